@@ -1,0 +1,29 @@
+package hearthcloth.cloth;
+
+import hearthcloth.measure.Length;
+
+/** Where a part of the tree lies in the cloth and what closes its four sides: the context that flows down a fold. */
+record Frame(Length x, Length y, Edges closed) {
+
+    static Frame whole(Making making) {
+        return new Frame(Length.ZERO, Length.ZERO, Edges.all(making.hem().allowance()));
+    }
+
+    Frame half(Seam seam, Half half, SeamKind kind) {
+        Side sewn = seam.join().facing(half);
+        Edges edges = closed.with(sewn, kind.allowance(seam.wraps() == half));
+        Length before = half == Half.FIRST
+                ? Length.ZERO
+                : seam.join().across(seam.first().size());
+        return seam.join() == Join.BESIDE ? new Frame(x.plus(before), y, edges) : new Frame(x, y.plus(before), edges);
+    }
+
+    /** The joining line of {@code seam} as a rectangle without thickness. */
+    Rect line(Seam seam) {
+        Length across = seam.join().across(seam.first().size());
+        Length along = seam.join().edge(seam.first().size());
+        return seam.join() == Join.BESIDE
+                ? Rect.at(x.plus(across), y, seam.join().size(Length.ZERO, along))
+                : Rect.at(x, y.plus(across), seam.join().size(Length.ZERO, along));
+    }
+}

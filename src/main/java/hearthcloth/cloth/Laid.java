@@ -1,0 +1,69 @@
+package hearthcloth.cloth;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
+
+/**
+ * A patch at its place in the finished cloth, with the allowance on each side: what closes that side decides it (wide
+ * where the patch wraps, narrow where it is wrapped, the hem's at the rim).
+ *
+ * @param at joining line to joining line, seen from the front
+ * @param margin leeway in length and trim in width, added to the cut only
+ */
+public record Laid(Patch patch, Rect at, Edges allowances, Size margin) {
+
+    static List<Laid> of(Cloth cloth) {
+        List<Laid> laid = new ArrayList<>();
+        cloth.work().fold(new Down(cloth.making(), laid)).accept(Frame.whole(cloth.making()), true);
+        return List.copyOf(laid);
+    }
+
+    /** Finished plus allowances: the size the patch has when everything is trimmed. */
+    public Size exact() {
+        return allowances.around(at.size());
+    }
+
+    /** What is cut: exact plus leeway and trim. */
+    public Size cut() {
+        return new Size(exact().width().plus(margin.width()), exact().height().plus(margin.height()));
+    }
+
+    /**
+     * Folds to a function of the frame, so that places flow down. The flag says that a part ends its bar: a bar's
+     * leeway lies on its last part, since the bar is laid on from its first end and trimmed at the other.
+     */
+    private record Down(Making making, List<Laid> out) implements Assembly.Fold<BiConsumer<Frame, Boolean>> {
+
+        @Override
+        public BiConsumer<Frame, Boolean> patch(Patch patch) {
+            return (frame, last) -> out.add(
+                    new Laid(patch, Rect.at(frame.x(), frame.y(), patch.size()), frame.closed(), margin(patch, last)));
+        }
+
+        @Override
+        public BiConsumer<Frame, Boolean> seam(
+                Seam seam, BiConsumer<Frame, Boolean> first, BiConsumer<Frame, Boolean> second) {
+            boolean bar = isOneBar(seam);
+            return (frame, last) -> {
+                first.accept(frame.half(seam, Half.FIRST, making.seam()), !bar);
+                second.accept(frame.half(seam, Half.SECOND, making.seam()), !bar || last);
+            };
+        }
+
+        private Size margin(Patch patch, boolean last) {
+            if (!(patch.place() instanceof Place.Bar bar)) {
+                return Size.square(Length.ZERO);
+            }
+            Length along = last ? making.leeway() : Length.ZERO;
+            return bar.side().isUpright() ? new Size(making.trim(), along) : new Size(along, making.trim());
+        }
+
+        private static boolean isOneBar(Seam seam) {
+            return Bars.name(seam.first()).isPresent()
+                    && Bars.name(seam.first()).equals(Bars.name(seam.second()));
+        }
+    }
+}
