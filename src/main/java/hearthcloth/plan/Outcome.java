@@ -1,0 +1,31 @@
+package hearthcloth.plan;
+
+import java.util.List;
+
+/** What planning came to. */
+public sealed interface Outcome {
+
+    /** Plans that can be cut and sewn, best first, each different in kind. Never empty. */
+    record Proposals(List<Plan> plans) implements Outcome {
+        public Proposals {
+            plans = List.copyOf(plans);
+            if (plans.isEmpty()) {
+                throw new IllegalArgumentException("no proposals are not proposals");
+            }
+        }
+    }
+
+    /**
+     * Nothing can be made, or nothing was found.
+     *
+     * @param proven true where a bound proves it, false where the search ended first
+     * @param why what is short and by how much, sentences for the maker
+     * @param nearest the nearest cloth that this stash makes, best first; may be empty
+     */
+    record CannotMake(boolean proven, List<String> why, List<Plan> nearest) implements Outcome {
+        public CannotMake {
+            why = List.copyOf(why);
+            nearest = List.copyOf(nearest);
+        }
+    }
+}

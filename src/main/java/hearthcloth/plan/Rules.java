@@ -1,0 +1,23 @@
+package hearthcloth.plan;
+
+import hearthcloth.measure.Length;
+
+/**
+ * What the maker allows when bars are pieced.
+ *
+ * @param leastPiece no part of a bar finishes shorter than this; smaller offcuts count as lost
+ * @param clearance a join keeps at least this from every seam it would cross
+ * @param mostJoins in one bar
+ */
+public record Rules(Length leastPiece, Length clearance, int mostJoins) {
+
+    /** 2 in, 1 in, 4 joins: our defaults. */
+    public static Rules inches() {
+        return new Rules(Length.inches(2), Length.inches(1), 4);
+    }
+
+    /** 5 cm, 25 mm, 4 joins. */
+    public static Rules metric() {
+        return new Rules(Length.cm(5), Length.mm(25), 4);
+    }
+}

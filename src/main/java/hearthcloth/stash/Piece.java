@@ -1,0 +1,24 @@
+package hearthcloth.stash;
+
+import hearthcloth.measure.Size;
+
+/**
+ * One physical piece of fabric: a scrap, a strip, a length off the bolt.
+ *
+ * @param id unique in its stash, short enough to pin to the cloth: {@code 4} or {@code 4-2} (row 4, the second of it)
+ * @param size width across, height along the selvage (the file's {@code length})
+ * @param row the line of the stash file it came from, from 1, the header being line 1
+ */
+public record Piece(String id, Fabric fabric, Size size, Washed washed, int row) {
+
+    /** Whether a piece has been washed. */
+    public enum Washed {
+        YES,
+        NO,
+        UNKNOWN
+    }
+
+    public double areaMm2() {
+        return size.areaMm2();
+    }
+}
