@@ -1,6 +1,7 @@
 package hearthcloth.cloth;
 
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +12,7 @@ import java.util.function.BiConsumer;
  * where the patch wraps, narrow where it is wrapped, the hem's at the rim).
  *
  * @param at joining line to joining line, seen from the front
- * @param margin leeway in length and trim in width, added to the cut only
+ * @param margin added to the cut only: leeway in length, trim in width, and what brings both up to the ruler's marks
  */
 public record Laid(Patch patch, Rect at, Edges allowances, Size margin) {
 
@@ -26,7 +27,7 @@ public record Laid(Patch patch, Rect at, Edges allowances, Size margin) {
         return allowances.around(at.size());
     }
 
-    /** What is cut: exact plus leeway and trim. */
+    /** What is cut: exact plus leeway and trim, up to the next mark of the ruler. */
     public Size cut() {
         return new Size(exact().width().plus(margin.width()), exact().height().plus(margin.height()));
     }
@@ -39,8 +40,21 @@ public record Laid(Patch patch, Rect at, Edges allowances, Size margin) {
 
         @Override
         public BiConsumer<Frame, Boolean> patch(Patch patch) {
-            return (frame, last) -> out.add(
-                    new Laid(patch, Rect.at(frame.x(), frame.y(), patch.size()), frame.closed(), margin(patch, last)));
+            return (frame, last) -> {
+                Rect at = Rect.at(frame.x(), frame.y(), patch.size());
+                Size exact = frame.closed().around(patch.size());
+                out.add(new Laid(patch, at, frame.closed(), marked(exact, margin(patch, last))));
+            };
+        }
+
+        /** The margin that brings {@code exact} up to whole marks of the ruler. */
+        private Size marked(Size exact, Size margin) {
+            return new Size(marked(exact.width(), margin.width()), marked(exact.height(), margin.height()));
+        }
+
+        private Length marked(Length exact, Length margin) {
+            Length mark = making.margins().mark();
+            return exact.plus(margin).roundedTo(mark, Rounding.UP).minus(exact);
         }
 
         @Override
