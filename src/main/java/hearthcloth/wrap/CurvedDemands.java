@@ -1,0 +1,134 @@
+package hearthcloth.wrap;
+
+import static hearthcloth.wrap.BoxDemands.tip;
+import static hearthcloth.wrap.Outward.mm;
+
+import java.util.List;
+
+/**
+ * What the ties of bottles, balls, books and rolls ask of the cloth. The handbook holds two derivations made apart from
+ * each other, which assume different paths here; which is taken, and why, stands at each.
+ */
+final class CurvedDemands {
+
+    /** A fist between the bases of two bottles while rolling: 9 cm, from memory. */
+    static final double FIST = 90;
+
+    private CurvedDemands() {}
+
+    /**
+     * One bottle, upright in the middle, body radius r, shoulder at s, mouth radius n at height H. One pair of corners is
+     * tied over the mouth: r + s + √((r − n)² + (H − s)²) + n + t. The other pair goes three quarters round, crossing
+     * behind, and is knotted in front at half the shoulder's height z: in the unrolled body that is a straight line, r +
+     * √(z² + (1.5 π r)²) + t.
+     *
+     * <p>Taken: pulled cloth bridges the hollow of the neck in a straight line from shoulder to mouth (the first
+     * derivation); following the neck inwards (the second) would leave it slack. Cover: taken as the cloth falls, without
+     * easing it sideways, so that every drawn strip is true cloth (the second derivation's rule with the first's taut
+     * path): the middle of each edge reaches the mouth, S/2 ≥ r + s + √(…). That gives 67.9 cm for a wine bottle, which
+     * is sold a 68 cm cloth; easing would allow 50 cm, less than the knot needs.
+     */
+    static List<Demand> bottle(Gift.Bottle bottle, double tail) {
+        double r = mm(bottle.diameter()) / 2;
+        double mouth = mm(bottle.neck()) / 2;
+        double up = r + mm(bottle.shoulder()) + taut(bottle);
+        double round = r + Math.hypot(mm(bottle.shoulder()) / 2, 1.5 * Math.PI * r);
+        return List.of(
+                ray(Corner.NEAR, up + mouth, tail),
+                ray(Corner.FAR, up + mouth, tail),
+                ray(Corner.RIGHT, round, tail),
+                ray(Corner.LEFT, round, tail),
+                asItFalls(up));
+    }
+
+    /** From the edge of the shoulder straight to the edge of the mouth. */
+    static double taut(Gift.Bottle bottle) {
+        return Math.hypot(
+                mm(bottle.diameter()) / 2 - mm(bottle.neck()) / 2, mm(bottle.height()) - mm(bottle.shoulder()));
+    }
+
+    /**
+     * Two bottles, bases facing on the left–right diagonal, rolled up and stood on end. The bases come to stand side by
+     * side on a bridge of cloth: each starts max(gap/2, 2 r) from the middle, goes H along the bottle, r over its mouth:
+     * d ≥ max(gap/2, 2 r) + H + r + t. One full turn must cover shoulder and mouth: d ≥ max(gap/2, 2 r) + max(s + π r, H +
+     * π n).
+     *
+     * <p>Taken: the first derivation. Standing up, two bottles side by side span 4 r of cloth whatever the gap was (the
+     * second counts half the gap, 4.5 cm against 7.5 for wine), and the rolled cloth runs level with the axis, so H counts
+     * and not the profile.
+     */
+    static List<Demand> twoBottles(Gift.Bottle bottle, double tail) {
+        double r = mm(bottle.diameter()) / 2;
+        double start = Math.max(FIST / 2, 2 * r);
+        double path = start + mm(bottle.height()) + r;
+        double girth =
+                Math.max(mm(bottle.shoulder()) + Math.PI * r, mm(bottle.height()) + Math.PI * mm(bottle.neck()) / 2);
+        return List.of(
+                tip(Corner.RIGHT, path, tail),
+                tip(Corner.LEFT, path, tail),
+                new Demand(Reason.COVER, new Reach.Band(), start + girth, 0));
+    }
+
+    /**
+     * Something round, diameter D: every corner from the bottom to the top along a meridian, π D/2, then knot and tail
+     * (the knots sit a little short of the top, so this is on the safe side). Cover as the cloth falls: the middle of an
+     * edge reaches the top, S ≥ π D.
+     *
+     * <p>Taken: cover as it falls (the second derivation), not spread evenly (the first): an opening at the free edges
+     * closes only if the cloth is pulled sideways, and a tie that may leave the gift bare is better refused.
+     */
+    static List<Demand> round(Gift.Round round, double tail) {
+        double half = Math.PI * mm(round.diameter()) / 2;
+        return List.of(
+                ray(Corner.RIGHT, half, tail),
+                ray(Corner.FAR, half, tail),
+                ray(Corner.LEFT, half, tail),
+                ray(Corner.NEAR, half, tail),
+                asItFalls(half));
+    }
+
+    /**
+     * Two books, each b wide, a along the spine, c thick, side by side with a gap of 2 c between. Left and right corners
+     * go under half the gap and a book, up its edge, back over it into the gap, and out along the gap for half the
+     * spine: c + b + c + b + c + a/2, then knot and tail. Cover: the open pair as one box, (2 b + 2 c) × a × c: d ≥ b + c
+     * + a/2 + c.
+     *
+     * <p>Taken: the second derivation, in which the side corners cross between the books as the steps say; the first
+     * runs them along the gap from the start and asks 1 to 4 cm less. No measure has been published for the path, so this
+     * and the roll are the least certain sizes here.
+     */
+    static List<Demand> books(Gift.Books books, double tail) {
+        double a = mm(books.height());
+        double b = mm(books.width());
+        double c = mm(books.thickness());
+        double path = 2 * b + 3 * c + a / 2;
+        return List.of(
+                tip(Corner.RIGHT, path, tail),
+                tip(Corner.LEFT, path, tail),
+                new Demand(Reason.COVER, new Reach.Band(), b + c + a / 2 + c, 0));
+    }
+
+    /**
+     * A roll of radius r and length L on the left–right diagonal. Each end: half the length, up across the disc 2 r, back
+     * to the middle, there crossed and taken half a round to the other side, π r: d ≥ L + 2 r + π r + t. One full turn at
+     * the ends: d ≥ L/2 + π r. Both derivations agree. (Knotted where the ends meet, without the half round, it needs π r
+     * less, but holds less well.)
+     */
+    static List<Demand> roll(Gift.Roll roll, double tail) {
+        double r = mm(roll.diameter()) / 2;
+        double path = mm(roll.length()) + 2 * r + Math.PI * r;
+        return List.of(
+                tip(Corner.RIGHT, path, tail),
+                tip(Corner.LEFT, path, tail),
+                new Demand(Reason.COVER, new Reach.Band(), mm(roll.length()) / 2 + Math.PI * r, 0));
+    }
+
+    private static Demand ray(Corner corner, double path, double tail) {
+        return new Demand(Reason.KNOT, new Reach.Ray(corner), path, tail);
+    }
+
+    /** The nearest points of the cloth's edge lie half a side from the middle: in the band's measure, √2 times that. */
+    private static Demand asItFalls(double path) {
+        return new Demand(Reason.COVER, new Reach.Band(), Math.sqrt(2) * path, 0);
+    }
+}

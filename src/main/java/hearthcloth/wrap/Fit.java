@@ -1,0 +1,123 @@
+package hearthcloth.wrap;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How one cloth does round one gift in one tie: what each thing the tie asks for has left.
+ *
+ * @param tail what each knotted corner was asked to have for knot and tail
+ * @param answers one for each demand of the tie
+ */
+public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, List<Answer> answers) {
+
+    /**
+     * One demand and what the cloth has for it.
+     *
+     * @param corner of the cloth, or null where its edges are asked
+     * @param left beyond the path over the gift, rounded down; below zero when the cloth ends short of it
+     * @param needed beyond that path
+     */
+    public record Answer(Reason reason, @Nullable Corner corner, Length left, Length needed, boolean enough) {
+
+        static Answer of(Demand demand, Spread cloth) {
+            return new Answer(
+                    demand.reason(),
+                    corner(demand.reach()),
+                    Outward.there(demand.left(cloth)),
+                    Outward.there(demand.spare()),
+                    demand.isMet(cloth));
+        }
+
+        private static @Nullable Corner corner(Reach reach) {
+            if (reach instanceof Reach.Tip tip) {
+                return tip.corner();
+            }
+            if (reach instanceof Reach.Ray ray) {
+                return ray.corner();
+            }
+            return reach instanceof Reach.FromBase from ? from.corner() : null;
+        }
+
+        /** What is left over; below zero when short. */
+        public Length spare() {
+            return left.minus(needed);
+        }
+    }
+
+    public Fit {
+        answers = List.copyOf(answers);
+    }
+
+    /** True when every corner has its tail or tuck and the gift is covered. */
+    public boolean holds() {
+        return answers.stream().allMatch(Answer::enough);
+    }
+
+    /** True when no part of the gift stays bare. */
+    public boolean isCovered() {
+        return answers.stream()
+                .filter(answer -> answer.reason() == Reason.COVER)
+                .allMatch(Answer::enough);
+    }
+
+    /** What is left at each corner beyond its path, for knot, tail or tuck. */
+    public Map<Corner, Length> tails() {
+        Map<Corner, Length> tails = new EnumMap<>(Corner.class);
+        for (Answer answer : answers) {
+            Corner corner = answer.corner();
+            if (corner != null) {
+                tails.put(corner, answer.left());
+            }
+        }
+        return tails;
+    }
+
+    /**
+     * What is left at this corner beyond its path.
+     *
+     * @throws IllegalArgumentException when the tie does not use that corner
+     */
+    public Length left(Corner corner) {
+        Length left = tails().get(corner);
+        if (left == null) {
+            throw new IllegalArgumentException("the " + tie.words() + " does not use " + corner.words());
+        }
+        return left;
+    }
+
+    /** The demand that is met most narrowly, or missed by most. */
+    public Answer tightest() {
+        return answers.stream().min(Comparator.comparing(Answer::spare)).orElseThrow();
+    }
+
+    /** The smallest cloth of these proportions that would do, the gift placed as it is. */
+    public Size wouldDo() {
+        return tie.smallest(gift, tail, cloth, placing);
+    }
+
+    /** One sentence for the maker: that it ties and what is left, or what is short and which size would do. */
+    public String sentence(Ruler ruler) {
+        Answer worst = tightest();
+        String about = gift.describe(ruler);
+        if (holds()) {
+            String spare = ruler.write(worst.spare(), Rounding.DOWN);
+            return "The " + tie.words() + " holds " + about + ", with " + spare + " to spare for "
+                    + worst.reason().words() + ".";
+        }
+        String lack = ruler.write(Length.ZERO.minus(worst.spare()), Rounding.UP);
+        Corner corner = worst.corner();
+        String where = corner == null ? "the cloth" : corner.words();
+        Size enough = wouldDo();
+        String size = enough.isSquare() ? ruler.write(enough.width(), Rounding.UP) : ruler.write(enough, Rounding.UP);
+        return "For the " + tie.words() + " round " + about + " " + where + " is " + lack + " short for "
+                + worst.reason().words() + "; a cloth of " + size + " would do.";
+    }
+}

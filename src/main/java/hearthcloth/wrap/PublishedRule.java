@@ -1,0 +1,75 @@
+package hearthcloth.wrap;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+
+/** The sizing rules that have been published, printed beside ours. */
+public enum PublishedRule {
+
+    /** The cloth's diagonal is three times the object's longest side: S = 3 L/√2. */
+    DIAGONAL_THREE_TIMES_THE_LONGEST_SIDE(
+            "the cloth's diagonal is three times the longest side",
+            "National Museum of Ethnology, Osaka, 2002; City of Kiryu, page 1001031") {
+        @Override
+        public Length square(Gift gift) {
+            return Outward.enough(3 * Outward.mm(gift.longestSide()) / Math.sqrt(2));
+        }
+    },
+
+    /** The cloth's side is three times the bottle's height. */
+    SIDE_THREE_TIMES_THE_BOTTLE(
+            "the cloth's side is three times the height of a bottle",
+            "University of Kansas East Asian Library, How to Wrap Two Bottles and Shoes") {
+        @Override
+        public Length square(Gift gift) {
+            return gift.leading().times(3);
+        }
+    };
+
+    private final String words;
+    private final String source;
+
+    PublishedRule(String words, String source) {
+        this.words = words;
+        this.source = source;
+    }
+
+    /** The square this rule gives, rounded up. */
+    public abstract Length square(Gift gift);
+
+    /** The rule in words. */
+    public String words() {
+        return words;
+    }
+
+    /** Who published it. */
+    public String source() {
+        return source;
+    }
+
+    /** The rule that speaks of such a gift. */
+    public static PublishedRule of(Gift gift) {
+        return gift instanceof Gift.TwoBottles ? SIDE_THREE_TIMES_THE_BOTTLE : DIAGONAL_THREE_TIMES_THE_LONGEST_SIDE;
+    }
+
+    /**
+     * One sentence for the maker: the rule's size and how it does for this gift. The diagonal rule leaves half the
+     * longest side less the height for each tail, so it is short wherever that is less than the tail: for tall and for
+     * small boxes.
+     */
+    public String sentence(Gift gift, Tie tie, Length tail, Ruler ruler) {
+        Length rule = square(gift);
+        Length ours = tie.smallestSquare(gift, tail);
+        String said = "Published rule, " + words + ": " + ruler.write(rule, Rounding.UP) + " (" + source + "). ";
+        if (ours.isMoreThan(rule)) {
+            return said + "It is " + ruler.write(ours.minus(rule), Rounding.UP) + " short for " + gift.describe(ruler)
+                    + (isTall(gift) ? ", which is tall for it." : ".");
+        }
+        return said + "It leaves " + ruler.write(rule.minus(ours), Rounding.DOWN) + " more than this tie needs.";
+    }
+
+    private static boolean isTall(Gift gift) {
+        return gift instanceof Gift.Box box && box.height().times(4).isMoreThan(box.along());
+    }
+}

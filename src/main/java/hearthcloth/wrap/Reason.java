@@ -1,0 +1,20 @@
+package hearthcloth.wrap;
+
+/** Why a cloth must be so large. */
+public enum Reason {
+    KNOT("the knot and its tails"),
+    COVER("covering the gift"),
+    TUCK("tucking the last flap in"),
+    OVERLAP("the overlap of the side flaps");
+
+    private final String words;
+
+    Reason(String words) {
+        this.words = words;
+    }
+
+    /** In a sentence: {@code the knot and its tails}. */
+    public String words() {
+        return words;
+    }
+}

@@ -1,0 +1,57 @@
+package hearthcloth.wrap;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Unit;
+
+/**
+ * What each knotted corner needs beyond the place of the knot, for the knot and the end that shows: a usual figure and
+ * the range it may honestly lie in. It is the largest uncertainty of every size here.
+ *
+ * <p>Derived: a 90° corner of cloth gathered at distance t from its tip, thickness τ, packs to a round of diameter D =
+ * √(16 τ t/π). A reef knot takes n diameters from each end and leaves a free end e: t = e + n D, so with c = n √(16 τ/π),
+ * √t = (c + √(c² + 4 e))/2. n is a guess of both derivations in the handbook (half of a reef knot's rope length), with
+ * no published figure for cloth: 7, and 5 to 9 as the range. The usual 12 cm is then light cotton, 0.25 mm, with ends of
+ * about 3.5 cm. A published hint, two fists of end (YOU Yokkaichi no. 188, 2020: some 16 to 20 cm), is generous.
+ */
+public record Tail(Length least, Length usual, Length most) {
+
+    private static final double[] DIAMETERS = {5, 7, 9};
+
+    /** 12 cm, between 8 and 16. */
+    public static final Tail METRIC = new Tail(Length.cm(8), Length.cm(12), Length.cm(16));
+
+    /** 5 in, between 3½ and 6½. */
+    public static final Tail INCHES = new Tail(Length.inches(7, 2), Length.inches(5), Length.inches(13, 2));
+
+    /** A free end worth tying: 3.5 cm, as in the usual 12 cm. */
+    public static final Length END = Length.mm(35);
+
+    public Tail {
+        if (least.isNegative() || least.isMoreThan(usual) || usual.isMoreThan(most)) {
+            throw new IllegalArgumentException("a tail from " + least + " by " + usual + " to " + most);
+        }
+    }
+
+    /** A tail the maker has fixed, without a range. */
+    public static Tail exactly(Length length) {
+        return new Tail(length, length, length);
+    }
+
+    /** For cloth of this thickness, showing this much of each end; rounded to the nearest millimetre. */
+    public static Tail of(Length thickness, Length end) {
+        return new Tail(at(thickness, end, 0), at(thickness, end, 1), at(thickness, end, 2));
+    }
+
+    private static Length at(Length thickness, Length end, int which) {
+        double c = DIAMETERS[which] * Math.sqrt(16 * Outward.mm(thickness) / Math.PI);
+        double root = (c + Math.sqrt(c * c + 4 * Outward.mm(end))) / 2;
+        return Length.mm(Rounding.NEAREST.whole(root * root));
+    }
+
+    /** Diameter of the bunch where the knot bears, in cloth of this thickness; nearest tenth of a millimetre. */
+    public Length bunch(Length thickness) {
+        double mm = Math.sqrt(16 * Outward.mm(thickness) * Outward.mm(usual) / Math.PI);
+        return new Length(Rounding.NEAREST.whole(mm * 10) * Unit.MILLIMETRE.nanometres() / 10);
+    }
+}
