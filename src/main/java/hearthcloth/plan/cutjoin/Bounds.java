@@ -1,0 +1,10 @@
+package hearthcloth.plan.cutjoin;
+
+/**
+ * What no plan of a job can beat. Areas are in square units.
+ *
+ * @param joins every plan has at least this many
+ * @param usedArea every plan's parts cover at least this
+ * @param touchedArea the pieces every plan cuts into cover at least this together
+ */
+public record Bounds(int joins, double usedArea, double touchedArea) {}

@@ -1,0 +1,75 @@
+package hearthcloth.plan.cutjoin;
+
+import hearthcloth.plan.join.JoinBounds;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What no plan can beat, and what proves that there is none: each class of bars by itself, with all the lanes it could
+ * get. Valid because leaving out the other classes' needs only makes a plan easier.
+ */
+final class CutBounds {
+
+    private final Job job;
+    private final List<BarClass> classes;
+
+    CutBounds(Job job) {
+        this.job = job;
+        this.classes = BarClass.of(job);
+    }
+
+    /** The bounds of a job for which nothing proves that it is impossible. */
+    Bounds bounds() {
+        int joins = 0;
+        double used = blockArea();
+        for (BarClass kind : classes) {
+            int least = kind.bounds().joins();
+            joins += least;
+            used += kind.area(least, job.joinLoss());
+        }
+        return new Bounds(joins, used, used);
+    }
+
+    private double blockArea() {
+        return job.blocks().stream()
+                .mapToDouble(block -> (double) block.width() * block.height())
+                .sum();
+    }
+
+    /** Everything that is provably short; empty if this proves nothing. */
+    List<Shortage> shortages() {
+        List<Shortage> found = new ArrayList<>();
+        for (BarClass kind : classes) {
+            JoinBounds bounds = kind.bounds();
+            long missing = bounds.missing();
+            if (missing > 0) {
+                List<Integer> ids = kind.bars().stream().map(Bar::id).toList();
+                found.add(new Shortage(ids, kind.kind().fabrics(), kind.kind().width(), missing));
+            } else {
+                kind.bars().forEach(bar -> tooManyJoins(kind, bar, bounds, found));
+            }
+        }
+        job.blocks().stream()
+                .filter(block -> job.stock().stream().noneMatch(piece -> fits(block, piece)))
+                .forEach(block ->
+                        found.add(new Shortage(List.of(block.id()), block.fabrics(), block.width(), block.height())));
+        return found;
+    }
+
+    private void tooManyJoins(BarClass kind, Bar bar, JoinBounds bounds, List<Shortage> found) {
+        long reach = bounds.reach(bar.mostJoins() + 1);
+        if (reach < bar.length()) {
+            found.add(new Shortage(List.of(bar.id()), bar.fabrics(), kind.kind().width(), bar.length() - reach));
+        }
+    }
+
+    /** Whether a piece is large enough for a block, by itself. */
+    static boolean fits(Block block, StockPiece piece) {
+        boolean upright = block.width() <= piece.width() && block.height() <= piece.length();
+        boolean turned = block.turnable()
+                && !piece.lengthwiseOnly()
+                && block.height() <= piece.width()
+                && block.width() <= piece.length();
+        return block.fabrics().has(piece.fabric()) && (upright || turned);
+    }
+}

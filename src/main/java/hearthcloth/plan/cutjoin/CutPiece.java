@@ -1,0 +1,4 @@
+package hearthcloth.plan.cutjoin;
+
+/** A stock piece that is used, and how it is cut. */
+public record CutPiece(StockPiece piece, Cutting cutting) {}

@@ -1,0 +1,23 @@
+package hearthcloth.plan.cutjoin;
+
+/** How a bar may lie on a piece: its length along the piece's length, or turned across it. */
+public enum Turn {
+    /** Either way, on every piece. */
+    ANY,
+    /** Along the piece's length only. */
+    ALONG,
+    /** Across the piece only. */
+    ACROSS,
+    /** Either way, but along the length on a piece whose nap forbids turning. */
+    NAP;
+
+    /** Whether a bar may lie turned (or not) on a piece. */
+    boolean allows(boolean turned, boolean lengthwiseOnly) {
+        return switch (this) {
+            case ANY -> true;
+            case ALONG -> !turned;
+            case ACROSS -> turned;
+            case NAP -> !turned || !lengthwiseOnly;
+        };
+    }
+}

@@ -1,0 +1,89 @@
+package hearthcloth.plan.join;
+
+import java.util.Arrays;
+
+/**
+ * All that a bar's next part could be cut from, sorted by length: remainders of open strips and strips still to be
+ * opened. Entries are packed into one long each, length above, number below, so that sorting is a plain array sort.
+ */
+final class Offers {
+
+    private static final int BITS = 11;
+    private static final int MOST = 1 << BITS;
+    private static final int MOST_COPIES = 6;
+
+    private final long[] packed = new long[MOST];
+    private final int[] source = new int[MOST];
+    private int count;
+
+    /** Collects what is at least {@code least} long; sources below 0 are places, as their complement. */
+    void gather(Strips strips, long[] used, int kind, long least) {
+        count = 0;
+        for (int slot = 0, limit = strips.openLimit(); slot < limit; slot++) {
+            if (strips.isOpen(slot) && strips.serves(slot, kind)) {
+                add(slot, strips.length(slot) - used[slot], least);
+            }
+        }
+        for (int place : strips.places(kind)) {
+            long length = strips.offered(kind, place);
+            if (length >= least) {
+                for (int copy = Math.min(MOST_COPIES, strips.copies(kind, place)); copy > 0; copy--) {
+                    add(~place, length, least);
+                }
+            }
+        }
+        Arrays.sort(packed, 0, count);
+    }
+
+    private void add(int from, long length, long least) {
+        if (length >= least && length > 0 && count < MOST) {
+            source[count] = from;
+            packed[count] = length << BITS | count;
+            count++;
+        }
+    }
+
+    int count() {
+        return count;
+    }
+
+    /** The length of the i-th shortest. */
+    long length(int i) {
+        return packed[i] >>> BITS;
+    }
+
+    /** Where the i-th shortest comes from. */
+    int source(int i) {
+        return source[(int) (packed[i] & (MOST - 1))];
+    }
+
+    /** The first that is at least this long, count() if none is. */
+    int atLeast(long length) {
+        int low = 0;
+        int high = count;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (length(middle) < length) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /** The fewest of the longest that cover a bar, count() + 1 if all do not. */
+    int fewest(long bar, long loss) {
+        long covered = -1;
+        for (int i = count - 1; i >= 0; i--) {
+            covered = covered < 0 ? length(i) : covered + length(i) - loss;
+            if (covered >= bar) {
+                return count - i;
+            }
+            if (length(i) <= loss) {
+                break;
+            }
+        }
+        return count + 1;
+    }
+}

@@ -1,0 +1,183 @@
+package hearthcloth.plan.join;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** Which bar is pieced from which parts of which strips: flat arrays, so that copying them is cheap. */
+public final class Piecework implements JoinRules.Placed {
+
+    private static final int MOST_PARTS = 64;
+
+    private final long[] length;
+    private final long[] leastPart;
+    private final int[] mostParts;
+    private final int[][] kinds;
+    final int capacity;
+
+    private final int[] parts;
+    private final int[] strip;
+    private final long[] cut;
+    private final long[] used;
+    private int joins;
+    private int missing;
+    private long missingLength;
+
+    Piecework(List<WantedBar> bars, int slots, long loss) {
+        int n = bars.size();
+        length = bars.stream().mapToLong(WantedBar::length).toArray();
+        leastPart = bars.stream().mapToLong(WantedBar::leastPart).toArray();
+        mostParts = bars.stream().mapToInt(bar -> mostParts(bar, loss)).toArray();
+        kinds = bars.stream()
+                .map(bar -> bar.kinds().stream().mapToInt(Integer::intValue).toArray())
+                .toArray(int[][]::new);
+        capacity = Arrays.stream(mostParts).max().orElse(1);
+        parts = new int[n];
+        strip = new int[n * capacity];
+        cut = new long[n * capacity];
+        used = new long[slots];
+        missing = n;
+        missingLength = Arrays.stream(length).sum();
+    }
+
+    /** The most parts a bar can have: each at least the least part, and each adding more than a join loses. */
+    private static int mostParts(WantedBar bar, long loss) {
+        long gain = Math.max(bar.leastPart(), loss + 1) - loss;
+        long possible = Math.max(1, (bar.length() - loss) / gain);
+        return (int) Math.min(Math.min(possible, MOST_PARTS), bar.mostJoins() + 1L);
+    }
+
+    int bars() {
+        return length.length;
+    }
+
+    long length(int bar) {
+        return length[bar];
+    }
+
+    long leastPart(int bar) {
+        return leastPart[bar];
+    }
+
+    int mostParts(int bar) {
+        return mostParts[bar];
+    }
+
+    int[] kinds(int bar) {
+        return kinds[bar];
+    }
+
+    long[] used() {
+        return used;
+    }
+
+    /** Joins in all bars that are pieced. */
+    public int joins() {
+        return joins;
+    }
+
+    /** How many bars are not pieced. */
+    public int missing() {
+        return missing;
+    }
+
+    /** Their length together. */
+    public long missingLength() {
+        return missingLength;
+    }
+
+    @Override
+    public int parts(int bar) {
+        return parts[bar];
+    }
+
+    @Override
+    public long cut(int bar, int part) {
+        return cut[bar * capacity + part];
+    }
+
+    /** The slot of the strip a part is cut from. */
+    public int strip(int bar, int part) {
+        return strip[bar * capacity + part];
+    }
+
+    /** Whether the two could be pieced from strips of one kind. */
+    boolean kindred(int one, int other) {
+        for (int mine : kinds[one]) {
+            for (int theirs : kinds[other]) {
+                if (mine == theirs) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether the two shared a strip in an earlier state. */
+    boolean share(Piecework earlier, int one, int other) {
+        for (int i = 0; i < earlier.parts[one]; i++) {
+            for (int j = 0; j < earlier.parts[other]; j++) {
+                if (earlier.strip[one * capacity + i] == earlier.strip[other * capacity + j]) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    void place(int bar, Parts pieces, int ofKind, Strips strips) {
+        int at = bar * capacity;
+        for (int i = 0; i < pieces.count; i++) {
+            int source = pieces.source[i];
+            int slot = source < 0 ? strips.open(ofKind, ~source) : source;
+            if (source < 0 && (slot < 0 || strips.length(slot) < pieces.cut[i])) {
+                giveUp(bar, i, slot, strips);
+                return;
+            }
+            strip[at + i] = slot;
+            cut[at + i] = pieces.cut[i];
+            used[slot] += pieces.cut[i];
+        }
+        parts[bar] = pieces.count;
+        joins += pieces.count - 1;
+        missing--;
+        missingLength -= length[bar];
+    }
+
+    /** Undoes a placing that found its strip gone, which happens when two picked places turn out to be one. */
+    private void giveUp(int bar, int done, int slot, Strips strips) {
+        if (slot >= 0) {
+            strips.close(slot);
+        }
+        for (int i = 0; i < done; i++) {
+            release(bar * capacity + i, strips);
+        }
+    }
+
+    private void release(int at, Strips strips) {
+        int slot = strip[at];
+        used[slot] -= cut[at];
+        if (used[slot] == 0) {
+            strips.close(slot);
+        }
+    }
+
+    void remove(int bar, Strips strips) {
+        for (int i = 0; i < parts[bar]; i++) {
+            release(bar * capacity + i, strips);
+        }
+        joins -= parts[bar] - 1;
+        missing++;
+        missingLength += length[bar];
+        parts[bar] = 0;
+    }
+
+    void copy(Piecework other) {
+        System.arraycopy(other.parts, 0, parts, 0, parts.length);
+        System.arraycopy(other.strip, 0, strip, 0, strip.length);
+        System.arraycopy(other.cut, 0, cut, 0, cut.length);
+        System.arraycopy(other.used, 0, used, 0, used.length);
+        joins = other.joins;
+        missing = other.missing;
+        missingLength = other.missingLength;
+    }
+}

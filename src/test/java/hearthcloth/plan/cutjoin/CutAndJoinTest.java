@@ -1,0 +1,91 @@
+package hearthcloth.plan.cutjoin;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.plan.search.Budget;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class CutAndJoinTest {
+
+    private static final int CASES = 400;
+
+    @Test
+    void every_plan_on_the_way_obeys_every_rule() {
+        int found = 0;
+        for (int seed = 0; seed < CASES; seed++) {
+            Job job = RandomJobs.job(seed);
+            List<CutPlan> plans = new ArrayList<>();
+            Outcome outcome = new CutAndJoin(job).search(Budget.steps(300), seed, plans::add);
+            for (CutPlan plan : plans) {
+                assertThat(PlanOracle.faults(job, plan)).as("job %d", seed).isEmpty();
+            }
+            if (outcome instanceof Outcome.Found answer) {
+                found++;
+                assertThat(answer.bounds().joins())
+                        .as("bound of job %d", seed)
+                        .isLessThanOrEqualTo(answer.plan().figures().joins());
+                assertThat(answer.bounds().usedArea())
+                        .isLessThanOrEqualTo(answer.plan().figures().usedArea() * (1 + 1e-12));
+            } else {
+                assertThat(plans).isEmpty();
+            }
+        }
+        assertThat(found).isGreaterThan(CASES / 4);
+    }
+
+    @Test
+    void the_same_seed_and_steps_give_the_same_plans() {
+        Job job = BenchJobs.cutAndJoin(BenchJobs.lines("/bench/planted02.txt"));
+        List<CutPlan> once = new ArrayList<>();
+        List<CutPlan> again = new ArrayList<>();
+
+        new CutAndJoin(job).search(Budget.steps(2_000), 7, once::add);
+        new CutAndJoin(job).search(Budget.steps(2_000), 7, again::add);
+
+        assertThat(once).isNotEmpty().isEqualTo(again);
+    }
+
+    @Test
+    void what_is_short_is_said_with_a_proof() {
+        StockPiece piece = new StockPiece(1, 60, 500, 0, true);
+        Bar bar = bar(7, 600);
+
+        Outcome outcome =
+                new CutAndJoin(job(List.of(piece), List.of(), List.of(bar))).search(Budget.steps(100), 1, better -> {});
+
+        assertThat(outcome)
+                .isEqualTo(new Outcome.Impossible(List.of(new Shortage(List.of(7), Fabrics.of(0), 60, 100))));
+    }
+
+    @Test
+    void a_block_that_no_piece_holds_is_impossible() {
+        StockPiece piece = new StockPiece(1, 60, 500, 0, true);
+        Block block = new Block(3, 100, 60, Fabrics.of(0), true);
+
+        Outcome outcome = new CutAndJoin(job(List.of(piece), List.of(block), List.of()))
+                .search(Budget.steps(100), 1, better -> {});
+
+        assertThat(outcome).isInstanceOf(Outcome.Impossible.class);
+    }
+
+    @Test
+    void what_only_seems_short_is_not_called_impossible() {
+        // 2 x 500 covers 2 x 450 by length, but least parts of 200 leave no way to make 3 bars of 330 from 500s
+        List<StockPiece> stock = List.of(new StockPiece(1, 60, 500, 0, true), new StockPiece(2, 60, 500, 0, true));
+        List<Bar> bars = List.of(bar(1, 330), bar(2, 330), bar(3, 330));
+
+        Outcome outcome = new CutAndJoin(job(stock, List.of(), bars)).search(Budget.steps(100), 1, better -> {});
+
+        assertThat(outcome).isInstanceOf(Outcome.NotFound.class);
+    }
+
+    private static Bar bar(int id, long length) {
+        return new Bar(id, 60, length, Fabrics.of(0), false, 4, 200, Turn.ANY, List.of());
+    }
+
+    private static Job job(List<StockPiece> stock, List<Block> blocks, List<Bar> bars) {
+        return new Job(stock, blocks, bars, List.of(), 10, 0, 50);
+    }
+}
