@@ -73,12 +73,17 @@ public record Layout(Size hearth, List<Course> courses) {
      * outer round shows less because of the hem.
      */
     public static Layout ofCutBars(Size hearth, List<Course> cut, Making making) {
+        return new Layout(hearth, finishedOfCut(cut, making));
+    }
+
+    /** What bars cut as {@code cut} finish at; a width may come out at nothing or less, which no layout accepts. */
+    public static List<Course> finishedOfCut(List<Course> cut, Making making) {
         List<Course> finished = new ArrayList<>();
         for (int i = 0; i < cut.size(); i++) {
             Length lost = making.seam().wide().plus(outer(cut, i, making)).plus(making.trim());
             finished.add(new Course(cut.get(i).side(), cut.get(i).width().minus(lost)));
         }
-        return new Layout(hearth, finished);
+        return List.copyOf(finished);
     }
 
     /** The finished hearth that {@code cut} leaves within {@code courses}. */

@@ -16,6 +16,22 @@ import java.util.Optional;
  */
 public record Wish(Target target, Shape shape, Making making, Rules rules, Preferences preferences) {
 
+    /** The same wish with the rounds left to the planner. */
+    Wish withRoundsOpen() {
+        return new Wish(
+                target, new Shape(shape.hearth, shape.bars, Optional.empty(), shape.order), making, rules, preferences);
+    }
+
+    /** The same wish with hearth, bars and rounds left to the planner. */
+    Wish withShapeOpen() {
+        return new Wish(
+                target,
+                new Shape(Optional.empty(), List.of(), Optional.empty(), shape.order),
+                making,
+                rules,
+                preferences);
+    }
+
     /**
      * How large the cloth should be.
      *

@@ -9,7 +9,9 @@ public enum Turn {
     /** Across the piece only. */
     ACROSS,
     /** Either way, but along the length on a piece whose nap forbids turning. */
-    NAP;
+    NAP,
+    /** Either way, but across the piece where its nap forbids turning: a bar that lies across the cloth. */
+    NAP_ACROSS;
 
     /** Whether a bar may lie turned (or not) on a piece. */
     boolean allows(boolean turned, boolean lengthwiseOnly) {
@@ -18,6 +20,7 @@ public enum Turn {
             case ALONG -> !turned;
             case ACROSS -> turned;
             case NAP -> !turned || !lengthwiseOnly;
+            case NAP_ACROSS -> turned || !lengthwiseOnly;
         };
     }
 }

@@ -148,6 +148,7 @@ final class PlanOracle {
                 case ALONG -> !turned;
                 case ACROSS -> turned;
                 case NAP -> !(turned && nap);
+                case NAP_ACROSS -> turned || !nap;
             };
             check(lies, name + " lies the wrong way");
         }

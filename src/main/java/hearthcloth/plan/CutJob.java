@@ -1,0 +1,307 @@
+package hearthcloth.plan;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Layout;
+import hearthcloth.cloth.Rect;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.cutjoin.Bar;
+import hearthcloth.plan.cutjoin.Block;
+import hearthcloth.plan.cutjoin.CutPiece;
+import hearthcloth.plan.cutjoin.CutPlan;
+import hearthcloth.plan.cutjoin.Cutting;
+import hearthcloth.plan.cutjoin.Fabrics;
+import hearthcloth.plan.cutjoin.Job;
+import hearthcloth.plan.cutjoin.Neighbours;
+import hearthcloth.plan.cutjoin.Shortage;
+import hearthcloth.plan.cutjoin.Span;
+import hearthcloth.plan.cutjoin.StockPiece;
+import hearthcloth.plan.cutjoin.Turn;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A design put to the search in the search's own words, and the search's answer put back into a cloth. The search counts
+ * in whole marks of the maker's ruler: pieces go down to a mark, cuts go up, so that what fits in marks fits in fabric.
+ * What comes back is built as an ordinary {@link Cloth} and checked by its folds, so that a slip in the search cannot
+ * print a wrong instruction.
+ */
+final class CutJob {
+
+    private final Design design;
+    private final List<Piece> pieces;
+    private final Map<String, Integer> fabrics = new HashMap<>();
+    private final Length mark;
+    private final Cloth whole;
+    private final List<Laid> laidBars;
+    private final Laid laidHearth;
+    private final List<Layout.Slot> slots;
+
+    CutJob(Design design, List<Piece> pieces) {
+        this.design = design;
+        this.pieces = List.copyOf(pieces);
+        this.mark = design.making().margins().mark();
+        this.whole = design.whole();
+        this.slots = design.layout().slots();
+        Map<String, Laid> byId = new HashMap<>();
+        whole.laid().forEach(laid -> byId.put(laid.patch().place().id(), laid));
+        this.laidHearth = found(byId, "hearth");
+        this.laidBars =
+                slots.stream().map(slot -> found(byId, slot.place().id())).toList();
+        for (Piece piece : pieces) {
+            fabrics.putIfAbsent(piece.fabric().name(), fabrics.size());
+        }
+    }
+
+    Job job() {
+        List<StockPiece> stock = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            long width = marks(piece.size().width(), Rounding.DOWN);
+            long length = marks(piece.size().height(), Rounding.DOWN);
+            if (width > 0 && length > 0) {
+                boolean nap = piece.fabric().nap() == Fabric.Nap.LENGTHWISE;
+                stock.add(new StockPiece(i, width, length, number(piece.fabric()), nap));
+            }
+        }
+        Size hearth = laidHearth.cut();
+        Block block = new Block(
+                0,
+                marks(hearth.width(), Rounding.UP),
+                marks(hearth.height(), Rounding.UP),
+                numbers(design.scheme().hearth()),
+                true);
+        return new Job(
+                stock,
+                List.of(block),
+                bars(),
+                neighbours(),
+                marks(design.making().seam().loss(), Rounding.UP),
+                0,
+                marks(design.rules().leastPiece(), Rounding.UP));
+    }
+
+    private List<Bar> bars() {
+        Joints joints = Joints.of(design.layout());
+        List<Bar> bars = new ArrayList<>();
+        for (int i = 0; i < slots.size(); i++) {
+            Layout.Slot slot = slots.get(i);
+            Size cut = laidBars.get(i).cut();
+            boolean upright = slot.place().side().isUpright();
+            bars.add(new Bar(
+                    i + 1,
+                    marks(upright ? cut.width() : cut.height(), Rounding.UP),
+                    marks(upright ? cut.height() : cut.width(), Rounding.UP),
+                    numbers(design.scheme().bars().get(i)),
+                    false,
+                    design.rules().mostJoins(),
+                    leastCut(i),
+                    upright ? Turn.NAP : Turn.NAP_ACROSS,
+                    forbidden(i, joints.crossed().get(i))));
+        }
+        return bars;
+    }
+
+    /** The shortest part, cut: what finishes at the least piece wherever in the bar it lies. */
+    private long leastCut(int bar) {
+        Length n = design.making().seam().narrow();
+        Length wide = design.making().seam().wide();
+        Length first = Design.firstEnd(laidBars.get(bar), slots.get(bar)).plus(wide);
+        Length last = Design.lastEnd(laidBars.get(bar), slots.get(bar))
+                .plus(n)
+                .plus(design.making().leeway());
+        Length most = first.max(last).max(n.plus(wide));
+        return marks(design.rules().leastPiece().plus(most), Rounding.UP) + 1;
+    }
+
+    private List<Span> forbidden(int bar, List<Length> crossed) {
+        Length clearance = design.rules().clearance();
+        List<Span> spans = new ArrayList<>();
+        for (Length at : crossed) {
+            Length place = at.plus(offset(bar));
+            spans.add(
+                    new Span(marks(place.minus(clearance), Rounding.DOWN), marks(place.plus(clearance), Rounding.UP)));
+        }
+        return spans;
+    }
+
+    /** From the search's position of a join (cut lengths added up, losses taken off) to its finished place: less this. */
+    private Length offset(int bar) {
+        return Design.firstEnd(laidBars.get(bar), slots.get(bar))
+                .plus(design.making().seam().wide());
+    }
+
+    private List<Neighbours> neighbours() {
+        List<Neighbours> neighbours = new ArrayList<>();
+        for (Joints.Touch touch : Joints.of(design.layout()).touches()) {
+            Length shift = touch.shift().minus(offset(touch.inner())).plus(offset(touch.outer()));
+            neighbours.add(new Neighbours(
+                    touch.inner() + 1,
+                    touch.outer() + 1,
+                    marks(shift, Rounding.NEAREST),
+                    marks(design.rules().clearance(), Rounding.UP) + (isOnMark(shift) ? 0 : 1)));
+        }
+        return neighbours;
+    }
+
+    /** The cloth and its cuts that the search's answer describes. */
+    Plan plan(CutPlan found, Plan.Story story, Bound bound) {
+        Cloth cloth = cloth(found);
+        Map<String, Laid> laid = new HashMap<>();
+        cloth.laid().forEach(patch -> laid.put(patch.patch().place().id(), patch));
+        List<PieceCut> cuts = new ArrayList<>();
+        for (CutPiece cut : found.pieces()) {
+            cuts.add(new PieceCut(pieces.get(cut.piece().id()), tree(cut, found)));
+        }
+        Plan plan = new Plan(story, cloth, design.rules(), cuts, bound);
+        PlanCheck.require(plan);
+        return plan;
+    }
+
+    /** The pieces that are cut into. */
+    List<Piece> used(CutPlan found) {
+        return found.pieces().stream().map(cut -> pieces.get(cut.piece().id())).toList();
+    }
+
+    private Cloth cloth(CutPlan found) {
+        List<List<Layout.Part>> bars = new ArrayList<>();
+        for (int i = 0; i < slots.size(); i++) {
+            List<CutPlan.Placed> parts = found.partsOf(i + 1);
+            List<Length> cut = parts.stream()
+                    .map(part -> mark.times(part.part().cutLength()))
+                    .toList();
+            List<Length> finished = design.finishedParts(laidBars.get(i), slots.get(i), cut);
+            List<Layout.Part> bar = new ArrayList<>();
+            for (int part = 0; part < parts.size(); part++) {
+                Fabric fabric = pieces.get(parts.get(part).piece().id()).fabric();
+                bar.add(new Layout.Part(fabric.name(), Design.showing(fabric), finished.get(part)));
+            }
+            bars.add(bar);
+        }
+        int hearth = found.partsOf(0).get(0).piece().id();
+        return design.sewn(pieces.get(hearth).fabric(), bars);
+    }
+
+    private CutTree tree(CutPiece cut, CutPlan found) {
+        Piece piece = pieces.get(cut.piece().id());
+        return grown(cut.cutting(), Rect.at(Length.ZERO, Length.ZERO, piece.size()), found);
+    }
+
+    /** The search's tree in lengths; what a piece measures beyond a whole mark stays with its last offcut. */
+    private CutTree grown(Cutting cutting, Rect at, CutPlan found) {
+        if (cutting instanceof Cutting.Cut cut) {
+            Length line = mark.times(cut.at());
+            return CutTree.parted(
+                    at,
+                    cut.lengthwise(),
+                    line,
+                    grown(cut.first(), before(at, cut.lengthwise(), line), found),
+                    grown(cut.second(), after(at, cut.lengthwise(), line), found));
+        }
+        if (cutting instanceof Cutting.Part part) {
+            return kept(part, at, found);
+        }
+        return new CutTree.Left(at);
+    }
+
+    private CutTree kept(Cutting.Part part, Rect at, CutPlan found) {
+        boolean upright = part.demand() == 0
+                || slots.get(part.demand() - 1).place().side().isUpright();
+        boolean turned = part.turned() == upright;
+        Size size = new Size(mark.times(part.width()), mark.times(part.height()));
+        CutTree kept = new CutTree.Kept(Rect.at(at.x(), at.y(), size), id(part, found), turned);
+        return trimmed(kept, at);
+    }
+
+    /** A part that ends at the piece's own rim is parted from the bit that is less than a mark, if there is one. */
+    private static CutTree trimmed(CutTree kept, Rect at) {
+        CutTree tree = kept;
+        Rect part = kept.at();
+        if (part.height().isLessThan(at.height())) {
+            Rect row = Rect.at(at.x(), at.y(), new Size(part.width(), at.height()));
+            tree = CutTree.parted(row, false, part.bottom(), tree, new CutTree.Left(after(row, false, part.bottom())));
+        }
+        if (part.width().isLessThan(at.width())) {
+            tree = CutTree.parted(at, true, part.right(), tree, new CutTree.Left(after(at, true, part.right())));
+        }
+        return tree;
+    }
+
+    private String id(Cutting.Part part, CutPlan found) {
+        if (part.demand() == 0) {
+            return "hearth";
+        }
+        var place = slots.get(part.demand() - 1).place();
+        return found.partsOf(part.demand()).size() == 1
+                ? place.id()
+                : place.part(part.index() + 1).id();
+    }
+
+    /** What the search says is short, in the maker's words. */
+    List<String> sentences(List<Shortage> shortages, boolean proven, Ruler ruler) {
+        List<String> sentences = new ArrayList<>();
+        for (Shortage shortage : shortages) {
+            String what = String.join(
+                    ", ", shortage.demands().stream().map(this::label).toList());
+            String from = String.join(
+                    " or ", shortage.fabrics().stream().mapToObj(this::fabric).toList());
+            String length = ruler.write(mark.times(Math.max(1, shortage.missingLength())), Rounding.UP);
+            String width = ruler.write(mark.times(shortage.width()), Rounding.UP);
+            sentences.add(from + " is " + (proven ? "at least " : "about ") + length + " short at " + width
+                    + " wide, for " + what + ".");
+        }
+        return sentences;
+    }
+
+    private String label(int demand) {
+        return demand == 0 ? "the hearth" : slots.get(demand - 1).place().label();
+    }
+
+    private String fabric(int number) {
+        return pieces.stream()
+                .map(Piece::fabric)
+                .filter(fabric -> number(fabric) == number)
+                .findFirst()
+                .map(Fabric::name)
+                .orElse("?");
+    }
+
+    private static Rect before(Rect at, boolean upright, Length line) {
+        return upright
+                ? Rect.at(at.x(), at.y(), new Size(line.minus(at.x()), at.height()))
+                : Rect.at(at.x(), at.y(), new Size(at.width(), line.minus(at.y())));
+    }
+
+    private static Rect after(Rect at, boolean upright, Length line) {
+        return upright
+                ? Rect.at(line, at.y(), new Size(at.right().minus(line), at.height()))
+                : Rect.at(at.x(), line, new Size(at.width(), at.bottom().minus(line)));
+    }
+
+    private long marks(Length length, Rounding rounding) {
+        return rounding.quotient(length.nm(), mark.nm());
+    }
+
+    private boolean isOnMark(Length length) {
+        return length.nm() % mark.nm() == 0;
+    }
+
+    private int number(Fabric fabric) {
+        return fabrics.getOrDefault(fabric.name(), -1);
+    }
+
+    private Fabrics numbers(List<Fabric> wanted) {
+        return Fabrics.of(wanted.stream().mapToInt(this::number).filter(number -> number >= 0));
+    }
+
+    private static Laid found(Map<String, Laid> byId, String id) {
+        return java.util.Objects.requireNonNull(byId.get(id), id);
+    }
+}

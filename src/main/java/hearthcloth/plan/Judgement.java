@@ -1,0 +1,66 @@
+package hearthcloth.plan;
+
+import hearthcloth.cloth.Layout;
+import hearthcloth.cloth.Making;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Fabric;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A quick look at a draft before it is searched: could it be made at all, and how many joins will it take about. Only
+ * sorts drafts; nothing it says is shown.
+ */
+final class Judgement {
+
+    private final Supply supply;
+    private final Making making;
+
+    Judgement(Supply supply, Making making) {
+        this.supply = supply;
+        this.making = making;
+    }
+
+    /** Less is better; infinite where the draft cannot be made. */
+    double cost(Draft draft) {
+        Size hearth = Layout.hearthEdges(draft.design().layout().courses(), making)
+                .around(draft.shape().layout().hearth());
+        if (draft.scheme().hearth().stream().noneMatch(fabric -> supply.holds(fabric, hearth))) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Map<List<Fabric>, Double> wanted = new HashMap<>();
+        wanted.merge(draft.scheme().hearth(), hearth.areaMm2(), Double::sum);
+        double joins = 0;
+        List<Layout.Slot> slots = draft.shape().layout().slots();
+        for (int i = 0; i < slots.size(); i++) {
+            Layout.Slot slot = slots.get(i);
+            List<Fabric> fabrics = draft.scheme().bars().get(i);
+            Length width = slot.width().plus(making.seam().loss()).plus(making.trim());
+            Length length = slot.length().plus(making.seam().narrow().times(2)).plus(making.leeway());
+            Length longest = supply.longest(fabrics, width);
+            Length gain = longest.minus(making.seam().loss());
+            if (!gain.isPositive()) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double parts = Math.ceil((double) length.minus(making.seam().loss()).nm() / gain.nm());
+            joins += Math.max(0, parts - 1);
+            wanted.merge(fabrics, new Size(width, length).areaMm2(), Double::sum);
+        }
+        return joins + tightness(wanted);
+    }
+
+    /** Fabric that is nearly used up makes joins and failures likely: a few joins' worth, growing fast. */
+    private double tightness(Map<List<Fabric>, Double> wanted) {
+        double cost = 0;
+        for (Map.Entry<List<Fabric>, Double> entry : wanted.entrySet()) {
+            double share = entry.getValue() / supply.area(entry.getKey());
+            if (share > 1) {
+                return Double.POSITIVE_INFINITY;
+            }
+            cost += 10 * share * share * share * share;
+        }
+        return cost;
+    }
+}

@@ -1,0 +1,71 @@
+package hearthcloth.plan;
+
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Showing;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Fabric;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The last look before a plan leaves the room: every patch is cut once, at its own size, from its own fabric, the right
+ * way up. That cuts do not overlap and run from edge to edge is held by {@link CutTree} itself.
+ */
+final class PlanCheck {
+
+    private PlanCheck() {}
+
+    /**
+     * Passes a plan that can be sewn.
+     *
+     * @throws IllegalStateException naming what is wrong: a slip in the planner, never in the wish
+     */
+    static void require(Plan plan) {
+        Map<String, Laid> laid = plan.laid();
+        Set<String> seen = new HashSet<>();
+        Set<String> pieces = new HashSet<>();
+        for (PieceCut cut : plan.cuts()) {
+            require(pieces.add(cut.piece().id()), "piece " + cut.piece().id() + " is cut twice");
+            for (CutTree.Kept kept : cut.tree().kept()) {
+                require(seen.add(kept.patch()), kept.patch() + " is cut twice");
+                Laid patch = laid.get(kept.patch());
+                if (patch == null) {
+                    throw new IllegalStateException(kept.patch() + " is cut but not in the cloth");
+                }
+                matches(patch, kept, cut.piece().fabric());
+                isLongEnough(patch, plan.rules().leastPiece());
+            }
+        }
+        require(seen.equals(laid.keySet()), "cut are " + seen + ", wanted are " + laid.keySet());
+    }
+
+    private static void matches(Laid laid, CutTree.Kept kept, Fabric fabric) {
+        Patch patch = laid.patch();
+        Size lies = kept.turned() ? laid.cut().turned() : laid.cut();
+        require(
+                kept.at().size().equals(lies),
+                kept.patch() + " is cut " + kept.at().size() + ", wanted " + lies);
+        require(patch.fabric().equals(fabric.name()), kept.patch() + " is cut from " + fabric.name());
+        require(!kept.turned() || fabric.nap() == Fabric.Nap.ANY, kept.patch() + " is turned against the nap");
+        Showing right = fabric.faces() == Fabric.Faces.RIGHT ? Showing.RIGHT : Showing.SAME;
+        require(patch.showing() == right, kept.patch() + " shows the wrong side");
+    }
+
+    private static void isLongEnough(Laid laid, Length least) {
+        if (laid.patch().place() instanceof Place.Bar bar && bar.part() > 0) {
+            Size size = laid.patch().size();
+            Length along = bar.side().isUpright() ? size.height() : size.width();
+            require(!along.isLessThan(least), bar.label() + " would finish at " + along + ", under the least piece");
+        }
+    }
+
+    private static void require(boolean holds, String otherwise) {
+        if (!holds) {
+            throw new IllegalStateException(otherwise);
+        }
+    }
+}

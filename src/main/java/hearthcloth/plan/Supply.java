@@ -1,0 +1,81 @@
+package hearthcloth.plan;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the stash has of each fabric, counted once so that thousands of drafts can be judged by it quickly. */
+final class Supply {
+
+    private final List<Fabric> fabrics;
+    private final Map<String, List<Piece>> pieces = new HashMap<>();
+    private final Map<String, Double> areas = new HashMap<>();
+    private final Map<Strip, Length> longest = new HashMap<>();
+
+    private record Strip(String fabric, Length width) {}
+
+    Supply(Stash stash) {
+        this.fabrics = stash.fabrics();
+        for (Piece piece : stash.pieces()) {
+            pieces.computeIfAbsent(piece.fabric().name(), name -> new ArrayList<>())
+                    .add(piece);
+            areas.merge(piece.fabric().name(), piece.areaMm2(), Double::sum);
+        }
+    }
+
+    List<Fabric> fabrics() {
+        return fabrics;
+    }
+
+    List<Piece> of(Fabric fabric) {
+        return pieces.getOrDefault(fabric.name(), List.of());
+    }
+
+    List<Piece> of(List<Fabric> some) {
+        return some.stream().flatMap(fabric -> of(fabric).stream()).toList();
+    }
+
+    double area(Fabric fabric) {
+        return areas.getOrDefault(fabric.name(), 0.0);
+    }
+
+    double area(List<Fabric> some) {
+        return some.stream().mapToDouble(this::area).sum();
+    }
+
+    /** True when some single piece of {@code fabric} holds a rectangle of this size, turned if the nap allows. */
+    boolean holds(Fabric fabric, Size size) {
+        return of(fabric).stream()
+                .anyMatch(piece -> piece.size().holds(size)
+                        || (fabric.nap() == Fabric.Nap.ANY && piece.size().holds(size.turned())));
+    }
+
+    /** The longest strip this wide that one piece of these fabrics gives; zero where none is wide enough. */
+    Length longest(List<Fabric> some, Length width) {
+        Length most = Length.ZERO;
+        for (Fabric fabric : some) {
+            most = most.max(longest.computeIfAbsent(new Strip(fabric.name(), width), strip -> longest(fabric, width)));
+        }
+        return most;
+    }
+
+    private Length longest(Fabric fabric, Length width) {
+        Length most = Length.ZERO;
+        for (Piece piece : of(fabric)) {
+            Size size = piece.size();
+            if (!size.width().isLessThan(width)) {
+                most = most.max(size.height());
+            }
+            if (!size.height().isLessThan(width)) {
+                most = most.max(size.width());
+            }
+        }
+        return most;
+    }
+}
