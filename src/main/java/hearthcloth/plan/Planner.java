@@ -23,34 +23,45 @@ public final class Planner {
 
     private static final int FIRST_TRIES = 96;
     private static final int QUICK_TRIES = 24;
-    private static final long FIRST_STEPS = 150;
-    private static final long LATER_STEPS = 5_000;
+    private static final long FIRST_STEPS = 60;
+    private static final long LATER_STEPS = 150;
+
+    /** The effort of two seconds on an ordinary machine. */
+    public static final int USUAL_EFFORT = 4;
 
     private final Wish wish;
     private final Supply supply;
     private final Stash stash;
     private final List<Fabric> named;
-    private final Budget budget;
-    private final Consumer<Progress> seen;
+    private final Work work;
 
-    private Planner(Stash stash, Wish wish, List<Fabric> named, Budget budget, Consumer<Progress> seen) {
+    /** How hard to look, when to stop, whom to tell. */
+    private record Work(int effort, Budget budget, Consumer<Progress> seen) {
+
+        long laterSteps() {
+            return LATER_STEPS * Math.max(1, effort);
+        }
+    }
+
+    private Planner(Stash stash, Wish wish, List<Fabric> named, Work work) {
         this.wish = wish;
         this.named = named;
         this.stash = named.isEmpty()
                 ? stash
                 : stash.only(named.stream().map(Fabric::name).toList());
         this.supply = new Supply(this.stash);
-        this.budget = budget;
-        this.seen = seen;
+        this.work = work;
     }
 
     /**
      * Plans cloths.
      *
+     * @param effort how long the best drafts are searched, 1 and more; each unit is about half a second on an ordinary
+     *     machine, but is counted in steps, so that the same effort gives the same proposals everywhere
      * @param budget ends the search early; the best so far is returned
      * @param seen told how far the search has come, on the calling thread
      */
-    public static Outcome plan(Stash stash, Wish wish, Budget budget, Consumer<Progress> seen) {
+    public static Outcome plan(Stash stash, Wish wish, int effort, Budget budget, Consumer<Progress> seen) {
         List<Fabric> named = new ArrayList<>();
         for (String name : wish.preferences().fabrics()) {
             Optional<Fabric> fabric = stash.fabric(name);
@@ -62,7 +73,7 @@ public final class Planner {
         if (stash.pieces().isEmpty()) {
             return new Outcome.CannotMake(true, List.of("The stash is empty; add at least one piece."), List.of());
         }
-        return new Planner(stash, wish, List.copyOf(named), budget, seen).outcome();
+        return new Planner(stash, wish, List.copyOf(named), new Work(effort, budget, seen)).outcome();
     }
 
     /**
@@ -73,7 +84,12 @@ public final class Planner {
     public static Outcome fit(Stash stash, Design design, Wish wish, Budget budget) {
         Supply supply = new Supply(stash);
         Draft draft = new Draft(new Shape(design.order(), 0, design.layout(), 1, List.of()), design);
-        return Fitting.fit(draft, supply, LATER_STEPS, wish.preferences().seed(), budget)
+        return Fitting.fit(
+                        draft,
+                        supply,
+                        LATER_STEPS * USUAL_EFFORT,
+                        wish.preferences().seed(),
+                        budget)
                 .<Outcome>map(trial -> new Outcome.Proposals(List.of(Selection.plan(trial, List.of(trial), wish))))
                 .orElseGet(() -> new Outcome.CannotMake(
                         false, Fitting.lacking(draft, supply, FIRST_STEPS, wish, budget), List.of()));
@@ -125,7 +141,7 @@ public final class Planner {
         for (Wish asked : List.of(wish.withRoundsOpen(), wish.withShapeOpen())) {
             Optional<Size> largest = largest(shape, asked);
             if (largest.isPresent()) {
-                Planner smaller = new Planner(stash, asked, named, budget, seen);
+                Planner smaller = new Planner(stash, asked, named, work);
                 List<Trial> trials = smaller.tryAt(largest);
                 if (!trials.isEmpty()) {
                     return Selection.of(trials, asked).subList(0, 1);
@@ -136,16 +152,16 @@ public final class Planner {
     }
 
     private boolean isMade(Wish asked, Optional<Size> size) {
-        Planner planner = new Planner(stash, asked, named, budget, seen);
+        Planner planner = new Planner(stash, asked, named, work);
         return planner.drafts(size).stream()
                 .limit(QUICK_TRIES)
-                .anyMatch(draft -> !budget.spent()
+                .anyMatch(draft -> !work.budget().spent()
                         && Fitting.fit(
                                         draft,
                                         supply,
                                         FIRST_STEPS,
                                         asked.preferences().seed(),
-                                        budget)
+                                        work.budget())
                                 .isPresent());
     }
 
@@ -153,7 +169,7 @@ public final class Planner {
     private List<String> closest(Optional<Size> size) {
         return drafts(size).stream()
                 .findFirst()
-                .map(draft -> Fitting.lacking(draft, supply, LATER_STEPS, wish, budget))
+                .map(draft -> Fitting.lacking(draft, supply, work.laterSteps(), wish, work.budget()))
                 .orElse(List.of("The fabrics do not go far enough in any plan of colour that was tried."));
     }
 
@@ -170,13 +186,13 @@ public final class Planner {
         Map<Draft, Trial> found = new LinkedHashMap<>();
         int tried = 0;
         for (Draft draft : drafts) {
-            if (tried > 0 && budget.spent()) {
+            if (tried > 0 && work.budget().spent()) {
                 break;
             }
             tried++;
-            Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), budget)
+            Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), work.budget())
                     .ifPresent(trial -> found.put(draft, trial));
-            seen.accept(new Progress(tried, drafts.size(), found.size(), Optional.empty()));
+            work.seen().accept(new Progress(tried, drafts.size(), found.size(), Optional.empty()));
         }
         List<Trial> trials = new ArrayList<>(found.values());
         trials.sort(Trial.BEST);
@@ -190,12 +206,12 @@ public final class Planner {
         for (Trial trial : Selection.varied(trials, most)) {
             boolean done = trial.figures().joins() <= trial.bound().joins()
                     && trial.figures().sliverArea() == 0;
-            if (done || budget.spent()) {
+            if (done || work.budget().spent()) {
                 better.add(trial);
                 continue;
             }
             Optional<Trial> again = Fitting.fit(
-                    trial.draft(), supply, LATER_STEPS, wish.preferences().seed() + 1, budget);
+                    trial.draft(), supply, work.laterSteps(), wish.preferences().seed() + 1, work.budget());
             better.add(
                     again.filter(other -> Trial.BEST.compare(other, trial) < 0).orElse(trial));
         }
