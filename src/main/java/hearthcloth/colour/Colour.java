@@ -1,18 +1,129 @@
 package hearthcloth.colour;
 
-/** An sRGB colour, 8 bits a channel. */
+import java.util.Locale;
+import java.util.Optional;
+
+/** An sRGB colour, 8 bits a channel, as on a screen. Immutable. */
 public record Colour(int rgb) {
 
+    public static final Colour BLACK = new Colour(0);
+    public static final Colour WHITE = new Colour(0xffffff);
+
+    /** One shade, in points of L*. Ours: clearly seen (a CIEDE2000 above 5) and still the same cloth. */
+    private static final double SHADE = 10;
+
+    public Colour {
+        if (rgb < 0 || rgb > 0xffffff) {
+            throw new IllegalArgumentException("a colour has 24 bits: " + Integer.toHexString(rgb));
+        }
+    }
+
+    /** The colour 0xRRGGBB; higher bits, where images keep their opacity, are dropped. */
     public static Colour of(int rgb) {
         return new Colour(rgb & 0xffffff);
     }
 
-    public static Colour parse(String text) {
-        return of(Integer.parseInt(text.substring(1), 16));
+    /** The colour of three channels, each 0 to 255. */
+    public static Colour of(int red, int green, int blue) {
+        if (((red | green | blue) & ~0xff) != 0) {
+            throw new IllegalArgumentException("a channel is 0 to 255: " + red + ", " + green + ", " + blue);
+        }
+        return new Colour(red << 16 | green << 8 | blue);
     }
 
+    /**
+     * Reads "#rrggbb", "#rgb" or a colour name of CSS, in either case, with blanks around it.
+     *
+     * @throws ColourException if the text is none of these
+     * @see #named for the words people use for cloth
+     */
+    public static Colour parse(String text) {
+        String word = text.strip().toLowerCase(Locale.ROOT);
+        if (word.matches("#[0-9a-f]{6}")) {
+            return of(Integer.parseInt(word.substring(1), 16));
+        }
+        if (word.matches("#[0-9a-f]{3}")) {
+            int rgb = Integer.parseInt(word.substring(1), 16);
+            return of((rgb >> 8) * 17, (rgb >> 4 & 15) * 17, (rgb & 15) * 17);
+        }
+        return CssNames.find(word)
+                .orElseThrow(() -> new ColourException(
+                        "\"" + text.strip() + "\" is not a colour: write #rrggbb or a colour name such as \"teal\""));
+    }
+
+    /**
+     * The colour that everyday words for cloth bring to mind, such as "sage green" or "old navy shirt".
+     *
+     * <p>Words that name no colour are passed over, so that a fabric's whole name may be handed in; empty if no word
+     * names one. Several colours ("red and white gingham") give their mean, as seen from across the room. The words and
+     * their colours are ours, after common use; where CSS means something else ("brown", "indigo"), cloth wins.
+     */
+    public static Optional<Colour> named(String words) {
+        return FabricWords.colour(words);
+    }
+
+    public int red() {
+        return rgb >> 16;
+    }
+
+    public int green() {
+        return rgb >> 8 & 0xff;
+    }
+
+    public int blue() {
+        return rgb & 0xff;
+    }
+
+    /** "#rrggbb" in lower case. */
     public String hex() {
-        return String.format(java.util.Locale.ROOT, "#%06x", rgb);
+        return String.format(Locale.ROOT, "#%06x", rgb);
+    }
+
+    public Lab lab() {
+        return Lab.of(this);
+    }
+
+    /** One shade darker, on the way to black in Lab: 10 points of L*, or black where fewer are left. */
+    public Colour darker() {
+        Lab lab = lab();
+        return lab.lightness() <= SHADE
+                ? BLACK
+                : lab.mixed(Lab.BLACK, SHADE / lab.lightness()).toColour();
+    }
+
+    /** One shade lighter, on the way to white in Lab: 10 points of L*, or white where fewer are left. */
+    public Colour lighter() {
+        Lab lab = lab();
+        double left = 100 - lab.lightness();
+        return left <= SHADE ? WHITE : lab.mixed(Lab.WHITE, SHADE / left).toColour();
+    }
+
+    /** The fell band's shade: one darker, or one lighter on cloth too dark for that to show (L* below 20). */
+    public Colour shade() {
+        return lab().lightness() < 2 * SHADE ? lighter() : darker();
+    }
+
+    /** Relative luminance, 0 (black) to 1 (white). Source: W3C, WCAG 2.2, definition of relative luminance. */
+    public double luminance() {
+        var light = Light.of(this);
+        return 0.2126 * light.x() + 0.7152 * light.y() + 0.0722 * light.z();
+    }
+
+    /** Contrast ratio, 1 to 21, the same both ways round; never round it before comparing. Source: W3C, WCAG 2.2. */
+    public double contrastWith(Colour other) {
+        double one = luminance() + 0.05;
+        double two = other.luminance() + 0.05;
+        return Math.max(one, two) / Math.min(one, two);
+    }
+
+    /**
+     * Black or white, whichever reads better on this colour; always at least 4.5 : 1 (WCAG 2.2, criterion 1.4.3).
+     *
+     * <p>The two contrasts multiply to 21 on every colour, so the better one is never below √21 = 4.58. Softer inks
+     * cannot promise that: black and white have only 21/20.25, under 4 %, to spare.
+     */
+    public Colour inkOn() {
+        return contrastWith(BLACK) >= contrastWith(WHITE) ? BLACK : WHITE;
     }
 
     /** Relative luminance after WCAG 2.2, 0 (black) to 1 (white). */

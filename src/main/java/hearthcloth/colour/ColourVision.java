@@ -1,0 +1,54 @@
+package hearthcloth.colour;
+
+import hearthcloth.colour.Matrix.Row;
+
+/**
+ * How people see colour who lack one kind of cone, fully; for checking labels and legends, not a diagnosis.
+ *
+ * <p>Source: Machado, Oliveira, Fernandes, <em>A physiologically-based model for simulation of color vision
+ * deficiency</em>, IEEE TVCG 15(6), 2009, severity 1.0; applied to linear light.
+ */
+public enum ColourVision {
+    /** All three kinds of cones. */
+    TYPICAL(new Row(1, 0, 0), new Row(0, 1, 0), new Row(0, 0, 1)),
+    /** No long-wave cones: red looks dark, red and green alike. */
+    PROTAN(
+            new Row(0.152286, 1.052583, -0.204868),
+            new Row(0.114503, 0.786281, 0.099216),
+            new Row(-0.003882, -0.048116, 1.051998)),
+    /** No middle-wave cones: red and green alike. */
+    DEUTAN(
+            new Row(0.367322, 0.860646, -0.227968),
+            new Row(0.280085, 0.672501, 0.047413),
+            new Row(-0.011820, 0.042940, 0.968881)),
+    /** No short-wave cones: blue and green alike, yellow and violet alike; rare. */
+    TRITAN(
+            new Row(1.255528, -0.076749, -0.178779),
+            new Row(-0.078411, 0.930809, 0.147602),
+            new Row(0.004733, 0.691367, 0.303900));
+
+    private final Matrix matrix;
+
+    ColourVision(Row red, Row green, Row blue) {
+        this.matrix = new Matrix(red, green, blue);
+    }
+
+    /** What this eye sees, as a colour that looks the same to a typical one. */
+    public Colour seen(Colour colour) {
+        return Light.toColour(matrix.times(Light.of(colour)));
+    }
+
+    /** The CIEDE2000 difference of two colours as this eye sees them. */
+    public double difference(Colour one, Colour two) {
+        return seen(one).lab().difference(seen(two).lab());
+    }
+
+    /** The least difference of two colours to any of these eyes: what a legend can count on. */
+    public static double leastDifference(Colour one, Colour two) {
+        double least = Double.POSITIVE_INFINITY;
+        for (ColourVision vision : values()) {
+            least = Math.min(least, vision.difference(one, two));
+        }
+        return least;
+    }
+}
