@@ -43,12 +43,6 @@ public record Cloth(Assembly work, Making making) {
     /** The same cloth seen from its other face: left and right trade places. */
     public Cloth turnedOver() {
         return new Cloth(
-                work.fold(new TurnedOver()),
-                new Making(
-                        making.seam(),
-                        making.hem(),
-                        making.leeway(),
-                        making.trim(),
-                        making.fell().other()));
+                work.fold(new TurnedOver()), making.felledOn(making.fell().other()));
     }
 }

@@ -72,11 +72,12 @@ public final class Layers {
             }
         }
         if (cloth.making().hem().corner() == Hem.Corner.SQUARE) {
-            spots.add(new Spot(
-                    Kind.CORNER,
-                    0,
-                    Rect.at(Length.ZERO, Length.ZERO, hearthcloth.measure.Size.square(Length.ZERO)),
-                    Hem.PLIES * Hem.PLIES));
+            for (Length y : List.of(Length.ZERO, cloth.finished().height())) {
+                for (Length x : List.of(Length.ZERO, cloth.finished().width())) {
+                    Rect at = Rect.at(x, y, hearthcloth.measure.Size.square(Length.ZERO));
+                    spots.add(new Spot(Kind.CORNER, 0, at, Hem.PLIES * Hem.PLIES));
+                }
+            }
         }
     }
 
@@ -123,7 +124,7 @@ public final class Layers {
             return Rim.joined(seam, first, second, (one, other, at, side) -> meeting(seam, one, other, at));
         }
 
-        /** Where a seam runs out to an edge its band lies on the wrapped half, as thick as the seam is there. */
+        /** Where a seam runs out to an edge it is, as far as its band reaches, as thick as the seam is there. */
         private List<Rim.Span<Integer>> meeting(
                 Seam seam, List<Rim.Span<Integer>> first, List<Rim.Span<Integer>> second, Length at) {
             int ofFirst = first.get(first.size() - 1).value();
@@ -132,10 +133,9 @@ public final class Layers {
             int plies = kind.build().plies(firstWraps ? ofFirst : ofSecond, firstWraps ? ofSecond : ofFirst);
             List<Rim.Span<Integer>> out = new ArrayList<>(first);
             out.addAll(second);
-            Length band = kind.band();
-            return firstWraps
-                    ? Rim.changed(out, at, at.plus(band), was -> Math.max(was, plies))
-                    : Rim.changed(out, at.minus(band), at, was -> Math.max(was, plies));
+            Length before = firstWraps ? kind.reachOverWrapping() : kind.reachOverWrapped();
+            Length after = firstWraps ? kind.reachOverWrapped() : kind.reachOverWrapping();
+            return Rim.changed(out, at.minus(before), at.plus(after), was -> Math.max(was, plies));
         }
     }
 }

@@ -19,7 +19,7 @@ public final class Notation {
 
     private static final Pattern PATCH =
             Pattern.compile("\\G\\s*(?:(hearth)|patch(\\d+)|(\\d+)([A-Z]+)(?:\\.(\\d+))? (left|top|right|bottom))"
-                    + " \"((?:[^\"\\\\]|\\\\.)*)\" ([\\d.]+) x ([\\d.]+) (same|right|wrong)");
+                    + " \"((?:[^\"\\\\]|\\\\.)*+)\" ([\\d.]+) x ([\\d.]+) (same|right|wrong)");
     private static final Pattern SIGN = Pattern.compile("\\G\\s*(\\|>|<\\||/>|</)");
 
     private final String text;

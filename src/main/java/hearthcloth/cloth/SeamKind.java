@@ -63,9 +63,13 @@ public record SeamKind(String name, Build build, Length narrow, Length wide, Len
         }
     }
 
-    /** A felled seam; the wide edge is turned under by {@code narrow}. */
+    /**
+     * A felled seam. The wide edge is turned under by {@code narrow}, so the band is W − n; where that would be narrower
+     * than the wrapped edge it has to hide, it is folded at that edge and turned under by less.
+     */
     public static SeamKind felled(Length narrow, Length wide) {
-        return new SeamKind("felled", Build.FELLED, narrow, wide, wide.minus(narrow));
+        return new SeamKind(
+                "felled", Build.FELLED, narrow, wide, wide.minus(narrow).max(narrow));
     }
 
     /** ¼ + ½ in, offset felled: common practice (two makers' tutorials of 2010, see the handbook's seam table). */
@@ -115,18 +119,31 @@ public record SeamKind(String name, Build build, Length narrow, Length wide, Len
         return wraps ? wide : narrow;
     }
 
-    /** How far the colour line lies from the joining line, towards the wrapped half, on the face with the fell. */
+    /**
+     * How far the colour line lies from the joining line, towards the wrapped half, on the face with the fell. The flap of
+     * a French seam is pressed over the wrapped half, and what shows of it is the wrapping one.
+     */
     public Length shiftOnFell() {
         return switch (build) {
-            case FELLED -> band;
+            case FELLED, FRENCH -> band;
             case LAPPED -> new Length(band.nm() / 2);
-            case FRENCH, WHIPPED -> Length.ZERO;
+            case WHIPPED -> Length.ZERO;
         };
     }
 
     /** How far it lies towards the wrapping half on the other face; only interlocked folds move it there. */
     public Length shiftOnOther() {
         return build == Build.LAPPED ? new Length(band.nm() / 2) : Length.ZERO;
+    }
+
+    /** How far its thickness reaches from the joining line over the wrapped half. */
+    public Length reachOverWrapped() {
+        return build == Build.WHIPPED ? narrow : shiftOnFell();
+    }
+
+    /** How far its thickness reaches from the joining line over the wrapping half. */
+    public Length reachOverWrapping() {
+        return build == Build.WHIPPED ? wide : shiftOnOther();
     }
 
     /** Rows of stitches that hold it: both edges of a fell, both passes of a French seam, one whipped row. */

@@ -40,18 +40,18 @@ public record Shown(Face face, List<Field> fields, List<Row> rows) {
         List<Field> fields = seen.work().fold(new Painted(shift)).fields();
         List<Row> rows = new ArrayList<>();
         for (Step step : seen.steps()) {
-            rows.add(new Row(step.line(), Row.Kind.JOIN));
+            rows.add(new Row(besides(step, Length.ZERO.minus(kind.shiftOnOther())), Row.Kind.JOIN));
             if (kind.rows() > 1 && kind.band().isPositive() && kind.build() != SeamKind.Build.FRENCH) {
-                rows.add(new Row(besides(step, kind.band()), Row.Kind.FELL));
+                rows.add(new Row(besides(step, kind.shiftOnFell()), Row.Kind.FELL));
             }
         }
         hem(seen, rows);
         return new Shown(face, fields, rows);
     }
 
-    /** The second row runs along the fold, a band's width from the joining line on the wrapped half. */
-    private static Rect besides(Step step, Length band) {
-        Length way = step.seam().wraps() == Half.FIRST ? band : Length.ZERO.minus(band);
+    /** A row {@code over} from the joining line, on the wrapped half; rows run along the folds. */
+    private static Rect besides(Step step, Length over) {
+        Length way = step.seam().wraps() == Half.FIRST ? over : Length.ZERO.minus(over);
         return step.seam().join() == Join.BESIDE
                 ? step.line().movedBy(way, Length.ZERO)
                 : step.line().movedBy(Length.ZERO, way);

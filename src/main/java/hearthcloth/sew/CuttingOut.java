@@ -1,0 +1,137 @@
+package hearthcloth.sew;
+
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Rect;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.plan.CutTree;
+import hearthcloth.plan.PieceCut;
+import hearthcloth.plan.Plan;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * Turns the cutting plan of each piece into cuts, in the order of {@link CutTree#cuts}: which way, how far from which
+ * edge, and what each side becomes. A patch is measured from the edge beside it where that edge has been cut already, everything else from
+ * the left or the top. Sizes are whole marks of the ruler the plan was made with; they are written up to the next mark on any other.
+ */
+final class CuttingOut {
+
+    private final PieceCut piece;
+    private final Plan plan;
+    private final Words words;
+    private final Map<Rect, String> names = new HashMap<>();
+    private int rests;
+
+    private CuttingOut(PieceCut piece, Plan plan, Words words) {
+        this.piece = piece;
+        this.plan = plan;
+        this.words = words;
+        names.put(piece.tree().at(), "the piece");
+    }
+
+    static List<PieceTask> of(Plan plan, Words words) {
+        return plan.cuts().stream()
+                .map(cut -> new CuttingOut(cut, plan, words).task())
+                .toList();
+    }
+
+    private PieceTask task() {
+        List<CutLine> lines = new ArrayList<>();
+        for (CutTree.Parted cut : piece.tree().cuts()) {
+            lines.add(new CutLine(lines.size() + 1, cut, sentence(cut)));
+        }
+        return new PieceTask(piece, title(), lines, gives(), left());
+    }
+
+    private String title() {
+        return "Piece " + piece.piece().id() + ": " + piece.piece().fabric().name() + ", "
+                + words.ruler().write(piece.piece().size(), Rounding.DOWN);
+    }
+
+    private String sentence(CutTree.Parted cut) {
+        boolean fromFirst =
+                !(cut.second() instanceof CutTree.Kept && isCutAlready(cut)) || cut.first() instanceof CutTree.Kept;
+        String edge = cut.upright() ? (fromFirst ? "left" : "right") : (fromFirst ? "top" : "bottom");
+        CutTree measured = fromFirst ? cut.first() : cut.second();
+        CutTree other = fromFirst ? cut.second() : cut.first();
+        String way = cut.upright() ? "from top to bottom" : "from left to right";
+        return "Cut " + name(cut) + " " + way + ", " + words.cut(extent(cut, measured)) + " from its " + edge
+                + " edge: " + becomes(measured) + " comes off, " + becomes(other) + " stays.";
+    }
+
+    /** True where the far edge of what is cut is no longer an edge of the piece itself, so that it is straight. */
+    private boolean isCutAlready(CutTree.Parted cut) {
+        Rect whole = piece.tree().at();
+        return cut.upright()
+                ? cut.at().right().isLessThan(whole.right())
+                : cut.at().bottom().isLessThan(whole.bottom());
+    }
+
+    private static Length extent(CutTree.Parted cut, CutTree part) {
+        return cut.upright() ? part.at().width() : part.at().height();
+    }
+
+    private String name(CutTree tree) {
+        return Objects.requireNonNullElse(names.get(tree.at()), "the piece");
+    }
+
+    private String becomes(CutTree tree) {
+        if (tree instanceof CutTree.Kept kept) {
+            return label(kept);
+        }
+        if (tree instanceof CutTree.Left left) {
+            return isReusable(left.at()) ? "an offcut" : "a bit left over";
+        }
+        rests++;
+        String name = "strip " + piece.piece().id() + letter(rests);
+        names.put(tree.at(), name);
+        return name;
+    }
+
+    private static String letter(int number) {
+        String last = String.valueOf((char) ('a' + (number - 1) % 26));
+        return number <= 26 ? last : letter((number - 1) / 26) + last;
+    }
+
+    private String label(CutTree.Kept kept) {
+        return Words.patch(patch(kept));
+    }
+
+    private Patch patch(CutTree.Kept kept) {
+        return Objects.requireNonNull(plan.laid().get(kept.patch()), kept.patch())
+                .patch();
+    }
+
+    private List<String> gives() {
+        List<String> gives = new ArrayList<>();
+        for (CutTree.Kept kept : piece.tree().kept()) {
+            String turned = kept.turned() ? ", lying on its side here" : "";
+            gives.add(Words.capital(label(kept)) + ": " + words.cut(kept.at().size()) + turned);
+        }
+        return gives;
+    }
+
+    private List<String> left() {
+        List<String> left = new ArrayList<>();
+        int bits = 0;
+        for (Rect rect : piece.tree().left()) {
+            if (isReusable(rect)) {
+                left.add("Offcut to keep: " + words.ruler().write(rect.size(), Rounding.DOWN));
+            } else {
+                bits++;
+            }
+        }
+        if (bits > 0) {
+            left.add(Words.count(bits, "bit") + " too narrow to keep");
+        }
+        return left;
+    }
+
+    private boolean isReusable(Rect rect) {
+        return CutTree.isReusable(rect.size(), plan.rules().leastPiece());
+    }
+}

@@ -1,0 +1,140 @@
+package hearthcloth.sew;
+
+import hearthcloth.cloth.Layers;
+import hearthcloth.cloth.SeamKind;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.PieceCut;
+import hearthcloth.plan.Plan;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What to have ready. Washing: cloths that shrink by different amounts pucker each other, so all are washed or none
+ * (common practice); cotton shrinks by 2 to 5 %, most of it in the first wash (common practice and Collins, "Journal of the
+ * Textile Institute", 1939, read in its abstract).
+ */
+final class Gathering {
+
+    /** 3 % for unwashed cotton against ½ % for what has been washed: the handbook's derived example. */
+    private static final long SHRINKS_PER_THOUSAND = 25;
+
+    /** Relative luminance (0 to 1) under which a dye is deep, and over which another cloth shows every stain: ours. */
+    private static final double DEEP = 0.08;
+
+    private static final double PALE = 0.35;
+
+    private Gathering() {}
+
+    static Gather of(Plan plan, Words words) {
+        return new Gather(fabrics(plan, words), tools(plan), washing(plan, words), before(words));
+    }
+
+    private static List<Gather.FabricNeed> fabrics(Plan plan, Words words) {
+        List<Gather.FabricNeed> needs = new ArrayList<>();
+        for (Fabric fabric : plan.fabrics()) {
+            List<String> pieces = plan.cuts().stream()
+                    .map(PieceCut::piece)
+                    .filter(piece -> piece.fabric().name().equals(fabric.name()))
+                    .map(piece -> "piece " + piece.id() + ", " + words.ruler().write(piece.size(), Rounding.DOWN))
+                    .toList();
+            needs.add(new Gather.FabricNeed(fabric.name(), pieces));
+        }
+        return needs;
+    }
+
+    /** Needle sizes: common practice; needles break where the cloth is too thick for them (klasseneedles.com). */
+    private static List<String> tools(Plan plan) {
+        boolean byHand = plan.cloth().making().seam().build() == SeamKind.Build.WHIPPED;
+        boolean thick = Layers.most(plan.cloth()) >= 10;
+        List<String> tools = new ArrayList<>();
+        tools.add("Rotary cutter, ruler and mat, or shears, ruler and chalk");
+        tools.add("Iron and board, a cup of water or a spray");
+        tools.add(
+                byHand
+                        ? "Fine hand needles, and a sewing machine for the hem"
+                        : "Sewing machine with a new needle, size " + (thick ? "90/14" : "80/12"));
+        tools.add("Thread, see \"Thread\" in this guide");
+        tools.add("Pins or clips, seam ripper, small scissors");
+        tools.add("Slips of paper and pins to label the patches");
+        return tools;
+    }
+
+    private static List<String> washing(Plan plan, Words words) {
+        List<String> yes = pieces(plan, Piece.Washed.YES);
+        List<String> no = pieces(plan, Piece.Washed.NO);
+        List<String> unknown = pieces(plan, Piece.Washed.UNKNOWN);
+        List<String> lines = new ArrayList<>();
+        if (!yes.isEmpty() && !no.isEmpty()) {
+            lines.add("Washed and unwashed pieces are mixed. Washed: " + Words.list(yes) + ". Not washed: "
+                    + Words.list(no) + ".");
+            lines.add(
+                    "Wash the unwashed ones first and measure them again: in the first wash they could draw in by about "
+                            + words.near(difference(plan))
+                            + " more than the others over the side of this cloth, and it would"
+                            + " pucker.");
+        } else if (!no.isEmpty()) {
+            lines.add("Nothing has been washed" + (unknown.isEmpty() ? "" : ", as far as the stash says")
+                    + ". Wash all of it now, as the finished cloth will be washed, and measure again; if it has drawn in, plan"
+                    + " again. Or wash none of it.");
+        }
+        if (!unknown.isEmpty() && !(no.isEmpty() && yes.isEmpty())) {
+            lines.add("The stash does not say whether " + Words.list(unknown) + (unknown.size() == 1 ? " has" : " have")
+                    + " been washed. If in doubt, wash.");
+        } else if (!unknown.isEmpty()) {
+            lines.add("The stash does not say what has been washed. Wash all of it the way the finished cloth will be"
+                    + " washed, and measure again; if it has drawn in, plan again. Or wash none of it.");
+        }
+        if (no.isEmpty() && unknown.isEmpty()) {
+            lines.add("All of it has been washed.");
+        }
+        dye(plan, lines);
+        return lines;
+    }
+
+    /** 3 % against ½ % over the longer side: 8.5 mm over 340 mm in the handbook. */
+    static Length difference(Plan plan) {
+        Size size = plan.cloth().finished();
+        return size.width().max(size.height()).times(SHRINKS_PER_THOUSAND).dividedBy(1_000, Rounding.UP);
+    }
+
+    /** Soak test: common practice. */
+    private static void dye(Plan plan, List<String> lines) {
+        List<String> deep = new ArrayList<>();
+        boolean pale = false;
+        for (Fabric fabric : plan.fabrics()) {
+            double luminance = fabric.colour().luminance();
+            if (luminance < DEEP) {
+                deep.add(fabric.name());
+            }
+            pale |= luminance > PALE;
+        }
+        if (!deep.isEmpty() && pale) {
+            lines.add("Deep colours can bleed into pale ones. Soak a corner of " + Words.list(deep)
+                    + " in warm soapy water for half an hour and press it wet on white cloth. If it stains, wash it alone"
+                    + " until it does not, or leave it out.");
+        }
+    }
+
+    private static List<String> pieces(Plan plan, Piece.Washed washed) {
+        return plan.cuts().stream()
+                .map(PieceCut::piece)
+                .filter(piece -> piece.washed() == washed)
+                .map(piece -> "piece " + piece.id())
+                .toList();
+    }
+
+    private static List<String> before(Words words) {
+        return List.of(
+                "Press every piece flat and let it cool. Cut off the selvage if it is still there, and measure again.",
+                "Lay each piece with its length, the way of the selvage, from top to bottom. Cut its left and its top edge"
+                        + " straight and square to each other first: all cuts are measured from straight edges.",
+                "Compare each piece with its size in the plan. If one is more than "
+                        + words.exact(words.ruler().step().times(2)) + " smaller, plan again with the true size.",
+                "Pin a slip with its label to every patch as it comes off, the top of the label towards the top of the"
+                        + " cloth.");
+    }
+}

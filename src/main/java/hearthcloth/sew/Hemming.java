@@ -1,0 +1,210 @@
+package hearthcloth.sew;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Hem;
+import hearthcloth.cloth.Layers;
+import hearthcloth.cloth.Side;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Size;
+import hearthcloth.measure.Unit;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The hem, turned twice to the face with the fells: squared up first, then square or mitred corners as steps of their
+ * own. Mitre numbers come from {@link Hem}.
+ */
+final class Hemming {
+
+    private static final String STITCH = "Stitch close to the inner fold, and fasten both ends. Press.";
+
+    private final Cloth cloth;
+    private final Words words;
+    private final Hem hem;
+    private final Size raw;
+    private final String inside;
+    private final String outside;
+
+    private Hemming(Cloth cloth, Words words) {
+        this.cloth = cloth;
+        this.words = words;
+        this.hem = cloth.making().hem();
+        Length both = hem.allowance().times(2);
+        this.raw = new Size(
+                cloth.finished().width().plus(both), cloth.finished().height().plus(both));
+        this.inside = Words.face(cloth.making().fell());
+        this.outside = Words.face(cloth.making().fell().other());
+    }
+
+    /** Empty where the cloth has no hem. */
+    static List<Task> of(Cloth cloth, Words words) {
+        if (!cloth.making().hem().allowance().isPositive()) {
+            return List.of();
+        }
+        Hemming hemming = new Hemming(cloth, words);
+        return cloth.making().hem().corner() == Hem.Corner.MITRED ? hemming.mitred() : hemming.square();
+    }
+
+    private List<Task> square() {
+        List<Task> tasks = new ArrayList<>(List.of(squaredUp()));
+        if (hem.first().isPositive()) {
+            tasks.add(clipped());
+        }
+        List<String> topAndBottom = new ArrayList<>(folds("the top and the bottom edge"));
+        topAndBottom.add(STITCH);
+        List<String> sides = new ArrayList<>(folds("the left and the right edge, ends of the other hems and all"));
+        sides.add(STITCH);
+        Size half = new Size(raw.width(), cloth.finished().height());
+        tasks.add(new Task(
+                "Hem the top and the bottom",
+                topAndBottom,
+                check(half),
+                thick(List.of(Side.TOP, Side.BOTTOM), hem.allowance())));
+        tasks.add(new Task(
+                "Hem the left and the right side",
+                sides,
+                check(cloth.finished()),
+                corners(thick(List.of(Side.LEFT, Side.RIGHT), Length.ZERO))));
+        tasks.add(Task.of(
+                "Close the four corners",
+                List.of(
+                        "At both ends of each side hem the fold is open. Push loose threads in with the needle's eye.",
+                        "Sew each opening shut by hand with a few small stitches, level with the edge.")));
+        return List.copyOf(tasks);
+    }
+
+    /** What is cut off lies inside both first folds, so that no raw edge can come out. */
+    private Task clipped() {
+        return Task.of(
+                "Clip the four corners",
+                List.of("Cut a little triangle off each raw corner, " + words.exact(hem.first())
+                        + " along both edges and no more. It would only lie inside the hem and make it thick."));
+    }
+
+    private List<Task> mitred() {
+        List<String> creases = new ArrayList<>(folds("all four edges"));
+        creases.add("Open both folds again. The creases cross in each corner; where the inner ones cross, the finished"
+                + " corner will be.");
+        List<Task> tasks = new ArrayList<>(List.of(squaredUp(), Task.of("Press the hem", creases)));
+        for (String corner : List.of("top left", "top right", "bottom right", "bottom left")) {
+            tasks.add(mitre(corner));
+        }
+        List<String> round = List.of(
+                "Fold the hem in again along its creases, the corners pushed out sharp. Press and pin.",
+                STITCH + " Go all the way round; at each corner stop with the needle down and turn the cloth.");
+        tasks.add(new Task(
+                "Stitch the hem",
+                round,
+                check(cloth.finished()),
+                thick(List.of(Side.TOP, Side.RIGHT, Side.BOTTOM, Side.LEFT), Length.ZERO)));
+        return List.copyOf(tasks);
+    }
+
+    private Task mitre(String corner) {
+        Length seam = seamBesideMitre();
+        Length trim = new Length(Rounding.NEAREST.whole(hem.mitreTrimMm(seam) * Unit.MILLIMETRE.nanometres()));
+        Length stitched = new Length(Rounding.NEAREST.whole(hem.mitreStitchMm() * Unit.MILLIMETRE.nanometres()));
+        return Task.of(
+                "Mitre the " + corner + " corner",
+                List.of(
+                        "Fold the corner in half, " + outside + " to " + outside
+                                + ", so that its two raw edges lie on each other.",
+                        "On the raw edges mark " + words.exact(hem.mitreIntercept())
+                                + " from the tip. Rule a line from that mark, square to the diagonal fold: it meets the fold"
+                                + " where the inner creases cross.",
+                        "Stitch on the line from the fold to the outer crease, about " + words.near(stitched)
+                                + ", and fasten both ends. Leave the last " + words.exact(hem.first())
+                                + " to the raw edge open, since it is folded in.",
+                        "Trim the tip off beside the line: cut from about " + words.near(trim)
+                                + " along each raw edge. Press the little seam open and turn the corner right way out."));
+    }
+
+    /** Beside a mitre ¼ in or 6 mm stay, or half of what there is where that is less. */
+    private Length seamBesideMitre() {
+        Length usual = words.ruler().isMetric() ? Length.mm(6) : Length.inches(1, 4);
+        return usual.min(hem.second().dividedBy(2, Rounding.NEAREST).max(Length.mm(2)));
+    }
+
+    private Task squaredUp() {
+        double diagonal =
+                Math.hypot((double) raw.width().nm(), (double) raw.height().nm());
+        Length corner = new Length(Rounding.NEAREST.whole(diagonal));
+        return new Task(
+                "Square up",
+                List.of(
+                        "Press the whole cloth flat, " + inside + " up.",
+                        "Measure both diagonals; each should be about " + words.near(corner)
+                                + ". If they differ, pull the short one gently longer and press again.",
+                        "Trim the four edges straight only where they are not."),
+                check(raw),
+                List.of());
+    }
+
+    private List<String> folds(String edges) {
+        List<String> lines = new ArrayList<>();
+        lines.add("Lay the cloth with its " + inside + " up. The hem is turned to the " + inside + ".");
+        if (hem.first().isPositive()) {
+            lines.add("Fold in " + words.exact(hem.first()) + " along " + edges + ". Press.");
+            lines.add("Fold in again, by " + words.exact(hem.second())
+                    + ", so that the raw edge is inside. Press and pin.");
+        } else {
+            lines.add("Fold in " + words.exact(hem.second()) + " along " + edges
+                    + ". Press and pin. The raw edge stays in sight.");
+        }
+        return lines;
+    }
+
+    private Optional<Task.Check> check(Size size) {
+        return Optional.of(new Task.Check(
+                size, "The cloth should now measure " + words.measured(size) + ", width by height, front up."));
+    }
+
+    /** {@code before}: what is still raw at the ends of these edges when they are hemmed. */
+    private List<String> thick(List<Side> sides, Length before) {
+        Map<Side, List<Length>> places = new EnumMap<>(Side.class);
+        int most = 0;
+        for (Layers.Spot spot : Layers.spots(cloth)) {
+            if (spot.kind() == Layers.Kind.HEM) {
+                Side side = side(spot);
+                if (sides.contains(side)) {
+                    places.computeIfAbsent(side, key -> new ArrayList<>())
+                            .add(fromStart(spot, side).plus(before));
+                    most = Math.max(most, spot.plies());
+                }
+            }
+        }
+        List<String> warnings = new ArrayList<>();
+        for (Map.Entry<Side, List<Length>> place : places.entrySet()) {
+            String end = place.getKey().isUpright() ? "its top end" : "its left end";
+            warnings.add("Thick on the " + place.getKey().word() + " edge about "
+                    + words.near(place.getValue()) + " from " + end + " (seen from the front): up to " + most
+                    + " layers, where seams run into the hem.");
+        }
+        return warnings;
+    }
+
+    private static List<String> corners(List<String> warnings) {
+        List<String> more = new ArrayList<>(warnings);
+        more.add("Thick at each corner: up to " + Hem.PLIES * Hem.PLIES
+                + " layers. Start the row a little way in and sew the corner last, turning the wheel by"
+                + " hand.");
+        return more;
+    }
+
+    private Side side(Layers.Spot spot) {
+        if (spot.at().width().isPositive()) {
+            return spot.at().y().equals(Length.ZERO) ? Side.TOP : Side.BOTTOM;
+        }
+        return spot.at().x().equals(Length.ZERO) ? Side.LEFT : Side.RIGHT;
+    }
+
+    private static Length fromStart(Layers.Spot spot, Side side) {
+        return side.isUpright()
+                ? spot.at().y().plus(spot.at().height().dividedBy(2, Rounding.NEAREST))
+                : spot.at().x().plus(spot.at().width().dividedBy(2, Rounding.NEAREST));
+    }
+}

@@ -1,0 +1,152 @@
+package hearthcloth.sew;
+
+import hearthcloth.cloth.Bars;
+import hearthcloth.cloth.Face;
+import hearthcloth.cloth.Half;
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Making;
+import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.Side;
+import hearthcloth.cloth.Step;
+import hearthcloth.measure.Length;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The two halves of one seam as they lie under the needle: what each is called, which sides touch, who wraps whom, and by
+ * how much a bar is still too long or too wide. Read off the step and the patches; nothing is stored twice.
+ *
+ * @param work the half that is there already
+ * @param added the half that is new
+ */
+record Meeting(Step step, Making making, Party work, Party added) {
+
+    /**
+     * One half.
+     *
+     * @param name with its article, to stand inside a sentence
+     * @param patches those of the half
+     */
+    record Party(String name, List<Laid> patches) {}
+
+    Party wrapping() {
+        return step.seam().wraps() == step.added() ? added : work;
+    }
+
+    Party wrapped() {
+        return step.seam().wraps() == step.added() ? work : added;
+    }
+
+    boolean isJoin() {
+        return step.joinedBar().isPresent();
+    }
+
+    /** A whole bar, in one piece or joined, that is sewn to the work: the only thing that carries leeway. */
+    boolean isBar() {
+        return !isJoin() && Bars.name(step.seam().half(step.added())).isPresent();
+    }
+
+    /** The side of the work, seen from the front, on which the new half lies. */
+    Side side() {
+        return step.seam().join().facing(step.added().other());
+    }
+
+    /** The same side as the work lies with {@code up} upwards. */
+    Side sideSeen(Face up) {
+        return up == Face.FRONT ? side() : side().turnedOver();
+    }
+
+    /** The end where a bar starts level, as the work lies with {@code up} upwards. */
+    Side start(Face up) {
+        Side start = side().isUpright() ? Side.TOP : Side.LEFT;
+        return up == Face.FRONT ? start : start.turnedOver();
+    }
+
+    /** The face on which nothing is felled: it lies inside when the joining row is sewn. */
+    Face plain() {
+        return making.fell().other();
+    }
+
+    /** Cut length of the new half beyond what it should be. */
+    Length tooLong() {
+        return added.patches().stream().map(this::extraAlong).reduce(Length.ZERO, Length::plus);
+    }
+
+    /** Cut width of the new half beyond what it should be. */
+    Length tooWide() {
+        return added.patches().stream().map(this::extraAcross).reduce(Length.ZERO, Length::max);
+    }
+
+    private Length extraAlong(Laid laid) {
+        return side().isUpright() ? laid.margin().height() : laid.margin().width();
+    }
+
+    private Length extraAcross(Laid laid) {
+        return side().isUpright() ? laid.margin().width() : laid.margin().height();
+    }
+
+    /** What the edge of the wrapping half juts out beyond the other. */
+    Length offset() {
+        return making.seam().wide().minus(making.seam().narrow());
+    }
+
+    /** The allowance still open at the start of the seam: distances are measured from the raw end. */
+    Length openAtStart() {
+        Side start = side().isUpright() ? Side.TOP : Side.LEFT;
+        return work.patches().stream()
+                .filter(laid -> side().isUpright()
+                        ? laid.at().y().equals(step.line().y())
+                        : laid.at().x().equals(step.line().x()))
+                .map(laid -> laid.allowances().on(start))
+                .findFirst()
+                .orElse(Length.ZERO);
+    }
+
+    /** Which sides of the fabrics touch where {@code inside} lies inside; empty where the fabrics look alike both ways. */
+    String sidesTogether(Face inside) {
+        Set<Showing> ofWork = showing(work, step.added().other(), inside);
+        Set<Showing> ofAdded = showing(added, step.added(), inside);
+        if (ofWork.size() > 1 || ofAdded.size() > 1) {
+            return "some patches right side in, some wrong side in, as in the picture";
+        }
+        if (ofWork.isEmpty() && ofAdded.isEmpty()) {
+            return "";
+        }
+        if (ofWork.equals(ofAdded)) {
+            return side(ofWork) + " sides together";
+        }
+        if (ofWork.isEmpty() || ofAdded.isEmpty()) {
+            Party one = ofWork.isEmpty() ? added : work;
+            return "the " + side(ofWork.isEmpty() ? ofAdded : ofWork) + " side of " + one.name() + " inside";
+        }
+        return "the " + side(ofAdded) + " side of " + added.name() + " to the " + side(ofWork) + " side of "
+                + work.name();
+    }
+
+    private static String side(Set<Showing> one) {
+        return one.iterator().next().word();
+    }
+
+    /** What shows on {@code face} along the seam, fabrics that look alike both ways left out. */
+    private Set<Showing> showing(Party party, Half half, Face face) {
+        Set<Showing> shown = EnumSet.noneOf(Showing.class);
+        Side facing = step.seam().join().facing(half);
+        for (Laid laid : party.patches()) {
+            if (isOnLine(laid, facing)) {
+                shown.add(laid.patch().showing().on(face));
+            }
+        }
+        shown.remove(Showing.SAME);
+        return shown;
+    }
+
+    private boolean isOnLine(Laid laid, Side facing) {
+        return switch (facing) {
+            case LEFT -> laid.at().x().equals(step.line().x());
+            case RIGHT -> laid.at().right().equals(step.line().x());
+            case TOP -> laid.at().y().equals(step.line().y());
+            case BOTTOM -> laid.at().bottom().equals(step.line().y());
+        };
+    }
+}

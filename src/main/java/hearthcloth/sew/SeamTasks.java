@@ -1,0 +1,155 @@
+package hearthcloth.sew;
+
+import hearthcloth.cloth.Assembly;
+import hearthcloth.cloth.Bars;
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Half;
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Layers;
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Step;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Size;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Turns every step of a cloth into what to do at the machine. */
+final class SeamTasks {
+
+    private final Cloth cloth;
+    private final Words words;
+    private final Map<String, Laid> laid = new HashMap<>();
+    private final Map<Assembly, Integer> madeIn = new HashMap<>();
+    private final Map<Integer, List<Layers.Spot>> thick = new HashMap<>();
+
+    private SeamTasks(Cloth cloth, Words words) {
+        this.cloth = cloth;
+        this.words = words;
+        cloth.laid().forEach(patch -> laid.put(patch.patch().place().id(), patch));
+        Layers.spots(cloth)
+                .forEach(spot -> thick.computeIfAbsent(spot.step(), key -> new ArrayList<>())
+                        .add(spot));
+    }
+
+    static List<SeamTask> of(Cloth cloth, Words words) {
+        SeamTasks sewing = new SeamTasks(cloth, words);
+        List<SeamTask> tasks = new ArrayList<>();
+        for (Step step : cloth.steps()) {
+            tasks.add(new SeamTask(step, sewing.task(step)));
+            sewing.madeIn.put(step.seam(), step.number());
+        }
+        return List.copyOf(tasks);
+    }
+
+    private Task task(Step step) {
+        Meeting meeting =
+                new Meeting(step, cloth.making(), party(step, step.added().other()), party(step, step.added()));
+        List<String> lines = new ArrayList<>(SeamWords.of(meeting, words));
+        trimming(meeting, lines);
+        return new Task(title(meeting), lines, Optional.of(check(meeting)), warnings(meeting));
+    }
+
+    private static String title(Meeting meeting) {
+        if (meeting.isJoin()) {
+            return "Join " + meeting.added().name() + " to " + meeting.work().name();
+        }
+        return Words.capital(meeting.added().name()) + " " + Words.beside(meeting.side()) + " "
+                + meeting.work().name();
+    }
+
+    private void trimming(Meeting meeting, List<String> lines) {
+        if (meeting.isBar() && meeting.tooLong().isPositive()) {
+            lines.add("Trim the end of " + meeting.added().name() + " level with "
+                    + meeting.work().name() + ".");
+        }
+        if (meeting.isBar() && meeting.tooWide().isPositive()) {
+            Size running = meeting.step().running();
+            Length across = meeting.side().isUpright() ? running.width() : running.height();
+            lines.add("Trim the outer edge of " + meeting.added().name()
+                    + " straight, by " + words.exact(meeting.tooWide()) + ": the work is then "
+                    + words.near(across) + (meeting.side().isUpright() ? " wide." : " high."));
+        }
+    }
+
+    /** After a join the bar still has its leeway; after anything else the work is trimmed. */
+    private Task.Check check(Meeting meeting) {
+        Size running = meeting.step().running();
+        if (meeting.isJoin()) {
+            running = untrimmed(meeting);
+        }
+        String what = meeting.isJoin() ? "The bar" : "The work";
+        return new Task.Check(
+                running, what + " should now measure " + words.measured(running) + ", width by height, front up.");
+    }
+
+    private static Size untrimmed(Meeting meeting) {
+        List<Laid> parts = new ArrayList<>(meeting.work().patches());
+        parts.addAll(meeting.added().patches());
+        boolean across = meeting.side().isUpright();
+        Length width = Length.ZERO;
+        Length height = Length.ZERO;
+        for (Laid part : parts) {
+            Size margin = part.margin();
+            width = across ? width.plus(margin.width()) : width.max(margin.width());
+            height = across ? height.max(margin.height()) : height.plus(margin.height());
+        }
+        Size running = meeting.step().running();
+        return new Size(running.width().plus(width), running.height().plus(height));
+    }
+
+    private List<String> warnings(Meeting meeting) {
+        Map<Integer, List<Length>> places = new TreeMap<>();
+        for (Layers.Spot spot : thick.getOrDefault(meeting.step().number(), List.of())) {
+            places.computeIfAbsent(spot.plies(), key -> new ArrayList<>()).add(fromStart(meeting, spot));
+        }
+        String end = meeting.side().isUpright() ? "the top end" : "the left end (seen from the front)";
+        List<String> warnings = new ArrayList<>();
+        places.forEach((plies, at) -> warnings.add("Thick about " + words.near(at) + " from " + end
+                + ": the seam lies across another, up to " + plies + " layers. Slow down, or turn the wheel by hand."));
+        return warnings;
+    }
+
+    /** The middle of a thick place, from the raw end of the work. */
+    private static Length fromStart(Meeting meeting, Layers.Spot spot) {
+        boolean upright = meeting.side().isUpright();
+        Length along = upright
+                ? spot.at().y().minus(meeting.step().line().y())
+                : spot.at().x().minus(meeting.step().line().x());
+        Length extent = upright ? spot.at().height() : spot.at().width();
+        return along.plus(extent.dividedBy(2, Rounding.NEAREST)).plus(meeting.openAtStart());
+    }
+
+    private Meeting.Party party(Step step, Half half) {
+        List<Laid> patches = step.patches(half).stream()
+                .map(patch -> Objects.requireNonNull(laid.get(patch.place().id())))
+                .toList();
+        return new Meeting.Party(name(step.seam().half(half), patches), patches);
+    }
+
+    private String name(Assembly assembly, List<Laid> patches) {
+        if (assembly instanceof Patch patch) {
+            return Words.patch(patch);
+        }
+        Optional<String> bar = Bars.name(assembly);
+        if (bar.isPresent()) {
+            return isWhole(bar.get(), patches.size()) ? "bar " + bar.get() : "the joined parts of " + bar.get();
+        }
+        boolean hearth = patches.stream().anyMatch(one -> one.patch().place() instanceof Place.Hearth);
+        return hearth ? "the work" : "the block of step " + madeIn.getOrDefault(assembly, 0);
+    }
+
+    private boolean isWhole(String bar, int parts) {
+        return parts
+                == laid.values().stream()
+                        .filter(one -> one.patch().place() instanceof Place.Bar place
+                                && place.bar().equals(bar))
+                        .count();
+    }
+}
