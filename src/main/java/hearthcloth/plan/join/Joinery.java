@@ -21,7 +21,7 @@ import java.util.function.IntPredicate;
 public final class Joinery implements Reworkable {
 
     private static final double MISSING = 4;
-    private static final double SPREAD = 0.04;
+    private static final double SPREAD = 0.1;
     private static final Selection.Way[] WAYS = Selection.Way.values();
 
     private final Strips strips;
@@ -79,7 +79,7 @@ public final class Joinery implements Reworkable {
     @Override
     public void rework(SplittableRandom chance) {
         int bars = now.bars();
-        int most = chance.nextInt(8) == 0 ? Math.max(2, bars / 2) : Math.min(bars, 5);
+        int most = chance.nextInt(8) == 0 ? Math.max(2, bars / 2) : Math.min(bars, 4);
         int count = 1 + chance.nextInt(most);
         int last = chance.nextInt(bars);
         take(last);
@@ -161,10 +161,10 @@ public final class Joinery implements Reworkable {
             return least;
         }
         int extra = fewest < limit && chance.nextInt(16) == 0 ? 1 : 0;
-        int tries = rules.concerns(bar) ? 6 : 2;
+        int tries = rules.concerns(bar) ? 8 : 4;
         int first = chance.nextInt(WAYS.length);
         for (int attempt = 0; attempt < tries; attempt++) {
-            int parts = Math.min(limit, fewest + extra + attempt / 4);
+            int parts = Math.min(limit, fewest + extra + attempt / 5);
             Selection.Way way = WAYS[(first + attempt) % WAYS.length];
             if (selection.pick(now.length(bar), parts, parts == 1 ? 0 : part, way, chance) && fill(bar)) {
                 double score = score(kind) + 1e-3 * chance.nextDouble();
