@@ -8,9 +8,11 @@ import hearthcloth.plan.search.RuinAndRecreate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
 
@@ -19,13 +21,14 @@ import java.util.function.Consumer;
  *
  * <p>Blocks are placed first, in several ways; the free plots then give lanes for the bars, and {@link Joinery} joins
  * them, reworked by {@link RuinAndRecreate}. The ways of placing blocks share the budget by halving: each gets a short
- * walk, the better half a longer one, and so on. The first plan comes after one construction, a few milliseconds for 20
+ * walk, the better half a longer one, and so on; none is dropped before there is a plan. The first plan comes after one construction, a few milliseconds for 20
  * bars and 200 pieces. With the same job, step budget and seed the plans are the same.
  */
 public final class CutAndJoin {
 
-    private static final int PLACINGS = 8;
+    private static final int PLACINGS = 4;
     private static final int FIRST_WALK = 200;
+    private static final int GENEROUS = 4;
 
     private final Job job;
     private final List<LaneKind> kinds = new ArrayList<>();
@@ -97,6 +100,7 @@ public final class CutAndJoin {
         private final SplittableRandom chance;
         private final Consumer<? super CutPlan> improvements;
         private final RuinAndRecreate walk = new RuinAndRecreate(0.4, 0.01);
+        private final Set<Ground> grounds = new HashSet<>();
         private Optional<CutPlan> best = Optional.empty();
         private double merit = Double.MAX_VALUE;
         private List<Shortage> leftOut = List.of();
@@ -112,7 +116,7 @@ public final class CutAndJoin {
             List<Attempt> attempts = new ArrayList<>();
             int placings = job.blocks().isEmpty() ? 1 : PLACINGS;
             for (int i = 0; i < placings && (i == 0 || !budget.spent()); i++) {
-                attempt(pieces, i == 0 ? 0 : 0.5).ifPresent(attempts::add);
+                attempt(pieces, i == 0 ? 0 : 0.4).ifPresent(attempts::add);
             }
             return attempts;
         }
@@ -122,7 +126,7 @@ public final class CutAndJoin {
             long steps = FIRST_WALK;
             boolean raised = false;
             while (!attempts.isEmpty() && !budget.spent()) {
-                boolean last = raised && attempts.size() == 1;
+                boolean last = best.isPresent() && raised && attempts.size() == 1;
                 for (Attempt attempt : attempts) {
                     walk(attempt, last ? budget : Budget.either(budget, Budget.steps(steps)));
                 }
@@ -133,14 +137,22 @@ public final class CutAndJoin {
                     proofs.raise(best.get().figures().joins(), budget);
                 }
                 raised = true;
-                attempts.sort(Comparator.comparingDouble(attempt -> attempt.merit));
-                attempts.subList((attempts.size() + 1) / 2, attempts.size()).clear();
+                if (best.isPresent()) {
+                    attempts.sort(Comparator.comparingDouble(attempt -> attempt.merit));
+                    attempts.subList((attempts.size() + 1) / 2, attempts.size()).clear();
+                } else if (steps == FIRST_WALK * 4
+                        && attempts.get(0).ground.pieces().size() < job.stock().size()) {
+                    attempts.addAll(attempts(new PieceChoice(job, kinds).pieces(GENEROUS)));
+                }
                 steps *= 2;
             }
         }
 
         private Optional<Attempt> attempt(List<StockPiece> pieces, double variety) {
             Corners.Placing placing = new Corners(job, kinds).place(pieces, variety, chance);
+            if (!grounds.add(placing.ground())) {
+                return Optional.empty();
+            }
             if (placing.left().isPresent()) {
                 Block block = placing.left().get();
                 note(List.of(new Shortage(List.of(block.id()), block.fabrics(), block.width(), block.height())));

@@ -248,6 +248,11 @@ final class Lanes implements Strips {
     }
 
     @Override
+    public int origin(int slot) {
+        return plot(slot);
+    }
+
+    @Override
     public boolean serves(int slot, int kind) {
         return now.laneWidth[slot] == kinds[kind].width() && suits[kind][now.lanePlace[slot]];
     }

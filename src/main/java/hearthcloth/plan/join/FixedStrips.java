@@ -71,6 +71,11 @@ final class FixedStrips implements Strips {
     }
 
     @Override
+    public int origin(int slot) {
+        return slot;
+    }
+
+    @Override
     public boolean serves(int slot, int kind) {
         return true;
     }

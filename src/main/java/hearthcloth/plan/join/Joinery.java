@@ -3,7 +3,6 @@ package hearthcloth.plan.join;
 import hearthcloth.plan.search.Reworkable;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.function.IntPredicate;
 
 /**
  * Bars, the strips they are pieced from, and the work of piecing: the attempt that ruin and recreate reworks.
@@ -64,24 +63,15 @@ public final class Joinery implements Reworkable {
         rebuild(chance, true);
     }
 
-    /** Takes the bars apart that use any strip the caller points out. */
-    public void clear(IntPredicate slot) {
-        for (int bar = 0; bar < now.bars(); bar++) {
-            for (int i = 0; i < now.parts(bar); i++) {
-                if (slot.test(now.strip(bar, i))) {
-                    now.remove(bar, strips);
-                    break;
-                }
-            }
-        }
-    }
-
     @Override
     public void rework(SplittableRandom chance) {
         int bars = now.bars();
         int most = chance.nextInt(8) == 0 ? Math.max(2, bars / 2) : Math.min(bars, 4);
         int count = 1 + chance.nextInt(most);
-        int last = chance.nextInt(bars);
+        int last = now.missing() > 0 && chance.nextBoolean() ? missing(chance) : chance.nextInt(bars);
+        if (chance.nextInt(4) == 0 && now.parts(last) > 0) {
+            takeAllFrom(strips.origin(now.strip(last, chance.nextInt(now.parts(last)))));
+        }
         take(last);
         for (int i = 1; i < count; i++) {
             int next = chance.nextInt(3) == 0 ? chance.nextInt(bars) : related(last, chance);
@@ -89,6 +79,28 @@ public final class Joinery implements Reworkable {
             last = next;
         }
         rebuild(chance, false);
+    }
+
+    /** One of the bars that are not pieced; something around it must change. */
+    private int missing(SplittableRandom chance) {
+        int skip = chance.nextInt(now.missing());
+        int bar = 0;
+        while (now.parts(bar) > 0 || skip-- > 0) {
+            bar++;
+        }
+        return bar;
+    }
+
+    /** Takes the bars apart that have a part from there, so that it can be cut another way. */
+    private void takeAllFrom(int origin) {
+        for (int bar = 0; bar < now.bars(); bar++) {
+            for (int i = 0; i < now.parts(bar); i++) {
+                if (strips.origin(now.strip(bar, i)) == origin) {
+                    take(bar);
+                    break;
+                }
+            }
+        }
     }
 
     private void take(int bar) {

@@ -34,6 +34,9 @@ public interface Strips {
     /** The full length of an open strip. */
     long length(int slot);
 
+    /** What an open strip is cut from, so that strips which bind each other can be given back together. */
+    int origin(int slot);
+
     /** Whether an open strip can serve a kind. */
     boolean serves(int slot, int kind);
 
