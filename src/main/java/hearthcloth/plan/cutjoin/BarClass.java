@@ -1,20 +1,37 @@
 package hearthcloth.plan.cutjoin;
 
 import hearthcloth.plan.join.JoinBounds;
+import hearthcloth.plan.join.LeftoverBound;
+import hearthcloth.plan.search.Budget;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.LongStream;
 
-/**
- * Bars that may be joined from the same lanes.
- *
- * @param bounds what holds for this class alone, given every lane the stock could give it
- */
-record BarClass(LaneKind kind, List<Bar> bars, JoinBounds bounds) {
+/** Bars that may be joined from the same lanes, and what holds for them alone, given every lane there could be. */
+final class BarClass {
 
     private static final int MOST_OF_ONE_PIECE = 512;
+    private static final int MOST_LANES = 4_000;
+
+    private final LaneKind kind;
+    private final List<Bar> bars;
+    private final long[] lengths;
+    private final long[] lanes;
+    private final long loss;
+    private final JoinBounds bounds;
+    private int joins;
+
+    private BarClass(LaneKind kind, List<Bar> bars, Job job) {
+        this.kind = kind;
+        this.bars = List.copyOf(bars);
+        this.lengths = bars.stream().mapToLong(Bar::length).toArray();
+        this.lanes = lanes(job, kind, shortest(bars));
+        this.loss = job.joinLoss();
+        this.bounds = new JoinBounds(lengths, lanes, loss);
+        this.joins = bounds.joins();
+    }
 
     /** Sorts the bars of a job into classes. */
     static List<BarClass> of(Job job) {
@@ -24,13 +41,7 @@ record BarClass(LaneKind kind, List<Bar> bars, JoinBounds bounds) {
                     .add(bar);
         }
         List<BarClass> classes = new ArrayList<>();
-        byKind.forEach((kind, bars) -> classes.add(new BarClass(
-                kind,
-                List.copyOf(bars),
-                new JoinBounds(
-                        bars.stream().mapToLong(Bar::length).toArray(),
-                        lanes(job, kind, shortest(bars)),
-                        job.joinLoss()))));
+        byKind.forEach((kind, bars) -> classes.add(new BarClass(kind, bars, job)));
         return classes;
     }
 
@@ -65,8 +76,32 @@ record BarClass(LaneKind kind, List<Bar> bars, JoinBounds bounds) {
         }
     }
 
-    /** Area of all its bars when they have this many joins. */
-    double area(int joins, long loss) {
-        return (double) kind.width() * (bars.stream().mapToLong(Bar::length).sum() + loss * joins);
+    LaneKind kind() {
+        return kind;
+    }
+
+    List<Bar> bars() {
+        return bars;
+    }
+
+    JoinBounds bounds() {
+        return bounds;
+    }
+
+    /** Every plan has at least this many joins in these bars. */
+    int joins() {
+        return joins;
+    }
+
+    /** Raises the bound by the dearer relaxation, unless it says enough or the lanes are too many to matter. */
+    void raise(int enough, Budget budget) {
+        if (joins < enough && lanes.length <= MOST_LANES) {
+            joins = Math.max(joins, new LeftoverBound(lengths, lanes, loss, bounds).joins(enough, budget));
+        }
+    }
+
+    /** Every plan's parts of these bars have at least this area. */
+    double area() {
+        return (double) kind.width() * (LongStream.of(lengths).sum() + loss * joins);
     }
 }

@@ -12,6 +12,8 @@ import java.util.SplittableRandom;
  */
 final class Corners {
 
+    private static final double SMALL_FIRST = 1e-3;
+
     private final List<Block> blocks;
     private final List<LaneKind> kinds;
 
@@ -80,7 +82,7 @@ final class Corners {
                         .filter(Cutting.Offcut.class::isInstance)
                         .mapToDouble(rest -> room(piece, rest))
                         .sum();
-                spots.add(new Spot(index, free, cutting, before - after + 1e-6 * free.area()));
+                spots.add(new Spot(index, free, cutting, before - after + SMALL_FIRST * free.area()));
             }
         }
         return spots;
@@ -107,7 +109,7 @@ final class Corners {
         return right > 0 ? corner(free, part, true) : part;
     }
 
-    /** The room for lanes, long ones counting more, plus a little for the bare area. */
+    /** The area that lanes could cover. */
     private double room(StockPiece piece, Cutting free) {
         double room = 0;
         for (LaneKind kind : kinds) {
@@ -115,7 +117,7 @@ final class Corners {
             double across = kind.suits(piece, true) ? room(kind.width(), free.height(), free.width()) : 0;
             room += Math.max(along, across);
         }
-        return room + 1e-3 * free.area() * Math.sqrt(free.area()) / Math.max(1, free.width() + free.height());
+        return room;
     }
 
     private static double room(long lane, long extent, long length) {

@@ -8,9 +8,11 @@ import hearthcloth.plan.search.RuinAndRecreate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
 
@@ -19,23 +21,22 @@ import java.util.function.Consumer;
  *
  * <p>Blocks are placed first, in several ways; the free plots then give lanes for the bars, and {@link Joinery} joins
  * them, reworked by {@link RuinAndRecreate}. The ways of placing blocks share the budget by halving: each gets a short
- * walk, the better half a longer one, and so on. The first plan comes after one construction, a few milliseconds for 20
+ * walk, the better half a longer one, and so on; none is dropped before there is a plan. The first plan comes after one construction, a few milliseconds for 20
  * bars and 200 pieces. With the same job, step budget and seed the plans are the same.
  */
 public final class CutAndJoin {
 
-    private static final int PLACINGS = 8;
+    private static final int PLACINGS = 4;
     private static final int FIRST_WALK = 200;
+    private static final int GENEROUS = 4;
 
     private final Job job;
     private final List<LaneKind> kinds = new ArrayList<>();
     private final List<WantedBar> wanted = new ArrayList<>();
-    private final CutBounds proofs;
 
     /** Prepares a job; the work is done by {@link #search}. */
     public CutAndJoin(Job job) {
         this.job = job;
-        this.proofs = new CutBounds(job);
         Map<LaneKind, Integer> numbers = new HashMap<>();
         for (Bar bar : job.bars()) {
             List<Integer> mine = kindsOf(bar).stream()
@@ -63,14 +64,19 @@ public final class CutAndJoin {
      * @param improvements told each better plan as it is found, on this thread
      */
     public Outcome search(Budget budget, long seed, Consumer<? super CutPlan> improvements) {
-        List<Shortage> short_ = proofs.shortages();
-        if (!short_.isEmpty()) {
-            return new Outcome.Impossible(short_);
-        }
         Run run = new Run(budget, new SplittableRandom(seed), improvements);
-        run.search();
+        List<StockPiece> pieces = new PieceChoice(job, kinds).pieces(1);
+        List<Attempt> attempts = run.attempts(pieces);
+        CutBounds proofs = new CutBounds(job);
+        if (run.best.isEmpty()) {
+            List<Shortage> shortages = proofs.shortages();
+            if (!shortages.isEmpty()) {
+                return new Outcome.Impossible(shortages);
+            }
+        }
+        run.walk(attempts, proofs);
         return run.best
-                .<Outcome>map(plan -> new Outcome.Found(plan, run.bounds))
+                .<Outcome>map(plan -> new Outcome.Found(plan, proofs.bounds()))
                 .orElseGet(() -> new Outcome.NotFound(run.leftOut));
     }
 
@@ -94,7 +100,7 @@ public final class CutAndJoin {
         private final SplittableRandom chance;
         private final Consumer<? super CutPlan> improvements;
         private final RuinAndRecreate walk = new RuinAndRecreate(0.4, 0.01);
-        private final Bounds bounds = proofs.bounds();
+        private final Set<Ground> grounds = new HashSet<>();
         private Optional<CutPlan> best = Optional.empty();
         private double merit = Double.MAX_VALUE;
         private List<Shortage> leftOut = List.of();
@@ -105,29 +111,48 @@ public final class CutAndJoin {
             this.improvements = improvements;
         }
 
-        void search() {
-            List<StockPiece> pieces = new PieceChoice(job, kinds).pieces(1);
+        /** Places the blocks in several ways and joins the bars a first time. */
+        List<Attempt> attempts(List<StockPiece> pieces) {
             List<Attempt> attempts = new ArrayList<>();
             int placings = job.blocks().isEmpty() ? 1 : PLACINGS;
             for (int i = 0; i < placings && (i == 0 || !budget.spent()); i++) {
-                attempt(pieces, i == 0 ? 0 : 0.5).ifPresent(attempts::add);
+                attempt(pieces, i == 0 ? 0 : 0.4).ifPresent(attempts::add);
             }
+            return attempts;
+        }
+
+        /** Walks from all attempts, the better half a longer way each time; raises the bound once on the way. */
+        void walk(List<Attempt> attempts, CutBounds proofs) {
             long steps = FIRST_WALK;
-            while (attempts.size() > 1 && !budget.spent()) {
+            boolean raised = false;
+            while (!attempts.isEmpty() && !budget.spent()) {
+                boolean last = best.isPresent() && raised && attempts.size() == 1;
                 for (Attempt attempt : attempts) {
-                    walk(attempt, Budget.either(budget, Budget.steps(steps)));
+                    walk(attempt, last ? budget : Budget.either(budget, Budget.steps(steps)));
                 }
-                attempts.sort(Comparator.comparingDouble(attempt -> attempt.merit));
-                attempts.subList((attempts.size() + 1) / 2, attempts.size()).clear();
+                if (last || job.bars().isEmpty()) {
+                    return;
+                }
+                if (!raised && best.isPresent()) {
+                    proofs.raise(best.get().figures().joins(), budget);
+                }
+                raised = true;
+                if (best.isPresent()) {
+                    attempts.sort(Comparator.comparingDouble(attempt -> attempt.merit));
+                    attempts.subList((attempts.size() + 1) / 2, attempts.size()).clear();
+                } else if (steps == FIRST_WALK * 4
+                        && attempts.get(0).ground.pieces().size() < job.stock().size()) {
+                    attempts.addAll(attempts(new PieceChoice(job, kinds).pieces(GENEROUS)));
+                }
                 steps *= 2;
-            }
-            if (!attempts.isEmpty()) {
-                walk(attempts.get(0), budget);
             }
         }
 
         private Optional<Attempt> attempt(List<StockPiece> pieces, double variety) {
             Corners.Placing placing = new Corners(job, kinds).place(pieces, variety, chance);
+            if (!grounds.add(placing.ground())) {
+                return Optional.empty();
+            }
             if (placing.left().isPresent()) {
                 Block block = placing.left().get();
                 note(List.of(new Shortage(List.of(block.id()), block.fabrics(), block.width(), block.height())));
@@ -138,7 +163,7 @@ public final class CutAndJoin {
                             .mapToInt(bar -> Math.min(bar.mostJoins(), 64) + 1)
                             .sum()
                     + 1;
-            Lanes lanes = new Lanes(plots, kinds, slots, job.leastOffcut(), Math.max(1, bounds.usedArea()));
+            Lanes lanes = new Lanes(plots, kinds, slots, job.leastOffcut(), wantedArea());
             Attempt attempt = new Attempt(placing.ground(), lanes, new Joinery(wanted, lanes, rules(), job.joinLoss()));
             attempt.joinery.build(chance);
             look(attempt);
@@ -171,6 +196,16 @@ public final class CutAndJoin {
         private void note(List<Shortage> shortages) {
             leftOut = shortages;
         }
+    }
+
+    private double wantedArea() {
+        double bars = job.bars().stream()
+                .mapToDouble(bar -> (double) bar.width() * bar.length())
+                .sum();
+        return bars
+                + job.blocks().stream()
+                        .mapToDouble(block -> (double) block.width() * block.height())
+                        .sum();
     }
 
     private List<Shortage> missing(Attempt attempt) {

@@ -1,6 +1,7 @@
 package hearthcloth.plan.cutjoin;
 
 import hearthcloth.plan.join.JoinBounds;
+import hearthcloth.plan.search.Budget;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,14 +21,17 @@ final class CutBounds {
 
     /** The bounds of a job for which nothing proves that it is impossible. */
     Bounds bounds() {
-        int joins = 0;
-        double used = blockArea();
+        int joins = classes.stream().mapToInt(BarClass::joins).sum();
+        double used = blockArea() + classes.stream().mapToDouble(BarClass::area).sum();
+        return new Bounds(joins, used, TouchedArea.least(job, used));
+    }
+
+    /** Looks for better bounds on joins, class by class, until they reach what a plan has. */
+    void raise(int planJoins, Budget budget) {
         for (BarClass kind : classes) {
-            int least = kind.bounds().joins();
-            joins += least;
-            used += kind.area(least, job.joinLoss());
+            int others = classes.stream().mapToInt(BarClass::joins).sum() - kind.joins();
+            kind.raise(planJoins - others, budget);
         }
-        return new Bounds(joins, used, used);
     }
 
     private double blockArea() {

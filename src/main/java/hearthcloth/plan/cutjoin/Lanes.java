@@ -1,8 +1,10 @@
 package hearthcloth.plan.cutjoin;
 
 import hearthcloth.plan.join.Strips;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * Plots of fabric as a source of lanes, the strips that bars are joined from. A place is a plot and a direction.
@@ -23,15 +25,14 @@ final class Lanes implements Strips {
     private final LaneKind[] kinds;
     private final int[][] places;
     private final boolean[][] suits;
+    private final long[] extents;
     private final long leastOffcut;
     private final double unitArea;
 
-    /** By plot and level: {@code plot * MOST_LEVELS + level}. */
     private final State now;
-
     private final State saved;
 
-    /** Everything that changes. */
+    /** Everything that changes; levels are numbered {@code plot * MOST_LEVELS + level}. */
     private static final class State {
         final int[] depth;
         final int[] lanes;
@@ -73,6 +74,10 @@ final class Lanes implements Strips {
         this.kinds = kinds.toArray(LaneKind[]::new);
         this.leastOffcut = leastOffcut;
         this.unitArea = unitArea;
+        this.extents = plots.stream()
+                .flatMapToLong(plot ->
+                        LongStream.of(plot.rectangle().width(), plot.rectangle().height()))
+                .toArray();
         this.now = new State(plots.size(), slots);
         this.saved = new State(plots.size(), slots);
         this.suits = new boolean[kinds.size()][2 * plots.size()];
@@ -85,20 +90,21 @@ final class Lanes implements Strips {
             }
             places[kind] = IntStream.range(0, suiting.length)
                     .filter(place -> suiting[place] && room(place) >= wanted.width())
+                    .boxed()
+                    .sorted(Comparator.comparingLong(this::run))
+                    .mapToInt(Integer::intValue)
                     .toArray();
         }
     }
 
     /** The extent a plot offers for lanes side by side. */
     private long room(int place) {
-        Cutting plot = plots.get(place / 2).rectangle();
-        return place % 2 == 0 ? plot.width() : plot.height();
+        return extents[place];
     }
 
-    /** The length a plot offers for lanes. */
+    /** The length a plot offers for lanes: its extent the other way. */
     private long run(int place) {
-        Cutting plot = plots.get(place / 2).rectangle();
-        return place % 2 == 0 ? plot.height() : plot.width();
+        return extents[place ^ 1];
     }
 
     @Override
@@ -117,14 +123,14 @@ final class Lanes implements Strips {
         boolean turned = place % 2 == 1;
         long width = kinds[kind].width();
         int depth = now.depth[plot];
+        if (depth == 0) {
+            return room(place) >= width ? 0 : -1;
+        }
         int first = plot * MOST_LEVELS;
         for (int level = 0; level < depth; level++) {
             if (now.turned[first + level] == turned && now.gap[first + level] >= width) {
                 return level;
             }
-        }
-        if (depth == 0) {
-            return room(place) >= width ? 0 : -1;
         }
         boolean nests = depth < MOST_LEVELS
                 && now.turned[first + depth - 1] != turned
@@ -135,6 +141,9 @@ final class Lanes implements Strips {
 
     @Override
     public long offered(int kind, int place) {
+        if (now.depth[place >> 1] == 0) {
+            return run(place);
+        }
         int level = level(kind, place);
         int plot = place / 2;
         if (level < 0) {
@@ -147,6 +156,9 @@ final class Lanes implements Strips {
 
     @Override
     public int copies(int kind, int place) {
+        if (extents[place] < 2 * kinds[kind].width()) {
+            return 1;
+        }
         int level = level(kind, place);
         int plot = place / 2;
         if (level < 0) {
@@ -233,6 +245,11 @@ final class Lanes implements Strips {
     @Override
     public long length(int slot) {
         return now.length[now.lanePlace[slot] / 2 * MOST_LEVELS + now.laneLevel[slot]];
+    }
+
+    @Override
+    public int origin(int slot) {
+        return plot(slot);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package hearthcloth.plan.join;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -14,7 +15,11 @@ final class FixedStrips implements Strips {
 
     FixedStrips(List<Long> lengths) {
         this.lengths = lengths.stream().mapToLong(Long::longValue).toArray();
-        this.places = IntStream.range(0, this.lengths.length).toArray();
+        this.places = IntStream.range(0, this.lengths.length)
+                .boxed()
+                .sorted(Comparator.comparingLong(lengths::get))
+                .mapToInt(Integer::intValue)
+                .toArray();
         this.open = new boolean[this.lengths.length];
         this.saved = open.clone();
     }
@@ -63,6 +68,11 @@ final class FixedStrips implements Strips {
     @Override
     public long length(int slot) {
         return lengths[slot];
+    }
+
+    @Override
+    public int origin(int slot) {
+        return slot;
     }
 
     @Override

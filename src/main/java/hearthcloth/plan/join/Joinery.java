@@ -3,7 +3,6 @@ package hearthcloth.plan.join;
 import hearthcloth.plan.search.Reworkable;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.function.IntPredicate;
 
 /**
  * Bars, the strips they are pieced from, and the work of piecing: the attempt that ruin and recreate reworks.
@@ -21,7 +20,7 @@ import java.util.function.IntPredicate;
 public final class Joinery implements Reworkable {
 
     private static final double MISSING = 4;
-    private static final double SPREAD = 0.04;
+    private static final double SPREAD = 0.1;
     private static final Selection.Way[] WAYS = Selection.Way.values();
 
     private final Strips strips;
@@ -64,24 +63,15 @@ public final class Joinery implements Reworkable {
         rebuild(chance, true);
     }
 
-    /** Takes the bars apart that use any strip the caller points out. */
-    public void clear(IntPredicate slot) {
-        for (int bar = 0; bar < now.bars(); bar++) {
-            for (int i = 0; i < now.parts(bar); i++) {
-                if (slot.test(now.strip(bar, i))) {
-                    now.remove(bar, strips);
-                    break;
-                }
-            }
-        }
-    }
-
     @Override
     public void rework(SplittableRandom chance) {
         int bars = now.bars();
-        int most = chance.nextInt(8) == 0 ? Math.max(2, bars / 2) : Math.min(bars, 5);
+        int most = chance.nextInt(8) == 0 ? Math.max(2, bars / 2) : Math.min(bars, 4);
         int count = 1 + chance.nextInt(most);
-        int last = chance.nextInt(bars);
+        int last = now.missing() > 0 && chance.nextBoolean() ? missing(chance) : chance.nextInt(bars);
+        if (chance.nextInt(4) == 0 && now.parts(last) > 0) {
+            takeAllFrom(strips.origin(now.strip(last, chance.nextInt(now.parts(last)))));
+        }
         take(last);
         for (int i = 1; i < count; i++) {
             int next = chance.nextInt(3) == 0 ? chance.nextInt(bars) : related(last, chance);
@@ -89,6 +79,28 @@ public final class Joinery implements Reworkable {
             last = next;
         }
         rebuild(chance, false);
+    }
+
+    /** One of the bars that are not pieced; something around it must change. */
+    private int missing(SplittableRandom chance) {
+        int skip = chance.nextInt(now.missing());
+        int bar = 0;
+        while (now.parts(bar) > 0 || skip-- > 0) {
+            bar++;
+        }
+        return bar;
+    }
+
+    /** Takes the bars apart that have a part from there, so that it can be cut another way. */
+    private void takeAllFrom(int origin) {
+        for (int bar = 0; bar < now.bars(); bar++) {
+            for (int i = 0; i < now.parts(bar); i++) {
+                if (strips.origin(now.strip(bar, i)) == origin) {
+                    take(bar);
+                    break;
+                }
+            }
+        }
     }
 
     private void take(int bar) {
@@ -161,10 +173,10 @@ public final class Joinery implements Reworkable {
             return least;
         }
         int extra = fewest < limit && chance.nextInt(16) == 0 ? 1 : 0;
-        int tries = rules.concerns(bar) ? 6 : 2;
+        int tries = rules.concerns(bar) ? 8 : 4;
         int first = chance.nextInt(WAYS.length);
         for (int attempt = 0; attempt < tries; attempt++) {
-            int parts = Math.min(limit, fewest + extra + attempt / 4);
+            int parts = Math.min(limit, fewest + extra + attempt / 5);
             Selection.Way way = WAYS[(first + attempt) % WAYS.length];
             if (selection.pick(now.length(bar), parts, parts == 1 ? 0 : part, way, chance) && fill(bar)) {
                 double score = score(kind) + 1e-3 * chance.nextDouble();

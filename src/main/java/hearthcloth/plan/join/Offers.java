@@ -19,11 +19,6 @@ final class Offers {
     /** Collects what is at least {@code least} long; sources below 0 are places, as their complement. */
     void gather(Strips strips, long[] used, int kind, long least) {
         count = 0;
-        for (int slot = 0, limit = strips.openLimit(); slot < limit; slot++) {
-            if (strips.isOpen(slot) && strips.serves(slot, kind)) {
-                add(slot, strips.length(slot) - used[slot], least);
-            }
-        }
         for (int place : strips.places(kind)) {
             long length = strips.offered(kind, place);
             if (length >= least) {
@@ -32,7 +27,30 @@ final class Offers {
                 }
             }
         }
-        Arrays.sort(packed, 0, count);
+        for (int slot = 0, limit = strips.openLimit(); slot < limit; slot++) {
+            if (strips.isOpen(slot) && strips.serves(slot, kind)) {
+                add(slot, strips.length(slot) - used[slot], least);
+            }
+        }
+        sort();
+    }
+
+    /** Insertion sort, since places come nearly in order; a plain sort if that turns out too long. */
+    private void sort() {
+        int patience = 16 * count;
+        for (int i = 1; i < count; i++) {
+            long entry = packed[i];
+            int j = i;
+            while (j > 0 && packed[j - 1] > entry) {
+                packed[j] = packed[--j];
+            }
+            packed[j] = entry;
+            patience -= i - j;
+            if (patience < 0) {
+                Arrays.sort(packed, 0, count);
+                return;
+            }
+        }
     }
 
     private void add(int from, long length, long least) {

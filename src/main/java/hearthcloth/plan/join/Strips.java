@@ -10,13 +10,13 @@ public interface Strips {
     /** How many slots there are. */
     int slots();
 
-    /** The places that could ever give strips of this kind. */
+    /** The places that could ever give strips of this kind, those with the shortest first as far as known. */
     int[] places(int kind);
 
-    /** The length of the next strip of this kind from a place, 0 if it has none left. */
+    /** The length of the next strip of this kind from one of its places, 0 if it has none left. */
     long offered(int kind, int place);
 
-    /** How many strips of the offered length a place has left for this kind. */
+    /** How many strips of the offered length a place has left for this kind; asked only where one is offered. */
     int copies(int kind, int place);
 
     /** Takes the offered strip and returns its slot. */
@@ -33,6 +33,9 @@ public interface Strips {
 
     /** The full length of an open strip. */
     long length(int slot);
+
+    /** What an open strip is cut from, so that strips which bind each other can be given back together. */
+    int origin(int slot);
 
     /** Whether an open strip can serve a kind. */
     boolean serves(int slot, int kind);
