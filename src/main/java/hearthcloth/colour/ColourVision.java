@@ -27,6 +27,7 @@ public enum ColourVision {
             new Row(-0.078411, 0.930809, 0.147602),
             new Row(0.004733, 0.691367, 0.303900));
 
+    @SuppressWarnings("ImmutableEnumChecker") // a record of records of numbers; only the annotation is missing
     private final Matrix matrix;
 
     ColourVision(Row red, Row green, Row blue) {

@@ -48,7 +48,7 @@ final class CssNames {
 
     /** A table written as name, six hexadecimal digits, name, six digits, … */
     static Map<String, Colour> read(String table) {
-        String[] words = table.strip().split("\\s+");
+        String[] words = table.strip().split("\\s+", -1);
         Map<String, Colour> colours = new HashMap<>();
         for (int i = 0; i < words.length; i += 2) {
             if (colours.put(words[i], Colour.of(Integer.parseInt(words[i + 1], 16))) != null) {

@@ -80,7 +80,7 @@ final class FabricWords {
     private FabricWords() {}
 
     static Optional<Colour> colour(String text) {
-        String[] words = text.toLowerCase(Locale.ROOT).replace('é', 'e').split("[^\\p{L}]+");
+        String[] words = text.toLowerCase(Locale.ROOT).replace('é', 'e').split("[^\\p{L}]+", -1);
         List<Found> all = found(words);
         List<Lab> labs = all.stream()
                 .filter(one -> all.stream().noneMatch(one::belongsTo))

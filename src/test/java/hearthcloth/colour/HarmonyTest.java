@@ -11,7 +11,7 @@ import java.util.Random;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
-class SchemeTest {
+class HarmonyTest {
 
     private static List<Colour> colours(String... words) {
         return List.of(words).stream().map(Colour::parse).toList();
@@ -27,23 +27,23 @@ class SchemeTest {
 
     @Test
     void goes_from_light_to_dark() {
-        assertThat(Scheme.lightToDark(colours("navy", "yellow", "grey", "white"), Function.identity()))
+        assertThat(Harmony.lightToDark(colours("navy", "yellow", "grey", "white"), Function.identity()))
                 .isEqualTo(colours("white", "yellow", "grey", "navy"));
     }
 
     @Test
     void keeps_the_order_of_equals() {
         List<String> fabrics = List.of("c", "a", "b");
-        assertThat(Scheme.lightToDark(fabrics, f -> Colour.WHITE)).isEqualTo(fabrics);
-        assertThat(Scheme.standingOut(fabrics, f -> Colour.WHITE)).isEqualTo("c");
-        assertThat(Scheme.halves(List.of("d", "c", "a", "b"), f -> Colour.WHITE))
+        assertThat(Harmony.lightToDark(fabrics, f -> Colour.WHITE)).isEqualTo(fabrics);
+        assertThat(Harmony.standingOut(fabrics, f -> Colour.WHITE)).isEqualTo("c");
+        assertThat(Harmony.halves(List.of("d", "c", "a", "b"), f -> Colour.WHITE))
                 .isEqualTo(new Halves<>(List.of("d", "c"), List.of("a", "b"), 0));
     }
 
     @Test
     void halves_light_from_dark() {
         Halves<Colour> halves =
-                Scheme.halves(colours("navy", "ivory", "maroon", "lightyellow", "darkgreen"), Function.identity());
+                Harmony.halves(colours("navy", "ivory", "maroon", "lightyellow", "darkgreen"), Function.identity());
         assertThat(halves.light()).isEqualTo(colours("ivory", "lightyellow"));
         assertThat(halves.dark()).isEqualTo(colours("darkgreen", "maroon", "navy"));
         assertThat(halves.gap())
@@ -56,8 +56,8 @@ class SchemeTest {
         Random random = new Random(11);
         for (int round = 0; round < 200; round++) {
             List<Colour> fabrics = chance(random, 2 + random.nextInt(7));
-            Halves<Colour> halves = Scheme.halves(fabrics, Function.identity());
-            assertThat(Scheme.lightToDark(fabrics, Function.identity()))
+            Halves<Colour> halves = Harmony.halves(fabrics, Function.identity());
+            assertThat(Harmony.lightToDark(fabrics, Function.identity()))
                     .startsWith(halves.light().toArray(Colour[]::new))
                     .endsWith(halves.dark().toArray(Colour[]::new));
             double best = 0;
@@ -74,16 +74,19 @@ class SchemeTest {
     }
 
     private static double spread(List<Colour> one, List<Colour> two) {
-        double apart = one.stream().mapToDouble(SchemeTest::lightness).average().orElseThrow()
-                - two.stream().mapToDouble(SchemeTest::lightness).average().orElseThrow();
+        double apart = one.stream()
+                        .mapToDouble(HarmonyTest::lightness)
+                        .average()
+                        .orElseThrow()
+                - two.stream().mapToDouble(HarmonyTest::lightness).average().orElseThrow();
         return one.size() * two.size() * apart * apart;
     }
 
     @Test
     void the_red_one_stands_out_among_blues() {
-        assertThat(Scheme.standingOut(colours("navy", "royalblue", "red", "steelblue"), Function.identity()))
+        assertThat(Harmony.standingOut(colours("navy", "royalblue", "red", "steelblue"), Function.identity()))
                 .isEqualTo(Colour.parse("red"));
-        assertThat(Scheme.standingOut(colours("navy"), Function.identity())).isEqualTo(Colour.parse("navy"));
+        assertThat(Harmony.standingOut(colours("navy"), Function.identity())).isEqualTo(Colour.parse("navy"));
     }
 
     @Test
@@ -93,18 +96,18 @@ class SchemeTest {
             List<Colour> fabrics = chance(random, 12);
             List<Colour> shuffled = new ArrayList<>(fabrics);
             Collections.shuffle(shuffled, random);
-            assertThat(Scheme.standingOut(shuffled, Function.identity()))
-                    .isEqualTo(Scheme.standingOut(fabrics, Function.identity()));
-            assertThat(Scheme.halves(shuffled, Function.identity()))
-                    .isEqualTo(Scheme.halves(fabrics, Function.identity()));
+            assertThat(Harmony.standingOut(shuffled, Function.identity()))
+                    .isEqualTo(Harmony.standingOut(fabrics, Function.identity()));
+            assertThat(Harmony.halves(shuffled, Function.identity()))
+                    .isEqualTo(Harmony.halves(fabrics, Function.identity()));
         }
     }
 
     @Test
     void nothing_cannot_be_parted_or_picked_from() {
-        assertThatThrownBy(() -> Scheme.halves(colours("red"), Function.identity()))
+        assertThatThrownBy(() -> Harmony.halves(colours("red"), Function.identity()))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Scheme.standingOut(List.<Colour>of(), Function.identity()))
+        assertThatThrownBy(() -> Harmony.standingOut(List.<Colour>of(), Function.identity()))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Halves<>(List.of(), List.of("a"), 0)).isInstanceOf(IllegalArgumentException.class);
     }

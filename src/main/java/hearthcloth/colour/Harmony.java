@@ -12,9 +12,9 @@ import java.util.function.Function;
  * answer. Light and dark go by L*, proposed as the one scale for "30 % lighter" and its kin (<em>Work</em>, doi
  * 10.3233/WOR-205158).
  */
-public final class Scheme {
+public final class Harmony {
 
-    private Scheme() {}
+    private Harmony() {}
 
     /** The same things from lightest to darkest. */
     public static <T> List<T> lightToDark(List<T> fabrics, Function<? super T, Colour> colour) {
@@ -48,7 +48,7 @@ public final class Scheme {
     }
 
     /**
-     * The one that stands out most, for the hearth: its least CIEDE2000 to any other is greatest; the earlier of equals.
+     * The one that stands out most, for the hearth: its least CIEDE2000 to any other is greatest; the darker of equals.
      *
      * @throws IllegalArgumentException if there are none
      */
@@ -62,7 +62,9 @@ public final class Scheme {
         double farthest = -1;
         for (int i = 0; i < labs.size(); i++) {
             double distance = distanceToOthers(labs, i);
-            if (distance > farthest) {
+            boolean equal = Math.abs(distance - farthest) < 1e-9;
+            boolean darker = labs.get(i).lightness() < labs.get(best).lightness();
+            if (equal ? darker : distance > farthest) {
                 farthest = distance;
                 best = i;
             }
