@@ -188,8 +188,10 @@ public final class CutAndJoin {
                 note(missing(attempt));
             } else {
                 CutPlan plan = new LaneLayout(job, attempt.lanes, attempt.joinery.work()).plan(attempt.ground);
-                best = Optional.of(plan);
-                improvements.accept(plan);
+                if (best.isEmpty() || plan.figures().compareTo(best.get().figures()) < 0) {
+                    best = Optional.of(plan);
+                    improvements.accept(plan);
+                }
             }
         }
 

@@ -21,6 +21,8 @@ public final class Joinery implements Reworkable {
 
     private static final double MISSING = 4;
     private static final double SPREAD = 0.1;
+    private static final double MISSING_FIRST = 1e6;
+    private static final double SECOND = 0.05;
     private static final Selection.Way[] WAYS = Selection.Way.values();
 
     private final Strips strips;
@@ -244,9 +246,9 @@ public final class Joinery implements Reworkable {
                 + strips.cost(now.used());
     }
 
-    /** How good the attempt is by the order of goods: less is better, a missing bar is worst. */
+    /** How good the attempt is by the order of goods: less is better, a missing bar is worst, then joins. */
     public double merit() {
-        return 1000.0 * now.missing() + now.joins() + strips.cost(now.used());
+        return MISSING_FIRST * now.missing() + now.joins() + SECOND * strips.cost(now.used());
     }
 
     @Override

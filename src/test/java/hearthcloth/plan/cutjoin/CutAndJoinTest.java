@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.plan.search.Budget;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class CutAndJoinTest {
@@ -21,6 +23,7 @@ class CutAndJoinTest {
             for (CutPlan plan : plans) {
                 assertThat(PlanOracle.faults(job, plan)).as("job %d", seed).isEmpty();
             }
+            assertThat(plans).extracting(CutPlan::figures).isSortedAccordingTo(Comparator.reverseOrder());
             if (outcome instanceof Outcome.Found answer) {
                 found++;
                 assertThat(answer.bounds().joins())
@@ -79,6 +82,76 @@ class CutAndJoinTest {
         Outcome outcome = new CutAndJoin(job(stock, List.of(), bars)).search(Budget.steps(100), 1, better -> {});
 
         assertThat(outcome).isInstanceOf(Outcome.NotFound.class);
+    }
+
+    @Test
+    void a_join_is_moved_out_of_a_forbidden_stretch_when_a_strip_has_length_to_spare() {
+        // 500 + 500 - 10 would join at 500; the stretch forbids 450 to 550, the third strip lets the join move
+        List<StockPiece> stock = List.of(
+                new StockPiece(1, 60, 500, 0, true),
+                new StockPiece(2, 60, 500, 0, true),
+                new StockPiece(3, 60, 600, 0, true));
+        Bar bar = new Bar(1, 60, 990, Fabrics.of(0), false, 1, 200, Turn.ALONG, List.of(new Span(450, 550)));
+        Job job = job(stock, List.of(), List.of(bar));
+
+        Outcome outcome = new CutAndJoin(job).search(Budget.steps(200), 1, better -> {});
+
+        assertThat(outcome).isInstanceOfSatisfying(Outcome.Found.class, found -> {
+            assertThat(PlanOracle.faults(job, found.plan())).isEmpty();
+            assertThat(found.plan().figures().joins()).isEqualTo(1);
+        });
+    }
+
+    @Test
+    void joins_of_neighbours_keep_their_clearance() {
+        List<StockPiece> stock = IntStream.range(0, 6)
+                .mapToObj(i -> new StockPiece(i, 60, 400 + 30L * i, 0, true))
+                .toList();
+        List<Bar> bars = List.of(bar(1, 800), bar(2, 800), bar(3, 800));
+        List<Neighbours> pairs = List.of(new Neighbours(1, 2, 0, 25), new Neighbours(2, 3, 0, 25));
+        Job job = new Job(stock, List.of(), bars, pairs, 10, 0, 50);
+
+        Outcome outcome = new CutAndJoin(job).search(Budget.steps(500), 1, better -> {});
+
+        assertThat(outcome).isInstanceOfSatisfying(Outcome.Found.class, found -> {
+            assertThat(PlanOracle.faults(job, found.plan())).isEmpty();
+            assertThat(found.plan().figures().joins()).isEqualTo(3);
+        });
+    }
+
+    @Test
+    void a_scrap_that_has_the_width_already_is_not_ripped_from_a_wider_one() {
+        List<StockPiece> stock = List.of(new StockPiece(1, 300, 600, 0, false), new StockPiece(2, 60, 500, 0, false));
+
+        Outcome outcome =
+                new CutAndJoin(job(stock, List.of(), List.of(bar(1, 500)))).search(Budget.steps(200), 1, better -> {});
+
+        assertThat(outcome).isInstanceOfSatisfying(Outcome.Found.class, found -> {
+            assertThat(found.plan().pieces())
+                    .extracting(used -> used.piece().id())
+                    .containsExactly(2);
+            assertThat(found.plan().figures().cuts()).isZero();
+        });
+    }
+
+    @Test
+    void lanes_lie_both_ways_on_one_piece_where_only_that_works() {
+        // 100 x 300 along, then 100 x 200 across in what is left of 300 x 300
+        List<StockPiece> stock = List.of(new StockPiece(1, 300, 300, 0, false));
+        List<Bar> bars = List.of(
+                new Bar(1, 100, 300, Fabrics.of(0), false, 0, 50, Turn.ALONG, List.of()),
+                new Bar(2, 100, 200, Fabrics.of(0), false, 0, 50, Turn.ACROSS, List.of()),
+                new Bar(3, 100, 200, Fabrics.of(0), false, 0, 50, Turn.ACROSS, List.of()),
+                new Bar(4, 100, 200, Fabrics.of(0), false, 0, 50, Turn.ACROSS, List.of()));
+        Job job = job(stock, List.of(), bars);
+
+        Outcome outcome = new CutAndJoin(job).search(Budget.steps(500), 1, better -> {});
+
+        assertThat(outcome).isInstanceOfSatisfying(Outcome.Found.class, found -> {
+            assertThat(PlanOracle.faults(job, found.plan())).isEmpty();
+            assertThat(found.plan().figures().touchedArea())
+                    .isEqualTo(found.plan().figures().usedArea());
+        });
     }
 
     private static Bar bar(int id, long length) {
