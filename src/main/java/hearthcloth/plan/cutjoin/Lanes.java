@@ -29,45 +29,8 @@ final class Lanes implements Strips {
     private final long leastOffcut;
     private final double unitArea;
 
-    private final State now;
-    private final State saved;
-
-    /** Everything that changes; levels are numbered {@code plot * MOST_LEVELS + level}. */
-    private static final class State {
-        final int[] depth;
-        final int[] lanes;
-        final long[] gap;
-        final long[] length;
-        final boolean[] turned;
-        final int[] lanePlace;
-        final int[] laneLevel;
-        final long[] laneWidth;
-        int limit;
-
-        State(int plots, int slots) {
-            depth = new int[plots];
-            lanes = new int[plots * MOST_LEVELS];
-            gap = new long[plots * MOST_LEVELS];
-            length = new long[plots * MOST_LEVELS];
-            turned = new boolean[plots * MOST_LEVELS];
-            lanePlace = new int[slots];
-            laneLevel = new int[slots];
-            laneWidth = new long[slots];
-        }
-
-        void copy(State other) {
-            System.arraycopy(other.depth, 0, depth, 0, depth.length);
-            System.arraycopy(other.lanes, 0, lanes, 0, lanes.length);
-            System.arraycopy(other.gap, 0, gap, 0, gap.length);
-            System.arraycopy(other.length, 0, length, 0, length.length);
-            System.arraycopy(other.turned, 0, turned, 0, turned.length);
-            int slots = Math.max(limit, other.limit);
-            System.arraycopy(other.lanePlace, 0, lanePlace, 0, slots);
-            System.arraycopy(other.laneLevel, 0, laneLevel, 0, slots);
-            System.arraycopy(other.laneWidth, 0, laneWidth, 0, slots);
-            limit = other.limit;
-        }
-    }
+    private final LaneState now;
+    private final LaneState saved;
 
     Lanes(List<Ground.Plot> plots, List<LaneKind> kinds, int slots, long leastOffcut, double unitArea) {
         this.plots = plots;
@@ -78,8 +41,8 @@ final class Lanes implements Strips {
                 .flatMapToLong(plot ->
                         LongStream.of(plot.rectangle().width(), plot.rectangle().height()))
                 .toArray();
-        this.now = new State(plots.size(), slots);
-        this.saved = new State(plots.size(), slots);
+        this.now = new LaneState(plots.size(), slots);
+        this.saved = new LaneState(plots.size(), slots);
         this.suits = new boolean[kinds.size()][2 * plots.size()];
         this.places = new int[kinds.size()][];
         for (int kind = 0; kind < kinds.size(); kind++) {
