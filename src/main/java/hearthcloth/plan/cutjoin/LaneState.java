@@ -39,4 +39,3 @@ final class LaneState {
         limit = other.limit;
     }
 }
-
