@@ -110,7 +110,8 @@ final class CuttingOut {
         List<String> gives = new ArrayList<>();
         for (CutTree.Kept kept : piece.tree().kept()) {
             String turned = kept.turned() ? ", lying on its side here" : "";
-            gives.add(Words.capital(label(kept)) + ": " + words.cut(kept.at().size()) + turned);
+            String whole = kept == piece.tree() ? ", the piece as it is" : "";
+            gives.add(Words.capital(label(kept)) + ": " + words.cut(kept.at().size()) + turned + whole);
         }
         return gives;
     }
