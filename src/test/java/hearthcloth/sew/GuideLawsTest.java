@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 /** Laws of the guide, over seeded random cloths of every seam and hem. */
 class GuideLawsTest {
 
-    private static final int MANY = 400;
+    private static final int MANY = 300;
 
     @Test
     void every_seam_is_told_in_the_cloth_s_own_order_and_numbers() {
