@@ -1,5 +1,6 @@
 package hearthcloth.sew;
 
+import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
@@ -21,21 +22,24 @@ import java.util.Objects;
 final class CuttingOut {
 
     private final PieceCut piece;
-    private final Plan plan;
+    private final Map<String, Laid> laid;
+    private final Length leastPiece;
     private final Words words;
     private final Map<Rect, String> names = new HashMap<>();
     private int rests;
 
-    private CuttingOut(PieceCut piece, Plan plan, Words words) {
+    private CuttingOut(PieceCut piece, Map<String, Laid> laid, Length leastPiece, Words words) {
         this.piece = piece;
-        this.plan = plan;
+        this.laid = laid;
+        this.leastPiece = leastPiece;
         this.words = words;
         names.put(piece.tree().at(), "the piece");
     }
 
     static List<PieceTask> of(Plan plan, Words words) {
+        Map<String, Laid> laid = plan.laid();
         return plan.cuts().stream()
-                .map(cut -> new CuttingOut(cut, plan, words).task())
+                .map(cut -> new CuttingOut(cut, laid, plan.rules().leastPiece(), words).task())
                 .toList();
     }
 
@@ -102,15 +106,15 @@ final class CuttingOut {
     }
 
     private Patch patch(CutTree.Kept kept) {
-        return Objects.requireNonNull(plan.laid().get(kept.patch()), kept.patch())
-                .patch();
+        return Objects.requireNonNull(laid.get(kept.patch()), kept.patch()).patch();
     }
 
     private List<String> gives() {
         List<String> gives = new ArrayList<>();
         for (CutTree.Kept kept : piece.tree().kept()) {
             String turned = kept.turned() ? ", lying on its side here" : "";
-            gives.add(Words.capital(label(kept)) + ": " + words.cut(kept.at().size()) + turned);
+            String whole = kept == piece.tree() ? ", the piece as it is" : "";
+            gives.add(Words.capital(label(kept)) + ": " + words.cut(kept.at().size()) + turned + whole);
         }
         return gives;
     }
@@ -132,6 +136,6 @@ final class CuttingOut {
     }
 
     private boolean isReusable(Rect rect) {
-        return CutTree.isReusable(rect.size(), plan.rules().leastPiece());
+        return CutTree.isReusable(rect.size(), leastPiece);
     }
 }

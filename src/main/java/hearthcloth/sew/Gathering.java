@@ -131,7 +131,8 @@ final class Gathering {
         return List.of(
                 "Press every piece flat and let it cool. Cut off the selvage if it is still there, and measure again.",
                 "Lay each piece with its length, the way of the selvage, from top to bottom. Cut its left and its top edge"
-                        + " straight and square to each other first: all cuts are measured from straight edges.",
+                        + " straight and square to each other first: all cuts are measured from straight edges. Where a patch"
+                        + " needs the piece to its very edge, take off a thread or two and no more.",
                 "Compare each piece with its size in the plan. If one is more than "
                         + words.exact(words.ruler().step().times(2)) + " smaller, plan again with the true size.",
                 "Pin a slip with its label to every patch as it comes off, the top of the label towards the top of the"

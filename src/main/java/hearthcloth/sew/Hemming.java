@@ -20,8 +20,6 @@ import java.util.Optional;
  */
 final class Hemming {
 
-    private static final String STITCH = "Stitch close to the inner fold, and fasten both ends. Press.";
-
     private final Cloth cloth;
     private final Words words;
     private final Hem hem;
@@ -51,13 +49,13 @@ final class Hemming {
 
     private List<Task> square() {
         List<Task> tasks = new ArrayList<>(List.of(squaredUp()));
-        if (hem.first().isPositive()) {
+        if (isTurnedTwice()) {
             tasks.add(clipped());
         }
         List<String> topAndBottom = new ArrayList<>(folds("the top and the bottom edge"));
-        topAndBottom.add(STITCH);
+        topAndBottom.add(stitch());
         List<String> sides = new ArrayList<>(folds("the left and the right edge, ends of the other hems and all"));
-        sides.add(STITCH);
+        sides.add(stitch());
         Size half = new Size(raw.width(), cloth.finished().height());
         tasks.add(new Task(
                 "Hem the top and the bottom",
@@ -87,15 +85,14 @@ final class Hemming {
 
     private List<Task> mitred() {
         List<String> creases = new ArrayList<>(folds("all four edges"));
-        creases.add("Open both folds again. The creases cross in each corner; where the inner ones cross, the finished"
+        creases.add("Open it out again. The creases cross in each corner; where the inner ones cross, the finished"
                 + " corner will be.");
         List<Task> tasks = new ArrayList<>(List.of(squaredUp(), Task.of("Press the hem", creases)));
-        for (String corner : List.of("top left", "top right", "bottom right", "bottom left")) {
-            tasks.add(mitre(corner));
-        }
+        tasks.add(mitre());
         List<String> round = List.of(
                 "Fold the hem in again along its creases, the corners pushed out sharp. Press and pin.",
-                STITCH + " Go all the way round; at each corner stop with the needle down and turn the cloth.");
+                along() + " all the way round, starting in the middle of a side. At each corner stop with"
+                        + " the needle down, lift the foot and turn the cloth. Sew over the first stitches and press.");
         tasks.add(new Task(
                 "Stitch the hem",
                 round,
@@ -104,29 +101,32 @@ final class Hemming {
         return List.copyOf(tasks);
     }
 
-    private Task mitre(String corner) {
+    /** Sewn from the finished corner to the first fold: what lies beyond is folded in with the raw edge. */
+    private Task mitre() {
         Length seam = seamBesideMitre();
         Length trim = new Length(Rounding.NEAREST.whole(hem.mitreTrimMm(seam) * Unit.MILLIMETRE.nanometres()));
         Length stitched = new Length(Rounding.NEAREST.whole(hem.mitreStitchMm() * Unit.MILLIMETRE.nanometres()));
+        String end = isTurnedTwice()
+                ? "Stitch on the line from the fold to the outer crease, " + words.about(stitched)
+                        + ", and fasten both ends. Leave the rest to the raw edge open, since it is folded in."
+                : "Stitch on the line from the fold to the raw edge, and fasten both ends.";
         return Task.of(
-                "Mitre the " + corner + " corner",
+                "Mitre the four corners, one after the other",
                 List.of(
                         "Fold the corner in half, " + outside + " to " + outside
                                 + ", so that its two raw edges lie on each other.",
                         "On the raw edges mark " + words.exact(hem.mitreIntercept())
                                 + " from the tip. Rule a line from that mark, square to the diagonal fold: it meets the fold"
                                 + " where the inner creases cross.",
-                        "Stitch on the line from the fold to the outer crease, about " + words.near(stitched)
-                                + ", and fasten both ends. Leave the last " + words.exact(hem.first())
-                                + " to the raw edge open, since it is folded in.",
-                        "Trim the tip off beside the line: cut from about " + words.near(trim)
+                        end,
+                        "Trim the tip off beside the line: cut from " + words.about(trim)
                                 + " along each raw edge. Press the little seam open and turn the corner right way out."));
     }
 
-    /** Beside a mitre ¼ in or 6 mm stay, or half of what there is where that is less. */
+    /** Beside a mitre ¼ in or 6 mm stay, or a quarter of the hem where that is less. */
     private Length seamBesideMitre() {
         Length usual = words.ruler().isMetric() ? Length.mm(6) : Length.inches(1, 4);
-        return usual.min(hem.second().dividedBy(2, Rounding.NEAREST).max(Length.mm(2)));
+        return usual.min(hem.allowance().dividedBy(4, Rounding.NEAREST).max(Length.mm(2)));
     }
 
     private Task squaredUp() {
@@ -147,15 +147,28 @@ final class Hemming {
     private List<String> folds(String edges) {
         List<String> lines = new ArrayList<>();
         lines.add("Lay the cloth with its " + inside + " up. The hem is turned to the " + inside + ".");
-        if (hem.first().isPositive()) {
+        if (isTurnedTwice()) {
             lines.add("Fold in " + words.exact(hem.first()) + " along " + edges + ". Press.");
             lines.add("Fold in again, by " + words.exact(hem.second())
                     + ", so that the raw edge is inside. Press and pin.");
         } else {
-            lines.add("Fold in " + words.exact(hem.second()) + " along " + edges
+            lines.add("Fold in " + words.exact(hem.allowance()) + " along " + edges
                     + ". Press and pin. The raw edge stays in sight.");
         }
         return lines;
+    }
+
+    /** A hem with only one of its two folds is turned once. */
+    private boolean isTurnedTwice() {
+        return hem.first().isPositive() && hem.second().isPositive();
+    }
+
+    private String along() {
+        return isTurnedTwice() ? "Stitch close to the inner fold" : "Stitch close to the raw edge";
+    }
+
+    private String stitch() {
+        return along() + ", and fasten both ends. Press.";
     }
 
     private Optional<Task.Check> check(Size size) {

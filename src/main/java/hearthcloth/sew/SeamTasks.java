@@ -65,11 +65,11 @@ final class SeamTasks {
     }
 
     private void trimming(Meeting meeting, List<String> lines) {
-        if (meeting.isBar() && meeting.tooLong().isPositive()) {
+        if (meeting.isBar() && words.shows(meeting.tooLong())) {
             lines.add("Trim the end of " + meeting.added().name() + " level with "
                     + meeting.work().name() + ".");
         }
-        if (meeting.isBar() && meeting.tooWide().isPositive()) {
+        if (meeting.isBar() && words.shows(meeting.tooWide())) {
             Size running = meeting.step().running();
             Length across = meeting.side().isUpright() ? running.width() : running.height();
             lines.add("Trim the outer edge of " + meeting.added().name()

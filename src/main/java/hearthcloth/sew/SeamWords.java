@@ -115,7 +115,7 @@ final class SeamWords {
     }
 
     private void level(Face up) {
-        if (meeting.isBar() && meeting.tooLong().isPositive()) {
+        if (meeting.isBar() && words.shows(meeting.tooLong())) {
             lines.add("Start level at the " + meeting.start(up).word() + "; the bar is cut "
                     + words.exact(meeting.tooLong()) + " too long and runs on past the "
                     + meeting.start(up).opposite().word() + ".");

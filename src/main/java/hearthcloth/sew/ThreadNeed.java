@@ -6,6 +6,7 @@ import hearthcloth.cloth.SeamKind;
 import hearthcloth.cloth.Step;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,6 +26,8 @@ public record ThreadNeed(List<Row> rows, Length stitched, Length tails) {
     /** What is left hanging of each thread at each end of a row: 10 cm, 4 in (common practice, no source). */
     public static final Length TAIL = Length.cm(10);
 
+    private static final int CORNERS = 4;
+
     /** What a row does. */
     public enum Kind {
         /** The first row of every seam. */
@@ -32,7 +35,9 @@ public record ThreadNeed(List<Row> rows, Length stitched, Length tails) {
         /** The second row: along the fell's fold, or the second pass. */
         FELL,
         /** Along the inner fold of the hem. */
-        HEM
+        HEM,
+        /** The short seams across four mitred corners. */
+        MITRE
     }
 
     /**
@@ -75,10 +80,18 @@ public record ThreadNeed(List<Row> rows, Length stitched, Length tails) {
         if (cloth.making().hem().allowance().isPositive()) {
             Length round =
                     cloth.finished().width().plus(cloth.finished().height()).times(2);
-            int count = cloth.making().hem().corner() == Hem.Corner.SQUARE ? 4 : 1;
+            int count = cloth.making().hem().corner() == Hem.Corner.SQUARE ? CORNERS : 1;
             rows.add(new Row(Kind.HEM, count, round, Hem.PLIES));
+            if (count == 1) {
+                rows.add(mitres(cloth.making().hem()));
+            }
         }
         return rows;
+    }
+
+    private static Row mitres(Hem hem) {
+        double nm = CORNERS * hem.mitreStitchMm() * Unit.MILLIMETRE.nanometres();
+        return new Row(Kind.MITRE, CORNERS, new Length(Rounding.UP.whole(nm)), 2);
     }
 
     /** Two single edges; where folds are sewn, as many as lie in the lap or in both folds. */

@@ -50,6 +50,11 @@ record Words(Ruler ruler) {
         return ruler.write(length, Rounding.NEAREST);
     }
 
+    /** To the nearest mark, and what is less than one said so. */
+    String about(Length length) {
+        return shows(length) ? "about " + near(length) : "less than " + ruler.write(ruler.step(), Rounding.NEAREST);
+    }
+
     /** Distances with the unit once: {@code 3⅛, 5 and 9¼ in}. */
     String near(List<Length> lengths) {
         List<String> numbers = lengths.stream()
@@ -57,6 +62,11 @@ record Words(Ruler ruler) {
                 .distinct()
                 .toList();
         return list(numbers) + " " + ruler.unit().symbol();
+    }
+
+    /** Half a mark or more: anything less is lost in the width of a thread. */
+    boolean shows(Length length) {
+        return ruler.mark(length, Rounding.NEAREST).isPositive();
     }
 
     static boolean isOn(Ruler ruler, Length length) {

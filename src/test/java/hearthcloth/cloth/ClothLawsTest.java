@@ -20,7 +20,7 @@ class ClothLawsTest {
 
     private static final int MANY = 3_000;
     private static final int SOME = 1_000;
-    private static final int FEW = 60;
+    private static final int FEW = 40;
 
     @Test
     void patches_lie_side_by_side_and_fill_the_cloth() {

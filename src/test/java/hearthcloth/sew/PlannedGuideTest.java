@@ -1,0 +1,42 @@
+package hearthcloth.sew;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.cloth.Making;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.Outcome;
+import hearthcloth.plan.Plan;
+import hearthcloth.plan.Planner;
+import hearthcloth.plan.Rules;
+import hearthcloth.plan.Stashes;
+import hearthcloth.plan.Wish;
+import hearthcloth.plan.search.Budget;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Guides of plans that the planner made out of odd scraps. */
+class PlannedGuideTest {
+
+    private static final long STEPS = 200;
+
+    @Test
+    void cuts_can_be_followed_blindly_and_every_number_lies_on_the_ruler() {
+        Wish wish = new Wish(
+                new Wish.Target(Optional.of(Size.parse("20 in")), false),
+                Wish.Shape.open(),
+                Making.inches(),
+                Rules.inches(),
+                new Wish.Preferences(List.of(), 3, 1, Ruler.EIGHTHS));
+        Outcome outcome = Planner.plan(Stashes.scraps(40, 5), wish, 1, Budget.steps(STEPS), progress -> {});
+
+        assertThat(outcome).isInstanceOf(Outcome.Proposals.class);
+        for (Plan plan : ((Outcome.Proposals) outcome).plans()) {
+            Guide guide = Guide.of(plan, Ruler.EIGHTHS);
+            BlindCutter.cuts(plan, guide.cutting());
+            assertThat(guide.sewing().seams()).hasSize(plan.cloth().patches().size() - 1);
+            assertThat(guide.text()).doesNotContain("should now measure about", "too long and runs on past the null");
+        }
+    }
+}
