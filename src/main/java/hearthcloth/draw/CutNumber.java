@@ -1,5 +1,6 @@
 package hearthcloth.draw;
 
+import hearthcloth.cloth.Side;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
@@ -7,6 +8,7 @@ import hearthcloth.draw.picture.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
+import hearthcloth.sew.CutLine;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,20 +24,19 @@ record CutNumber(CutLine line, Bounds at, String measure, Point towards) {
     private static final Type MEASURE = Type.of(3.3, Weight.SEMIBOLD, Palette.MADDER);
 
     /** The first place along the line, from its left or top end, that none of {@code taken} touches; measure if it fits. */
-    static Optional<CutNumber> placed(CutLine line, MatView view, String measure, List<Bounds> taken) {
-        return along(line, view, measure, taken).or(() -> along(line, view, "", taken));
+    static Optional<CutNumber> placed(CutLine line, Bounds run, String measure, List<Bounds> taken) {
+        return along(line, run, measure, taken).or(() -> along(line, run, "", taken));
     }
 
-    private static Optional<CutNumber> along(CutLine line, MatView view, String measure, List<Bounds> taken) {
-        Bounds run = view.line(line);
-        boolean vertical = view.isVertical(line);
+    private static Optional<CutNumber> along(CutLine line, Bounds run, String measure, List<Bounds> taken) {
+        boolean vertical = line.cut().upright();
         double length = 2 * RADIUS + (measure.isEmpty() ? 0 : MEASURE.width(measure) + 1.4);
         double room = (vertical ? run.height() : run.width()) - length - 1;
         for (double off = 0.5; off <= room + 0.5; off += 1) {
             Bounds at = vertical
                     ? new Bounds(run.x() - RADIUS, run.y() + off, 2 * RADIUS, length)
                     : new Bounds(run.x() + off, run.y() - RADIUS, length, 2 * RADIUS);
-            CutNumber number = new CutNumber(line, at, measure, direction(line, view));
+            CutNumber number = new CutNumber(line, at, measure, direction(line.from()));
             Bounds whole = number.room();
             if (taken.stream().noneMatch(whole::overlaps)) {
                 return Optional.of(number);
@@ -44,12 +45,12 @@ record CutNumber(CutLine line, Bounds at, String measure, Point towards) {
         return Optional.empty();
     }
 
-    private static Point direction(CutLine line, MatView view) {
-        return switch (view.edge(line)) {
-            case "left" -> new Point(-1, 0);
-            case "right" -> new Point(1, 0);
-            case "top" -> new Point(0, -1);
-            default -> new Point(0, 1);
+    private static Point direction(Side side) {
+        return switch (side) {
+            case LEFT -> new Point(-1, 0);
+            case RIGHT -> new Point(1, 0);
+            case TOP -> new Point(0, -1);
+            case BOTTOM -> new Point(0, 1);
         };
     }
 

@@ -18,6 +18,8 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.CutTree;
 import hearthcloth.plan.PieceCut;
 import hearthcloth.plan.Plan;
+import hearthcloth.sew.CutLine;
+import hearthcloth.sew.PieceTask;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,52 +31,63 @@ final class CutPicture {
     private static final double LEAST = 2.8;
 
     private final Plan plan;
+    private final PieceTask task;
     private final PieceCut cut;
     private final Ruler ruler;
 
-    CutPicture(Plan plan, PieceCut cut, Ruler ruler) {
+    CutPicture(Plan plan, PieceTask task, Ruler ruler) {
         this.plan = plan;
-        this.cut = cut;
+        this.task = task;
+        this.cut = task.cut();
         this.ruler = ruler;
     }
 
     /** The piece as large as fits into {@code width} by {@code height} millimetres, dimensions and leaders included. */
     FacePicture.Drawn within(double width, double height) {
-        MatView view = MatView.of(cut.piece().size(), width, height);
+        Scale scale = Scale.fitting(cut.piece().size(), width, height);
         while (true) {
-            Picture picture = at(view);
+            Picture picture = at(scale);
             if (picture.width() <= width && picture.height() <= height) {
-                return new FacePicture.Drawn(picture, view.scale());
+                return new FacePicture.Drawn(picture, scale);
             }
-            view = view.smaller();
+            scale = scale.smaller();
         }
     }
 
-    private Picture at(MatView view) {
+    private Picture at(Scale scale) {
         Sketch sketch = new Sketch();
-        Bounds frame = view.frame();
+        Bounds frame = scale.bounds(cut.tree().at(), 0, 0);
         Colour ground = cut.piece().fabric().colour();
         sketch.fill(frame, ground);
-        leftovers().forEach(left -> hatch(sketch, view.bounds(left.at()), left.isLost(), ground));
-        List<CutLine> lines = CutLine.of(cut.tree());
-        lines.forEach(line -> cutLine(sketch, view.line(line)));
+        leftovers().forEach(left -> hatch(sketch, scale.bounds(left.at(), 0, 0), left.isLost(), ground));
+        task.lines().forEach(line -> cutLine(sketch, run(line, scale)));
         sketch.outline(frame, Stroke.solid(0.3, Palette.INK));
         List<CutNumber> numbers = new ArrayList<>();
         List<Label> labels = new ArrayList<>();
-        number(view, lines, numbers, labels);
+        number(scale, numbers, labels);
         List<Bounds> taken = numbers.stream().map(CutNumber::room).toList();
-        labels.addAll(labels(view, taken));
+        labels.addAll(labels(scale, taken));
         Labels placed = new Labels(frame, WANTED, LEAST, labels);
         placed.draw(sketch);
         numbers.forEach(number -> number.draw(sketch));
-        dimensions(sketch, frame, placed, view);
+        dimensions(sketch, frame, placed);
         return sketch.trimmed(title(), 1);
     }
 
     private String title() {
         return "Piece " + cut.piece().id() + ", " + cut.piece().fabric().name() + ", "
-                + ruler.write(cut.piece().size(), Rounding.DOWN) + ", with " + CutLine.of(cut.tree()).size()
+                + ruler.write(cut.piece().size(), Rounding.DOWN) + ", with "
+                + task.lines().size()
                 + " cuts";
+    }
+
+    /** A cut's line on paper, without thickness. */
+    private static Bounds run(CutLine line, Scale scale) {
+        Rect at = line.cut().at();
+        Rect second = line.cut().second().at();
+        return line.cut().upright()
+                ? new Bounds(scale.mm(second.x()), scale.mm(at.y()), 0, scale.mm(at.height()))
+                : new Bounds(scale.mm(at.x()), scale.mm(second.y()), scale.mm(at.width()), 0);
     }
 
     /** A part left over: an offcut with a name, or lost. */
@@ -84,20 +97,15 @@ final class CutPicture {
         }
     }
 
-    /** What is left, largest first; offcuts are named a, b, c …. */
+    /** What is left, largest first; offcuts are numbered from 1. */
     List<Leftover> leftovers() {
         List<Leftover> out = new ArrayList<>();
         int named = 0;
         for (Rect left : cut.tree().left()) {
             boolean kept = CutTree.isReusable(left.size(), plan.rules().leastPiece());
-            out.add(new Leftover(left, kept ? letter(named++) : ""));
+            out.add(new Leftover(left, kept ? "offcut " + ++named : ""));
         }
         return List.copyOf(out);
-    }
-
-    private static String letter(int number) {
-        String last = String.valueOf((char) ('a' + number % 26));
-        return number < 26 ? last : letter(number / 26 - 1) + last;
     }
 
     /** One way for an offcut, both ways for what is lost. */
@@ -117,32 +125,32 @@ final class CutPicture {
     }
 
     /** Each cut's number on its line; one whose line is too short or too crowded gets a leader. */
-    private void number(MatView view, List<CutLine> lines, List<CutNumber> numbers, List<Label> labels) {
+    private void number(Scale scale, List<CutNumber> numbers, List<Label> labels) {
         List<Bounds> taken = new ArrayList<>();
-        for (CutLine line : lines) {
+        for (CutLine line : task.lines()) {
             String measure = ruler.number(line.measure(), Rounding.NEAREST);
-            CutNumber.placed(line, view, measure, taken)
+            CutNumber.placed(line, run(line, scale), measure, taken)
                     .ifPresentOrElse(
                             number -> {
                                 numbers.add(number);
                                 taken.add(number.room());
                             },
                             () -> labels.add(Label.of(
-                                    view.line(line), Palette.SHEET, "cut " + line.number() + ": " + measure)));
+                                    run(line, scale), Palette.SHEET, "cut " + line.number() + ": " + measure)));
         }
     }
 
-    private List<Label> labels(MatView view, List<Bounds> taken) {
+    private List<Label> labels(Scale scale, List<Bounds> taken) {
         Colour ground = cut.piece().fabric().colour();
         List<Label> labels = new ArrayList<>();
         for (CutTree.Kept kept : cut.tree().kept()) {
             String name = label(kept.patch());
-            labels.add(new Label(room(view, kept.at(), taken), ground, wordings(name, kept.at(), Rounding.UP)));
+            labels.add(new Label(room(scale, kept.at(), taken), ground, wordings(name, kept.at(), Rounding.UP)));
         }
         for (Leftover left : leftovers()) {
-            Bounds room = room(view, left.at(), taken);
+            Bounds room = room(scale, left.at(), taken);
             if (!left.isLost()) {
-                labels.add(new Label(room, ground, wordings("offcut " + left.name(), left.at(), Rounding.DOWN)));
+                labels.add(new Label(room, ground, wordings(left.name(), left.at(), Rounding.DOWN)));
             } else if (Label.of(room, ground, "lost").fits(LEAST)) {
                 labels.add(Label.of(room, ground, "lost"));
             }
@@ -155,8 +163,8 @@ final class CutPicture {
         return id.replace('.', '·');
     }
 
-    private static Bounds room(MatView view, Rect at, List<Bounds> taken) {
-        Bounds room = view.bounds(at).inset(0.8);
+    private static Bounds room(Scale scale, Rect at, List<Bounds> taken) {
+        Bounds room = scale.bounds(at, 0, 0).inset(0.8);
         for (Bounds other : taken) {
             room = room.without(other);
         }
@@ -175,31 +183,31 @@ final class CutPicture {
         return ruler.number(told.width(), rounding) + " × " + ruler.number(told.height(), rounding);
     }
 
-    private void dimensions(Sketch sketch, Bounds frame, Labels labels, MatView view) {
+    private void dimensions(Sketch sketch, Bounds frame, Labels labels) {
         Size piece = cut.piece().size();
-        Size seen = view.turned() ? piece.turned() : piece;
         double bottom = frame.bottom() + labels.gutter(Labels.Edge.BOTTOM) + 1 + Dimensions.ROOM;
         double left = frame.x() - labels.gutter(Labels.Edge.LEFT) - 2;
-        Dimensions.across(sketch, frame.x(), frame.right(), bottom, ruler.write(seen.width(), Rounding.DOWN));
-        Dimensions.down(sketch, frame.y(), frame.bottom(), left, ruler.write(seen.height(), Rounding.DOWN));
-        double right = frame.right() + labels.gutter(Labels.Edge.RIGHT) + 4;
-        double top = frame.y() - labels.gutter(Labels.Edge.TOP) - 3;
-        grain(sketch, frame, view.turned(), view.turned() ? top : right);
+        Dimensions.across(sketch, frame.x(), frame.right(), bottom, ruler.write(piece.width(), Rounding.DOWN));
+        Dimensions.down(sketch, frame.y(), frame.bottom(), left, ruler.write(piece.height(), Rounding.DOWN));
+        grain(
+                sketch,
+                new Point(
+                        frame.right() + labels.gutter(Labels.Edge.RIGHT) + 4,
+                        frame.middle().y()),
+                frame.height());
     }
 
     /** An arrow along the length; with a nap it has one head, pointing to the top of the piece. */
-    private void grain(Sketch sketch, Bounds frame, boolean along, double at) {
+    private void grain(Sketch sketch, Point middle, double room) {
         boolean oneWay = cut.piece().fabric().nap() == Fabric.Nap.LENGTHWISE;
-        Type type = Type.of(3.2, Weight.REGULAR, Palette.SECOND_INK).at(Type.Anchor.MIDDLE);
+        Type type = Type.of(3.2, Weight.REGULAR, Palette.SECOND_INK)
+                .at(Type.Anchor.MIDDLE)
+                .running(Type.Way.UP);
         String words = oneWay ? "length, nap this way" : "length";
-        double reach = Math.min(along ? frame.width() : frame.height(), 26 + type.width(words)) / 2;
-        Point middle = along ? new Point(frame.middle().x(), at) : new Point(at, frame.middle().y());
-        Arrow.draw(sketch, middle, along, reach, type.width(words) / 2 + 1.5, !oneWay);
-        Point base = along
-                ? middle.movedBy(0, Dimensions.halfCaps(type))
-                : middle.movedBy(Dimensions.halfCaps(type), 0);
+        double reach = Math.min(room, 26 + type.width(words)) / 2;
+        Arrow.draw(sketch, middle, reach, type.width(words) / 2 + 1.5, !oneWay);
         if (reach > type.width(words) / 2 + 3) {
-            sketch.words(words, base, along ? type : type.running(Type.Way.UP));
+            sketch.words(words, middle.movedBy(Dimensions.halfCaps(type), 0), type);
         }
     }
 }

@@ -63,7 +63,8 @@ final class FacePicture {
 
     /** The face at a given scale, just large enough for its dimensions. */
     Picture at(Scale scale) {
-        Bounds frame = scale.bounds(Rect.at(Length.ZERO, Length.ZERO, plan.cloth().finished()), 0, 0);
+        Bounds frame =
+                scale.bounds(Rect.at(Length.ZERO, Length.ZERO, plan.cloth().finished()), 0, 0);
         Sketch sketch = new Sketch();
         for (Shown.Field field : shown.fields()) {
             field(sketch, field, scale);
@@ -80,8 +81,8 @@ final class FacePicture {
     }
 
     private String title() {
-        return (shown.face() == Face.FRONT ? "Front" : "Back") + " of " + plan.story().title() + ", "
-                + ruler.write(plan.cloth().finished(), Rounding.NEAREST);
+        return (shown.face() == Face.FRONT ? "Front" : "Back") + " of "
+                + plan.story().title() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST);
     }
 
     private void field(Sketch sketch, Shown.Field field, Scale scale) {
@@ -144,8 +145,7 @@ final class FacePicture {
             String measure = ruler.number(down.get(i).minus(from), Rounding.NEAREST);
             Dimensions.down(sketch, scale.mm(from), scale.mm(down.get(i)), left, measure);
         }
-        Dimensions.across(
-                sketch, frame.x(), frame.right(), bottom, ruler.write(finished.width(), Rounding.NEAREST));
+        Dimensions.across(sketch, frame.x(), frame.right(), bottom, ruler.write(finished.width(), Rounding.NEAREST));
         Dimensions.down(sketch, frame.y(), frame.bottom(), right, ruler.write(finished.height(), Rounding.NEAREST));
     }
 

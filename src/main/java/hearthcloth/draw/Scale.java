@@ -15,8 +15,8 @@ record Scale(double one) {
 
     /** The largest round scale, not above life size, at which {@code size} fits into {@code width} by {@code height} mm. */
     static Scale fitting(Size size, double width, double height) {
-        double needed = Math.max(
-                size.width().in(Unit.MILLIMETRE) / width, size.height().in(Unit.MILLIMETRE) / height);
+        double needed =
+                Math.max(size.width().in(Unit.MILLIMETRE) / width, size.height().in(Unit.MILLIMETRE) / height);
         for (double power = 1; ; power *= 10) {
             for (double step : STEPS) {
                 if (step * power >= needed - 1e-9) {

@@ -63,8 +63,7 @@ public record Bounds(double x, double y, double width, double height) {
 
     /** The corners, clockwise from the top left. */
     public List<Point> outline() {
-        return List.of(
-                new Point(x, y), new Point(right(), y), new Point(right(), bottom()), new Point(x, bottom()));
+        return List.of(new Point(x, y), new Point(right(), y), new Point(right(), bottom()), new Point(x, bottom()));
     }
 
     /** The outline with its corners rounded by {@code radius}, each of six short straight lines. */

@@ -46,7 +46,8 @@ public record Label(Bounds room, Colour ground, List<List<String>> wordings) {
                 Point at = way == Type.Way.ALONG
                         ? new Point(middle.x(), middle.y() + down)
                         : new Point(middle.x() + down, middle.y());
-                sketch.words(lines.get(i), at, type(i, size, label.ground.inkOn()).running(way));
+                sketch.words(
+                        lines.get(i), at, type(i, size, label.ground.inkOn()).running(way));
             }
         }
     }
@@ -79,7 +80,8 @@ public record Label(Bounds room, Colour ground, List<List<String>> wordings) {
     }
 
     static Type type(int line, double size, Colour colour) {
-        return Type.of(size, line == 0 ? Weight.SEMIBOLD : Weight.REGULAR, colour).at(Type.Anchor.MIDDLE);
+        return Type.of(size, line == 0 ? Weight.SEMIBOLD : Weight.REGULAR, colour)
+                .at(Type.Anchor.MIDDLE);
     }
 
     static double width(List<String> lines, double size) {

@@ -43,9 +43,10 @@ public final class Labels {
         this.size = least;
         for (Label label : labels) {
             label.inside(most, least)
-                    .ifPresentOrElse(inside::add, () -> outside
-                            .computeIfAbsent(nearest(label.room()), edge -> new ArrayList<>())
-                            .add(label));
+                    .ifPresentOrElse(
+                            inside::add,
+                            () -> outside.computeIfAbsent(nearest(label.room()), edge -> new ArrayList<>())
+                                    .add(label));
         }
     }
 

@@ -45,8 +45,7 @@ public final class PngWriter {
 
     private static SVGDocument read(Picture picture) {
         byte[] svg = SvgWriter.writeBare(picture).getBytes(StandardCharsets.UTF_8);
-        SVGDocument document =
-                new SVGLoader().load(new ByteArrayInputStream(svg), null, LoaderContext.createDefault());
+        SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(svg), null, LoaderContext.createDefault());
         if (document == null) {
             throw new IllegalStateException("the SVG of \"" + picture.title() + "\" cannot be read back");
         }

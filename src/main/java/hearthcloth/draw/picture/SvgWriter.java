@@ -46,13 +46,15 @@ public final class SvgWriter {
 
     private void mark(Mark mark) {
         if (mark instanceof Mark.Area area) {
-            out.append("<polygon points=\"" + points(area.outline()) + "\" fill=\"" + area.colour().hex() + "\"/>\n");
+            out.append("<polygon points=\"" + points(area.outline()) + "\" fill=\""
+                    + area.colour().hex() + "\"/>\n");
         } else if (mark instanceof Mark.Line line) {
             out.append("<polyline points=\"" + points(line.points()) + "\" fill=\"none\"" + stroke(line.stroke())
                     + "/>\n");
         } else if (mark instanceof Mark.Disc disc) {
-            out.append("<circle cx=\"" + number(disc.middle().x()) + "\" cy=\"" + number(disc.middle().y())
-                    + "\" r=\"" + number(disc.radius()) + "\" fill=\"" + disc.colour().hex() + "\"/>\n");
+            out.append("<circle cx=\"" + number(disc.middle().x()) + "\" cy=\""
+                    + number(disc.middle().y()) + "\" r=\"" + number(disc.radius()) + "\" fill=\""
+                    + disc.colour().hex() + "\"/>\n");
         } else if (mark instanceof Mark.Words words) {
             words(words);
         }
@@ -63,7 +65,9 @@ public final class SvgWriter {
         String x = number(words.at().x());
         String y = number(words.at().y());
         String turn = type.way() == Type.Way.UP ? " transform=\"rotate(-90 " + x + " " + y + ")\"" : "";
-        String anchor = type.anchor() == Type.Anchor.START ? "" : " text-anchor=\"" + type.anchor().word() + "\"";
+        String anchor = type.anchor() == Type.Anchor.START
+                ? ""
+                : " text-anchor=\"" + type.anchor().word() + "\"";
         out.append("<text x=\"" + x + "\" y=\"" + y + "\" font-size=\"" + number(type.size()) + "\" font-weight=\""
                 + type.weight().number() + "\" fill=\"" + type.colour().hex() + "\"" + anchor + turn + ">"
                 + escaped(words.text()) + "</text>\n");
