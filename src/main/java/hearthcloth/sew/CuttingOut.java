@@ -3,6 +3,7 @@ package hearthcloth.sew;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Rect;
+import hearthcloth.cloth.Side;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.plan.CutTree;
@@ -46,7 +47,9 @@ final class CuttingOut {
     private PieceTask task() {
         List<CutLine> lines = new ArrayList<>();
         for (CutTree.Parted cut : piece.tree().cuts()) {
-            lines.add(new CutLine(lines.size() + 1, cut, sentence(cut)));
+            Side from = from(cut);
+            CutTree measured = from == Side.LEFT || from == Side.TOP ? cut.first() : cut.second();
+            lines.add(new CutLine(lines.size() + 1, cut, from, extent(cut, measured), sentence(cut, from, measured)));
         }
         return new PieceTask(piece, title(), lines, gives(), left());
     }
@@ -56,15 +59,20 @@ final class CuttingOut {
                 + words.ruler().write(piece.piece().size(), Rounding.DOWN);
     }
 
-    private String sentence(CutTree.Parted cut) {
-        boolean fromFirst =
-                !(cut.second() instanceof CutTree.Kept && isCutAlready(cut)) || cut.first() instanceof CutTree.Kept;
-        String edge = cut.upright() ? (fromFirst ? "left" : "right") : (fromFirst ? "top" : "bottom");
-        CutTree measured = fromFirst ? cut.first() : cut.second();
-        CutTree other = fromFirst ? cut.second() : cut.first();
+    private String sentence(CutTree.Parted cut, Side from, CutTree measured) {
+        CutTree other = measured.equals(cut.first()) ? cut.second() : cut.first();
         String way = cut.upright() ? "from top to bottom" : "from left to right";
-        return "Cut " + name(cut) + " " + way + ", " + words.cut(extent(cut, measured)) + " from its " + edge
+        return "Cut " + name(cut) + " " + way + ", " + words.cut(extent(cut, measured)) + " from its " + from.word()
                 + " edge: " + becomes(measured) + " comes off, " + becomes(other) + " stays.";
+    }
+
+    private Side from(CutTree.Parted cut) {
+        boolean first =
+                !(cut.second() instanceof CutTree.Kept && isCutAlready(cut)) || cut.first() instanceof CutTree.Kept;
+        if (cut.upright()) {
+            return first ? Side.LEFT : Side.RIGHT;
+        }
+        return first ? Side.TOP : Side.BOTTOM;
     }
 
     /** True where the far edge of what is cut is no longer an edge of the piece itself, so that it is straight. */
@@ -88,12 +96,17 @@ final class CuttingOut {
             return label(kept);
         }
         if (tree instanceof CutTree.Left left) {
-            return isReusable(left.at()) ? "an offcut" : "a bit left over";
+            return isReusable(left.at()) ? "offcut " + offcut(left.at()) : "a bit left over";
         }
         rests++;
         String name = "strip " + piece.piece().id() + letter(rests);
         names.put(tree.at(), name);
         return name;
+    }
+
+    /** Offcuts are numbered from 1, largest first. */
+    private int offcut(Rect left) {
+        return piece.tree().left().stream().filter(this::isReusable).toList().indexOf(left) + 1;
     }
 
     private static String letter(int number) {
@@ -124,7 +137,8 @@ final class CuttingOut {
         int bits = 0;
         for (Rect rect : piece.tree().left()) {
             if (isReusable(rect)) {
-                left.add("Offcut to keep: " + words.ruler().write(rect.size(), Rounding.DOWN));
+                left.add(
+                        "Offcut " + offcut(rect) + ", to keep: " + words.ruler().write(rect.size(), Rounding.DOWN));
             } else {
                 bits++;
             }

@@ -1,0 +1,168 @@
+package hearthcloth.draw;
+
+import hearthcloth.cloth.Face;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Column;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Paragraph;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Unit;
+import hearthcloth.plan.Figures;
+import hearthcloth.plan.Plan;
+import hearthcloth.sew.Gather;
+import hearthcloth.sew.Guide;
+import java.util.List;
+
+/** The first page: the finished cloth from both faces, the figures that matter, what to have ready, the check square. */
+final class Cover {
+
+    private static final double BETWEEN = 8;
+
+    private final Plan plan;
+    private final Guide guide;
+    private final Ruler ruler;
+    private final Flow flow;
+
+    Cover(Plan plan, Guide guide, Ruler ruler, Flow flow) {
+        this.plan = plan;
+        this.guide = guide;
+        this.ruler = ruler;
+        this.flow = flow;
+    }
+
+    void flow() {
+        Column head = new Column(flow.width());
+        head.words(plan.story().title(), 0, Print.TITLE, 2);
+        head.words(plan.story().goodAt(), Print.BODY);
+        flow.add(head.gap(3).finished(plan.story().title()));
+        flow.add(faces());
+        flow.add(figures());
+        flow.add(checkSquare());
+        flow.heading("What you need");
+        for (Gather.FabricNeed need : guide.gather().fabrics()) {
+            fabric(need);
+        }
+        Column thread = new Column(flow.width());
+        thread.words("Thread", Print.STRONG).words(guide.notes().threadWords(), Print.BODY);
+        flow.add(thread.gap(1.5).finished("Thread"));
+        Column tools = new Column(flow.width());
+        tools.words("Tools", Print.STRONG)
+                .words(String.join(". ", guide.gather().tools()) + ".", Print.BODY);
+        flow.add(tools.gap(1.5).finished("Tools"));
+    }
+
+    private Picture faces() {
+        double half = (flow.width() - BETWEEN) / 2;
+        FacePicture.Drawn front = new FacePicture(plan, Face.FRONT, ruler).within(half, 98);
+        FacePicture.Drawn back = new FacePicture(plan, Face.BACK, ruler).within(half, 98);
+        double tall = Math.max(front.picture().height(), back.picture().height());
+        Column faces = new Column(flow.width());
+        faces.draw(Print.STRONG.leading() + 1.5, (sketch, y) -> {
+            sketch.words(caption(Face.FRONT), new Point(0, y + 4), Print.STRONG);
+            sketch.words(caption(Face.BACK), new Point(half + BETWEEN, y + 4), Print.STRONG);
+        });
+        faces.draw(tall, (sketch, y) -> {
+            sketch.place(front.picture(), new Point(0, y));
+            sketch.place(back.picture(), new Point(half + BETWEEN, y));
+        });
+        faces.words("Drawn " + front.scale().word() + ".", Print.SMALL);
+        return faces.gap(3).finished("Both faces");
+    }
+
+    private String caption(Face face) {
+        return FaceSheet.name(plan, face);
+    }
+
+    private record Figure(String name, String number) {}
+
+    private Picture figures() {
+        Figures figures = plan.figures();
+        List<Figure> cells = List.of(
+                new Figure("Finished", ruler.write(plan.cloth().finished(), Rounding.NEAREST)),
+                new Figure("Patches", Integer.toString(plan.cloth().patches().size())),
+                new Figure("Joins", Integer.toString(figures.joins())),
+                new Figure("Cuts", Integer.toString(figures.cuts())),
+                new Figure("Lost", percent(figures.areas().lostShare(), Rounding.UP)),
+                new Figure("Thread", ruler.run(guide.notes().thread().total(), Rounding.UP)));
+        Column column = new Column(flow.width());
+        column.seam().gap(2);
+        Type type = figureType(cells);
+        double gap = (flow.width()
+                        - cells.stream().mapToDouble(cell -> extent(cell, type)).sum())
+                / (cells.size() - 1);
+        column.draw(Print.SMALL.leading() + type.leading(), (sketch, y) -> {
+            double x = 0;
+            for (Figure cell : cells) {
+                sketch.words(cell.name(), new Point(x, y + 4), Print.SMALL);
+                sketch.words(cell.number(), new Point(x, y + 4 + type.leading()), type);
+                x += extent(cell, type) + gap;
+            }
+        });
+        return column.gap(1).words(bound(figures), Print.SMALL).gap(3).finished("Figures");
+    }
+
+    private static double extent(Figure cell, Type type) {
+        return Math.max(Print.SMALL.width(cell.name()), type.width(cell.number()));
+    }
+
+    /** As large as lets all figures stand in one row. */
+    private Type figureType(List<Figure> cells) {
+        Type type = Print.FIGURE;
+        while (type.size() > Print.BODY.size() && total(cells, type) > flow.width() - 6 * (cells.size() - 1)) {
+            type = type.sized(type.size() * 0.95);
+        }
+        return type;
+    }
+
+    private static double total(List<Figure> cells, Type type) {
+        return cells.stream().mapToDouble(cell -> extent(cell, type)).sum();
+    }
+
+    private String bound(Figures figures) {
+        double touched = figures.areas().touched();
+        String least = percent(touched == 0 ? 0 : plan.bound().lostMm2() / touched, Rounding.DOWN);
+        return "Lost: bits of the pieces cut into that are too small to use again. No plan for this cloth from this stash has"
+                + " fewer than " + plan.bound().joins() + (plan.bound().joins() == 1 ? " join" : " joins")
+                + " or loses less than " + least + ".";
+    }
+
+    private static String percent(double share, Rounding rounding) {
+        return rounding.whole(share * 100 + (rounding == Rounding.UP ? -1e-9 : 1e-9)) + " %";
+    }
+
+    private void fabric(Gather.FabricNeed need) {
+        Column row = new Column(flow.width());
+        double before = row.height();
+        row.words(need.fabric(), 9, Print.STRONG, 2);
+        row.words(String.join("; ", need.pieces()), 9, Print.BODY, Integer.MAX_VALUE);
+        row.draw(
+                0,
+                (sketch, y) -> Legend.swatch(
+                        sketch, new Bounds(0, before + 0.8, 6, 6), Dyes.of(plan).colour(need.fabric())));
+        flow.add(row.gap(1.5).finished(need.fabric()));
+    }
+
+    /** One inch, or two centimetres, to see whether the printer kept to scale. */
+    private Picture checkSquare() {
+        Length side = ruler.isMetric() ? Length.cm(2) : Length.inches(1);
+        double mm = side.in(Unit.MILLIMETRE);
+        Bounds square = new Bounds(0, 1, mm, mm);
+        String words = "This square measures " + ruler.write(side, Rounding.NEAREST)
+                + " on each side. If yours does not, print again at 100 %, without fitting to the page. Only what says life"
+                + " size is to be measured on paper; all other measures are written.";
+        Sketch sketch = new Sketch().outline(square, Stroke.solid(0.3, Palette.INK));
+        double y = square.y() + 4;
+        for (String line : Paragraph.lines(words, flow.width() - mm - 5, Print.SMALL)) {
+            sketch.words(line, new Point(mm + 5, y), Print.SMALL);
+            y += Print.SMALL.leading();
+        }
+        return sketch.finished("Check square", flow.width(), Math.max(square.bottom(), y) + 3);
+    }
+}

@@ -1,0 +1,142 @@
+package hearthcloth.draw;
+
+import hearthcloth.draw.picture.Column;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.draw.picture.Weight;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.Plan;
+import hearthcloth.sew.CutLine;
+import hearthcloth.sew.PieceTask;
+import hearthcloth.stash.Piece;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One piece of the stash to cut, as blocks: its picture with the first cuts beside it, then the other cuts. */
+final class CutBlocks {
+
+    /** From the left of an item to its measure and to its sentence. */
+    private static final double MEASURE = 7;
+
+    private static final double SENTENCE = 25;
+    private static final Type NUMBER = Type.of(14 * Type.POINT, Weight.BOLD, Palette.INK);
+
+    private final Plan plan;
+    private final PieceTask task;
+    private final Ruler ruler;
+
+    CutBlocks(Plan plan, PieceTask task, Ruler ruler) {
+        this.plan = plan;
+        this.task = task;
+        this.ruler = ruler;
+    }
+
+    /** Blocks of {@code width}; none is higher than {@code height} unless a single sentence is. */
+    List<Picture> blocks(double width, double height) {
+        Size size = task.cut().piece().size();
+        boolean tall = size.height().in(hearthcloth.measure.Unit.MILLIMETRE)
+                > 1.15 * size.width().in(hearthcloth.measure.Unit.MILLIMETRE);
+        return tall ? beside(width, height) : below(width, height);
+    }
+
+    /** A long piece: words to the right of it as far as it reaches, the rest below. */
+    private List<Picture> beside(double width, double height) {
+        double most = task.lines().size() > 6 ? Math.min(165, height - 40) : 100;
+        FacePicture.Drawn drawn = new CutPicture(plan, task, ruler).within(width * 0.46, most);
+        double from = Math.max(drawn.picture().width() + 6, width * 0.3);
+        Column head = head(width, drawn.scale());
+        Column words = new Column(width - from);
+        List<Picture> rest = new ArrayList<>();
+        double room = Math.max(drawn.picture().height(), 60);
+        for (Picture item : items(words.width(), width)) {
+            if (rest.isEmpty() && words.height() + item.height() <= room && item.width() == words.width()) {
+                words.picture(item, 0);
+            } else {
+                rest.add(item);
+            }
+        }
+        double reach = Math.max(drawn.picture().height(), words.height());
+        Picture beside = words.finished("Cuts");
+        head.draw(
+                reach,
+                (sketch, y) -> sketch.place(drawn.picture(), new Point(0, y)).place(beside, new Point(from, y)));
+        List<Picture> blocks = new ArrayList<>(List.of(head.gap(2).finished(task.title())));
+        if (!rest.isEmpty()) {
+            blocks.addAll(items(width, width)
+                    .subList(
+                            items(width, width).size() - rest.size(),
+                            items(width, width).size()));
+        }
+        return blocks;
+    }
+
+    /** A wide piece: its picture across the page, words below. */
+    private List<Picture> below(double width, double height) {
+        double most = task.lines().size() > 6 ? Math.min(150, height - 60) : 90;
+        FacePicture.Drawn drawn = new CutPicture(plan, task, ruler).within(width, most);
+        Column head = head(width, drawn.scale());
+        head.picture(drawn.picture(), 0).gap(3);
+        List<Picture> blocks = new ArrayList<>(List.of(head.finished(task.title())));
+        blocks.addAll(items(width, width));
+        return blocks;
+    }
+
+    private Column head(double width, Scale scale) {
+        Column head = new Column(width);
+        head.words(task.title(), 0, Print.STEP, 2);
+        Piece piece = task.cut().piece();
+        String washed = switch (piece.washed()) {
+            case YES -> ", washed";
+            case NO -> ", not washed";
+            case UNKNOWN -> "";
+        };
+        head.words(
+                "Line " + piece.row() + " of the stash" + washed + ". Drawn " + scale.word() + ", measures in "
+                        + ruler.unit().symbol() + ".",
+                Print.SMALL);
+        return head.gap(2.5);
+    }
+
+    private List<Picture> items(double width, double page) {
+        List<Picture> items = new ArrayList<>();
+        for (CutLine line : task.lines()) {
+            Column item = new Column(width);
+            item.draw(0, (sketch, y) -> {
+                CutNumber.disc(sketch, new Point(CutNumber.RADIUS, y + 3.4), line.number());
+                sketch.words(ruler.number(line.measure(), Rounding.UP), new Point(MEASURE, y + 5), NUMBER);
+            });
+            item.words(line.sentence(), SENTENCE - (width < page ? 4 : 0), Print.BODY, Integer.MAX_VALUE);
+            items.add(item.gap(1.6).finished(line.sentence()));
+        }
+        Column end = new Column(width);
+        end.words("Gives " + String.join("; ", task.gives()) + ".", Print.BODY);
+        if (!task.left().isEmpty()) {
+            end.words("Left over: " + String.join("; ", task.left()) + ".", Print.SMALL);
+        }
+        items.add(end.gap(2).finished("Gives"));
+        return items;
+    }
+
+    /** All pieces one under the other, on one long sheet. */
+    static Picture sheet(Plan plan, List<PieceTask> tasks, Ruler ruler) {
+        double air = 8;
+        Column column = new Column(190);
+        column.words("Cut", Print.TITLE);
+        column.words(
+                plan.story().title() + ". " + tasks.size() + (tasks.size() == 1 ? " piece" : " pieces")
+                        + ". Cut in the order of the numbers; each circle's arrowhead points to the edge to measure from.",
+                Print.BODY);
+        for (PieceTask task : tasks) {
+            column.gap(5).seam().gap(4);
+            new CutBlocks(plan, task, ruler).blocks(190, 400).forEach(block -> column.picture(block, 0));
+        }
+        Picture sheet = column.finished("Cutting plan of " + plan.story().title());
+        Sketch sketch = new Sketch().place(sheet, new Point(air, air));
+        return sketch.finished(sheet.title(), sheet.width() + 2 * air, sheet.height() + 2 * air);
+    }
+}

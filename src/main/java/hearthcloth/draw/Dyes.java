@@ -1,0 +1,56 @@
+package hearthcloth.draw;
+
+import hearthcloth.colour.Colour;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.plan.Plan;
+import hearthcloth.stash.Fabric;
+import java.util.Comparator;
+import java.util.List;
+
+/** The colours of a plan's fabrics by name, and the thread drawn on them. */
+record Dyes(List<Fabric> fabrics) {
+
+    /** From dark to light; the one that shows best on all fabrics is drawn. Not a thread to buy. */
+    private static final List<Colour> THREADS = List.of(
+            Colour.of(0x20242b), Colour.of(0x5b616b), Colour.of(0x8a8f98), Colour.of(0xc4c7cc), Colour.of(0xffffff));
+
+    Dyes {
+        fabrics = List.copyOf(fabrics);
+    }
+
+    static Dyes of(Plan plan) {
+        return new Dyes(plan.fabrics());
+    }
+
+    Fabric fabric(String name) {
+        return fabrics.stream()
+                .filter(fabric -> fabric.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no piece of the plan is of \"" + name + "\""));
+    }
+
+    Colour colour(String name) {
+        return fabric(name).colour();
+    }
+
+    /** The ink for rows of stitches: whichever stands out most where it stands out least. */
+    Colour thread() {
+        Comparator<Colour> byContrast = Comparator.comparingDouble(thread -> fabrics.stream()
+                .mapToDouble(fabric -> thread.contrastWith(fabric.colour()))
+                .min()
+                .orElse(1));
+        return THREADS.stream().max(byContrast).orElseThrow();
+    }
+
+    Stroke stitches() {
+        return Stroke.stitches(0.25, thread());
+    }
+
+    /** The hatch that tells a wrong side, plain on its own fabric. */
+    static Stroke wrongSide(Colour ground) {
+        return Stroke.solid(0.2, ground.contrastWith(Colour.WHITE) > 3 ? Colour.of(0xd9dbde) : Colour.of(0x5b616b));
+    }
+
+    /** Between two lines of the hatch, in millimetres. */
+    static final double HATCH = 2.2;
+}

@@ -1,0 +1,120 @@
+package hearthcloth.draw;
+
+import hearthcloth.draw.picture.Column;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.Plan;
+import hearthcloth.sew.Caution;
+import hearthcloth.sew.Guide;
+import hearthcloth.sew.PieceTask;
+import hearthcloth.sew.SeamTask;
+import hearthcloth.sew.Task;
+import java.util.List;
+import java.util.Optional;
+
+/** The printed guide, from the finished cloth on its first page to the washing on its last. */
+final class GuidePages {
+
+    private final Plan plan;
+    private final Guide guide;
+    private final Ruler ruler;
+    private final Flow flow;
+
+    private GuidePages(Plan plan, Guide guide, Ruler ruler, Paper paper) {
+        this.plan = plan;
+        this.guide = guide;
+        this.ruler = ruler;
+        this.flow = new Flow(
+                paper, plan.story().title() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST));
+    }
+
+    static List<Picture> of(Plan plan, Guide guide, Ruler ruler, Paper paper) {
+        return new GuidePages(plan, guide, ruler, paper).pages();
+    }
+
+    private List<Picture> pages() {
+        new Cover(plan, guide, ruler, flow).flow();
+        gather();
+        flow.turn();
+        cut();
+        flow.turn();
+        sew();
+        hem();
+        notes();
+        return flow.pages();
+    }
+
+    private void gather() {
+        list("Before you cut", guide.gather().washing());
+        list("", guide.gather().before());
+        list("Take care", plan.story().cautions());
+        list("Chosen for you", plan.story().chosen());
+    }
+
+    private void cut() {
+        flow.heading("Cut");
+        Column how = new Column(flow.width());
+        how.words(
+                "Cut in the order of the numbers. Each number stands on its cut with the measure; its arrowhead points to the"
+                        + " edge to measure from. Hatched parts are left over; cross-hatched ones are lost.",
+                Print.BODY);
+        flow.add(how.gap(3).finished("How to cut"));
+        for (PieceTask task : guide.cutting()) {
+            List<Picture> blocks = new CutBlocks(plan, task, ruler).blocks(flow.width(), flow.height());
+            flow.gap(3);
+            double whole = blocks.stream().mapToDouble(Picture::height).sum();
+            if (whole > flow.left() && whole <= flow.height()) {
+                flow.turn();
+            }
+            blocks.forEach(flow::add);
+        }
+    }
+
+    private void sew() {
+        TaskBlock block = new TaskBlock(flow.width(), ruler);
+        flow.heading("Sew");
+        flow.add(block.of("", guide.sewing().layout(), Optional.empty()));
+        flow.add(block.of("", guide.sewing().trial(), Optional.empty()));
+        for (SeamTask seam : guide.sewing().seams()) {
+            Picture picture = new StepPicture(plan, seam.step()).within(block.pictureWidth(), 82);
+            flow.gap(2).add(block.of(Integer.toString(seam.step().number()), seam.task(), Optional.of(picture)));
+        }
+    }
+
+    private void hem() {
+        if (guide.hemming().isEmpty()) {
+            return;
+        }
+        TaskBlock block = new TaskBlock(flow.width(), ruler);
+        flow.heading("Hem");
+        for (Task task : guide.hemming()) {
+            flow.gap(2).add(block.of("", task, Optional.empty()));
+        }
+    }
+
+    private void notes() {
+        list("Where it will be thick", guide.notes().thick());
+        list("Washing", guide.notes().washing());
+        flow.heading("Take care");
+        for (Caution caution : guide.notes().cautions()) {
+            Column column = new Column(flow.width());
+            column.words(caution.topic(), Print.STRONG).words(caution.words(), Print.BODY);
+            flow.add(column.gap(2).finished(caution.topic()));
+        }
+    }
+
+    private void list(String heading, List<String> lines) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        if (!heading.isEmpty()) {
+            flow.heading(heading);
+        }
+        Type type = Print.BODY;
+        for (String line : lines) {
+            flow.add(new Column(flow.width()).item("•", 4, line, type).gap(1).finished(line));
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package hearthcloth.draw;
+
+import hearthcloth.cloth.Face;
+import hearthcloth.draw.picture.PdfWriter;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.PngWriter;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.Plan;
+import hearthcloth.sew.Guide;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * Everything of one proposal as files: {@code plan.json}, {@code front.svg}, {@code back.svg}, {@code cut.svg} and {@code
+ * guide.pdf}, and on request the pictures as PNG too. The same plan always gives the same files.
+ *
+ * @param ruler in which measures are written; best the one the plan was made with
+ */
+public record PlanFolder(Plan plan, Ruler ruler, Paper paper) {
+
+    private static final double SCREEN_DPI = 120;
+
+    /** Writes the five files into {@code folder}, which must exist; files of these names are replaced. */
+    public void write(Path folder) throws IOException {
+        Guide guide = Guide.of(plan, ruler);
+        Files.writeString(folder.resolve("plan.json"), planFile());
+        Files.writeString(folder.resolve("front.svg"), SvgWriter.write(face(Face.FRONT)));
+        Files.writeString(folder.resolve("back.svg"), SvgWriter.write(face(Face.BACK)));
+        Files.writeString(folder.resolve("cut.svg"), SvgWriter.write(CutBlocks.sheet(plan, guide.cutting(), ruler)));
+        Files.write(folder.resolve("guide.pdf"), guide(guide));
+    }
+
+    /** Writes {@code front.png}, {@code back.png} and {@code cut.png} into {@code folder}, which must exist. */
+    public void writePngs(Path folder) throws IOException {
+        Guide guide = Guide.of(plan, ruler);
+        Files.write(folder.resolve("front.png"), PngWriter.write(face(Face.FRONT), SCREEN_DPI));
+        Files.write(folder.resolve("back.png"), PngWriter.write(face(Face.BACK), SCREEN_DPI));
+        Picture cut = CutBlocks.sheet(plan, guide.cutting(), ruler);
+        Files.write(folder.resolve("cut.png"), PngWriter.write(cut, SCREEN_DPI));
+    }
+
+    /** The text of {@code plan.json}. */
+    public String planFile() {
+        return PlanFile.text(plan);
+    }
+
+    /** One face on a sheet of its own, with its legend. */
+    public Picture face(Face face) {
+        return FaceSheet.of(plan, face, ruler);
+    }
+
+    private byte[] guide(Guide guide) {
+        return PdfWriter.write(plan.story().title(), "en", GuidePages.of(plan, guide, ruler, paper));
+    }
+}

@@ -1,0 +1,254 @@
+package hearthcloth.draw;
+
+import hearthcloth.cloth.Half;
+import hearthcloth.cloth.Join;
+import hearthcloth.cloth.Rect;
+import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.Shown;
+import hearthcloth.cloth.Side;
+import hearthcloth.cloth.Step;
+import hearthcloth.colour.Colour;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Label;
+import hearthcloth.draw.picture.Labels;
+import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.draw.picture.Weight;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The two halves of one seam side by side, front up, as they lie in the cloth: where the stitches go, which edge wraps
+ * the other, what is trimmed afterwards. The gap between them is not to scale.
+ */
+final class StepPicture {
+
+    /** Between the two halves, on paper. */
+    private static final double GAP = 9;
+
+    private static final double WANTED = 4;
+    private static final double LEAST = 2.8;
+
+    private final Step step;
+    private final Dyes dyes;
+    private final RawPart first;
+    private final RawPart second;
+
+    StepPicture(Plan plan, Step step) {
+        this.step = step;
+        this.dyes = Dyes.of(plan);
+        this.first = RawPart.of(plan, step, Half.FIRST);
+        this.second = RawPart.of(plan, step, Half.SECOND);
+    }
+
+    /** As large as fits into {@code width} by {@code height} millimetres. */
+    Picture within(double width, double height) {
+        Join join = step.seam().join();
+        Size one = first.raw().size();
+        Size other = second.raw().size();
+        Length along = join.edge(one).max(join.edge(other));
+        Size both = join.size(join.across(one).plus(join.across(other)), along);
+        Scale scale = Scale.fitting(both, width, height);
+        while (true) {
+            Picture picture = at(scale);
+            if (picture.width() <= width && picture.height() <= height) {
+                return picture;
+            }
+            scale = scale.smaller();
+        }
+    }
+
+    private Picture at(Scale scale) {
+        Sketch sketch = new Sketch();
+        List<Label> labels = new ArrayList<>();
+        part(sketch, Half.FIRST, scale, labels);
+        part(sketch, Half.SECOND, scale, labels);
+        Bounds frame = sketch.bounds();
+        Labels placed = new Labels(frame, WANTED, LEAST, labels);
+        placed.draw(sketch);
+        wrapping(sketch, scale);
+        trimming(sketch, scale, placed);
+        return sketch.trimmed(title(), 1);
+    }
+
+    private String title() {
+        return "Step " + step.number() + ": " + names(step.added().other()) + " and " + names(step.added())
+                + ", front up, before they are sewn";
+    }
+
+    private String names(Half half) {
+        List<hearthcloth.cloth.Patch> patches = step.patches(half);
+        return patches.size() == 1 ? patches.get(0).place().label() : patches.size() + " patches";
+    }
+
+    private RawPart part(Half half) {
+        return half == Half.FIRST ? first : second;
+    }
+
+    /** Where a rectangle of one half lies on paper; the second half is moved off by the gap and both allowances. */
+    private Bounds bounds(Rect rect, Half half, Scale scale) {
+        Bounds at = scale.bounds(rect, 0, 0);
+        if (half == Half.FIRST) {
+            return at;
+        }
+        Join join = step.seam().join();
+        Length overlap = first.open()
+                .on(join.facing(Half.FIRST))
+                .plus(first.extra().on(join.facing(Half.FIRST)))
+                .plus(second.open().on(join.facing(Half.SECOND)))
+                .plus(second.extra().on(join.facing(Half.SECOND)));
+        double off = scale.mm(overlap) + GAP;
+        return join == Join.BESIDE ? at.movedBy(off, 0) : at.movedBy(0, off);
+    }
+
+    private void part(Sketch sketch, Half half, Scale scale, List<Label> labels) {
+        RawPart part = part(half);
+        for (Shown.Field field : part.shown().fields()) {
+            Colour ground = dyes.colour(field.patch().fabric());
+            Bounds at = bounds(part.reaching(field.at()), half, scale);
+            sketch.fill(at, field.fell() ? ground.shade() : ground);
+            if (field.patch().showing() == Showing.WRONG) {
+                sketch.hatch(at, Dyes.HATCH, Dyes.wrongSide(ground));
+            }
+            if (!field.fell()) {
+                label(field, half, scale).ifPresent(labels::add);
+            }
+        }
+        for (Shown.Row row : part.shown().rows()) {
+            if (row.kind() != Shown.Row.Kind.HEM) {
+                line(sketch, bounds(part.reaching(row.at()), half, scale), dyes.stitches());
+            }
+        }
+        sketch.outline(bounds(part.raw(), half, scale), Stroke.solid(0.25, Palette.INK));
+    }
+
+    /** A name for every patch that has room for it, and for what is added in any case. */
+    private java.util.Optional<Label> label(Shown.Field field, Half half, Scale scale) {
+        Rect at = field.at()
+                .movedBy(part(half).finished().x(), part(half).finished().y());
+        Bounds room = bounds(at, half, scale).inset(1);
+        Label label = Label.of(
+                room, dyes.colour(field.patch().fabric()), field.patch().place().label());
+        boolean needed = half == step.added() || step.joinedBar().isPresent();
+        return label.fits(LEAST) || needed ? java.util.Optional.of(label) : java.util.Optional.empty();
+    }
+
+    /** On both halves the row to stitch; on the wrapping one its wide edge, and which way it goes. */
+    private void wrapping(Sketch sketch, Scale scale) {
+        Half wraps = step.seam().wraps();
+        Bounds wide = edge(wraps, scale);
+        Bounds narrow = edge(wraps.other(), scale);
+        sketch.outline(wide, Stroke.solid(0.35, Palette.INK));
+        sketch.hatchBack(wide, 1.1, Stroke.solid(0.25, Palette.INK));
+        for (Half half : Half.values()) {
+            Bounds line = bounds(joiningLine(half), half, scale);
+            line(sketch, line, Stroke.solid(0.9, Palette.SHEET));
+            line(sketch, line, Stroke.stitches(0.45, Palette.INK));
+        }
+        arrow(sketch, wide, narrow);
+    }
+
+    /** From the joining line to the raw edge that will be sewn. */
+    private Bounds edge(Half half, Scale scale) {
+        Side side = step.seam().join().facing(half);
+        RawPart part = part(half);
+        Rect raw = part.exact();
+        Length wide = part.open().on(side);
+        Rect strip = switch (side) {
+            case LEFT -> Rect.at(raw.x(), raw.y(), new Size(wide, raw.height()));
+            case RIGHT -> Rect.at(raw.right().minus(wide), raw.y(), new Size(wide, raw.height()));
+            case TOP -> Rect.at(raw.x(), raw.y(), new Size(raw.width(), wide));
+            case BOTTOM -> Rect.at(raw.x(), raw.bottom().minus(wide), new Size(raw.width(), wide));
+        };
+        return bounds(strip, half, scale);
+    }
+
+    private Rect joiningLine(Half half) {
+        Rect raw = part(half).exact();
+        Length at = RawPart.line(part(half).finished(), step.seam().join().facing(half));
+        return step.seam().join() == Join.BESIDE
+                ? Rect.at(at, raw.y(), new Size(Length.ZERO, raw.height()))
+                : Rect.at(raw.x(), at, new Size(raw.width(), Length.ZERO));
+    }
+
+    /** Across the gap, from the edge that wraps to the one that is wrapped. */
+    private void arrow(Sketch sketch, Bounds wide, Bounds narrow) {
+        boolean beside = step.seam().join() == Join.BESIDE;
+        boolean onwards = beside ? narrow.x() > wide.x() : narrow.y() > wide.y();
+        double way = onwards ? 1 : -1;
+        double from = beside ? (onwards ? wide.right() : wide.x()) : (onwards ? wide.bottom() : wide.y());
+        double middle = beside ? wide.middle().y() : wide.middle().x();
+        Type type = Type.of(3.4, Weight.SEMIBOLD, Palette.INK).at(Type.Anchor.MIDDLE);
+        double apart = beside ? wide.height() : wide.width();
+        double aside = Math.min(apart / 2 - 1, type.width("wraps") / 2 + 5);
+        for (double side : new double[] {-aside, aside}) {
+            Point tail = beside ? new Point(from + way, middle + side) : new Point(middle + side, from + way);
+            Point tip = beside ? tail.movedBy(way * (GAP - 2), 0) : tail.movedBy(0, way * (GAP - 2));
+            head(sketch, tail, tip, beside, way);
+        }
+        if (apart > type.width("wraps") + 4) {
+            double line = from + way * GAP / 2 + Dimensions.halfCaps(type);
+            sketch.words(
+                    "wraps",
+                    beside ? new Point(line, middle) : new Point(middle, line),
+                    type.running(beside ? Type.Way.UP : Type.Way.ALONG));
+        }
+    }
+
+    private static void head(Sketch sketch, Point tail, Point tip, boolean beside, double way) {
+        sketch.line(tail, tip, Stroke.solid(0.45, Palette.INK));
+        Point left = beside ? tip.movedBy(-way * 2, 1.2) : tip.movedBy(1.2, -way * 2);
+        Point right = beside ? tip.movedBy(-way * 2, -1.2) : tip.movedBy(-1.2, -way * 2);
+        sketch.add(new Mark.Area(List.of(tip, left, right), Palette.INK));
+    }
+
+    /** The trim line of what is too long or too wide, and the word outside the drawing. */
+    private void trimming(Sketch sketch, Scale scale, Labels labels) {
+        if (step.joinedBar().isPresent()) {
+            return;
+        }
+        RawPart added = part(step.added());
+        Bounds exact = bounds(added.exact(), step.added(), scale);
+        Bounds raw = bounds(added.raw(), step.added(), scale);
+        Type type = Type.of(3.4, Weight.SEMIBOLD, Palette.MADDER).at(Type.Anchor.MIDDLE);
+        for (Side side : Side.values()) {
+            if (!added.extra().on(side).isPositive()) {
+                continue;
+            }
+            boolean upright = side.isUpright();
+            double at = switch (side) {
+                case LEFT -> exact.x();
+                case RIGHT -> exact.right();
+                case TOP -> exact.y();
+                case BOTTOM -> exact.bottom();
+            };
+            Point from = upright ? new Point(at, raw.y() - 2) : new Point(raw.x() - 2, at);
+            Point to = upright ? new Point(at, raw.bottom() + 2) : new Point(raw.right() + 2, at);
+            sketch.line(from, to, Stroke.solid(1.1, Palette.SHEET));
+            sketch.line(from, to, Stroke.dots(0.6, Palette.MADDER));
+            words(sketch, side, to, labels, type);
+        }
+    }
+
+    private static void words(Sketch sketch, Side side, Point to, Labels labels, Type type) {
+        if (side.isUpright()) {
+            double down = labels.gutter(Labels.Edge.BOTTOM) + 4;
+            sketch.words("trim", to.movedBy(0, down), type);
+        } else {
+            double out = labels.gutter(Labels.Edge.RIGHT) + 1;
+            sketch.words("trim", to.movedBy(out, Dimensions.halfCaps(type)), type.at(Type.Anchor.START));
+        }
+    }
+
+    private static void line(Sketch sketch, Bounds line, Stroke stroke) {
+        sketch.line(new Point(line.x(), line.y()), new Point(line.right(), line.bottom()), stroke);
+    }
+}

@@ -1,0 +1,91 @@
+package hearthcloth.draw;
+
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Column;
+import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.sew.Task;
+import java.util.Optional;
+
+/** One task as a block: its title, what to do, the picture to the left, the number to check in a box. */
+final class TaskBlock {
+
+    private static final double PICTURE = 0.44;
+    private static final double BETWEEN = 6;
+
+    private final double width;
+    private final Ruler ruler;
+
+    TaskBlock(double width, Ruler ruler) {
+        this.width = width;
+        this.ruler = ruler;
+    }
+
+    /** The room for a picture beside the words. */
+    double pictureWidth() {
+        return width * PICTURE;
+    }
+
+    /**
+     * The block.
+     *
+     * @param number in front of the title; may be empty
+     */
+    Picture of(String number, Task task, Optional<Picture> picture) {
+        Column block = new Column(width);
+        block.seam().gap(2);
+        String title = number.isEmpty() ? task.title() : number + "   " + task.title();
+        block.words(title, Print.STEP).gap(2);
+        double from = picture.isPresent() ? pictureWidth() + BETWEEN : 0;
+        Picture words = words(task, width - from);
+        double tall = Math.max(words.height(), picture.map(Picture::height).orElse(0.0));
+        block.draw(tall, (sketch, y) -> {
+            picture.ifPresent(drawn -> sketch.place(drawn, new Point((pictureWidth() - drawn.width()) / 2, y)));
+            sketch.place(words, new Point(from, y));
+        });
+        return block.gap(4).finished(task.title());
+    }
+
+    private Picture words(Task task, double across) {
+        Column words = new Column(across);
+        int number = 1;
+        for (String line : task.lines()) {
+            words.item(Integer.toString(number++), 6, line, Print.BODY).gap(0.8);
+        }
+        for (String warning : task.warnings()) {
+            words.gap(0.6);
+            double before = words.height();
+            words.words(warning, 6, Print.CARE, Integer.MAX_VALUE);
+            double reach = words.height() - before;
+            words.draw(0, (sketch, y) -> sketch.fill(new Bounds(2, y - reach + 1, 0.9, reach - 1), Palette.MADDER));
+            words.gap(0.8);
+        }
+        task.check().ifPresent(check -> words.gap(2).picture(box(check, across), 0));
+        return words.finished(task.title());
+    }
+
+    /** The number to check, large on a wash of the accent. */
+    private Picture box(Task.Check check, double across) {
+        String measure = ruler.write(check.size(), Rounding.NEAREST);
+        Type figure = Print.FIGURE;
+        while (figure.width(measure) > across - 8) {
+            figure = figure.sized(figure.size() * 0.95);
+        }
+        Column inside = new Column(across - 8);
+        inside.words("It should now measure", Print.SMALL);
+        inside.words(measure, figure);
+        inside.words("width × height, front up", Print.SMALL);
+        Picture words = inside.finished(check.sentence());
+        Bounds card = new Bounds(0, 0, across, words.height() + 4.5);
+        return new Sketch()
+                .add(new Mark.Area(card.rounded(2.5), Palette.WASH))
+                .place(words, new Point(4, 2))
+                .finished(check.sentence(), across, card.height());
+    }
+}

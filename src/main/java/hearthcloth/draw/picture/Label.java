@@ -1,0 +1,104 @@
+package hearthcloth.draw.picture;
+
+import hearthcloth.colour.Colour;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Words that belong to a shape.
+ *
+ * @param room where they may stand on the shape
+ * @param ground the colour there
+ * @param wordings from the best to the shortest, each a list of lines
+ */
+public record Label(Bounds room, Colour ground, List<List<String>> wordings) {
+
+    /** Air between words and the edge of their room, of the em. */
+    private static final double AIR = 0.28;
+
+    public Label {
+        wordings = wordings.stream().map(List::copyOf).toList();
+    }
+
+    /** On one line, or not at all. */
+    public static Label of(Bounds room, Colour ground, String text) {
+        return new Label(room, ground, List.of(List.of(text)));
+    }
+
+    /** A label that has found its place inside its room. */
+    record Inside(Label label, List<String> lines, double size, Type.Way way) {
+
+        Bounds plate() {
+            double width = Label.width(lines, size) + size * AIR;
+            double height = Label.height(lines, size) + size * AIR;
+            Point middle = label.room.middle();
+            return way == Type.Way.ALONG
+                    ? new Bounds(middle.x() - width / 2, middle.y() - height / 2, width, height)
+                    : new Bounds(middle.x() - height / 2, middle.y() - width / 2, height, width);
+        }
+
+        void draw(Sketch sketch) {
+            sketch.fill(plate(), label.ground);
+            Point middle = label.room.middle();
+            double top = -Label.height(lines, size) / 2 + Typeface.CAPS * size + overhang(size);
+            for (int i = 0; i < lines.size(); i++) {
+                double down = top + i * size * LEADING;
+                Point at = way == Type.Way.ALONG
+                        ? new Point(middle.x(), middle.y() + down)
+                        : new Point(middle.x() + down, middle.y());
+                sketch.words(
+                        lines.get(i), at, type(i, size, label.ground.inkOn()).running(way));
+            }
+        }
+    }
+
+    private static final double LEADING = 1.15;
+
+    /** The largest size between {@code least} and {@code most} at which a wording fits, best wording first. */
+    Optional<Inside> inside(double most, double least) {
+        for (double size = most; size > least - 1e-9; size -= 0.2) {
+            for (List<String> lines : wordings) {
+                for (Type.Way way : Type.Way.values()) {
+                    Inside inside = new Inside(this, lines, size, way);
+                    if (room.contains(inside.plate())) {
+                        return Optional.of(inside);
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** True when a wording fits into its room in letters of {@code size}. */
+    public boolean fits(double size) {
+        return inside(size, size).isPresent();
+    }
+
+    /** The wording used outside the shape: the shortest. */
+    List<String> last() {
+        return wordings.get(wordings.size() - 1);
+    }
+
+    static Type type(int line, double size, Colour colour) {
+        return Type.of(size, line == 0 ? Weight.SEMIBOLD : Weight.REGULAR, colour)
+                .at(Type.Anchor.MIDDLE);
+    }
+
+    static double width(List<String> lines, double size) {
+        double width = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            width = Math.max(width, type(i, size, Palette.INK).width(lines.get(i)));
+        }
+        return width;
+    }
+
+    /** From above the capitals of the first line to below the tails of the last, made even above and below. */
+    static double height(List<String> lines, double size) {
+        return size * (Typeface.CAPS + LEADING * (lines.size() - 1)) + 2 * overhang(size);
+    }
+
+    /** Tails below the baseline are given the same room above the capitals, so that capitals stand in the middle. */
+    private static double overhang(double size) {
+        return Typeface.BELOW * size;
+    }
+}

@@ -1,0 +1,95 @@
+package hearthcloth.draw.picture;
+
+import hearthcloth.colour.Colour;
+import java.util.List;
+
+/** One thing drawn. Everything is opaque, so that what lies under a word is one known colour. Immutable. */
+public sealed interface Mark {
+
+    Mark movedBy(double dx, double dy);
+
+    /** The room it takes; lines without their width. */
+    Bounds bounds();
+
+    /** A filled shape with straight sides. */
+    record Area(List<Point> outline, Colour colour) implements Mark {
+        public Area {
+            outline = List.copyOf(outline);
+        }
+
+        @Override
+        public Area movedBy(double dx, double dy) {
+            return new Area(moved(outline, dx, dy), colour);
+        }
+
+        @Override
+        public Bounds bounds() {
+            return around(outline);
+        }
+    }
+
+    /** A line through points; closed where the last is the first. */
+    record Line(List<Point> points, Stroke stroke) implements Mark {
+        public Line {
+            points = List.copyOf(points);
+        }
+
+        @Override
+        public Line movedBy(double dx, double dy) {
+            return new Line(moved(points, dx, dy), stroke);
+        }
+
+        @Override
+        public Bounds bounds() {
+            return around(points);
+        }
+    }
+
+    /** A filled circle. */
+    record Disc(Point middle, double radius, Colour colour) implements Mark {
+        @Override
+        public Disc movedBy(double dx, double dy) {
+            return new Disc(middle.movedBy(dx, dy), radius, colour);
+        }
+
+        @Override
+        public Bounds bounds() {
+            return new Bounds(middle.x() - radius, middle.y() - radius, 2 * radius, 2 * radius);
+        }
+    }
+
+    /** One line of words; {@code at} lies on the baseline. */
+    record Words(String text, Point at, Type type) implements Mark {
+        public Words {
+            text = Letters.clean(text);
+        }
+
+        @Override
+        public Words movedBy(double dx, double dy) {
+            return new Words(text, at.movedBy(dx, dy), type);
+        }
+
+        @Override
+        public Bounds bounds() {
+            double width = type.width(text);
+            double before = width * type.anchor().share();
+            double above = Typeface.ABOVE * type.size();
+            double below = Typeface.BELOW * type.size();
+            return type.way() == Type.Way.ALONG
+                    ? new Bounds(at.x() - before, at.y() - above, width, above + below)
+                    : new Bounds(at.x() - above, at.y() + before - width, above + below, width);
+        }
+    }
+
+    private static Bounds around(List<Point> points) {
+        double left = points.stream().mapToDouble(Point::x).min().orElse(0);
+        double top = points.stream().mapToDouble(Point::y).min().orElse(0);
+        double right = points.stream().mapToDouble(Point::x).max().orElse(0);
+        double bottom = points.stream().mapToDouble(Point::y).max().orElse(0);
+        return new Bounds(left, top, right - left, bottom - top);
+    }
+
+    private static List<Point> moved(List<Point> points, double dx, double dy) {
+        return points.stream().map(point -> point.movedBy(dx, dy)).toList();
+    }
+}

@@ -1,0 +1,72 @@
+package hearthcloth.draw.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Running text in lines no wider than its column. */
+public final class Paragraph {
+
+    private static final String CUT = "…";
+
+    private Paragraph() {}
+
+    /** The lines of {@code text} set in {@code type} within {@code width} millimetres; a word too long is broken. */
+    public static List<String> lines(String text, double width, Type type) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : Letters.clean(text).strip().split("\\s+", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (type.width(longer) <= width) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line);
+            }
+            line = word;
+            while (type.width(line) > width) {
+                int letters = fitting(line, width, type);
+                lines.add(line.substring(0, letters));
+                line = line.substring(letters);
+            }
+        }
+        if (!line.isEmpty()) {
+            lines.add(line);
+        }
+        return List.copyOf(lines);
+    }
+
+    /** At most {@code most} lines, the last one ended with … where text is left over. */
+    public static List<String> lines(String text, double width, Type type, int most) {
+        List<String> lines = lines(text, width, type);
+        if (lines.size() <= most) {
+            return lines;
+        }
+        List<String> kept = new ArrayList<>(lines.subList(0, most));
+        kept.set(most - 1, cut(kept.get(most - 1) + " " + lines.get(most), width, type));
+        return List.copyOf(kept);
+    }
+
+    /** {@code text} on one line, its end replaced by … where it does not fit. */
+    public static String cut(String text, double width, Type type) {
+        String clean = Letters.clean(text).strip();
+        if (type.width(clean) <= width) {
+            return clean;
+        }
+        int letters = fitting(clean, width - type.width(CUT), type);
+        return clean.substring(0, letters).strip() + CUT;
+    }
+
+    /** How many letters of {@code text} fit, at least one; never half of a surrogate pair. */
+    private static int fitting(String text, double width, Type type) {
+        int end = text.offsetByCodePoints(0, 1);
+        while (end < text.length()) {
+            int next = text.offsetByCodePoints(end, 1);
+            if (type.width(text.substring(0, next)) > width) {
+                break;
+            }
+            end = next;
+        }
+        return end;
+    }
+}

@@ -1,0 +1,152 @@
+package hearthcloth.draw.picture;
+
+import hearthcloth.colour.Colour;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.util.Matrix;
+
+/**
+ * Writes pictures as the pages of a PDF, true to scale, with the letters they use embedded as text that can be searched.
+ * The same pictures always give the same bytes.
+ */
+public final class PdfWriter {
+
+    private static final float POINTS = (float) (72 / 25.4);
+
+    /** Control points of a quarter circle lie this far along its tangents. */
+    private static final double ARC = 4.0 / 3 * (Math.sqrt(2) - 1);
+
+    private final PDDocument document;
+    private final Map<Weight, PDFont> fonts = new EnumMap<>(Weight.class);
+
+    private PdfWriter(PDDocument document) {
+        this.document = document;
+    }
+
+    /**
+     * The bytes of a PDF file.
+     *
+     * @param title shown by readers
+     * @param language of the words, such as {@code en}
+     */
+    public static byte[] write(String title, String language, List<Picture> pages) {
+        try (PDDocument document = new PDDocument()) {
+            document.setDocumentId(1L);
+            document.getDocumentInformation().setTitle(Letters.clean(title));
+            document.getDocumentCatalog().setLanguage(language);
+            PdfWriter writer = new PdfWriter(document);
+            for (Picture page : pages) {
+                writer.page(page);
+            }
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            document.save(out);
+            return out.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void page(Picture picture) throws IOException {
+        PDPage page = new PDPage(new PDRectangle((float) picture.width() * POINTS, (float) picture.height() * POINTS));
+        document.addPage(page);
+        try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+            content.transform(new Matrix(POINTS, 0, 0, -POINTS, 0, (float) picture.height() * POINTS));
+            for (Mark mark : picture.marks()) {
+                draw(mark, content);
+            }
+        }
+    }
+
+    private void draw(Mark mark, PDPageContentStream content) throws IOException {
+        if (mark instanceof Mark.Area area) {
+            content.setNonStrokingColor(awt(area.colour()));
+            path(area.outline(), content);
+            content.fill();
+        } else if (mark instanceof Mark.Line line) {
+            stroke(line, content);
+        } else if (mark instanceof Mark.Disc disc) {
+            content.setNonStrokingColor(awt(disc.colour()));
+            circle(disc, content);
+            content.fill();
+        } else if (mark instanceof Mark.Words words) {
+            words(words, content);
+        }
+    }
+
+    private static void path(List<Point> points, PDPageContentStream content) throws IOException {
+        content.moveTo((float) points.get(0).x(), (float) points.get(0).y());
+        for (Point point : points.subList(1, points.size())) {
+            content.lineTo((float) point.x(), (float) point.y());
+        }
+    }
+
+    private static void stroke(Mark.Line line, PDPageContentStream content) throws IOException {
+        Stroke stroke = line.stroke();
+        content.setStrokingColor(awt(stroke.colour()));
+        content.setLineWidth((float) stroke.width());
+        float[] dashes = new float[stroke.dashes().size()];
+        for (int i = 0; i < dashes.length; i++) {
+            dashes[i] = stroke.dashes().get(i).floatValue();
+        }
+        content.setLineDashPattern(dashes, 0);
+        path(line.points(), content);
+        if (line.points().get(0).equals(line.points().get(line.points().size() - 1))) {
+            content.closePath();
+        }
+        content.stroke();
+    }
+
+    private static void circle(Mark.Disc disc, PDPageContentStream content) throws IOException {
+        float x = (float) disc.middle().x();
+        float y = (float) disc.middle().y();
+        float r = (float) disc.radius();
+        float c = (float) (disc.radius() * ARC);
+        content.moveTo(x + r, y);
+        content.curveTo(x + r, y + c, x + c, y + r, x, y + r);
+        content.curveTo(x - c, y + r, x - r, y + c, x - r, y);
+        content.curveTo(x - r, y - c, x - c, y - r, x, y - r);
+        content.curveTo(x + c, y - r, x + r, y - c, x + r, y);
+        content.closePath();
+    }
+
+    private void words(Mark.Words words, PDPageContentStream content) throws IOException {
+        Type type = words.type();
+        String text = Typeface.printable(words.text());
+        PDFont font = font(type.weight());
+        double before = type.anchor().share() * type.size() * font.getStringWidth(text) / 1000;
+        content.beginText();
+        content.setNonStrokingColor(awt(type.colour()));
+        content.setFont(font, (float) type.size());
+        float x = (float) words.at().x();
+        float y = (float) words.at().y();
+        content.setTextMatrix(
+                type.way() == Type.Way.ALONG
+                        ? new Matrix(1, 0, 0, -1, (float) (x - before), y)
+                        : new Matrix(0, -1, -1, 0, x, (float) (y + before)));
+        content.showText(text);
+        content.endText();
+    }
+
+    private PDFont font(Weight weight) throws IOException {
+        PDFont known = fonts.get(weight);
+        if (known == null) {
+            known = PDType0Font.load(document, Typeface.open(weight), true);
+            fonts.put(weight, known);
+        }
+        return known;
+    }
+
+    private static java.awt.Color awt(Colour colour) {
+        return new java.awt.Color(colour.rgb());
+    }
+}

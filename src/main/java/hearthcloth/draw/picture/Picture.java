@@ -1,0 +1,28 @@
+package hearthcloth.draw.picture;
+
+import java.util.List;
+
+/**
+ * A finished drawing on a sheet of its own, in millimetres of paper; later marks lie over earlier ones. Immutable.
+ *
+ * @param title says in words what is seen, for those who cannot see it
+ */
+public record Picture(String title, double width, double height, List<Mark> marks) {
+
+    public Picture {
+        title = Letters.clean(title);
+        marks = List.copyOf(marks);
+    }
+
+    /** Every line of words, in the order drawn. */
+    public List<Mark.Words> words() {
+        return marks.stream()
+                .filter(Mark.Words.class::isInstance)
+                .map(Mark.Words.class::cast)
+                .toList();
+    }
+
+    public Picture titled(String other) {
+        return new Picture(other, width, height, marks);
+    }
+}

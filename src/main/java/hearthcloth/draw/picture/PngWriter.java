@@ -1,0 +1,81 @@
+package hearthcloth.draw.picture;
+
+import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.LoaderContext;
+import com.github.weisj.jsvg.parser.SVGLoader;
+import com.github.weisj.jsvg.view.ViewBox;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.Graphics2D;
+import java.awt.GraphicsEnvironment;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import javax.imageio.ImageIO;
+
+/** Writes a picture as PNG, by reading its SVG: what is seen in the one is seen in the other. */
+public final class PngWriter {
+
+    private PngWriter() {}
+
+    /**
+     * The bytes of a PNG file.
+     *
+     * @param dotsPerInch 96 for a screen, 300 for print
+     */
+    public static byte[] write(Picture picture, double dotsPerInch) {
+        double scale = dotsPerInch / 25.4;
+        int width = (int) Math.ceil(picture.width() * scale);
+        int height = (int) Math.ceil(picture.height() * scale);
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        Letters.ready();
+        read(picture).render(null, graphics, new ViewBox(0, 0, width, height));
+        graphics.dispose();
+        return bytes(image);
+    }
+
+    private static SVGDocument read(Picture picture) {
+        byte[] svg = SvgWriter.writeBare(picture).getBytes(StandardCharsets.UTF_8);
+        SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(svg), null, LoaderContext.createDefault());
+        if (document == null) {
+            throw new IllegalStateException("the SVG of \"" + picture.title() + "\" cannot be read back");
+        }
+        return document;
+    }
+
+    private static byte[] bytes(BufferedImage image) {
+        try {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ImageIO.setUseCache(false);
+            ImageIO.write(image, "png", out);
+            return out.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Makes the typeface known to Java's drawing, once. */
+    private static final class Letters {
+        static {
+            for (Weight weight : Weight.values()) {
+                try (InputStream in = Typeface.file(weight)) {
+                    GraphicsEnvironment.getLocalGraphicsEnvironment()
+                            .registerFont(Font.createFont(Font.TRUETYPE_FONT, in));
+                } catch (IOException | FontFormatException e) {
+                    throw new IllegalStateException("the font " + weight.resource() + " cannot be read", e);
+                }
+            }
+        }
+
+        static void ready() {}
+    }
+}

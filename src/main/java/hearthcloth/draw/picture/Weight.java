@@ -1,0 +1,25 @@
+package hearthcloth.draw.picture;
+
+/** The weights of the one typeface. */
+public enum Weight {
+    REGULAR(400, "Regular"),
+    SEMIBOLD(600, "SemiBold"),
+    BOLD(700, "Bold");
+
+    private final int number;
+    private final String file;
+
+    Weight(int number, String file) {
+        this.number = number;
+        this.file = file;
+    }
+
+    /** As in CSS: 400, 600, 700. */
+    public int number() {
+        return number;
+    }
+
+    String resource() {
+        return "SourceSans3-" + file + ".ttf";
+    }
+}
