@@ -3,6 +3,7 @@ package hearthcloth.judge;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -43,6 +44,10 @@ public final class PlanJudge {
 
         double area() {
             return (double) width * height;
+        }
+
+        BigInteger exactArea() {
+            return BigInteger.valueOf(width).multiply(BigInteger.valueOf(height));
         }
 
         Box with(Box o) {
@@ -108,16 +113,16 @@ public final class PlanJudge {
     private void tile() {
         Box cloth = new Box(0, 0, nm(plan.path("finished"), "width"), nm(plan.path("finished"), "height"));
         List<Patch> all = new ArrayList<>(patches.values());
-        double sum = 0;
+        BigInteger sum = BigInteger.ZERO;
         for (int i = 0; i < all.size(); i++) {
             Box box = all.get(i).finished;
-            sum += box.area();
+            sum = sum.add(box.exactArea());
             check(cloth.holds(box), all.get(i).id + " lies outside the cloth");
             for (int j = i + 1; j < all.size(); j++) {
                 check(!box.overlaps(all.get(j).finished), all.get(i).id + " overlaps " + all.get(j).id);
             }
         }
-        check(sum == cloth.area(), "patches cover " + sum + " of " + cloth.area());
+        check(sum.equals(cloth.exactArea()), "patches cover " + sum + " of " + cloth.exactArea());
     }
 
     private void cutSizes() {
