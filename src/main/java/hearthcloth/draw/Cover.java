@@ -60,8 +60,8 @@ final class Cover {
 
     private Picture faces() {
         double half = (flow.width() - BETWEEN) / 2;
-        FacePicture.Drawn front = new FacePicture(plan, Face.FRONT, ruler).within(half, 98);
-        FacePicture.Drawn back = new FacePicture(plan, Face.BACK, ruler).within(half, 98);
+        Drawn front = new FacePicture(plan, Face.FRONT, ruler).within(half, 98);
+        Drawn back = new FacePicture(plan, Face.BACK, ruler).within(half, 98);
         double tall = Math.max(front.picture().height(), back.picture().height());
         Column faces = new Column(flow.width());
         faces.draw(Print.STRONG.leading() + 1.5, (sketch, y) -> {
@@ -105,7 +105,7 @@ final class Cover {
                 x += extent(cell, type) + gap;
             }
         });
-        return column.gap(1).words(bound(figures), Print.SMALL).gap(3).finished("Figures");
+        return column.gap(3).words(bound(figures), Print.SMALL).gap(4).finished("Figures");
     }
 
     private static double extent(Figure cell, Type type) {
@@ -128,9 +128,10 @@ final class Cover {
     private String bound(Figures figures) {
         double touched = figures.areas().touched();
         String least = percent(touched == 0 ? 0 : plan.bound().lostMm2() / touched, Rounding.DOWN);
-        return "Lost: bits of the pieces cut into that are too small to use again. No plan for this cloth from this stash has"
-                + " fewer than " + plan.bound().joins() + (plan.bound().joins() == 1 ? " join" : " joins")
-                + " or loses less than " + least + ".";
+        String joins = plan.bound().joins() + (plan.bound().joins() == 1 ? " join" : " joins");
+        return "Lost is what is too small to use again, of the pieces cut into."
+                + (figures.joins() == 0 ? "" : " Nothing from this stash can have fewer than " + joins + ".")
+                + (figures.areas().lost() == 0 ? "" : " Nothing from this stash can lose less than " + least + ".");
     }
 
     private static String percent(double share, Rounding rounding) {

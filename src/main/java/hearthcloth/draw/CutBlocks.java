@@ -1,10 +1,12 @@
 package hearthcloth.draw;
 
+import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Column;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Point;
 import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
 import hearthcloth.measure.Rounding;
@@ -46,8 +48,11 @@ final class CutBlocks {
 
     /** A long piece: words to the right of it as far as it reaches, the rest below. */
     private List<Picture> beside(double width, double height) {
-        double most = task.lines().size() > 6 ? Math.min(165, height - 40) : 100;
-        FacePicture.Drawn drawn = new CutPicture(plan, task, ruler).within(width * 0.46, most);
+        double across = width * 0.55;
+        Drawn drawn = new CutPicture(plan, task, ruler).within(across, tallest(height));
+        if (drawn.excess(across, tallest(height)) > 0) {
+            return below(width, height);
+        }
         double from = Math.max(drawn.picture().width() + 6, width * 0.3);
         Column head = head(width, drawn.scale());
         Column words = new Column(width - from);
@@ -66,24 +71,25 @@ final class CutBlocks {
                 reach,
                 (sketch, y) -> sketch.place(drawn.picture(), new Point(0, y)).place(beside, new Point(from, y)));
         List<Picture> blocks = new ArrayList<>(List.of(head.gap(2).finished(task.title())));
-        if (!rest.isEmpty()) {
-            blocks.addAll(items(width, width)
-                    .subList(
-                            items(width, width).size() - rest.size(),
-                            items(width, width).size()));
-        }
+        List<Picture> wide = items(width, width);
+        blocks.addAll(wide.subList(wide.size() - rest.size(), wide.size()));
         return blocks;
     }
 
     /** A wide piece: its picture across the page, words below. */
     private List<Picture> below(double width, double height) {
-        double most = task.lines().size() > 6 ? Math.min(150, height - 60) : 90;
-        FacePicture.Drawn drawn = new CutPicture(plan, task, ruler).within(width, most);
+        Drawn drawn = new CutPicture(plan, task, ruler).within(width, tallest(height));
         Column head = head(width, drawn.scale());
         head.picture(drawn.picture(), 0).gap(3);
         List<Picture> blocks = new ArrayList<>(List.of(head.finished(task.title())));
         blocks.addAll(items(width, width));
         return blocks;
+    }
+
+    /** The more cuts, the larger the picture. */
+    private double tallest(double height) {
+        int cuts = task.lines().size();
+        return Math.min(cuts == 0 ? 60 : cuts < 4 ? 90 : 150, height - 60);
     }
 
     private Column head(double width, Scale scale) {
@@ -97,13 +103,17 @@ final class CutBlocks {
         };
         head.words(
                 "Line " + piece.row() + " of the stash" + washed + ". Drawn " + scale.word() + ", measures in "
-                        + ruler.unit().symbol() + ".",
+                        + (ruler.isMetric() ? "centimetres." : "inches."),
                 Print.SMALL);
         return head.gap(2.5);
     }
 
     private List<Picture> items(double width, double page) {
         List<Picture> items = new ArrayList<>();
+        if (task.lines().isEmpty()) {
+            Column none = new Column(width).words("Nothing to cut: the whole piece is used.", Print.BODY);
+            items.add(none.finished("Nothing to cut"));
+        }
         for (CutLine line : task.lines()) {
             Column item = new Column(width);
             item.draw(0, (sketch, y) -> {
@@ -113,13 +123,42 @@ final class CutBlocks {
             item.words(line.sentence(), SENTENCE - (width < page ? 4 : 0), Print.BODY, Integer.MAX_VALUE);
             items.add(item.gap(1.6).finished(line.sentence()));
         }
-        Column end = new Column(width);
-        end.words("Gives " + String.join("; ", task.gives()) + ".", Print.BODY);
-        if (!task.left().isEmpty()) {
-            end.words("Left over: " + String.join("; ", task.left()) + ".", Print.SMALL);
-        }
-        items.add(end.gap(2).finished("Gives"));
+        ticks(items, width);
         return items;
+    }
+
+    /** A box to tick for each patch, then what is left over. */
+    private void ticks(List<Picture> items, double width) {
+        int columns = width > 130 ? 2 : 1;
+        double cell = width / columns;
+        List<String> gives = task.gives();
+        for (int i = 0; i < gives.size(); i += columns) {
+            List<String> inRow = gives.subList(i, Math.min(gives.size(), i + columns));
+            Column row = new Column(width);
+            double tall = inRow.stream()
+                    .mapToDouble(words -> tick(words, cell).height())
+                    .max()
+                    .orElse(0);
+            row.gap(i == 0 ? 1.5 : 0).draw(tall, (sketch, y) -> {
+                for (int j = 0; j < inRow.size(); j++) {
+                    sketch.place(tick(inRow.get(j), cell), new Point(j * cell, y));
+                }
+            });
+            items.add(row.finished("Gives"));
+        }
+        if (!task.left().isEmpty()) {
+            Column left = new Column(width);
+            left.gap(1.5).words("Left over. " + String.join("; ", task.left()) + ".", Print.SMALL);
+            items.add(left.gap(2).finished("Left over"));
+        }
+    }
+
+    private static Picture tick(String words, double width) {
+        Column tick = new Column(width);
+        tick.draw(0, (sketch, y) -> sketch.outline(new Bounds(0.6, y + 1.4, 3.4, 3.4), Stroke.solid(0.3, Palette.INK)));
+        return tick.words(words, MEASURE, Print.BODY, Integer.MAX_VALUE)
+                .gap(0.6)
+                .finished(words);
     }
 
     /** All pieces one under the other, on one long sheet. */

@@ -43,15 +43,9 @@ final class CutPicture {
     }
 
     /** The piece as large as fits into {@code width} by {@code height} millimetres, dimensions and leaders included. */
-    FacePicture.Drawn within(double width, double height) {
+    Drawn within(double width, double height) {
         Scale scale = Scale.fitting(cut.piece().size(), width, height);
-        while (true) {
-            Picture picture = at(scale);
-            if (picture.width() <= width && picture.height() <= height) {
-                return new FacePicture.Drawn(picture, scale);
-            }
-            scale = scale.smaller();
-        }
+        return Drawn.within(width, height, scale, this::at);
     }
 
     private Picture at(Scale scale) {

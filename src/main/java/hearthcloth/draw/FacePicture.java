@@ -33,6 +33,9 @@ final class FacePicture {
     private static final double WANTED = 4.4;
     private static final double LEAST = 2.8;
 
+    /** Colours run under their neighbours by this much, so that no paper shows between them. */
+    static final double BLEED = 0.05;
+
     private final Plan plan;
     private final Ruler ruler;
     private final Shown shown;
@@ -45,20 +48,11 @@ final class FacePicture {
         this.dyes = Dyes.of(plan);
     }
 
-    /** A face drawn, and at which scale. */
-    record Drawn(Picture picture, Scale scale) {}
-
     /** The face as large as fits into {@code width} by {@code height} millimetres, dimensions and leaders included. */
     Drawn within(double width, double height) {
         Size finished = plan.cloth().finished();
         Scale scale = Scale.fitting(finished, width, height);
-        while (true) {
-            Picture picture = at(scale);
-            if (picture.width() <= width && picture.height() <= height) {
-                return new Drawn(picture, scale);
-            }
-            scale = scale.smaller();
-        }
+        return Drawn.within(width, height, scale, this::at);
     }
 
     /** The face at a given scale, just large enough for its dimensions. */
@@ -88,7 +82,7 @@ final class FacePicture {
     private void field(Sketch sketch, Shown.Field field, Scale scale) {
         Colour ground = dyes.colour(field.patch().fabric());
         Bounds bounds = scale.bounds(field.at(), 0, 0);
-        sketch.fill(bounds, field.fell() ? ground.shade() : ground);
+        sketch.fill(bounds.grown(BLEED), field.fell() ? ground.shade() : ground);
         if (field.patch().showing() == Showing.WRONG) {
             sketch.hatch(bounds, Dyes.HATCH, Dyes.wrongSide(ground));
         }

@@ -19,7 +19,7 @@ final class FaceSheet {
 
     static Picture of(Plan plan, Face face, Ruler ruler) {
         FacePicture picture = new FacePicture(plan, face, ruler);
-        FacePicture.Drawn drawn = picture.within(WIDTH, WIDTH);
+        Drawn drawn = picture.within(WIDTH, WIDTH);
         Column column = new Column(WIDTH);
         column.words(name(plan, face), 0, Print.HEADING, 1);
         String size = ruler.write(plan.cloth().finished(), Rounding.NEAREST);

@@ -84,6 +84,17 @@ final class Flow {
         return this;
     }
 
+    /** A block under a divider, which is left out at the head of a page. */
+    Flow part(Picture block) {
+        Picture divider = new Column(width()).gap(3).seam().gap(2.5).finished("");
+        if (y > TOP && waiting.isEmpty() && divider.height() + block.height() <= left()) {
+            put(divider);
+        } else if (y > TOP && waiting.isEmpty()) {
+            turn();
+        }
+        return add(block);
+    }
+
     private void put(Picture block) {
         pages.get(pages.size() - 1).place(block, new Point(MARGIN, y));
         y += block.height();

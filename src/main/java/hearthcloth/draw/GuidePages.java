@@ -75,11 +75,11 @@ final class GuidePages {
     private void sew() {
         TaskBlock block = new TaskBlock(flow.width(), ruler);
         flow.heading("Sew");
-        flow.add(block.of("", guide.sewing().layout(), Optional.empty()));
-        flow.add(block.of("", guide.sewing().trial(), Optional.empty()));
+        flow.part(block.of("", guide.sewing().layout(), Optional.empty()));
+        flow.part(block.of("", guide.sewing().trial(), Optional.empty()));
         for (SeamTask seam : guide.sewing().seams()) {
-            Picture picture = new StepPicture(plan, seam.step()).within(block.pictureWidth(), 82);
-            flow.gap(2).add(block.of(Integer.toString(seam.step().number()), seam.task(), Optional.of(picture)));
+            Picture picture = new StepPicture(plan, seam.step()).within(block.pictureWidth(), 78);
+            flow.part(block.of(Integer.toString(seam.step().number()), seam.task(), Optional.of(picture)));
         }
     }
 
@@ -90,7 +90,7 @@ final class GuidePages {
         TaskBlock block = new TaskBlock(flow.width(), ruler);
         flow.heading("Hem");
         for (Task task : guide.hemming()) {
-            flow.gap(2).add(block.of("", task, Optional.empty()));
+            flow.part(block.of("", task, Optional.empty()));
         }
     }
 

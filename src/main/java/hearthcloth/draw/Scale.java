@@ -11,7 +11,9 @@ import java.util.Locale;
 record Scale(double one) {
 
     /** Round steps of a scale, of each power of ten. */
-    private static final double[] STEPS = {1, 1.2, 1.5, 1.8, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 7, 8, 9};
+    private static final double[] STEPS = {
+        1, 1.1, 1.2, 1.3, 1.4, 1.5, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9
+    };
 
     /** The largest round scale, not above life size, at which {@code size} fits into {@code width} by {@code height} mm. */
     static Scale fitting(Size size, double width, double height) {

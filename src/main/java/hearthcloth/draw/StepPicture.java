@@ -57,13 +57,7 @@ final class StepPicture {
         Length along = join.edge(one).max(join.edge(other));
         Size both = join.size(join.across(one).plus(join.across(other)), along);
         Scale scale = Scale.fitting(both, width, height);
-        while (true) {
-            Picture picture = at(scale);
-            if (picture.width() <= width && picture.height() <= height) {
-                return picture;
-            }
-            scale = scale.smaller();
-        }
+        return Drawn.within(width, height, scale, this::at).picture();
     }
 
     private Picture at(Scale scale) {
@@ -114,7 +108,7 @@ final class StepPicture {
         for (Shown.Field field : part.shown().fields()) {
             Colour ground = dyes.colour(field.patch().fabric());
             Bounds at = bounds(part.reaching(field.at()), half, scale);
-            sketch.fill(at, field.fell() ? ground.shade() : ground);
+            sketch.fill(at.grown(FacePicture.BLEED), field.fell() ? ground.shade() : ground);
             if (field.patch().showing() == Showing.WRONG) {
                 sketch.hatch(at, Dyes.HATCH, Dyes.wrongSide(ground));
             }
@@ -146,8 +140,11 @@ final class StepPicture {
         Half wraps = step.seam().wraps();
         Bounds wide = edge(wraps, scale);
         Bounds narrow = edge(wraps.other(), scale);
+        for (Shown.Field field : part(wraps).shown().fields()) {
+            Bounds at = bounds(part(wraps).reaching(field.at()), wraps, scale).shared(wide);
+            sketch.fill(at, dyes.colour(field.patch().fabric()).shade());
+        }
         sketch.outline(wide, Stroke.solid(0.35, Palette.INK));
-        sketch.hatchBack(wide, 1.1, Stroke.solid(0.25, Palette.INK));
         for (Half half : Half.values()) {
             Bounds line = bounds(joiningLine(half), half, scale);
             line(sketch, line, Stroke.solid(0.9, Palette.SHEET));

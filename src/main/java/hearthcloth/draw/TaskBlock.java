@@ -39,17 +39,23 @@ final class TaskBlock {
      */
     Picture of(String number, Task task, Optional<Picture> picture) {
         Column block = new Column(width);
-        block.seam().gap(2);
-        String title = number.isEmpty() ? task.title() : number + "   " + task.title();
+        String title = number.isEmpty() ? task.title() : number + ".  " + task.title();
         block.words(title, Print.STEP).gap(2);
-        double from = picture.isPresent() ? pictureWidth() + BETWEEN : 0;
+        if (picture.isEmpty()) {
+            block.picture(words(task, width), 0);
+            task.check().ifPresent(check -> block.gap(2).picture(box(check, pictureWidth()), 0));
+            return block.gap(1).finished(task.title());
+        }
+        Column left = new Column(pictureWidth());
+        picture.ifPresent(drawn -> left.picture(drawn, (pictureWidth() - drawn.width()) / 2));
+        task.check().ifPresent(check -> left.gap(4).picture(box(check, pictureWidth()), 0));
+        double from = pictureWidth() + BETWEEN;
         Picture words = words(task, width - from);
-        double tall = Math.max(words.height(), picture.map(Picture::height).orElse(0.0));
-        block.draw(tall, (sketch, y) -> {
-            picture.ifPresent(drawn -> sketch.place(drawn, new Point((pictureWidth() - drawn.width()) / 2, y)));
-            sketch.place(words, new Point(from, y));
-        });
-        return block.gap(4).finished(task.title());
+        Picture seen = left.finished(task.title());
+        block.draw(
+                Math.max(words.height(), seen.height()),
+                (sketch, y) -> sketch.place(seen, new Point(0, y)).place(words, new Point(from, y)));
+        return block.gap(1).finished(task.title());
     }
 
     private Picture words(Task task, double across) {
@@ -66,7 +72,6 @@ final class TaskBlock {
             words.draw(0, (sketch, y) -> sketch.fill(new Bounds(2, y - reach + 1, 0.9, reach - 1), Palette.MADDER));
             words.gap(0.8);
         }
-        task.check().ifPresent(check -> words.gap(2).picture(box(check, across), 0));
         return words.finished(task.title());
     }
 

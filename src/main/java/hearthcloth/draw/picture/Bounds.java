@@ -29,6 +29,22 @@ public record Bounds(double x, double y, double width, double height) {
         return new Bounds(x + across, y + down, width - 2 * across, height - 2 * down);
     }
 
+    /** Larger by {@code by} on every side. */
+    public Bounds grown(double by) {
+        return new Bounds(x - by, y - by, width + 2 * by, height + 2 * by);
+    }
+
+    /** What this one shares with {@code other}; without extent where they share nothing. */
+    public Bounds shared(Bounds other) {
+        double left = Math.max(x, other.x);
+        double top = Math.max(y, other.y);
+        return new Bounds(
+                left,
+                top,
+                Math.max(0, Math.min(right(), other.right()) - left),
+                Math.max(0, Math.min(bottom(), other.bottom()) - top));
+    }
+
     /** True when more than a hair's breadth (1/100 mm) is shared. */
     public boolean overlaps(Bounds other) {
         double hair = 0.01;

@@ -16,20 +16,25 @@ import java.util.stream.Collectors;
 public final class SvgWriter {
 
     /** The family under which the letters are embedded, then what steps in for letters it lacks. */
-    private static final String FAMILY = "'hearthcloth','Source Sans 3','Source Sans Pro',system-ui,sans-serif";
+    private static final String REST = "'Source Sans 3','Source Sans Pro',system-ui,sans-serif";
+
+    private static final String FAMILY = "'hearthcloth'," + REST;
 
     private final StringBuilder out = new StringBuilder();
+    private final boolean bare;
 
-    private SvgWriter() {}
+    private SvgWriter(boolean bare) {
+        this.bare = bare;
+    }
 
     /** With its letters embedded. */
     public static String write(Picture picture) {
-        return new SvgWriter().written(picture, fontFaces(picture));
+        return new SvgWriter(false).written(picture, fontFaces(picture));
     }
 
     /** Without letters of its own, for readers that know the typeface, and for tests. */
     public static String writeBare(Picture picture) {
-        return new SvgWriter().written(picture, "");
+        return new SvgWriter(true).written(picture, "");
     }
 
     private String written(Picture picture, String fonts) {
@@ -69,8 +74,15 @@ public final class SvgWriter {
                 ? ""
                 : " text-anchor=\"" + type.anchor().word() + "\"";
         out.append("<text x=\"" + x + "\" y=\"" + y + "\" font-size=\"" + number(type.size()) + "\" font-weight=\""
-                + type.weight().number() + "\" fill=\"" + type.colour().hex() + "\"" + anchor + turn + ">"
+                + type.weight().number() + "\"" + family(type.weight()) + " fill=\""
+                + type.colour().hex() + "\"" + anchor
+                + turn + ">"
                 + escaped(words.text()) + "</text>\n");
+    }
+
+    /** Installed, the semibold is a family of its own to readers that know only regular and bold. */
+    private String family(Weight weight) {
+        return bare && weight == Weight.SEMIBOLD ? " font-family=\"'Source Sans 3 SemiBold'," + REST + "\"" : "";
     }
 
     private static String stroke(Stroke stroke) {
