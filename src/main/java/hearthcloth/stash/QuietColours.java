@@ -2,10 +2,12 @@ package hearthcloth.stash;
 
 import hearthcloth.colour.Colour;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
- * Colours for fabrics whose colour nobody wrote down: soft, and each unlike the others. A fabric's name decides where
- * in the circle of hues to begin, so that a name keeps its colour from one day to the next as far as others allow.
+ * Colours for fabrics whose colour nobody wrote down, each unlike the others: what the name brings to mind ("madder
+ * check"), in another shade where that is taken, and else a soft one. A fabric's name decides where in the circle of hues
+ * to begin, so that a name keeps its colour from one day to the next as far as others allow.
  */
 final class QuietColours {
 
@@ -18,6 +20,19 @@ final class QuietColours {
     private QuietColours() {}
 
     static Colour pick(String name, Set<Colour> taken) {
+        return Colour.named(name)
+                .flatMap(named -> Stream.of(
+                                named,
+                                named.lighter(),
+                                named.darker(),
+                                named.lighter().lighter(),
+                                named.darker().darker())
+                        .filter(shade -> !taken.contains(shade))
+                        .findFirst())
+                .orElseGet(() -> soft(name, taken));
+    }
+
+    private static Colour soft(String name, Set<Colour> taken) {
         int begin = Math.floorMod(name.hashCode(), HUES);
         for (int turn = 0; turn < HUES * SOFTNESS.length; turn++) {
             Colour colour = colour(begin + turn * STRIDE, SOFTNESS[turn / HUES]);

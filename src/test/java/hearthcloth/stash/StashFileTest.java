@@ -144,6 +144,14 @@ class StashFileTest {
     }
 
     @Test
+    void a_fabric_without_a_colour_takes_one_from_its_name() {
+        Stash stash = read("fabric,width,length\nNavy twill,2 in,9 in\nnavy lawn,2 in,9 in")
+                .stash();
+        Colour navy = Colour.named("navy").orElseThrow();
+        assertThat(stash.fabrics()).extracting(Fabric::colour).containsExactly(navy, navy.lighter());
+    }
+
+    @Test
     void fabrics_without_a_colour_are_told_apart_and_keep_theirs() {
         StringBuilder text = new StringBuilder("fabric,width,length\n");
         for (int i = 0; i < 100; i++) {
