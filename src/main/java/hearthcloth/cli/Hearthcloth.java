@@ -17,13 +17,15 @@ import picocli.CommandLine.UnmatchedArgumentException;
         version = "hearthcloth 0.1.0",
         header = "Plans reversible, single-layer patchwork wrapping cloths from the fabric you own.",
         subcommands = HelpCommand.class,
-        synopsisSubcommandLabel = "size",
+        synopsisSubcommandLabel = "plan|size",
         commandListHeading = "%nCommands:%n",
         optionListHeading = "%nOptions:%n",
         footerHeading = "%nTry it on the example that comes with it:%n",
         footer = {
+            "  ./hearthcloth plan examples/scraps.csv --gift \"box 30 x 20 x 8 cm\" --out out",
             "  ./hearthcloth size --gift \"box 30 x 20 x 8 cm\"",
             "",
+            "\"./hearthcloth help plan\" explains every wish with examples."
         })
 final class Hearthcloth implements Runnable {
 
@@ -33,6 +35,7 @@ final class Hearthcloth implements Runnable {
     Hearthcloth(Shell shell) {
         this.shell = shell;
         this.line = new CommandLine(this)
+                .addSubcommand("plan", new PlanCommand(shell))
                 .addSubcommand("size", new SizeCommand(shell))
                 .setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

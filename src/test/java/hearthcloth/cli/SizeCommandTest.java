@@ -43,4 +43,15 @@ class SizeCommandTest {
         assertThat(said("size", "--gift", "box 19 x 19 x 19 cm", "--tie", "four-corner tie"))
                 .contains("70.8 cm");
     }
+
+    @Test
+    void help_teaches_with_examples() {
+        assertThat(said("size", "--help")).contains("--cloth \"38 1/2 in\"", "--gift \"box 30 x 20 x 8 cm\"");
+        assertThat(said("plan", "--help"))
+                .contains("--hearth", "fabric,width,length", "finished", "Ends with 0")
+                .doesNotContain("@|");
+        assertThat(said("help", "plan")).contains("--bars");
+        assertThat(said("--help")).contains("plan", "size");
+        assertThat(said()).contains("examples/scraps.csv");
+    }
 }
