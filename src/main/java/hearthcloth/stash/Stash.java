@@ -1,6 +1,7 @@
 package hearthcloth.stash;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,27 @@ public record Stash(List<Piece> pieces) {
 
     public double areaMm2() {
         return pieces.stream().mapToDouble(Piece::areaMm2).sum();
+    }
+
+    /**
+     * A caution where washed and unwashed pieces are together: a first washing shrinks cotton by 2 to 5 %, loose weaves
+     * by up to 10 % along the warp, most of it that once (abstract of "Fundamental principles that govern the shrinkage
+     * of cotton goods by washing", 1939; 2 to 5 %: common practice). Sewn together, the washed ones would stay flat and
+     * the others pucker them. For a plan, ask the stash of the pieces it uses.
+     */
+    public Optional<String> washingCaution() {
+        Map<Piece.Washed, Piece> first = new EnumMap<>(Piece.Washed.class);
+        pieces.forEach(piece -> first.putIfAbsent(piece.washed(), piece));
+        Piece washed = first.get(Piece.Washed.YES);
+        Piece unwashed = first.get(Piece.Washed.NO);
+        if (washed == null || unwashed == null) {
+            return Optional.empty();
+        }
+        return Optional.of("Some pieces are washed (such as " + washed.id() + ", "
+                + washed.fabric().name()
+                + ") and some are not (such as " + unwashed.id() + ", "
+                + unwashed.fabric().name() + "): they will shrink differently. Wash and press all of them before"
+                + " cutting.");
     }
 
     /** The stash with only these fabrics. */

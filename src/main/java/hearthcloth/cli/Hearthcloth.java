@@ -1,0 +1,118 @@
+package hearthcloth.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The program as typed in a shell: its commands, and the one place that turns trouble into words. */
+@Command(
+        name = "hearthcloth",
+        mixinStandardHelpOptions = true,
+        version = "hearthcloth 0.1.0",
+        header = "Plans reversible, single-layer patchwork wrapping cloths from the fabric you own.",
+        subcommands = HelpCommand.class,
+        synopsisSubcommandLabel = "plan|size",
+        commandListHeading = "%nCommands:%n",
+        optionListHeading = "%nOptions:%n",
+        footerHeading = "%nTry it on the example that comes with it:%n",
+        footer = {
+            "  ./hearthcloth plan examples/scraps.csv --gift \"box 30 x 20 x 8 cm\" --out out",
+            "  ./hearthcloth size --gift \"box 30 x 20 x 8 cm\"",
+            "",
+            "\"./hearthcloth help plan\" explains every wish with examples."
+        })
+final class Hearthcloth implements Runnable {
+
+    private final Shell shell;
+    private final CommandLine line;
+
+    Hearthcloth(Shell shell) {
+        this.shell = shell;
+        this.line = new CommandLine(this)
+                .addSubcommand("plan", new PlanCommand(shell))
+                .addSubcommand("size", new SizeCommand(shell))
+                .setExpandAtFiles(false)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+                .setUsageHelpWidth(100)
+                .setOut(new PrintWriter(shell.out(), true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(shell.err(), true, StandardCharsets.UTF_8))
+                .setParameterExceptionHandler((trouble, args) -> mistyped(trouble))
+                .setExecutionExceptionHandler((trouble, command, parsed) -> failed(trouble));
+    }
+
+    int run(String[] args) {
+        try {
+            int code = line.execute(args);
+            shell.out().flush();
+            return code;
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            return say("Hearthcloth ran out of memory on this stash. Leave some pieces out and try again.");
+        }
+    }
+
+    /** Without a command: what there is, and how to see it work. */
+    @Override
+    public void run() {
+        line.usage(shell.out());
+    }
+
+    private int mistyped(ParameterException trouble) {
+        String command = trouble.getCommandLine().getCommandSpec().qualifiedName();
+        String sentence = sentence(trouble).replaceAll("\\p{Cntrl}+", " ");
+        return say(sentence + ".", "\"" + command + " --help\" shows how to write it.");
+    }
+
+    private static String sentence(ParameterException trouble) {
+        if (trouble instanceof UnmatchedArgumentException unknown) {
+            String what = unknown.getUnmatched().get(0);
+            if (unknown.getCommandLine().getParent() == null && !unknown.isUnknownOption()) {
+                return "There is no command " + shortened(what) + "; there are plan and size";
+            }
+            return unknown.isUnknownOption()
+                    ? "There is no option " + shortened(what)
+                    : "\"" + shortened(what) + "\" is one word too many; put quotes round a wish of several words";
+        }
+        if (trouble instanceof MissingParameterException missing) {
+            return "Something is missing: "
+                    + String.join(
+                            ", ",
+                            missing.getMissing().stream()
+                                    .map(arg -> arg.isOption()
+                                            ? ((CommandLine.Model.OptionSpec) arg).longestName() + " "
+                                                    + arg.paramLabel()
+                                            : arg.paramLabel())
+                                    .toList());
+        }
+        return shortened(String.valueOf(trouble.getMessage()));
+    }
+
+    private static String shortened(String text) {
+        return text.length() > 200 ? text.substring(0, 200) + "…" : text;
+    }
+
+    private int failed(Exception trouble) {
+        if (trouble instanceof BadInput bad) {
+            return say(bad.sentences().toArray(String[]::new));
+        }
+        String what = trouble.getClass().getSimpleName().replaceAll("Exception$", "");
+        String said = trouble.getMessage() == null ? "" : ", " + shortened(trouble.getMessage());
+        return say(
+                "Something went wrong inside Hearthcloth (" + what + said + ").",
+                "Your files are untouched. Please report it with the stash file and the words you typed.");
+    }
+
+    private int say(String... sentences) {
+        shell.out().flush();
+        for (String sentence : sentences) {
+            shell.err().println(sentence);
+        }
+        shell.err().flush();
+        return 2;
+    }
+}

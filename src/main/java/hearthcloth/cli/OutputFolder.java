@@ -1,0 +1,158 @@
+package hearthcloth.cli;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The folder that receives the proposals, each in a numbered folder of its own. Everything is written to a hidden folder
+ * first and moved into place when it is whole, so that a failure leaves what was there. Planning again into the same
+ * folder replaces its numbered folders and nothing else.
+ */
+final class OutputFolder {
+
+    /** Writes one proposal into a folder of its own. */
+    interface Proposal {
+        void into(Path folder) throws IOException;
+    }
+
+    private static final String HIDDEN = ".hearthcloth-";
+    private static final String NUMBER = "[1-9]\\d?";
+    /** By this file we know a numbered folder for one of ours. */
+    private static final String PLAN_FILE = "plan.json";
+
+    private static final List<String> OURS = List.of(PLAN_FILE, "front.svg", "back.svg", "cut.svg", "guide.pdf");
+
+    private final String shown;
+    private final Path folder;
+
+    private OutputFolder(String shown, Path folder) {
+        this.shown = shown;
+        this.folder = folder;
+    }
+
+    /**
+     * The folder called {@code name}, which need not exist yet.
+     *
+     * @throws BadInput when it is a file, or holds things that are not ours
+     */
+    static OutputFolder of(String name) {
+        String shown = Words.plain(name);
+        try {
+            Path folder = Path.of(name).toAbsolutePath().normalize();
+            if (name.isBlank()) {
+                throw new BadInput("--out: a folder is missing; write one such as --out cloths.");
+            }
+            if (Files.exists(folder) && !Files.isDirectory(folder)) {
+                throw new BadInput("--out: " + shown + " is a file; give a folder, which need not exist yet.");
+            }
+            if (Files.exists(folder)) {
+                checkOurs(shown, folder);
+            }
+            return new OutputFolder(shown, folder);
+        } catch (InvalidPathException e) {
+            throw new BadInput("--out: \"" + shown + "\" is not the name of a folder; check how it is written.");
+        } catch (IOException e) {
+            throw new BadInput("--out: " + shown + " could not be looked into; check its permissions.");
+        }
+    }
+
+    private static void checkOurs(String shown, Path folder) throws IOException {
+        for (Path entry : listed(folder)) {
+            String name = String.valueOf(entry.getFileName());
+            boolean aside = name.startsWith(HIDDEN) || name.equals(".DS_Store");
+            if (!aside && !isOurs(entry, name)) {
+                throw new BadInput("--out: " + shown + " holds other things (" + Words.plain(name)
+                        + "); give a new folder, or one that holds only proposals.");
+            }
+        }
+    }
+
+    private static boolean isOurs(Path entry, String name) throws IOException {
+        if (!name.matches(NUMBER) || !Files.isDirectory(entry) || !Files.exists(entry.resolve(PLAN_FILE))) {
+            return false;
+        }
+        for (Path file : listed(entry)) {
+            if (!OURS.contains(String.valueOf(file.getFileName()))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Writes all proposals, or none. */
+    void write(List<Proposal> proposals) {
+        try {
+            Path parent = Files.isDirectory(folder) ? folder : folder.resolveSibling("");
+            Files.createDirectories(parent);
+            Path hidden = Files.createTempDirectory(parent, HIDDEN);
+            try {
+                Path made = Files.createDirectory(hidden.resolve("new"));
+                for (int i = 0; i < proposals.size(); i++) {
+                    proposals.get(i).into(Files.createDirectory(made.resolve(Integer.toString(i + 1))));
+                }
+                place(made, Files.createDirectory(hidden.resolve("old")));
+            } finally {
+                delete(hidden);
+            }
+        } catch (FileAlreadyExistsException e) {
+            throw new BadInput("--out: " + shown + " could not be made, since a file is in its way ("
+                    + Words.plain(String.valueOf(e.getFile())) + "); give another folder.");
+        } catch (IOException e) {
+            throw new BadInput("--out: " + shown
+                    + " could not be written; check its permissions and the room on the disk. Nothing was changed.");
+        }
+    }
+
+    private void place(Path made, Path old) throws IOException {
+        if (!Files.exists(folder)) {
+            Files.move(made, folder);
+            return;
+        }
+        List<Path> moved = new ArrayList<>();
+        try {
+            for (Path entry : numbered(folder)) {
+                Files.move(entry, old.resolve(entry.getFileName()));
+            }
+            for (Path entry : numbered(made)) {
+                Path to = folder.resolve(entry.getFileName());
+                Files.move(entry, to);
+                moved.add(to);
+            }
+        } catch (IOException e) {
+            for (Path to : moved) {
+                delete(to);
+            }
+            for (Path entry : numbered(old)) {
+                Files.move(entry, folder.resolve(entry.getFileName()));
+            }
+            throw e;
+        }
+    }
+
+    private static List<Path> numbered(Path folder) throws IOException {
+        return listed(folder).stream()
+                .filter(entry -> String.valueOf(entry.getFileName()).matches(NUMBER))
+                .toList();
+    }
+
+    private static List<Path> listed(Path folder) throws IOException {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.sorted().toList();
+        }
+    }
+
+    private static void delete(Path tree) throws IOException {
+        try (Stream<Path> entries = Files.walk(tree)) {
+            for (Path entry : entries.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(entry);
+            }
+        }
+    }
+}

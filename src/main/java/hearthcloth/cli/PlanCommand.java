@@ -1,0 +1,164 @@
+package hearthcloth.cli;
+
+import hearthcloth.draw.Paper;
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Unit;
+import hearthcloth.plan.Outcome;
+import hearthcloth.plan.Plan;
+import hearthcloth.plan.Planner;
+import hearthcloth.plan.Wish;
+import hearthcloth.stash.Stash;
+import hearthcloth.stash.StashFile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code plan}: from a stash file and a wish to several cloths, each in a folder ready to cut and sew by. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        header = "Plans cloths from a stash: what to cut from which piece, and how to sew it.",
+        description = {
+            "",
+            "Reads the stash, plans several different cloths that it can really make, and writes a numbered",
+            "folder for each, best first, with plan.json, front.svg, back.svg, cut.svg and guide.pdf. What you",
+            "leave out is chosen for you, and said."
+        },
+        parameterListHeading = "%n",
+        optionListHeading = "%nWishes:%n",
+        footerHeading = "%nThe stash file%n",
+        footer = {
+            "  Comma-separated text (CSV, UTF-8) with a line for each piece and the columns named in its first",
+            "  line, in any order. Needed: fabric, width, length (along the selvage). If you like: count, colour",
+            "  (#8a9a5b or olive), faces (same | right), nap (any | lengthwise), washed (yes | no), unit, note.",
+            "",
+            "    fabric,width,length,count,colour,faces",
+            "    Kelp linen,6 1/2 in,20 in,3,#3f5a4a,same",
+            "    Sail stripe,44 in,1/2 yd,1,#d8d2c0,right",
+            "",
+            "Examples:",
+            "  hearthcloth plan examples/scraps.csv --out out",
+            "      whatever the stash makes best, as large as it goes",
+            "  hearthcloth plan examples/scraps.csv --gift \"box 30 x 20 x 8 cm\" --out out",
+            "      large enough to tie round that box",
+            "  hearthcloth plan examples/two-lengths.csv --hearth \"18 in\" --bars \"6 in\" --rounds 2 \\",
+            "      --seam \"1/4 + 1/2 in\" --hem \"1/4 + 1/4 in\" --out out",
+            "      hearth and bars as cut; the size follows",
+            "  hearthcloth plan examples/metric.csv --size \"70 cm\" --order pairs --fabrics \"Rope, Slate\" --out out",
+            "  hearthcloth plan - --size \"30 x 24 in\" --out out < my-stash.csv",
+            "",
+            "Ends with 0 when cloths were planned, 1 when the stash cannot make what is wished (and says what is",
+            "short), 2 when something typed or written in the stash file cannot be used (and says where)."
+        })
+final class PlanCommand implements Callable<Integer> {
+
+    private static final int PROBLEMS_SHOWN = 20;
+
+    private final Shell shell;
+
+    @Parameters(index = "0", paramLabel = "STASH.csv", description = "The stash file; - reads standard input.")
+    private String stashFile = "";
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "The folder to write, new or planned before.")
+    private String outName = "";
+
+    @Mixin
+    private WishOptions options = new WishOptions();
+
+    @Option(
+            names = "--unit",
+            paramLabel = "in|cm",
+            description = "Ruler in hand, and unit of bare numbers; as the stash file has it.")
+    @Nullable
+    private String unit;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            description = "Paper of the guide; letter with inches, else a4.")
+    @Nullable
+    private String paper;
+
+    @Option(
+            names = "--budget",
+            paramLabel = "TIME",
+            description = "How long to look for better plans: 2s, 500ms, 1min.")
+    private String budget = "2s";
+
+    /** For whom and on what the proposals are printed. */
+    private record Print(Optional<GiftWish> gift, Paper paper, Ruler ruler) {}
+
+    PlanCommand(Shell shell) {
+        this.shell = shell;
+    }
+
+    @Override
+    public Integer call() {
+        OutputFolder folder = OutputFolder.of(outName);
+        StashFile.Read read = stash();
+        Ruler ruler =
+                Rulers.wished(unit).orElseGet(() -> read.unit().map(Rulers::of).orElse(Ruler.EIGHTHS));
+        OptionText text = new OptionText();
+        PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
+        Paper sheet = text.word("--paper", paper, ruler.isMetric() ? Paper.A4 : Paper.LETTER);
+        text.check();
+        Optional<GiftWish> gift = GiftWish.read(options.gift, options.tie, ruler.unit());
+        Wish wish = new WishReader(options, read.stash(), ruler).wish(gift);
+        read.warnings().forEach(warning -> shell.err().println("Note: " + Words.line(warning)));
+        return planned(read.stash(), wish, time, new Print(gift, sheet, ruler), folder);
+    }
+
+    private StashFile.Read stash() {
+        Optional<Unit> bare = Rulers.wished(unit).map(Ruler::unit);
+        StashFile.Reading reading = StashFile.read(InputText.read(stashFile, shell.in()), bare);
+        if (reading instanceof StashFile.Read read) {
+            return read;
+        }
+        String name = stashFile.equals("-") ? "The stash" : Words.plain(stashFile);
+        List<String> sentences = new ArrayList<>();
+        sentences.add(name + " cannot be used as it is:");
+        ((StashFile.Faulty) reading).lines(PROBLEMS_SHOWN).forEach(line -> sentences.add("  " + line));
+        throw new BadInput(sentences);
+    }
+
+    private int planned(Stash stash, Wish wish, PlanBudget time, Print print, OutputFolder folder) {
+        ProgressLine progress = new ProgressLine(shell);
+        PlanBudget.Clock clock = time.begin();
+        Outcome outcome = Planner.plan(stash, wish, time.effort(), clock, progress::show);
+        progress.clear();
+        if (clock.ranOut()) {
+            shell.err()
+                    .println("Note: The time ran out before everything was tried; a longer --budget, such as "
+                            + time.doubled() + ", may find better.");
+        }
+        if (outcome instanceof Outcome.CannotMake cannot) {
+            new PlanReport(shell.err(), print.ruler()).shortage(cannot);
+            return 1;
+        }
+        Outcome.Proposals proposals = (Outcome.Proposals) outcome;
+        progress.say("drawing");
+        List<OutputFolder.Proposal> files = new ArrayList<>();
+        for (Plan plan : proposals.plans()) {
+            files.add(new PlanFolder(plan, print.ruler(), print.paper())::write);
+        }
+        folder.write(files);
+        progress.clear();
+        PlanReport report = new PlanReport(shell.out(), print.ruler());
+        report.stash(stash);
+        print.gift().ifPresent(report::gift);
+        report.proposals(proposals, Words.plain(outName).replaceAll("(?<=.)/+$", ""));
+        return 0;
+    }
+}

@@ -1,0 +1,122 @@
+package hearthcloth.cli;
+
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.Figures;
+import hearthcloth.plan.Outcome;
+import hearthcloth.plan.Plan;
+import hearthcloth.stash.Stash;
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+
+/** Says what planning came to: a short paragraph for each proposal, or why there is none and what would help. */
+final class PlanReport {
+
+    private static final double MM2_PER_M2 = 1_000_000;
+    private static final double MM2_PER_CM2 = 100;
+    private static final double MM2_PER_SQUARE_INCH = 25.4 * 25.4;
+    private static final double MM2_PER_SQUARE_YARD = 914.4 * 914.4;
+
+    private final PrintStream out;
+    private final Ruler ruler;
+
+    PlanReport(PrintStream out, Ruler ruler) {
+        this.out = out;
+        this.ruler = ruler;
+    }
+
+    void stash(Stash stash) {
+        out.println("Stash: " + Words.count(stash.pieces().size(), "piece") + " of "
+                + Words.count(stash.fabrics().size(), "fabric") + ", " + large(stash.areaMm2()) + ".");
+    }
+
+    void gift(GiftWish gift) {
+        out.println("Gift: " + gift.sentence(ruler) + ".");
+    }
+
+    void proposals(Outcome.Proposals proposals, String folder) {
+        List<Plan> plans = proposals.plans();
+        for (int i = 0; i < plans.size(); i++) {
+            out.println();
+            proposal(plans.get(i), i + 1, folder);
+        }
+    }
+
+    private void proposal(Plan plan, int number, String folder) {
+        Figures figures = plan.figures();
+        out.println(number + "  " + plan.story().title() + ", " + finished(plan) + ", in " + folder + "/" + number);
+        line(plan.story().goodAt());
+        line("Joins: " + joins(plan, figures) + " Cuts: " + figures.cuts() + ". Lost: "
+                + small(figures.areas().lost())
+                + String.format(
+                        Locale.ROOT,
+                        " (%.0f %% of the fabric cut into).",
+                        100 * figures.areas().lostShare()));
+        if (!plan.story().chosen().isEmpty()) {
+            line("Chosen for you: " + String.join(" ", plan.story().chosen()));
+        }
+        plan.story().cautions().forEach(caution -> line("Take care: " + caution));
+    }
+
+    private static String joins(Plan plan, Figures figures) {
+        int above = figures.joins() - plan.bound().joins();
+        return figures.joins()
+                + (above <= 0 ? ", the fewest possible." : ", at most " + above + " above the fewest possible.");
+    }
+
+    private String finished(Plan plan) {
+        return size(plan.cloth().finished());
+    }
+
+    private String size(Size size) {
+        return size.isSquare()
+                ? ruler.write(size.width(), Rounding.NEAREST) + " square"
+                : ruler.write(size, Rounding.NEAREST);
+    }
+
+    /** Why nothing can be made, and the nearest cloth that can. */
+    void shortage(Outcome.CannotMake cannot) {
+        out.println(
+                cannot.proven()
+                        ? "This cloth cannot be made from this stash."
+                        : "No way was found to make this cloth from this stash.");
+        cannot.why().forEach(this::line);
+        cannot.nearest().stream().findFirst().ifPresent(this::nearest);
+    }
+
+    private void nearest(Plan plan) {
+        int joins = plan.figures().joins();
+        line("The nearest that can be made is " + finished(plan) + ": "
+                + plan.story().title() + ", "
+                + (joins == 0 ? "no joins" : Words.count(joins, "join")) + ". "
+                + String.join(" ", plan.story().chosen()));
+        line("Ask for it with --size \"" + asked(plan) + "\", leaving the rest to the stash.");
+    }
+
+    private String asked(Plan plan) {
+        Size size = plan.cloth().finished();
+        String unit = ruler.isMetric() ? " cm" : " in";
+        String width = ruler.number(size.width(), Rounding.NEAREST);
+        return size.isSquare() ? width + unit : width + " x " + ruler.number(size.height(), Rounding.NEAREST) + unit;
+    }
+
+    private void line(String sentence) {
+        if (!sentence.isBlank()) {
+            out.println("   " + Words.line(sentence));
+        }
+    }
+
+    private String small(double mm2) {
+        return ruler.isMetric()
+                ? String.format(Locale.ROOT, "%.0f cm²", mm2 / MM2_PER_CM2)
+                : String.format(Locale.ROOT, "%.0f sq in", mm2 / MM2_PER_SQUARE_INCH);
+    }
+
+    private String large(double mm2) {
+        return ruler.isMetric()
+                ? String.format(Locale.ROOT, "%.2f m²", mm2 / MM2_PER_M2)
+                : String.format(Locale.ROOT, "%.2f sq yd", mm2 / MM2_PER_SQUARE_YARD);
+    }
+}

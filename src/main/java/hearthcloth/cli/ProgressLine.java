@@ -1,0 +1,34 @@
+package hearthcloth.cli;
+
+import hearthcloth.plan.Progress;
+
+/** One line on the terminal that tells how far planning has come; silent when nobody watches. */
+final class ProgressLine {
+
+    private static final int WIDTH = 70;
+
+    private final Shell shell;
+
+    ProgressLine(Shell shell) {
+        this.shell = shell;
+    }
+
+    void show(Progress progress) {
+        say("planning: " + progress.tried() + " of " + progress.of() + " layouts tried, " + progress.found()
+                + " can be made");
+    }
+
+    void say(String words) {
+        if (shell.isWatched()) {
+            shell.err().print("\r" + words + " ".repeat(Math.max(0, WIDTH - words.length())));
+            shell.err().flush();
+        }
+    }
+
+    void clear() {
+        if (shell.isWatched()) {
+            shell.err().print("\r" + " ".repeat(WIDTH) + "\r");
+            shell.err().flush();
+        }
+    }
+}

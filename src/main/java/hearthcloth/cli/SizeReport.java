@@ -1,0 +1,96 @@
+package hearthcloth.cli;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.wrap.Capacity;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.PublishedRule;
+import hearthcloth.wrap.Tail;
+import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.TradeSize;
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Prints sizes as short tables. */
+final class SizeReport {
+
+    private final PrintStream out;
+    private final Ruler ruler;
+    private final Tail tail;
+
+    SizeReport(PrintStream out, Ruler ruler) {
+        this.out = out;
+        this.ruler = ruler;
+        this.tail = GiftWish.tail(ruler);
+    }
+
+    /** The cloth each tie needs for a gift; only {@code tie} where one is given. */
+    void gift(Gift gift, @Nullable Tie tie) {
+        List<Tie> ties = tie == null ? Tie.suiting(gift) : List.of(tie);
+        out.println("Round " + gift.describe(ruler) + ", the finished cloth is a square of at least:");
+        out.println();
+        int widest = ties.stream().mapToInt(t -> name(t).length()).max().orElse(0);
+        for (Tie each : ties) {
+            out.println(("  " + padded(name(each), widest) + "  "
+                            + padded(up(each.smallestSquare(gift, tail.usual())), 10)
+                            + (each.isKnotted() ? tailWords(each, gift) : "no knot"))
+                    .stripTrailing());
+        }
+        out.println();
+        Tie first = ties.get(0);
+        out.println(PublishedRule.of(gift).sentence(gift, first, tail.usual(), ruler));
+        trade(first.smallestSquare(gift, tail.usual()));
+    }
+
+    /** What a cloth ties round. */
+    void cloth(Size cloth, @Nullable Tie tie) {
+        String size = cloth.isSquare() ? near(cloth.width()) + " square" : ruler.write(cloth, Rounding.NEAREST);
+        out.println("A finished cloth " + size + " ties, leaving " + near(tail.usual())
+                + " at each end for knot and tail, at most:");
+        out.println();
+        List<Capacity> all = tie == null
+                ? Capacity.of(cloth, tail.usual())
+                : Capacity.of(tie, cloth, tail.usual()).toList();
+        int widest = all.stream().mapToInt(c -> name(c.tie()).length()).max().orElse(0);
+        for (Capacity each : all) {
+            String largest = each.largest()
+                    .map(gift -> gift.like(ruler.mark(gift.leading(), Rounding.DOWN)))
+                    .map(gift -> gift.describe(ruler))
+                    .orElse("nothing; it is too small");
+            out.println("  " + padded(name(each.tie()), widest) + "  " + largest + "  (" + each.shape() + ")");
+        }
+    }
+
+    private String tailWords(Tie tie, Gift gift) {
+        return "with " + near(tail.usual()) + " at each knotted end; " + up(tie.smallestSquare(gift, tail.least()))
+                + " with " + near(tail.least()) + ", " + up(tie.smallestSquare(gift, tail.most())) + " with "
+                + near(tail.most());
+    }
+
+    private void trade(Length side) {
+        Optional<TradeSize> size = TradeSize.enoughFor(side);
+        size.ifPresent(found -> out.println("Of the sizes such cloths are sold in, the next is "
+                + ruler.write(found.least(), Rounding.NEAREST)
+                + (found.trade().isEmpty() ? "" : " (" + found.trade() + ")") + "."));
+    }
+
+    private static String name(Tie tie) {
+        return tie.words() + (tie.trade().isEmpty() ? "" : " (" + tie.trade() + ")");
+    }
+
+    private String up(Length length) {
+        return ruler.write(length, Rounding.UP);
+    }
+
+    private String near(Length length) {
+        return ruler.write(length, Rounding.NEAREST);
+    }
+
+    private static String padded(String text, int width) {
+        return text + " ".repeat(Math.max(0, width - text.length()));
+    }
+}

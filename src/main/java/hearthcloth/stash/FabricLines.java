@@ -1,0 +1,70 @@
+package hearthcloth.stash;
+
+import hearthcloth.colour.Colour;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** What the lines of one fabric say about it, gathered: a blank takes what another line says. */
+final class FabricLines {
+
+    /** Something said, and the line that says it. */
+    private record Said<T>(T what, int line) {}
+
+    private final String name;
+    private Optional<Said<Colour>> colour = Optional.empty();
+    private Optional<Said<Fabric.Faces>> faces = Optional.empty();
+    private Optional<Said<Fabric.Nap>> nap = Optional.empty();
+
+    FabricLines(String name) {
+        this.name = name;
+    }
+
+    void colour(Colour said, int line, List<String> warnings) {
+        if (colour.isPresent() && !colour.get().what().equals(said)) {
+            warnings.add("line " + line + ": " + Names.quoted(name) + " is " + said.hex() + " here and "
+                    + colour.get().what().hex() + " on line " + colour.get().line() + "; the first one is used");
+        }
+        colour = colour.or(() -> Optional.of(new Said<>(said, line)));
+    }
+
+    void faces(Fabric.Faces said, int line, List<Problem> problems) {
+        faces = agreed(faces, new Said<>(said, line), Column.FACES, problems);
+    }
+
+    void nap(Fabric.Nap said, int line, List<Problem> problems) {
+        nap = agreed(nap, new Said<>(said, line), Column.NAP, problems);
+    }
+
+    private <T extends Enum<T>> Optional<Said<T>> agreed(
+            Optional<Said<T>> before, Said<T> now, Column column, List<Problem> problems) {
+        if (before.isPresent() && before.get().what() != now.what()) {
+            problems.add(new Problem(
+                    now.line(),
+                    column.word(),
+                    Names.quoted(name) + " is " + word(now.what()) + " here and "
+                            + word(before.get().what()) + " on line "
+                            + before.get().line()
+                            + "; a fabric is one or the other, so mend one line or give it another name"));
+        }
+        return before.or(() -> Optional.of(now));
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+
+    Optional<Colour> colour() {
+        return colour.map(Said::what);
+    }
+
+    /** The fabric, with a colour unlike those {@code taken} where no line gives one. */
+    Fabric fabric(Set<Colour> taken) {
+        return new Fabric(
+                name,
+                colour().orElseGet(() -> QuietColours.pick(name, taken)),
+                faces.map(Said::what).orElse(Fabric.Faces.SAME),
+                nap.map(Said::what).orElse(Fabric.Nap.ANY));
+    }
+}

@@ -1,0 +1,70 @@
+package hearthcloth.stash;
+
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The first line of a stash file: which column stands where.
+ *
+ * @param others headers we do not know, by place
+ * @param width how many cells a line may fill
+ */
+record Header(Map<Column, Integer> places, Map<Integer, String> others, int width) {
+
+    private static final int MOST_COLUMNS = 100;
+    private static final List<Column> NEEDED = List.of(Column.FABRIC, Column.WIDTH, Column.LENGTH);
+
+    static Header of(Csv.Row row, List<Problem> problems) {
+        Map<Column, Integer> places = new EnumMap<>(Column.class);
+        Map<Integer, String> others = new LinkedHashMap<>();
+        for (int i = 0; i < Math.min(row.cells().size(), MOST_COLUMNS); i++) {
+            String word = Names.plain(Names.unguarded(row.cells().get(i)));
+            Column column = Column.named(word).orElse(null);
+            if (column != null && places.putIfAbsent(column, i) != null) {
+                problems.add(new Problem(row.line(), word, "two columns have this name; rename or delete one of them"));
+            }
+            if (column == null && !word.isEmpty()) {
+                others.put(i, word);
+            }
+        }
+        for (Column needed : NEEDED) {
+            if (!places.containsKey(needed)) {
+                problems.add(new Problem(
+                        row.line(),
+                        needed.word(),
+                        "no column has this name; the first line must name the columns fabric, width and length (it"
+                                + " says " + Names.quoted(String.join(", ", row.cells())) + ")"));
+            }
+        }
+        return new Header(places, others, row.cells().size());
+    }
+
+    boolean isUsable() {
+        return places.keySet().containsAll(NEEDED);
+    }
+
+    boolean has(Column column) {
+        return places.containsKey(column);
+    }
+
+    /** What {@code row} says under {@code column} on one line; empty where it says nothing. */
+    String cell(Csv.Row row, Column column) {
+        Integer at = places.get(column);
+        return at == null || at >= row.cells().size()
+                ? ""
+                : Names.plain(Names.unguarded(row.cells().get(at)));
+    }
+
+    /** What {@code row} says in columns that we do not know. */
+    Map<String, String> kept(Csv.Row row) {
+        Map<String, String> kept = new LinkedHashMap<>();
+        others.forEach((at, word) -> {
+            if (at < row.cells().size() && !row.cells().get(at).isEmpty()) {
+                kept.put(word, Names.unguarded(row.cells().get(at)));
+            }
+        });
+        return kept;
+    }
+}

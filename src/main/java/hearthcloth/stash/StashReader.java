@@ -1,0 +1,268 @@
+package hearthcloth.stash;
+
+import hearthcloth.colour.Colour;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Size;
+import hearthcloth.measure.Unit;
+import hearthcloth.stash.StashFile.Faulty;
+import hearthcloth.stash.StashFile.Read;
+import hearthcloth.stash.StashFile.Reading;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** Reads one stash file, gathering every problem before it gives up. Used once. */
+final class StashReader {
+
+    /** Wider than any loom, longer than any bolt. */
+    private static final Length WIDEST = Length.of(5, Unit.METRE);
+
+    private static final Length LONGEST = Length.of(100, Unit.METRE);
+
+    /** A line that was understood, its fabric's attributes still apart. */
+    private record Line(int row, String fabricKey, Size size, int count, Piece.Washed washed) {}
+
+    private final Optional<Unit> assumed;
+    private final List<Problem> problems = new ArrayList<>();
+    private final List<String> warnings = new ArrayList<>();
+    private Header header = new Header(Map.of(), Map.of(), 0);
+    private final Map<String, FabricLines> fabrics = new LinkedHashMap<>();
+    private final Map<Unit, Integer> units = new EnumMap<>(Unit.class);
+    private final Map<Integer, Map<String, String>> kept = new LinkedHashMap<>();
+    private final List<Integer> bare = new ArrayList<>();
+
+    StashReader(Optional<Unit> assumed) {
+        this.assumed = assumed;
+    }
+
+    Reading read(String text) {
+        List<Csv.Row> rows = Csv.rows(text, StashFile.MOST_PIECES + 2, problems);
+        if (rows.isEmpty()) {
+            return faulty(
+                    0,
+                    "the stash file is empty; its first line names the columns fabric,width,length and each"
+                            + " line after it is a piece");
+        }
+        header = Header.of(rows.get(0), problems);
+        if (problems.isEmpty() && rows.size() == 1) {
+            return faulty(rows.get(0).line(), "the columns are named but no piece follows; add a line for each piece");
+        }
+        if (!header.isUsable()) {
+            return new Faulty(problems);
+        }
+        List<Line> lines = new ArrayList<>();
+        rows.stream().skip(1).forEach(row -> line(row).ifPresent(lines::add));
+        bareNumbers();
+        List<Piece> pieces = pieces(lines);
+        if (!problems.isEmpty()) {
+            problems.sort(Comparator.comparingInt(Problem::line));
+            return new Faulty(problems);
+        }
+        Stash stash = new Stash(pieces);
+        stash.washingCaution().ifPresent(warnings::add);
+        return new Read(stash, warnings, mostUsedUnit(), kept);
+    }
+
+    private Reading faulty(int line, String sentence) {
+        problems.add(new Problem(line, "", sentence));
+        return new Faulty(problems);
+    }
+
+    private void wrong(Csv.Row row, Column column, String sentence) {
+        problems.add(new Problem(row.line(), column.word(), sentence));
+    }
+
+    private Optional<Line> line(Csv.Row row) {
+        int before = problems.size();
+        if (row.cells().stream().skip(header.width()).anyMatch(cell -> !cell.isEmpty())) {
+            problems.add(new Problem(
+                    row.line(),
+                    "",
+                    "there are " + row.cells().size() + " cells but " + header.width()
+                            + " columns; put quotes \" round a cell that holds a comma, such as \"16,5 cm\""));
+            return Optional.empty();
+        }
+        String name = name(row);
+        Optional<Unit> unit = unit(row);
+        Length width = length(row, Column.WIDTH, unit, WIDEST);
+        Length length = length(row, Column.LENGTH, unit, LONGEST);
+        int count = count(row);
+        Piece.Washed washed = choice(row, Column.WASHED, Piece.Washed.class, Piece.Washed.YES, Piece.Washed.NO)
+                .orElse(Piece.Washed.UNKNOWN);
+        attributes(row, name);
+        Map<String, String> unknown = header.kept(row);
+        if (!unknown.isEmpty()) {
+            kept.put(row.line(), unknown);
+        }
+        return problems.size() > before
+                ? Optional.empty()
+                : Optional.of(new Line(row.line(), Names.key(name), new Size(width, length), count, washed));
+    }
+
+    private String name(Csv.Row row) {
+        String name = header.cell(row, Column.FABRIC);
+        if (name.isEmpty()) {
+            wrong(row, Column.FABRIC, "the fabric has no name; write what you call it");
+        } else if (name.codePointCount(0, name.length()) > Names.LONGEST) {
+            wrong(
+                    row,
+                    Column.FABRIC,
+                    Names.quoted(name) + " is " + name.codePointCount(0, name.length()) + " letters long; "
+                            + Names.LONGEST + " fit on a label, so shorten it and put the rest under note");
+        }
+        return name;
+    }
+
+    private Optional<Unit> unit(Csv.Row row) {
+        String word = header.cell(row, Column.UNIT);
+        Optional<Unit> unit = Unit.named(word);
+        if (unit.isEmpty() && !word.isEmpty()) {
+            wrong(row, Column.UNIT, Names.quoted(word) + " is not a unit; write in, cm, mm, m, ft or yd");
+        }
+        return unit.or(() -> word.isEmpty() ? assumed : Optional.of(Unit.CENTIMETRE));
+    }
+
+    private Length length(Csv.Row row, Column column, Optional<Unit> unit, Length most) {
+        String text = header.cell(row, column);
+        try {
+            if (unit.isEmpty() && text.matches("[\\d.,/ ½¼¾⅛⅜⅝⅞]*\\d|[\\d ]*[½¼¾⅛⅜⅝⅞]")) {
+                bare.add(row.line());
+                return Length.ZERO;
+            }
+            Length length = Measures.length(text, unit.orElse(null));
+            if (!length.isPositive()) {
+                wrong(row, column, Names.quoted(text) + " is nothing; write a size above zero or leave the line out");
+            } else if (length.isMoreThan(most)) {
+                wrong(
+                        row,
+                        column,
+                        Names.quoted(text) + " is more than the " + most.nm() / Unit.METRE.nanometres()
+                                + " m we take for one piece; check the number and its unit");
+            }
+            countUnit(text, unit);
+            return length;
+        } catch (MeasureException e) {
+            wrong(row, column, String.valueOf(e.getMessage()));
+            return Length.ZERO;
+        }
+    }
+
+    private void countUnit(String text, Optional<Unit> unit) {
+        Unit.named(text.replaceFirst("^[\\d\\s.,/½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚⁄-]*", ""))
+                .or(() -> header.has(Column.UNIT) ? unit : Optional.empty())
+                .ifPresent(used -> units.merge(used, 1, Integer::sum));
+    }
+
+    private Optional<Unit> mostUsedUnit() {
+        return units.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
+    }
+
+    /** Bare numbers are one fault of the file, not one of each line. */
+    private void bareNumbers() {
+        if (!bare.isEmpty()) {
+            long lines = bare.stream().distinct().count();
+            problems.add(new Problem(
+                    bare.get(0),
+                    "",
+                    "the size has no unit" + (lines > 1 ? " (nor has it on " + (lines - 1) + " other lines)" : "")
+                            + "; write in, cm or mm after the numbers, add a column unit, or say --unit in or --unit"
+                            + " cm"));
+        }
+    }
+
+    private int count(Csv.Row row) {
+        String text = header.cell(row, Column.COUNT);
+        if (text.isEmpty()) {
+            return 1;
+        }
+        OptionalInt count = text.matches("\\d{1,6}") ? OptionalInt.of(Integer.parseInt(text)) : OptionalInt.empty();
+        if (count.isEmpty() || count.getAsInt() == 0 || count.getAsInt() > StashFile.MOST_PIECES) {
+            wrong(
+                    row,
+                    Column.COUNT,
+                    Names.quoted(text) + " is not a number of pieces; write a whole number from 1 to "
+                            + StashFile.MOST_PIECES + ", or leave it blank for one");
+        }
+        return count.orElse(1);
+    }
+
+    private void attributes(Csv.Row row, String name) {
+        FabricLines lines = fabrics.computeIfAbsent(Names.key(name), key -> new FabricLines(name));
+        choice(row, Column.FACES, Fabric.Faces.class, Fabric.Faces.SAME, Fabric.Faces.RIGHT)
+                .ifPresent(faces -> lines.faces(faces, row.line(), problems));
+        choice(row, Column.NAP, Fabric.Nap.class, Fabric.Nap.ANY, Fabric.Nap.LENGTHWISE)
+                .ifPresent(nap -> lines.nap(nap, row.line(), problems));
+        String text = header.cell(row, Column.COLOUR);
+        if (!text.isEmpty()) {
+            try {
+                lines.colour(Colour.parse(text), row.line(), warnings);
+            } catch (IllegalArgumentException e) {
+                wrong(
+                        row,
+                        Column.COLOUR,
+                        Names.quoted(text) + " is not a colour; write one such as #8a9a5b or a CSS name such as"
+                                + " olive, or leave it blank");
+            }
+        }
+    }
+
+    private <T extends Enum<T>> Optional<T> choice(Csv.Row row, Column column, Class<T> type, T one, T other) {
+        String text = header.cell(row, column).toUpperCase(Locale.ROOT);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        if (text.equals(one.name()) || text.equals(other.name())) {
+            return Optional.of(Enum.valueOf(type, text));
+        }
+        wrong(
+                row,
+                column,
+                Names.quoted(header.cell(row, column)) + " means nothing here; write "
+                        + one.name().toLowerCase(Locale.ROOT) + " or "
+                        + other.name().toLowerCase(Locale.ROOT) + ", or leave it blank");
+        return Optional.empty();
+    }
+
+    private List<Piece> pieces(List<Line> lines) {
+        Set<Colour> taken = new HashSet<>();
+        fabrics.values().forEach(fabric -> fabric.colour().ifPresent(taken::add));
+        Map<String, Fabric> made = new LinkedHashMap<>();
+        List<Piece> pieces = new ArrayList<>();
+        for (Line line : lines) {
+            Fabric fabric = made.computeIfAbsent(line.fabricKey(), key -> fabricOf(key, taken));
+            if (pieces.size() + line.count() > StashFile.MOST_PIECES) {
+                problems.add(new Problem(
+                        line.row(),
+                        Column.COUNT.word(),
+                        "here the stash passes " + StashFile.MOST_PIECES
+                                + " pieces, more than we take; check the counts or leave pieces out"));
+                break;
+            }
+            for (int n = 1; n <= line.count(); n++) {
+                String id = line.count() == 1 ? "" + line.row() : line.row() + "-" + n;
+                pieces.add(new Piece(id, fabric, line.size(), line.washed(), line.row()));
+            }
+        }
+        return pieces;
+    }
+
+    private Fabric fabricOf(String key, Set<Colour> taken) {
+        FabricLines lines = fabrics.get(key);
+        if (lines == null) {
+            throw new IllegalStateException("no line names the fabric " + key);
+        }
+        Fabric fabric = lines.fabric(taken);
+        taken.add(fabric.colour());
+        return fabric;
+    }
+}

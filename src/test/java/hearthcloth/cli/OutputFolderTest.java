@@ -1,0 +1,83 @@
+package hearthcloth.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OutputFolderTest {
+
+    @TempDir
+    private Path parent = Path.of("");
+
+    private static OutputFolder.Proposal saying(String text) {
+        return folder -> Files.writeString(folder.resolve("plan.json"), text);
+    }
+
+    private static OutputFolder.Proposal failing() {
+        return folder -> {
+            Files.writeString(folder.resolve("front.svg"), "half a pict");
+            throw new IOException("the disk is full");
+        };
+    }
+
+    private Path out() {
+        return parent.resolve("deep").resolve("out");
+    }
+
+    private List<String> held(Path folder) throws IOException {
+        try (var entries = Files.list(folder)) {
+            return entries.map(entry -> String.valueOf(entry.getFileName()))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @Test
+    void numbers_the_proposals_and_makes_missing_folders() throws IOException {
+        OutputFolder.of(out().toString()).write(List.of(saying("a"), saying("b")));
+        assertThat(held(out())).containsExactly("1", "2");
+        assertThat(out().resolve("2/plan.json")).hasContent("b");
+        assertThat(held(parent.resolve("deep"))).containsExactly("out");
+    }
+
+    @Test
+    void planning_again_replaces_the_numbered_folders() throws IOException {
+        OutputFolder.of(out().toString()).write(List.of(saying("a"), saying("b"), saying("c")));
+        OutputFolder.of(out().toString()).write(List.of(saying("d")));
+        assertThat(held(out())).containsExactly("1");
+        assertThat(out().resolve("1/plan.json")).hasContent("d");
+    }
+
+    @Test
+    void a_failure_half_way_leaves_what_was_there() throws IOException {
+        OutputFolder.of(out().toString()).write(List.of(saying("a")));
+        OutputFolder again = OutputFolder.of(out().toString());
+        assertThatThrownBy(() -> again.write(List.of(saying("b"), failing())))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining("Nothing was changed");
+        assertThat(held(out())).containsExactly("1");
+        assertThat(out().resolve("1/plan.json")).hasContent("a");
+    }
+
+    @Test
+    void a_failure_the_first_time_leaves_nothing() throws IOException {
+        Files.createDirectory(parent.resolve("deep"));
+        OutputFolder first = OutputFolder.of(out().toString());
+        assertThatThrownBy(() -> first.write(List.of(failing()))).isInstanceOf(BadInput.class);
+        assertThat(held(parent.resolve("deep"))).isEmpty();
+    }
+
+    @Test
+    void a_numbered_folder_with_the_makers_own_notes_is_not_touched() throws IOException {
+        OutputFolder.of(out().toString()).write(List.of(saying("a")));
+        Files.writeString(out().resolve("1/my notes.txt"), "sewn on Sunday");
+        assertThatThrownBy(() -> OutputFolder.of(out().toString())).isInstanceOf(BadInput.class);
+        assertThat(out().resolve("1/my notes.txt")).exists();
+    }
+}
