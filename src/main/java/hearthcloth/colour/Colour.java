@@ -83,19 +83,30 @@ public record Colour(int rgb) {
         return Lab.of(this);
     }
 
-    /** One shade darker, on the way to black in Lab: 10 points of L*, or black where fewer are left. */
+    /** One shade darker, as in shadow: 10 points of L* down, or black where fewer are left. */
     public Colour darker() {
-        Lab lab = lab();
-        return lab.lightness() <= SHADE
-                ? BLACK
-                : lab.mixed(Lab.BLACK, SHADE / lab.lightness()).toColour();
+        return withLightness(Math.max(0, lab().lightness() - SHADE));
     }
 
-    /** One shade lighter, on the way to white in Lab: 10 points of L*, or white where fewer are left. */
+    /** One shade lighter, as if paled by white: 10 points of L* up, or white where fewer are left. */
     public Colour lighter() {
-        Lab lab = lab();
-        double left = 100 - lab.lightness();
-        return left <= SHADE ? WHITE : lab.mixed(Lab.WHITE, SHADE / left).toColour();
+        return withLightness(Math.min(100, lab().lightness() + SHADE));
+    }
+
+    /**
+     * This colour at another L*, 0 to 100: dimmed towards black or mixed with white, in linear light.
+     *
+     * <p>Straight lines in linear light never leave what a screen can show, so nothing is clipped and L* is met to
+     * within the rounding to 8 bits; straight lines in Lab would turn blue to purple on the way.
+     */
+    Colour withLightness(double lightness) {
+        double now = Lab.luminance(lab().lightness());
+        double then = Lab.luminance(lightness);
+        if (then <= now) {
+            return now == 0 ? this : Light.toColour(Light.of(this).times(then / now));
+        }
+        double share = (then - now) / (1 - now);
+        return Light.toColour(Light.of(this).times(1 - share).plus(share));
     }
 
     /** The fell band's shade: one darker, or one lighter on cloth too dark for that to show (L* below 20). */

@@ -3,8 +3,9 @@ package hearthcloth.colour;
 /**
  * Plain English names for people, such as "dark green", "pale yellow" or "grey".
  *
- * <p>A name is read off Lab: a hue word by hue, chroma and lightness, then a tone. The bands are ours, set so that all
- * but a few CSS colours whose name ends in a basic colour word get that word; no standard draws them. British spelling.
+ * <p>A name is read off Lab: a hue word by hue, chroma and lightness, then a tone. The bands are ours, no standard draws
+ * them; they are set by the CSS colours whose name ends in a basic colour word, most of which keep that word (the test
+ * lists those that do not). British spelling.
  */
 public final class ColourName {
 

@@ -52,12 +52,12 @@ final class FabricWords {
             walnut 5d4534 wheat e3cb98 wine 6a1f36 wisteria a892cb
             """);
 
-    private static final Map<String, UnaryOperator<Lab>> CHANGES = Map.ofEntries(
-            entry("light", towards(Lab.WHITE, 0.35)),
-            entry("pale", towards(Lab.WHITE, 0.55)),
-            entry("pastel", towards(Lab.WHITE, 0.55)),
-            entry("dark", towards(Lab.BLACK, 0.40)),
-            entry("deep", towards(Lab.BLACK, 0.30)),
+    private static final Map<String, UnaryOperator<Colour>> CHANGES = Map.ofEntries(
+            entry("light", towards(100, 0.30)),
+            entry("pale", towards(100, 0.45)),
+            entry("pastel", towards(100, 0.45)),
+            entry("dark", towards(0, 0.40)),
+            entry("deep", towards(0, 0.30)),
             entry("dusty", FabricWords::dulled),
             entry("dusky", FabricWords::dulled),
             entry("muted", FabricWords::dulled),
@@ -95,20 +95,20 @@ final class FabricWords {
 
     private static List<Found> found(String[] words) {
         List<Found> found = new ArrayList<>();
-        UnaryOperator<Lab> change = UnaryOperator.identity();
+        UnaryOperator<Colour> change = UnaryOperator.identity();
         boolean changed = false;
         int at = 0;
         while (at < words.length) {
-            UnaryOperator<Lab> next = CHANGES.get(words[at]);
+            UnaryOperator<Colour> next = CHANGES.get(words[at]);
             int to = next == null ? endOfColour(words, at) : at;
             if (next != null) {
-                UnaryOperator<Lab> outer = change;
-                change = lab -> outer.apply(next.apply(lab));
+                UnaryOperator<Colour> outer = change;
+                change = colour -> outer.apply(next.apply(colour));
                 changed = true;
             } else if (to > at) {
                 String name = run(words, at, to);
-                Lab lab = lookUp(name).orElseThrow().lab();
-                found.add(new Found(change.apply(lab), PLAIN.containsKey(name) && !changed, at, to));
+                Lab lab = change.apply(lookUp(name).orElseThrow()).lab();
+                found.add(new Found(lab, PLAIN.containsKey(name) && !changed, at, to));
                 change = UnaryOperator.identity();
                 changed = false;
             }
@@ -144,11 +144,15 @@ final class FabricWords {
         return Math.min(apart, 360 - apart) <= SAME_FAMILY_DEGREES;
     }
 
-    private static UnaryOperator<Lab> towards(Lab end, double share) {
-        return lab -> lab.mixed(end, share);
+    private static UnaryOperator<Colour> towards(double end, double share) {
+        return colour -> {
+            double lightness = colour.lab().lightness();
+            return colour.withLightness(lightness + share * (end - lightness));
+        };
     }
 
-    private static Lab dulled(Lab lab) {
-        return lab.mixed(new Lab(lab.lightness(), 0, 0), 0.4);
+    private static Colour dulled(Colour colour) {
+        Lab lab = colour.lab();
+        return lab.mixed(new Lab(lab.lightness(), 0, 0), 0.4).toColour();
     }
 }

@@ -75,6 +75,11 @@ public record Lab(double lightness, double a, double b) {
                 rest * lightness + share * other.lightness, rest * a + share * other.a, rest * b + share * other.b);
     }
 
+    /** Y of the colours with this lightness, 0 (black) to 1 (white). */
+    static double luminance(double lightness) {
+        return cube((lightness + 16) / 116);
+    }
+
     private static double root(double t) {
         return t > EPSILON ? Math.cbrt(t) : (KAPPA * t + 16) / 116;
     }

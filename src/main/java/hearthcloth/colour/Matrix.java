@@ -14,6 +14,14 @@ record Matrix(Row first, Row second, Row third) {
             return new Row(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
         }
 
+        Row plus(double each) {
+            return new Row(x + each, y + each, z + each);
+        }
+
+        Row times(double factor) {
+            return new Row(x * factor, y * factor, z * factor);
+        }
+
         Row over(double divisor) {
             return new Row(x / divisor, y / divisor, z / divisor);
         }

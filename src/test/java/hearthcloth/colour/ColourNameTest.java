@@ -69,6 +69,7 @@ class ColourNameTest {
         "#111111, black",
         "#f5e6c8, cream",
         "#800020, dark red",
+        "#6b1c3a, wine red",
         "#4b2e20, dark brown",
         "#708090, greyish blue",
         "#ffb6c1, pale pink",

@@ -66,7 +66,7 @@ class ColourTest {
         assertThat(least).isGreaterThanOrEqualTo(Math.sqrt(21) - 1e-12).isLessThan(4.59);
     }
 
-    /** One shade is 10 points of L*; two points are left for clipping (1.85 at the reddest) and for rounding to 8 bits. */
+    /** One shade is 10 points of L*; half a point is left for rounding to 8 bits. */
     @Test
     void goes_one_shade_darker_and_lighter() {
         for (int rgb = 0; rgb <= 0xffffff; rgb += 997) {
@@ -74,10 +74,10 @@ class ColourTest {
             double lightness = colour.lab().lightness();
             assertThat(colour.darker().lab().lightness())
                     .as("darker than %s", colour.hex())
-                    .isCloseTo(Math.max(0, lightness - 10), within(2.0));
+                    .isCloseTo(Math.max(0, lightness - 10), within(0.5));
             assertThat(colour.lighter().lab().lightness())
                     .as("lighter than %s", colour.hex())
-                    .isCloseTo(Math.min(100, lightness + 10), within(2.0));
+                    .isCloseTo(Math.min(100, lightness + 10), within(0.5));
         }
     }
 
