@@ -54,25 +54,29 @@ final class CutBlocks {
             return below(width, height);
         }
         double from = Math.max(drawn.picture().width() + 6, width * 0.3);
-        Column head = head(width, drawn.scale());
         Column words = new Column(width - from);
-        List<Picture> rest = new ArrayList<>();
         double room = Math.max(drawn.picture().height(), 60);
-        for (Picture item : items(words.width(), width)) {
-            if (rest.isEmpty() && words.height() + item.height() <= room && item.width() == words.width()) {
-                words.picture(item, 0);
-            } else {
-                rest.add(item);
-            }
+        List<Picture> narrow = cuts(words.width(), 4);
+        int told = 0;
+        while (told < narrow.size() && words.height() + narrow.get(told).height() <= room) {
+            words.picture(narrow.get(told++), 0);
+        }
+        List<Picture> ticks = ticks(words.width());
+        double tall = ticks.stream().mapToDouble(Picture::height).sum();
+        boolean all = told == narrow.size() && words.height() + tall <= room;
+        if (all) {
+            ticks.forEach(tick -> words.picture(tick, 0));
         }
         double reach = Math.max(drawn.picture().height(), words.height());
-        Picture beside = words.finished("Cuts");
+        Picture seen = words.finished("Cuts");
+        Column head = head(width, drawn.scale());
         head.draw(
                 reach,
-                (sketch, y) -> sketch.place(drawn.picture(), new Point(0, y)).place(beside, new Point(from, y)));
+                (sketch, y) -> sketch.place(drawn.picture(), new Point(0, y)).place(seen, new Point(from, y)));
         List<Picture> blocks = new ArrayList<>(List.of(head.gap(2).finished(task.title())));
-        List<Picture> wide = items(width, width);
-        blocks.addAll(wide.subList(wide.size() - rest.size(), wide.size()));
+        List<Picture> wide = cuts(width, 0);
+        blocks.addAll(wide.subList(told, wide.size()));
+        blocks.addAll(all ? List.of() : ticks(width));
         return blocks;
     }
 
@@ -82,7 +86,8 @@ final class CutBlocks {
         Column head = head(width, drawn.scale());
         head.picture(drawn.picture(), 0).gap(3);
         List<Picture> blocks = new ArrayList<>(List.of(head.finished(task.title())));
-        blocks.addAll(items(width, width));
+        blocks.addAll(cuts(width, 0));
+        blocks.addAll(ticks(width));
         return blocks;
     }
 
@@ -108,7 +113,8 @@ final class CutBlocks {
         return head.gap(2.5);
     }
 
-    private List<Picture> items(double width, double page) {
+    /** A line for each cut, its sentence moved left by {@code nearer} millimetres. */
+    private List<Picture> cuts(double width, double nearer) {
         List<Picture> items = new ArrayList<>();
         if (task.lines().isEmpty()) {
             Column none = new Column(width).words("Nothing to cut: the whole piece is used.", Print.BODY);
@@ -117,19 +123,21 @@ final class CutBlocks {
         for (CutLine line : task.lines()) {
             Column item = new Column(width);
             item.draw(0, (sketch, y) -> {
-                CutNumber.disc(sketch, new Point(CutNumber.RADIUS, y + 3.4), line.number());
-                sketch.words(ruler.number(line.measure(), Rounding.UP), new Point(MEASURE, y + 5), NUMBER);
+                double base = y + Column.baseline(Print.BODY);
+                Point middle = new Point(CutNumber.RADIUS, base - Dimensions.halfCaps(Print.BODY));
+                CutNumber.disc(sketch, middle, line.number());
+                sketch.words(ruler.number(line.measure(), Rounding.UP), new Point(MEASURE, base), NUMBER);
             });
-            item.words(line.sentence(), SENTENCE - (width < page ? 4 : 0), Print.BODY, Integer.MAX_VALUE);
+            item.words(line.sentence(), SENTENCE - nearer, Print.BODY, Integer.MAX_VALUE);
             items.add(item.gap(1.6).finished(line.sentence()));
         }
-        ticks(items, width);
         return items;
     }
 
     /** A box to tick for each patch, then what is left over. */
-    private void ticks(List<Picture> items, double width) {
-        int columns = width > 130 ? 2 : 1;
+    private List<Picture> ticks(double width) {
+        List<Picture> items = new ArrayList<>();
+        int columns = width > 150 ? 2 : 1;
         double cell = width / columns;
         List<String> gives = task.gives();
         for (int i = 0; i < gives.size(); i += columns) {
@@ -151,11 +159,12 @@ final class CutBlocks {
             left.gap(1.5).words("Left over. " + String.join("; ", task.left()) + ".", Print.SMALL);
             items.add(left.gap(2).finished("Left over"));
         }
+        return items;
     }
 
     private static Picture tick(String words, double width) {
         Column tick = new Column(width);
-        tick.draw(0, (sketch, y) -> sketch.outline(new Bounds(0.6, y + 1.4, 3.4, 3.4), Stroke.solid(0.3, Palette.INK)));
+        tick.draw(0, (sketch, y) -> sketch.outline(new Bounds(0.6, y + 0.5, 3.4, 3.4), Stroke.solid(0.3, Palette.INK)));
         return tick.words(words, MEASURE, Print.BODY, Integer.MAX_VALUE)
                 .gap(0.6)
                 .finished(words);

@@ -105,7 +105,7 @@ final class CutPicture {
     /** One way for an offcut, both ways for what is lost. */
     private static void hatch(Sketch sketch, Bounds at, boolean lost, Colour ground) {
         Stroke stroke = Dyes.wrongSide(ground);
-        sketch.hatch(at, 2, stroke);
+        sketch.hatch(at, lost ? 2 : 3, stroke);
         if (lost) {
             sketch.hatchBack(at, 2, stroke);
         }

@@ -20,7 +20,7 @@ final class Flow {
     static final double MARGIN = 15;
 
     private static final double TOP = 22;
-    private static final double FOOT = 13;
+    private static final double FOOT = 11;
     private static final Type RUNNING = Type.of(11 * Type.POINT, Weight.SEMIBOLD, Palette.SECOND_INK);
 
     private final Paper paper;

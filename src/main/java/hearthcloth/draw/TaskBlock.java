@@ -16,7 +16,7 @@ import java.util.Optional;
 /** One task as a block: its title, what to do, the picture to the left, the number to check in a box. */
 final class TaskBlock {
 
-    private static final double PICTURE = 0.44;
+    private static final double PICTURE = 0.42;
     private static final double BETWEEN = 6;
 
     private final double width;
@@ -62,7 +62,7 @@ final class TaskBlock {
         Column words = new Column(across);
         int number = 1;
         for (String line : task.lines()) {
-            words.item(Integer.toString(number++), 6, line, Print.BODY).gap(0.8);
+            words.item(Integer.toString(number++), 6, line, Print.BODY).gap(0.5);
         }
         for (String warning : task.warnings()) {
             words.gap(0.6);

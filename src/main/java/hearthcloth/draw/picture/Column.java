@@ -79,8 +79,13 @@ public final class Column {
         return sketch.finished(title, width, y);
     }
 
+    /** From the top of a line to its baseline. */
+    public static double baseline(Type type) {
+        return type.size() * (Typeface.ABOVE + 0.14);
+    }
+
     /** From the foot of a line to its baseline. */
     private static double drop(Type type) {
-        return type.leading() - type.size() * (Typeface.ABOVE + 0.14);
+        return type.leading() - baseline(type);
     }
 }

@@ -14,7 +14,7 @@ public final class Paragraph {
     public static List<String> lines(String text, double width, Type type) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : Letters.clean(text).strip().split("\\s+", -1)) {
+        for (String word : joined(text).split(" +", -1)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (type.width(longer) <= width) {
                 line = longer;
@@ -34,6 +34,14 @@ public final class Paragraph {
             lines.add(line);
         }
         return List.copyOf(lines);
+    }
+
+    /** Measures stay on one line: no break beside × or between a number and its unit. */
+    private static String joined(String text) {
+        return Letters.clean(text)
+                .strip()
+                .replace(" × ", "\u00a0×\u00a0")
+                .replaceAll("([0-9¼½¾⅛⅜⅝⅞₆]) (in|cm|mm|m|yd|%)(?![a-z])", "$1\u00a0$2");
     }
 
     /** At most {@code most} lines, the last one ended with … where text is left over. */

@@ -76,6 +76,6 @@ public record Type(double size, Weight weight, Colour colour, Anchor anchor, Way
 
     /** From one baseline to the next. */
     public double leading() {
-        return size * 1.32;
+        return size * 1.28;
     }
 }
