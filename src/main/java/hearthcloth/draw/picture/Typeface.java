@@ -66,7 +66,10 @@ public final class Typeface {
     /** A fresh reading of the font, for a writer to embed and close. */
     static TrueTypeFont open(Weight weight) {
         try (InputStream in = file(weight)) {
-            return new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            // No ligatures: words are as wide as measured here, and a guide is written several times faster.
+            font.setEnableGsub(false);
+            return font;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
