@@ -113,5 +113,5 @@ class ArchitectureTest {
             .resideOutsideOfPackages("hearthcloth.draw..", "hearthcloth.photo..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("com.openhtmltopdf..", "org.apache.pdfbox..", "com.github.weisj..", "java.awt..");
+            .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..", "com.github.weisj..", "java.awt..");
 }
