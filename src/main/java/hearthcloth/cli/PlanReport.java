@@ -15,8 +15,6 @@ import java.util.Locale;
 final class PlanReport {
 
     private static final double MM2_PER_M2 = 1_000_000;
-    private static final double MM2_PER_CM2 = 100;
-    private static final double MM2_PER_SQUARE_INCH = 25.4 * 25.4;
     private static final double MM2_PER_SQUARE_YARD = 914.4 * 914.4;
 
     private final PrintStream out;
@@ -49,11 +47,11 @@ final class PlanReport {
         out.println(number + "  " + plan.story().title() + ", " + finished(plan) + ", in " + folder + "/" + number);
         line(plan.story().goodAt());
         line("Joins: " + joins(plan, figures) + " Cuts: " + figures.cuts() + ". Lost: "
-                + small(figures.areas().lost())
-                + String.format(
-                        Locale.ROOT,
-                        " (%.0f %% of the fabric cut into).",
-                        100 * figures.areas().lostShare()));
+                + ruler.area(figures.areas().lost(), Rounding.NEAREST)
+                + " (" + figures.areas().lostPercent() + " % of the "
+                + ruler.area(figures.areas().touched(), Rounding.NEAREST)
+                + " cut into; no plan for it cuts into less than "
+                + ruler.area(plan.bound().touchedMm2(), Rounding.DOWN) + ").");
         if (!plan.story().chosen().isEmpty()) {
             line("Chosen for you: " + String.join(" ", plan.story().chosen()));
         }
@@ -106,12 +104,6 @@ final class PlanReport {
         if (!sentence.isBlank()) {
             out.println("   " + Words.line(sentence));
         }
-    }
-
-    private String small(double mm2) {
-        return ruler.isMetric()
-                ? String.format(Locale.ROOT, "%.0f cm²", mm2 / MM2_PER_CM2)
-                : String.format(Locale.ROOT, "%.0f sq in", mm2 / MM2_PER_SQUARE_INCH);
     }
 
     private String large(double mm2) {

@@ -14,6 +14,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.plan.Bound;
 import hearthcloth.plan.Figures;
 import hearthcloth.plan.Plan;
 import hearthcloth.sew.Gather;
@@ -89,7 +90,7 @@ final class Cover {
                 new Figure("Patches", Integer.toString(plan.cloth().patches().size())),
                 new Figure("Joins", Integer.toString(figures.joins())),
                 new Figure("Cuts", Integer.toString(figures.cuts())),
-                new Figure("Lost", percent(figures.areas().lostShare(), Rounding.UP)),
+                new Figure("Lost", figures.areas().lostPercent() + " %"),
                 new Figure("Thread", ruler.run(guide.notes().thread().total(), Rounding.UP)));
         Column column = new Column(flow.width());
         column.seam().gap(2);
@@ -126,16 +127,15 @@ final class Cover {
     }
 
     private String bound(Figures figures) {
-        double touched = figures.areas().touched();
-        String least = percent(touched == 0 ? 0 : plan.bound().lostMm2() / touched, Rounding.DOWN);
-        String joins = plan.bound().joins() + (plan.bound().joins() == 1 ? " join" : " joins");
-        return "Lost is what is too small to use again, of the pieces cut into."
-                + (figures.joins() == 0 ? "" : " Nothing from this stash can have fewer than " + joins + ".")
-                + (figures.areas().lost() == 0 ? "" : " Nothing from this stash can lose less than " + least + ".");
-    }
-
-    private static String percent(double share, Rounding rounding) {
-        return rounding.whole(share * 100 + (rounding == Rounding.UP ? -1e-9 : 1e-9)) + " %";
+        Bound bound = plan.bound();
+        String joins = bound.joins() + (bound.joins() == 1 ? " join" : " joins");
+        String least = ruler.area(bound.touchedMm2(), Rounding.DOWN);
+        return "Lost is what is too small to use again, of the pieces cut into. These cover "
+                + ruler.area(figures.areas().touched(), Rounding.NEAREST) + "."
+                + (figures.joins() == 0
+                        ? ""
+                        : " No way of cutting this cloth from this stash has fewer than " + joins + ".")
+                + (bound.touchedMm2() == 0 ? "" : " None cuts into less than " + least + ".");
     }
 
     private void fabric(Gather.FabricNeed need) {

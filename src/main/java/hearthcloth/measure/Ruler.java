@@ -74,6 +74,12 @@ public enum Ruler {
         return String.format(Locale.ROOT, "%d.%d %s", tenths / 10, tenths % 10, far.symbol());
     }
 
+    /** An area in whole squares of the unit: {@code 36 sq in}, {@code 481 cm²}. */
+    public String area(double squareMm, Rounding rounding) {
+        double side = new Length(unit.nanometres()).in(Unit.MILLIMETRE);
+        return rounding.whole(squareMm / (side * side)) + (isMetric() ? " cm²" : " sq in");
+    }
+
     private String fraction(long rest) {
         long sixteenths = rest * 16 / parts;
         if (sixteenths % 2 == 0) {

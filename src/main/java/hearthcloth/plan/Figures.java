@@ -3,6 +3,7 @@ package hearthcloth.plan;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Step;
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
 
 /**
  * The plan in numbers, all read off its cloth and its cuts.
@@ -27,6 +28,11 @@ public record Figures(int joins, int cuts, Areas areas, Length seamLength) {
         /** What is lost of what is cut into, 0 to 1. */
         public double lostShare() {
             return touched == 0 ? 0 : lost / touched;
+        }
+
+        /** The same in whole per cent, rounded up: never told smaller than it is. */
+        public long lostPercent() {
+            return Rounding.UP.whole(100 * lostShare() - 1e-9);
         }
     }
 

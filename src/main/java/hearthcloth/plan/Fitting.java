@@ -1,5 +1,6 @@
 package hearthcloth.plan;
 
+import hearthcloth.measure.Unit;
 import hearthcloth.plan.cutjoin.CutAndJoin;
 import hearthcloth.plan.cutjoin.Outcome;
 import hearthcloth.plan.search.Budget;
@@ -18,10 +19,16 @@ final class Fitting {
         CutJob job = job(draft.design(), supply);
         Budget share = Budget.either(Budget.steps(steps), budget);
         if (new CutAndJoin(job.job()).search(share, seed, found -> {}) instanceof Outcome.Found found) {
-            Bound bound = new Bound(found.bounds().joins(), 0);
+            Bound bound = new Bound(found.bounds().joins(), 0, found.bounds().touchedArea() * squareMm(draft.design()));
             return Optional.of(new Trial(draft, job, found.plan(), bound));
         }
         return Optional.empty();
+    }
+
+    /** A square of the ruler's marks, in which the search counts, in square millimetres. */
+    private static double squareMm(Design design) {
+        double mark = design.making().margins().mark().in(Unit.MILLIMETRE);
+        return mark * mark;
     }
 
     /** What is short in a draft that was not made, in sentences. */

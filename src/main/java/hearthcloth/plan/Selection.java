@@ -1,8 +1,5 @@
 package hearthcloth.plan;
 
-import hearthcloth.measure.Length;
-import hearthcloth.measure.Ruler;
-import hearthcloth.measure.Unit;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -86,12 +83,5 @@ final class Selection {
         String idea = trial.draft().scheme().kind().idea();
         String first = idea.substring(0, 1).toUpperCase(Locale.ROOT) + idea.substring(1);
         return points.isEmpty() ? first + "." : first + "; " + String.join(", ", points) + ".";
-    }
-
-    /** Square millimetres in the maker's own squares, for sentences. */
-    static String area(double squareMm, Ruler ruler) {
-        double side =
-                Length.of(1, ruler.isMetric() ? Unit.CENTIMETRE : Unit.INCH).in(Unit.MILLIMETRE);
-        return Math.round(squareMm / (side * side)) + (ruler.isMetric() ? " cm²" : " sq in");
     }
 }

@@ -54,8 +54,9 @@ final class Shortfall {
             return Optional.empty();
         }
         return Optional.of(
-                "The cloth alone is " + Selection.area(size.areaMm2(), ruler) + "; all the fabric together is "
-                        + Selection.area(stash.areaMm2(), ruler) + ", so at least " + Selection.area(missing, ruler)
+                "The cloth alone is " + ruler.area(size.areaMm2(), Rounding.NEAREST) + "; all the fabric together is "
+                        + ruler.area(stash.areaMm2(), Rounding.NEAREST) + ", so at least "
+                        + ruler.area(missing, Rounding.NEAREST)
                         + " is missing before any seam.");
     }
 

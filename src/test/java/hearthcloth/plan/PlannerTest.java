@@ -56,6 +56,10 @@ class PlannerTest {
                 .as(plan.story().title())
                 .isEmpty();
         assertThat(Layers.most(plan.cloth())).isLessThan(16);
+        assertThat(plan.bound().joins()).isLessThanOrEqualTo(plan.figures().joins());
+        assertThat(plan.bound().touchedMm2())
+                .isPositive()
+                .isLessThanOrEqualTo(plan.figures().areas().touched() * (1 + 1e-12));
     }
 
     @Nested
