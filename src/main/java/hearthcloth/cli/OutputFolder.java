@@ -27,7 +27,8 @@ final class OutputFolder {
     /** By this file we know a numbered folder for one of ours. */
     private static final String PLAN_FILE = "plan.json";
 
-    private static final List<String> OURS = List.of(PLAN_FILE, "front.svg", "back.svg", "cut.svg", "guide.pdf");
+    private static final List<String> OURS =
+            List.of(PLAN_FILE, "front.png", "front.svg", "back.png", "back.svg", "cut.png", "cut.svg", "guide.pdf");
 
     private final String shown;
     private final Path folder;

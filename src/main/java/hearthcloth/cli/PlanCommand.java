@@ -74,6 +74,9 @@ final class PlanCommand implements Callable<Integer> {
             description = "The folder to write, new or planned before.")
     private String outName = "";
 
+    @Option(names = "--png", description = "Also write the pictures as PNG.")
+    private boolean png;
+
     @Mixin
     private WishOptions options = new WishOptions();
 
@@ -151,7 +154,13 @@ final class PlanCommand implements Callable<Integer> {
         progress.say("drawing");
         List<OutputFolder.Proposal> files = new ArrayList<>();
         for (Plan plan : proposals.plans()) {
-            files.add(new PlanFolder(plan, print.ruler(), print.paper())::write);
+            PlanFolder drawn = new PlanFolder(plan, print.ruler(), print.paper());
+            files.add(into -> {
+                drawn.write(into);
+                if (png) {
+                    drawn.writePngs(into);
+                }
+            });
         }
         folder.write(files);
         progress.clear();

@@ -15,7 +15,7 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
     public enum Kind {
         HALVES("Two halves", "light and dark meet along the diagonal"),
         ROUNDS("Ring by ring", "each round has a fabric of its own"),
-        TURNS("Turn and turn about", "two fabrics take turns, bar by bar"),
+        TURNS("Turn and turn about", "light and dark take turns, bar by bar"),
         FIELD("One field", "the hearth lies alone in one fabric"),
         ALL("All the heap", "every fabric may lie anywhere"),
         OWN("By hand", "chosen bar by bar");

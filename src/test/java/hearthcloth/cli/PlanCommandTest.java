@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import hearthcloth.judge.PlanJudge;
+import hearthcloth.measure.Ruler;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -73,10 +75,35 @@ class PlanCommandTest {
         assertThat(typed.code()).as(typed.err()).isZero();
         assertThat(held(out())).containsExactly("1");
         for (String proposal : held(out())) {
+            String file = Files.readString(out().resolve(proposal).resolve("plan.json"));
+            long step = (example.startsWith("metric") ? Ruler.MILLIMETRES : Ruler.EIGHTHS)
+                    .step()
+                    .nm();
+            assertThat(PlanJudge.faults(file, step, Set.of())).isEmpty();
             assertThat(held(out().resolve(proposal))).containsExactly(FILES);
             assertThat(typed.out()).contains(", in " + out() + "/" + proposal);
         }
         assertThat(typed.out()).contains("Joins: ", "fewest possible", "Cuts: ", "Lost: ", "Chosen for you: ");
+    }
+
+    @Test
+    void pictures_come_as_png_too_and_are_planned_over_again() throws IOException {
+        for (int time = 0; time < 2; time++) {
+            Typed typed = plan(
+                    EXAMPLES.resolve("strips.csv"),
+                    "--size",
+                    "24 in",
+                    "--proposals",
+                    "1",
+                    "--budget",
+                    "100ms",
+                    "--png");
+            assertThat(typed.code()).as(typed.err()).isZero();
+        }
+        for (String picture : List.of("front.png", "back.png", "cut.png")) {
+            byte[] bytes = Files.readAllBytes(out().resolve("1").resolve(picture));
+            assertThat(bytes).startsWith(0x89, 'P', 'N', 'G');
+        }
     }
 
     @Test
