@@ -13,7 +13,7 @@ import java.util.List;
  * (which slits the cloth from the rim outwards) because nothing is cut; only where a knotted flap is drawn in to its knot
  * is the cloth parted, along the flap's own edges above the rim, where real cloth puckers.
  *
- * <p>Left and right flaps that go to a knot are drawn in: folded under along lines from the top's corners to the knot.
+ * <p>Left and right flaps that go to a knot are drawn in: pleated under from the top's corners to the knot.
  * Near and far flaps of the four-corner and two-knot ties lie flat beneath them, so what shows on the top is one triangle
  * or trapezium for each flap.
  */
@@ -134,35 +134,19 @@ final class BoxFold {
         return cloth.between(way.left(), -beside, beside);
     }
 
-    /** The flap's top with everything outside the triangle up to its knot folded under along the triangle's sides. */
+    /** The flap's top, pleated as a fan about its knot so that only the triangle from its own edge to the knot shows. */
     private List<Facet> drawnIn(Point way) {
-        List<Facet> under = new ArrayList<>();
-        List<Facet> shown = new ArrayList<>();
-        Point left = way.left();
-        double wide = half(left);
         double start = half(way) + height;
-        for (Facet facet : top(way)) {
-            Outline middle = facet.cloth();
-            for (Point side : List.of(left, left.times(-1))) {
-                // the line from the top's corner (start, wide) to the knot (start + reach, 0)
-                Point across = way.times(wide).plus(side.times(reach(way)));
-                double most = wide * (start + reach(way));
-                double size = Math.hypot(wide, reach(way));
-                Outline beyond = middle.above(across, most);
-                middle = middle.below(across, most);
-                if (!beyond.isEmpty()) {
-                    Space corner = facet.motion().at(way.times(start).plus(side.times(wide)));
-                    Space normal = facet.motion()
-                            .at(across.times(1 / size))
-                            .minus(facet.motion().at(new Point(0, 0)));
-                    Motion folded = facet.motion().mirrored(corner, normal);
-                    under.add(new Facet(Facet.Part.TUCK, beyond, folded, facet.plane()));
-                }
-            }
-            shown.add(new Facet(facet.part(), middle, facet.motion(), facet.plane()));
-        }
-        under.addAll(shown);
-        return under;
+        Point knot = way.times(start + reach(way));
+        Space out = Ear.space(way);
+        Pleating fan = new Pleating.Fan(
+                knot,
+                way.times(-1),
+                rim(way).minus(out.times(reach(way))),
+                out,
+                Ear.space(way.left()).times(-1),
+                Math.atan(half(way.left()) / reach(way)));
+        return fan.lay(flap(way).between(way, start, start + reach(way)), Facet.Part.TOP, PLANES.top());
     }
 
     private void tied(Ear nearRight, Ear nearLeft, Ear farRight, Ear farLeft) {

@@ -51,7 +51,7 @@ record Ends(double bunch) {
         path.on(out, Math.min(edge - bunch, length - path.gone()), Facet.Part.TAIL, plane);
         path.on(
                 new Space(0, 0, -1),
-                length - path.gone() + 1,
+                Math.max(1, length - path.gone()),
                 Facet.Part.TAIL,
                 new Plane(plane.name() + " hanging", out));
         Strip strip = new Strip(origin, axis, side, Math.max(bunch / 2, length / 8));

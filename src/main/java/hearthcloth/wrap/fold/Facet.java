@@ -30,6 +30,11 @@ public record Facet(Part part, Outline cloth, Motion motion, Plane plane) {
         TAIL
     }
 
+    /** The same piece under another name. */
+    Facet as(Part other) {
+        return new Facet(other, cloth, motion, plane);
+    }
+
     /** Its corners in space. */
     public List<Space> corners() {
         return cloth.corners().stream().map(motion::at).toList();

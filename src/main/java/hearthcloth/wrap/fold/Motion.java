@@ -29,12 +29,12 @@ public record Motion(Point from, Space to, Space u, Space v) {
         return new Motion(from, to, u, v);
     }
 
-    /** This motion followed by the mirror image in space across a plane through {@code place}, normal to {@code unit}. */
-    Motion mirrored(Space place, Space unit) {
-        return new Motion(
-                from,
-                to.minus(unit.times(2 * to.minus(place).dot(unit))),
-                u.minus(unit.times(2 * u.dot(unit))),
-                v.minus(unit.times(2 * v.dot(unit))));
+    /** This motion after the flat cloth is folded over along the line through its origin in the unit way {@code line}. */
+    Motion foldedOver(Point line) {
+        double a = 2 * line.u() * line.u() - 1;
+        double b = 2 * line.u() * line.v();
+        double c = 2 * line.v() * line.v() - 1;
+        Point start = new Point(a * from.u() + b * from.v(), b * from.u() + c * from.v());
+        return new Motion(start, to, u.times(a).plus(v.times(b)), u.times(b).plus(v.times(c)));
     }
 }

@@ -1,6 +1,7 @@
 package hearthcloth.wrap.fold;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -138,6 +139,13 @@ public record Outline(List<Point> corners) {
         return pieces;
     }
 
+    /** The mirror image across the line through the origin in the unit way {@code line}. */
+    Outline mirrored(Point line) {
+        return anticlockwise(corners.stream()
+                .map(corner -> line.times(2 * line.dot(corner)).minus(corner))
+                .toList());
+    }
+
     /** The same corners, anticlockwise whatever order they came in. */
     static Outline anticlockwise(List<Point> corners) {
         double twice = 0;
@@ -150,7 +158,7 @@ public record Outline(List<Point> corners) {
             return new Outline(corners);
         }
         List<Point> reversed = new ArrayList<>(corners);
-        java.util.Collections.reverse(reversed);
+        Collections.reverse(reversed);
         return new Outline(reversed);
     }
 }

@@ -15,7 +15,12 @@ import java.util.List;
 record Strip(Point origin, Point axis, Space side, double half) {
 
     /** A straight run of a path. */
-    record Run(Facet.Part part, Space from, Space way, double start, double end, Plane plane) {}
+    record Run(Facet.Part part, Space from, Space way, double start, double end, Plane plane) {
+
+        boolean isLoose() {
+            return part == Facet.Part.CORD || part == Facet.Part.KNOT || part == Facet.Part.TAIL;
+        }
+    }
 
     /** Follows points in space from a distance {@code start} along the axis; each leg is a run. */
     static final class Path {
@@ -58,44 +63,24 @@ record Strip(Point origin, Point axis, Space side, double half) {
         }
     }
 
-    /** The region laid along the runs: in each run the pleats first, from the outermost in, then the middle. */
+    /**
+     * The region laid along the runs, the first and the last run on as far as there is cloth: in each run the pleats first,
+     * from the outermost in, then the middle.
+     */
     List<Facet> lay(Outline region, List<Run> runs) {
         List<Facet> facets = new ArrayList<>();
-        Point left = axis.left();
-        for (Run run : runs) {
-            double from = axis.dot(origin) + run.start;
-            Outline slab = region.between(axis, from, axis.dot(origin) + run.end);
-            int most = pleats(slab, left);
-            for (int far = most; far >= 1; far--) {
-                pleat(slab, run, far, facets);
-                pleat(slab, run, -far, facets);
+        for (int i = 0; i < runs.size(); i++) {
+            Run run = runs.get(i);
+            double zero = axis.dot(origin);
+            Outline slab = i == 0 ? region : region.above(axis, zero + run.start);
+            slab = i == runs.size() - 1 ? slab : slab.below(axis, zero + run.end);
+            Pleating pleats =
+                    new Pleating.Parallel(origin.plus(axis.times(run.start)), axis, run.from, run.way, side, half);
+            for (Facet facet : pleats.lay(slab, run.part, run.plane)) {
+                // loose ends stay what they are in every pleat
+                facets.add(run.isLoose() ? facet.as(run.part) : facet);
             }
-            pleat(slab, run, 0, facets);
         }
         return facets;
-    }
-
-    private int pleats(Outline slab, Point left) {
-        double widest = 0;
-        for (Point corner : slab.corners()) {
-            widest = Math.max(widest, Math.abs(left.dot(corner.minus(origin))));
-        }
-        return (int) Math.ceil(Math.max(0, widest - half) / (2 * half));
-    }
-
-    /** Pleat k holds the cloth from (2 k − 1) to (2 k + 1) half widths beside the axis; odd ones lie face about. */
-    private void pleat(Outline slab, Run run, int k, List<Facet> facets) {
-        Point left = axis.left();
-        double beside = left.dot(origin);
-        Outline piece = slab.between(left, beside + (2 * k - 1) * half, beside + (2 * k + 1) * half);
-        if (piece.isEmpty()) {
-            return;
-        }
-        Point from = origin.plus(axis.times(run.start)).plus(left.times(2 * k * half));
-        Space across = Math.floorMod(k, 2) == 0 ? side : side.times(-1);
-        Motion motion = Motion.along(from, run.from, axis, run.way, across);
-        boolean shows =
-                k == 0 || run.part == Facet.Part.TAIL || run.part == Facet.Part.KNOT || run.part == Facet.Part.CORD;
-        facets.add(new Facet(shows ? run.part : Facet.Part.TUCK, piece, motion, run.plane));
     }
 }

@@ -11,7 +11,7 @@ import java.util.function.Predicate;
  * What of a tied cloth can be seen: of every facet the parts that no later facet in its plane covers. Areas are exact, by
  * cutting convex polygons. The wrapped gift is taken as convex, so a part shows from wherever its side faces; gathered
  * ends, knots and tails show only in part and from changing sides, so they are counted apart, and what they hide is not
- * taken off.
+ * taken off. Tucks never show: they are covered, which the tests hold by the area of every side.
  *
  * @param pieces the parts that show, facet by facet
  */
@@ -81,6 +81,9 @@ public record Visible(Fold fold, List<Piece> pieces) {
         for (List<Facet> stack : planes.values()) {
             for (int i = 0; i < stack.size(); i++) {
                 Facet facet = stack.get(i);
+                if (facet.part() == Facet.Part.TUCK) {
+                    continue;
+                }
                 for (Outline shown : uncovered(facet, stack.subList(i + 1, stack.size()))) {
                     pieces.add(new Piece(facet, shown));
                 }
