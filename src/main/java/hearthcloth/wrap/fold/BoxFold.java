@@ -1,5 +1,11 @@
 package hearthcloth.wrap.fold;
 
+import static hearthcloth.wrap.fold.Panels.FAR;
+import static hearthcloth.wrap.fold.Panels.LEFT;
+import static hearthcloth.wrap.fold.Panels.NEAR;
+import static hearthcloth.wrap.fold.Panels.RIGHT;
+import static hearthcloth.wrap.fold.Space.UP;
+
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
@@ -19,10 +25,8 @@ import java.util.List;
  */
 final class BoxFold {
 
-    private static final Space UP = new Space(0, 0, 1);
-    private static final Ear.Planes PLANES = Ear.Planes.BOX;
-
     private final Tie tie;
+    private final Panels panels;
     private final double halfL;
     private final double halfW;
     private final double height;
@@ -33,9 +37,10 @@ final class BoxFold {
 
     private BoxFold(Fit fit, Gift.Box box, Outline cloth) {
         this.tie = fit.tie();
-        this.halfL = box.along().in(Unit.MILLIMETRE) / 2;
-        this.halfW = box.across().in(Unit.MILLIMETRE) / 2;
-        this.height = box.height().in(Unit.MILLIMETRE);
+        this.panels = Panels.of(box, cloth);
+        this.halfL = panels.halfL();
+        this.halfW = panels.halfW();
+        this.height = panels.height();
         this.cloth = cloth;
         this.ends = Ends.of(fit.tail().in(Unit.MILLIMETRE));
     }
@@ -51,9 +56,7 @@ final class BoxFold {
     }
 
     private void build() {
-        Outline base = cloth.between(RIGHT, -halfL, halfL).between(FAR, -halfW, halfW);
-        Motion flat = new Motion(new Point(0, 0), new Space(0, 0, 0), new Space(1, 0, 0), new Space(0, 1, 0));
-        facets.add(new Facet(Facet.Part.BASE, base, flat, PLANES.base()));
+        facets.add(panels.base());
         Ear nearRight = ear(RIGHT, NEAR);
         Ear nearLeft = ear(LEFT, NEAR);
         Ear farRight = ear(RIGHT, FAR);
@@ -62,7 +65,7 @@ final class BoxFold {
             facets.addAll(ear.wallB());
             facets.addAll(ear.wallA());
         }
-        List.of(NEAR, FAR, RIGHT, LEFT).forEach(way -> facets.addAll(wall(way)));
+        List.of(NEAR, FAR, RIGHT, LEFT).forEach(way -> facets.addAll(panels.wall(way)));
         switch (tie) {
             case ERRAND -> errand(nearRight, nearLeft, farRight, farLeft);
             case FLAT -> flat(nearRight, nearLeft, farRight, farLeft);
@@ -70,13 +73,8 @@ final class BoxFold {
         }
     }
 
-    private static final Point RIGHT = new Point(1, 0);
-    private static final Point LEFT = new Point(-1, 0);
-    private static final Point FAR = new Point(0, 1);
-    private static final Point NEAR = new Point(0, -1);
-
     private double half(Point way) {
-        return way.v() == 0 ? halfL : halfW;
+        return panels.half(way);
     }
 
     /** How far a flap lies over the top before it ends in a knot; infinite when it is only laid. */
@@ -97,56 +95,12 @@ final class BoxFold {
         Point b = inFar ? side : end;
         Outline spare = cloth.above(a, half(a)).above(b, half(b));
         double pleat = tie == Tie.ERRAND || tie == Tie.FLAT ? 2 * half(b) : half(b);
-        return new Ear(a, b, half(a), half(b), height, pleat, spare, height + reach(a), height + reach(b), PLANES);
+        return new Ear(
+                a, b, half(a), half(b), height, pleat, spare, height + reach(a), height + reach(b), Panels.Sides.BOX);
     }
 
-    private List<Facet> wall(Point way) {
-        Outline region = flap(way).between(way, half(way), half(way) + height);
-        Space foot = Ear.space(way).times(half(way));
-        return sheet(way, foot, half(way), UP, Double.POSITIVE_INFINITY, PLANES.wall(way))
-                .inwards(region, Facet.Part.WALL);
-    }
-
-    /** A flap over the top as far as its knot, or laid flat and its tip folded under where it would hang over. */
     private List<Facet> top(Point way) {
-        double start = half(way) + height;
-        Outline region = flap(way).between(way, start, start + Math.min(reach(way), 1e9));
-        double room = Double.isInfinite(reach(way)) ? 2 * half(way) : Double.POSITIVE_INFINITY;
-        Sheet sheet = sheet(way, rim(way), start, Ear.space(way).times(-1), room, PLANES.top());
-        return sheet.inwards(region, Facet.Part.TOP);
-    }
-
-    private Space rim(Point way) {
-        return Ear.space(way).times(half(way)).plus(UP.times(height));
-    }
-
-    private static Sheet sheet(Point way, Space base, double start, Space going, double room, Plane plane) {
-        Point left = way.left();
-        return new Sheet(
-                base,
-                new Sheet.Run(way, start, going, room),
-                new Sheet.Run(left, 0, Ear.space(left), Double.POSITIVE_INFINITY),
-                plane);
-    }
-
-    private Outline flap(Point way) {
-        double beside = half(way.left());
-        return cloth.between(way.left(), -beside, beside);
-    }
-
-    /** The flap's top, pleated as a fan about its knot so that only the triangle from its own edge to the knot shows. */
-    private List<Facet> drawnIn(Point way) {
-        double start = half(way) + height;
-        Point knot = way.times(start + reach(way));
-        Space out = Ear.space(way);
-        Pleating fan = new Pleating.Fan(
-                knot,
-                way.times(-1),
-                rim(way).minus(out.times(reach(way))),
-                out,
-                Ear.space(way.left()).times(-1),
-                Math.atan(half(way.left()) / reach(way)));
-        return fan.lay(flap(way).between(way, start, start + reach(way)), Facet.Part.TOP, PLANES.top());
+        return Double.isInfinite(reach(way)) ? panels.laid(way) : panels.top(way, reach(way));
     }
 
     private void tied(Ear nearRight, Ear nearLeft, Ear farRight, Ear farLeft) {
@@ -159,10 +113,10 @@ final class BoxFold {
         Space upper = new Space(0, 0, height + 3 * ends.bunch());
         for (Point way : List.of(NEAR, FAR, RIGHT, LEFT)) {
             Space at = way.u() == 0 ? lower : upper;
-            facets.addAll(end(way, at, Ear.space(way), Ear.space(way.left()), half(way)));
+            facets.addAll(end(way, at, Space.flat(way), Space.flat(way.left()), half(way)));
         }
-        knots.add(new Knot(lower, Ear.space(FAR), UP, ends.bunch(), ends.taken(), 0));
-        knots.add(new Knot(upper, Ear.space(RIGHT), UP, ends.bunch(), ends.taken(), 1));
+        knots.add(new Knot(lower, Space.flat(FAR), UP, ends.bunch(), ends.taken(), 0));
+        knots.add(new Knot(upper, Space.flat(RIGHT), UP, ends.bunch(), ends.taken(), 1));
     }
 
     /** Ears under near and far, those under left and right, drawn in: the cloth is parted where these would enclose them. */
@@ -174,17 +128,17 @@ final class BoxFold {
         }
         facets.addAll(top(NEAR));
         facets.addAll(top(FAR));
-        facets.addAll(drawnIn(RIGHT));
-        facets.addAll(drawnIn(LEFT));
+        facets.addAll(panels.drawnIn(RIGHT, reach(RIGHT)));
+        facets.addAll(panels.drawnIn(LEFT, reach(LEFT)));
     }
 
     private void errand(Ear nearRight, Ear nearLeft, Ear farRight, Ear farLeft) {
         underFlaps(nearRight, nearLeft, farRight, farLeft);
         Space at = new Space(0, 0, height + ends.bunch());
         for (Point way : List.of(RIGHT, LEFT)) {
-            facets.addAll(end(way, at, Ear.space(way), Ear.space(way.left()), halfL));
+            facets.addAll(end(way, at, Space.flat(way), Space.flat(way.left()), halfL));
         }
-        knots.add(new Knot(at, Ear.space(RIGHT), UP, ends.bunch(), ends.taken(), 0));
+        knots.add(new Knot(at, Space.flat(RIGHT), UP, ends.bunch(), ends.taken(), 0));
     }
 
     private void flat(Ear nearRight, Ear nearLeft, Ear farRight, Ear farLeft) {
@@ -213,19 +167,19 @@ final class BoxFold {
         double z = height + ends.bunch();
         for (Point way : List.of(NEAR, FAR)) {
             Point toward = way.left();
-            Space along = Ear.space(toward);
+            Space along = Space.flat(toward);
             Point origin = way.times(half(way) + height + reach(way));
             Outline rest = beyond(way);
             Outline cord = rest.below(way, way.dot(origin) + out);
             Plane plane = new Plane("cord " + way, UP);
             Strip.Path path = new Strip.Path(new Space(0, 0, z), 0).on(along, out, Facet.Part.CORD, plane);
-            Strip strip = new Strip(origin, way, Ear.space(way), Math.max(ends.bunch(), out / 8));
+            Strip strip = new Strip(origin, way, Space.flat(way), Math.max(ends.bunch(), out / 8));
             facets.addAll(strip.lay(cord, path.runs()));
             Point knot = origin.plus(way.times(out));
             Space at = along.times(out).plus(UP.times(z));
             Outline end = rest.above(way, way.dot(knot));
-            facets.addAll(ends.lay(end, knot, way, at, along.times(-1), Ear.space(way), out));
-            facets.addAll(end(toward, at, along, Ear.space(way), halfW));
+            facets.addAll(ends.lay(end, knot, way, at, along.times(-1), Space.flat(way), out));
+            facets.addAll(end(toward, at, along, Space.flat(way), halfW));
             knots.add(new Knot(at, along, UP, ends.bunch(), ends.taken(), 0));
         }
     }

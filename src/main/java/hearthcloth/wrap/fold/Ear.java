@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import static hearthcloth.wrap.fold.Space.UP;
+
 import java.util.List;
 
 /**
@@ -26,25 +28,7 @@ record Ear(
         Outline spare,
         double knotA,
         double knotB,
-        Planes planes) {
-
-    /** The planes of a box, by the way they face. */
-    record Planes(Plane top, Plane base) {
-        static final Planes BOX =
-                new Planes(new Plane("top", new Space(0, 0, 1)), new Plane("underneath", new Space(0, 0, -1)));
-
-        Plane wall(Point way) {
-            String name =
-                    way.u() > 0 ? "right wall" : way.u() < 0 ? "left wall" : way.v() > 0 ? "far wall" : "near wall";
-            return new Plane(name, space(way));
-        }
-    }
-
-    static Space space(Point way) {
-        return new Space(way.u(), way.v(), 0);
-    }
-
-    private static final Space UP = new Space(0, 0, 1);
+        Panels.Sides sides) {
 
     private Outline areaA() {
         return spare.below(b.minus(a), halfB - halfA).below(a, Math.min(halfA + knotA, 1e9));
@@ -56,15 +40,15 @@ record Ear(
     }
 
     private Space rim(double z) {
-        return space(a).times(halfA).plus(space(b).times(halfB)).plus(UP.times(z));
+        return Space.flat(a).times(halfA).plus(Space.flat(b).times(halfB)).plus(UP.times(z));
     }
 
     private Sheet.Run inside(Point axis, double start) {
-        return new Sheet.Run(axis, start, space(b).times(-1), pleat);
+        return new Sheet.Run(axis, start, Space.flat(b).times(-1), pleat);
     }
 
     private Sheet.Run over(Point axis, double start) {
-        return new Sheet.Run(axis, start, space(a).times(-1), 2 * halfA);
+        return new Sheet.Run(axis, start, Space.flat(a).times(-1), 2 * halfA);
     }
 
     private static Sheet.Run up(Point axis, double start) {
@@ -73,29 +57,29 @@ record Ear(
 
     /** A on the wall: outermost nearest the panel. */
     List<Facet> wallA() {
-        Sheet sheet = new Sheet(rim(0), up(a, halfA), inside(b, halfB), planes.wall(a));
+        Sheet sheet = new Sheet(rim(0), up(a, halfA), inside(b, halfB), sides.wall(a));
         return sheet.inwards(areaA().below(a, halfA + height), Facet.Part.TUCK);
     }
 
     List<Facet> wallB() {
-        Sheet sheet = new Sheet(rim(0), up(b, halfB), inside(a, halfA), planes.wall(a));
+        Sheet sheet = new Sheet(rim(0), up(b, halfB), inside(a, halfA), sides.wall(a));
         return sheet.outwards(areaBC().below(b, halfB + height));
     }
 
     List<Facet> topA() {
-        Sheet sheet = new Sheet(rim(height), over(a, halfA + height), inside(b, halfB), planes.top());
+        Sheet sheet = new Sheet(rim(height), over(a, halfA + height), inside(b, halfB), sides.top());
         return sheet.inwards(areaA().above(a, halfA + height), Facet.Part.TUCK);
     }
 
     List<Facet> topB() {
-        Sheet sheet = new Sheet(rim(height), over(b, halfB + height), inside(a, halfA), planes.top());
+        Sheet sheet = new Sheet(rim(height), over(b, halfB + height), inside(a, halfA), sides.top());
         Outline between = areaBC().above(b, halfB + height).below(b.minus(a), halfB + height - halfA);
         return sheet.outwards(between);
     }
 
     List<Facet> topC() {
-        Sheet.Run along = new Sheet.Run(b, halfB + height, space(b).times(-1), 2 * halfB);
-        Sheet sheet = new Sheet(rim(height), over(a, halfA), along, planes.top());
+        Sheet.Run along = new Sheet.Run(b, halfB + height, Space.flat(b).times(-1), 2 * halfB);
+        Sheet sheet = new Sheet(rim(height), over(a, halfA), along, sides.top());
         return sheet.inwards(areaBC().above(b.minus(a), halfB + height - halfA), Facet.Part.TUCK);
     }
 }

@@ -30,6 +30,7 @@ public record Fold(Fit fit, Laying laying, List<Facet> facets, List<Knot> knots)
         return switch (fit.tie()) {
             case FOUR_CORNER, ERRAND, FLAT -> BoxFold.of(fit);
             case TWO_KNOT -> BoxFold.of(fit);
+            case EDGE_ALONG_EDGE -> EdgeFold.of(fit);
             case ONE_BOTTLE, ROUND -> TurnedFold.of(fit);
             default -> throw new IllegalArgumentException(fit.tie() + " is not folded yet");
         };

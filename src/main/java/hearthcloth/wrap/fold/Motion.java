@@ -29,6 +29,15 @@ public record Motion(Point from, Space to, Space u, Space v) {
         return new Motion(from, to, u, v);
     }
 
+    /** Lays two unit ways at right angles of the cloth along two in space. */
+    static Motion laying(Point from, Space to, Point e, Space alongE, Point n, Space alongN) {
+        return new Motion(
+                from,
+                to,
+                alongE.times(e.u()).plus(alongN.times(n.u())),
+                alongE.times(e.v()).plus(alongN.times(n.v())));
+    }
+
     /** This motion after the flat cloth is folded over along the line through its origin in the unit way {@code line}. */
     Motion foldedOver(Point line) {
         double a = 2 * line.u() * line.u() - 1;

@@ -76,13 +76,7 @@ record Sheet(Space base, Run first, Run second, Plane plane) {
         }
         Point from = first.axis.times(first.begin(i)).plus(second.axis.times(second.begin(j)));
         Space to = base.plus(first.way.times(first.zig(i))).plus(second.way.times(second.zig(j)));
-        Space one = first.going(i);
-        Space two = second.going(j);
-        Motion motion = new Motion(
-                from,
-                to,
-                one.times(first.axis.u()).plus(two.times(second.axis.u())),
-                one.times(first.axis.v()).plus(two.times(second.axis.v())));
+        Motion motion = Motion.laying(from, to, first.axis, first.going(i), second.axis, second.going(j));
         facets.add(new Facet(part, piece, motion, plane));
     }
 }

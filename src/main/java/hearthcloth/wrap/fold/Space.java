@@ -3,6 +3,13 @@ package hearthcloth.wrap.fold;
 /** A place or a way in space: x right, y away, z up; millimetres. */
 public record Space(double x, double y, double z) {
 
+    static final Space UP = new Space(0, 0, 1);
+
+    /** A way on the table as a way in space. */
+    static Space flat(Point way) {
+        return new Space(way.u(), way.v(), 0);
+    }
+
     public Space plus(Space other) {
         return new Space(x + other.x, y + other.y, z + other.z);
     }

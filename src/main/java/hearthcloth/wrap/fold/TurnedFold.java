@@ -117,7 +117,7 @@ final class TurnedFold {
             Space at = over ? top.plus(new Space(0, 0, 2 * ends.bunch())) : top;
             if (!rest.isEmpty()) {
                 facets.addAll(ends.lay(
-                        rest, way.times(last.s1), way, at, Ear.space(way), Ear.space(way.left()), 2 * ends.bunch()));
+                        rest, way.times(last.s1), way, at, Space.flat(way), Space.flat(way.left()), 2 * ends.bunch()));
             }
         }
         Space up = new Space(0, 0, 1);
@@ -147,13 +147,14 @@ final class TurnedFold {
     /** One strip of one band: the pleats of the wedge on its left, both halves, then the middle. */
     private void strip(int i, Band band) {
         Point axis = way(i);
-        Space out = Ear.space(axis);
+        Space out = Space.flat(axis);
         Space foot = out.times(band.r0).plus(new Space(0, 0, band.z0));
         Space rise = out.times(band.r1 - band.r0)
                 .plus(new Space(0, 0, band.z1 - band.z0))
                 .unit();
         Plane plane = new Plane(
-                "strip " + i + "." + band.s0, rise.cross(Ear.space(axis.left())).times(-1));
+                "strip " + i + "." + band.s0,
+                rise.cross(Space.flat(axis.left())).times(-1));
         Outline own = sector(i).between(axis, band.s0, band.s1);
         Point next = way((i + 1) % SIDES);
         Point fold = between(i);
@@ -178,7 +179,7 @@ final class TurnedFold {
 
     /** Straight walls pleat side by side; else about where the strip's edges meet, behind it or ahead. */
     private static Pleating pleating(Point axis, Band band, Space foot, Space rise) {
-        Space side = Ear.space(axis.left());
+        Space side = Space.flat(axis.left());
         double half = band.r0 * Math.tan(HALF_ANGLE);
         double slope = band.slope();
         if (Math.abs(slope) < 1e-12) {
