@@ -1,0 +1,169 @@
+package hearthcloth.wrap.fold;
+
+import static hearthcloth.wrap.fold.Panels.FAR;
+import static hearthcloth.wrap.fold.Panels.LEFT;
+import static hearthcloth.wrap.fold.Panels.NEAR;
+import static hearthcloth.wrap.fold.Panels.RIGHT;
+import static hearthcloth.wrap.fold.Space.UP;
+
+import hearthcloth.measure.Unit;
+import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.Gift;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A box set edge along edge. Up to the rim the cloth is exact and continuous: panels on the walls and each spare corner
+ * fan-folded about the base's corner into even plies, so that the way to the cloth's own corner runs up the upright edge
+ * (the second derivation's corner fan). Above the rim the plies fold over the top beneath the flaps, a gathered cord runs
+ * from the rim's corner to the knots in the middle, and what is left is the end; there the corner is parted from its
+ * plies, where real cloth puckers. The pair of flaps that meets lies flat, the other is drawn in over it.
+ */
+final class EdgeFold {
+
+    private final Panels panels;
+    private final Ends ends;
+    private final List<Facet> facets = new ArrayList<>();
+    private final List<Facet> cords = new ArrayList<>();
+
+    private EdgeFold(Panels panels, Ends ends) {
+        this.panels = panels;
+        this.ends = ends;
+    }
+
+    static Fold of(Fit fit) {
+        if (!(fit.gift() instanceof Gift.Box box)) {
+            throw new IllegalArgumentException(fit.gift() + " is not a box");
+        }
+        Laying laying = new Laying(fit.cloth(), fit.placing(), false);
+        EdgeFold fold =
+                new EdgeFold(Panels.of(box, laying.whole()), Ends.of(fit.tail().in(Unit.MILLIMETRE)));
+        return new Fold(fit, laying, fold.build(), fold.knots());
+    }
+
+    private List<Facet> build() {
+        facets.add(panels.base());
+        for (Point side : List.of(LEFT, RIGHT)) {
+            corner(side, NEAR, 0);
+            corner(side, FAR, 1);
+        }
+        List.of(NEAR, FAR, LEFT, RIGHT).forEach(way -> facets.addAll(panels.wall(way)));
+        // the pair that overlaps by more lies flat and covers the top
+        boolean nearAndFar = overlap(NEAR) >= overlap(RIGHT);
+        List<Point> flat = nearAndFar ? List.of(NEAR, FAR) : List.of(LEFT, RIGHT);
+        List<Point> drawn = nearAndFar ? List.of(LEFT, RIGHT) : List.of(NEAR, FAR);
+        drawn.forEach(way -> facets.addAll(panels.rest(way, panels.half(way))));
+        flat.forEach(way -> facets.addAll(panels.laid(way)));
+        drawn.forEach(way -> facets.addAll(panels.drawnIn(way, panels.half(way))));
+        facets.addAll(cords);
+        return facets;
+    }
+
+    private double overlap(Point way) {
+        return far(way) + far(way.times(-1)) - 2 * (panels.start(way) + panels.half(way));
+    }
+
+    private double far(Point way) {
+        return panels.cloth().corners().stream().mapToDouble(way::dot).max().orElse(0);
+    }
+
+    private List<Knot> knots() {
+        List<Knot> knots = new ArrayList<>();
+        for (int over = 0; over < 2; over++) {
+            Space along = new Space(panels.halfL(), over == 0 ? panels.halfW() : -panels.halfW(), 0).unit();
+            knots.add(new Knot(knot(over), along, UP, ends.bunch(), ends.taken(), over));
+        }
+        return knots;
+    }
+
+    private Space knot(int over) {
+        return UP.times(panels.height() + (1 + 2 * over) * ends.bunch());
+    }
+
+    /** A spare corner: plies on both walls and the top, the cord and the end. Near left and far right make one pair. */
+    private void corner(Point a, Point b, int far) {
+        Point foot = a.times(panels.half(a)).plus(b.times(panels.half(b)));
+        Point own = a.times(far(a)).plus(b.times(far(b))).minus(foot);
+        double length = Math.sqrt(own.dot(own));
+        Point ray = own.times(1 / length);
+        double path = panels.height() + Math.hypot(panels.halfL(), panels.halfW());
+        Outline spare = panels.cloth().above(a, panels.half(a)).above(b, panels.half(b));
+        double zero = ray.dot(foot);
+        Outline end = spare.above(ray, zero + path);
+        Outline above = spare.between(ray, zero + panels.height(), zero + path);
+        double beside = ray.left().dot(foot);
+        double wide = 3 * ends.bunch();
+        List<Outline> plies = List.of(
+                spare.below(ray, zero + panels.height()),
+                above.below(ray.left(), beside - wide),
+                above.above(ray.left(), beside + wide));
+        plies(a, b, foot, ray, plies, length);
+        plies(b, a, foot, ray, plies, length);
+        int over = (a.u() > 0 ? 1 : 0) == far ? 0 : 1;
+        cord(foot, ray, above.between(ray.left(), beside - wide, beside + wide), end, path, over);
+    }
+
+    private void cord(Point foot, Point ray, Outline cord, Outline end, double path, int over) {
+        double height = panels.height();
+        Space corner = Space.flat(foot).plus(UP.times(height));
+        Space in = Space.flat(foot).times(-1).unit();
+        Space side = UP.cross(in).times(-1);
+        Strip.Path way =
+                new Strip.Path(corner, height).on(in, path - height, Facet.Part.CORD, new Plane("cord " + foot, UP));
+        cords.addAll(new Strip(foot, ray, side, ends.bunch()).lay(cord, way.runs()));
+        Point knot = foot.plus(ray.times(path));
+        double edge = Math.hypot(panels.halfL(), panels.halfW());
+        cords.addAll(ends.lay(end, knot, ray, knot(over), in.times(-1), side, edge));
+    }
+
+    /** The plies between the ray and panel a, on a's wall: least even number that stays inside the wall and the top. */
+    private void plies(Point a, Point b, Point foot, Point ray, List<Outline> regions, double length) {
+        double angle = Math.acos(Math.min(1, ray.dot(a)));
+        int count = 2;
+        while (panels.height() * Math.tan(angle / count) > panels.half(b)
+                || length * Math.sin(angle / count) > 2 * panels.half(b)) {
+            count += 2;
+        }
+        for (int k = count - 1; k >= 0; k--) {
+            double from = angle - k * angle / count;
+            double to = angle - (k + 1) * angle / count;
+            Point outer = turned(a, b, from);
+            Point inner = turned(a, b, to);
+            for (Outline region : regions) {
+                Outline ply = region.below(
+                                across(a, b, from), across(a, b, from).dot(foot))
+                        .above(across(a, b, to), across(a, b, to).dot(foot));
+                // even plies have the ray's side on the upright edge, odd ones the other
+                ply(a, b, foot, k % 2 == 0 ? outer : inner, k % 2 == 0, ply);
+            }
+        }
+    }
+
+    /** The unit way at an angle from a towards b, and the unit way across it towards b. */
+    private static Point turned(Point a, Point b, double angle) {
+        return a.times(Math.cos(angle)).plus(b.times(Math.sin(angle)));
+    }
+
+    private static Point across(Point a, Point b, double angle) {
+        return b.times(Math.cos(angle)).minus(a.times(Math.sin(angle)));
+    }
+
+    private void ply(Point a, Point b, Point foot, Point edge, boolean even, Outline ply) {
+        double angle = Math.atan2(edge.dot(b), edge.dot(a));
+        Point away = across(a, b, angle).times(even ? -1 : 1);
+        double zero = edge.dot(foot);
+        double height = panels.height();
+        Space in = Space.flat(b).times(-1);
+        Outline wall = ply.below(edge, zero + height);
+        if (!wall.isEmpty()) {
+            Motion motion = Motion.laying(foot, Space.flat(foot), edge, UP, away, in);
+            facets.add(new Facet(Facet.Part.TUCK, wall, motion, Panels.Sides.BOX.wall(a)));
+        }
+        double room = 2 * panels.half(a);
+        Space rim = Space.flat(foot).plus(UP.times(height));
+        Sheet.Run over = new Sheet.Run(edge, zero + height, Space.flat(a).times(-1), room);
+        Sheet.Run aside = new Sheet.Run(away, away.dot(foot), in, Double.POSITIVE_INFINITY);
+        facets.addAll(new Sheet(rim, over, aside, Panels.Sides.BOX.top())
+                .inwards(ply.above(edge, zero + height), Facet.Part.TUCK));
+    }
+}

@@ -1,0 +1,60 @@
+package hearthcloth.wrap.fold;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lays what a corner has left at a knot: the knot takes {@link #DIAMETERS} bunch diameters of it, laid as a small pack of
+ * that many folds where the knot sits, and the rest is the free end, coming out beside its own standing part as in a reef
+ * knot, along the gift and down over its edge. Across, the end is pleated wider than it would bunch, so that it can be
+ * drawn: "drawn opened".
+ *
+ * @param bunch diameter of the gathered cloth, millimetres
+ */
+record Ends(double bunch) {
+
+    /** Half a reef knot's rope length, in diameters: a guess of both derivations; see {@link hearthcloth.wrap.Tail}. */
+    static final int DIAMETERS = 7;
+
+    /** Thickness of light cotton, millimetres: from memory; the pleats and knots drawn do not need it nearer. */
+    private static final double THIN = 0.25;
+
+    /** A 90° corner gathered {@code tail} from its tip: D = √(16 τ t/π). */
+    static Ends of(double tail) {
+        return new Ends(Math.max(4, Math.sqrt(16 * THIN * tail / Math.PI)));
+    }
+
+    double taken() {
+        return DIAMETERS * bunch;
+    }
+
+    /**
+     * @param region the end's cloth, beyond {@code origin}
+     * @param origin where the path reaches the knot
+     * @param axis the corner's way on the cloth
+     * @param knot the knot's middle
+     * @param out unit way of the free end
+     * @param side unit way to which the axis's left turns
+     * @param edge how far the free end runs before it hangs down
+     */
+    List<Facet> lay(Outline region, Point origin, Point axis, Space knot, Space out, Space side, double edge) {
+        double length = 0;
+        for (Point corner : region.corners()) {
+            length = Math.max(length, axis.dot(corner.minus(origin)));
+        }
+        Plane plane = new Plane("end " + axis + knot, new Space(0, 0, 1));
+        Strip.Path path = new Strip.Path(knot, 0);
+        for (int i = 0; i < DIAMETERS; i++) {
+            Space way = i % 2 == 0 ? out : out.times(-1);
+            path.on(way, Math.min(bunch, length - path.gone()), Facet.Part.KNOT, plane);
+        }
+        path.on(out, Math.min(edge - bunch, length - path.gone()), Facet.Part.TAIL, plane);
+        path.on(
+                new Space(0, 0, -1),
+                Math.max(1, length - path.gone()),
+                Facet.Part.TAIL,
+                new Plane(plane.name() + " hanging", out));
+        Strip strip = new Strip(origin, axis, side, Math.max(bunch / 2, length / 8));
+        return new ArrayList<>(strip.lay(region, path.runs()));
+    }
+}

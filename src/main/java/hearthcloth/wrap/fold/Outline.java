@@ -1,0 +1,164 @@
+package hearthcloth.wrap.fold;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * A convex polygon of flat cloth, its corners anticlockwise; empty when it has fewer than three. Immutable.
+ *
+ * <p>Cutting is by half-planes only, so every result is convex and its corners are exact up to the last bits of a
+ * double.
+ */
+public record Outline(List<Point> corners) {
+
+    /** Square millimetres below which a scrap is rounding, not cloth. */
+    private static final double NOTHING = 1e-7;
+
+    /** Millimetres within which two corners are one. */
+    private static final double CLOSE = 1e-9;
+
+    public static final Outline EMPTY = new Outline(List.of());
+
+    public Outline {
+        corners = List.copyOf(corners);
+    }
+
+    static Outline of(Point... corners) {
+        return new Outline(List.of(corners));
+    }
+
+    /** The rectangle between two opposite corners. */
+    public static Outline rectangle(double u0, double v0, double u1, double v1) {
+        return of(new Point(u0, v0), new Point(u1, v0), new Point(u1, v1), new Point(u0, v1));
+    }
+
+    public boolean isEmpty() {
+        return corners.size() < 3;
+    }
+
+    /** Square millimetres, never negative. */
+    public double area() {
+        double twice = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
+            twice += a.u() * b.v() - b.u() * a.v();
+        }
+        return Math.abs(twice) / 2;
+    }
+
+    /** The mean of the corners, which lies inside. */
+    public Point middle() {
+        Point sum = new Point(0, 0);
+        for (Point corner : corners) {
+            sum = sum.plus(corner);
+        }
+        return sum.times(1.0 / corners.size());
+    }
+
+    /** The part where {@code normal · point} is at most {@code most}. */
+    Outline below(Point normal, double most) {
+        List<Point> kept = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
+            double da = over(normal, a, most);
+            double db = over(normal, b, most);
+            if (da <= 0) {
+                keep(kept, a);
+            }
+            if ((da < 0 && db > 0) || (da > 0 && db < 0)) {
+                keep(kept, a.plus(b.minus(a).times(da / (da - db))));
+            }
+        }
+        Outline cut = new Outline(kept);
+        return cut.area() < NOTHING ? EMPTY : cut;
+    }
+
+    /** A point on the line but for rounding is on the line, so that neighbours cut along it agree. */
+    private static double over(Point normal, Point point, double most) {
+        double over = normal.dot(point) - most;
+        return Math.abs(over) < CLOSE * Math.max(1, Math.abs(normal.u()) + Math.abs(normal.v())) ? 0 : over;
+    }
+
+    private static void keep(List<Point> kept, Point point) {
+        for (Point other : kept) {
+            if (Math.abs(other.u() - point.u()) < CLOSE && Math.abs(other.v() - point.v()) < CLOSE) {
+                return;
+            }
+        }
+        kept.add(point);
+    }
+
+    /** The part where {@code normal · point} is at least {@code least}. */
+    Outline above(Point normal, double least) {
+        return below(normal.times(-1), -least);
+    }
+
+    /** The part where {@code normal · point} lies between the two. */
+    Outline between(Point normal, double least, double most) {
+        return below(normal, most).above(normal, least);
+    }
+
+    /** What both cover. */
+    public Outline and(Outline other) {
+        Outline common = this;
+        for (int i = 0; i < other.corners.size() && !common.isEmpty(); i++) {
+            Point a = other.corners.get(i);
+            Point out = other.corners
+                    .get((i + 1) % other.corners.size())
+                    .minus(a)
+                    .left()
+                    .times(-1);
+            common = common.below(out, out.dot(a));
+        }
+        return other.isEmpty() ? EMPTY : common;
+    }
+
+    /** What this covers and the other does not, in convex pieces. */
+    public List<Outline> without(Outline other) {
+        if (and(other).isEmpty()) {
+            return List.of(this);
+        }
+        List<Outline> pieces = new ArrayList<>();
+        Outline rest = this;
+        for (int i = 0; i < other.corners.size() && !rest.isEmpty(); i++) {
+            Point a = other.corners.get(i);
+            Point out = other.corners
+                    .get((i + 1) % other.corners.size())
+                    .minus(a)
+                    .left()
+                    .times(-1);
+            Outline beyond = rest.above(out, out.dot(a));
+            if (!beyond.isEmpty()) {
+                pieces.add(beyond);
+            }
+            rest = rest.below(out, out.dot(a));
+        }
+        return pieces;
+    }
+
+    /** The mirror image across the line through the origin in the unit way {@code line}. */
+    Outline mirrored(Point line) {
+        return anticlockwise(corners.stream()
+                .map(corner -> line.times(2 * line.dot(corner)).minus(corner))
+                .toList());
+    }
+
+    /** The same corners, anticlockwise whatever order they came in. */
+    static Outline anticlockwise(List<Point> corners) {
+        double twice = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
+            twice += a.u() * b.v() - b.u() * a.v();
+        }
+        if (twice >= 0) {
+            return new Outline(corners);
+        }
+        List<Point> reversed = new ArrayList<>(corners);
+        Collections.reverse(reversed);
+        return new Outline(reversed);
+    }
+}

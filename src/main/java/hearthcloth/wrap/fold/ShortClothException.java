@@ -1,0 +1,21 @@
+package hearthcloth.wrap.fold;
+
+import hearthcloth.measure.Ruler;
+import hearthcloth.wrap.Fit;
+
+/** A cloth that does not tie the gift; {@link #fit()} tells what is short and the size that would do. */
+public final class ShortClothException extends IllegalArgumentException {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Fit fit;
+
+    public ShortClothException(Fit fit) {
+        super(fit.sentence(Ruler.MILLIMETRES));
+        this.fit = fit;
+    }
+
+    public Fit fit() {
+        return fit;
+    }
+}

@@ -1,0 +1,86 @@
+package hearthcloth.wrap.fold;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lays a stretch of cloth along a path: flat segments one after another, every fold square to the axis, the cloth beside
+ * a given half width pleated to and fro under the middle. An exact isometry piece by piece.
+ *
+ * @param origin where on the flat cloth the path begins
+ * @param axis unit way of the path on the flat cloth
+ * @param side unit way in space that the axis's left turns to, the same along the whole path
+ * @param half half the width that shows; cloth beyond is pleated at this width
+ */
+record Strip(Point origin, Point axis, Space side, double half) {
+
+    /** A straight run of a path. */
+    record Run(Facet.Part part, Space from, Space way, double start, double end, Plane plane) {
+
+        boolean isLoose() {
+            return part == Facet.Part.CORD || part == Facet.Part.KNOT || part == Facet.Part.TAIL;
+        }
+    }
+
+    /** Follows points in space from a distance {@code start} along the axis; each leg is a run. */
+    static final class Path {
+        private final List<Run> runs = new ArrayList<>();
+        private Space at;
+        private double gone;
+
+        Path(Space at, double start) {
+            this.at = at;
+            this.gone = start;
+        }
+
+        /** Straight to {@code to}, in a plane. */
+        Path to(Space to, Facet.Part part, Plane plane) {
+            Space way = to.minus(at);
+            double length = way.length();
+            if (length > 1e-9) {
+                runs.add(new Run(part, at, way.unit(), gone, gone + length, plane));
+                at = to;
+                gone += length;
+            }
+            return this;
+        }
+
+        /** For {@code length} in a unit way. */
+        Path on(Space way, double length, Facet.Part part, Plane plane) {
+            return length <= 0 ? this : to(at.plus(way.times(length)), part, plane);
+        }
+
+        double gone() {
+            return gone;
+        }
+
+        Space at() {
+            return at;
+        }
+
+        List<Run> runs() {
+            return List.copyOf(runs);
+        }
+    }
+
+    /**
+     * The region laid along the runs, the first and the last run on as far as there is cloth: in each run the pleats first,
+     * from the outermost in, then the middle.
+     */
+    List<Facet> lay(Outline region, List<Run> runs) {
+        List<Facet> facets = new ArrayList<>();
+        for (int i = 0; i < runs.size(); i++) {
+            Run run = runs.get(i);
+            double zero = axis.dot(origin);
+            Outline slab = i == 0 ? region : region.above(axis, zero + run.start);
+            slab = i == runs.size() - 1 ? slab : slab.below(axis, zero + run.end);
+            Pleating pleats =
+                    new Pleating.Parallel(origin.plus(axis.times(run.start)), axis, run.from, run.way, side, half);
+            for (Facet facet : pleats.lay(slab, run.part, run.plane)) {
+                // loose ends stay what they are in every pleat
+                facets.add(run.isLoose() ? facet.as(run.part) : facet);
+            }
+        }
+        return facets;
+    }
+}

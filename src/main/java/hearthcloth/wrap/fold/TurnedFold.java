@@ -1,0 +1,198 @@
+package hearthcloth.wrap.fold;
+
+import hearthcloth.measure.Unit;
+import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.Gift;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A cloth brought up round a gift that is round about its upright middle line: a bottle or a ball. The gift is drawn as a
+ * prism of {@link #SIDES} strips, the cloth as so many sectors. The middle of each sector lies on its strip, at true
+ * length along it; the wedge between two strips is folded in half along its middle and pleated under one of them, about
+ * the point where the strip's edges meet (or parallel, on a straight wall). Below the first shoulder this is continuous;
+ * where the strips narrow, the pleats are parted from one band to the next.
+ *
+ * <p>All four ends come to the top and are knotted there in pairs. For a bottle the steps take the second pair round the
+ * body to a knot in front; that turn is not drawn, because cloth that goes round cannot also stand up the side, and the
+ * gift must be covered. Its length is in {@link Fit}.
+ */
+final class TurnedFold {
+
+    /** Strips round the gift; a multiple of four, so that each corner has one. */
+    static final int SIDES = 24;
+
+    /** Bands from pole to pole of a ball. */
+    private static final int BANDS = 16;
+
+    private static final double HALF_ANGLE = Math.PI / SIDES;
+
+    private final Outline cloth;
+    private final Ends ends;
+    private final List<Facet> facets = new ArrayList<>();
+    private final List<Knot> knots = new ArrayList<>();
+    private final List<Band> bands;
+
+    /** A ring of the gift between two heights: radius, height and way along the profile, at its lower and upper edge. */
+    private record Band(double r0, double z0, double s0, double r1, double z1, double s1) {
+
+        double slope() {
+            return (r1 - r0) * Math.tan(HALF_ANGLE) / (s1 - s0);
+        }
+
+        boolean widens() {
+            return slope() > -1e-12;
+        }
+
+        Facet.Part part() {
+            return r1 > r0 && z1 - z0 < 1e-9 ? Facet.Part.BASE : r1 < 1e-9 ? Facet.Part.TOP : Facet.Part.WALL;
+        }
+    }
+
+    private TurnedFold(Outline cloth, List<Band> bands, Ends ends) {
+        this.cloth = cloth;
+        this.bands = bands;
+        this.ends = ends;
+    }
+
+    static Fold of(Fit fit) {
+        Laying laying = new Laying(fit.cloth(), fit.placing(), true);
+        List<Band> bands = fit.gift() instanceof Gift.Bottle bottle
+                ? bottle(bottle)
+                : ball(fit.gift().longestSide().in(Unit.MILLIMETRE));
+        TurnedFold fold =
+                new TurnedFold(laying.whole(), bands, Ends.of(fit.tail().in(Unit.MILLIMETRE)));
+        fold.build(fit.gift() instanceof Gift.Round);
+        return new Fold(fit, laying, fold.facets, fold.knots);
+    }
+
+    private static List<Band> bottle(Gift.Bottle bottle) {
+        double r = bottle.diameter().in(Unit.MILLIMETRE) / 2;
+        double n = bottle.neck().in(Unit.MILLIMETRE) / 2;
+        double s = bottle.shoulder().in(Unit.MILLIMETRE);
+        double h = bottle.height().in(Unit.MILLIMETRE);
+        return profile(new double[][] {{0, 0}, {r, 0}, {r, s}, {n, h}, {0, h}});
+    }
+
+    /** Chords as long as their arcs, so that lengths along a meridian are true; the drawn ball is 0.2 % too large. */
+    private static List<Band> ball(double diameter) {
+        double arc = Math.PI / BANDS;
+        double radius = diameter / 2 * (arc / 2) / Math.sin(arc / 2);
+        double[][] points = new double[BANDS + 1][];
+        for (int i = 0; i <= BANDS; i++) {
+            points[i] = new double[] {radius * Math.sin(i * arc), radius * (1 - Math.cos(i * arc))};
+        }
+        points[BANDS][0] = 0;
+        return profile(points);
+    }
+
+    private static List<Band> profile(double[][] points) {
+        List<Band> bands = new ArrayList<>();
+        double gone = 0;
+        for (int i = 1; i < points.length; i++) {
+            double[] a = points[i - 1];
+            double[] b = points[i];
+            double length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+            if (length > 1e-9) {
+                bands.add(new Band(a[0], a[1], gone, b[0], b[1], gone + length));
+                gone += length;
+            }
+        }
+        return bands;
+    }
+
+    private void build(boolean neighbours) {
+        for (int i = 0; i < SIDES; i++) {
+            for (Band band : bands) {
+                strip(i, band);
+            }
+        }
+        Band last = bands.get(bands.size() - 1);
+        Space top = new Space(0, 0, last.z1 + ends.bunch());
+        for (int i = 0; i < SIDES; i++) {
+            int corner = Math.floorDiv(i + SIDES / 8, SIDES / 4) * (SIDES / 4) % SIDES;
+            Point way = way(corner);
+            Outline rest = sector(i).above(way(i), last.s1);
+            boolean over = !neighbours && corner % (SIDES / 2) == 0;
+            Space at = over ? top.plus(new Space(0, 0, 2 * ends.bunch())) : top;
+            if (!rest.isEmpty()) {
+                facets.addAll(ends.lay(
+                        rest, way.times(last.s1), way, at, Space.flat(way), Space.flat(way.left()), 2 * ends.bunch()));
+            }
+        }
+        Space up = new Space(0, 0, 1);
+        Space one = neighbours ? new Space(Math.sqrt(0.5), Math.sqrt(0.5), 0) : new Space(0, 1, 0);
+        Space two = neighbours ? one : new Space(1, 0, 0);
+        knots.add(new Knot(top, one, up, ends.bunch(), ends.taken(), 0));
+        knots.add(new Knot(
+                neighbours ? top : top.plus(up.times(2 * ends.bunch())), two, up, ends.bunch(), ends.taken(), 1));
+    }
+
+    private static Point way(int i) {
+        double angle = 2 * Math.PI * i / SIDES;
+        return new Point(Math.cos(angle), Math.sin(angle));
+    }
+
+    private static Point between(int i) {
+        double angle = 2 * Math.PI * (i + 0.5) / SIDES;
+        return new Point(Math.cos(angle), Math.sin(angle));
+    }
+
+    private Outline sector(int i) {
+        return cloth.above(way(i), 0)
+                .below(between(i).left(), 0)
+                .above(between(Math.floorMod(i - 1, SIDES)).left(), 0);
+    }
+
+    /** One strip of one band: the pleats of the wedge on its left, both halves, then the middle. */
+    private void strip(int i, Band band) {
+        Point axis = way(i);
+        Space out = Space.flat(axis);
+        Space foot = out.times(band.r0).plus(new Space(0, 0, band.z0));
+        Space rise = out.times(band.r1 - band.r0)
+                .plus(new Space(0, 0, band.z1 - band.z0))
+                .unit();
+        Plane plane = new Plane(
+                "strip " + i + "." + band.s0,
+                rise.cross(Space.flat(axis.left())).times(-1));
+        Outline own = sector(i).between(axis, band.s0, band.s1);
+        Point next = way((i + 1) % SIDES);
+        Point fold = between(i);
+        Outline across = sector((i + 1) % SIDES).between(next, band.s0, band.s1).mirrored(fold);
+        Pleating pleating = pleating(axis, band, foot, rise);
+        int left = band.widens() ? 1 : -1;
+        for (int k = pleating.most(own); k > 0; k--) {
+            Motion motion = pleating.motion(left * k);
+            // the neighbour's half of the wedge lies on this one's: the same pleats in the mirror of the fold between
+            Outline theirs = pleating.within(across, left * k).mirrored(fold);
+            add(Facet.Part.TUCK, theirs, motion.foldedOver(fold), plane);
+            add(Facet.Part.TUCK, pleating.within(own, left * k), motion, plane);
+        }
+        add(band.part(), pleating.within(own, 0), pleating.motion(0), plane);
+    }
+
+    private void add(Facet.Part part, Outline outline, Motion motion, Plane plane) {
+        if (!outline.isEmpty()) {
+            facets.add(new Facet(part, outline, motion, plane));
+        }
+    }
+
+    /** Straight walls pleat side by side; else about where the strip's edges meet, behind it or ahead. */
+    private static Pleating pleating(Point axis, Band band, Space foot, Space rise) {
+        Space side = Space.flat(axis.left());
+        double half = band.r0 * Math.tan(HALF_ANGLE);
+        double slope = band.slope();
+        if (Math.abs(slope) < 1e-12) {
+            return new Pleating.Parallel(axis.times(band.s0), axis, foot, rise, side, half);
+        }
+        double ahead = -half / slope;
+        double sense = Math.signum(slope);
+        return new Pleating.Fan(
+                axis.times(band.s0 + ahead),
+                axis.times(sense),
+                foot.plus(rise.times(ahead)),
+                rise.times(sense),
+                side.times(sense),
+                Math.atan(Math.abs(slope)));
+    }
+}

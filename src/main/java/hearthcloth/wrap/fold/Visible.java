@@ -1,0 +1,144 @@
+package hearthcloth.wrap.fold;
+
+import hearthcloth.cloth.Rect;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/**
+ * What of a tied cloth can be seen: of every facet the parts that no later facet in its plane covers. Areas are exact, by
+ * cutting convex polygons. The wrapped gift is taken as convex, so a part shows from wherever its side faces; gathered
+ * ends, knots and tails show only in part and from changing sides, so they are counted apart, and what they hide is not
+ * taken off. Tucks never show: they are covered, which the tests hold by the area of every side.
+ *
+ * @param pieces the parts that show, facet by facet
+ */
+public record Visible(Fold fold, List<Piece> pieces) {
+
+    /** A part of a facet that shows. */
+    public record Piece(Facet facet, Outline cloth) {}
+
+    /** Ways to look at the gift: the way towards the eye, the maker at the near side. */
+    public enum View {
+        ABOVE(0, 0, 1),
+        FRONT(0, -1, 0),
+        BACK(0, 1, 0),
+        RIGHT(1, 0, 0),
+        LEFT(-1, 0, 0),
+        CORNER(1, -1, 1),
+        UNDERNEATH(0, 0, -1);
+
+        private final double x;
+        private final double y;
+        private final double z;
+
+        View(double x, double y, double z) {
+            this.x = x;
+            this.y = y;
+            this.z = z;
+        }
+
+        /** Unit way towards the eye. */
+        public Space eye() {
+            return new Space(x, y, z).unit();
+        }
+    }
+
+    /**
+     * Where the cloth of a patch went, in square millimetres; the five sum to the patch.
+     *
+     * @param loose in gathered ends, knots and tails
+     * @param hidden folded away or under other cloth
+     */
+    public record Shares(double underneath, double sides, double top, double loose, double hidden) {
+
+        public double total() {
+            return underneath + sides + top + loose + hidden;
+        }
+
+        /** Seen on the standing gift, as a share of the patch. */
+        public double seen() {
+            return total() == 0 ? 0 : (sides + top) / total();
+        }
+    }
+
+    public Visible {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** Works out what shows. */
+    public static Visible of(Fold fold) {
+        Map<String, List<Facet>> planes = new LinkedHashMap<>();
+        for (Facet facet : fold.facets()) {
+            if (!facet.isLoose()) {
+                planes.computeIfAbsent(facet.plane().name(), name -> new ArrayList<>())
+                        .add(facet);
+            }
+        }
+        List<Piece> pieces = new ArrayList<>();
+        for (List<Facet> stack : planes.values()) {
+            for (int i = 0; i < stack.size(); i++) {
+                Facet facet = stack.get(i);
+                if (facet.part() == Facet.Part.TUCK) {
+                    continue;
+                }
+                for (Outline shown : uncovered(facet, stack.subList(i + 1, stack.size()))) {
+                    pieces.add(new Piece(facet, shown));
+                }
+            }
+        }
+        return new Visible(fold, pieces);
+    }
+
+    private static List<Outline> uncovered(Facet facet, List<Facet> over) {
+        List<Outline> shown = List.of(facet.cloth());
+        for (Facet later : over) {
+            Outline shadow = Outline.anticlockwise(
+                    later.corners().stream().map(facet.motion()::back).toList());
+            shown = shown.stream()
+                    .flatMap(outline -> outline.without(shadow).stream())
+                    .toList();
+            if (shown.isEmpty()) {
+                return shown;
+            }
+        }
+        return shown;
+    }
+
+    /** Where a rectangle of the plan went. */
+    public Shares shares(Rect patch) {
+        return shares(fold.laying().patch(patch));
+    }
+
+    /** Where a convex part of the cloth went. */
+    public Shares shares(Outline part) {
+        double under = shown(part, piece -> piece.facet().plane().where() == Plane.Where.UNDERNEATH);
+        double sides = shown(part, piece -> piece.facet().plane().where() == Plane.Where.SIDES);
+        double top = shown(part, piece -> piece.facet().plane().where() == Plane.Where.TOP);
+        double loose = 0;
+        for (Facet facet : fold.facets()) {
+            loose += facet.isLoose() ? facet.cloth().and(part).area() : 0;
+        }
+        return new Shares(under, sides, top, loose, Math.max(0, part.area() - under - sides - top - loose));
+    }
+
+    /** Square millimetres of a part of the cloth that face an eye; as cloth, not foreshortened. */
+    public double from(View view, Outline part) {
+        Space eye = view.eye();
+        return shown(part, piece -> piece.facet().plane().out().dot(eye) > 1e-9);
+    }
+
+    /** The same for a rectangle of the plan. */
+    public double from(View view, Rect patch) {
+        return from(view, fold.laying().patch(patch));
+    }
+
+    private double shown(Outline part, Predicate<Piece> which) {
+        return pieces.stream()
+                .filter(which)
+                .mapToDouble(piece -> piece.cloth().and(part).area())
+                .sum();
+    }
+}
