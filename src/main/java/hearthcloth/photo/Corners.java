@@ -1,0 +1,129 @@
+package hearthcloth.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Turns a rim of many places into the few corners of a polygon: after Douglas and Peucker (1973), then corners are moved
+ * to where the straight lines fitted to the rim between them cross, and those that hardly turn are dropped.
+ */
+final class Corners {
+
+    private static final double LEAST_TURN_RAD = Math.toRadians(14);
+
+    private final List<Spot> rim;
+    private final double tolerance;
+
+    private Corners(List<Spot> rim, double tolerance) {
+        this.rim = rim;
+        this.tolerance = tolerance;
+    }
+
+    /** @param tolerance how far the rim may be from the polygon, in the rim's unit */
+    static List<Spot> of(List<Spot> rim, double tolerance) {
+        Corners corners = new Corners(rim, tolerance);
+        List<Integer> at = corners.split();
+        List<Spot> spots = corners.crossed(at);
+        return corners.merged(spots);
+    }
+
+    private List<Integer> split() {
+        int first = 0;
+        for (int i = 0; i < rim.size(); i++) {
+            if (rim.get(i).to(rim.get(rim.size() / 2)) > rim.get(first).to(rim.get(rim.size() / 2))) {
+                first = i;
+            }
+        }
+        int far = first;
+        for (int i = 0; i < rim.size(); i++) {
+            if (rim.get(i).to(rim.get(first)) > rim.get(far).to(rim.get(first))) {
+                far = i;
+            }
+        }
+        List<Integer> out = new ArrayList<>();
+        int low = Math.min(first, far);
+        int high = Math.max(first, far);
+        out.add(low);
+        split(low, high, out);
+        out.add(high);
+        split(high, low + rim.size(), out);
+        return out;
+    }
+
+    private void split(int from, int to, List<Integer> out) {
+        double worst = tolerance;
+        int at = -1;
+        for (int i = from + 1; i < to; i++) {
+            double off = Shapes.off(spot(i), spot(from), spot(to));
+            if (off > worst) {
+                worst = off;
+                at = i;
+            }
+        }
+        if (at >= 0) {
+            split(from, at, out);
+            out.add(at);
+            split(at, to, out);
+        }
+    }
+
+    private Spot spot(int i) {
+        return rim.get(Math.floorMod(i, rim.size()));
+    }
+
+    private List<Spot> crossed(List<Integer> at) {
+        int n = at.size();
+        List<Spot> out = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            Spot corner = spot(at.get(i));
+            Line before = line(at.get(Math.floorMod(i - 1, n)), at.get(i));
+            Line after = line(at.get(i), at.get((i + 1) % n));
+            Spot cross = before.crossing(after);
+            out.add(cross.to(corner) < 3 * tolerance ? cross : corner);
+        }
+        return out;
+    }
+
+    private Line line(int from, int to0) {
+        int to = to0 <= from ? to0 + rim.size() : to0;
+        int trim = (to - from) / 8;
+        List<Spot> spots = new ArrayList<>();
+        for (int i = from + trim; i <= to - trim; i++) {
+            spots.add(spot(i));
+        }
+        return spots.size() < 3 ? Line.through(spot(from), spot(to)) : Line.fitted(spots);
+    }
+
+    private List<Spot> merged(List<Spot> spots) {
+        List<Spot> out = new ArrayList<>(spots);
+        while (out.size() > 3) {
+            int flattest = -1;
+            double least = Double.MAX_VALUE;
+            for (int i = 0; i < out.size(); i++) {
+                double cost = cost(out, i);
+                if (cost < least) {
+                    least = cost;
+                    flattest = i;
+                }
+            }
+            if (least >= 1) {
+                break;
+            }
+            out.remove(flattest);
+        }
+        return out;
+    }
+
+    /** Below one when corner i is no corner: it hardly turns, or hardly leaves the line between its neighbours. */
+    private double cost(List<Spot> spots, int i) {
+        int n = spots.size();
+        Spot a = spots.get(Math.floorMod(i - 1, n));
+        Spot b = spots.get(i);
+        Spot c = spots.get((i + 1) % n);
+        double turn = Math.abs(Math.atan2(
+                (b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x()),
+                (b.x() - a.x()) * (c.x() - b.x()) + (b.y() - a.y()) * (c.y() - b.y())));
+        double bySize = Shapes.off(b, a, c) / tolerance;
+        return Math.min(turn / LEAST_TURN_RAD, bySize);
+    }
+}

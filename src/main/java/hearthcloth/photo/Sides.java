@@ -1,0 +1,131 @@
+package hearthcloth.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds the sides of a polygon to a fraction of a pixel in the full picture: across each side many short profiles are
+ * read, each turned into a number that is one inside and nought outside, and the step in it is located.
+ */
+final class Sides {
+
+    /** Colour change, in steps of 255, below which a profile says nothing. */
+    private static final double LEAST_CHANGE = 9;
+
+    private final Picture picture;
+    /** How far to look either side of where the side should be, in pixels. */
+    private final int reach;
+
+    private final double[][] profile;
+
+    Sides(Picture picture, int reach) {
+        this.picture = picture;
+        this.reach = reach;
+        profile = new double[2 * reach + 1][3];
+    }
+
+    /** The sides of a polygon given by its corners in raw pixels; side i runs from corner i to the next. */
+    List<Side> of(List<Spot> corners) {
+        int outside = Shapes.signedArea(corners) > 0 ? -1 : 1;
+        List<Side> sides = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            sides.add(side(corners.get(i), corners.get((i + 1) % corners.size()), outside));
+        }
+        return sides;
+    }
+
+    private Side side(Spot a, Spot b, int outside) {
+        double length = a.to(b);
+        double skip = Math.min(length / 4, Math.max(3, Math.max(reach * 0.6, length * 0.08)));
+        int count = (int) Math.max(4, Math.min(220, (length - 2 * skip) / 1.5));
+        double dx = (b.x() - a.x()) / length;
+        double dy = (b.y() - a.y()) / length;
+        double nx = -dy * outside;
+        double ny = dx * outside;
+        List<Spot> places = new ArrayList<>();
+        List<Double> weights = new ArrayList<>();
+        double sharp = 0;
+        for (int i = 0; i < count; i++) {
+            Spot at = a.towards(b, (skip + (length - 2 * skip) * i / (count - 1)) / length);
+            if (!picture.holds(at.x(), at.y(), reach + 2)) {
+                continue;
+            }
+            read(at, dx, dy, nx, ny);
+            double[] step = step();
+            if (step[1] > LEAST_CHANGE) {
+                places.add(at.plus(step[0] * nx, step[0] * ny));
+                weights.add(Math.min(1, step[1] * step[1] / 900));
+                sharp += step[2];
+            }
+        }
+        return new Side(places, weights, outside, sharp / Math.max(1, places.size()));
+    }
+
+    private void read(Spot at, double dx, double dy, double nx, double ny) {
+        for (int t = -reach; t <= reach; t++) {
+            double[] sum = profile[t + reach];
+            sum[0] = 0;
+            sum[1] = 0;
+            sum[2] = 0;
+            double x = at.x() + t * nx;
+            double y = at.y() + t * ny;
+            picture.add(x - dx, y - dy, 0.25, sum);
+            picture.add(x, y, 0.5, sum);
+            picture.add(x + dx, y + dy, 0.25, sum);
+        }
+    }
+
+    /** Where the step is (pixels outwards), how large it is, and how much of it happens within two pixels. */
+    private double[] step() {
+        int n = profile.length;
+        double[] change = new double[3];
+        double[] base = new double[3];
+        int quarter = Math.max(2, n / 4);
+        for (int c = 0; c < 3; c++) {
+            double in = 0;
+            double out = 0;
+            for (int i = 0; i < quarter; i++) {
+                in += profile[i][c];
+                out += profile[n - 1 - i][c];
+            }
+            base[c] = out / quarter;
+            change[c] = (in - out) / quarter;
+        }
+        double size = change[0] * change[0] + change[1] * change[1] + change[2] * change[2];
+        double[] level = new double[n];
+        for (int i = 0; i < n; i++) {
+            for (int c = 0; c < 3; c++) {
+                level[i] += (profile[i][c] - base[c]) * change[c] / Math.max(1e-9, size);
+            }
+        }
+        int cut = bestCut(level);
+        double weight = 1e-12;
+        double moment = 0;
+        for (int i = Math.max(1, cut - 2); i <= Math.min(n - 1, cut + 2); i++) {
+            double fall = Math.max(0, level[i - 1] - level[i]);
+            weight += fall * fall;
+            moment += fall * fall * (i - 0.5);
+        }
+        double at = weight > 1e-9 ? moment / weight : cut - 0.5;
+        double sharp = level[Math.max(0, cut - 2)] - level[Math.min(n - 1, cut + 1)];
+        return new double[] {at - reach, Math.sqrt(size), Math.max(0, Math.min(1, sharp))};
+    }
+
+    /** The place before which the levels are nearest one and after which nearest nought. */
+    private static int bestCut(double[] level) {
+        double error = 0;
+        for (double v : level) {
+            error += v * v;
+        }
+        double least = error;
+        int best = 0;
+        for (int i = 0; i < level.length; i++) {
+            error += (level[i] - 1) * (level[i] - 1) - level[i] * level[i];
+            if (error < least) {
+                least = error;
+                best = i + 1;
+            }
+        }
+        return best;
+    }
+}

@@ -1,0 +1,62 @@
+package hearthcloth.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Estimates lens distortion from the rule that cut edges are straight (plumb lines, after Brown 1971).
+ *
+ * <p>Under a small kappa a side's sagitta changes in proportion, so kappa is a weighted mean of what each side asks for,
+ * found robustly because some cloth edges really are curved. A prior keeps it near nought when the picture says little.
+ */
+final class Straightness {
+
+    private static final double TRIAL = 0.04;
+    private static final double PRIOR_DEVIATION = 0.05;
+    /** Cloth edges wander: nobody's cut is straighter than about 1/400 of its length. */
+    private static final double CLOTH_BOW = 1.0 / 400;
+
+    private Straightness() {}
+
+    static Lens estimated(Lens start, List<Side> sides, double near) {
+        Lens lens = start;
+        for (int round = 0; round < 3; round++) {
+            lens = improved(lens, sides, round == 0 ? near * 2 : near);
+        }
+        return lens;
+    }
+
+    private static Lens improved(Lens lens, List<Side> sides, double near) {
+        Lens trial = lens.with(lens.kappa() + TRIAL, 0);
+        List<double[]> asks = new ArrayList<>();
+        for (Side side : sides) {
+            int n = side.places().size();
+            double length = n < 20 ? 0 : side.places().get(0).to(side.places().get(n - 1));
+            if (length < 60) {
+                continue;
+            }
+            double[] now = side.bow(lens, near);
+            double[] then = side.bow(trial, near);
+            if (now[2] > 0.5 * n) {
+                asks.add(new double[] {
+                    now[0], (then[0] - now[0]) / TRIAL, Math.hypot(2 * now[1], length * CLOTH_BOW)
+                });
+            }
+        }
+        double change = 0;
+        double precision = 1;
+        for (int round = 0; round < 8; round++) {
+            double top = -lens.kappa() / (PRIOR_DEVIATION * PRIOR_DEVIATION);
+            double bottom = 1 / (PRIOR_DEVIATION * PRIOR_DEVIATION);
+            for (double[] ask : asks) {
+                double miss = (ask[0] + ask[1] * change) / ask[2];
+                double weight = 1 / (1 + miss * miss) / (ask[2] * ask[2]);
+                top -= weight * ask[0] * ask[1];
+                bottom += weight * ask[1] * ask[1];
+            }
+            change = top / bottom;
+            precision = bottom;
+        }
+        return lens.with(lens.kappa() + change, 1.5 / Math.sqrt(precision));
+    }
+}

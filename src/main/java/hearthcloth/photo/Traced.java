@@ -1,0 +1,63 @@
+package hearthcloth.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A polygon followed in the full picture: its corners in raw pixels and, for each side, how well it was found.
+ *
+ * @param fits one for each side, from corner i to the next; null-free: a side too short or too faint has an empty Side
+ */
+record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
+
+    Traced {
+        corners = List.copyOf(corners);
+        sides = List.copyOf(sides);
+        fits = List.copyOf(fits);
+    }
+
+    /**
+     * Follows a polygon.
+     *
+     * @param near how far a place may be off its side and still belong to it, in pixels
+     * @param leash how far a corner may move from where it was, in pixels
+     */
+    static Traced of(List<Spot> rough, Sides reader, Lens lens, double near, double leash) {
+        List<Side> sides = reader.of(rough);
+        List<Side.Fit> fits = new ArrayList<>();
+        for (int i = 0; i < sides.size(); i++) {
+            Side side = sides.get(i);
+            if (side.isUsable()) {
+                Side.Fit fit = side.fit(lens, near);
+                if (fit.share() > 0.25) {
+                    fits.add(fit);
+                    continue;
+                }
+            }
+            Line line = Line.through(lens.straight(rough.get(i)), lens.straight(rough.get((i + 1) % rough.size())));
+            fits.add(new Side.Fit(line, near, near * 1.5, 0, 0));
+        }
+        return new Traced(crossings(rough, fits, lens, leash), sides, fits);
+    }
+
+    private static List<Spot> crossings(List<Spot> rough, List<Side.Fit> fits, Lens lens, double leash) {
+        List<Spot> corners = new ArrayList<>();
+        for (int i = 0; i < rough.size(); i++) {
+            Line before = fits.get(Math.floorMod(i - 1, fits.size())).line();
+            Line after = fits.get(i).line();
+            Spot cross = lens.bent(before.crossing(after));
+            corners.add(cross.to(rough.get(i)) < leash ? cross : rough.get(i));
+        }
+        return corners;
+    }
+
+    /** The sine of the angle at corner i. */
+    double sine(int i) {
+        Line before = fits.get(Math.floorMod(i - 1, fits.size())).line();
+        return Math.max(0.05, Math.abs(before.sine(fits.get(i).line())));
+    }
+
+    double worstDeviation() {
+        return fits.stream().mapToDouble(Side.Fit::deviation).max().orElse(1);
+    }
+}
