@@ -10,6 +10,10 @@ import java.util.List;
 final class Corners {
 
     private static final double LEAST_TURN_RAD = Math.toRadians(14);
+    /** Sides shorter than this many tolerances may be bridged, */
+    private static final double STUB = 4;
+    /** if no more area changes than this many tolerances squared. */
+    private static final double STUB_AREA = 4;
 
     private final List<Spot> rim;
     private final double tolerance;
@@ -24,7 +28,7 @@ final class Corners {
         Corners corners = new Corners(rim, tolerance);
         List<Integer> at = corners.split();
         List<Spot> spots = corners.crossed(at);
-        return corners.merged(spots);
+        return tidied(spots, tolerance);
     }
 
     private List<Integer> split() {
@@ -94,28 +98,42 @@ final class Corners {
         return spots.size() < 3 ? Line.through(spot(from), spot(to)) : Line.fitted(spots);
     }
 
-    private List<Spot> merged(List<Spot> spots) {
+    /**
+     * Drops corners that are none and short sides that are better bridged by lengthening their neighbours.
+     *
+     * @param tolerance as for {@link #of}
+     */
+    static List<Spot> tidied(List<Spot> spots, double tolerance) {
         List<Spot> out = new ArrayList<>(spots);
         while (out.size() > 3) {
-            int flattest = -1;
-            double least = Double.MAX_VALUE;
+            int best = -1;
+            double least = 1;
+            boolean bridge = false;
             for (int i = 0; i < out.size(); i++) {
-                double cost = cost(out, i);
-                if (cost < least) {
-                    least = cost;
-                    flattest = i;
+                double drop = flatness(out, i, tolerance);
+                double join = out.size() > 4 || drop > 1 ? stub(out, i, tolerance) : 1;
+                if (Math.min(drop, join) < least) {
+                    least = Math.min(drop, join);
+                    best = i;
+                    bridge = join < drop;
                 }
             }
-            if (least >= 1) {
+            if (best < 0) {
                 break;
             }
-            out.remove(flattest);
+            if (bridge) {
+                int next = (best + 1) % out.size();
+                out.set(best, bridged(out, best));
+                out.remove(next);
+            } else {
+                out.remove(best);
+            }
         }
         return out;
     }
 
     /** Below one when corner i is no corner: it hardly turns, or hardly leaves the line between its neighbours. */
-    private double cost(List<Spot> spots, int i) {
+    private static double flatness(List<Spot> spots, int i, double tolerance) {
         int n = spots.size();
         Spot a = spots.get(Math.floorMod(i - 1, n));
         Spot b = spots.get(i);
@@ -123,7 +141,27 @@ final class Corners {
         double turn = Math.abs(Math.atan2(
                 (b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x()),
                 (b.x() - a.x()) * (c.x() - b.x()) + (b.y() - a.y()) * (c.y() - b.y())));
-        double bySize = Shapes.off(b, a, c) / tolerance;
-        return Math.min(turn / LEAST_TURN_RAD, bySize);
+        return Math.min(turn / LEAST_TURN_RAD, Shapes.off(b, a, c) / tolerance);
+    }
+
+    /** Below one when side i is so short that letting its neighbours meet changes hardly any area. */
+    private static double stub(List<Spot> spots, int i, double tolerance) {
+        Spot a = spots.get(i);
+        Spot b = spots.get((i + 1) % spots.size());
+        double length = a.to(b);
+        if (length > STUB * tolerance) {
+            return 1;
+        }
+        Spot meet = bridged(spots, i);
+        double area = Math.abs((b.x() - a.x()) * (meet.y() - a.y()) - (b.y() - a.y()) * (meet.x() - a.x())) / 2;
+        double moved = Math.max(meet.to(a), meet.to(b));
+        return Math.max(area / (STUB_AREA * tolerance * tolerance), moved / (1.5 * STUB * tolerance));
+    }
+
+    private static Spot bridged(List<Spot> spots, int i) {
+        int n = spots.size();
+        Line before = Line.through(spots.get(Math.floorMod(i - 1, n)), spots.get(i));
+        Line after = Line.through(spots.get((i + 1) % n), spots.get((i + 2) % n));
+        return before.crossing(after);
     }
 }

@@ -21,6 +21,9 @@ final class Standouts {
     /** Variance granted to every direction: camera noise and quantisation, CIELAB squared. */
     private static final double NOISE = 1.2;
 
+    /** Half the width of lines that are opened away, in coarse pixels. */
+    private static final int OPENING = 3;
+
     private final Coarse coarse;
     private final Ground ground;
     private final GrayU8 mask;
@@ -89,7 +92,7 @@ final class Standouts {
     private List<Blob> blobs() {
         GrayU8 closed = BinaryImageOps.erode8(BinaryImageOps.dilate8(mask, 1, null), 1, null);
         GrayU8 filled = filled(closed);
-        GrayU8 opened = BinaryImageOps.dilate8(BinaryImageOps.erode8(filled, 2, null), 2, null);
+        GrayU8 opened = opened(filled);
         List<Blob> blobs = new ArrayList<>();
         for (Contour contour : BinaryImageOps.contour(opened, ConnectRule.FOUR, null)) {
             List<Spot> rim = new ArrayList<>();
@@ -103,6 +106,19 @@ final class Standouts {
             }
         }
         return blobs;
+    }
+
+    /** Opens away lines and spurs up to six pixels wide, then lets what is left grow back into its own sharp corners. */
+    private static GrayU8 opened(GrayU8 filled) {
+        GrayU8 core = BinaryImageOps.dilate8(BinaryImageOps.erode8(filled, OPENING, null), OPENING, null);
+        for (int round = 0; round < 2; round++) {
+            GrayU8 grown = BinaryImageOps.dilate4(core, 1, null);
+            for (int i = 0; i < grown.data.length; i++) {
+                grown.data[i] &= filled.data[i];
+            }
+            core = grown;
+        }
+        return core;
     }
 
     /** Fills whatever the ground cannot be reached from: figures of a fabric that look like the ground. */

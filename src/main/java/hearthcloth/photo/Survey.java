@@ -14,6 +14,9 @@ final class Survey {
 
     private static final double LEAST_WIDTH_MM = 9;
 
+    /** How far a rim may be off its polygon, in coarse pixels. */
+    private static final double[] TOLERANCES = {2.2, 3.5, 6};
+
     private final Picture picture;
     private final Optional<Double> focalShare;
     private final Sheet sheet;
@@ -36,29 +39,45 @@ final class Survey {
         Ground ground = Ground.of(smooth);
         progress.at(0.45, "finding the pieces");
         List<Blob> blobs = Standouts.on(smooth, ground);
-        List<List<Spot>> rough = blobs.stream().map(b -> Corners.of(b.rim(), 2.2 * step)).toList();
         Lens lens = Lens.unknown(picture);
-        List<Traced> traced = traced(rough, lens, (int) Math.round(2.5 * step + 2), 2 + step * 0.5);
+        List<Traced> traced = blobs.stream().parallel().map(b -> simplest(b, lens)).toList();
         progress.at(0.6, "finding the " + sheet.name());
-        lens = Straightness.estimated(lens, straightSides(blobs, traced), 1.5 + step * 0.25);
-        traced = traced(traced.stream().map(Traced::corners).toList(), lens, (int) Math.round(1.5 * step + 2), 1.2);
-        lens = Straightness.estimated(lens, straightSides(blobs, traced), 1);
-        SheetFinder finder = new SheetFinder(coarse, lens, focalShare);
+        Lens first = Straightness.estimated(lens, straightSides(blobs, traced), 1.5 + step * 0.25);
+        traced = again(traced, first);
+        Lens second = Straightness.estimated(first, straightSides(blobs, traced), 1);
+        SheetFinder finder = new SheetFinder(coarse, second, focalShare);
         SheetFinder.Found found = finder.among(uncut(blobs, traced), sheet).orElseThrow(() -> new RefusedException("No "
                 + sheet.name() + " was found. Lay it flat among the pieces, whole in the picture, touching nothing, on ground"
                 + " that it stands out from, and take the picture from above."));
         Scale scale = new Scale(
-                Plane.variants(lens, found.corners(), sheet, found.size(), Math.hypot(found.deviation(), 0.15)),
+                Plane.variants(second, found.corners(), sheet, found.size(), Math.hypot(found.deviation(), 0.15)),
                 found,
                 picture);
         progress.at(0.8, "measuring");
         return new Reading.Read(pieces(blobs, traced, scale, found.index()), scale, List.of());
     }
 
-    private List<Traced> traced(List<List<Spot>> rough, Lens lens, int reach, double near) {
-        return IntStream.range(0, rough.size())
+    /** Of polygons from fine to rough, the one the picture supports best. */
+    private Traced simplest(Blob blob, Lens lens) {
+        Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2));
+        Traced best = null;
+        for (double tolerance : TOLERANCES) {
+            List<Spot> corners = Corners.of(blob.rim(), tolerance * step);
+            Traced traced = Traced.of(corners, reader, lens, 2 + step * 0.5, 3 * step);
+            best = best == null || traced.misfit() < best.misfit() ? traced : best;
+        }
+        return java.util.Objects.requireNonNull(best);
+    }
+
+    private List<Traced> again(List<Traced> traced, Lens lens) {
+        return traced.stream()
                 .parallel()
-                .mapToObj(i -> Traced.of(rough.get(i), new Sides(picture, reach), lens, near, 3 * step))
+                .map(t -> Traced.of(
+                        Corners.tidied(t.corners(), 2 * step),
+                        new Sides(picture, (int) Math.round(1.5 * step + 2)),
+                        lens,
+                        1.2,
+                        3 * step))
                 .toList();
     }
 

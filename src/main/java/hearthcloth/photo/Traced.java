@@ -10,6 +10,8 @@ import java.util.List;
  */
 record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
 
+    private static final double CORNER_COST = 0.02;
+
     Traced {
         corners = List.copyOf(corners);
         sides = List.copyOf(sides);
@@ -49,6 +51,21 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             corners.add(cross.to(rough.get(i)) < leash ? cross : rough.get(i));
         }
         return corners;
+    }
+
+    /**
+     * How badly the picture supports this polygon: the part of its rim where nothing was found on the sides, plus a little
+     * for every corner, so that of two polygons the simpler one wins unless the other explains more.
+     */
+    double misfit() {
+        double all = 0;
+        double bare = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            double length = corners.get(i).to(corners.get((i + 1) % corners.size()));
+            all += length;
+            bare += length * (1 - Math.min(1, fits.get(i).share() / 0.8));
+        }
+        return bare / all + CORNER_COST * corners.size();
     }
 
     /** The sine of the angle at corner i. */

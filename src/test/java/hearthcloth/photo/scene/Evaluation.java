@@ -56,7 +56,7 @@ final class Evaluation {
                         verdict.sides.stream().filter(s -> !s.held()).count(), verdict.lostSides);
                 verdict.missed.forEach(m -> System.out.println("   missed " + m));
                 verdict.invented.forEach(m -> System.out.println("   false " + m));
-                verdict.sides.stream().filter(s -> !s.good()).forEach(s -> System.out.println("   bad " + s));
+                verdict.sides.stream().filter(s -> !s.good()).limit(4).forEach(s -> System.out.println("   bad " + s));
                 if (args.length > 3) {
                     Files.write(Path.of(args[3], seed + ".png"), Overlay.png(photograph, read, Ruler.MILLIMETRES));
                 }
