@@ -27,9 +27,17 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
      * @param scatter of the places used, in pixels
      * @param deviation of the line's offset at its middle, and at its ends per half length, in pixels
      * @param share of all weight that was used
-     * @param fringe how far the places beyond it lie outside, in pixels; zero without fringe
+     * @param fringe how far threads reach beyond it, in pixels; zero for a clean edge
      */
-    record Fit(Line line, double scatter, double deviation, double share, double fringe) {}
+    record Fit(Line line, double scatter, double deviation, double share, double fringe) {
+
+        /** The same side with its line on the solid cloth's edge, {@code shift} pixels outside where it was. */
+        Fit frayed(double shift, double reach, int outside) {
+            Spot at = line.at().plus(-line.dy() * shift * outside, line.dx() * shift * outside);
+            return new Fit(
+                    new Line(at, line.dx(), line.dy()), scatter, Math.hypot(deviation, 0.15 * reach), share, reach);
+        }
+    }
 
     boolean isUsable() {
         return places.size() >= 6;
@@ -55,8 +63,7 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
         double all = Arrays.stream(weight).sum();
         double kept = Arrays.stream(used).sum();
         double independent = Math.max(2, kept / all * spots.size() / 3);
-        return new Fit(line, scatter, Math.hypot(scatter / Math.sqrt(independent), 0.05), kept / all,
-                fringe(spots, weight, line, 3 * Math.max(0.6, scatter)));
+        return new Fit(line, scatter, Math.hypot(scatter / Math.sqrt(independent), 0.05), kept / all, 0);
     }
 
     private List<Spot> straight(Lens lens) {
@@ -104,25 +111,6 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
         }
         Line through = Line.through(spots.get(0), spots.get(n - 1));
         return aligned(best, through);
-    }
-
-    /** Fringe lies outside only: the ninth decile of what is outside, if far more is outside than inside. */
-    private double fringe(List<Spot> spots, double[] weight, Line line, double least) {
-        List<Double> out = new ArrayList<>();
-        int in = 0;
-        for (int i = 0; i < weight.length; i++) {
-            double off = outside * line.off(spots.get(i));
-            if (weight[i] > 0 && off > least) {
-                out.add(off);
-            } else if (weight[i] > 0 && off < -least) {
-                in++;
-            }
-        }
-        if (out.size() < 0.12 * spots.size() || out.size() < 3 * in) {
-            return 0;
-        }
-        out.sort(null);
-        return out.get(out.size() * 9 / 10);
     }
 
     /**

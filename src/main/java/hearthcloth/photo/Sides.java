@@ -12,16 +12,34 @@ final class Sides {
     /** Colour change, in steps of 255, below which a profile says nothing. */
     private static final double LEAST_CHANGE = 9;
 
+    /** A sharp edge falls from all to an eighth within this many pixels after its steepest place. */
+    private static final double CLEAN_FALL = 2;
+
+    /** Shorter threads do not matter, in pixels. */
+    private static final double LEAST_FRINGE = 3;
+
+    /** How a profile's colours become levels. */
+    enum Reading {
+        /** Along the change from outside to inside: best against noise, for plain cloth. */
+        ALONG_THE_CHANGE,
+        /** By how far each colour is from the ground's, whichever way: for figured cloth. */
+        AWAY_FROM_THE_GROUND
+    }
+
     private final Picture picture;
+    private final Reading reading;
     /** How far to look either side of where the side should be, in pixels. */
     private final int reach;
 
     private final double[][] profile;
+    private final double[] level;
 
-    Sides(Picture picture, int reach) {
+    Sides(Picture picture, int reach, Reading reading) {
         this.picture = picture;
+        this.reading = reading;
         this.reach = reach;
         profile = new double[2 * reach + 1][3];
+        level = new double[2 * reach + 1];
     }
 
     /** The sides of a polygon given by its corners in raw pixels; side i runs from corner i to the next. */
@@ -61,6 +79,56 @@ final class Sides {
         return new Side(places, weights, outside, sharp / Math.max(1, places.size()));
     }
 
+    /**
+     * Looks at the side as a whole: the mean of all its profiles, along the line found. A clean edge falls at once; where
+     * threads stick out the fall has a shoulder, and the line is moved to the edge of the solid cloth.
+     */
+    Side.Fit settled(Side.Fit fit, Side side, Lens lens) {
+        double[] level = meanLevel(fit, side, lens);
+        int n = level.length;
+        int end = n - 1;
+        while (end > 2 && level[end] < 0.12) {
+            end--;
+        }
+        double steepest = 0;
+        for (int i = 2; i < n - 2; i++) {
+            steepest = Math.max(steepest, level[i - 1] - level[i + 1]);
+        }
+        int solid = n - 3;
+        while (solid > 2
+                && (level[solid - 1] - level[solid + 1] < 0.55 * steepest
+                        || level[solid - 1] - level[solid + 1] < level[solid - 2] - level[solid])) {
+            solid--;
+        }
+        double fringe = end - solid - CLEAN_FALL; if (Boolean.getBoolean("dbg") && fringe >= LEAST_FRINGE) { StringBuilder q = new StringBuilder(); for (double v : level) q.append(String.format("%.2f ", v)); System.out.println(fit.line() + " solid " + (solid - profile.length/2) + " fringe " + fringe + " : " + q); } //DEBUG
+        return fringe < LEAST_FRINGE ? fit : fit.frayed(solid - profile.length / 2, fringe, side.outside());
+    }
+
+    private double[] meanLevel(Side.Fit fit, Side side, Lens lens) {
+        int n = profile.length;
+        double[] sum = new double[n];
+        double weight = 1e-9;
+        Line line = fit.line();
+        for (Spot place : side.places()) {
+            double along = line.along(lens.straight(place));
+            Spot at = lens.bent(line.at().plus(along * line.dx(), along * line.dy()));
+            if (picture.holds(at.x(), at.y(), reach + 2)) {
+                int out = side.outside();
+                read(at, line.dx(), line.dy(), -line.dy() * out, line.dx() * out);
+                double size = levels();
+                double trust = Math.min(1, size * size / 900);
+                weight += trust;
+                for (int i = 0; i < n; i++) {
+                    sum[i] += trust * level[i];
+                }
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            sum[i] /= weight;
+        }
+        return sum;
+    }
+
     private void read(Spot at, double dx, double dy, double nx, double ny) {
         for (int t = -reach; t <= reach; t++) {
             double[] sum = profile[t + reach];
@@ -77,27 +145,8 @@ final class Sides {
 
     /** Where the step is (pixels outwards), how large it is, and how much of it happens within two pixels. */
     private double[] step() {
+        double size = levels();
         int n = profile.length;
-        double[] change = new double[3];
-        double[] base = new double[3];
-        int quarter = Math.max(2, n / 4);
-        for (int c = 0; c < 3; c++) {
-            double in = 0;
-            double out = 0;
-            for (int i = 0; i < quarter; i++) {
-                in += profile[i][c];
-                out += profile[n - 1 - i][c];
-            }
-            base[c] = out / quarter;
-            change[c] = (in - out) / quarter;
-        }
-        double size = change[0] * change[0] + change[1] * change[1] + change[2] * change[2];
-        double[] level = new double[n];
-        for (int i = 0; i < n; i++) {
-            for (int c = 0; c < 3; c++) {
-                level[i] += (profile[i][c] - base[c]) * change[c] / Math.max(1e-9, size);
-            }
-        }
         int cut = bestCut(level);
         double weight = 1e-12;
         double moment = 0;
@@ -108,7 +157,56 @@ final class Sides {
         }
         double at = weight > 1e-9 ? moment / weight : cut - 0.5;
         double sharp = level[Math.max(0, cut - 2)] - level[Math.min(n - 1, cut + 1)];
-        return new double[] {at - reach, Math.sqrt(size), Math.max(0, Math.min(1, sharp))};
+        return new double[] {at - reach, size, Math.max(0, Math.min(1, sharp))};
+    }
+
+    /** Turns the profile into levels, one inside and nought outside; returns the size of the colour change. */
+    private double levels() {
+        double[] change = new double[3];
+        double[] base = new double[3];
+        int n = profile.length;
+        int quarter = Math.max(2, n / 4);
+        double squares = 0;
+        for (int c = 0; c < 3; c++) {
+            double in = 0;
+            double out = 0;
+            for (int i = 0; i < quarter; i++) {
+                in += profile[i][c];
+                out += profile[n - 1 - i][c];
+            }
+            base[c] = out / quarter;
+            change[c] = (in - out) / quarter;
+            squares += change[c] * change[c];
+        }
+        if (reading == Reading.AWAY_FROM_THE_GROUND) {
+            return away(base, quarter);
+        }
+        for (int i = 0; i < n; i++) {
+            level[i] = 0;
+            for (int c = 0; c < 3; c++) {
+                level[i] += (profile[i][c] - base[c]) * change[c] / Math.max(1e-9, squares);
+            }
+        }
+        return Math.sqrt(squares);
+    }
+
+    /** Distance from the outside colour, less what the outside itself strays, clipped to one at the inside's mean. */
+    private double away(double[] base, int quarter) {
+        int n = profile.length;
+        double in = 0;
+        double out = 0;
+        for (int i = 0; i < n; i++) {
+            double r = profile[i][0] - base[0];
+            double g = profile[i][1] - base[1];
+            double b = profile[i][2] - base[2];
+            level[i] = Math.sqrt(r * r + g * g + b * b);
+            in += i < quarter ? level[i] / quarter : 0;
+            out += i >= n - quarter ? level[i] / quarter : 0;
+        }
+        for (int i = 0; i < n; i++) {
+            level[i] = Math.min(1, (level[i] - out) / Math.max(1e-9, in - out));
+        }
+        return Math.max(0, in - out);
     }
 
     /** The place before which the levels are nearest one and after which nearest nought. */

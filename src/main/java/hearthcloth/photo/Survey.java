@@ -23,6 +23,8 @@ final class Survey {
     private final Progress progress;
     private final Coarse coarse;
     private final double step;
+    private final Coarse smooth;
+    private final Ground ground;
 
     Survey(Decoder.Decoded decoded, Sheet sheet, Progress progress) {
         this.picture = decoded.picture();
@@ -32,11 +34,11 @@ final class Survey {
         progress.at(0.3, "looking at the ground");
         this.coarse = Coarse.of(picture);
         this.step = coarse.step;
+        this.smooth = coarse.smoothed(1.2);
+        this.ground = Ground.of(smooth);
     }
 
     Reading read() {
-        Coarse smooth = coarse.smoothed(1.2);
-        Ground ground = Ground.of(smooth);
         progress.at(0.45, "finding the pieces");
         List<Blob> blobs = Standouts.on(smooth, ground);
         Lens lens = Lens.unknown(picture);
@@ -45,6 +47,7 @@ final class Survey {
         Lens first = Straightness.estimated(lens, straightSides(blobs, traced), 1.5 + step * 0.25);
         traced = again(traced, first);
         Lens second = Straightness.estimated(first, straightSides(blobs, traced), 1);
+        traced = again(traced, second);
         SheetFinder finder = new SheetFinder(coarse, second, focalShare);
         SheetFinder.Found found = finder.among(uncut(blobs, traced), sheet).orElseThrow(() -> new RefusedException("No "
                 + sheet.name() + " was found. Lay it flat among the pieces, whole in the picture, touching nothing, on ground"
@@ -59,26 +62,28 @@ final class Survey {
 
     /** Of polygons from fine to rough, the one the picture supports best. */
     private Traced simplest(Blob blob, Lens lens) {
-        Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2));
+        Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2), Sides.Reading.ALONG_THE_CHANGE);
         Traced best = null;
         for (double tolerance : TOLERANCES) {
             List<Spot> corners = Corners.of(blob.rim(), tolerance * step);
-            Traced traced = Traced.of(corners, reader, lens, 2 + step * 0.5, 3 * step);
+            Traced traced = Traced.of(corners, reader, null, lens, 2 + step * 0.5, 3 * step);
             best = best == null || traced.misfit() < best.misfit() ? traced : best;
         }
         return java.util.Objects.requireNonNull(best);
     }
 
     private List<Traced> again(List<Traced> traced, Lens lens) {
-        return traced.stream()
-                .parallel()
-                .map(t -> Traced.of(
-                        Corners.tidied(t.corners(), 2 * step),
-                        new Sides(picture, (int) Math.round(1.5 * step + 2)),
-                        lens,
-                        1.2,
-                        3 * step))
-                .toList();
+        return traced.stream().parallel().map(t -> again(t, lens)).toList();
+    }
+
+    private Traced again(Traced traced, Lens lens) {
+        List<Spot> corners = Corners.tidied(traced.corners(), 2 * step);
+        Sides.Reading reading = Interior.of(corners, coarse, ground).figured()
+                ? Sides.Reading.AWAY_FROM_THE_GROUND
+                : Sides.Reading.ALONG_THE_CHANGE;
+        Sides reader = new Sides(picture, (int) Math.round(1.5 * step + 2), reading);
+        Sides wide = new Sides(picture, (int) Math.round(3 * step + 6), reading);
+        return Traced.of(corners, reader, wide, lens, 1.2, 6 * step);
     }
 
     private static List<Side> straightSides(List<Blob> blobs, List<Traced> traced) {

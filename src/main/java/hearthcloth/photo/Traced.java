@@ -2,6 +2,7 @@ package hearthcloth.photo;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A polygon followed in the full picture: its corners in raw pixels and, for each side, how well it was found.
@@ -21,10 +22,11 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
     /**
      * Follows a polygon.
      *
+     * @param wide the same reader with a longer reach, to see fringe by
      * @param near how far a place may be off its side and still belong to it, in pixels
      * @param leash how far a corner may move from where it was, in pixels
      */
-    static Traced of(List<Spot> rough, Sides reader, Lens lens, double near, double leash) {
+    static Traced of(List<Spot> rough, Sides reader, @Nullable Sides wide, Lens lens, double near, double leash) {
         List<Side> sides = reader.of(rough);
         List<Side.Fit> fits = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {
@@ -32,7 +34,7 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             if (side.isUsable()) {
                 Side.Fit fit = side.fit(lens, near);
                 if (fit.share() > 0.25) {
-                    fits.add(fit);
+                    fits.add(wide == null ? fit : wide.settled(fit, side, lens));
                     continue;
                 }
             }
