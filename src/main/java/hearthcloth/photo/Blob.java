@@ -17,4 +17,11 @@ record Blob(List<Spot> rim, boolean cutOff) {
     double area() {
         return Math.abs(Shapes.signedArea(rim));
     }
+
+    /** A place inside, for a shape that is not too bent. */
+    Spot middle() {
+        double x = rim.stream().mapToDouble(Spot::x).average().orElse(0);
+        double y = rim.stream().mapToDouble(Spot::y).average().orElse(0);
+        return new Spot(x, y);
+    }
 }

@@ -96,10 +96,6 @@ public final class Scale {
         return deviation(a, b, ownMm, planes.size() - 2);
     }
 
-    void debug(Piece p) { //DEBUG
-        Spot a = p.outline().picture().get(0); Spot b = p.outline().picture().get(1); double l = onFloor(a).to(onFloor(b)); //DEBUG
-        System.out.println(l + " corner dev " + found.deviation() + " " + p.outline().sides()); //DEBUG
-        for (Plane q : planes) System.out.println("   " + (q.floor(a).to(q.floor(b)) - l)); } //DEBUG
     private double deviation(Spot a, Spot b, double ownMm, int count) {
         double length = onFloor(a).to(onFloor(b));
         double squares = ownMm * ownMm + Math.pow(CLOTH_SHARE * length, 2) + 2 * CLOTH_MM * CLOTH_MM;

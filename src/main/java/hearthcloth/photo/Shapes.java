@@ -1,6 +1,9 @@
 package hearthcloth.photo;
 
 import java.util.List;
+import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 
 /** Small plane geometry that reading shares: areas, crossings, a symmetric inverse. */
 final class Shapes {
@@ -16,6 +19,12 @@ final class Shapes {
             before = spot;
         }
         return twice / 2;
+    }
+
+    /** Area of the convex hull. */
+    static double hullArea(List<Spot> spots) {
+        Coordinate[] at = spots.stream().map(s -> new Coordinate(s.x(), s.y())).toArray(Coordinate[]::new);
+        return new ConvexHull(at, new GeometryFactory()).getConvexHull().getArea();
     }
 
     static double perimeter(List<Spot> corners) {

@@ -100,7 +100,7 @@ final class Sides {
                         || level[solid - 1] - level[solid + 1] < level[solid - 2] - level[solid])) {
             solid--;
         }
-        double fringe = end - solid - CLEAN_FALL; if (Boolean.getBoolean("dbg") && fringe >= LEAST_FRINGE) { StringBuilder q = new StringBuilder(); for (double v : level) q.append(String.format("%.2f ", v)); System.out.println(fit.line() + " solid " + (solid - profile.length/2) + " fringe " + fringe + " : " + q); } //DEBUG
+        double fringe = end - solid - CLEAN_FALL;
         return fringe < LEAST_FRINGE ? fit : fit.frayed(solid - profile.length / 2, fringe, side.outside());
     }
 
@@ -109,7 +109,8 @@ final class Sides {
         double[] sum = new double[n];
         double weight = 1e-9;
         Line line = fit.line();
-        for (Spot place : side.places()) {
+        for (int k = 0; k < side.places().size(); k += 2) {
+            Spot place = side.places().get(k);
             double along = line.along(lens.straight(place));
             Spot at = lens.bent(line.at().plus(along * line.dx(), along * line.dy()));
             if (picture.holds(at.x(), at.y(), reach + 2)) {

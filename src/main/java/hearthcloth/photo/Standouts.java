@@ -21,6 +21,8 @@ final class Standouts {
     /** Variance granted to every direction: camera noise and quantisation, CIELAB squared. */
     private static final double NOISE = 1.2;
 
+    /** A shape that fills this much of its convex hull is compact. */
+    private static final double COMPACT = 0.93;
     /** Half the width of lines that are opened away, in coarse pixels. */
     private static final int OPENING = 3;
 
@@ -88,13 +90,33 @@ final class Standouts {
         }
     }
 
-    /** Closes small gaps, opens thin bridges and lines, and follows what is left round its outside. */
+    /**
+     * What stands out, without lines and lint. Figured cloth may fall apart where a figure looks like the ground: what a
+     * bolder closing makes into one compact shape is taken for one piece.
+     */
     private List<Blob> blobs() {
-        GrayU8 closed = BinaryImageOps.erode8(BinaryImageOps.dilate8(mask, 1, null), 1, null);
-        GrayU8 filled = filled(closed);
-        GrayU8 opened = opened(filled);
+        List<Blob> fine = followed(filled(opened(closed(1))));
+        List<Blob> bold = followed(filled(opened(closed(3))));
+        List<Blob> out = new ArrayList<>(fine);
+        for (Blob whole : bold) {
+            List<Blob> parts = fine.stream()
+                    .filter(part -> Shapes.inside(whole.rim(), part.middle().x(), part.middle().y()))
+                    .toList();
+            if (parts.isEmpty() || (parts.size() > 1 && whole.area() > COMPACT * Shapes.hullArea(whole.rim()))) {
+                out.removeAll(parts);
+                out.add(whole);
+            }
+        }
+        return out;
+    }
+
+    private GrayU8 closed(int radius) {
+        return BinaryImageOps.erode8(BinaryImageOps.dilate8(mask, radius, null), radius, null);
+    }
+
+    private List<Blob> followed(GrayU8 shapes) {
         List<Blob> blobs = new ArrayList<>();
-        for (Contour contour : BinaryImageOps.contour(opened, ConnectRule.FOUR, null)) {
+        for (Contour contour : BinaryImageOps.contour(shapes, ConnectRule.FOUR, null)) {
             List<Spot> rim = new ArrayList<>();
             boolean cutOff = false;
             for (var p : contour.external) {

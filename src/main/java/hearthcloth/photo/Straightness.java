@@ -16,17 +16,21 @@ final class Straightness {
     /** Cloth edges wander: taken as 1/1000 of the length; those that wander more are outvoted. */
     private static final double CLOTH_BOW = 1.0 / 1000;
 
+    /** Paper, cards and mats are cut straighter. */
+    private static final double SHEET_BOW = 1.0 / 5000;
+
     private Straightness() {}
 
-    static Lens estimated(Lens start, List<Side> sides, double near) {
+    /** @param sheet sides of the sheet, trusted more; empty when it is not known yet */
+    static Lens estimated(Lens start, List<Side> sides, List<Side> sheet, double near) {
         Lens lens = start;
         for (int round = 0; round < 3; round++) {
-            lens = improved(lens, sides, round == 0 ? near * 2 : near);
+            lens = improved(lens, sides, sheet, round == 0 ? near * 2 : near);
         }
         return lens;
     }
 
-    private static Lens improved(Lens lens, List<Side> sides, double near) {
+    private static Lens improved(Lens lens, List<Side> sides, List<Side> sheet, double near) {
         Lens trial = lens.with(lens.kappa() + TRIAL, 0);
         List<double[]> asks = new ArrayList<>();
         for (Side side : sides) {
@@ -39,7 +43,7 @@ final class Straightness {
             double[] then = side.bow(trial, near);
             if (now[2] > 0.5 * n) {
                 asks.add(new double[] {
-                    now[0], (then[0] - now[0]) / TRIAL, Math.hypot(2 * now[1], length * CLOTH_BOW)
+                    now[0], (then[0] - now[0]) / TRIAL, Math.hypot(2 * now[1], length * (sheet.contains(side) ? SHEET_BOW : CLOTH_BOW))
                 });
             }
         }

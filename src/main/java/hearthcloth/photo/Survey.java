@@ -44,20 +44,44 @@ final class Survey {
         Lens lens = Lens.unknown(picture);
         List<Traced> traced = blobs.stream().parallel().map(b -> simplest(b, lens)).toList();
         progress.at(0.6, "finding the " + sheet.name());
-        Lens first = Straightness.estimated(lens, straightSides(blobs, traced), 1.5 + step * 0.25);
+        Lens first = Straightness.estimated(lens, straightSides(blobs, traced), List.of(), 1.5 + step * 0.25);
         traced = again(traced, first);
-        Lens second = Straightness.estimated(first, straightSides(blobs, traced), 1);
+        SheetFinder.Found rough = found(first, blobs, traced);
+        Lens second = Straightness.estimated(
+                first, straightSides(blobs, traced), traced.get(rough.index()).sides(), 1);
         traced = again(traced, second);
-        SheetFinder finder = new SheetFinder(coarse, second, focalShare);
-        SheetFinder.Found found = finder.among(uncut(blobs, traced), sheet).orElseThrow(() -> new RefusedException("No "
-                + sheet.name() + " was found. Lay it flat among the pieces, whole in the picture, touching nothing, on ground"
-                + " that it stands out from, and take the picture from above."));
+        SheetFinder.Found found = found(second, blobs, traced);
         Scale scale = new Scale(
                 Plane.variants(second, found.corners(), sheet, found.size(), Math.hypot(found.deviation(), 0.15)),
                 found,
                 picture);
         progress.at(0.8, "measuring");
         return new Reading.Read(pieces(blobs, traced, scale, found.index()), scale, List.of());
+    }
+
+    private SheetFinder.Found found(Lens lens, List<Blob> blobs, List<Traced> traced) {
+        return new SheetFinder(coarse, lens, focalShare)
+                .among(uncut(blobs, traced), sheet)
+                .filter(found -> !sheet.white() || isWhitest(found.index(), traced))
+                .orElseThrow(() -> new RefusedException("No " + sheet.name() + " was found. Lay it flat among the pieces,"
+                        + " whole in the picture, touching nothing, on ground that it stands out from, and take the picture"
+                        + " from above."));
+    }
+
+    /** False when a larger shape is as white: then that is the sheet, but something touches it or it is cut off. */
+    private boolean isWhitest(int index, List<Traced> traced) {
+        Interior chosen = Interior.of(traced.get(index).corners(), coarse, ground);
+        double area = Math.abs(Shapes.signedArea(traced.get(index).corners()));
+        for (Traced other : traced) {
+            Interior interior = Interior.of(other.corners(), coarse, ground);
+            if (Math.abs(Shapes.signedArea(other.corners())) > 1.5 * area
+                    && interior.l() > chosen.l() - 3
+                    && Math.hypot(interior.a(), interior.b()) < Math.hypot(chosen.a(), chosen.b()) + 2
+                    && !interior.figured()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Of polygons from fine to rough, the one the picture supports best. */
@@ -82,8 +106,8 @@ final class Survey {
                 ? Sides.Reading.AWAY_FROM_THE_GROUND
                 : Sides.Reading.ALONG_THE_CHANGE;
         Sides reader = new Sides(picture, (int) Math.round(1.5 * step + 2), reading);
-        Sides wide = new Sides(picture, (int) Math.round(3 * step + 6), reading);
-        return Traced.of(corners, reader, wide, lens, 1.2, 6 * step);
+        Sides wide = new Sides(picture, (int) Math.round(5 * step + 8), reading);
+        return Traced.of(corners, reader, wide, lens, 1.2, 10 * step);
     }
 
     private static List<Side> straightSides(List<Blob> blobs, List<Traced> traced) {
