@@ -119,8 +119,9 @@ final class Ground {
         spreads.sort(null);
         double texture = spreads.get(spreads.size() / 2);
         reach = Math.max(5, Math.min(11, 3 + 1.6 * texture));
+        accept(seed, mean, seed, offers);
         for (int t = 0; t < spread.length; t++) {
-            if (between(mean, t, mean, seed) < 4 && spread[t] < 1.5 * texture + 0.5) {
+            if (atRim(t) && between(mean, t, mean, seed) < reach && spread[t] < 1.5 * texture + 0.5) {
                 accept(t, mean, t, offers);
             }
         }

@@ -31,11 +31,15 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
      */
     record Fit(Line line, double scatter, double deviation, double share, double fringe) {
 
-        /** The same side with its line on the solid cloth's edge, {@code shift} pixels outside where it was. */
-        Fit frayed(double shift, double reach, int outside) {
+        /** The same with its line {@code shift} pixels further outside. */
+        Fit moved(double shift, int outside) {
             Spot at = line.at().plus(-line.dy() * shift * outside, line.dx() * shift * outside);
-            return new Fit(
-                    new Line(at, line.dx(), line.dy()), scatter, Math.hypot(deviation, 0.15 * reach), share, reach);
+            return new Fit(new Line(at, line.dx(), line.dy()), scatter, deviation, share, fringe);
+        }
+
+        /** The same with threads sticking out. */
+        Fit frayed(double reach) {
+            return new Fit(line, scatter, Math.hypot(deviation, 0.05 * reach), share, reach);
         }
     }
 

@@ -18,6 +18,9 @@ final class Sides {
     /** Shorter threads do not matter, in pixels. */
     private static final double LEAST_FRINGE = 3;
 
+    /** Threads beyond the edge cover less of the ground than this. */
+    private static final double SOLID = 0.6;
+
     /** How a profile's colours become levels. */
     enum Reading {
         /** Along the change from outside to inside: best against noise, for plain cloth. */
@@ -80,28 +83,57 @@ final class Sides {
     }
 
     /**
-     * Looks at the side as a whole: the mean of all its profiles, along the line found. A clean edge falls at once; where
-     * threads stick out the fall has a shoulder, and the line is moved to the edge of the solid cloth.
+     * Looks at the side as a whole: the mean of all its profiles, along the line found. A clean edge falls at once. Where
+     * threads stick out the fall has a shoulder; then the places are read again with this longer reach, so that those
+     * between the threads agree on the edge of the solid cloth. A line found inside the cloth is moved to its rim.
      */
-    Side.Fit settled(Side.Fit fit, Side side, Lens lens) {
-        double[] level = meanLevel(fit, side, lens);
-        int n = level.length;
-        int end = n - 1;
-        while (end > 2 && level[end] < 0.12) {
-            end--;
+    Side.Fit settled(Side.Fit fit, Side side, Spot a, Spot b, Lens lens, double near) {
+        double[] mean = meanLevel(fit, side, lens);
+        if (first(mean, 0.15) - first(mean, 0.85) > CLEAN_FALL + LEAST_FRINGE) {
+            Side wide = side(a, b, side.outside());
+            if (wide.isUsable()) {
+                Side.Fit again = wide.fit(lens, near);
+                double[] meanAgain = meanLevel(again, wide, lens);
+                return moved(again, meanAgain, side.outside());
+            }
         }
-        double steepest = 0;
-        for (int i = 2; i < n - 2; i++) {
-            steepest = Math.max(steepest, level[i - 1] - level[i + 1]);
+        return moved(fit, mean, side.outside());
+    }
+
+    private Side.Fit moved(Side.Fit fit, double[] mean, int outside) {
+        int solid = outermostFall(mean);
+        double fringe = last(mean, 0.12) - solid - CLEAN_FALL;
+        int shift = solid - reach;
+        if (fringe < LEAST_FRINGE) {
+            return Math.abs(shift) < 2 ? fit : fit.moved(shift, outside);
         }
-        int solid = n - 3;
-        while (solid > 2
-                && (level[solid - 1] - level[solid + 1] < 0.55 * steepest
-                        || level[solid - 1] - level[solid + 1] < level[solid - 2] - level[solid])) {
-            solid--;
+        return fit.moved(shift, outside).frayed(fringe);
+    }
+
+    private static int first(double[] mean, double below) {
+        int i = 0;
+        while (i < mean.length - 1 && mean[i] > below) {
+            i++;
         }
-        double fringe = end - solid - CLEAN_FALL;
-        return fringe < LEAST_FRINGE ? fit : fit.frayed(solid - profile.length / 2, fringe, side.outside());
+        return i;
+    }
+
+    private static int last(double[] mean, double above) {
+        int i = mean.length - 1;
+        while (i > 2 && mean[i] < above) {
+            i--;
+        }
+        return i;
+    }
+
+    /** Where the cloth ends, from the inside out: the steepest fall near where the level last is that of solid cloth. */
+    private static int outermostFall(double[] mean) {
+        int about = Math.max(3, Math.min(mean.length - 4, last(mean, SOLID)));
+        int at = about;
+        for (int i = about - 2; i <= about + 2; i++) {
+            at = mean[i - 1] - mean[i + 1] > mean[at - 1] - mean[at + 1] ? i : at;
+        }
+        return at;
     }
 
     private double[] meanLevel(Side.Fit fit, Side side, Lens lens) {

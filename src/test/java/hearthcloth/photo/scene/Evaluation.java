@@ -85,6 +85,9 @@ final class Evaluation {
                 verdicts.stream().mapToInt(v -> v.doubted).sum());
         sides("all", sides, lost);
         sides("undoubted", sides.stream().filter(s -> !s.doubted()).toList(), lost);
+        sides("frayed", sides.stream().filter(s -> s.where().contains("frayed")).toList(), 0);
+        sides("clean plain", sides.stream().filter(s -> s.where().endsWith("clean PLAIN")).toList(), 0);
+        sides("clean figured", sides.stream().filter(s -> s.where().contains("clean") && !s.where().endsWith("PLAIN")).toList(), 0);
         uses("all", uses);
         uses("undoubted", uses.stream().filter(u -> !u.doubted()).toList());
     }

@@ -115,7 +115,7 @@ final class Verdict {
                     side.length().in(Unit.MILLIMETRE),
                     side.giveOrTake().in(Unit.MILLIMETRE),
                     !piece.doubts().isEmpty(),
-                    where + " side " + i + (scrap.frayMm() > 0 ? " frayed " : " ") + scrap.weave().kind()));
+                    where + " side " + i + (scrap.frayMm() > 0 ? " frayed " : " clean ") + scrap.weave().kind()));
         }
     }
 
