@@ -54,7 +54,8 @@ final class Decoder {
             reader.setInput(in, true, true);
             int every = checked(reader.getWidth(0), reader.getHeight(0));
             if (kind.equals("jpeg") && scans(bytes) > MOST_SCANS) {
-                throw new RefusedException("This JPEG is put together in a way no camera does; export it again and retry.");
+                throw new RefusedException(
+                        "This JPEG is put together in a way no camera does; export it again and retry.");
             }
             ImageReadParam param = reader.getDefaultReadParam();
             param.setSourceSubsampling(every, every, 0, 0);
@@ -67,7 +68,8 @@ final class Decoder {
                 throw refused;
             }
             throw new RefusedException(
-                    "The picture is damaged or of a kind that cannot be read here; save it again as a JPEG and retry.", e);
+                    "The picture is damaged or of a kind that cannot be read here; save it again as a JPEG and retry.",
+                    e);
         } finally {
             reader.dispose();
         }
@@ -84,9 +86,10 @@ final class Decoder {
             return "png";
         }
         if (starts(bytes, 4, "ftyp")) {
-            throw new RefusedException("This is a HEIC (or AVIF) photograph, which cannot be read here. Send a JPEG: on an"
-                    + " iPhone set Settings › Camera › Formats to Most Compatible and take it again, or open it and save or"
-                    + " share it as JPEG.");
+            throw new RefusedException(
+                    "This is a HEIC (or AVIF) photograph, which cannot be read here. Send a JPEG: on an"
+                            + " iPhone set Settings › Camera › Formats to Most Compatible and take it again, or open it and save or"
+                            + " share it as JPEG.");
         }
         throw new RefusedException("This is not a photograph in JPEG or PNG form; send one of those.");
     }
@@ -110,14 +113,17 @@ final class Decoder {
             throw new RefusedException(String.format(
                     java.util.Locale.ROOT,
                     "The picture is %d × %d pixels (%.0f megapixels); the most read here is 50. Send a smaller one.",
-                    width, height, megapixels));
+                    width,
+                    height,
+                    megapixels));
         }
         if (megapixels < LEAST_MEGAPIXELS || Math.min(width, height) < 600) {
             throw new RefusedException(String.format(
                     java.util.Locale.ROOT,
                     "The picture is only %d × %d pixels; to measure by it needs 2 megapixels or more. Send it in its"
                             + " original size.",
-                    width, height));
+                    width,
+                    height));
         }
         return (int) Math.ceil(Math.sqrt(megapixels / KEPT_MEGAPIXELS));
     }
@@ -161,8 +167,12 @@ final class Decoder {
             row(image, y, line);
             for (int x = 0; x < width; x++) {
                 int rgb = line[x];
-                int u = turn >= 5 ? (turn == 5 || turn == 8 ? y : height - 1 - y) : turn == 2 || turn == 3 ? width - 1 - x : x;
-                int v = turn >= 5 ? (turn == 5 || turn == 6 ? x : width - 1 - x) : turn == 3 || turn == 4 ? height - 1 - y : y;
+                int u = turn >= 5
+                        ? (turn == 5 || turn == 8 ? y : height - 1 - y)
+                        : turn == 2 || turn == 3 ? width - 1 - x : x;
+                int v = turn >= 5
+                        ? (turn == 5 || turn == 6 ? x : width - 1 - x)
+                        : turn == 3 || turn == 4 ? height - 1 - y : y;
                 picture.put(u, v, rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255);
             }
         }
@@ -177,7 +187,7 @@ final class Decoder {
             byte[] bytes = data.getData();
             int at = y * image.getWidth() * 3;
             for (int x = 0; x < line.length; x++, at += 3) {
-                line[x] = (bytes[at + 2] & 255) << 16 | (bytes[at + 1] & 255) << 8 | bytes[at] & 255;
+                line[x] = (bytes[at + 2] & 255) << 16 | (bytes[at + 1] & 255) << 8 | (bytes[at] & 255);
             }
         } else {
             image.getRGB(0, y, line.length, 1, line, 0, line.length);

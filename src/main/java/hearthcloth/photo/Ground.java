@@ -22,6 +22,7 @@ final class Ground {
     private final int down;
     /** Three planes of tile means; then the ground's own colour. */
     private final float[][] mean;
+
     private final float[][] colour;
     private final float[] spread;
     private final boolean[] known;

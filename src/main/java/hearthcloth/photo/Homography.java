@@ -18,7 +18,8 @@ final class Homography {
     static Homography of(List<Spot> from, List<Spot> to) {
         List<AssociatedPair> pairs = new ArrayList<>();
         for (int i = 0; i < from.size(); i++) {
-            pairs.add(new AssociatedPair(from.get(i).x(), from.get(i).y(), to.get(i).x(), to.get(i).y()));
+            pairs.add(new AssociatedPair(
+                    from.get(i).x(), from.get(i).y(), to.get(i).x(), to.get(i).y()));
         }
         DMatrixRMaj matrix = new DMatrixRMaj(3, 3);
         if (!FactoryMultiView.homographyDLT(true).process(pairs, matrix)) {
@@ -29,8 +30,7 @@ final class Homography {
 
     Spot map(Spot spot) {
         double w = h[6] * spot.x() + h[7] * spot.y() + h[8];
-        return new Spot(
-                (h[0] * spot.x() + h[1] * spot.y() + h[2]) / w, (h[3] * spot.x() + h[4] * spot.y() + h[5]) / w);
+        return new Spot((h[0] * spot.x() + h[1] * spot.y() + h[2]) / w, (h[3] * spot.x() + h[4] * spot.y() + h[5]) / w);
     }
 
     /**

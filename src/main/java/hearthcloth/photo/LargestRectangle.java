@@ -158,7 +158,8 @@ public final class LargestRectangle {
             for (int move = 0; move < 10; move++) {
                 double left = best.x0 + (move == 0 || move == 4 ? step : move == 1 || move == 5 ? -step : 0);
                 double right = best.x1 + (move == 2 || move == 4 ? step : move == 3 || move == 5 ? -step : 0);
-                double angle = best.angle + (move == 6 || move == 8 ? angleStep : move == 7 || move == 9 ? -angleStep : 0);
+                double angle =
+                        best.angle + (move == 6 || move == 8 ? angleStep : move == 7 || move == 9 ? -angleStep : 0);
                 double drift = move >= 8 ? step / 2 : 0;
                 Trial trial = move >= 6 && turn == 0 ? best : tried(best, angle, left + drift, right - drift);
                 better = trial.area() > better.area() ? trial : better;

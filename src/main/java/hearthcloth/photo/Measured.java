@@ -1,8 +1,8 @@
 package hearthcloth.photo;
 
 import hearthcloth.measure.Length;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
 
 /**
  * A length read from the picture, and how far off it may be: the truth lies within in 95 of 100 cases.
@@ -13,7 +13,8 @@ public record Measured(Length length, Length giveOrTake) {
 
     static Measured mm(double millimetres, double deviationMm) {
         return new Measured(
-                new Length(Rounding.NEAREST.whole(millimetres * 1e6)), new Length(Rounding.UP.whole(deviationMm * 1.96e6)));
+                new Length(Rounding.NEAREST.whole(millimetres * 1e6)),
+                new Length(Rounding.UP.whole(deviationMm * 1.96e6)));
     }
 
     /** Such as {@code 16.2 ± 0.1 cm}. */

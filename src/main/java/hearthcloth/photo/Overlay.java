@@ -25,6 +25,9 @@ import javax.imageio.ImageIO;
 public final class Overlay {
 
     private static final int LONG_SIDE = 1600;
+    /** Height of a line of words, in pixels. */
+    private static final int LINE = 24;
+
     private static final Color SURE = new Color(0x0b6e4f);
     private static final Color DOUBTFUL = new Color(0xb3261e);
     private static final Color SHEET = new Color(0x1f4e9c);
@@ -51,7 +54,10 @@ public final class Overlay {
      * @param photograph the same bytes that were read
      */
     public static BufferedImage drawn(byte[] photograph, Reading.Read read, Ruler ruler) {
-        Overlay overlay = new Overlay(small(Decoder.decode(photograph).picture()), read, ruler);
+        long lines = read.pieces().stream().mapToLong(p -> p.doubts().size()).sum();
+        BufferedImage image =
+                small(Decoder.decode(photograph).picture(), lines == 0 ? 0 : (int) lines * LINE + LINE / 2);
+        Overlay overlay = new Overlay(image, read, ruler);
         overlay.draw();
         overlay.pen.dispose();
         return overlay.image;
@@ -68,11 +74,12 @@ public final class Overlay {
         return out.toByteArray();
     }
 
-    private static BufferedImage small(Picture picture) {
+    /** The picture made small, with room for words below. */
+    private static BufferedImage small(Picture picture, int below) {
         int step = Math.max(1, (int) Math.ceil(Math.max(picture.width, picture.height) / (double) LONG_SIDE));
         BufferedImage image =
-                new BufferedImage(picture.width / step, picture.height / step, BufferedImage.TYPE_INT_RGB);
-        for (int y = 0; y < image.getHeight(); y++) {
+                new BufferedImage(picture.width / step, picture.height / step + below, BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < image.getHeight() - below; y++) {
             for (int x = 0; x < image.getWidth(); x++) {
                 image.setRGB(x, y, average(picture, x * step, y * step, step));
             }
@@ -91,7 +98,7 @@ public final class Overlay {
             b += rgb & 255;
         }
         int n = step * step;
-        return r / n << 16 | g / n << 8 | b / n;
+        return ((r / n) << 16) | ((g / n) << 8) | (b / n);
     }
 
     private void draw() {
@@ -109,6 +116,29 @@ public final class Overlay {
         for (Piece piece : read.pieces()) {
             label(piece);
         }
+        explain();
+    }
+
+    /** Every doubt in words, below the picture. */
+    private void explain() {
+        int top = (int) Math.round(read.scale().pictureHeight() * scale);
+        pen.setColor(Color.WHITE);
+        pen.fillRect(0, top, image.getWidth(), image.getHeight() - top);
+        pen.setColor(Color.BLACK);
+        int line = top;
+        for (Piece piece : read.pieces()) {
+            for (Doubt doubt : piece.doubts()) {
+                line += LINE;
+                String words = piece.number() + " ?  " + doubt.sentence();
+                int size = 16;
+                pen.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, size));
+                while (size > 9 && pen.getFontMetrics().stringWidth(words) > image.getWidth() - 20) {
+                    size--;
+                    pen.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, size));
+                }
+                pen.drawString(words, 10, line);
+            }
+        }
     }
 
     private void outlined(List<Spot> corners, Color colour, float[] dash) {
@@ -121,11 +151,9 @@ public final class Overlay {
             }
         }
         path.closePath();
-        pen.setColor(Color.WHITE);
+        pen.setColor(new Color(255, 255, 255, dash.length == 0 ? 255 : 140));
         pen.setStroke(new BasicStroke(4, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
-        if (dash.length == 0) {
-            pen.draw(path);
-        }
+        pen.draw(path);
         pen.setColor(colour);
         pen.setStroke(
                 dash.length == 0
@@ -140,7 +168,12 @@ public final class Overlay {
         String size = ruler.number(length(Math.max(box.width(), box.height())), Rounding.DOWN) + " × "
                 + ruler.write(length(Math.min(box.width(), box.height())), Rounding.DOWN);
         String head = piece.number() + (piece.doubts().isEmpty() ? "" : " ?");
-        written(head, middle.x() * scale, middle.y() * scale - 3, 20, piece.doubts().isEmpty() ? SURE : DOUBTFUL);
+        written(
+                head,
+                middle.x() * scale,
+                middle.y() * scale - 3,
+                20,
+                piece.doubts().isEmpty() ? SURE : DOUBTFUL);
         written(size, middle.x() * scale, middle.y() * scale + 15, 15, Color.BLACK);
     }
 

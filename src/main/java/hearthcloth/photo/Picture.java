@@ -26,7 +26,7 @@ final class Picture {
 
     int rgb(int x, int y) {
         int i = y * width + x;
-        return (red[i] & 255) << 16 | (green[i] & 255) << 8 | blue[i] & 255;
+        return (red[i] & 255) << 16 | (green[i] & 255) << 8 | (blue[i] & 255);
     }
 
     /** Whether a place lies inside by at least {@code margin} pixels. */

@@ -46,7 +46,8 @@ final class Plane {
         Spot at = floor(raw);
         Spot right = floor(raw.plus(1, 0));
         Spot below = floor(raw.plus(0, 1));
-        double area = Math.abs((right.x() - at.x()) * (below.y() - at.y()) - (right.y() - at.y()) * (below.x() - at.x()));
+        double area =
+                Math.abs((right.x() - at.x()) * (below.y() - at.y()) - (right.y() - at.y()) * (below.x() - at.x()));
         return 1 / Math.sqrt(Math.max(1e-12, area));
     }
 

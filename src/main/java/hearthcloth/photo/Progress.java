@@ -8,6 +8,8 @@ public interface Progress {
     Progress NONE = (share, what) -> {};
 
     /**
+     * Says how far it is.
+     *
      * @param share done so far, 0 to 1, never falling
      * @param what what is being done now, a short phrase for the maker
      */

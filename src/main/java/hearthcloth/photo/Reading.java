@@ -9,12 +9,10 @@ public sealed interface Reading {
      * The sheet was found and everything apart from the ground measured by it.
      *
      * @param pieces top to bottom, left to right; each carries its own doubts
-     * @param notes doubts about the picture as a whole, sentences for the maker
      */
-    record Read(List<Piece> pieces, Scale scale, List<String> notes) implements Reading {
+    record Read(List<Piece> pieces, Scale scale) implements Reading {
         public Read {
             pieces = List.copyOf(pieces);
-            notes = List.copyOf(notes);
         }
     }
 

@@ -75,7 +75,8 @@ final class SheetFinder {
         double one = skew(corners, upright);
         double two = skew(corners, lying);
         double skew = Math.min(one, two);
-        double scatter = shape.fits().stream().mapToDouble(Side.Fit::scatter).average().orElse(9);
+        double scatter =
+                shape.fits().stream().mapToDouble(Side.Fit::scatter).average().orElse(9);
         double score = skew / MOST_SKEW * (sheet.white() ? 1 : 3) + scatter / 3 + plainness(corners, sheet.white());
         score -= Math.log10(Math.abs(Shapes.signedArea(corners)) / (lens.unit() * lens.unit())) + 2;
         return new Found(index, corners, one <= two ? upright : lying, skew, score, shape.worstDeviation());

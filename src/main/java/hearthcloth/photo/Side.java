@@ -39,7 +39,7 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
 
         /** The same with threads sticking out. */
         Fit frayed(double reach) {
-            return new Fit(line, scatter, Math.hypot(deviation, 0.05 * reach), share, reach);
+            return new Fit(line, scatter, Math.hypot(deviation, 0.09 * reach), share, reach);
         }
     }
 

@@ -22,7 +22,7 @@ final class Sides {
     private static final double SOLID = 0.6;
 
     /** How a profile's colours become levels. */
-    enum Reading {
+    enum Levels {
         /** Along the change from outside to inside: best against noise, for plain cloth. */
         ALONG_THE_CHANGE,
         /** By how far each colour is from the ground's, whichever way: for figured cloth. */
@@ -30,14 +30,14 @@ final class Sides {
     }
 
     private final Picture picture;
-    private final Reading reading;
+    private final Levels reading;
     /** How far to look either side of where the side should be, in pixels. */
     private final int reach;
 
     private final double[][] profile;
     private final double[] level;
 
-    Sides(Picture picture, int reach, Reading reading) {
+    Sides(Picture picture, int reach, Levels reading) {
         this.picture = picture;
         this.reading = reading;
         this.reach = reach;
@@ -211,7 +211,7 @@ final class Sides {
             change[c] = (in - out) / quarter;
             squares += change[c] * change[c];
         }
-        if (reading == Reading.AWAY_FROM_THE_GROUND) {
+        if (reading == Levels.AWAY_FROM_THE_GROUND) {
             return away(base, quarter);
         }
         for (int i = 0; i < n; i++) {

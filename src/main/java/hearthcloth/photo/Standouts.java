@@ -84,8 +84,7 @@ final class Standouts {
                     + inverse[3] * a * a
                     + inverse[5] * b * b
                     + 2 * (inverse[1] * l * a + inverse[2] * l * b + inverse[4] * a * b);
-            boolean out = odd > DEVIATIONS * DEVIATIONS
-                    && l * l + a * a + b * b > LEAST_DIFFERENCE * LEAST_DIFFERENCE;
+            boolean out = odd > DEVIATIONS * DEVIATIONS && l * l + a * a + b * b > LEAST_DIFFERENCE * LEAST_DIFFERENCE;
             mask.data[i] = (byte) (out ? 1 : 0);
         }
     }
@@ -100,7 +99,8 @@ final class Standouts {
         List<Blob> out = new ArrayList<>(fine);
         for (Blob whole : bold) {
             List<Blob> parts = fine.stream()
-                    .filter(part -> Shapes.inside(whole.rim(), part.middle().x(), part.middle().y()))
+                    .filter(part -> Shapes.inside(
+                            whole.rim(), part.middle().x(), part.middle().y()))
                     .toList();
             if (parts.isEmpty() || (parts.size() > 1 && whole.area() > COMPACT * Shapes.hullArea(whole.rim()))) {
                 out.removeAll(parts);
@@ -161,8 +161,12 @@ final class Standouts {
         while (top > 0) {
             int i = stack[--top];
             int x = i % width;
-            int[] next = {x > 0 ? i - 1 : i, x < width - 1 ? i + 1 : i, i >= width ? i - width : i,
-                i < width * (height - 1) ? i + width : i};
+            int[] next = {
+                x > 0 ? i - 1 : i,
+                x < width - 1 ? i + 1 : i,
+                i >= width ? i - width : i,
+                i < width * (height - 1) ? i + width : i
+            };
             for (int n : next) {
                 if (out.data[n] != 0 && mask.data[n] == 0) {
                     out.data[n] = 0;

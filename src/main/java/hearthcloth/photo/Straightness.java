@@ -43,7 +43,9 @@ final class Straightness {
             double[] then = side.bow(trial, near);
             if (now[2] > 0.5 * n) {
                 asks.add(new double[] {
-                    now[0], (then[0] - now[0]) / TRIAL, Math.hypot(2 * now[1], length * (sheet.contains(side) ? SHEET_BOW : CLOTH_BOW))
+                    now[0],
+                    (then[0] - now[0]) / TRIAL,
+                    Math.hypot(2 * now[1], length * (sheet.contains(side) ? SHEET_BOW : CLOTH_BOW))
                 });
             }
         }

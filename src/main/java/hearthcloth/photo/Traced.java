@@ -34,7 +34,11 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             if (side.isUsable()) {
                 Side.Fit fit = side.fit(lens, near);
                 if (fit.share() > 0.25) {
-                    fits.add(wide == null ? fit : wide.settled(fit, side, rough.get(i), rough.get((i + 1) % rough.size()), lens, near));
+                    fits.add(
+                            wide == null
+                                    ? fit
+                                    : wide.settled(
+                                            fit, side, rough.get(i), rough.get((i + 1) % rough.size()), lens, near));
                     continue;
                 }
             }

@@ -62,9 +62,7 @@ final class Camera {
     }
 
     private static double[] cross(double[] a, double[] b) {
-        return new double[] {
-            a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
-        };
+        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
     }
 
     private static double[] unit(double[] a) {

@@ -29,7 +29,7 @@ record Floor(Kind kind, Paint paint, long seed) {
             return 0.45;
         }
         double board = 0.09 * Noise.at(seed, plank, (long) Math.floor(end / 900));
-        double wave = 4 * Noise.smooth(seed + 3, x / 160, plank);
+        double wave = 4 * Noise.smooth(seed + 3, x / 160, (double) plank);
         double grain = 0.09 * Noise.smooth(seed + plank, x / 120, (across + wave) / 5)
                 + 0.06 * Noise.smooth(seed + 50 + plank, x / 60, (across + wave) / 1.7);
         return 1 + board + grain;

@@ -15,8 +15,7 @@ record Paint(double r, double g, double b) {
     }
 
     Paint mixed(Paint other, double share) {
-        return new Paint(
-                r + (other.r - r) * share, g + (other.g - g) * share, b + (other.b - b) * share);
+        return new Paint(r + (other.r - r) * share, g + (other.g - g) * share, b + (other.b - b) * share);
     }
 
     double[] lab() {
@@ -30,9 +29,8 @@ record Paint(double r, double g, double b) {
     double differenceFrom(Paint other) {
         double[] mine = lab();
         double[] theirs = other.lab();
-        return Math.sqrt(Math.pow(mine[0] - theirs[0], 2)
-                + Math.pow(mine[1] - theirs[1], 2)
-                + Math.pow(mine[2] - theirs[2], 2));
+        return Math.sqrt(
+                Math.pow(mine[0] - theirs[0], 2) + Math.pow(mine[1] - theirs[1], 2) + Math.pow(mine[2] - theirs[2], 2));
     }
 
     static double encoded(double linear) {

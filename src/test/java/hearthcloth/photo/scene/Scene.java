@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 final class Scene {
 
     private static final double CELL_MM = 20;
+    private static final int[] NOTHING = {};
 
     final Floor floor;
     final List<Scrap> scraps;
@@ -35,11 +36,13 @@ final class Scene {
             var box = scraps.get(s).path().getBounds2D();
             for (long i = cell(box.getMinX() - 8); i <= cell(box.getMaxX() + 8); i++) {
                 for (long j = cell(box.getMinY() - 8); j <= cell(box.getMaxY() + 8); j++) {
-                    found.computeIfAbsent(i * 100_003 + j, k -> new ArrayList<>()).add(s);
+                    found.computeIfAbsent(i * 100_003 + j, k -> new ArrayList<>())
+                            .add(s);
                 }
             }
         }
-        found.forEach((k, v) -> cells.put(k, v.stream().mapToInt(Integer::intValue).toArray()));
+        found.forEach(
+                (k, v) -> cells.put(k, v.stream().mapToInt(Integer::intValue).toArray()));
     }
 
     private static long cell(double mm) {
@@ -68,7 +71,7 @@ final class Scene {
                 g += p.g();
                 b += p.b();
             }
-            line[x] = noisy(r / 4, chance) << 16 | noisy(g / 4, chance) << 8 | noisy(b / 4, chance);
+            line[x] = (noisy(r / 4, chance) << 16) | (noisy(g / 4, chance) << 8) | noisy(b / 4, chance);
         }
         image.setRGB(0, y, camera.width, 1, line, 0, camera.width);
     }
@@ -83,9 +86,9 @@ final class Scene {
         double dx = (px - camera.width / 2.0) / camera.width;
         double dy = (py - camera.height / 2.0) / camera.width;
         double lit = light.at(at[0], at[1]) * (1 - light.falloff() * (dx * dx + dy * dy));
-        int[] near = cells.get(cell(at[0]) * 100_003 + cell(at[1]));
+        int[] near = cells.getOrDefault(cell(at[0]) * 100_003 + cell(at[1]), NOTHING);
         double contact = 1;
-        for (int i = near == null ? -1 : near.length - 1; i >= 0; i--) {
+        for (int i = near.length - 1; i >= 0; i--) {
             Scrap scrap = scraps.get(near[i]);
             if (scrap.holds(at[0], at[1])) {
                 return scrap.paint(at[0], at[1]).times(lit * contact);

@@ -8,11 +8,14 @@ import java.util.Random;
 final class Scenes {
 
     /** What kind of picture is wanted. */
-    record Wish(Floor.Kind floor, double tiltDeg, double megapixels, int pieces, double[] sheetMm) {}
+    record Wish(Floor.Kind floor, double tiltDeg, double megapixels, int pieces, Format sheet) {}
 
-    static final double[] A4 = {210, 297};
-    static final double[] LETTER = {215.9, 279.4};
-    static final double[] CARD = {85.6, 53.98};
+    /** Width and height in millimetres. */
+    record Format(double width, double height) {}
+
+    static final Format A4 = new Format(210, 297);
+    static final Format LETTER = new Format(215.9, 279.4);
+    static final Format CARD = new Format(85.6, 53.98);
 
     private static final int[] FLOORS = {0xb08a5e, 0x8a6642, 0xc9a77c, 0x5d4632};
     private static final int[] CARPETS = {0x8f8a80, 0x6b7280, 0xb9ac98, 0x59504a, 0x2f3640};
@@ -21,6 +24,9 @@ final class Scenes {
         0x1f2a44, 0x7a1f2b, 0xe8d9c0, 0xf2efe6, 0x2e5e4e, 0xc7762b, 0x4a4a4d, 0x17181b, 0x9fb4c7, 0xd6a5a5, 0x6d597a,
         0xe0c341, 0x8a9a5b, 0x33506b, 0xb23a48, 0xcbbfae, 0x5a4634, 0xf0c9b5, 0x26262b, 0xa3a09a
     };
+
+    private static final List<Weave.Kind> FIGURED =
+            List.of(Weave.Kind.STRIPE, Weave.Kind.CHECK, Weave.Kind.DOTS, Weave.Kind.PRINT);
 
     private final Random chance;
     private final long seed;
@@ -43,10 +49,17 @@ final class Scenes {
         double distance = across * focal / width * (1 + 0.25 * Math.sin(tilt));
         double[] middle = {0, 0};
         Camera camera = new Camera(
-                width, height, focal, -0.05 * chance.nextDouble(), middle, distance, tilt, (chance.nextDouble() - 0.5) * 0.8);
+                width,
+                height,
+                focal,
+                -0.05 * chance.nextDouble(),
+                middle,
+                distance,
+                tilt,
+                (chance.nextDouble() - 0.5) * 0.8);
         Floor floor = floor(wish.floor());
         List<Scrap> scraps = new ArrayList<>();
-        scraps.add(sheet(wish.sheetMm(), across, camera));
+        scraps.add(sheet(wish.sheet(), across, camera));
         for (int tries = 0; tries < 4000 && scraps.size() <= wish.pieces(); tries++) {
             Scrap scrap = scrap(across);
             if (fits(scrap, scraps, camera)) {
@@ -57,39 +70,44 @@ final class Scenes {
     }
 
     private Floor floor(Floor.Kind kind) {
-        int[] from =
-                switch (kind) {
-                    case PLAIN -> PLAINS;
-                    case WOOD -> FLOORS;
-                    case CARPET -> CARPETS;
-                };
+        int[] from = switch (kind) {
+            case PLAIN -> PLAINS;
+            case WOOD -> FLOORS;
+            case CARPET -> CARPETS;
+        };
         return new Floor(kind, Paint.srgb(from[chance.nextInt(from.length)]), chance.nextInt(1_000_000));
     }
 
     private Light light(double across) {
         double slope = 0.45 * chance.nextDouble() / across;
         double angle = chance.nextDouble() * 6.28;
-        double[][] shadows = new double[2][];
+        List<Light.Shadow> shadows = new ArrayList<>();
         for (int i = 0; i < 2; i++) {
-            shadows[i] = new double[] {
-                (chance.nextDouble() - 0.5) * across,
-                (chance.nextDouble() - 0.5) * across * 0.75,
-                across * (0.15 + 0.25 * chance.nextDouble()),
-                across * (0.15 + 0.25 * chance.nextDouble()),
-                0.35 * chance.nextDouble()
-            };
+            shadows.add(new Light.Shadow(
+                    (chance.nextDouble() - 0.5) * across,
+                    (chance.nextDouble() - 0.5) * across * 0.75,
+                    across * (0.15 + 0.25 * chance.nextDouble()),
+                    across * (0.15 + 0.25 * chance.nextDouble()),
+                    0.35 * chance.nextDouble()));
         }
         return new Light(
-                slope * Math.cos(angle), slope * Math.sin(angle), shadows, 0.35 * chance.nextDouble(), 0.5 * chance.nextDouble());
+                slope * Math.cos(angle),
+                slope * Math.sin(angle),
+                shadows,
+                0.35 * chance.nextDouble(),
+                0.5 * chance.nextDouble());
     }
 
-    private Scrap sheet(double[] size, double across, Camera camera) {
+    private Scrap sheet(Format size, double across, Camera camera) {
         Weave paper = new Weave(Weave.Kind.PLAIN, Paint.srgb(0xf4f4f2), Paint.srgb(0xf4f4f2), 10, 5);
         while (true) {
             double turn = chance.nextDouble() * Math.PI;
             double[] at = spot(across * 0.5);
-            Scrap sheet = new Scrap(box(at, size[0], size[1], turn), new Weave(
-                    paper.kind(), paper.ground(), paper.figure(), paper.pitchMm(), paper.seed()), 0, true);
+            Scrap sheet = new Scrap(
+                    box(at, size.width(), size.height(), turn),
+                    new Weave(paper.kind(), paper.ground(), paper.figure(), paper.pitchMm(), paper.seed()),
+                    0,
+                    true);
             if (fits(sheet, List.of(), camera)) {
                 return sheet;
             }
@@ -102,15 +120,14 @@ final class Scenes {
         double h = 45 + 170 * chance.nextDouble() * chance.nextDouble();
         double turn = chance.nextDouble() * Math.PI;
         int shape = chance.nextInt(10);
-        List<double[]> corners = shape < 5 ? box(at, w, h, turn) : shape < 8 ? quad(at, w, h, turn) : ell(at, w, h, turn);
+        List<double[]> corners =
+                shape < 5 ? box(at, w, h, turn) : shape < 8 ? quad(at, w, h, turn) : ell(at, w, h, turn);
         double fray = chance.nextInt(6) == 0 ? 2 + 3 * chance.nextDouble() : 0;
         return new Scrap(corners, weave(), fray, false);
     }
 
     private Weave weave() {
-        Weave.Kind kind = chance.nextInt(2) == 0
-                ? Weave.Kind.PLAIN
-                : Weave.Kind.values()[1 + chance.nextInt(Weave.Kind.values().length - 1)];
+        Weave.Kind kind = chance.nextInt(2) == 0 ? Weave.Kind.PLAIN : FIGURED.get(chance.nextInt(FIGURED.size()));
         Paint ground = Paint.srgb(FABRICS[chance.nextInt(FABRICS.length)]);
         Paint figure = Paint.srgb(FABRICS[chance.nextInt(FABRICS.length)]);
         return new Weave(kind, ground, figure, 4 + 12 * chance.nextDouble(), chance.nextInt(1_000_000));
@@ -139,7 +156,12 @@ final class Scenes {
         double a = w * (0.35 + 0.3 * chance.nextDouble());
         double b = h * (0.35 + 0.3 * chance.nextDouble());
         return turned(at, turn, new double[][] {
-            {-w / 2, -h / 2}, {w / 2, -h / 2}, {w / 2, -h / 2 + b}, {-w / 2 + a, -h / 2 + b}, {-w / 2 + a, h / 2}, {-w / 2, h / 2}
+            {-w / 2, -h / 2},
+            {w / 2, -h / 2},
+            {w / 2, -h / 2 + b},
+            {-w / 2 + a, -h / 2 + b},
+            {-w / 2 + a, h / 2},
+            {-w / 2, h / 2}
         });
     }
 
@@ -147,7 +169,8 @@ final class Scenes {
         List<double[]> out = new ArrayList<>();
         for (double[] c : corners) {
             out.add(new double[] {
-                at[0] + c[0] * Math.cos(turn) - c[1] * Math.sin(turn), at[1] + c[0] * Math.sin(turn) + c[1] * Math.cos(turn)
+                at[0] + c[0] * Math.cos(turn) - c[1] * Math.sin(turn),
+                at[1] + c[0] * Math.sin(turn) + c[1] * Math.cos(turn)
             });
         }
         return out;

@@ -73,7 +73,9 @@ final class Verdict {
         visible += seen ? 1 : 0;
         if (best == null) {
             if (seen) {
-                missed.add(String.format("%s contrast %.0f %s", where, scene.contrast(scrap), scrap.weave().kind()));
+                missed.add(String.format(
+                        "%s contrast %.0f %s",
+                        where, scene.contrast(scrap), scrap.weave().kind()));
             }
             return;
         }
@@ -115,7 +117,8 @@ final class Verdict {
                     side.length().in(Unit.MILLIMETRE),
                     side.giveOrTake().in(Unit.MILLIMETRE),
                     !piece.doubts().isEmpty(),
-                    where + " side " + i + (scrap.frayMm() > 0 ? " frayed " : " clean ") + scrap.weave().kind()));
+                    where + " side " + i + (scrap.frayMm() > 0 ? " frayed " : " clean ")
+                            + scrap.weave().kind()));
         }
     }
 
@@ -138,14 +141,17 @@ final class Verdict {
         }
         double angle = Math.atan2(c.get(1)[1] - c.get(0)[1], c.get(1)[0] - c.get(0)[0]);
         double[] at = {
-            c.stream().mapToDouble(p -> p[0]).average().orElse(0), c.stream().mapToDouble(p -> p[1]).average().orElse(0)
+            c.stream().mapToDouble(p -> p[0]).average().orElse(0),
+            c.stream().mapToDouble(p -> p[1]).average().orElse(0)
         };
         double over = over(scrap, box, at, angle);
         for (double step = 2; step > 0.02; ) {
             double best = over;
             double[] bestAt = at;
             double bestAngle = angle;
-            double[][] moves = {{step, 0, 0}, {-step, 0, 0}, {0, step, 0}, {0, -step, 0}, {0, 0, step / 50}, {0, 0, -step / 50}};
+            double[][] moves = {
+                {step, 0, 0}, {-step, 0, 0}, {0, step, 0}, {0, -step, 0}, {0, 0, step / 50}, {0, 0, -step / 50}
+            };
             for (double[] move : moves) {
                 double[] to = {at[0] + move[0], at[1] + move[1]};
                 double tried = over(scrap, box, to, angle + move[2]);
@@ -161,12 +167,16 @@ final class Verdict {
             angle = bestAngle;
         }
         uses.add(new Use(
-                box.area() / LargestRectangle.inside(truth).area(), over, !piece.doubts().isEmpty(), where));
+                box.area() / LargestRectangle.inside(truth).area(),
+                over,
+                !piece.doubts().isEmpty(),
+                where));
     }
 
     /** How far the worst place of the rectangle's rim lies outside the scrap. */
     private static double over(Scrap scrap, LargestRectangle.Box box, double[] at, double angle) {
-        List<Spot> corners = new LargestRectangle.Box(new Spot(at[0], at[1]), box.width(), box.height(), angle).corners();
+        List<Spot> corners =
+                new LargestRectangle.Box(new Spot(at[0], at[1]), box.width(), box.height(), angle).corners();
         double worst = 0;
         for (int i = 0; i < 4; i++) {
             for (int k = 0; k < 8; k++) {

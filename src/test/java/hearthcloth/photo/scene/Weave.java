@@ -42,7 +42,8 @@ record Weave(Kind kind, Paint ground, Paint figure, double pitchMm, long seed) {
             case CHECK -> ((a < 0.5 ? 1 : 0) + (b < 0.5 ? 1 : 0)) / 2.0;
             case DOTS -> Math.hypot(a - 0.5, b - 0.5) < 0.28 ? 1 : 0;
             case PRINT ->
-                Noise.smooth(seed, u / pitchMm, v / pitchMm) + 0.4 * Noise.smooth(seed + 1, 2 * u / pitchMm, v / pitchMm)
+                Noise.smooth(seed, u / pitchMm, v / pitchMm)
+                                        + 0.4 * Noise.smooth(seed + 1, 2 * u / pitchMm, v / pitchMm)
                                 > 0.12
                         ? 1
                         : 0;
