@@ -15,11 +15,19 @@ final class SheetFinder {
     /** How far proportions and right angles may be off, as a share; A4 and Letter are 0.09 apart. */
     private static final double MOST_SKEW = 0.045;
 
+    /** What sharp corners cost a shape that should have rounded ones: enough to rule it out. */
+    private static final double SHARP_COST = 40;
+
+    /** How much more being large counts when any rectangle may be the reference. */
+    private static final double LARGER = 3;
+
+    private final Picture picture;
     private final Coarse coarse;
     private final Lens lens;
     private final double[] focals;
 
-    SheetFinder(Coarse coarse, Lens lens, Optional<Double> focalShare) {
+    SheetFinder(Picture picture, Coarse coarse, Lens lens, Optional<Double> focalShare) {
+        this.picture = picture;
         this.coarse = coarse;
         this.lens = lens;
         double side = 2 * Math.max(lens.middle().x(), lens.middle().y());
@@ -78,8 +86,14 @@ final class SheetFinder {
         double scatter =
                 shape.fits().stream().mapToDouble(Side.Fit::scatter).average().orElse(9);
         double score = skew / MOST_SKEW * (sheet.white() ? 1 : 3) + scatter / 3 + plainness(corners, sheet.white());
-        score -= Math.log10(Math.abs(Shapes.signedArea(corners)) / (lens.unit() * lens.unit())) + 2;
-        return new Found(index, corners, one <= two ? upright : lying, skew, score, shape.worstDeviation());
+        double share = Math.abs(Shapes.signedArea(corners)) / (lens.unit() * lens.unit());
+        score -= (sheet.white() ? 1 : LARGER) * (Math.log10(share) + 2);
+        Plane.Turned size = one <= two ? upright : lying;
+        if (sheet.cornerRadius().isPositive() && skew <= MOST_SKEW) {
+            Plane plane = Plane.of(lens, corners, size.width(), size.height());
+            score += SHARP_COST * Math.max(0, RoundedCorners.sharpness(picture, plane, size) - 0.5);
+        }
+        return new Found(index, corners, size, skew, score, shape.worstDeviation());
     }
 
     private double skew(List<Spot> corners, Plane.Turned size) {

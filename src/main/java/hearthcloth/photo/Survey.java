@@ -55,7 +55,7 @@ final class Survey {
     }
 
     private SheetFinder.Found found(Lens lens, List<Blob> blobs, List<Traced> traced) {
-        return new SheetFinder(coarse, lens, focalShare)
+        return new SheetFinder(picture, coarse, lens, focalShare)
                 .among(uncut(blobs, traced), sheet)
                 .filter(found -> !sheet.white() || isWhitest(found.index(), traced))
                 .orElseThrow(

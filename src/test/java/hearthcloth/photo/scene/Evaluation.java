@@ -21,7 +21,7 @@ import javax.imageio.ImageWriter;
 
 /**
  * Reads many drawn photographs and prints how near the truth the readings came. Run by hand, not as a test:
- * {@code Evaluation FIRST_SEED COUNT MEGAPIXELS [OVERLAY_FOLDER]}.
+ * {@code Evaluation FIRST_SEED COUNT MEGAPIXELS [OVERLAY_FOLDER [card]]}.
  */
 final class Evaluation {
 
@@ -37,18 +37,19 @@ final class Evaluation {
         double megapixels = Double.parseDouble(args[2]);
         List<Verdict> gentle = new ArrayList<>();
         List<Verdict> steep = new ArrayList<>();
+        boolean card = args.length > 4 && args[4].equals("card");
         int refused = 0;
         for (long seed = first; seed < first + count; seed++) {
             double tilt = TILTS[(int) (seed / 3 % TILTS.length)];
             Floor.Kind floor = FLOORS.get((int) (seed % 3));
             boolean a4 = seed / 18 % 2 == 0;
-            Scene scene = Scenes.drawn(
-                    seed,
-                    new Scenes.Wish(
-                            floor, tilt, megapixels, 12 + (int) (seed % 5) * 6, a4 ? Scenes.A4 : Scenes.LETTER));
+            Scenes.Format format = card ? Scenes.CARD : a4 ? Scenes.A4 : Scenes.LETTER;
+            Sheet sheet = card ? Sheet.CARD : a4 ? Sheet.A4 : Sheet.LETTER;
+            Scene scene =
+                    Scenes.drawn(seed, new Scenes.Wish(floor, tilt, megapixels, 12 + (int) (seed % 5) * 6, format));
             byte[] photograph = jpeg(scene.photograph(), 0.6f);
             long start = System.nanoTime();
-            Reading reading = PhotoReader.read(photograph, a4 ? Sheet.A4 : Sheet.LETTER, Progress.NONE);
+            Reading reading = PhotoReader.read(photograph, sheet, Progress.NONE);
             double seconds = (System.nanoTime() - start) / 1e9;
             String name = "seed " + seed + " " + floor + " " + tilt;
             if (reading instanceof Reading.Read read) {

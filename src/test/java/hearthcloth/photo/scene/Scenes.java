@@ -25,6 +25,7 @@ final class Scenes {
         0xe0c341, 0x8a9a5b, 0x33506b, 0xb23a48, 0xcbbfae, 0x5a4634, 0xf0c9b5, 0x26262b, 0xa3a09a
     };
 
+    private static final int[] CARDS = {0x1c3f94, 0xf5f5f5, 0xb01f2e, 0x2a2a2a, 0x3c8c5a};
     private static final List<Weave.Kind> FIGURED =
             List.of(Weave.Kind.STRIPE, Weave.Kind.CHECK, Weave.Kind.DOTS, Weave.Kind.PRINT);
 
@@ -99,19 +100,31 @@ final class Scenes {
     }
 
     private Scrap sheet(Format size, double across, Camera camera) {
-        Weave paper = new Weave(Weave.Kind.PLAIN, Paint.srgb(0xf4f4f2), Paint.srgb(0xf4f4f2), 10, 5);
+        int colour = size.equals(CARD) ? CARDS[chance.nextInt(CARDS.length)] : 0xf4f4f2;
+        Weave paper = new Weave(Weave.Kind.PLAIN, Paint.srgb(colour), Paint.srgb(colour), 10, 5);
         while (true) {
             double turn = chance.nextDouble() * Math.PI;
             double[] at = spot(across * 0.5);
-            Scrap sheet = new Scrap(
-                    box(at, size.width(), size.height(), turn),
-                    new Weave(paper.kind(), paper.ground(), paper.figure(), paper.pitchMm(), paper.seed()),
-                    0,
-                    true);
+            List<double[]> corners = size.equals(CARD) ? card(at, turn) : box(at, size.width(), size.height(), turn);
+            Scrap sheet = new Scrap(corners, paper, 0, true);
             if (fits(sheet, List.of(), camera)) {
                 return sheet;
             }
         }
+    }
+
+    /** Rounded corners of 3.18 mm, the middle of what ISO/IEC 7810 allows, each in six short chords. */
+    private static List<double[]> card(double[] at, double turn) {
+        double radius = 3.18;
+        double[][] corners = new double[28][];
+        for (int i = 0; i < 28; i++) {
+            int corner = i / 7;
+            double angle = Math.PI / 2 * (corner + i % 7 / 6.0) - Math.PI;
+            double x = (corner == 0 || corner == 3 ? -1 : 1) * (CARD.width() / 2 - radius);
+            double y = (corner < 2 ? -1 : 1) * (CARD.height() / 2 - radius);
+            corners[i] = new double[] {x + radius * Math.cos(angle), y + radius * Math.sin(angle)};
+        }
+        return turned(at, turn, corners);
     }
 
     private Scrap scrap(double across) {
