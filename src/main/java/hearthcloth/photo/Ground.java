@@ -157,6 +157,23 @@ final class Ground {
 
     /** Finds the tile's ground among its pixels, starting from what its known neighbours say; false if too few are. */
     private boolean settle(int tile) {
+        float[] guess = expected(tile);
+        int count = 0;
+        for (int round = 0; round < 2; round++) {
+            count = recentre(tile, guess);
+            if (count < TILE * TILE * 0.4) {
+                return false;
+            }
+        }
+        for (int c = 0; c < 3; c++) {
+            colour[c][tile] = guess[c];
+        }
+        known[tile] = true;
+        return true;
+    }
+
+    /** What known tiles up to two away make likely, the nearer the more. */
+    private float[] expected(int tile) {
         float[] guess = new float[3];
         int x = tile % across;
         int y = tile / across;
@@ -176,18 +193,7 @@ final class Ground {
         for (int c = 0; c < 3; c++) {
             guess[c] /= (float) weight;
         }
-        int count = 0;
-        for (int round = 0; round < 2; round++) {
-            count = recentre(tile, guess);
-            if (count < TILE * TILE * 0.4) {
-                return false;
-            }
-        }
-        for (int c = 0; c < 3; c++) {
-            colour[c][tile] = guess[c];
-        }
-        known[tile] = true;
-        return true;
+        return guess;
     }
 
     private int recentre(int tile, float[] guess) {

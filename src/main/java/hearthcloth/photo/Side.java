@@ -120,7 +120,7 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
     /**
      * How much the side bows under a lens: sagitta in pixels, by a robust parabola.
      *
-     * @return sagitta, its deviation
+     * @return sagitta, its deviation, and how many places were used
      */
     double[] bow(Lens lens, double near) {
         List<Spot> spots = straight(lens);

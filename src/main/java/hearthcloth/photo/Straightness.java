@@ -12,6 +12,9 @@ import java.util.List;
 final class Straightness {
 
     private static final double TRIAL = 0.04;
+    /** Shorter sides say nothing about the lens, in pixels. */
+    private static final double SHORTEST = 60;
+
     private static final double PRIOR_DEVIATION = 0.05;
     /** Cloth edges wander: taken as 1/1000 of the length; those that wander more are outvoted. */
     private static final double CLOTH_BOW = 1.0 / 1000;
@@ -31,24 +34,7 @@ final class Straightness {
     }
 
     private static Lens improved(Lens lens, List<Side> sides, List<Side> sheet, double near) {
-        Lens trial = lens.with(lens.kappa() + TRIAL, 0);
-        List<double[]> asks = new ArrayList<>();
-        for (Side side : sides) {
-            int n = side.places().size();
-            double length = n < 20 ? 0 : side.places().get(0).to(side.places().get(n - 1));
-            if (length < 60) {
-                continue;
-            }
-            double[] now = side.bow(lens, near);
-            double[] then = side.bow(trial, near);
-            if (now[2] > 0.5 * n) {
-                asks.add(new double[] {
-                    now[0],
-                    (then[0] - now[0]) / TRIAL,
-                    Math.hypot(2 * now[1], length * (sheet.contains(side) ? SHEET_BOW : CLOTH_BOW))
-                });
-            }
-        }
+        List<Ask> asks = asks(lens, sides, sheet, near);
         double change = 0;
         double precision = 1;
         double misses = 0;
@@ -56,17 +42,45 @@ final class Straightness {
             double top = -lens.kappa() / (PRIOR_DEVIATION * PRIOR_DEVIATION);
             double bottom = 1 / (PRIOR_DEVIATION * PRIOR_DEVIATION);
             misses = 0;
-            for (double[] ask : asks) {
-                double miss = (ask[0] + ask[1] * change) / ask[2];
-                double weight = 1 / (1 + miss * miss) / (ask[2] * ask[2]);
+            for (Ask ask : asks) {
+                double miss = (ask.bow + ask.answer * change) / ask.deviation;
+                double weight = 1 / (1 + miss * miss) / (ask.deviation * ask.deviation);
                 misses += miss * miss / (1 + miss * miss);
-                top -= weight * ask[0] * ask[1];
-                bottom += weight * ask[1] * ask[1];
+                top -= weight * ask.bow * ask.answer;
+                bottom += weight * ask.answer * ask.answer;
             }
             change = top / bottom;
             precision = bottom;
         }
         double spread = 1 + 2 * misses / Math.max(1, asks.size());
         return lens.with(lens.kappa() + change, spread / Math.sqrt(precision));
+    }
+
+    /**
+     * What one side asks for.
+     *
+     * @param bow its sagitta now, in pixels
+     * @param answer how the sagitta changes with kappa
+     * @param deviation of the bow, the cloth's own wandering included
+     */
+    private record Ask(double bow, double answer, double deviation) {}
+
+    private static List<Ask> asks(Lens lens, List<Side> sides, List<Side> sheet, double near) {
+        Lens trial = lens.with(lens.kappa() + TRIAL, 0);
+        List<Ask> asks = new ArrayList<>();
+        for (Side side : sides) {
+            int n = side.places().size();
+            double length = n < 20 ? 0 : side.places().get(0).to(side.places().get(n - 1));
+            if (length < SHORTEST) {
+                continue;
+            }
+            double[] now = side.bow(lens, near);
+            if (now[2] > 0.5 * n) {
+                double wander = length * (sheet.contains(side) ? SHEET_BOW : CLOTH_BOW);
+                double answer = (side.bow(trial, near)[0] - now[0]) / TRIAL;
+                asks.add(new Ask(now[0], answer, Math.hypot(2 * now[1], wander)));
+            }
+        }
+        return asks;
     }
 }

@@ -138,13 +138,13 @@ class DoubtTest {
                 Progress.NONE);
 
         assertThat(reading).isInstanceOf(Reading.Read.class);
-        assertThat(((Reading.Read) reading).pieces().get(0).outline().areaMm2())
-                .isCloseTo(9600, org.assertj.core.data.Percentage.withPercentage(1));
+        List<Verdict.SideCheck> sides = new Verdict(mat, (Reading.Read) reading, "mat").sides;
+        assertThat(sides).hasSize(4).allMatch(Verdict.SideCheck::held);
     }
 
     @Test
     void a_card_is_told_from_scraps_by_its_rounded_corners() throws IOException {
-        Scene scene = Scenes.drawn(3003, new Scenes.Wish(Floor.Kind.PLAIN, 15, 2.4, 8, Scenes.CARD));
+        Scene scene = Scenes.drawn(3003, new Scenes.Wish(Floor.Kind.PLAIN, 15, 2.1, 8, Scenes.CARD));
 
         Reading reading = PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), Sheet.CARD, Progress.NONE);
 

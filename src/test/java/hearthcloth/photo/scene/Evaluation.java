@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -34,59 +35,58 @@ final class Evaluation {
     public static void main(String[] args) throws IOException {
         long first = Long.parseLong(args[0]);
         int count = Integer.parseInt(args[1]);
-        double megapixels = Double.parseDouble(args[2]);
         List<Verdict> gentle = new ArrayList<>();
         List<Verdict> steep = new ArrayList<>();
-        boolean card = args.length > 4 && args[4].equals("card");
-        int refused = 0;
         for (long seed = first; seed < first + count; seed++) {
             double tilt = TILTS[(int) (seed / 3 % TILTS.length)];
-            Floor.Kind floor = FLOORS.get((int) (seed % 3));
-            boolean a4 = seed / 18 % 2 == 0;
-            Scenes.Format format = card ? Scenes.CARD : a4 ? Scenes.A4 : Scenes.LETTER;
-            Sheet sheet = card ? Sheet.CARD : a4 ? Sheet.A4 : Sheet.LETTER;
-            Scene scene =
-                    Scenes.drawn(seed, new Scenes.Wish(floor, tilt, megapixels, 12 + (int) (seed % 5) * 6, format));
-            byte[] photograph = jpeg(scene.photograph(), 0.6f);
-            long start = System.nanoTime();
-            Reading reading = PhotoReader.read(photograph, sheet, Progress.NONE);
-            double seconds = (System.nanoTime() - start) / 1e9;
-            String name = "seed " + seed + " " + floor + " " + tilt;
-            if (reading instanceof Reading.Read read) {
-                Verdict verdict = new Verdict(scene, read, name);
-                (tilt <= 20 ? gentle : steep).add(verdict);
-                System.out.printf(
-                        Locale.ROOT,
-                        "%s: %d/%d found, %d false, %.2f s, bad sides %d/%d, not held %d, lost %d%n",
-                        name,
-                        verdict.found,
-                        verdict.visible,
-                        verdict.invented.size(),
-                        seconds,
-                        verdict.sides.stream().filter(s -> !s.good()).count(),
-                        verdict.sides.size(),
-                        verdict.sides.stream().filter(s -> !s.held()).count(),
-                        verdict.lostSides);
-                verdict.missed.forEach(m -> System.out.println("   missed " + m));
-                verdict.invented.forEach(m -> System.out.println("   false " + m));
-                verdict.sides.stream().filter(s -> !s.good()).limit(4).forEach(s -> System.out.println("   bad " + s));
-                if (args.length > 3) {
-                    Files.write(Path.of(args[3], seed + ".png"), Overlay.png(photograph, read, Ruler.MILLIMETRES));
-                }
-            } else {
-                refused++;
-                System.out.println(name + ": " + reading);
-                if (args.length > 3) {
-                    ImageIO.write(
-                            scene.photograph(),
-                            "png",
-                            Path.of(args[3], seed + "-refused.png").toFile());
-                }
-            }
+            judged(seed, tilt, args).ifPresent((tilt <= 20 ? gentle : steep)::add);
         }
-        System.out.println("refused " + refused + " of " + count);
+        System.out.println("refused " + (count - gentle.size() - steep.size()) + " of " + count);
         report("tilt to 20", gentle);
         report("tilt over 20", steep);
+    }
+
+    private static Optional<Verdict> judged(long seed, double tilt, String[] args) throws IOException {
+        boolean a4 = seed / 18 % 2 == 0;
+        boolean card = args.length > 4 && args[4].equals("card");
+        Floor.Kind floor = FLOORS.get((int) (seed % 3));
+        Scenes.Format format = card ? Scenes.CARD : a4 ? Scenes.A4 : Scenes.LETTER;
+        Sheet sheet = card ? Sheet.CARD : a4 ? Sheet.A4 : Sheet.LETTER;
+        int pieces = 12 + (int) (seed % 5) * 6;
+        Scene scene = Scenes.drawn(seed, new Scenes.Wish(floor, tilt, Double.parseDouble(args[2]), pieces, format));
+        byte[] photograph = jpeg(scene.photograph(), 0.6f);
+        long start = System.nanoTime();
+        Reading reading = PhotoReader.read(photograph, sheet, Progress.NONE);
+        double seconds = (System.nanoTime() - start) / 1e9;
+        String name = "seed " + seed + " " + floor + " " + tilt;
+        if (!(reading instanceof Reading.Read read)) {
+            System.out.println(name + ": " + reading);
+            return Optional.empty();
+        }
+        Verdict verdict = new Verdict(scene, read, name);
+        tell(name, verdict, seconds);
+        if (args.length > 3) {
+            Files.write(Path.of(args[3], seed + ".png"), Overlay.png(photograph, read, Ruler.MILLIMETRES));
+        }
+        return Optional.of(verdict);
+    }
+
+    private static void tell(String name, Verdict verdict, double seconds) {
+        System.out.printf(
+                Locale.ROOT,
+                "%s: %d/%d found, %d false, %.2f s, bad sides %d/%d, not held %d, lost %d%n",
+                name,
+                verdict.found,
+                verdict.visible,
+                verdict.invented.size(),
+                seconds,
+                verdict.sides.stream().filter(s -> !s.good()).count(),
+                verdict.sides.size(),
+                verdict.sides.stream().filter(s -> !s.held()).count(),
+                verdict.lostSides);
+        verdict.missed.forEach(m -> System.out.println("   missed " + m));
+        verdict.invented.forEach(m -> System.out.println("   false " + m));
+        verdict.sides.stream().filter(s -> !s.good()).limit(4).forEach(s -> System.out.println("   bad " + s));
     }
 
     private static void report(String title, List<Verdict> verdicts) {

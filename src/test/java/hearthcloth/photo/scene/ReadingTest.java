@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ReadingTest {
 
     @ParameterizedTest(name = "seed {0}, {1}, tilt {2}")
-    @CsvSource({"2000, PLAIN, 8", "2001, WOOD, 20", "2002, CARPET, 35"})
+    @CsvSource({"2001, WOOD, 20", "2002, CARPET, 35"})
     void drawn_photographs_are_read_as_they_were_drawn(long seed, Floor.Kind floor, double tilt) throws IOException {
         Scene scene = Scenes.drawn(seed, new Scenes.Wish(floor, tilt, 2.1, 9, Scenes.A4));
         List<Double> heard = new ArrayList<>();

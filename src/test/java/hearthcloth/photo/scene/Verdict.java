@@ -139,44 +139,39 @@ final class Verdict {
             Spot px = read.scale().inPicture(corner);
             c.add(scene.camera.floorAt(px.x(), px.y()));
         }
-        double angle = Math.atan2(c.get(1)[1] - c.get(0)[1], c.get(1)[0] - c.get(0)[0]);
-        double[] at = {
-            c.stream().mapToDouble(p -> p[0]).average().orElse(0),
-            c.stream().mapToDouble(p -> p[1]).average().orElse(0)
-        };
-        double over = over(scrap, box, at, angle);
-        for (double step = 2; step > 0.02; ) {
-            double best = over;
-            double[] bestAt = at;
-            double bestAngle = angle;
-            double[][] moves = {
-                {step, 0, 0}, {-step, 0, 0}, {0, step, 0}, {0, -step, 0}, {0, 0, step / 50}, {0, 0, -step / 50}
-            };
-            for (double[] move : moves) {
-                double[] to = {at[0] + move[0], at[1] + move[1]};
-                double tried = over(scrap, box, to, angle + move[2]);
-                if (tried < best - 1e-9) {
-                    best = tried;
-                    bestAt = to;
-                    bestAngle = angle + move[2];
-                }
-            }
-            step = best < over - 1e-9 ? step : step / 2;
-            over = best;
-            at = bestAt;
-            angle = bestAngle;
-        }
         uses.add(new Use(
                 box.area() / LargestRectangle.inside(truth).area(),
-                over,
+                leastOver(scrap, box, c),
                 !piece.doubts().isEmpty(),
                 where));
     }
 
+    /** The rectangle laid on the true scrap where the reader put it, then nudged until it sticks out least. */
+    private static double leastOver(Scrap scrap, LargestRectangle.Box box, List<double[]> c) {
+        double[] at = {
+            c.stream().mapToDouble(p -> p[0]).average().orElse(0),
+            c.stream().mapToDouble(p -> p[1]).average().orElse(0),
+            Math.atan2(c.get(1)[1] - c.get(0)[1], c.get(1)[0] - c.get(0)[0])
+        };
+        double over = over(scrap, box, at);
+        for (double step = 2; step > 0.02; ) {
+            double[] best = at;
+            for (int move = 0; move < 6; move++) {
+                double[] to = at.clone();
+                to[move / 2] += (move % 2 == 0 ? 1 : -1) * (move / 2 == 2 ? step / 50 : step);
+                best = over(scrap, box, to) < over(scrap, box, best) - 1e-9 ? to : best;
+            }
+            step = best == at ? step / 2 : step;
+            at = best;
+            over = over(scrap, box, at);
+        }
+        return over;
+    }
+
     /** How far the worst place of the rectangle's rim lies outside the scrap. */
-    private static double over(Scrap scrap, LargestRectangle.Box box, double[] at, double angle) {
+    private static double over(Scrap scrap, LargestRectangle.Box box, double[] at) {
         List<Spot> corners =
-                new LargestRectangle.Box(new Spot(at[0], at[1]), box.width(), box.height(), angle).corners();
+                new LargestRectangle.Box(new Spot(at[0], at[1]), box.width(), box.height(), at[2]).corners();
         double worst = 0;
         for (int i = 0; i < 4; i++) {
             for (int k = 0; k < 8; k++) {
