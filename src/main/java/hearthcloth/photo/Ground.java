@@ -81,13 +81,13 @@ final class Ground {
         return x < 2 || y < 2 || x >= across - 2 || y >= down - 2;
     }
 
-    /** The tile with most tiles of like colour, those at the rim counting four times. */
+    /** The tile at the rim with most tiles of like colour, those at the rim counting four times: a sheet is large and even. */
     private int commonest() {
         int best = 0;
         double most = -1;
-        for (int t = 0; t < spread.length; t += 7) {
+        for (int t = 0; t < spread.length; t++) {
             double votes = 0;
-            for (int u = 0; u < spread.length; u += 3) {
+            for (int u = 0; u < spread.length && atRim(t); u += 3) {
                 if (between(mean, t, mean, u) < 8) {
                     votes += atRim(u) ? 4 : 1;
                 }
