@@ -1,0 +1,30 @@
+package hearthcloth.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Groups pieces that look like one fabric, so that naming one names all. */
+public final class Alike {
+
+    private Alike() {}
+
+    /**
+     * Every piece in exactly one group, groups and pieces in reading order. A piece joins the first group whose first
+     * piece it is like; so no chain of small differences joins two unlike fabrics.
+     */
+    public static List<List<Piece>> grouped(List<Piece> pieces) {
+        List<List<Piece>> groups = new ArrayList<>();
+        for (Piece piece : pieces) {
+            groups.stream()
+                    .filter(group -> group.get(0).look().isLike(piece.look()))
+                    .findFirst()
+                    .orElseGet(() -> {
+                        List<Piece> fresh = new ArrayList<>();
+                        groups.add(fresh);
+                        return fresh;
+                    })
+                    .add(piece);
+        }
+        return groups.stream().map(List::copyOf).toList();
+    }
+}

@@ -1,0 +1,120 @@
+package hearthcloth.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Looks at a piece for reasons not to trust what was read about it. */
+final class Doubts {
+
+    /** CIELAB difference from the ground under which edges may be missed. */
+    private static final double FAINT_CONTRAST = 12;
+    /** Share of a side on which an edge must be seen. */
+    private static final double FAINT_SHARE = 0.3;
+    /** In diagonals of the sheet. */
+    private static final double FAR = 3;
+    /** Give or take, as a share of a side and in millimetres, that is too much to cut by. */
+    private static final double VAGUE_SHARE = 0.03;
+
+    private static final double VAGUE_MM = 3;
+    private static final double FRINGE_MM = 1.5;
+    /** Two colours this far apart, hardly interleaved, in a shape that is not compact: two pieces. */
+    private static final double TWO_COLOURS = 10;
+
+    private static final double TWO_BORDER = 2.2;
+    private static final double COMPACT = 0.97;
+    private static final int MOST_CORNERS = 9;
+
+    private final List<Doubt> found = new ArrayList<>();
+
+    private Doubts() {}
+
+    static List<Doubt> of(Blob blob, Traced traced, Outline outline, Interior interior, Scale scale) {
+        Doubts doubts = new Doubts();
+        if (blob.cutOff()) {
+            doubts.add(
+                    Doubt.Kind.CUT_OFF,
+                    "It runs off the picture; move it in or step back, and take the picture again.");
+        }
+        doubts.faint(traced, interior);
+        doubts.touching(outline, interior);
+        doubts.frayed(traced, scale);
+        doubts.far(outline, scale);
+        return doubts.found;
+    }
+
+    private void add(Doubt.Kind kind, String sentence) {
+        found.add(new Doubt(kind, sentence));
+    }
+
+    private void faint(Traced traced, Interior interior) {
+        if (interior.contrast() < FAINT_CONTRAST) {
+            add(Doubt.Kind.FAINT, "It hardly differs from what it lies on; lay it on something lighter or darker.");
+        } else if (traced.fits().stream().anyMatch(fit -> fit.share() < FAINT_SHARE)) {
+            add(Doubt.Kind.FAINT, "Part of its rim cannot be made out; check the outline or lay it on another ground.");
+        }
+    }
+
+    private void touching(Outline outline, Interior interior) {
+        Interior.Halves halves = interior.halves();
+        double compact = outline.areaMm2() / Shapes.hullArea(outline.floor());
+        boolean twoColours = compact < COMPACT
+                && interior.figured()
+                && halves.share() > 0.08
+                && halves.border() < TWO_BORDER
+                && Math.sqrt(Math.pow(halves.one().lightness() - halves.two().lightness(), 2)
+                                + Math.pow(halves.one().a() - halves.two().a(), 2)
+                                + Math.pow(halves.one().b() - halves.two().b(), 2))
+                        > TWO_COLOURS;
+        int hollows = hollows(outline.floor());
+        if (twoColours || hollows >= 2) {
+            add(Doubt.Kind.TOUCHING, "It may be two pieces that touch or overlap; lay them apart, or split it here.");
+        } else if (outline.floor().size() > MOST_CORNERS) {
+            add(Doubt.Kind.UNEVEN, "Its rim is uneven; check the outline.");
+        }
+    }
+
+    private static int hollows(List<Spot> corners) {
+        double sign = Math.signum(Shapes.signedArea(corners));
+        int count = 0;
+        int n = corners.size();
+        for (int i = 0; i < n; i++) {
+            Line in = Line.through(corners.get(i), corners.get((i + 1) % n));
+            Line out = Line.through(corners.get((i + 1) % n), corners.get((i + 2) % n));
+            count += sign * in.sine(out) < -0.25 ? 1 : 0;
+        }
+        return count;
+    }
+
+    private void frayed(Traced traced, Scale scale) {
+        double fringe =
+                traced.fits().stream().mapToDouble(Side.Fit::fringe).max().orElse(0);
+        double mm = fringe / scale.pixelsPerMm(traced.corners().get(0));
+        if (mm > FRINGE_MM) {
+            add(
+                    Doubt.Kind.FRAYED,
+                    String.format(
+                            Locale.ROOT,
+                            "Its edges are frayed by about %.0f mm; it is measured without the threads. Trim it first to"
+                                    + " be sure.",
+                            Math.ceil(mm)));
+        }
+    }
+
+    private void far(Outline outline, Scale scale) {
+        boolean vague = outline.sides().stream()
+                .anyMatch(side -> mm(side.giveOrTake()) > Math.max(VAGUE_MM, VAGUE_SHARE * mm(side.length())));
+        boolean away = outline.floor().stream().anyMatch(c -> c.to(scale.sheetMiddle()) > FAR * scale.sheetSpanMm());
+        if (away) {
+            add(
+                    Doubt.Kind.FAR,
+                    "It lies far from the sheet, where the picture tells sizes less surely; move it nearer.");
+        } else if (vague && found.isEmpty()) {
+            add(Doubt.Kind.UNEVEN, "Its sides cannot be told well; check the outline.");
+        }
+    }
+
+    private static double mm(hearthcloth.measure.Length length) {
+        return length.in(hearthcloth.measure.Unit.MILLIMETRE);
+    }
+}

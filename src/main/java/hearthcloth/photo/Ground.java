@@ -1,0 +1,298 @@
+package hearthcloth.photo;
+
+import boofcv.struct.image.GrayF32;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.PriorityQueue;
+
+/**
+ * What the scraps lie on, as it is lit from place to place.
+ *
+ * <p>The picture is parted in small tiles. Starting from the commonest colour, most of all at the rim, the ground
+ * spreads from tile to tile: a tile's own ground colour is the mean of those of its pixels that are near the colour of
+ * its known neighbours. So it follows uneven light and soft shadows, and stops at the sharp edge of a scrap; what it
+ * never reaches is filled in from around. Colours are CIELAB.
+ */
+final class Ground {
+
+    private static final int TILE = 8;
+
+    private final Coarse coarse;
+    private final int across;
+    private final int down;
+    /** Three planes of tile means; then the ground's own colour. */
+    private final float[][] mean;
+
+    private final float[][] colour;
+    private final float[] spread;
+    private final boolean[] known;
+    private double reach;
+
+    private Ground(Coarse coarse) {
+        this.coarse = coarse;
+        across = coarse.width / TILE;
+        down = coarse.height / TILE;
+        mean = new float[3][across * down];
+        colour = new float[3][across * down];
+        spread = new float[across * down];
+        known = new boolean[across * down];
+    }
+
+    static Ground of(Coarse coarse) {
+        Ground ground = new Ground(coarse);
+        ground.measureTiles();
+        ground.grow(ground.commonest());
+        ground.fill();
+        ground.smooth();
+        return ground;
+    }
+
+    /** The ground's texture: the spread within its own tiles, as a colour difference. */
+    double reach() {
+        return reach;
+    }
+
+    private void measureTiles() {
+        for (int t = 0; t < spread.length; t++) {
+            double variance = 0;
+            for (int c = 0; c < 3; c++) {
+                double sum = 0;
+                double squares = 0;
+                for (int i = 0; i < TILE * TILE; i++) {
+                    double v = coarse.lab[c].data[pixel(t, i)];
+                    sum += v;
+                    squares += v * v;
+                }
+                double m = sum / (TILE * TILE);
+                mean[c][t] = (float) m;
+                variance += squares / (TILE * TILE) - m * m;
+            }
+            spread[t] = (float) Math.sqrt(Math.max(0, variance));
+        }
+    }
+
+    private int pixel(int tile, int i) {
+        return (tile / across * TILE + i / TILE) * coarse.width + tile % across * TILE + i % TILE;
+    }
+
+    private boolean atRim(int tile) {
+        int x = tile % across;
+        int y = tile / across;
+        return x < 2 || y < 2 || x >= across - 2 || y >= down - 2;
+    }
+
+    /** The tile at the rim with most tiles of like colour, those at the rim counting four times: a sheet is large and even. */
+    private int commonest() {
+        int best = 0;
+        double most = -1;
+        for (int t = 0; t < spread.length; t++) {
+            double votes = 0;
+            for (int u = 0; u < spread.length && atRim(t); u += 3) {
+                if (between(mean, t, mean, u) < 8) {
+                    votes += atRim(u) ? 4 : 1;
+                }
+            }
+            if (votes > most) {
+                most = votes;
+                best = t;
+            }
+        }
+        return best;
+    }
+
+    private static double between(float[][] one, int t, float[][] other, int u) {
+        double dl = one[0][t] - other[0][u];
+        double da = one[1][t] - other[1][u];
+        double db = one[2][t] - other[2][u];
+        return Math.sqrt(dl * dl + da * da + db * db);
+    }
+
+    private record Offer(int tile, double gap) {}
+
+    private void grow(int seed) {
+        List<Float> spreads = new ArrayList<>();
+        PriorityQueue<Offer> offers = new PriorityQueue<>((a, b) -> Double.compare(a.gap, b.gap));
+        for (int t = 0; t < spread.length; t++) {
+            if (between(mean, t, mean, seed) < 6) {
+                spreads.add(spread[t]);
+            }
+        }
+        spreads.sort(null);
+        double texture = spreads.get(spreads.size() / 2);
+        reach = Math.max(5, Math.min(11, 3 + 1.6 * texture));
+        accept(seed, mean, seed, offers);
+        for (int t = 0; t < spread.length; t++) {
+            if (atRim(t) && between(mean, t, mean, seed) < reach && spread[t] < 1.5 * texture + 0.5) {
+                accept(t, mean, t, offers);
+            }
+        }
+        while (!offers.isEmpty()) {
+            Offer offer = offers.poll();
+            if (!known[offer.tile] && settle(offer.tile)) {
+                offer(offer.tile, offers);
+            }
+        }
+    }
+
+    private void accept(int tile, float[][] from, int at, PriorityQueue<Offer> offers) {
+        for (int c = 0; c < 3; c++) {
+            colour[c][tile] = from[c][at];
+        }
+        known[tile] = true;
+        offer(tile, offers);
+    }
+
+    private void offer(int tile, PriorityQueue<Offer> offers) {
+        int x = tile % across;
+        int y = tile / across;
+        for (int v = Math.max(0, y - 1); v <= Math.min(down - 1, y + 1); v++) {
+            for (int u = Math.max(0, x - 1); u <= Math.min(across - 1, x + 1); u++) {
+                int n = v * across + u;
+                if (!known[n]) {
+                    offers.add(new Offer(n, between(mean, n, colour, tile)));
+                }
+            }
+        }
+    }
+
+    /** Finds the tile's ground among its pixels, starting from what its known neighbours say; false if too few are. */
+    private boolean settle(int tile) {
+        float[] guess = expected(tile);
+        int count = 0;
+        for (int round = 0; round < 2; round++) {
+            count = recentre(tile, guess);
+            if (count < TILE * TILE * 0.4) {
+                return false;
+            }
+        }
+        for (int c = 0; c < 3; c++) {
+            colour[c][tile] = guess[c];
+        }
+        known[tile] = true;
+        return true;
+    }
+
+    /** What known tiles up to two away make likely, the nearer the more. */
+    private float[] expected(int tile) {
+        float[] guess = new float[3];
+        int x = tile % across;
+        int y = tile / across;
+        double weight = 0;
+        for (int v = Math.max(0, y - 2); v <= Math.min(down - 1, y + 2); v++) {
+            for (int u = Math.max(0, x - 2); u <= Math.min(across - 1, x + 2); u++) {
+                int n = v * across + u;
+                if (known[n]) {
+                    double w = 1.0 / (0.5 + (u - x) * (u - x) + (v - y) * (v - y));
+                    weight += w;
+                    for (int c = 0; c < 3; c++) {
+                        guess[c] += (float) (w * colour[c][n]);
+                    }
+                }
+            }
+        }
+        for (int c = 0; c < 3; c++) {
+            guess[c] /= (float) weight;
+        }
+        return guess;
+    }
+
+    private int recentre(int tile, float[] guess) {
+        double[] sum = new double[3];
+        int count = 0;
+        for (int i = 0; i < TILE * TILE; i++) {
+            int p = pixel(tile, i);
+            double dl = coarse.lab[0].data[p] - guess[0];
+            double da = coarse.lab[1].data[p] - guess[1];
+            double db = coarse.lab[2].data[p] - guess[2];
+            if (dl * dl + da * da + db * db < reach * reach) {
+                sum[0] += dl;
+                sum[1] += da;
+                sum[2] += db;
+                count++;
+            }
+        }
+        for (int c = 0; c < 3 && count > 0; c++) {
+            guess[c] += (float) (sum[c] / count);
+        }
+        return count;
+    }
+
+    /** Spreads known colours into unknown tiles, ring by ring, then lets those settle among themselves. */
+    private void fill() {
+        boolean[] fixed = known.clone();
+        boolean more = true;
+        while (more) {
+            boolean[] next = known.clone();
+            more = false;
+            for (int t = 0; t < spread.length; t++) {
+                if (!known[t]) {
+                    next[t] = average(t);
+                    more |= next[t];
+                }
+            }
+            System.arraycopy(next, 0, known, 0, next.length);
+        }
+        for (int round = 0; round < 30; round++) {
+            for (int t = 0; t < spread.length; t++) {
+                if (!fixed[t]) {
+                    average(t);
+                }
+            }
+        }
+        System.arraycopy(fixed, 0, known, 0, fixed.length);
+    }
+
+    private boolean average(int tile) {
+        int x = tile % across;
+        int y = tile / across;
+        double[] sum = new double[3];
+        int count = 0;
+        for (int v = Math.max(0, y - 1); v <= Math.min(down - 1, y + 1); v++) {
+            for (int u = Math.max(0, x - 1); u <= Math.min(across - 1, x + 1); u++) {
+                int n = v * across + u;
+                if (n != tile && known[n]) {
+                    count++;
+                    for (int c = 0; c < 3; c++) {
+                        sum[c] += colour[c][n];
+                    }
+                }
+            }
+        }
+        for (int c = 0; c < 3 && count > 0; c++) {
+            colour[c][tile] = (float) (sum[c] / count);
+        }
+        return count > 0;
+    }
+
+    private void smooth() {
+        for (int c = 0; c < 3; c++) {
+            GrayF32 plane = new GrayF32(across, down);
+            System.arraycopy(colour[c], 0, plane.data, 0, plane.data.length);
+            GrayF32 out = boofcv.alg.filter.blur.BlurImageOps.gaussian(plane, null, 0.8, -1, null);
+            System.arraycopy(out.data, 0, colour[c], 0, out.data.length);
+        }
+    }
+
+    /** The ground's colour under a coarse pixel. */
+    void at(int x, int y, float[] out) {
+        double tx = Math.max(0, Math.min(across - 1.001, (x + 0.5) / TILE - 0.5));
+        double ty = Math.max(0, Math.min(down - 1.001, (y + 0.5) / TILE - 0.5));
+        int x0 = (int) tx;
+        int y0 = (int) ty;
+        double fx = tx - x0;
+        double fy = ty - y0;
+        int i = y0 * across + x0;
+        int right = across > 1 ? 1 : 0;
+        int below = down > 1 ? across : 0;
+        for (int c = 0; c < 3; c++) {
+            float[] p = colour[c];
+            out[c] = (float) ((p[i] * (1 - fx) + p[i + right] * fx) * (1 - fy)
+                    + (p[i + below] * (1 - fx) + p[i + below + right] * fx) * fy);
+        }
+    }
+
+    /** Whether the ground was found in the tile under a coarse pixel, not guessed from around. */
+    boolean seenAt(int x, int y) {
+        return known[Math.min(down - 1, y / TILE) * across + Math.min(across - 1, x / TILE)];
+    }
+}

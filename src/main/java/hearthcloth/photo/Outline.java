@@ -1,0 +1,24 @@
+package hearthcloth.photo;
+
+import java.util.List;
+
+/**
+ * The rim of a piece: its corners on the floor and in the picture, and each side measured.
+ *
+ * @param floor corners in millimetres from the sheet's corner, in order round it
+ * @param picture the same corners in pixels of the upright picture
+ * @param sides side i runs from corner i to the next
+ */
+public record Outline(List<Spot> floor, List<Spot> picture, List<Measured> sides) {
+
+    public Outline {
+        floor = List.copyOf(floor);
+        picture = List.copyOf(picture);
+        sides = List.copyOf(sides);
+    }
+
+    /** In square millimetres. */
+    public double areaMm2() {
+        return Math.abs(Shapes.signedArea(floor));
+    }
+}

@@ -1,0 +1,79 @@
+package hearthcloth.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The floor as the picture shows it: raw pixels to millimetres and back, by a lens and the four corners of the sheet.
+ *
+ * <p>Millimetres start at the sheet's first corner, x along its width, y along its height.
+ */
+final class Plane {
+
+    private final Lens lens;
+    private final Homography toFloor;
+    private final Homography toPicture;
+
+    private Plane(Lens lens, List<Spot> straightCorners, List<Spot> floor) {
+        this.lens = lens;
+        toFloor = Homography.of(straightCorners, floor);
+        toPicture = Homography.of(floor, straightCorners);
+    }
+
+    /** @param corners of the sheet in raw pixels, matching (0,0), (w,0), (w,h), (0,h) */
+    static Plane of(Lens lens, List<Spot> corners, double widthMm, double heightMm) {
+        return new Plane(lens, corners.stream().map(lens::straight).toList(), rectangle(widthMm, heightMm));
+    }
+
+    static List<Spot> rectangle(double width, double height) {
+        return List.of(new Spot(0, 0), new Spot(width, 0), new Spot(width, height), new Spot(0, height));
+    }
+
+    Lens lens() {
+        return lens;
+    }
+
+    Spot floor(Spot raw) {
+        return toFloor.map(lens.straight(raw));
+    }
+
+    Spot raw(Spot floor) {
+        return lens.bent(toPicture.map(floor));
+    }
+
+    /** Pixels to a millimetre at a raw place, the finer direction of the two counting less: root of the area ratio. */
+    double pixelsPerMm(Spot raw) {
+        Spot at = floor(raw);
+        Spot right = floor(raw.plus(1, 0));
+        Spot below = floor(raw.plus(0, 1));
+        double area =
+                Math.abs((right.x() - at.x()) * (below.y() - at.y()) - (right.y() - at.y()) * (below.x() - at.x()));
+        return 1 / Math.sqrt(Math.max(1e-12, area));
+    }
+
+    /**
+     * This plane and what it would be had each of its measured parts been one standard deviation off: each corner of the
+     * sheet along both its sides, the lens, and the sheet's own two sides.
+     *
+     * @param cornerDeviation of the sheet's corners, in pixels
+     */
+    static List<Plane> variants(Lens lens, List<Spot> corners, Sheet sheet, Turned size, double cornerDeviation) {
+        List<Plane> out = new ArrayList<>();
+        out.add(of(lens, corners, size.width(), size.height()));
+        for (int i = 0; i < 8; i++) {
+            List<Spot> moved = new ArrayList<>(corners);
+            Spot corner = corners.get(i / 2);
+            Spot towards = corners.get(Math.floorMod(i / 2 + (i % 2 == 0 ? 1 : -1), 4));
+            moved.set(i / 2, corner.towards(towards, cornerDeviation / corner.to(towards)));
+            out.add(of(lens, moved, size.width(), size.height()));
+        }
+        out.add(of(lens.with(lens.kappa() + lens.deviation(), 0), corners, size.width(), size.height()));
+        double off = sheet.toleranceMm() / 2;
+        out.add(of(lens, corners, size.width() + off, size.height()));
+        out.add(of(lens, corners, size.width(), size.height() + off));
+        return out;
+    }
+
+    /** The sheet's sides in the order its corners go round. */
+    record Turned(double width, double height) {}
+}

@@ -1,0 +1,21 @@
+package hearthcloth.photo;
+
+import java.util.List;
+
+/** What came of reading a photograph. */
+public sealed interface Reading {
+
+    /**
+     * The sheet was found and everything apart from the ground measured by it.
+     *
+     * @param pieces top to bottom, left to right; each carries its own doubts
+     */
+    record Read(List<Piece> pieces, Scale scale) implements Reading {
+        public Read {
+            pieces = List.copyOf(pieces);
+        }
+    }
+
+    /** Nothing could be measured; {@code reason} says why and what to do, in sentences for the maker. */
+    record Refused(String reason) implements Reading {}
+}

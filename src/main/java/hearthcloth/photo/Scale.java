@@ -1,0 +1,107 @@
+package hearthcloth.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a picture's pixels are worth: the floor's plane as the sheet gives it, and how sure that is. Lets a corner that
+ * the maker has dragged be measured again without the picture. Immutable.
+ */
+public final class Scale {
+
+    /** What no model here covers, one standard deviation: creases, a lifted edge, cloth thickness, as a share. */
+    private static final double CLOTH_SHARE = 0.0012;
+    /** And in millimetres, for every edge. */
+    private static final double CLOTH_MM = 0.10;
+    /** A corner placed by hand: one standard deviation in pixels of the picture. */
+    private static final double BY_HAND_PIXELS = 2;
+
+    private final List<Plane> planes;
+    private final SheetFinder.Found found;
+    private final int pictureWidth;
+    private final int pictureHeight;
+
+    Scale(List<Plane> planes, SheetFinder.Found found, Picture picture) {
+        this.planes = List.copyOf(planes);
+        this.found = found;
+        this.pictureWidth = picture.width;
+        this.pictureHeight = picture.height;
+    }
+
+    /** Width of the upright picture that all picture places refer to, in pixels. */
+    public int pictureWidth() {
+        return pictureWidth;
+    }
+
+    public int pictureHeight() {
+        return pictureHeight;
+    }
+
+    /** The sheet's corners in the picture. */
+    public List<Spot> sheetInPicture() {
+        return found.corners();
+    }
+
+    /** Where a place of the picture lies on the floor, in millimetres. */
+    public Spot onFloor(Spot picturePlace) {
+        return plane().floor(picturePlace);
+    }
+
+    /** Where a place on the floor shows in the picture, in pixels. */
+    public Spot inPicture(Spot floorPlace) {
+        return plane().raw(floorPlace);
+    }
+
+    /** The picture's resolution at a place. */
+    public double pixelsPerMm(Spot picturePlace) {
+        return plane().pixelsPerMm(picturePlace);
+    }
+
+    Plane plane() {
+        return planes.get(0);
+    }
+
+    double sheetSpanMm() {
+        return Math.hypot(found.size().width(), found.size().height());
+    }
+
+    Spot sheetMiddle() {
+        return new Spot(found.size().width() / 2, found.size().height() / 2);
+    }
+
+    /** Measures an outline whose corners the maker has put where she wants them, in pixels of the picture. */
+    public Outline byHand(List<Spot> corners) {
+        List<Measured> sides = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            Spot a = corners.get(i);
+            Spot b = corners.get((i + 1) % corners.size());
+            double own = BY_HAND_PIXELS * Math.sqrt(2) / pixelsPerMm(a.towards(b, 0.5));
+            sides.add(measured(a, b, own));
+        }
+        return outline(corners, sides);
+    }
+
+    Outline outline(List<Spot> corners, List<Measured> sides) {
+        return new Outline(corners.stream().map(this::onFloor).toList(), corners, sides);
+    }
+
+    /** @param ownMm deviation of this length from how well its own ends were seen */
+    Measured measured(Spot a, Spot b, double ownMm) {
+        double length = onFloor(a).to(onFloor(b));
+        return Measured.mm(length, deviation(a, b, ownMm, planes.size()));
+    }
+
+    /** One standard deviation without the sheet's own tolerance: what the picture leaves open. */
+    double seenDeviation(Spot a, Spot b, double ownMm) {
+        return deviation(a, b, ownMm, planes.size() - 2);
+    }
+
+    private double deviation(Spot a, Spot b, double ownMm, int count) {
+        double length = onFloor(a).to(onFloor(b));
+        double squares = ownMm * ownMm + Math.pow(CLOTH_SHARE * length, 2) + 2 * CLOTH_MM * CLOTH_MM;
+        for (Plane plane : planes.subList(1, count)) {
+            squares += Math.pow(plane.floor(a).to(plane.floor(b)) - length, 2);
+        }
+        return Math.sqrt(squares);
+    }
+}

@@ -1,0 +1,154 @@
+package hearthcloth.photo;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One side of a polygon as seen in the picture: places where the colour changes, in raw pixels, each with a weight.
+ *
+ * <p>Some of the places are wrong (a figure of the fabric, a thread of fringe, a shadow), so the line is found by
+ * consensus first and by weighted least squares after (Tukey's biweight).
+ *
+ * @param outside the sign that {@link Line#off} has outside the piece
+ * @param sharpness mean share of the colour change that happens within two pixels, 0 to 1
+ */
+record Side(List<Spot> places, List<Double> weights, int outside, double sharpness) {
+
+    Side {
+        places = List.copyOf(places);
+        weights = List.copyOf(weights);
+    }
+
+    /**
+     * A side's line.
+     *
+     * @param line in straightened pixels
+     * @param scatter of the places used, in pixels
+     * @param deviation of the line's offset at its middle, and at its ends per half length, in pixels
+     * @param share of all weight that was used
+     * @param fringe how far threads reach beyond it, in pixels; zero for a clean edge
+     */
+    record Fit(Line line, double scatter, double deviation, double share, double fringe) {
+
+        /** The same with its line {@code shift} pixels further outside. */
+        Fit moved(double shift, int outside) {
+            Spot at = line.at().plus(-line.dy() * shift * outside, line.dx() * shift * outside);
+            return new Fit(new Line(at, line.dx(), line.dy()), scatter, deviation, share, fringe);
+        }
+
+        /** The same with threads sticking out. */
+        Fit frayed(double reach) {
+            return new Fit(line, scatter, Math.hypot(deviation, 0.09 * reach), share, reach);
+        }
+    }
+
+    boolean isUsable() {
+        return places.size() >= 6;
+    }
+
+    /** @param near how far a place may be off the line to agree with it, in pixels */
+    Fit fit(Lens lens, double near) {
+        List<Spot> spots = straight(lens);
+        double[] weight = weights.stream().mapToDouble(Double::doubleValue).toArray();
+        Line line = consensus(spots, weight, near);
+        double scale = near;
+        double[] used = weight;
+        for (int round = 0; round < 5; round++) {
+            used = new double[weight.length];
+            for (int i = 0; i < used.length; i++) {
+                double t = line.off(spots.get(i)) / (3 * scale);
+                used[i] = Math.abs(t) >= 1 ? 0 : weight[i] * (1 - t * t) * (1 - t * t);
+            }
+            line = aligned(Line.fitted(spots, used), line);
+            scale = Math.max(0.3, Math.min(near * 1.5, 1.5 * scatter(spots, used, line)));
+        }
+        double scatter = scatter(spots, used, line);
+        double all = Arrays.stream(weight).sum();
+        double kept = Arrays.stream(used).sum();
+        double independent = Math.max(2, kept / all * spots.size() / 3);
+        return new Fit(line, scatter, Math.hypot(scatter / Math.sqrt(independent), 0.05), kept / all, 0);
+    }
+
+    private List<Spot> straight(Lens lens) {
+        List<Spot> spots = new ArrayList<>(places.size());
+        for (Spot place : places) {
+            spots.add(lens.straight(place));
+        }
+        return spots;
+    }
+
+    private static Line aligned(Line line, Line like) {
+        return line.dx() * like.dx() + line.dy() * like.dy() < 0 ? new Line(line.at(), -line.dx(), -line.dy()) : line;
+    }
+
+    private static double scatter(List<Spot> spots, double[] used, Line line) {
+        double sum = 0;
+        double weight = 1e-9;
+        for (int i = 0; i < used.length; i++) {
+            double off = line.off(spots.get(i));
+            sum += used[i] * off * off;
+            weight += used[i];
+        }
+        return Math.sqrt(sum / weight);
+    }
+
+    /** The line through two of the places with which most of the others agree, tried at fixed distances apart. */
+    private static Line consensus(List<Spot> spots, double[] weight, double near) {
+        int n = spots.size();
+        Line best = Line.through(spots.get(0), spots.get(n - 1));
+        double most = -1;
+        int stride = Math.max(1, n / 14);
+        for (int i = 0; i < n; i += stride) {
+            for (int j = i + Math.max(3, n / 3); j < n; j += stride) {
+                Line line = Line.through(spots.get(i), spots.get(j));
+                double votes = 0;
+                for (int k = 0; k < n; k++) {
+                    double t = line.off(spots.get(k)) / near;
+                    votes += weight[k] * Math.max(0, 1 - t * t);
+                }
+                if (votes > most) {
+                    most = votes;
+                    best = line;
+                }
+            }
+        }
+        Line through = Line.through(spots.get(0), spots.get(n - 1));
+        return aligned(best, through);
+    }
+
+    /**
+     * How much the side bows under a lens: sagitta in pixels, by a robust parabola.
+     *
+     * @return sagitta, its deviation, and how many places were used
+     */
+    double[] bow(Lens lens, double near) {
+        List<Spot> spots = straight(lens);
+        Fit fit = fit(lens, near);
+        int n = spots.size();
+        double half = 0.5 * spots.get(0).to(spots.get(n - 1));
+        double[] sums = new double[6];
+        double sq = 0;
+        int used = 0;
+        Spot middle = spots.get(0).towards(spots.get(n - 1), 0.5);
+        double centre = fit.line.along(middle);
+        for (int i = 0; i < n; i++) {
+            double off = fit.line.off(spots.get(i));
+            if (Math.abs(off) < 2.5 * near) {
+                double s = (fit.line.along(spots.get(i)) - centre) / half;
+                double q = s * s - 1.0 / 3;
+                sums[0] += q * q;
+                sums[1] += q * off;
+                sums[2] += q;
+                sums[3] += off;
+                sq += off * off;
+                used++;
+            }
+        }
+        double a = sums[0] - sums[2] * sums[2] / Math.max(1, used);
+        double b = sums[1] - sums[2] * sums[3] / Math.max(1, used);
+        double sagitta = b / Math.max(1e-9, a);
+        double left = Math.max(0.04, (sq - b * sagitta) / Math.max(1, used - 3));
+        return new double[] {sagitta, Math.sqrt(left * 3 / Math.max(1e-9, a)), used};
+    }
+}

@@ -1,0 +1,179 @@
+package hearthcloth.photo;
+
+import boofcv.alg.filter.binary.BinaryImageOps;
+import boofcv.alg.filter.binary.Contour;
+import boofcv.struct.ConnectRule;
+import boofcv.struct.image.GrayU8;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Parts what lies on the ground from the ground: a pixel stands out when its colour differs from the ground as lit there
+ * by more than the ground's own texture does, measured along the directions in which that texture varies.
+ */
+final class Standouts {
+
+    /** In standard deviations of the ground's texture; above it a pixel stands out. */
+    private static final double DEVIATIONS = 3.3;
+    /** CIELAB difference below which nothing stands out, however even the ground. */
+    private static final double LEAST_DIFFERENCE = 4.5;
+    /** Variance granted to every direction: camera noise and quantisation, CIELAB squared. */
+    private static final double NOISE = 1.2;
+
+    /** A shape that fills this much of its convex hull is compact. */
+    private static final double COMPACT = 0.93;
+    /** Half the width of lines that are opened away, in coarse pixels. */
+    private static final int OPENING = 3;
+
+    private final Coarse coarse;
+    private final Ground ground;
+    private final GrayU8 mask;
+
+    private Standouts(Coarse coarse, Ground ground) {
+        this.coarse = coarse;
+        this.ground = ground;
+        this.mask = new GrayU8(coarse.width, coarse.height);
+    }
+
+    static List<Blob> on(Coarse coarse, Ground ground) {
+        Standouts standouts = new Standouts(coarse, ground);
+        double[] inverse = Shapes.inverse3(standouts.covariance());
+        IntStream.range(0, coarse.height).parallel().forEach(y -> standouts.mark(y, inverse));
+        return standouts.blobs();
+    }
+
+    private double[] covariance() {
+        double[] sums = new double[6];
+        long count = 0;
+        double limit = ground.reach() * ground.reach() * 1.7;
+        float[] at = new float[3];
+        for (int y = 0; y < coarse.height; y += 2) {
+            for (int x = 0; x < coarse.width; x += 2) {
+                if (!ground.seenAt(x, y)) {
+                    continue;
+                }
+                ground.at(x, y, at);
+                double l = coarse.lab[0].data[y * coarse.width + x] - at[0];
+                double a = coarse.lab[1].data[y * coarse.width + x] - at[1];
+                double b = coarse.lab[2].data[y * coarse.width + x] - at[2];
+                if (l * l + a * a + b * b < limit) {
+                    double[] products = {l * l, l * a, l * b, a * a, a * b, b * b};
+                    for (int i = 0; i < 6; i++) {
+                        sums[i] += products[i];
+                    }
+                    count++;
+                }
+            }
+        }
+        for (int i = 0; i < 6; i++) {
+            sums[i] = sums[i] / Math.max(1, count) + (i == 0 || i == 3 || i == 5 ? NOISE : 0);
+        }
+        return sums;
+    }
+
+    private void mark(int y, double[] inverse) {
+        float[] at = new float[3];
+        for (int x = 0; x < coarse.width; x++) {
+            int i = y * coarse.width + x;
+            ground.at(x, y, at);
+            double l = coarse.lab[0].data[i] - at[0];
+            double a = coarse.lab[1].data[i] - at[1];
+            double b = coarse.lab[2].data[i] - at[2];
+            double odd = inverse[0] * l * l
+                    + inverse[3] * a * a
+                    + inverse[5] * b * b
+                    + 2 * (inverse[1] * l * a + inverse[2] * l * b + inverse[4] * a * b);
+            boolean out = odd > DEVIATIONS * DEVIATIONS && l * l + a * a + b * b > LEAST_DIFFERENCE * LEAST_DIFFERENCE;
+            mask.data[i] = (byte) (out ? 1 : 0);
+        }
+    }
+
+    /**
+     * What stands out, without lines and lint. Figured cloth may fall apart where a figure looks like the ground: what a
+     * bolder closing makes into one compact shape is taken for one piece.
+     */
+    private List<Blob> blobs() {
+        List<Blob> fine = followed(filled(opened(closed(1))));
+        List<Blob> bold = followed(filled(opened(closed(3))));
+        List<Blob> out = new ArrayList<>(fine);
+        for (Blob whole : bold) {
+            List<Blob> parts = fine.stream()
+                    .filter(part -> Shapes.inside(
+                            whole.rim(), part.middle().x(), part.middle().y()))
+                    .toList();
+            if (parts.isEmpty() || (parts.size() > 1 && whole.area() > COMPACT * Shapes.hullArea(whole.rim()))) {
+                out.removeAll(parts);
+                out.add(whole);
+            }
+        }
+        return out;
+    }
+
+    private GrayU8 closed(int radius) {
+        return BinaryImageOps.erode8(BinaryImageOps.dilate8(mask, radius, null), radius, null);
+    }
+
+    private List<Blob> followed(GrayU8 shapes) {
+        List<Blob> blobs = new ArrayList<>();
+        for (Contour contour : BinaryImageOps.contour(shapes, ConnectRule.FOUR, null)) {
+            List<Spot> rim = new ArrayList<>();
+            boolean cutOff = false;
+            for (var p : contour.external) {
+                rim.add(new Spot((p.x + 0.5) * coarse.step, (p.y + 0.5) * coarse.step));
+                cutOff |= p.x <= 1 || p.y <= 1 || p.x >= coarse.width - 2 || p.y >= coarse.height - 2;
+            }
+            if (rim.size() >= 30) {
+                blobs.add(new Blob(rim, cutOff));
+            }
+        }
+        return blobs;
+    }
+
+    /** Opens away lines and spurs up to six pixels wide, then lets what is left grow back into its own sharp corners. */
+    private static GrayU8 opened(GrayU8 filled) {
+        GrayU8 core = BinaryImageOps.dilate8(BinaryImageOps.erode8(filled, OPENING, null), OPENING, null);
+        for (int round = 0; round < 2; round++) {
+            GrayU8 grown = BinaryImageOps.dilate4(core, 1, null);
+            for (int i = 0; i < grown.data.length; i++) {
+                grown.data[i] &= filled.data[i];
+            }
+            core = grown;
+        }
+        return core;
+    }
+
+    /** Fills whatever the ground cannot be reached from: figures of a fabric that look like the ground. */
+    private static GrayU8 filled(GrayU8 mask) {
+        int width = mask.width;
+        int height = mask.height;
+        GrayU8 out = new GrayU8(width, height);
+        java.util.Arrays.fill(out.data, (byte) 1);
+        int[] stack = new int[width * height];
+        int top = 0;
+        for (int i = 0; i < width * height; i++) {
+            boolean rim = i < width || i >= width * (height - 1) || i % width == 0 || i % width == width - 1;
+            if (rim && mask.data[i] == 0) {
+                out.data[i] = 0;
+                stack[top++] = i;
+            }
+        }
+        while (top > 0) {
+            int i = stack[--top];
+            int x = i % width;
+            int[] next = {
+                x > 0 ? i - 1 : i,
+                x < width - 1 ? i + 1 : i,
+                i >= width ? i - width : i,
+                i < width * (height - 1) ? i + width : i
+            };
+            for (int n : next) {
+                if (out.data[n] != 0 && mask.data[n] == 0) {
+                    out.data[n] = 0;
+                    stack[top++] = n;
+                }
+            }
+        }
+        return out;
+    }
+}

@@ -1,0 +1,127 @@
+package hearthcloth.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** One reading from decoded picture to pieces: ground, shapes, lens, sheet, then each piece in full resolution. */
+final class Survey {
+
+    /** How far a rim may be off its polygon, in coarse pixels. */
+    private static final double[] TOLERANCES = {2.2, 3.5, 6};
+
+    private final Picture picture;
+    private final Optional<Double> focalShare;
+    private final Sheet sheet;
+    private final Progress progress;
+    private final Coarse coarse;
+    private final double step;
+    private final Coarse smooth;
+    private final Ground ground;
+
+    Survey(Decoder.Decoded decoded, Sheet sheet, Progress progress) {
+        this.picture = decoded.picture();
+        this.focalShare = decoded.focalShare();
+        this.sheet = sheet;
+        this.progress = progress;
+        progress.at(0.3, "looking at the ground");
+        this.coarse = Coarse.of(picture);
+        this.step = coarse.step;
+        this.smooth = coarse.smoothed(1.2);
+        this.ground = Ground.of(smooth);
+    }
+
+    Reading read() {
+        progress.at(0.45, "finding the pieces");
+        List<Blob> blobs = Standouts.on(smooth, ground);
+        Lens lens = Lens.unknown(picture);
+        List<Traced> traced =
+                blobs.stream().parallel().map(b -> simplest(b, lens)).toList();
+        progress.at(0.6, "finding the " + sheet.name());
+        Lens first = Straightness.estimated(lens, straightSides(blobs, traced), List.of(), 1.5 + step * 0.25);
+        traced = again(traced, first);
+        SheetFinder.Found rough = found(first, blobs, traced);
+        Lens second = Straightness.estimated(
+                first, straightSides(blobs, traced), traced.get(rough.index()).sides(), 1);
+        traced = again(traced, second);
+        SheetFinder.Found found = found(second, blobs, traced);
+        Scale scale = new Scale(
+                Plane.variants(second, found.corners(), sheet, found.size(), Math.hypot(found.deviation(), 0.15)),
+                found,
+                picture);
+        progress.at(0.8, "measuring");
+        return new Reading.Read(new Pieces(coarse, ground, scale, sheet).of(blobs, traced, found.index()), scale);
+    }
+
+    private SheetFinder.Found found(Lens lens, List<Blob> blobs, List<Traced> traced) {
+        return new SheetFinder(picture, coarse, lens, focalShare)
+                .among(uncut(blobs, traced), sheet)
+                .filter(found -> !sheet.white() || isWhitest(found.index(), traced))
+                .orElseThrow(
+                        () -> new RefusedException("No " + sheet.name() + " was found. Lay it flat among the pieces,"
+                                + " whole in the picture, touching nothing, on ground that it stands out from, and take the picture"
+                                + " from above."));
+    }
+
+    /** False when a larger shape is as white: then that is the sheet, but something touches it or it is cut off. */
+    private boolean isWhitest(int index, List<Traced> traced) {
+        Interior chosen = Interior.of(traced.get(index).corners(), coarse, ground);
+        double area = Math.abs(Shapes.signedArea(traced.get(index).corners()));
+        for (Traced other : traced) {
+            Interior interior = Interior.of(other.corners(), coarse, ground);
+            if (Math.abs(Shapes.signedArea(other.corners())) > 1.5 * area
+                    && interior.colour().lightness() > chosen.colour().lightness() - 3
+                    && interior.colour().chroma() < chosen.colour().chroma() + 2
+                    && !interior.figured()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Of polygons from fine to rough, the one the picture supports best. */
+    private Traced simplest(Blob blob, Lens lens) {
+        Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2), Sides.Levels.ALONG_THE_CHANGE);
+        Traced best = null;
+        for (double tolerance : TOLERANCES) {
+            List<Spot> corners = Corners.of(blob.rim(), tolerance * step);
+            Traced traced = Traced.of(corners, reader, null, lens, 2 + step * 0.5, 3 * step);
+            best = best == null || traced.misfit() < best.misfit() ? traced : best;
+        }
+        return java.util.Objects.requireNonNull(best);
+    }
+
+    private List<Traced> again(List<Traced> traced, Lens lens) {
+        return traced.stream().parallel().map(t -> again(t, lens)).toList();
+    }
+
+    private Traced again(Traced traced, Lens lens) {
+        List<Spot> corners = Corners.tidied(traced.corners(), 2 * step);
+        Sides.Levels reading = Interior.of(corners, coarse, ground).figured()
+                ? Sides.Levels.AWAY_FROM_THE_GROUND
+                : Sides.Levels.ALONG_THE_CHANGE;
+        Sides reader = new Sides(picture, (int) Math.round(1.5 * step + 2), reading);
+        Sides wide = new Sides(picture, (int) Math.round(5 * step + 8), reading);
+        return Traced.of(corners, reader, wide, lens, 1.2, 10 * step);
+    }
+
+    private static List<Side> straightSides(List<Blob> blobs, List<Traced> traced) {
+        List<Side> sides = new ArrayList<>();
+        for (int i = 0; i < traced.size(); i++) {
+            for (int s = 0; s < traced.get(i).sides().size(); s++) {
+                Side.Fit fit = traced.get(i).fits().get(s);
+                if (!blobs.get(i).cutOff() && fit.share() > 0.6 && fit.fringe() == 0) {
+                    sides.add(traced.get(i).sides().get(s));
+                }
+            }
+        }
+        return sides;
+    }
+
+    private static List<Traced> uncut(List<Blob> blobs, List<Traced> traced) {
+        return IntStream.range(0, blobs.size())
+                .mapToObj(i -> blobs.get(i).cutOff() ? new Traced(List.of(), List.of(), List.of()) : traced.get(i))
+                .toList();
+    }
+}
