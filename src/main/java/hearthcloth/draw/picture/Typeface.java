@@ -66,7 +66,10 @@ public final class Typeface {
     /** A fresh reading of the font, for a writer to embed and close. */
     static TrueTypeFont open(Weight weight) {
         try (InputStream in = file(weight)) {
-            return new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            // Ligatures would make words narrower than measured, and cost a hundred times the rest of writing a page.
+            font.setEnableGsub(false);
+            return font;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
