@@ -63,6 +63,11 @@ public final class Typeface {
         return in;
     }
 
+    /** The font that words are measured with; whoever reads more than widths from it holds its lock, and does not close it. */
+    static TrueTypeFont shared(Weight weight) {
+        return Loaded.of(weight).font();
+    }
+
     /** A fresh reading of the font, for a writer to embed and close. */
     static TrueTypeFont open(Weight weight) {
         try (InputStream in = file(weight)) {
