@@ -77,6 +77,7 @@ final class GuidePages {
         flow.heading("Sew");
         flow.part(block.of("", guide.sewing().layout(), Optional.empty()));
         flow.part(block.of("", guide.sewing().trial(), Optional.empty()));
+        SeamPicture.of(plan, ruler).ifPresent(seam -> flow.gap(4).add(seam));
         for (SeamTask seam : guide.sewing().seams()) {
             Picture picture = new StepPicture(plan, seam.step()).within(block.pictureWidth(), 78);
             flow.part(block.of(Integer.toString(seam.step().number()), seam.task(), Optional.of(picture)));
@@ -89,6 +90,7 @@ final class GuidePages {
         }
         TaskBlock block = new TaskBlock(flow.width(), ruler);
         flow.heading("Hem");
+        flow.part(new HemPicture(plan, ruler).block(flow.width()));
         for (Task task : guide.hemming()) {
             flow.part(block.of("", task, Optional.empty()));
         }

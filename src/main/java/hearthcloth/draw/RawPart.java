@@ -15,6 +15,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.Plan;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -29,9 +30,9 @@ import java.util.Objects;
 record RawPart(Rect finished, Edges open, Edges extra, Shown shown) {
 
     static RawPart of(Plan plan, Step step, Half half) {
+        Map<String, Laid> laid = plan.laid();
         List<Laid> patches = step.patches(half).stream()
-                .map(patch ->
-                        Objects.requireNonNull(plan.laid().get(patch.place().id())))
+                .map(patch -> Objects.requireNonNull(laid.get(patch.place().id())))
                 .toList();
         boolean untrimmed = half == step.added() || step.joinedBar().isPresent();
         Edges extra = untrimmed ? extra(patches) : Edges.NONE;

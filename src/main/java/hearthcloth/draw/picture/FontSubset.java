@@ -19,7 +19,14 @@ final class FontSubset {
     private FontSubset() {}
 
     static String base64(Weight weight, Set<Integer> letters) {
-        try (TrueTypeFont font = Typeface.open(weight)) {
+        TrueTypeFont font = Typeface.shared(weight);
+        synchronized (font) {
+            return encoded(font, letters);
+        }
+    }
+
+    private static String encoded(TrueTypeFont font, Set<Integer> letters) {
+        try {
             TTFSubsetter subset = new TTFSubsetter(font, TABLES);
             subset.setPrefix("HRTHCL");
             letters.stream().filter(Typeface::has).forEach(subset::add);

@@ -63,11 +63,16 @@ public final class Typeface {
         return in;
     }
 
+    /** The font that words are measured with; whoever reads more than widths from it holds its lock, and does not close it. */
+    static TrueTypeFont shared(Weight weight) {
+        return Loaded.of(weight).font();
+    }
+
     /** A fresh reading of the font, for a writer to embed and close. */
     static TrueTypeFont open(Weight weight) {
         try (InputStream in = file(weight)) {
             TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
-            // No ligatures: words are as wide as measured here, and a guide is written several times faster.
+            // Ligatures would make words narrower than measured, and cost a hundred times the rest of writing a page.
             font.setEnableGsub(false);
             return font;
         } catch (IOException e) {
