@@ -1,0 +1,95 @@
+package hearthcloth.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.plan.cut.SheetCutting;
+import hearthcloth.plan.cut.SheetJob;
+import hearthcloth.plan.cut.Wanted;
+import hearthcloth.plan.cutjoin.Bar;
+import hearthcloth.plan.cutjoin.CutAndJoin;
+import hearthcloth.plan.cutjoin.Fabrics;
+import hearthcloth.plan.cutjoin.Job;
+import hearthcloth.plan.cutjoin.Outcome;
+import hearthcloth.plan.cutjoin.StockPiece;
+import hearthcloth.plan.cutjoin.Turn;
+import hearthcloth.plan.search.Budget;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What printed cutting tables say, held against the two searches. Everything in eighths of an inch. */
+class PublishedCuttingTest {
+
+    private static long most(double width, double height, double piece, double along) {
+        Wanted wanted = new Wanted(eighths(piece), eighths(along), 1, Wanted.UNLIMITED);
+        return SheetCutting.unlimited(new SheetJob(eighths(width), eighths(height), List.of(wanted), false))
+                .worth();
+    }
+
+    private static long eighths(double inches) {
+        return Math.round(inches * 8);
+    }
+
+    /** A fat quarter is 18 × 22 in; counts as in common yardage charts, floor(18/s) × floor(22/s). */
+    @ParameterizedTest
+    @CsvSource({"2,99", "2.5,56", "3,42", "3.5,30", "4,20", "4.5,16", "5,12", "5.5,12", "6,9", "6.5,6"})
+    void squares_from_a_fat_quarter(double side, long count) {
+        assertThat(most(18, 22, side, side)).isEqualTo(count);
+    }
+
+    /**
+     * Yardage worked in magazines and charts (common practice): so many pieces from a length of cloth this wide. The
+     * printed length is enough, and a strip less is not.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "300, 3, 2, 40, 48",
+        "63, 9.5, 9.5, 42, 152",
+        "100, 3.5, 3.5, 44, 31.5",
+        "112, 7.75, 3.875, 42, 89.125",
+        "28, 12, 2, 44, 20"
+    })
+    void yardage(long pieces, double length, double width, double cloth, double printed) {
+        assertThat(most(cloth, printed, length, width)).isGreaterThanOrEqualTo(pieces);
+        assertThat(most(cloth, printed - width, length, width)).isLessThan(pieces);
+    }
+
+    private static Outcome mixed(int strips, double one, double other) {
+        List<StockPiece> stock = new ArrayList<>();
+        for (int i = 0; i < strips; i++) {
+            stock.add(new StockPiece(i, 16, eighths(40), 0, false));
+        }
+        List<Bar> bars = new ArrayList<>();
+        for (int i = 0; i < 84; i++) {
+            long length = eighths(i < 42 ? one : other);
+            bars.add(new Bar(i, 16, length, Fabrics.of(0), false, 0, 1, Turn.ALONG, List.of()));
+        }
+        Job job = new Job(stock, List.of(), bars, List.of(), 0, 0, 1);
+        return new CutAndJoin(job).search(Budget.steps(4_000), 1, plan -> {});
+    }
+
+    /** Quilter's World, June 2021, 40 in usable: 42 of 10½ and 42 of 9½ in from 21 strips. Fewer hold no area for it. */
+    @Test
+    void two_lengths_fill_their_strips_exactly() {
+        assertThat(mixed(21, 10.5, 9.5)).isInstanceOf(Outcome.Found.class);
+        assertThat(mixed(20, 10.5, 9.5)).isInstanceOf(Outcome.Impossible.class);
+    }
+
+    /** The same article: 42 of 6½ and 42 of 5½ in from 13 strips, which is also the least. */
+    @Test
+    void seven_and_six_to_a_strip() {
+        assertThat(mixed(13, 6.5, 5.5)).isInstanceOf(Outcome.Found.class);
+        assertThat(mixed(12, 6.5, 5.5)).isInstanceOf(Outcome.Impossible.class);
+    }
+
+    /**
+     * The same article prints 20 strips (11 + 9) for 42 of 8½ and 42 of 7½ in. That is beaten: 18 do, fourteen of two
+     * and three and four of four and none (derived).
+     */
+    @Test
+    void the_printed_twenty_strips_are_beaten_by_eighteen() {
+        assertThat(mixed(18, 8.5, 7.5)).isInstanceOf(Outcome.Found.class);
+    }
+}
