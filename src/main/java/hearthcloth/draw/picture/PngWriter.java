@@ -1,6 +1,7 @@
 package hearthcloth.draw.picture;
 
 import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.DocumentLimits;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
@@ -45,9 +46,17 @@ public final class PngWriter {
         return bytes(image);
     }
 
+    /** Our own pictures may hold many lines: a large stash has as many hatched offcuts as it has pieces. */
+    private static final LoaderContext OUR_OWN = LoaderContext.builder()
+            .documentLimits(new DocumentLimits(
+                    DocumentLimits.DEFAULT_MAX_NESTING_DEPTH,
+                    DocumentLimits.DEFAULT_MAX_USE_NESTING_DEPTH,
+                    Integer.MAX_VALUE))
+            .build();
+
     private static SVGDocument read(Picture picture) {
         byte[] svg = SvgWriter.writeBare(picture).getBytes(StandardCharsets.UTF_8);
-        SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(svg), null, LoaderContext.createDefault());
+        SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(svg), null, OUR_OWN);
         if (document == null) {
             throw new IllegalStateException("the SVG of \"" + picture.title() + "\" cannot be read back");
         }
