@@ -86,26 +86,31 @@ final class BoxDemands {
      */
     static List<Demand> twoKnot(Gift.Box box, double tail) {
         double path = (mm(box.along()) + mm(box.across())) / 2 + mm(box.height());
-        return fourEnds(path, tail);
-    }
-
-    /**
-     * Two-knot wrap of a roll lying along the left–right diagonal. Near and far meet over it after half a round, π r,
-     * and turn along it by x; left and right go L/2, up 2 r and back L/2 − x. Equal at x = (L + 2 r − π r)/2: d ≥ (L + 2 r
-     * + π r)/2 + t.
-     */
-    static List<Demand> twoKnot(Gift.Roll roll, double tail) {
-        double r = mm(roll.diameter()) / 2;
-        return fourEnds((mm(roll.length()) + 2 * r + Math.PI * r) / 2, tail);
-    }
-
-    private static List<Demand> fourEnds(double path, double tail) {
         return List.of(
                 tip(Corner.RIGHT, path, tail),
                 tip(Corner.LEFT, path, tail),
                 tip(Corner.NEAR, path, tail),
                 tip(Corner.FAR, path, tail),
-                new Demand(Reason.COVER, new Reach.Band(), path, 0));
+                cover(box));
+    }
+
+    /**
+     * Two-knot wrap of a roll lying along the left–right diagonal. Near and far meet over it after half a round, π r,
+     * and turn along it by x; left and right go L/2, up 2 r and back L/2 − x. Equal at x = (L + 2 r − π r)/2: d ≥ (L + 2 r
+     * + π r)/2 + t; for a roll too stout for that, x = 0. Cover as the cloth falls: a full turn where the ends are folded
+     * in to the middle of the discs, d ≥ L/2 + r + π r (the first derivation counts the path alone, which would leave the
+     * tube bare near its ends).
+     */
+    static List<Demand> twoKnot(Gift.Roll roll, double tail) {
+        double r = mm(roll.diameter()) / 2;
+        double length = mm(roll.length());
+        double turn = Math.max(0, (length + 2 * r - Math.PI * r) / 2);
+        return List.of(
+                tip(Corner.RIGHT, length + 2 * r - turn, tail),
+                tip(Corner.LEFT, length + 2 * r - turn, tail),
+                tip(Corner.NEAR, Math.PI * r + turn, tail),
+                tip(Corner.FAR, Math.PI * r + turn, tail),
+                new Demand(Reason.COVER, new Reach.Band(), length / 2 + r + Math.PI * r, 0));
     }
 
     static Demand tip(Corner corner, double path, double tail) {

@@ -11,9 +11,6 @@ import java.util.List;
  */
 final class CurvedDemands {
 
-    /** A fist between the bases of two bottles while rolling: 9 cm, from memory. */
-    static final double FIST = 90;
-
     private CurvedDemands() {}
 
     /**
@@ -57,9 +54,10 @@ final class CurvedDemands {
      * second counts half the gap, 4.5 cm against 7.5 for wine), and the rolled cloth runs level with the axis, so H counts
      * and not the profile.
      */
-    static List<Demand> twoBottles(Gift.Bottle bottle, double tail) {
+    static List<Demand> twoBottles(Gift.TwoBottles two, double tail) {
+        Gift.Bottle bottle = two.each();
         double r = mm(bottle.diameter()) / 2;
-        double start = Math.max(FIST / 2, 2 * r);
+        double start = mm(two.apart());
         double path = start + mm(bottle.height()) + r;
         double girth =
                 Math.max(mm(bottle.shoulder()) + Math.PI * r, mm(bottle.height()) + Math.PI * mm(bottle.neck()) / 2);
@@ -87,25 +85,31 @@ final class CurvedDemands {
                 asItFalls(half));
     }
 
+    /** Tips of the near and far flaps of the book wrap reach this far into the gap: 2 cm, as the first derivation has it. */
+    private static final double HOLD = 20;
+
     /**
-     * Two books, each b wide, a along the spine, c thick, side by side with a gap of 2 c between. Left and right corners
-     * go under half the gap and a book, up its edge, back over it into the gap, and out along the gap for half the
-     * spine: c + b + c + b + c + a/2, then knot and tail. Cover: the open pair as one box, (2 b + 2 c) × a × c: d ≥ b + c
-     * + a/2 + c.
+     * Two books, each a along the spine, b wide, c thick, at the near and far side of a gap of 2 c that lies on the
+     * left–right diagonal. Near and far corners come in over the books into the gap: c + b + c + b + 2 cm. Left and right
+     * corners go under the gap to its end, a/2, in over that end and along between the books, c + a, and, the books
+     * closed, back along the spine to a knot in its middle, a/2: d ≥ 2 a + c + t. Cover: the open pair as one box: d ≥ a/2
+     * + b + c + c.
      *
-     * <p>Taken: the second derivation, in which the side corners cross between the books as the steps say; the first
-     * runs them along the gap from the start and asks 1 to 4 cm less. No measure has been published for the path, so this
-     * and the roll are the least certain sizes here.
+     * <p>Taken: the first derivation, because its ends meet in a knot: in the second they leave the gap at opposite ends
+     * and would need a/2 more each. It also gives 71 cm for two books of 188 × 127 × 25 mm with 10 cm tails, where a
+     * tutorial says 70 cm. No measure of the path has been published, so this and the roll are the least certain sizes.
      */
     static List<Demand> books(Gift.Books books, double tail) {
         double a = mm(books.height());
         double b = mm(books.width());
         double c = mm(books.thickness());
-        double path = 2 * b + 3 * c + a / 2;
+        double path = 2 * a + c;
         return List.of(
                 tip(Corner.RIGHT, path, tail),
                 tip(Corner.LEFT, path, tail),
-                new Demand(Reason.COVER, new Reach.Band(), b + c + a / 2 + c, 0));
+                new Demand(Reason.TUCK, new Reach.Tip(Corner.NEAR), 2 * b + 2 * c, HOLD),
+                new Demand(Reason.TUCK, new Reach.Tip(Corner.FAR), 2 * b + 2 * c, HOLD),
+                new Demand(Reason.COVER, new Reach.Band(), a / 2 + b + 2 * c, 0));
     }
 
     /**

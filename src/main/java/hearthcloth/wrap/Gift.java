@@ -141,6 +141,17 @@ public sealed interface Gift {
     /** Two like bottles, laid base to base and stood up side by side. */
     record TwoBottles(Bottle each) implements Gift {
 
+        /** A fist between the bases while rolling: 9 cm, from memory. */
+        private static final Length FIST = Length.mm(90);
+
+        /**
+         * How far from the cloth's middle each base lies: half the fist's gap, or the bottle's own width where that is
+         * more, since the pair comes to stand side by side on the cloth between.
+         */
+        public Length apart() {
+            return FIST.dividedBy(2, Rounding.UP).max(each.diameter);
+        }
+
         @Override
         public String describe(Ruler ruler) {
             return "two bottles " + Gift.round(ruler, each.diameter) + ", " + ruler.write(each.height, Rounding.NEAREST)

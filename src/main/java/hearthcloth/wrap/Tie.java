@@ -186,7 +186,7 @@ public enum Tie {
             return CurvedDemands.bottle(bottle, t);
         }
         if (gift instanceof Gift.TwoBottles two && this == TWO_BOTTLES) {
-            return CurvedDemands.twoBottles(two.each(), t);
+            return CurvedDemands.twoBottles(two, t);
         }
         if (gift instanceof Gift.Round round && this == ROUND) {
             return CurvedDemands.round(round, t);

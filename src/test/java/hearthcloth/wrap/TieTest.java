@@ -32,18 +32,13 @@ class TieTest {
         return Handbook.rows("check_ties.csv").stream();
     }
 
-    /** First derivation, closed form = numeric path walk; books go another way here (see CurvedDemands.books). */
+    /** First derivation, closed form = numeric path walk. */
     @ParameterizedTest
     @MethodSource("first")
     void knots_and_tucks_need_what_the_first_derivation_found(Handbook.Row row) {
         Tie tie = CheckedTie.tie(row.text("tie"));
         Gift gift = CheckedTie.gift(tie, row.text("object_cm"));
         double expected = row.number("S_closed");
-        if (tie == Tie.BOOKS) {
-            Length tail = cm(row.number("tail_cm"));
-            assertThat(largest(tie, gift, tail, false) - expected).isBetween(-3.0, 5.0);
-            return;
-        }
         Length tail = tie == Tie.FLAT ? Length.ZERO : cm(row.number("tail_cm"));
         assertThat(largest(tie, gift, tail, false)).isCloseTo(expected, within(0.011));
     }
@@ -56,7 +51,8 @@ class TieTest {
         Gift gift = CheckedTie.gift(tie, row.text("object_cm"));
         double cover = largest(tie, gift, TAIL, true);
         double expected = row.number("S_cover_closed");
-        if (tie == Tie.ONE_BOTTLE) {
+        if (tie == Tie.ONE_BOTTLE || (tie == Tie.TWO_KNOT && gift instanceof Gift.Roll)) {
+            // as the cloth falls, see CurvedDemands.bottle and BoxDemands.twoKnot
             assertThat(cover).isGreaterThan(expected);
         } else if (tie == Tie.EDGE_ALONG_EDGE) {
             // 30 x 12 x 10: a flap l + 2 h long must also stand up the short walls, which the first one does not ask
@@ -76,7 +72,7 @@ class TieTest {
 
     /**
      * Second derivation. Bottles: it follows the neck's hollow, we pull straight, at most 1 cm less. Two bottles: it counts
-     * half the fist, we count the bottles' own width, up to 7 cm more.
+     * half the fist, we count the bottles' own width, up to 7 cm more. Books: another path, see CurvedDemands.books.
      */
     @ParameterizedTest
     @MethodSource("second")
@@ -89,6 +85,7 @@ class TieTest {
             case ERRAND -> assertThat(ours).isCloseTo(Math.max(expected, row.number("S_cover_formula")), within(0.051));
             case ONE_BOTTLE -> assertThat(ours - expected).isBetween(-1.2, 0.2);
             case TWO_BOTTLES -> assertThat(ours - expected).isBetween(0.0, 7.0);
+            case BOOKS -> assertThat(ours - expected).isBetween(-3.3, 1.0);
             default -> assertThat(ours).isCloseTo(expected, within(0.051));
         }
     }
@@ -114,7 +111,7 @@ class TieTest {
     @MethodSource("second")
     void tails_in_the_published_cloth_are_those_of_the_second_derivation(Handbook.Row row) {
         Tie tie = CheckedTie.tie(row.text("tie"));
-        if (tie == Tie.ONE_BOTTLE || tie == Tie.TWO_BOTTLES || tie == Tie.FLAT) {
+        if (tie == Tie.ONE_BOTTLE || tie == Tie.TWO_BOTTLES || tie == Tie.FLAT || tie == Tie.BOOKS) {
             return; // other paths, see above; the flat wrap has no tails
         }
         Gift gift = CheckedTie.gift(tie, row.text("object_cm"));

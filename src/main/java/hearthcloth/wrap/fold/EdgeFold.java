@@ -17,7 +17,8 @@ import java.util.List;
  * fan-folded about the base's corner into even plies, so that the way to the cloth's own corner runs up the upright edge
  * (the second derivation's corner fan). Above the rim the plies fold over the top beneath the flaps, a gathered cord runs
  * from the rim's corner to the knots in the middle, and what is left is the end; there the corner is parted from its
- * plies, where real cloth puckers. The pair of flaps that meets lies flat, the other is drawn in over it.
+ * plies, where real cloth puckers. The pair of flaps that meets lies flat, its tips
+ * turned under, the other is drawn in over it.
  */
 final class EdgeFold {
 
@@ -53,10 +54,17 @@ final class EdgeFold {
         List<Point> flat = nearAndFar ? List.of(NEAR, FAR) : List.of(LEFT, RIGHT);
         List<Point> drawn = nearAndFar ? List.of(LEFT, RIGHT) : List.of(NEAR, FAR);
         drawn.forEach(way -> facets.addAll(panels.rest(way, panels.half(way))));
-        flat.forEach(way -> facets.addAll(panels.laid(way)));
+        flat.forEach(way -> facets.addAll(panels.rest(way, meeting(way))));
+        flat.forEach(way -> facets.addAll(panels.top(way, meeting(way))));
         drawn.forEach(way -> facets.addAll(panels.drawnIn(way, panels.half(way))));
         facets.addAll(cords);
         return facets;
+    }
+
+    /** How far over the top a flat flap shows: to the middle, or on to where the one facing it ends short of that. */
+    private double meeting(Point way) {
+        double facing = far(way.times(-1)) - panels.start(way);
+        return panels.half(way) + Math.max(0, panels.half(way) - facing);
     }
 
     private double overlap(Point way) {

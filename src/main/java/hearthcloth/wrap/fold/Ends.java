@@ -38,11 +38,17 @@ record Ends(double bunch) {
      * @param edge how far the free end runs before it hangs down
      */
     List<Facet> lay(Outline region, Point origin, Point axis, Space knot, Space out, Space side, double edge) {
+        return lay(region, origin, axis, knot, out, side, edge, Space.UP);
+    }
+
+    /** The same at a knot that stands off the gift by another way than up. */
+    List<Facet> lay(
+            Outline region, Point origin, Point axis, Space knot, Space out, Space side, double edge, Space up) {
         double length = 0;
         for (Point corner : region.corners()) {
             length = Math.max(length, axis.dot(corner.minus(origin)));
         }
-        Plane plane = new Plane("end " + axis + knot, new Space(0, 0, 1));
+        Plane plane = new Plane("end " + axis + knot, up);
         Strip.Path path = new Strip.Path(knot, 0);
         for (int i = 0; i < DIAMETERS; i++) {
             Space way = i % 2 == 0 ? out : out.times(-1);

@@ -1,6 +1,7 @@
 package hearthcloth.wrap.fold;
 
 import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.Gift;
 import java.util.List;
 
 /**
@@ -29,10 +30,12 @@ public record Fold(Fit fit, Laying laying, List<Facet> facets, List<Knot> knots)
         }
         return switch (fit.tie()) {
             case FOUR_CORNER, ERRAND, FLAT -> BoxFold.of(fit);
-            case TWO_KNOT -> BoxFold.of(fit);
+            case TWO_KNOT -> fit.gift() instanceof Gift.Box ? BoxFold.of(fit) : RollFold.of(fit);
             case EDGE_ALONG_EDGE -> EdgeFold.of(fit);
             case ONE_BOTTLE, ROUND -> TurnedFold.of(fit);
-            default -> throw new IllegalArgumentException(fit.tie() + " is not folded yet");
+            case TWO_BOTTLES -> PairFold.of(fit);
+            case BOOKS -> BooksFold.of(fit);
+            case ROLL -> RollFold.of(fit);
         };
     }
 

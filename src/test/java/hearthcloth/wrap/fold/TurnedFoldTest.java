@@ -44,6 +44,7 @@ class TurnedFoldTest {
     void the_gift_is_covered_from_the_table_to_the_mouth(Fit fit) {
         Fold fold = Fold.of(fit);
         double around = 2 * TurnedFold.SIDES * Math.tan(Math.PI / TurnedFold.SIDES);
+        Judge.agreesWithJts(Visible.of(fold));
         double shown = Visible.of(fold).pieces().stream()
                 .filter(piece ->
                         piece.facet().part() == Facet.Part.WALL || piece.facet().part() == Facet.Part.BASE)

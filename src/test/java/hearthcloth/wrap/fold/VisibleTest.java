@@ -32,16 +32,17 @@ class VisibleTest {
         return Visible.of(Fold.of(tie.fit(CM_BOX, Size.square(Length.cm(70)), TAIL)));
     }
 
-    /** The rows of the second derivation for the diagonal setting: its grid of 260 × 260 points is good to a hundredth. */
+    /** The rows of the second derivation: its grid of 260 × 260 points is good to a hundredth. */
     static Stream<Handbook.Row> rows() {
-        return Handbook.rows("ties-second-visibility.csv").stream()
-                .filter(row -> row.text("setting").equals("diagonal"));
+        return Handbook.rows("ties-second-visibility.csv").stream();
     }
 
     @ParameterizedTest
     @MethodSource("rows")
     void zones_show_where_the_second_derivation_saw_them(Handbook.Row row) {
-        Tie tie = row.text("tie").equals("four") ? Tie.FOUR_CORNER : Tie.ERRAND;
+        boolean diagonal = row.text("setting").equals("diagonal");
+        Tie knotted = diagonal ? Tie.FOUR_CORNER : Tie.EDGE_ALONG_EDGE;
+        Tie tie = row.text("tie").equals("four") ? knotted : Tie.ERRAND;
         boolean inch = row.text("case").startsWith("38.5 in");
         Visible visible = inch ? inches(tie, Placing.CENTRED) : centimetres(tie);
         double side = inch ? 977.9 : 700;
@@ -62,6 +63,9 @@ class VisibleTest {
         assertThat(sum[0] / sum[5]).as("bottom").isCloseTo(row.number("bottom"), within(grid));
         assertThat(sum[1] / sum[5]).as("walls").isCloseTo(row.number("walls_if_gathers_tucked"), within(grid));
         assertThat(sum[2] / sum[5]).as("top").isCloseTo(row.number("top_seen"), within(grid));
+        if (!diagonal) {
+            return; // gathered cords are counted with the ends here, apart from them there
+        }
         assertThat(sum[3] / sum[5]).as("tails").isCloseTo(row.number("tails"), within(grid));
         assertThat(sum[4] / sum[5]).as("hidden").isCloseTo(row.number("hidden"), within(2 * grid));
     }
