@@ -119,7 +119,14 @@ final class BooksFold {
             loose.addAll(cord.lay(gap.between(way, spine / 2, knot), path.runs()));
             Outline end = cloth.above(way, knot);
             loose.addAll(ends.lay(
-                    end, way.times(knot), way, knot().at(), out.times(-1), side, spine / 2, new Space(0, 1, 0)));
+                    List.of(end),
+                    way.times(knot),
+                    way,
+                    knot().at(),
+                    out.times(-1),
+                    side,
+                    spine / 2,
+                    new Space(0, 1, 0)));
         }
     }
 

@@ -29,7 +29,9 @@ record Ends(double bunch) {
     }
 
     /**
-     * @param region the end's cloth, beyond {@code origin}
+     * One end in pieces; as the other, at a knot that stands up.
+     *
+     * @param regions the end's cloth; what lies short of {@code origin} is gathered into the knot as well
      * @param origin where the path reaches the knot
      * @param axis the corner's way on the cloth
      * @param knot the knot's middle
@@ -37,30 +39,41 @@ record Ends(double bunch) {
      * @param side unit way to which the axis's left turns
      * @param edge how far the free end runs before it hangs down
      */
+    List<Facet> lay(List<Outline> regions, Point origin, Point axis, Space knot, Space out, Space side, double edge) {
+        return lay(regions, origin, axis, knot, out, side, edge, Space.UP);
+    }
+
+    /** An end in one piece. */
     List<Facet> lay(Outline region, Point origin, Point axis, Space knot, Space out, Space side, double edge) {
-        return lay(region, origin, axis, knot, out, side, edge, Space.UP);
+        return lay(List.of(region), origin, axis, knot, out, side, edge, Space.UP);
     }
 
     /** The same at a knot that stands off the gift by another way than up. */
     List<Facet> lay(
-            Outline region, Point origin, Point axis, Space knot, Space out, Space side, double edge, Space up) {
+            List<Outline> regions, Point origin, Point axis, Space knot, Space out, Space side, double edge, Space up) {
         double length = 0;
-        for (Point corner : region.corners()) {
-            length = Math.max(length, axis.dot(corner.minus(origin)));
+        double lack = 0;
+        for (Outline region : regions) {
+            for (Point corner : region.corners()) {
+                double on = axis.dot(corner.minus(origin));
+                length = Math.max(length, on);
+                lack = Math.max(lack, -on);
+            }
         }
         Plane plane = new Plane("end " + axis + knot, up);
-        Strip.Path path = new Strip.Path(knot, 0);
-        for (int i = 0; i < DIAMETERS; i++) {
+        // what lies short of the knot is packed with it, in folds by twos so that the end still leaves from its middle
+        int before = 2 * (int) Math.ceil(lack / (2 * bunch) - 1e-9);
+        Strip.Path path = new Strip.Path(knot, -before * bunch);
+        for (int i = 0; i < before + DIAMETERS; i++) {
             Space way = i % 2 == 0 ? out : out.times(-1);
             path.on(way, Math.min(bunch, length - path.gone()), Facet.Part.KNOT, plane);
         }
         path.on(out, Math.min(edge - bunch, length - path.gone()), Facet.Part.TAIL, plane);
-        path.on(
-                new Space(0, 0, -1),
-                Math.max(1, length - path.gone()),
-                Facet.Part.TAIL,
-                new Plane(plane.name() + " hanging", out));
+        Plane hanging = new Plane(plane.name() + " hanging", out);
+        path.on(up.times(-1), length - path.gone(), Facet.Part.TAIL, hanging);
         Strip strip = new Strip(origin, axis, side, Math.max(bunch / 2, length / 8));
-        return new ArrayList<>(strip.lay(region, path.runs()));
+        List<Facet> facets = new ArrayList<>();
+        regions.forEach(region -> facets.addAll(strip.lay(region, path.runs())));
+        return facets;
     }
 }

@@ -20,7 +20,7 @@ public record Facet(Part part, Outline cloth, Motion motion, Plane plane) {
         WALL,
         /** Over the top. */
         TOP,
-        /** Folded away inside or under another piece. */
+        /** Folded away inside or under another piece; never shows, so pictures may leave it out. */
         TUCK,
         /** A gathered end on its way to a knot. */
         CORD,

@@ -137,6 +137,11 @@ final class RollFold {
                     ends.lay(end.above(way, knot), way.times(knot), way, at, Space.flat(way), side, length / 2 - turn));
             knots.add(new Knot(at, Space.flat(way), UP, ends.bunch(), ends.taken(), 0));
         }
+        nearAndFar(around, turn, z);
+    }
+
+    /** Near and far ends, met on top after half a round, turn along the roll, near to the right, far to the left. */
+    private void nearAndFar(double around, double turn, double z) {
         for (Point way : List.of(NEAR, FAR)) {
             Point toward = way.left();
             Space along = Space.flat(toward);

@@ -25,6 +25,9 @@ final class TurnedFold {
     /** Bands from pole to pole of a ball. */
     private static final int BANDS = 16;
 
+    /** Free ends stand out to both sides of a knot at the top; nothing lies under them to hang over. */
+    private static final double FLAT = Double.POSITIVE_INFINITY;
+
     private static final double HALF_ANGLE = Math.PI / SIDES;
 
     private final Outline cloth;
@@ -102,23 +105,25 @@ final class TurnedFold {
     }
 
     private void build(boolean neighbours) {
+        Band last = bands.get(bands.size() - 1);
+        List<List<Outline>> spare = new ArrayList<>();
         for (int i = 0; i < SIDES; i++) {
-            for (Band band : bands) {
+            for (Band band : bands.subList(0, bands.size() - 1)) {
                 strip(i, band);
             }
+            spare.add(mouth(i, last));
         }
-        Band last = bands.get(bands.size() - 1);
         Space top = new Space(0, 0, last.z1 + ends.bunch());
-        for (int i = 0; i < SIDES; i++) {
-            int corner = Math.floorDiv(i + SIDES / 8, SIDES / 4) * (SIDES / 4) % SIDES;
+        for (int corner = 0; corner < SIDES; corner += SIDES / 4) {
             Point way = way(corner);
-            Outline rest = sector(i).above(way(i), last.s1);
+            List<Outline> rest = new ArrayList<>();
+            for (int i = corner - SIDES / 8; i < corner + SIDES / 8; i++) {
+                rest.addAll(spare.get(Math.floorMod(i, SIDES)));
+            }
             boolean over = !neighbours && corner % (SIDES / 2) == 0;
             Space at = over ? top.plus(new Space(0, 0, 2 * ends.bunch())) : top;
-            if (!rest.isEmpty()) {
-                facets.addAll(ends.lay(
-                        rest, way.times(last.s1), way, at, Space.flat(way), Space.flat(way.left()), 2 * ends.bunch()));
-            }
+            facets.addAll(ends.lay(
+                    rest, way.times(last.s1), way, at, Space.flat(way), Space.flat(way.left()), FLAT));
         }
         Space up = new Space(0, 0, 1);
         Space one = neighbours ? new Space(Math.sqrt(0.5), Math.sqrt(0.5), 0) : new Space(0, 1, 0);
@@ -144,8 +149,21 @@ final class TurnedFold {
                 .above(between(Math.floorMod(i - 1, SIDES)).left(), 0);
     }
 
-    /** One strip of one band: the pleats of the wedge on its left, both halves, then the middle. */
-    private void strip(int i, Band band) {
+    /** The topmost band, one triangle of each strip; the cloth beside and beyond it, returned, is gathered into the knots. */
+    private List<Outline> mouth(int i, Band band) {
+        Laid laid = laid(i, band);
+        Outline own = sector(i).between(way(i), band.s0, band.s1);
+        Outline shown = laid.pleating.within(own, 0);
+        add(band.part(), shown, laid.pleating.motion(0), laid.plane);
+        List<Outline> spare = new ArrayList<>(shown.isEmpty() ? List.of(own) : own.without(shown));
+        spare.add(sector(i).above(way(i), band.s1));
+        return spare;
+    }
+
+    /** How a strip of a band is laid. */
+    private record Laid(Pleating pleating, Plane plane) {}
+
+    private static Laid laid(int i, Band band) {
         Point axis = way(i);
         Space out = Space.flat(axis);
         Space foot = out.times(band.r0).plus(new Space(0, 0, band.z0));
@@ -155,11 +173,18 @@ final class TurnedFold {
         Plane plane = new Plane(
                 "strip " + i + "." + band.s0,
                 rise.cross(Space.flat(axis.left())).times(-1));
+        return new Laid(pleating(axis, band, foot, rise), plane);
+    }
+
+    /** One strip of one band: the pleats of the wedge on its left, both halves, then the middle. */
+    private void strip(int i, Band band) {
+        Point axis = way(i);
+        Pleating pleating = laid(i, band).pleating;
+        Plane plane = laid(i, band).plane;
         Outline own = sector(i).between(axis, band.s0, band.s1);
         Point next = way((i + 1) % SIDES);
         Point fold = between(i);
         Outline across = sector((i + 1) % SIDES).between(next, band.s0, band.s1).mirrored(fold);
-        Pleating pleating = pleating(axis, band, foot, rise);
         int left = band.widens() ? 1 : -1;
         for (int k = pleating.most(own); k > 0; k--) {
             Motion motion = pleating.motion(left * k);
