@@ -122,8 +122,7 @@ final class TurnedFold {
             }
             boolean over = !neighbours && corner % (SIDES / 2) == 0;
             Space at = over ? top.plus(new Space(0, 0, 2 * ends.bunch())) : top;
-            facets.addAll(ends.lay(
-                    rest, way.times(last.s1), way, at, Space.flat(way), Space.flat(way.left()), FLAT));
+            facets.addAll(ends.lay(rest, way.times(last.s1), way, at, Space.flat(way), Space.flat(way.left()), FLAT));
         }
         Space up = new Space(0, 0, 1);
         Space one = neighbours ? new Space(Math.sqrt(0.5), Math.sqrt(0.5), 0) : new Space(0, 1, 0);
