@@ -31,12 +31,12 @@ record Ear(
         Panels.Sides sides) {
 
     private Outline areaA() {
-        return spare.below(b.minus(a), halfB - halfA).below(a, Math.min(halfA + knotA, 1e9));
+        return spare.below(b.minus(a), halfB - halfA).below(a, halfA + knotA);
     }
 
     /** B and C together: q ≥ p. */
     private Outline areaBC() {
-        return spare.above(b.minus(a), halfB - halfA).below(b, Math.min(halfB + knotB, 1e9));
+        return spare.above(b.minus(a), halfB - halfA).below(b, halfB + knotB);
     }
 
     private Space rim(double z) {

@@ -11,7 +11,8 @@ import java.util.List;
  * prism of {@link #SIDES} strips, the cloth as so many sectors. The middle of each sector lies on its strip, at true
  * length along it; the wedge between two strips is folded in half along its middle and pleated under one of them, about
  * the point where the strip's edges meet (or parallel, on a straight wall). Below the first shoulder this is continuous;
- * where the strips narrow, the pleats are parted from one band to the next.
+ * where the strips narrow, the pleats are parted from one band to the next, and their edges may stand out beneath the
+ * neighbouring strips; near a ball's top by up to a band's height.
  *
  * <p>All four ends come to the top and are knotted there in pairs. For a bottle the steps take the second pair round the
  * body to a knot in front; that turn is not drawn, because cloth that goes round cannot also stand up the side, and the
