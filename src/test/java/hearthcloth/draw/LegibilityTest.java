@@ -13,6 +13,7 @@ import hearthcloth.plan.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -31,9 +32,18 @@ class LegibilityTest {
         }
     }
 
+    @Test
+    void a_cloth_of_many_small_patches_can_be_read_too() {
+        Plan plan = Samples.large(5, 3);
+        faces(plan, Ruler.MILLIMETRES);
+        cuts(plan, Ruler.MILLIMETRES);
+    }
+
     private static void faces(Plan plan, Ruler ruler) {
         for (Face face : Face.values()) {
-            Picture picture = new FacePicture(plan, face, ruler).within(86, 98).picture();
+            Drawn drawn = new FacePicture(plan, face, ruler).within(180, 185);
+            assertThat(drawn.excess(180, 185)).isZero();
+            Picture picture = drawn.picture();
             Legible.check(picture);
             assertThat(texts(picture))
                     .containsAll(plan.cloth().patches().stream()
@@ -46,7 +56,9 @@ class LegibilityTest {
     private static void cuts(Plan plan, Ruler ruler) {
         for (PieceTask task : Guide.of(plan, ruler).cutting()) {
             CutPicture cut = new CutPicture(plan, task, ruler);
-            Picture picture = cut.within(180, 150).picture();
+            Drawn drawn = cut.within(180, 150);
+            assertThat(drawn.excess(180, 150)).isZero();
+            Picture picture = drawn.picture();
             Legible.check(picture);
             String all = String.join("\n", texts(picture));
             for (CutTree.Kept kept : task.cut().tree().kept()) {
