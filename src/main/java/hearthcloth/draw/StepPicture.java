@@ -110,7 +110,7 @@ final class StepPicture {
             Bounds at = bounds(part.reaching(field.at()), half, scale);
             sketch.fill(at.grown(FacePicture.BLEED), field.fell() ? ground.shade() : ground);
             if (field.patch().showing() == Showing.WRONG) {
-                sketch.hatch(at, Dyes.HATCH, Dyes.wrongSide(ground));
+                sketch.hatch(at, Dyes.HATCH, Dyes.hatch(ground));
             }
             if (!field.fell()) {
                 label(field, half, scale).ifPresent(labels::add);
