@@ -100,7 +100,7 @@ final class CutBlocks {
     /** The more cuts, the larger the picture. */
     private double tallest(double height) {
         int cuts = task.lines().size();
-        return Math.min(cuts == 0 ? 60 : cuts < 4 ? 90 : 150, height - 60);
+        return Math.min(cuts < 2 ? 60 : cuts < 4 ? 75 : 150, height - 60);
     }
 
     private Column head(double width, Scale scale) {
