@@ -26,6 +26,11 @@ final class Cover {
 
     private static final double BETWEEN = 8;
 
+    /** How high a face may be beside the other, and across the page. */
+    private static final double SMALL = 98;
+
+    private static final double LARGE = 185;
+
     private final Plan plan;
     private final Guide guide;
     private final Ruler ruler;
@@ -43,7 +48,7 @@ final class Cover {
         head.words(plan.story().title(), 0, Print.TITLE, 2);
         head.words(plan.story().goodAt(), Print.BODY);
         flow.add(head.gap(3).finished(plan.story().title()));
-        flow.add(faces());
+        faces();
         flow.add(figures());
         flow.add(checkSquare());
         flow.heading("What you need");
@@ -59,22 +64,36 @@ final class Cover {
         flow.add(tools.gap(1.5).finished("Tools"));
     }
 
-    private Picture faces() {
+    /** Side by side where both can be read so, else each across the page. */
+    private void faces() {
         double half = (flow.width() - BETWEEN) / 2;
-        Drawn front = new FacePicture(plan, Face.FRONT, ruler).within(half, 98);
-        Drawn back = new FacePicture(plan, Face.BACK, ruler).within(half, 98);
-        double tall = Math.max(front.picture().height(), back.picture().height());
+        Drawn front = new FacePicture(plan, Face.FRONT, ruler).within(half, SMALL);
+        Drawn back = new FacePicture(plan, Face.BACK, ruler).within(half, SMALL);
+        if (front.excess(half, SMALL) > 0 || back.excess(half, SMALL) > 0) {
+            flow.add(face(Face.FRONT));
+            flow.add(face(Face.BACK));
+            return;
+        }
         Column faces = new Column(flow.width());
         faces.draw(Print.STRONG.leading() + 1.5, (sketch, y) -> {
             sketch.words(caption(Face.FRONT), new Point(0, y + 4), Print.STRONG);
             sketch.words(caption(Face.BACK), new Point(half + BETWEEN, y + 4), Print.STRONG);
         });
-        faces.draw(tall, (sketch, y) -> {
+        faces.draw(Math.max(front.picture().height(), back.picture().height()), (sketch, y) -> {
             sketch.place(front.picture(), new Point(0, y));
             sketch.place(back.picture(), new Point(half + BETWEEN, y));
         });
-        faces.words("Drawn " + front.scale().word() + ".", Print.SMALL);
-        return faces.gap(3).finished("Both faces");
+        flow.add(faces.words("Drawn " + front.scale().word() + ".", Print.SMALL)
+                .gap(3)
+                .finished("Both faces"));
+    }
+
+    private Picture face(Face face) {
+        Drawn drawn = new FacePicture(plan, face, ruler).within(flow.width(), LARGE);
+        Column column = new Column(flow.width());
+        column.words(caption(face) + ", drawn " + drawn.scale().word(), Print.STRONG)
+                .gap(1.5);
+        return column.picture(drawn.picture(), 0).gap(4).finished(caption(face));
     }
 
     private String caption(Face face) {

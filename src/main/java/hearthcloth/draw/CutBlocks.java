@@ -57,13 +57,10 @@ final class CutBlocks {
         Column words = new Column(width - from);
         double room = Math.max(drawn.picture().height(), 60);
         List<Picture> narrow = cuts(words.width(), 4);
-        int told = 0;
-        while (told < narrow.size() && words.height() + narrow.get(told).height() <= room) {
-            words.picture(narrow.get(told++), 0);
-        }
+        int told = fill(words, narrow, room);
         List<Picture> ticks = ticks(words.width());
-        double tall = ticks.stream().mapToDouble(Picture::height).sum();
-        boolean all = told == narrow.size() && words.height() + tall <= room;
+        boolean all = told == narrow.size()
+                && words.height() + ticks.stream().mapToDouble(Picture::height).sum() <= room;
         if (all) {
             ticks.forEach(tick -> words.picture(tick, 0));
         }
@@ -80,6 +77,15 @@ final class CutBlocks {
         return blocks;
     }
 
+    /** Puts items into a column as far as they fit; how many do. */
+    private static int fill(Column words, List<Picture> items, double room) {
+        int told = 0;
+        while (told < items.size() && words.height() + items.get(told).height() <= room) {
+            words.picture(items.get(told++), 0);
+        }
+        return told;
+    }
+
     /** A wide piece: its picture across the page, words below. */
     private List<Picture> below(double width, double height) {
         Drawn drawn = new CutPicture(plan, task, ruler).within(width, tallest(height));
@@ -94,7 +100,7 @@ final class CutBlocks {
     /** The more cuts, the larger the picture. */
     private double tallest(double height) {
         int cuts = task.lines().size();
-        return Math.min(cuts == 0 ? 60 : cuts < 4 ? 90 : 150, height - 60);
+        return Math.min(cuts < 2 ? 60 : cuts < 4 ? 75 : 150, height - 60);
     }
 
     private Column head(double width, Scale scale) {

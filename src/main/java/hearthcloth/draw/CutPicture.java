@@ -104,7 +104,7 @@ final class CutPicture {
 
     /** One way for an offcut, both ways for what is lost. */
     private static void hatch(Sketch sketch, Bounds at, boolean lost, Colour ground) {
-        Stroke stroke = Dyes.wrongSide(ground);
+        Stroke stroke = Dyes.hatch(ground);
         sketch.hatch(at, lost ? 2 : 3, stroke);
         if (lost) {
             sketch.hatchBack(at, 2, stroke);
@@ -167,7 +167,7 @@ final class CutPicture {
 
     private List<List<String>> wordings(String name, Rect at, Rounding rounding) {
         String size = narrowFirst(at.size(), rounding);
-        return List.of(List.of(name, size), List.of(name + "   " + size));
+        return List.of(List.of(name, size), List.of(name + "\u00a0\u00a0" + size));
     }
 
     /** The shorter side first, as strips are spoken of. */

@@ -6,6 +6,7 @@ import hearthcloth.plan.Plan;
 import hearthcloth.stash.Fabric;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The colours of a plan's fabrics by name, and the thread drawn on them. */
 record Dyes(List<Fabric> fabrics) {
@@ -33,12 +34,13 @@ record Dyes(List<Fabric> fabrics) {
         return fabric(name).colour();
     }
 
-    /** The ink for rows of stitches: whichever stands out most where it stands out least. */
+    /** The ink for rows of stitches: whichever stands out most where it stands out least, fells included. */
     Colour thread() {
-        Comparator<Colour> byContrast = Comparator.comparingDouble(thread -> fabrics.stream()
-                .mapToDouble(fabric -> thread.contrastWith(fabric.colour()))
-                .min()
-                .orElse(1));
+        List<Colour> grounds = fabrics.stream()
+                .flatMap(fabric -> Stream.of(fabric.colour(), fabric.colour().shade()))
+                .toList();
+        Comparator<Colour> byContrast = Comparator.comparingDouble(thread ->
+                grounds.stream().mapToDouble(thread::contrastWith).min().orElse(1));
         return THREADS.stream().max(byContrast).orElseThrow();
     }
 
@@ -46,9 +48,14 @@ record Dyes(List<Fabric> fabrics) {
         return Stroke.stitches(0.25, thread());
     }
 
-    /** The hatch that tells a wrong side, plain on its own fabric. */
-    static Stroke wrongSide(Colour ground) {
-        return Stroke.solid(0.2, ground.contrastWith(Colour.WHITE) > 3 ? Colour.of(0xd9dbde) : Colour.of(0x5b616b));
+    /** The hatch that tells a wrong side or what is left over: three shades off its own fabric, so that it stays quiet. */
+    static Stroke hatch(Colour ground) {
+        boolean dark = ground.lab().lightness() < 60;
+        Colour line = ground;
+        for (int shade = 0; shade < 3; shade++) {
+            line = dark ? line.lighter() : line.darker();
+        }
+        return Stroke.solid(0.25, line);
     }
 
     /** Between two lines of the hatch, in millimetres. */

@@ -84,7 +84,7 @@ final class FacePicture {
         Bounds bounds = scale.bounds(field.at(), 0, 0);
         sketch.fill(bounds.grown(BLEED), field.fell() ? ground.shade() : ground);
         if (field.patch().showing() == Showing.WRONG) {
-            sketch.hatch(bounds, Dyes.HATCH, Dyes.wrongSide(ground));
+            sketch.hatch(bounds, Dyes.HATCH, Dyes.hatch(ground));
         }
     }
 

@@ -81,7 +81,7 @@ final class Legend {
                 .orElseThrow();
         entries.add(new Entry("Hatched: its wrong side", (sketch, at) -> {
             sketch.fill(at, ground);
-            sketch.hatch(at, Dyes.HATCH, Dyes.wrongSide(ground));
+            sketch.hatch(at, Dyes.HATCH, Dyes.hatch(ground));
             sketch.outline(at, Stroke.solid(0.25, Palette.INK));
         }));
     }

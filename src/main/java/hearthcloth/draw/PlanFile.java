@@ -111,10 +111,14 @@ record PlanFile(
             long threadLength,
             long seamLength) {}
 
-    /** The text of the file, two blanks a level, ended by a line break. */
+    /** The text of the file, two blanks a level, ended by a line break; half a letter in a name becomes U+FFFD. */
     static String text(Plan plan) {
         try {
-            return JsonMapper.builder().build().writerWithDefaultPrettyPrinter().writeValueAsString(of(plan)) + "\n";
+            String json = JsonMapper.builder()
+                    .build()
+                    .writerWithDefaultPrettyPrinter()
+                    .writeValueAsString(of(plan));
+            return json.replaceAll("\\p{Cs}", "\ufffd") + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a plan that cannot be written", e);
         }

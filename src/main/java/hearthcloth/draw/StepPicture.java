@@ -69,7 +69,7 @@ final class StepPicture {
         Labels placed = new Labels(frame, WANTED, LEAST, labels);
         placed.draw(sketch);
         wrapping(sketch, scale);
-        trimming(sketch, scale, placed);
+        trimming(sketch, scale, frame, placed);
         return sketch.trimmed(title(), 1);
     }
 
@@ -110,7 +110,7 @@ final class StepPicture {
             Bounds at = bounds(part.reaching(field.at()), half, scale);
             sketch.fill(at.grown(FacePicture.BLEED), field.fell() ? ground.shade() : ground);
             if (field.patch().showing() == Showing.WRONG) {
-                sketch.hatch(at, Dyes.HATCH, Dyes.wrongSide(ground));
+                sketch.hatch(at, Dyes.HATCH, Dyes.hatch(ground));
             }
             if (!field.fell()) {
                 label(field, half, scale).ifPresent(labels::add);
@@ -208,14 +208,13 @@ final class StepPicture {
     }
 
     /** The trim line of what is too long or too wide, and the word outside the drawing. */
-    private void trimming(Sketch sketch, Scale scale, Labels labels) {
+    private void trimming(Sketch sketch, Scale scale, Bounds frame, Labels labels) {
         if (step.joinedBar().isPresent()) {
             return;
         }
         RawPart added = part(step.added());
         Bounds exact = bounds(added.exact(), step.added(), scale);
         Bounds raw = bounds(added.raw(), step.added(), scale);
-        Type type = Type.of(3.4, Weight.SEMIBOLD, Palette.MADDER).at(Type.Anchor.MIDDLE);
         for (Side side : Side.values()) {
             if (!added.extra().on(side).isPositive()) {
                 continue;
@@ -231,17 +230,26 @@ final class StepPicture {
             Point to = upright ? new Point(at, raw.bottom() + 2) : new Point(raw.right() + 2, at);
             sketch.line(from, to, Stroke.solid(1.1, Palette.SHEET));
             sketch.line(from, to, Stroke.dots(0.6, Palette.MADDER));
-            words(sketch, side, to, labels, type);
+            words(sketch, frame, raw, side, to, labels);
         }
     }
 
-    private static void words(Sketch sketch, Side side, Point to, Labels labels, Type type) {
+    /** The word beyond whichever end of the line lies at the rim of the drawing, farther out than the leaders. */
+    private static void words(Sketch sketch, Bounds frame, Bounds raw, Side side, Point at, Labels labels) {
+        Type type = Type.of(3.4, Weight.SEMIBOLD, Palette.MADDER);
         if (side.isUpright()) {
-            double down = labels.gutter(Labels.Edge.BOTTOM) + 4;
-            sketch.words("trim", to.movedBy(0, down), type);
+            boolean below = Math.abs(raw.bottom() - frame.bottom()) < Math.abs(raw.y() - frame.y());
+            double y = below
+                    ? frame.bottom() + labels.gutter(Labels.Edge.BOTTOM) + 6
+                    : frame.y() - labels.gutter(Labels.Edge.TOP) - 3.5;
+            sketch.words("trim", new Point(at.x(), y), type.at(Type.Anchor.MIDDLE));
         } else {
-            double out = labels.gutter(Labels.Edge.RIGHT) + 1;
-            sketch.words("trim", to.movedBy(out, Dimensions.halfCaps(type)), type.at(Type.Anchor.START));
+            boolean after = Math.abs(raw.right() - frame.right()) < Math.abs(raw.x() - frame.x());
+            double x = after
+                    ? frame.right() + labels.gutter(Labels.Edge.RIGHT) + 3.5
+                    : frame.x() - labels.gutter(Labels.Edge.LEFT) - 3.5;
+            Type.Anchor anchor = after ? Type.Anchor.START : Type.Anchor.END;
+            sketch.words("trim", new Point(x, at.y() + Dimensions.halfCaps(type)), type.at(anchor));
         }
     }
 
