@@ -1,6 +1,7 @@
 package hearthcloth.cli;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -8,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -95,9 +97,7 @@ final class OutputFolder {
             Path hidden = Files.createTempDirectory(parent, HIDDEN);
             try {
                 Path made = Files.createDirectory(hidden.resolve("new"));
-                for (int i = 0; i < proposals.size(); i++) {
-                    proposals.get(i).into(Files.createDirectory(made.resolve(Integer.toString(i + 1))));
-                }
+                draw(proposals, made);
                 place(made, Files.createDirectory(hidden.resolve("old")));
             } finally {
                 delete(hidden);
@@ -108,6 +108,21 @@ final class OutputFolder {
         } catch (IOException e) {
             throw new BadInput("--out: " + shown
                     + " could not be written; check its permissions and the room on the disk. Nothing was changed.");
+        }
+    }
+
+    /** The proposals know nothing of each other, so they are drawn side by side on the cores there are. */
+    private static void draw(List<Proposal> proposals, Path made) throws IOException {
+        try {
+            IntStream.range(0, proposals.size()).parallel().forEach(i -> {
+                try {
+                    proposals.get(i).into(Files.createDirectory(made.resolve(Integer.toString(i + 1))));
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            });
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
         }
     }
 

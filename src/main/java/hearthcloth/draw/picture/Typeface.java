@@ -90,6 +90,7 @@ public final class Typeface {
         static Metrics of(Weight weight) {
             try {
                 TrueTypeFont font = open(weight);
+                font.getAdvanceWidth(0); // reads the table of widths now: several guides may be measured at once later
                 return new Metrics(font, font.getUnicodeCmapLookup(), font.getUnitsPerEm());
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
