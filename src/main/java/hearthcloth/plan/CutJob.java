@@ -3,16 +3,12 @@ package hearthcloth.plan;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Layout;
-import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.cutjoin.Bar;
 import hearthcloth.plan.cutjoin.Block;
-import hearthcloth.plan.cutjoin.CutPiece;
-import hearthcloth.plan.cutjoin.CutPlan;
-import hearthcloth.plan.cutjoin.Cutting;
 import hearthcloth.plan.cutjoin.Fabrics;
 import hearthcloth.plan.cutjoin.Job;
 import hearthcloth.plan.cutjoin.Neighbours;
@@ -28,10 +24,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A design put to the search in the search's own words, and the search's answer put back into a cloth. The search counts
- * in whole marks of the maker's ruler: pieces go down to a mark, cuts go up, so that what fits in marks fits in fabric.
- * What comes back is built as an ordinary {@link Cloth} and checked by its folds, so that a slip in the search cannot
- * print a wrong instruction.
+ * A design put to the search in the search's own words. The search counts in whole marks of the maker's ruler: pieces go
+ * down to a mark, cuts go up, so that what fits in marks fits in fabric. {@link CutAnswer} is the way back.
  */
 final class CutJob {
 
@@ -58,6 +52,26 @@ final class CutJob {
         for (Piece piece : pieces) {
             fabrics.putIfAbsent(piece.fabric().name(), fabrics.size());
         }
+    }
+
+    Design design() {
+        return design;
+    }
+
+    Piece piece(int stock) {
+        return pieces.get(stock);
+    }
+
+    List<Layout.Slot> slots() {
+        return slots;
+    }
+
+    Laid laidBar(int bar) {
+        return laidBars.get(bar);
+    }
+
+    Length mark() {
+        return mark;
     }
 
     Job job() {
@@ -151,99 +165,6 @@ final class CutJob {
         return neighbours;
     }
 
-    /** The cloth and its cuts that the search's answer describes. */
-    Plan plan(CutPlan found, Plan.Story story, Bound bound) {
-        Cloth cloth = cloth(found);
-        Map<String, Laid> laid = new HashMap<>();
-        cloth.laid().forEach(patch -> laid.put(patch.patch().place().id(), patch));
-        List<PieceCut> cuts = new ArrayList<>();
-        for (CutPiece cut : found.pieces()) {
-            cuts.add(new PieceCut(pieces.get(cut.piece().id()), tree(cut, found)));
-        }
-        Plan plan = new Plan(story, cloth, design.rules(), cuts, bound);
-        PlanCheck.require(plan);
-        return plan;
-    }
-
-    /** The pieces that are cut into. */
-    List<Piece> used(CutPlan found) {
-        return found.pieces().stream().map(cut -> pieces.get(cut.piece().id())).toList();
-    }
-
-    private Cloth cloth(CutPlan found) {
-        List<List<Layout.Part>> bars = new ArrayList<>();
-        for (int i = 0; i < slots.size(); i++) {
-            List<CutPlan.Placed> parts = found.partsOf(i + 1);
-            List<Length> cut = parts.stream()
-                    .map(part -> mark.times(part.part().cutLength()))
-                    .toList();
-            List<Length> finished = design.finishedParts(laidBars.get(i), slots.get(i), cut);
-            List<Layout.Part> bar = new ArrayList<>();
-            for (int part = 0; part < parts.size(); part++) {
-                Fabric fabric = pieces.get(parts.get(part).piece().id()).fabric();
-                bar.add(new Layout.Part(fabric.name(), Design.showing(fabric), finished.get(part)));
-            }
-            bars.add(bar);
-        }
-        int hearth = found.partsOf(0).get(0).piece().id();
-        return design.sewn(pieces.get(hearth).fabric(), bars);
-    }
-
-    private CutTree tree(CutPiece cut, CutPlan found) {
-        Piece piece = pieces.get(cut.piece().id());
-        return grown(cut.cutting(), Rect.at(Length.ZERO, Length.ZERO, piece.size()), found);
-    }
-
-    /** The search's tree in lengths; what a piece measures beyond a whole mark stays with its last offcut. */
-    private CutTree grown(Cutting cutting, Rect at, CutPlan found) {
-        if (cutting instanceof Cutting.Cut cut) {
-            Length line = mark.times(cut.at());
-            return CutTree.parted(
-                    at,
-                    cut.lengthwise(),
-                    line,
-                    grown(cut.first(), before(at, cut.lengthwise(), line), found),
-                    grown(cut.second(), after(at, cut.lengthwise(), line), found));
-        }
-        if (cutting instanceof Cutting.Part part) {
-            return kept(part, at, found);
-        }
-        return new CutTree.Left(at);
-    }
-
-    private CutTree kept(Cutting.Part part, Rect at, CutPlan found) {
-        boolean upright = part.demand() == 0
-                || slots.get(part.demand() - 1).place().side().isUpright();
-        boolean turned = part.turned() == upright;
-        Size size = new Size(mark.times(part.width()), mark.times(part.height()));
-        CutTree kept = new CutTree.Kept(Rect.at(at.x(), at.y(), size), id(part, found), turned);
-        return trimmed(kept, at);
-    }
-
-    /** A part that ends at the piece's own rim is parted from the bit that is less than a mark, if there is one. */
-    private static CutTree trimmed(CutTree kept, Rect at) {
-        CutTree tree = kept;
-        Rect part = kept.at();
-        if (part.height().isLessThan(at.height())) {
-            Rect row = Rect.at(at.x(), at.y(), new Size(part.width(), at.height()));
-            tree = CutTree.parted(row, false, part.bottom(), tree, new CutTree.Left(after(row, false, part.bottom())));
-        }
-        if (part.width().isLessThan(at.width())) {
-            tree = CutTree.parted(at, true, part.right(), tree, new CutTree.Left(after(at, true, part.right())));
-        }
-        return tree;
-    }
-
-    private String id(Cutting.Part part, CutPlan found) {
-        if (part.demand() == 0) {
-            return "hearth";
-        }
-        var place = slots.get(part.demand() - 1).place();
-        return found.partsOf(part.demand()).size() == 1
-                ? place.id()
-                : place.part(part.index() + 1).id();
-    }
-
     /** What the search says is short, in the maker's words. */
     List<String> sentences(List<Shortage> shortages, boolean proven, Ruler ruler) {
         List<String> sentences = new ArrayList<>();
@@ -271,18 +192,6 @@ final class CutJob {
                 .findFirst()
                 .map(Fabric::name)
                 .orElse("?");
-    }
-
-    private static Rect before(Rect at, boolean upright, Length line) {
-        return upright
-                ? Rect.at(at.x(), at.y(), new Size(line.minus(at.x()), at.height()))
-                : Rect.at(at.x(), at.y(), new Size(at.width(), line.minus(at.y())));
-    }
-
-    private static Rect after(Rect at, boolean upright, Length line) {
-        return upright
-                ? Rect.at(line, at.y(), new Size(at.right().minus(line), at.height()))
-                : Rect.at(at.x(), line, new Size(at.width(), at.bottom().minus(line)));
     }
 
     private long marks(Length length, Rounding rounding) {

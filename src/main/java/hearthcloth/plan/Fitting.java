@@ -20,7 +20,7 @@ final class Fitting {
         Budget share = Budget.either(Budget.steps(steps), budget);
         if (new CutAndJoin(job.job()).search(share, seed, found -> {}) instanceof Outcome.Found found) {
             Bound bound = new Bound(found.bounds().joins(), 0, found.bounds().touchedArea() * squareMm(draft.design()));
-            return Optional.of(new Trial(draft, job, found.plan(), bound));
+            return Optional.of(new Trial(draft, new CutAnswer(job, found.plan()), bound));
         }
         return Optional.empty();
     }

@@ -23,11 +23,12 @@ public final class Planner {
 
     private static final int FIRST_TRIES = 96;
     private static final int QUICK_TRIES = 24;
+
+    /** Where two sizes are tried, each gets half. */
+    private static final int HALF_TRIES = FIRST_TRIES / 2;
+
     private static final long FIRST_STEPS = 60;
     private static final long LATER_STEPS = 150;
-
-    /** The effort of two seconds on an ordinary machine. */
-    public static final int USUAL_EFFORT = 4;
 
     private final Wish wish;
     private final Supply supply;
@@ -76,25 +77,6 @@ public final class Planner {
         return new Planner(stash, wish, List.copyOf(named), new Work(effort, budget, seen)).outcome();
     }
 
-    /**
-     * Cuts one settled design from the stash: the answer to a change made by hand.
-     *
-     * @return one plan, or what is short
-     */
-    public static Outcome fit(Stash stash, Design design, Wish wish, Budget budget) {
-        Supply supply = new Supply(stash);
-        Draft draft = new Draft(new Shape(design.order(), 0, design.layout(), 1, List.of()), design);
-        return Fitting.fit(
-                        draft,
-                        supply,
-                        LATER_STEPS * USUAL_EFFORT,
-                        wish.preferences().seed(),
-                        budget)
-                .<Outcome>map(trial -> new Outcome.Proposals(List.of(Selection.plan(trial, List.of(trial), wish))))
-                .orElseGet(() -> new Outcome.CannotMake(
-                        false, Fitting.lacking(draft, supply, FIRST_STEPS, wish, budget), List.of()));
-    }
-
     private static String noFabric(String name, Stash stash) {
         return "No fabric in the stash is called \"" + name + "\"; there are "
                 + String.join(", ", stash.fabrics().stream().map(Fabric::name).toList()) + ".";
@@ -105,7 +87,7 @@ public final class Planner {
         if (size.isEmpty() && !isSizedByShape()) {
             return anySize();
         }
-        List<Trial> trials = tryAt(size);
+        List<Trial> trials = tryAt(size, FIRST_TRIES);
         if (!trials.isEmpty()) {
             return new Outcome.Proposals(Selection.of(trials, wish));
         }
@@ -123,9 +105,10 @@ public final class Planner {
                     .reasons(Optional.empty(), new Shapes(wish, stash).forSize(Optional.empty()));
             return new Outcome.CannotMake(reasons.proven(), reasons.why(), List.of());
         }
-        List<Plan> plans = new ArrayList<>(Selection.of(tryAt(largest), wish));
+        List<Plan> plans = new ArrayList<>(Selection.of(tryAt(largest, HALF_TRIES), wish));
         Length smaller = step.times(largest.get().width().nm() * 3 / 4 / step.nm());
-        plans.addAll(Math.min(1, plans.size()), Selection.of(tryAt(Optional.of(Size.square(smaller))), wish));
+        plans.addAll(
+                Math.min(1, plans.size()), Selection.of(tryAt(Optional.of(Size.square(smaller)), HALF_TRIES), wish));
         return new Outcome.Proposals(
                 plans.subList(0, Math.min(plans.size(), wish.preferences().proposals())));
     }
@@ -142,7 +125,7 @@ public final class Planner {
             Optional<Size> largest = largest(shape, asked);
             if (largest.isPresent()) {
                 Planner smaller = new Planner(stash, asked, named, work);
-                List<Trial> trials = smaller.tryAt(largest);
+                List<Trial> trials = smaller.tryAt(largest, HALF_TRIES);
                 if (!trials.isEmpty()) {
                     return Selection.of(trials, asked).subList(0, 1);
                 }
@@ -153,8 +136,7 @@ public final class Planner {
 
     private boolean isMade(Wish asked, Optional<Size> size) {
         Planner planner = new Planner(stash, asked, named, work);
-        return planner.drafts(size).stream()
-                .limit(QUICK_TRIES)
+        return planner.drafts(size, QUICK_TRIES).stream()
                 .anyMatch(draft -> !work.budget().spent()
                         && Fitting.fit(
                                         draft,
@@ -167,7 +149,7 @@ public final class Planner {
 
     /** What the most promising draft still lacks. */
     private List<String> closest(Optional<Size> size) {
-        return drafts(size).stream()
+        return drafts(size, 1).stream()
                 .findFirst()
                 .map(draft -> Fitting.lacking(draft, supply, work.laterSteps(), wish, work.budget()))
                 .orElse(List.of("The fabrics do not go far enough in any plan of colour that was tried."));
@@ -181,8 +163,8 @@ public final class Planner {
     }
 
     /** Everything the stash makes at this size, best first. */
-    List<Trial> tryAt(Optional<Size> size) {
-        List<Draft> drafts = drafts(size);
+    private List<Trial> tryAt(Optional<Size> size, int most) {
+        List<Draft> drafts = drafts(size, most);
         Map<Draft, Trial> found = new LinkedHashMap<>();
         int tried = 0;
         for (Draft draft : drafts) {
@@ -192,7 +174,7 @@ public final class Planner {
             tried++;
             Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), work.budget())
                     .ifPresent(trial -> found.put(draft, trial));
-            work.seen().accept(new Progress(tried, drafts.size(), found.size(), Optional.empty()));
+            work.seen().accept(new Progress(tried, drafts.size(), found.size()));
         }
         List<Trial> trials = new ArrayList<>(found.values());
         trials.sort(Trial.BEST);
@@ -220,7 +202,7 @@ public final class Planner {
     }
 
     /** The drafts to try, the promising ones first, every look among them early. */
-    private List<Draft> drafts(Optional<Size> size) {
+    private List<Draft> drafts(Optional<Size> size, int most) {
         Schemes schemes = new Schemes(supply, named);
         Judgement judgement = new Judgement(supply, wish.making());
         Map<Draft, Double> costs = new LinkedHashMap<>();
@@ -238,7 +220,7 @@ public final class Planner {
                 .sorted(Map.Entry.comparingByValue(Comparator.naturalOrder()))
                 .map(Map.Entry::getKey)
                 .toList();
-        return taken(sorted);
+        return taken(sorted, most);
     }
 
     /** How far the hearth is from a good third of the cloth; a taste, weighed like a join or two. */
@@ -249,16 +231,16 @@ public final class Planner {
     }
 
     /** Turn by turn from each look, so that no single one uses up all tries. */
-    private static List<Draft> taken(List<Draft> sorted) {
+    private static List<Draft> taken(List<Draft> sorted, int most) {
         Map<List<Object>, List<Draft>> looks = new LinkedHashMap<>();
         for (Draft draft : sorted) {
             List<Object> look = List.of(draft.scheme().kind(), draft.shape().order());
             looks.computeIfAbsent(look, key -> new ArrayList<>()).add(draft);
         }
         List<Draft> taken = new ArrayList<>();
-        for (int turn = 0; taken.size() < Math.min(FIRST_TRIES, sorted.size()); turn++) {
+        for (int turn = 0; taken.size() < Math.min(most, sorted.size()); turn++) {
             for (List<Draft> look : looks.values()) {
-                if (turn < look.size() && taken.size() < FIRST_TRIES) {
+                if (turn < look.size() && taken.size() < most) {
                     taken.add(look.get(turn));
                 }
             }

@@ -17,8 +17,7 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
         ROUNDS("Ring by ring", "each round has a fabric of its own"),
         TURNS("Turn and turn about", "light and dark take turns, bar by bar"),
         FIELD("One field", "the hearth lies alone in one fabric"),
-        ALL("All the heap", "every fabric may lie anywhere"),
-        OWN("By hand", "chosen bar by bar");
+        ALL("All the heap", "every fabric may lie anywhere");
 
         private final String title;
         private final String idea;

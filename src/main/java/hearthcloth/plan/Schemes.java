@@ -2,6 +2,7 @@ package hearthcloth.plan;
 
 import hearthcloth.cloth.Layout;
 import hearthcloth.cloth.Side;
+import hearthcloth.colour.Harmony;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,6 +18,9 @@ import java.util.function.BiFunction;
 final class Schemes {
 
     private static final int MOST_HEARTHS = 3;
+
+    /** Each is compared with each, so only those there is most of are. */
+    private static final int MOST_COMPARED = 16;
 
     private final Supply supply;
     private final List<Fabric> byAmount;
@@ -61,24 +65,22 @@ final class Schemes {
         return List.copyOf(schemes);
     }
 
-    /** The hearth wants to stand out: fabrics with a piece that holds it, the most unlike the rest in lightness first. */
+    /** The hearth wants to stand out: of the fabrics with a piece that holds it, those most unlike the others. */
     private List<Fabric> hearths(List<Fabric> all, Layout layout) {
         if (!named.isEmpty()) {
             return List.of(named.get(0));
         }
-        double middle = all.stream()
-                .mapToDouble(fabric -> fabric.colour().luminance())
-                .average()
-                .orElse(0.5);
-        return all.stream()
+        List<Fabric> able = new ArrayList<>(all.stream()
                 .filter(fabric -> supply.holds(fabric, layout.hearth()))
-                .sorted(Comparator.comparingDouble((Fabric fabric) -> -contrast(fabric, middle)))
-                .limit(MOST_HEARTHS)
-                .toList();
-    }
-
-    private static double contrast(Fabric fabric, double middle) {
-        return Math.abs(Math.sqrt(fabric.colour().luminance()) - Math.sqrt(middle));
+                .limit(MOST_COMPARED)
+                .toList());
+        List<Fabric> chosen = new ArrayList<>();
+        while (!able.isEmpty() && chosen.size() < MOST_HEARTHS) {
+            Fabric next = Harmony.standingOut(able, Fabric::colour);
+            chosen.add(next);
+            able.remove(next);
+        }
+        return chosen;
     }
 
     private void fields(Set<Scheme> schemes, Fabric hearth, List<Fabric> rest, List<Layout.Slot> slots) {
@@ -90,7 +92,7 @@ final class Schemes {
     /** Sides right and bottom light, left and top dark; with many fabrics each half may mix its own. */
     private void halves(Set<Scheme> schemes, Fabric hearth, List<Fabric> rest, List<Layout.Slot> slots) {
         List<Fabric> two = rest.subList(0, 2);
-        List<Fabric> pair = byLight(two);
+        List<Fabric> pair = Harmony.lightToDark(two, Fabric::colour);
         schemes.add(scheme(
                 Scheme.Kind.HALVES, List.of(hearth), slots, (slot, i) -> List.of(pair.get(isLightSide(slot) ? 0 : 1))));
         if (rest.size() > 2) {
@@ -105,7 +107,7 @@ final class Schemes {
     }
 
     private void turns(Set<Scheme> schemes, Fabric hearth, List<Fabric> rest, List<Layout.Slot> slots) {
-        List<Fabric> pair = byLight(rest.subList(0, 2));
+        List<Fabric> pair = Harmony.lightToDark(rest.subList(0, 2), Fabric::colour);
         schemes.add(scheme(
                 Scheme.Kind.TURNS,
                 List.of(hearth),
@@ -154,7 +156,7 @@ final class Schemes {
 
     /** A light and a dark group of about the same amount. */
     private List<List<Fabric>> split(List<Fabric> fabrics) {
-        List<Fabric> light = byLight(fabrics);
+        List<Fabric> light = Harmony.lightToDark(fabrics, Fabric::colour);
         double total = fabrics.stream().mapToDouble(supply::area).sum();
         double sum = 0;
         int cut = 0;
@@ -163,15 +165,6 @@ final class Schemes {
             cut++;
         }
         return List.of(List.copyOf(light.subList(0, cut)), List.copyOf(light.subList(cut, light.size())));
-    }
-
-    private static List<Fabric> byLight(List<Fabric> fabrics) {
-        return fabrics.stream()
-                .sorted(Comparator.comparingDouble(
-                                (Fabric fabric) -> fabric.colour().luminance())
-                        .reversed()
-                        .thenComparing(Fabric::name))
-                .toList();
     }
 
     private static List<Fabric> without(List<Fabric> fabrics, Fabric one) {

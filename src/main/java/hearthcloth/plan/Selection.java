@@ -1,11 +1,9 @@
 package hearthcloth.plan;
 
-import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.function.BiPredicate;
 
 /** Chooses among what was found: the best first, then those that differ to the eye, each with what it is good at. */
@@ -17,19 +15,19 @@ final class Selection {
         List<Trial> chosen = varied(trials, wish.preferences().proposals());
         List<Plan> plans = new ArrayList<>();
         for (Trial trial : chosen) {
-            plans.add(plan(trial, chosen, wish));
+            plans.add(plan(trial, chosen));
         }
         return plans;
     }
 
-    static Plan plan(Trial trial, List<Trial> among, Wish wish) {
+    static Plan plan(Trial trial, List<Trial> among) {
         Scheme.Kind kind = trial.draft().scheme().kind();
         Plan.Story story = new Plan.Story(
                 kind.title() + ", " + trial.draft().shape().order().phrase(),
                 goodAt(trial, among),
                 trial.draft().shape().chosen(),
-                cautions(trial));
-        return trial.job().plan(trial.found(), story, trial.bound());
+                new Stash(trial.answer().used()).washingCaution().stream().toList());
+        return trial.answer().plan(story, trial.bound());
     }
 
     /** Up to {@code most}, best first: one of each plan of colour, then other orders, then other numbers of rounds. */
@@ -45,17 +43,6 @@ final class Selection {
         }
         chosen.sort(Trial.BEST);
         return chosen;
-    }
-
-    /** Cloths that shrink differently pucker each other: wash all or none (common practice). */
-    private static List<String> cautions(Trial trial) {
-        Set<Piece.Washed> washed = EnumSet.noneOf(Piece.Washed.class);
-        trial.job().used(trial.found()).forEach(piece -> washed.add(piece.washed()));
-        return washed.contains(Piece.Washed.YES) && washed.contains(Piece.Washed.NO)
-                ? List.of(
-                        "Washed and unwashed pieces are mixed: they shrink differently. Wash the unwashed ones first, then"
-                                + " measure them again.")
-                : List.of();
     }
 
     private static String goodAt(Trial trial, List<Trial> among) {
@@ -77,8 +64,8 @@ final class Selection {
         }
         if (among.stream()
                 .allMatch(other ->
-                        other.found().pieces().size() <= trial.found().pieces().size())) {
-            points.add("uses up " + trial.found().pieces().size() + " pieces");
+                        other.answer().used().size() <= trial.answer().used().size())) {
+            points.add("uses up " + trial.answer().used().size() + " pieces");
         }
         String idea = trial.draft().scheme().kind().idea();
         String first = idea.substring(0, 1).toUpperCase(Locale.ROOT) + idea.substring(1);

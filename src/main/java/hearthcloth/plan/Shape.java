@@ -8,10 +8,9 @@ import java.util.List;
 /**
  * A layout that answers the wish, before fabrics are chosen.
  *
- * @param widths how many different bar widths there are, cut
  * @param chosen what was chosen where the wish was silent
  */
-record Shape(Order order, int rounds, Layout layout, int widths, List<String> chosen) {
+record Shape(Order order, int rounds, Layout layout, List<String> chosen) {
 
     Shape {
         chosen = List.copyOf(chosen);

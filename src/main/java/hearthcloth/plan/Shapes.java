@@ -158,7 +158,7 @@ final class Shapes {
         }
         return hearths(courses, size).stream()
                 .flatMap(hearth -> fitted(hearth, courses, size, rounds, chosen).stream()
-                        .map(fit -> new Shape(order, rounds, fit.layout(), bars.size(), fit.chosen())))
+                        .map(fit -> new Shape(order, rounds, fit.layout(), fit.chosen())))
                 .toList();
     }
 

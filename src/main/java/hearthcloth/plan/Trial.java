@@ -1,16 +1,15 @@
 package hearthcloth.plan;
 
-import hearthcloth.plan.cutjoin.CutPlan;
 import hearthcloth.plan.cutjoin.Figures;
 import java.util.Comparator;
 
 /**
  * A draft that the stash makes, and how.
  *
- * @param found what the search found for it, in the search's words
+ * @param answer what the search found for it
  * @param bound what nothing can beat for this draft
  */
-record Trial(Draft draft, CutJob job, CutPlan found, Bound bound) {
+record Trial(Draft draft, CutAnswer answer, Bound bound) {
 
     /** The order of goods: fewer joins, then fewer cuts, then less lost, then larger leftovers. */
     static final Comparator<Trial> BEST = Comparator.comparingInt(
@@ -20,7 +19,7 @@ record Trial(Draft draft, CutJob job, CutPlan found, Bound bound) {
             .thenComparingDouble(trial -> trial.figures().touchedArea());
 
     Figures figures() {
-        return found.figures();
+        return answer.found().figures();
     }
 
     boolean hasKindOf(Trial other) {
