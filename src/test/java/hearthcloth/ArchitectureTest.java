@@ -68,6 +68,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("wrap", "cloth", "stash", "measure", "colour")
             .whereLayer("sew")
             .mayOnlyAccessLayers("plan", "wrap", "cloth", "stash", "measure", "colour")
+            .whereLayer("store")
+            .mayOnlyBeAccessedByLayers("web")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("web")
@@ -114,4 +116,20 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..", "com.github.weisj..", "java.awt..");
+
+    @ArchTest
+    static final ArchRule the_database_lives_in_the_store = noClasses()
+            .that()
+            .resideOutsideOfPackage("hearthcloth.store..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.sql..", "org.jdbi..", "org.flywaydb..", "org.sqlite..");
+
+    @ArchTest
+    static final ArchRule the_server_lives_in_the_workroom = noClasses()
+            .that()
+            .resideOutsideOfPackage("hearthcloth.web..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("io.javalin..", "gg.jte..", "jakarta.servlet..");
 }

@@ -1,12 +1,19 @@
 package hearthcloth.cli;
 
+import hearthcloth.measure.MeasureException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -17,7 +24,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
         version = "hearthcloth 0.1.0",
         header = "Plans reversible, single-layer patchwork wrapping cloths from the fabric you own.",
         subcommands = HelpCommand.class,
-        synopsisSubcommandLabel = "plan|size",
+        synopsisSubcommandLabel = "[plan|size]",
+        description = {"", "Without a command it opens the workroom in your browser."},
         commandListHeading = "%nCommands:%n",
         optionListHeading = "%nOptions:%n",
         footerHeading = "%nTry it on the example that comes with it:%n",
@@ -27,13 +35,31 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "",
             "\"./hearthcloth help plan\" explains every wish with examples."
         })
-final class Hearthcloth implements Runnable {
+final class Hearthcloth implements Callable<Integer> {
 
     private final Shell shell;
     private final CommandLine line;
+    private final WorkroomDoor door;
 
-    Hearthcloth(Shell shell) {
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            description = "Port of the workroom; the next free one is taken where it is in use.")
+    private String port = "4732";
+
+    @Option(
+            names = "--data",
+            paramLabel = "FILE",
+            description = "File that keeps your work; a usual place if left out.")
+    @Nullable
+    private String data;
+
+    @Option(names = "--no-browser", description = "Only print the workroom's address.")
+    private boolean noBrowser;
+
+    Hearthcloth(Shell shell, WorkroomDoor door) {
         this.shell = shell;
+        this.door = door;
         this.line = new CommandLine(this)
                 .addSubcommand("plan", new PlanCommand(shell))
                 .addSubcommand("size", new SizeCommand(shell))
@@ -56,10 +82,22 @@ final class Hearthcloth implements Runnable {
         }
     }
 
-    /** Without a command: what there is, and how to see it work. */
+    /** Without a command: the workroom. */
     @Override
-    public void run() {
-        line.usage(shell.out());
+    public Integer call() {
+        OptionText text = new OptionText();
+        int number = text.whole("--port", port, 0, 0, 65_535);
+        Optional<Path> file = text.read("--data", data, Optional.empty(), Hearthcloth::file);
+        text.check();
+        return door.open(number, file, !noBrowser, shell);
+    }
+
+    private static Optional<Path> file(String written) {
+        try {
+            return Optional.of(Path.of(written));
+        } catch (InvalidPathException e) {
+            throw new MeasureException("\"" + shortened(written) + "\" is not a file name; choose another");
+        }
     }
 
     private int mistyped(ParameterException trouble) {

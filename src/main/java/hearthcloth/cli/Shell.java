@@ -4,7 +4,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 
 /** The three streams that every command speaks through. */
-record Shell(InputStream in, PrintStream out, PrintStream err) {
+public record Shell(InputStream in, PrintStream out, PrintStream err) {
 
     /** Set by the launcher where standard error is a terminal; Java itself cannot ask that of one stream alone. */
     private static final String WATCHED = "hearthcloth.watched";

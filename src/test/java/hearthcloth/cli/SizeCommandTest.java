@@ -52,6 +52,6 @@ class SizeCommandTest {
                 .doesNotContain("@|");
         assertThat(said("help", "plan")).contains("--bars");
         assertThat(said("--help")).contains("plan", "size");
-        assertThat(said()).contains("examples/scraps.csv");
+        assertThat(said("--help")).contains("examples/scraps.csv");
     }
 }

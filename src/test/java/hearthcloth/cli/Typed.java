@@ -17,11 +17,15 @@ record Typed(int code, String out, String err) {
     static Typed withInput(byte[] input, String... words) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Main.run(
-                words,
-                new ByteArrayInputStream(input),
-                new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
+        int code = new CommandLineTool((port, data, browser, shell) -> {
+                    shell.out().println("workroom at " + port + ", " + data + ", " + browser);
+                    return 0;
+                })
+                .run(
+                        words,
+                        new ByteArrayInputStream(input),
+                        new PrintStream(out, true, StandardCharsets.UTF_8),
+                        new PrintStream(err, true, StandardCharsets.UTF_8));
         return new Typed(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 

@@ -1,0 +1,138 @@
+package hearthcloth.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/** What she designed and made, with every change of a cloth undoable. Thread-safe. */
+public final class ClothBook {
+
+    private final Jdbi jdbi;
+    private final Clock clock;
+
+    ClothBook(Jdbi jdbi, Clock clock) {
+        this.jdbi = jdbi;
+        this.clock = clock;
+    }
+
+    private static String book(String id) {
+        return "cloth:" + id;
+    }
+
+    /** All of them, the last changed first. */
+    public List<SavedCloth> all() {
+        return jdbi.withHandle(handle -> handle.createQuery("select * from cloth order by changed desc, id")
+                .map((row, context) -> cloth(row))
+                .list());
+    }
+
+    public Optional<SavedCloth> find(String id) {
+        return jdbi.withHandle(handle -> handle.createQuery("select * from cloth where id = :id")
+                .bind("id", id)
+                .map((row, context) -> cloth(row))
+                .findOne());
+    }
+
+    private static SavedCloth cloth(ResultSet row) throws SQLException {
+        return new SavedCloth(
+                row.getString("id"),
+                row.getString("name"),
+                ClothDocument.read(row.getString("document")),
+                row.getString("changed"),
+                row.getLong("version"));
+    }
+
+    /** Keeps a new cloth under {@code id}. */
+    public void keep(String id, String name, ClothDocument document) {
+        jdbi.useTransaction(handle -> handle.createUpdate(
+                        "insert into cloth (id, name, document, changed, version) values (:id, :name, :doc, :now, 1)")
+                .bind("id", id)
+                .bind("name", name)
+                .bind("doc", document.text())
+                .bind("now", clock.instant().toString())
+                .execute());
+    }
+
+    /**
+     * Saves a changed cloth and remembers how to undo it.
+     *
+     * @throws StoreException where it has meanwhile been changed elsewhere; nothing is changed then
+     */
+    public SavedCloth save(SavedCloth was, String label, ClothDocument document) {
+        return jdbi.inTransaction(handle -> {
+            SavedCloth now = handle.createQuery("select * from cloth where id = :id")
+                    .bind("id", was.id())
+                    .map((row, context) -> cloth(row))
+                    .findOne()
+                    .orElseThrow(() -> new StoreException("This cloth has been removed in another window."));
+            if (now.version() != was.version()) {
+                throw new StoreException(
+                        "This cloth has meanwhile been changed in another window. Nothing was changed; look again.");
+            }
+            write(handle, was.id(), document.text());
+            new Deeds(handle, clock)
+                    .add(book(was.id()), label, new ClothEdit(was.document().text(), document.text()).text());
+            return new SavedCloth(
+                    was.id(), was.name(), document, clock.instant().toString(), was.version() + 1);
+        });
+    }
+
+    private void write(Handle handle, String id, String document) {
+        handle.createUpdate("update cloth set document = :doc, changed = :now, version = version + 1 where id = :id")
+                .bind("doc", document)
+                .bind("now", clock.instant().toString())
+                .bind("id", id)
+                .execute();
+    }
+
+    public void rename(String id, String name) {
+        jdbi.useTransaction(handle -> handle.createUpdate("update cloth set name = :name where id = :id")
+                .bind("name", name)
+                .bind("id", id)
+                .execute());
+    }
+
+    public void remove(String id) {
+        jdbi.useTransaction(handle -> {
+            handle.createUpdate("delete from cloth where id = :id")
+                    .bind("id", id)
+                    .execute();
+            handle.createUpdate("delete from deed where book = :book")
+                    .bind("book", book(id))
+                    .execute();
+        });
+    }
+
+    /** What undo would take back, in words. */
+    public Optional<String> undoable(String id) {
+        return jdbi.withHandle(
+                handle -> new Deeds(handle, clock).last(book(id), false).map(Deeds.Deed::label));
+    }
+
+    /** What redo would do again, in words. */
+    public Optional<String> redoable(String id) {
+        return jdbi.withHandle(
+                handle -> new Deeds(handle, clock).last(book(id), true).map(Deeds.Deed::label));
+    }
+
+    /** Takes the last change of a cloth back; the label of it, or empty where there is none. */
+    public Optional<String> undo(String id) {
+        return turn(id, false);
+    }
+
+    /** Does again what was taken back. */
+    public Optional<String> redo(String id) {
+        return turn(id, true);
+    }
+
+    private Optional<String> turn(String id, boolean again) {
+        return jdbi.inTransaction(handle -> new Deeds(handle, clock).turn(book(id), again, deed -> {
+            ClothEdit edit = ClothEdit.read(deed.change());
+            write(handle, id, again ? edit.after() : edit.before());
+        }));
+    }
+}

@@ -1,0 +1,123 @@
+package hearthcloth.store;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import hearthcloth.plan.Design;
+import hearthcloth.plan.Plan;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Everything kept of one cloth: what was settled, how it is cut, how far the work has come. Immutable; a change makes a
+ * new document.
+ *
+ * @param design what was settled, bar by bar
+ * @param plan how it is cut; empty where the stash does not suffice
+ * @param lacking what is short then, in sentences
+ * @param bench locks and ticks of the work table
+ * @param life what became of it
+ */
+public record ClothDocument(Design design, Optional<Plan> plan, List<String> lacking, Bench bench, Life life) {
+
+    /**
+     * What the maker has marked.
+     *
+     * @param locked ids of bars (or hearth) that planning again leaves as they are
+     * @param ticked what has been cut: a piece's id, or piece id, colon and the number of the cut
+     */
+    public record Bench(Set<String> locked, Set<String> ticked) {
+        public Bench {
+            locked = Set.copyOf(locked);
+            ticked = Set.copyOf(ticked);
+        }
+    }
+
+    /**
+     * The life of a cloth.
+     *
+     * @param stage how far it has come
+     * @param made the day it was made, as she writes it; may be blank
+     * @param wrapped what it is for or has wrapped
+     * @param keeper who has it
+     * @param uses times used again
+     */
+    public record Life(Stage stage, String made, String wrapped, String keeper, int uses) {
+        public static Life begun() {
+            return new Life(Stage.DESIGNED, "", "", "", 0);
+        }
+    }
+
+    /** How far a cloth has come. */
+    public enum Stage {
+        DESIGNED,
+        CUT,
+        SEWN
+    }
+
+    public ClothDocument {
+        lacking = List.copyOf(lacking);
+    }
+
+    public static ClothDocument of(Design design, Plan plan) {
+        return new ClothDocument(design, Optional.of(plan), List.of(), new Bench(Set.of(), Set.of()), Life.begun());
+    }
+
+    public ClothDocument with(Bench other) {
+        return new ClothDocument(design, plan, lacking, other, life);
+    }
+
+    public ClothDocument with(Life other) {
+        return new ClothDocument(design, plan, lacking, bench, other);
+    }
+
+    /** The JSON text kept in the store and the archive. */
+    public String text() {
+        ObjectNode node = Codec.object().put("format", "hearthcloth-cloth").put("version", 1);
+        node.set("design", Codec.design(design));
+        plan.ifPresent(whole -> node.set("plan", PlanCodec.write(whole)));
+        node.set("lacking", Codec.texts(lacking));
+        node.set("locked", Codec.texts(bench.locked.stream().sorted().toList()));
+        node.set("ticked", Codec.texts(bench.ticked.stream().sorted().toList()));
+        node.putObject("life")
+                .put("stage", life.stage.name())
+                .put("made", life.made)
+                .put("wrapped", life.wrapped)
+                .put("keeper", life.keeper)
+                .put("uses", life.uses);
+        return node.toString();
+    }
+
+    /**
+     * Reads what {@link #text} wrote.
+     *
+     * @throws IllegalArgumentException saying what does not fit
+     */
+    public static ClothDocument read(String text) {
+        JsonNode node;
+        try {
+            node = Codec.JSON.readTree(text);
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("this is no cloth of ours: it is not JSON", e);
+        }
+        if (!node.path("format").asText().equals("hearthcloth-cloth")
+                || node.path("version").asInt() != 1) {
+            throw new IllegalArgumentException("this is no cloth of ours, or of a newer Hearthcloth");
+        }
+        JsonNode life = Codec.field(node, "life");
+        return new ClothDocument(
+                Codec.design(Codec.field(node, "design")),
+                Optional.ofNullable(node.get("plan")).map(PlanCodec::read),
+                Codec.texts(Codec.field(node, "lacking")),
+                new Bench(
+                        Set.copyOf(Codec.texts(Codec.field(node, "locked"))),
+                        Set.copyOf(Codec.texts(Codec.field(node, "ticked")))),
+                new Life(
+                        Codec.word(Stage.class, life, "stage"),
+                        Codec.field(life, "made").asText(),
+                        Codec.field(life, "wrapped").asText(),
+                        Codec.field(life, "keeper").asText(),
+                        Codec.field(life, "uses").asInt()));
+    }
+}

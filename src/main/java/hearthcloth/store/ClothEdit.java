@@ -1,0 +1,23 @@
+package hearthcloth.store;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+
+/** One change of a cloth: the documents before and after it. */
+record ClothEdit(String before, String after) {
+
+    String text() {
+        return Codec.object().put("before", before).put("after", after).toString();
+    }
+
+    static ClothEdit read(String text) {
+        try {
+            JsonNode node = Codec.JSON.readTree(text);
+            return new ClothEdit(
+                    Codec.field(node, "before").asText(),
+                    Codec.field(node, "after").asText());
+        } catch (JsonProcessingException e) {
+            throw new StoreException("The record of this change cannot be read.", e);
+        }
+    }
+}

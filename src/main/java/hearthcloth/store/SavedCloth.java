@@ -1,0 +1,9 @@
+package hearthcloth.store;
+
+/**
+ * A cloth in the store.
+ *
+ * @param version goes up with each save; a save with an old one is refused
+ * @param changed when, ISO 8601 in UTC
+ */
+public record SavedCloth(String id, String name, ClothDocument document, String changed, long version) {}

@@ -1,0 +1,15 @@
+package hearthcloth.store;
+
+/** The store cannot do what was asked; the message is a sentence for the maker. */
+public final class StoreException extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    public StoreException(String message, Throwable cause) {
+        super(message, cause);
+    }
+
+    public StoreException(String message) {
+        super(message);
+    }
+}

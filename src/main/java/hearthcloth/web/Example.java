@@ -1,0 +1,87 @@
+package hearthcloth.web;
+
+import hearthcloth.measure.Unit;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import hearthcloth.stash.StashFile;
+import hearthcloth.store.StashEdit;
+import hearthcloth.store.Store;
+import hearthcloth.store.StoreException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A stash to play with, clearly marked, gone with one action. Its pieces bear ids of their own. */
+final class Example {
+
+    /** Present while the example lies in the workroom. */
+    static final String SETTING = "example";
+
+    /** What the ids of the example's pieces begin with. */
+    static final String MARK = "example-";
+
+    private final Room room;
+
+    Example(Room room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.post("/example", this::lay);
+        routes.post("/example/away", this::clear);
+    }
+
+    private void lay(Context context) {
+        Store store = room.store();
+        if (store.setting(SETTING).isEmpty()) {
+            store.stash().edit(new StashEdit("lay out the example", List.of(), pieces(store)));
+            store.set(SETTING, "laid");
+            new Wished("box 12 x 9 x 4 in", "", "").keep(store);
+        }
+        Room.go(context, "/stash", "An example stash lies here to play with; one press puts it away again.");
+    }
+
+    private void clear(Context context) {
+        Store store = room.store();
+        List<Piece> own = store.stash().whole().pieces().stream()
+                .filter(piece -> piece.id().startsWith(MARK))
+                .toList();
+        if (!own.isEmpty()) {
+            store.stash().edit(new StashEdit("put the example away", own, List.of()));
+        }
+        store.cloths().all().stream()
+                .filter(cloth -> cloth.id().startsWith(MARK))
+                .forEach(cloth -> store.cloths().remove(cloth.id()));
+        store.unset(SETTING);
+        Wished.NOTHING.keep(store);
+        Room.go(context, "/gift", "The example is put away.");
+    }
+
+    private List<Piece> pieces(Store store) {
+        StashFile.Reading reading = StashFile.read(file(), Optional.of(Unit.INCH));
+        Stash stash = ((StashFile.Read) reading).stash();
+        int next = store.stash().nextPiece();
+        List<Piece> pieces = new ArrayList<>();
+        for (Piece piece : stash.pieces()) {
+            pieces.add(new Piece(MARK + next, piece.fabric(), piece.size(), piece.washed(), next));
+            next++;
+        }
+        return pieces;
+    }
+
+    private static String file() {
+        try (InputStream in = Example.class.getResourceAsStream("/example/scraps.csv")) {
+            if (in == null) {
+                throw new StoreException("The example is missing from this build; build Hearthcloth again.");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new StoreException("The example cannot be read.", e);
+        }
+    }
+}

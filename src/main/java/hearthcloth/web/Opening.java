@@ -1,0 +1,90 @@
+package hearthcloth.web;
+
+import hearthcloth.store.StoreException;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+
+/**
+ * Opens the workroom from the shell and keeps it open until it is closed there.
+ *
+ * @param port asked for; the next free one is taken where it is in use
+ * @param data the maker's file; empty for the usual place
+ * @param browser whether to open her browser
+ */
+public record Opening(int port, Optional<Path> data, boolean browser) {
+
+    /**
+     * Opens and waits for Ctrl-C.
+     *
+     * @return 0, or 2 where the workroom cannot be opened, which is said on {@code err}
+     */
+    public int run(PrintStream out, PrintStream err) {
+        Path file = data.orElseGet(Opening::usual).toAbsolutePath();
+        try {
+            Files.createDirectories(Optional.ofNullable(file.getParent()).orElse(file));
+            Workroom room = Workroom.open(file, port, Clock.systemUTC());
+            out.println("The workroom is open at " + room.address());
+            out.println("Your work is kept in " + file + ". Press Ctrl-C to close.");
+            out.flush();
+            if (browser) {
+                show(room.address());
+            }
+            CountDownLatch closed = new CountDownLatch(1);
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                room.close();
+                closed.countDown();
+            }));
+            closed.await();
+            return 0;
+        } catch (StoreException e) {
+            err.println(e.getMessage());
+            return 2;
+        } catch (IOException e) {
+            err.println("The folder of " + file + " cannot be made; choose another file with --data.");
+            return 2;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return 0;
+        }
+    }
+
+    /** In the folder where this system keeps programs' data (XDG base directory specification; its likes elsewhere). */
+    private static Path usual() {
+        Path home = Path.of(System.getProperty("user.home", "."));
+        String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+        Path folder;
+        if (system.contains("mac")) {
+            folder = home.resolve("Library/Application Support");
+        } else if (system.contains("win")) {
+            folder = Optional.ofNullable(System.getenv("LOCALAPPDATA"))
+                    .map(Path::of)
+                    .orElse(home);
+        } else {
+            folder = Optional.ofNullable(System.getenv("XDG_DATA_HOME"))
+                    .filter(name -> name.startsWith("/"))
+                    .map(Path::of)
+                    .orElse(home.resolve(".local/share"));
+        }
+        return folder.resolve("hearthcloth").resolve("workroom.db");
+    }
+
+    /** Asks the system for her browser; where there is none, the printed address serves. */
+    private static void show(String address) {
+        String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+        String opener = system.contains("mac") ? "open" : system.contains("win") ? "explorer" : "xdg-open";
+        try {
+            new ProcessBuilder(opener, address)
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+        } catch (IOException e) {
+            // No such opener on this system: the address stands in the terminal.
+        }
+    }
+}

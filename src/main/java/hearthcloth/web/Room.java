@@ -1,0 +1,90 @@
+package hearthcloth.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import hearthcloth.store.Store;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+
+/** What all pages share: the store, the guard's token, the templates. */
+final class Room {
+
+    private final Store store;
+    private final Guard guard;
+    private final TemplateEngine templates =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "hearthcloth.web.pages");
+
+    Room(Store store, Guard guard) {
+        this.store = store;
+        this.guard = guard;
+    }
+
+    Store store() {
+        return store;
+    }
+
+    /** Proves that a form came from one of our own pages. */
+    String token() {
+        return guard.token();
+    }
+
+    Settings settings() {
+        return Settings.of(store);
+    }
+
+    Frame frame(Context context, String title, String stage) {
+        String path = context.path() + (context.queryString() == null ? "" : "?" + context.queryString());
+        return new Frame(
+                title,
+                stage,
+                guard.token(),
+                settings(),
+                text(context, "said"),
+                path,
+                store.setting(Example.SETTING).isPresent());
+    }
+
+    /** True when htmx asks for a part of a page, not for a whole one. */
+    static boolean isPart(Context context) {
+        return context.header("HX-Request") != null && context.header("HX-Boosted") == null;
+    }
+
+    /** A query parameter without blanks round it, empty where it is missing. */
+    static String text(Context context, String name) {
+        String text = context.queryParam(name);
+        return text == null ? "" : text.strip();
+    }
+
+    /** A field of a posted form without blanks round it, empty where it is missing. */
+    static String field(Context context, String name) {
+        String text = context.formParam(name);
+        return text == null ? "" : text.strip();
+    }
+
+    /** Renders a template of {@code src/main/jte}. */
+    void show(Context context, String template, Map<String, Object> values) {
+        context.html(rendered(template, values));
+    }
+
+    String rendered(String template, Map<String, Object> values) {
+        StringOutput output = new StringOutput();
+        templates.render(template, new HashMap<>(values), output);
+        return output.toString();
+    }
+
+    /** Sends the browser on, with a sentence to say there. */
+    static void go(Context context, String to, String said) {
+        String mark = to.contains("?") ? "&" : "?";
+        String where = said.isEmpty() ? to : to + mark + "said=" + URLEncoder.encode(said, StandardCharsets.UTF_8);
+        if (isPart(context)) {
+            context.header("HX-Redirect", where).status(HttpStatus.NO_CONTENT);
+        } else {
+            context.redirect(where, HttpStatus.SEE_OTHER);
+        }
+    }
+}

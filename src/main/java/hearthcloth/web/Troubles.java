@@ -1,0 +1,50 @@
+package hearthcloth.web;
+
+import hearthcloth.measure.MeasureException;
+import hearthcloth.store.StoreException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Every trouble becomes a page, or a sentence on the page, in words; nothing of the program's insides is shown. */
+final class Troubles {
+
+    private final Room room;
+
+    Troubles(Room room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.exception(MeasureException.class, (e, context) -> say(context, 422, e.getMessage()));
+        routes.exception(StoreException.class, (e, context) -> say(context, 409, e.getMessage()));
+        routes.exception(HttpResponseException.class, (e, context) -> say(context, e.getStatus(), e.getMessage()));
+        routes.exception(
+                Exception.class,
+                (e, context) ->
+                        say(context, 500, "Something went wrong inside the workroom. Nothing was changed; try again."));
+        routes.error(404, context -> say(context, 404, "There is nothing at this address."));
+    }
+
+    private void say(Context context, int status, @Nullable String words) {
+        context.status(status);
+        String sentence = words == null || words.isBlank() ? "That did not work." : upright(words);
+        if (Room.isPart(context)) {
+            context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
+            room.show(context, "part/said.jte", Map.of("said", sentence, "trouble", true));
+        } else {
+            room.show(
+                    context,
+                    "trouble.jte",
+                    Map.of("frame", room.frame(context, "That did not work", ""), "words", sentence));
+        }
+    }
+
+    /** A sentence: a capital first and a full stop last. */
+    static String upright(String words) {
+        String first = words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+        return first.matches("(?s).*[.!?]") ? first : first + ".";
+    }
+}

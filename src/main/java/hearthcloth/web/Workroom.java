@@ -1,0 +1,87 @@
+package hearthcloth.web;
+
+import hearthcloth.store.Store;
+import hearthcloth.store.StoreException;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.staticfiles.Location;
+import io.javalin.util.JavalinBindException;
+import java.nio.file.Path;
+import java.time.Clock;
+
+/** The workroom on this machine: pages over the maker's store, for her own browser only. */
+public final class Workroom implements AutoCloseable {
+
+    private static final int PORTS_TRIED = 20;
+
+    /** An archive of many cloths with pictures of fabrics; larger ones are refused. */
+    private static final long LARGEST_REQUEST = 64L << 20;
+
+    private final Javalin server;
+
+    private Workroom(Javalin server) {
+        this.server = server;
+    }
+
+    /**
+     * Opens the workroom.
+     *
+     * @param data the maker's file; made if it is not there
+     * @param port the port to listen on, 0 for any; the next free one is taken where it is in use
+     * @throws StoreException where the file cannot be used, in words
+     */
+    public static Workroom open(Path data, int port, Clock clock) {
+        Store store = Store.open(data, clock);
+        for (int tried = 0; ; tried++) {
+            try {
+                return new Workroom(server(store).start("127.0.0.1", port == 0 ? 0 : port + tried));
+            } catch (JavalinBindException e) {
+                if (port == 0 || tried == PORTS_TRIED) {
+                    throw new StoreException("No port is free from " + port + " on; choose another with --port.", e);
+                }
+            }
+        }
+    }
+
+    /** Where the browser goes. */
+    public String address() {
+        return "http://localhost:" + server.port() + "/";
+    }
+
+    public int port() {
+        return server.port();
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+    }
+
+    private static Javalin server(Store store) {
+        Guard guard = new Guard();
+        Room room = new Room(store, guard);
+        return Javalin.create(config -> {
+            settle(config);
+            guard.stand(config.routes);
+            new Troubles(room).add(config.routes);
+            new Letters().add(config.routes);
+            new GiftPage(room).add(config.routes);
+            new SettingsPage(room).add(config.routes);
+            new Example(room).add(config.routes);
+        });
+    }
+
+    private static void settle(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.defaultContentType = "text/html; charset=utf-8";
+        config.http.maxRequestSize = LARGEST_REQUEST;
+        config.staticFiles.enableWebjars();
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/own";
+            files.directory = "/web";
+            files.location = Location.CLASSPATH;
+        });
+    }
+}
