@@ -9,17 +9,17 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The colours of a plan's fabrics by name, and the thread drawn on them. */
-record Dyes(List<Fabric> fabrics) {
+public record Dyes(List<Fabric> fabrics) {
 
     /** From dark to light; the one that shows best on all fabrics is drawn. Not a thread to buy. */
     private static final List<Colour> THREADS = List.of(
             Colour.of(0x20242b), Colour.of(0x5b616b), Colour.of(0x8a8f98), Colour.of(0xc4c7cc), Colour.of(0xffffff));
 
-    Dyes {
+    public Dyes {
         fabrics = List.copyOf(fabrics);
     }
 
-    static Dyes of(Plan plan) {
+    public static Dyes of(Plan plan) {
         return new Dyes(plan.fabrics());
     }
 
@@ -30,12 +30,13 @@ record Dyes(List<Fabric> fabrics) {
                 .orElseThrow(() -> new IllegalArgumentException("no piece of the plan is of \"" + name + "\""));
     }
 
-    Colour colour(String name) {
+    /** The colour of the fabric called so. */
+    public Colour colour(String name) {
         return fabric(name).colour();
     }
 
     /** The ink for rows of stitches: whichever stands out most where it stands out least, fells included. */
-    Colour thread() {
+    public Colour thread() {
         List<Colour> grounds = fabrics.stream()
                 .flatMap(fabric -> Stream.of(fabric.colour(), fabric.colour().shade()))
                 .toList();

@@ -1,5 +1,6 @@
 package hearthcloth.plan;
 
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.cutjoin.CutAndJoin;
 import hearthcloth.plan.cutjoin.Outcome;
@@ -32,17 +33,15 @@ final class Fitting {
     }
 
     /** What is short in a draft that was not made, in sentences. */
-    static List<String> lacking(Draft draft, Supply supply, long steps, Wish wish, Budget budget) {
+    static List<String> lacking(Draft draft, Supply supply, long steps, Ruler ruler, Budget budget) {
         CutJob job = job(draft.design(), supply);
         Budget share = Budget.either(Budget.steps(steps), budget);
-        Outcome outcome =
-                new CutAndJoin(job.job()).search(share, wish.preferences().seed(), found -> {});
+        Outcome outcome = new CutAndJoin(job.job()).search(share, 1, found -> {});
         if (outcome instanceof Outcome.Impossible impossible) {
-            return job.sentences(
-                    impossible.shortages(), true, wish.preferences().ruler());
+            return job.sentences(impossible.shortages(), true, ruler);
         }
         if (outcome instanceof Outcome.NotFound notFound) {
-            return job.sentences(notFound.leftOut(), false, wish.preferences().ruler());
+            return job.sentences(notFound.leftOut(), false, ruler);
         }
         return List.of("A plan was found only with more time; plan again with a larger budget.");
     }

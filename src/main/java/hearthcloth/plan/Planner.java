@@ -151,7 +151,8 @@ public final class Planner {
     private List<String> closest(Optional<Size> size) {
         return drafts(size, 1).stream()
                 .findFirst()
-                .map(draft -> Fitting.lacking(draft, supply, work.laterSteps(), wish, work.budget()))
+                .map(draft -> Fitting.lacking(
+                        draft, supply, work.laterSteps(), wish.preferences().ruler(), work.budget()))
                 .orElse(List.of("The fabrics do not go far enough in any plan of colour that was tried."));
     }
 

@@ -17,7 +17,8 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
         ROUNDS("Ring by ring", "each round has a fabric of its own"),
         TURNS("Turn and turn about", "light and dark take turns, bar by bar"),
         FIELD("One field", "the hearth lies alone in one fabric"),
-        ALL("All the heap", "every fabric may lie anywhere");
+        ALL("All the heap", "every fabric may lie anywhere"),
+        OWN("As you like it", "settled by hand");
 
         private final String title;
         private final String idea;

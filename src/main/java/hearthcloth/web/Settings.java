@@ -1,6 +1,7 @@
 package hearthcloth.web;
 
 import hearthcloth.cloth.Making;
+import hearthcloth.cloth.Margins;
 import hearthcloth.draw.Paper;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
@@ -33,8 +34,11 @@ public record Settings(Ruler ruler, Paper paper, boolean asked) {
         return ruler.unit();
     }
 
+    /** As usual in her unit, cut to the marks of her ruler. */
     public Making making() {
-        return ruler.isMetric() ? Making.metric() : Making.inches();
+        Making usual = ruler.isMetric() ? Making.metric() : Making.inches();
+        Margins margins = new Margins(usual.leeway(), usual.trim(), ruler.step());
+        return new Making(usual.seam(), usual.hem(), margins, usual.fell());
     }
 
     public Rules rules() {

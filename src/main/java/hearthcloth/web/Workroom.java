@@ -66,6 +66,8 @@ public final class Workroom implements AutoCloseable {
             new Troubles(room).add(config.routes);
             new Letters().add(config.routes);
             new GiftPage(room).add(config.routes);
+            new GalleryPage(room).add(config.routes);
+            new ClothPage(room).add(config.routes);
             new SettingsPage(room).add(config.routes);
             new Example(room).add(config.routes);
         });

@@ -1,0 +1,128 @@
+package hearthcloth.plan;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Layout;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.search.Budget;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Fits a design settled by hand to a stash: which piece gives what, or what is short. The same call, the same answer. */
+public final class Settling {
+
+    private static final long STEPS = 60;
+    private static final int TRIES = 16;
+
+    private final Supply supply;
+    private final Ruler ruler;
+
+    public Settling(Stash stash, Ruler ruler) {
+        this.supply = new Supply(stash);
+        this.ruler = ruler;
+    }
+
+    /** What fitting came to. */
+    public sealed interface Answer {
+
+        /** It can be cut. */
+        record Made(Plan plan) implements Answer {}
+
+        /** What is short, in sentences; {@code proven} where no plan can do it. */
+        record Lacking(List<String> why, boolean proven) implements Answer {
+            public Lacking {
+                why = List.copyOf(why);
+            }
+        }
+    }
+
+    /** The cloth with every bar in one piece, to be looked at before it can be cut. */
+    public static Cloth unfitted(Design design) {
+        return design.whole();
+    }
+
+    /**
+     * Fits a design.
+     *
+     * @param title what the plan is called
+     * @param budget ends the search early
+     */
+    public Answer fit(Design design, String title, Budget budget) {
+        Optional<Trial> trial = Fitting.fit(draft(design), supply, STEPS, 1, budget);
+        if (trial.isEmpty()) {
+            return new Answer.Lacking(Fitting.lacking(draft(design), supply, STEPS, ruler, budget), false);
+        }
+        return new Answer.Made(plan(trial.get(), title));
+    }
+
+    /**
+     * Plans the colours again, leaving the named bars as they are: the best of the plans of colour that look otherwise
+     * than now. Asked again with the next {@code turn}, the next best.
+     *
+     * @param kept bars that stay, by number in sewing order
+     * @param hearthKept true where the hearth stays
+     */
+    public Optional<Design> again(Design design, Set<Integer> kept, boolean hearthKept, int turn, Budget budget) {
+        Judgement judgement = new Judgement(supply, design.making());
+        Map<Design, Double> costs = new LinkedHashMap<>();
+        for (Scheme scheme : new Schemes(supply, List.of()).forLayout(design.layout())) {
+            Design other = overlaid(design, scheme, kept, hearthKept);
+            double cost = judgement.cost(draft(other));
+            if (cost < Double.POSITIVE_INFINITY && !other.scheme().equals(design.scheme())) {
+                costs.merge(other, cost, Math::min);
+            }
+        }
+        List<Design> promising = costs.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .limit(TRIES)
+                .toList();
+        List<Trial> trials = new ArrayList<>();
+        for (Design other : promising) {
+            Fitting.fit(draft(other), supply, STEPS, 1, budget).ifPresent(trials::add);
+        }
+        trials.sort(Trial.BEST);
+        return trials.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        trials.get(Math.floorMod(turn, trials.size())).draft().design());
+    }
+
+    private static Design overlaid(Design design, Scheme scheme, Set<Integer> kept, boolean hearthKept) {
+        List<List<Fabric>> bars = new ArrayList<>();
+        for (int i = 0; i < scheme.bars().size(); i++) {
+            bars.add((kept.contains(i) ? design.scheme() : scheme).bars().get(i));
+        }
+        List<Fabric> hearth = (hearthKept ? design.scheme() : scheme).hearth();
+        return new Design(
+                design.order(),
+                design.layout(),
+                new Scheme(Scheme.Kind.OWN, hearth, bars),
+                design.making(),
+                design.rules());
+    }
+
+    private static Draft draft(Design design) {
+        int rounds = design.layout().slots().stream()
+                .map(Layout.Slot::place)
+                .map(place -> place.round())
+                .max(Comparator.naturalOrder())
+                .orElse(0);
+        return new Draft(new Shape(design.order(), rounds, design.layout(), List.of()), design);
+    }
+
+    private static Plan plan(Trial trial, String title) {
+        Plan.Story story = new Plan.Story(
+                title,
+                "Settled by hand.",
+                List.of(),
+                new Stash(trial.answer().used()).washingCaution().stream().toList());
+        return trial.answer().plan(story, trial.bound());
+    }
+}

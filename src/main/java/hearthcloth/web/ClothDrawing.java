@@ -1,0 +1,196 @@
+package hearthcloth.web;
+
+import gg.jte.html.escape.Escape;
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Face;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Rect;
+import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.Shown;
+import hearthcloth.colour.Colour;
+import hearthcloth.draw.Dyes;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Unit;
+import hearthcloth.stash.Fabric;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * One face of a cloth as SVG for the screen: fabrics, fells, stitches, the names of the bars where they fit. Lies in the
+ * page itself, so that bars can be links. Lengths are millimetres of the cloth.
+ */
+final class ClothDrawing {
+
+    /** Letters are this part of the longer side, so that they come out near 14 px in a picture 560 px wide. */
+    private static final double LETTER = 1 / 40.0;
+
+    /** Width of an average letter of the face, and of air round the words, in ems. */
+    private static final double GLYPH = 0.6;
+
+    private final Shown shown;
+    private final Dyes dyes;
+    private final double width;
+    private final double height;
+    private final StringBuilder svg = new StringBuilder();
+
+    /** What a bar is called by those who cannot see it, and where pressing it leads. */
+    record Target(String words, String href, boolean chosen) {}
+
+    private ClothDrawing(Cloth cloth, Face face, List<Fabric> fabrics) {
+        this.shown = Shown.of(cloth, face);
+        this.dyes = new Dyes(fabrics);
+        this.width = mm(cloth.finished().width());
+        this.height = mm(cloth.finished().height());
+    }
+
+    /** A picture to look at, described by {@code words}. */
+    static String still(Cloth cloth, Face face, List<Fabric> fabrics, String words) {
+        ClothDrawing drawing = new ClothDrawing(cloth, face, fabrics);
+        drawing.open("role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        drawing.paint();
+        return drawing.close();
+    }
+
+    /** A picture whose bars and hearth are links. {@code target} says what a patch of that place leads to. */
+    static String tappable(
+            Cloth cloth, Face face, List<Fabric> fabrics, String words, Function<String, Target> target) {
+        ClothDrawing drawing = new ClothDrawing(cloth, face, fabrics);
+        drawing.open("role=\"group\" aria-label=\"" + escaped(words) + "\"");
+        drawing.paint();
+        drawing.shown.fields().stream().filter(field -> !field.fell()).forEach(drawing::label);
+        drawing.links(target);
+        return drawing.close();
+    }
+
+    private void open(String named) {
+        svg.append(String.format(
+                Locale.ROOT,
+                "<svg class=\"cloth\" viewBox=\"0 0 %.2f %.2f\" xmlns=\"http://www.w3.org/2000/svg\" %s>",
+                width,
+                height,
+                named));
+    }
+
+    private String close() {
+        return svg.append("</svg>").toString();
+    }
+
+    private void paint() {
+        for (Shown.Field field : shown.fields()) {
+            Colour colour = dyes.colour(field.patch().fabric());
+            rect(field.at(), "fill=\"" + (field.fell() ? colour.shade() : colour).hex() + "\"");
+            if (field.patch().showing() == Showing.WRONG) {
+                rect(
+                        field.at(),
+                        "fill=\"none\" stroke-width=\"1.5\" stroke-dasharray=\"1 5\" vector-effect="
+                                + "\"non-scaling-stroke\" stroke=\""
+                                + colour.inkOn().hex() + "\"");
+            }
+        }
+        String thread = dyes.thread().hex();
+        for (Shown.Row row : shown.rows()) {
+            Rect at = row.at();
+            svg.append(String.format(
+                    Locale.ROOT,
+                    "<line x1=\"%.2f\" y1=\"%.2f\" x2=\"%.2f\" y2=\"%.2f\" class=\"stitches\" stroke=\"%s\"" + "/>",
+                    mm(at.x()),
+                    mm(at.y()),
+                    mm(at.right()),
+                    mm(at.bottom()),
+                    thread));
+        }
+    }
+
+    private void label(Shown.Field field) {
+        String words = field.patch().place() instanceof Place.Hearth
+                ? "hearth"
+                : field.patch().place().label();
+        double size = LETTER * Math.max(width, height);
+        double wide = mm(field.at().width());
+        double high = mm(field.at().height());
+        double length = (words.length() * GLYPH + GLYPH) * size;
+        boolean along = length <= wide && size * 1.5 <= high;
+        boolean up = length <= high && size * 1.5 <= wide;
+        if (!along && !up) {
+            return;
+        }
+        double x = mm(field.at().x()) + wide / 2;
+        double y = mm(field.at().y()) + high / 2;
+        Colour ground = dyes.colour(field.patch().fabric());
+        svg.append(String.format(
+                Locale.ROOT,
+                "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" dominant-baseline=\"central\""
+                        + " fill=\"%s\"%s>%s</text>",
+                x,
+                y,
+                size,
+                ground.inkOn().hex(),
+                along ? "" : String.format(Locale.ROOT, " transform=\"rotate(-90 %.2f %.2f)\"", x, y),
+                escaped(words)));
+    }
+
+    private void links(Function<String, Target> target) {
+        Map<String, Rect> places = new LinkedHashMap<>();
+        for (Shown.Field field : shown.fields()) {
+            if (!field.fell()) {
+                places.merge(name(field.patch().place()), field.at(), ClothDrawing::around);
+            }
+        }
+        places.forEach((name, at) -> {
+            Target to = target.apply(name);
+            svg.append("<a class=\"tap\" id=\"tap-")
+                    .append(escaped(name))
+                    .append("\" href=\"")
+                    .append(escaped(to.href()))
+                    .append("\" aria-label=\"")
+                    .append(escaped(to.words()))
+                    .append(to.chosen() ? "\" aria-current=\"true\">" : "\">");
+            rect(at, "class=\"room\"");
+            if (to.chosen()) {
+                rect(at, "class=\"ring under\"");
+                rect(at, "class=\"ring\"");
+            }
+            svg.append("</a>");
+        });
+    }
+
+    /** The bar a patch belongs to; parts of a joined bar belong to one. */
+    static String name(Place place) {
+        return place instanceof Place.Bar bar ? bar.bar() : place.id();
+    }
+
+    private static Rect around(Rect one, Rect other) {
+        Length x = one.x().min(other.x());
+        Length y = one.y().min(other.y());
+        return Rect.at(
+                x,
+                y,
+                new hearthcloth.measure.Size(
+                        one.right().max(other.right()).minus(x),
+                        one.bottom().max(other.bottom()).minus(y)));
+    }
+
+    private void rect(Rect at, String drawn) {
+        svg.append(String.format(
+                Locale.ROOT,
+                "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" %s/>",
+                mm(at.x()),
+                mm(at.y()),
+                mm(at.width()),
+                mm(at.height()),
+                drawn));
+    }
+
+    private static double mm(Length length) {
+        return length.in(Unit.MILLIMETRE);
+    }
+
+    private static String escaped(String text) {
+        gg.jte.output.StringOutput out = new gg.jte.output.StringOutput();
+        Escape.htmlAttribute(text, out);
+        return out.toString();
+    }
+}

@@ -1,0 +1,209 @@
+package hearthcloth.web;
+
+import hearthcloth.measure.MeasureException;
+import hearthcloth.plan.Design;
+import hearthcloth.plan.Plan;
+import hearthcloth.plan.Rework;
+import hearthcloth.plan.Settling;
+import hearthcloth.plan.search.Budget;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.ClothBook;
+import hearthcloth.store.ClothDocument;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.StoreException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** One cloth: everything about it can be changed, and every change is drawn and told at once. */
+final class ClothPage {
+
+    /** A change is answered within this, whatever the search would still like to try. */
+    private static final long ANSWER_WITHIN_MS = 80;
+
+    private static final long AGAIN_WITHIN_MS = 1_500;
+
+    private final Room room;
+
+    ClothPage(Room room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/cloth/{id}", context -> show(context, ""));
+        routes.post("/cloth/{id}/change", this::change);
+        routes.post("/cloth/{id}/again", this::again);
+        routes.post("/cloth/{id}/lock", this::lock);
+        routes.post("/cloth/{id}/undo", context -> turn(context, false));
+        routes.post("/cloth/{id}/redo", context -> turn(context, true));
+        routes.post("/cloth/{id}/name", this::rename);
+        routes.post("/cloth/{id}/copy", this::copy);
+    }
+
+    private ClothBook book() {
+        return room.store().cloths();
+    }
+
+    private SavedCloth saved(Context context) {
+        return book().find(context.pathParam("id"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+    }
+
+    private ClothView view(Context context, SavedCloth saved) {
+        String at = context.queryParam("at") == null ? Room.field(context, "at") : Room.text(context, "at");
+        return new ClothView(saved, room.store().stash().whole(), room.settings(), Wished.of(room.store()), at);
+    }
+
+    private void show(Context context, String said) {
+        ClothView view = view(context, saved(context));
+        String id = view.saved().id();
+        Map<String, Object> values = new HashMap<>(Map.of(
+                "view", view,
+                "token", room.token(),
+                "undo", book().undoable(id).orElse(""),
+                "redo", book().redoable(id).orElse("")));
+        if (Room.isPart(context)) {
+            values.put("said", said);
+            room.show(context, "part/bench.jte", values);
+        } else {
+            values.put("frame", room.frame(context, view.saved().name(), "Cloth"));
+            room.show(context, "cloth.jte", values);
+        }
+    }
+
+    /** Shows the cloth again after a change: the part alone to htmx, the whole page by going there otherwise. */
+    private void answer(Context context, String said) {
+        if (Room.isPart(context)) {
+            show(context, said);
+        } else {
+            String at = Room.field(context, "at");
+            Room.go(context, "/cloth/" + context.pathParam("id") + (at.matches("\\w+") ? "?at=" + at : ""), said);
+        }
+    }
+
+    private void change(Context context) {
+        SavedCloth saved = current(context);
+        ClothView before = view(context, saved);
+        ClothChanges changes =
+                new ClothChanges(before, before.stash(), room.settings().bare(), name -> Room.field(context, name));
+        ClothChanges.Change change = changes.read();
+        SavedCloth after = settle(saved, change.label(), change.design(), before.stash());
+        answer(context, view(context, after).since(before));
+    }
+
+    /** The cloth as she saw it when she changed it; a page that is out of date is told so. */
+    private SavedCloth current(Context context) {
+        SavedCloth saved = saved(context);
+        if (saved.document().life().stage() != ClothDocument.Stage.DESIGNED) {
+            throw new StoreException("This cloth is cut already. Keep a copy of it to change the design.");
+        }
+        String version = Room.field(context, "version");
+        if (!version.isEmpty() && !version.equals(String.valueOf(saved.version()))) {
+            throw new StoreException(
+                    "This cloth has meanwhile been changed in another window. Nothing was changed here; load it again.");
+        }
+        return saved;
+    }
+
+    private SavedCloth settle(SavedCloth saved, String label, Design design, Stash stash) {
+        ClothDocument was = saved.document();
+        Settling settling = new Settling(stash, room.settings().ruler());
+        Settling.Answer answer = settling.fit(design, saved.name(), within(ANSWER_WITHIN_MS));
+        ClothDocument now = answer instanceof Settling.Answer.Made made
+                ? new ClothDocument(
+                        bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())
+                : new ClothDocument(
+                        design, Optional.empty(), ((Settling.Answer.Lacking) answer).why(), was.bench(), was.life());
+        return book().save(saved, label, now);
+    }
+
+    /** Bars that might be of several fabrics keep those they are now cut from, so that the next change leaves them. */
+    private static Design bound(Design design, Plan plan) {
+        return new Design(
+                design.order(),
+                design.layout(),
+                Rework.settled(plan, design.order()).scheme(),
+                design.making(),
+                design.rules());
+    }
+
+    static Budget within(long milliseconds) {
+        long end = System.nanoTime() + milliseconds * 1_000_000;
+        return () -> System.nanoTime() > end;
+    }
+
+    /** Colours planned again; what is locked stays. */
+    private void again(Context context) {
+        SavedCloth saved = current(context);
+        ClothView before = view(context, saved);
+        ClothDocument was = saved.document();
+        Set<String> locked = was.bench().locked();
+        Set<Integer> kept = IntStream.range(0, was.design().layout().courses().size())
+                .filter(i -> locked.stream().anyMatch(name -> before.number(name) == i))
+                .boxed()
+                .collect(Collectors.toSet());
+        Settling settling = new Settling(before.stash(), room.settings().ruler());
+        Design other = settling.again(
+                        was.design(), kept, locked.contains("hearth"), (int) saved.version(), within(AGAIN_WITHIN_MS))
+                .orElseThrow(() -> new MeasureException(
+                        "no other plan of colours was found for these sizes; unlock a bar, or change a width"));
+        SavedCloth after = settle(saved, "colours planned again", other, before.stash());
+        answer(context, view(context, after).since(before));
+    }
+
+    private void lock(Context context) {
+        SavedCloth saved = current(context);
+        String at = Room.field(context, "at");
+        ClothDocument was = saved.document();
+        Set<String> locked = new HashSet<>(was.bench().locked());
+        boolean on = locked.add(at);
+        if (!on) {
+            locked.remove(at);
+        }
+        book().save(
+                        saved,
+                        (on ? "lock " : "unlock ") + at,
+                        was.with(new ClothDocument.Bench(locked, was.bench().ticked())));
+        answer(context, on ? "Locked: planning again leaves it as it is." : "Unlocked.");
+    }
+
+    private void turn(Context context, boolean forward) {
+        String id = saved(context).id();
+        Optional<String> label = forward ? book().redo(id) : book().undo(id);
+        answer(
+                context,
+                label.map(done -> (forward ? "Done again: " : "Taken back: ") + done + ".")
+                        .orElse("There is nothing to take back."));
+    }
+
+    private void rename(Context context) {
+        String name = Room.field(context, "name");
+        if (name.isEmpty() || name.length() > 80) {
+            throw new MeasureException("write a name of up to 80 letters");
+        }
+        book().rename(saved(context).id(), name);
+        Room.go(context, "/cloth/" + context.pathParam("id"), "It is called " + name + " now.");
+    }
+
+    private void copy(Context context) {
+        SavedCloth saved = saved(context);
+        ClothDocument was = saved.document();
+        String id = NewCloth.id(saved.id().startsWith(Example.MARK));
+        ClothDocument copy = new ClothDocument(
+                was.design(),
+                was.plan(),
+                was.lacking(),
+                new ClothDocument.Bench(was.bench().locked(), Set.of()),
+                ClothDocument.Life.begun());
+        book().keep(id, saved.name() + ", another", copy);
+        Room.go(context, "/cloth/" + id, "This is a copy; the first stays as it was.");
+    }
+}

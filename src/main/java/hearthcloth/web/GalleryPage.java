@@ -1,0 +1,194 @@
+package hearthcloth.web;
+
+import hearthcloth.cloth.Face;
+import hearthcloth.cloth.Order;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.Figures;
+import hearthcloth.plan.Outcome;
+import hearthcloth.plan.Plan;
+import hearthcloth.plan.Rework;
+import hearthcloth.plan.Wish;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.ClothDocument;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The gallery: cloths that the stash can make for what she wishes, as they are found. */
+public final class GalleryPage {
+
+    private static final int PROPOSALS = 6;
+
+    /** One proposal in the gallery. */
+    public record Card(
+            int number, String title, String figures, String goodAt, String front, String back, String size) {}
+
+    /**
+     * How far the search is.
+     *
+     * @param share tried so far, 0 to 100
+     * @param why what is short where nothing can be made
+     */
+    public record State(
+            boolean running,
+            boolean stopped,
+            int share,
+            int found,
+            List<Card> cards,
+            String verdict,
+            List<String> why) {}
+
+    private final Room room;
+    private volatile Optional<Planning> planning = Optional.empty();
+
+    GalleryPage(Room room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/cloth", this::show);
+        routes.get("/proposals", this::proposals);
+        routes.post("/proposals", this::look);
+        routes.post("/proposals/stop", this::stop);
+        routes.post("/proposals/open", this::open);
+    }
+
+    private void show(Context context) {
+        Stash stash = room.store().stash().whole();
+        Wished wished = Wished.of(room.store());
+        WishForm form = WishForm.of(room.store());
+        if (!stash.pieces().isEmpty()) {
+            begin(stash, form.wish(wished, room.settings(), stash, PROPOSALS));
+        }
+        room.show(
+                context,
+                "gallery.jte",
+                Map.of(
+                        "frame", room.frame(context, "Cloths your stash can make", "Cloth"),
+                        "wished", wished.words(room.settings().ruler()),
+                        "form", form,
+                        "fabrics", stash.fabrics(),
+                        "empty", stash.pieces().isEmpty(),
+                        "state", state(),
+                        "kept", room.store().cloths().all()));
+    }
+
+    /** Begins a search for this wish unless one is going on or has answered it. */
+    private synchronized void begin(Stash stash, Wish wish) {
+        Optional<Planning> last = planning;
+        if (last.isPresent() && last.get().isFor(stash, wish) && !last.get().isFailed()) {
+            return;
+        }
+        last.ifPresent(Planning::stop);
+        planning = Optional.of(Planning.begin(stash, wish));
+    }
+
+    private void proposals(Context context) {
+        room.show(context, "part/proposals.jte", Map.of("state", state(), "token", room.token()));
+    }
+
+    private void look(Context context) {
+        WishForm form = WishForm.read(name -> Room.field(context, name), context.formParams("fabric"));
+        Stash stash = room.store().stash().whole();
+        form.wish(Wished.of(room.store()), room.settings(), stash, PROPOSALS);
+        form.keep(room.store());
+        Room.go(context, "/cloth", "");
+    }
+
+    private void stop(Context context) {
+        planning.ifPresent(Planning::stop);
+        if (Room.isPart(context)) {
+            proposals(context);
+        } else {
+            Room.go(context, "/cloth", "Stopped; the best so far is shown.");
+        }
+    }
+
+    private List<Plan> plans() {
+        return planning.flatMap(Planning::outcome)
+                .map(outcome -> outcome instanceof Outcome.Proposals proposals
+                        ? proposals.plans()
+                        : ((Outcome.CannotMake) outcome).nearest())
+                .orElse(List.of());
+    }
+
+    private State state() {
+        Optional<Planning> now = planning;
+        if (now.isEmpty()) {
+            return new State(false, false, 0, 0, List.of(), "", List.of());
+        }
+        Planning search = now.get();
+        int of = Math.max(1, search.progress().of());
+        List<Card> cards = new ArrayList<>();
+        for (Plan plan : plans()) {
+            cards.add(card(plan, cards.size()));
+        }
+        String verdict = search.isFailed()
+                ? "The search stumbled over this stash. Change a wish and look again."
+                : search.outcome().map(GalleryPage::verdict).orElse("");
+        List<String> why = search.outcome()
+                .filter(outcome -> outcome instanceof Outcome.CannotMake)
+                .map(outcome -> ((Outcome.CannotMake) outcome).why())
+                .orElse(List.of());
+        return new State(
+                search.isRunning(),
+                search.isStopped(),
+                100 * search.progress().tried() / of,
+                search.progress().found(),
+                cards,
+                verdict,
+                why);
+    }
+
+    private static String verdict(Outcome outcome) {
+        if (outcome instanceof Outcome.CannotMake cannot) {
+            return cannot.proven()
+                    ? "This cannot be made from this stash."
+                    : "No way was found yet to make this from this stash.";
+        }
+        return "";
+    }
+
+    private Card card(Plan plan, int number) {
+        Ruler ruler = room.settings().ruler();
+        Figures figures = plan.figures();
+        Size size = plan.cloth().finished();
+        String words = size.isSquare()
+                ? ruler.write(size.width(), Rounding.NEAREST) + " square"
+                : ruler.write(size, Rounding.NEAREST);
+        String joins = figures.joins() == 0 ? "no joins" : "joins " + ClothView.joins(figures, plan.bound());
+        return new Card(
+                number,
+                plan.story().title(),
+                joins + "; " + figures.areas().lostPercent() + " % lost",
+                plan.story().goodAt(),
+                ClothDrawing.still(
+                        plan.cloth(),
+                        Face.FRONT,
+                        plan.fabrics(),
+                        "Front: " + plan.story().title() + ", " + words),
+                ClothDrawing.still(plan.cloth(), Face.BACK, plan.fabrics(), "Back"),
+                words);
+    }
+
+    private void open(Context context) {
+        String given = Room.field(context, "number");
+        List<Plan> plans = plans();
+        int number = given.matches("\\d{1,3}") ? Integer.parseInt(given) : plans.size();
+        if (number >= plans.size()) {
+            Room.go(context, "/cloth", "That proposal is gone; these are the ones now.");
+            return;
+        }
+        Plan plan = plans.get(number);
+        boolean example = plan.cuts().stream().anyMatch(cut -> cut.piece().id().startsWith(Example.MARK));
+        String id = NewCloth.id(example);
+        Order order = WishForm.order(plan);
+        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(Rework.settled(plan, order), plan));
+        Room.go(context, "/cloth/" + id, "Kept among your cloths. Tap any bar to change it.");
+    }
+}

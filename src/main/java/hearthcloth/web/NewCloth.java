@@ -1,0 +1,15 @@
+package hearthcloth.web;
+
+import java.util.UUID;
+
+/** Names for cloths that are new in the store. */
+final class NewCloth {
+
+    private NewCloth() {}
+
+    /** A name no other cloth has; one of the example is marked as such. */
+    static String id(boolean example) {
+        return (example ? Example.MARK : "")
+                + UUID.randomUUID().toString().replace("-", "").substring(0, 12);
+    }
+}
