@@ -7,6 +7,7 @@ import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.Shown;
+import hearthcloth.cloth.Side;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.Dyes;
 import hearthcloth.measure.Length;
@@ -16,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -36,8 +38,11 @@ final class ClothDrawing {
     private final double height;
     private final StringBuilder svg = new StringBuilder();
 
-    /** What a bar is called by those who cannot see it, and where pressing it leads. */
-    record Target(String words, String href, boolean chosen) {}
+    /** What a bar is called by those who cannot see it, and where pressing it leads; {@code width} where it can be pulled. */
+    record Target(String words, String href, boolean chosen, Optional<Pull> width) {}
+
+    /** A cut width that can be pulled, in marks of her ruler of which {@code parts} make a unit. */
+    record Pull(Length cut, Length step, long parts) {}
 
     private ClothDrawing(Cloth cloth, Face face, List<Fabric> fabrics) {
         this.shown = Shown.of(cloth, face);
@@ -154,7 +159,48 @@ final class ClothDrawing {
                 rect(at, "class=\"ring\"");
             }
             svg.append("</a>");
+            to.width().ifPresent(pull -> handle(side(name), at, pull));
         });
+    }
+
+    private Side side(String name) {
+        return shown.fields().stream()
+                .map(field -> field.patch().place())
+                .filter(place -> name(place).equals(name) && place instanceof Place.Bar)
+                .map(place -> ((Place.Bar) place).side())
+                .findFirst()
+                .orElse(Side.RIGHT);
+    }
+
+    /** A grip on the outer edge of a bar. For the eye and the finger alone: the field beside the picture does the same. */
+    private void handle(Side side, Rect at, Pull pull) {
+        boolean forth = side == Side.RIGHT || side == Side.BOTTOM;
+        double x = side.isUpright() ? mm(forth ? at.right() : at.x()) : (mm(at.x()) + mm(at.right())) / 2;
+        double y = side.isUpright() ? (mm(at.y()) + mm(at.bottom())) / 2 : mm(forth ? at.bottom() : at.y());
+        double grip = Math.max(width, height) / 45;
+        svg.append(String.format(
+                Locale.ROOT,
+                "<g class=\"handle\" aria-hidden=\"true\" data-upright=\"%s\" data-out=\"%d\" data-cut=\"%.4f\""
+                        + " data-step=\"%.4f\" data-parts=\"%d\"><circle cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\"/>"
+                        + "<circle class=\"room\" cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\"/></g>",
+                side.isUpright(),
+                forth ? 1 : -1,
+                mm(pull.cut()),
+                mm(pull.step()),
+                pull.parts(),
+                x,
+                y,
+                grip,
+                x,
+                y,
+                grip * 2));
+        svg.append(String.format(
+                Locale.ROOT,
+                "<text class=\"pulled\" x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" dominant-baseline="
+                        + "\"central\"></text>",
+                (mm(at.x()) + mm(at.right())) / 2,
+                (mm(at.y()) + mm(at.bottom())) / 2,
+                LETTER * 1.6 * Math.max(width, height)));
     }
 
     /** The bar a patch belongs to; parts of a joined bar belong to one. */

@@ -117,7 +117,13 @@ public record ClothView(SavedCloth saved, Stash stash, Settings settings, Wished
         return new ClothDrawing.Target(
                 (hearth ? "Hearth" : "Bar " + name) + ", " + fabrics + ", cut " + cut + lock,
                 "/cloth/" + saved.id() + "?at=" + name,
-                name.equals(at));
+                name.equals(at),
+                hearth || !editable() || !name.equals(at) ? Optional.empty() : Optional.of(pull(number(name))));
+    }
+
+    private ClothDrawing.Pull pull(int bar) {
+        long parts = ruler().unit().nanometres() / ruler().step().nm();
+        return new ClothDrawing.Pull(rework().barCut(bar), ruler().step(), parts);
     }
 
     private String used(String name) {

@@ -3,6 +3,7 @@ package hearthcloth.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
+import io.javalin.http.HttpResponseException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -24,6 +25,9 @@ final class Guard {
     private static final Set<String> READING = Set.of("GET", "HEAD");
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:"
             + " blob:; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    /** An archive of many cloths with pictures of fabrics; larger ones are refused. */
+    static final long LARGEST_REQUEST = 64L << 20;
 
     private final String token;
 
@@ -48,6 +52,9 @@ final class Guard {
         }
         if (READING.contains(context.method().name())) {
             return;
+        }
+        if (context.req().getContentLengthLong() > LARGEST_REQUEST) {
+            throw new HttpResponseException(413, "That is more than 64 MB; send less at a time.");
         }
         String origin = context.header("Origin");
         if (origin != null && !isOwn(authority(origin))) {

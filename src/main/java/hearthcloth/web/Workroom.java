@@ -14,9 +14,6 @@ public final class Workroom implements AutoCloseable {
 
     private static final int PORTS_TRIED = 20;
 
-    /** An archive of many cloths with pictures of fabrics; larger ones are refused. */
-    private static final long LARGEST_REQUEST = 64L << 20;
-
     private final Javalin server;
 
     private Workroom(Javalin server) {
@@ -78,7 +75,7 @@ public final class Workroom implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.defaultContentType = "text/html; charset=utf-8";
-        config.http.maxRequestSize = LARGEST_REQUEST;
+        config.http.maxRequestSize = Guard.LARGEST_REQUEST;
         config.staticFiles.enableWebjars();
         config.staticFiles.add(files -> {
             files.hostedPath = "/own";

@@ -1,0 +1,122 @@
+package hearthcloth.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Debian's Chromium on a workroom of its own. A page that asks anything of the internet, or that logs an error, fails the
+ * test that shows it.
+ */
+final class Browser implements AutoCloseable {
+
+    /** As seen on a phone, a tablet and a desk. */
+    record Screen(int width, int height) {
+        static final Screen PHONE = new Screen(360, 740);
+        static final Screen TABLET = new Screen(820, 1180);
+        static final Screen DESK = new Screen(1440, 900);
+        static final Screen WALL = new Screen(2560, 1300);
+    }
+
+    private static final Path CHROMIUM = Path.of(System.getProperty("chromium", "/usr/bin/chromium"));
+    private static final List<String> QUIET = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync");
+
+    /** What sticks out to the right of the window; empty where nothing does. */
+    private static final String TOO_WIDE = """
+            () => document.documentElement.scrollWidth <= window.innerWidth ? "" : [...document.querySelectorAll("body *")]
+              .filter(e => e.getBoundingClientRect().right > window.innerWidth)
+              .map(e => e.outerHTML.slice(0, 120)).slice(0, 6).join(" | ") || "something"
+            """;
+
+    private final Playwright playwright;
+    private final com.microsoft.playwright.Browser chromium;
+    private final Visit visit;
+    private final List<String> troubles = new ArrayList<>();
+
+    Browser(Path folder) {
+        this.visit = new Visit(folder);
+        this.playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        this.chromium = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(CHROMIUM)
+                        .setArgs(QUIET));
+    }
+
+    Visit visit() {
+        return visit;
+    }
+
+    /** A new window, sharing nothing with the others. */
+    Page window(Screen screen, ColorScheme scheme) {
+        BrowserContext context = chromium.newContext(new com.microsoft.playwright.Browser.NewContextOptions()
+                .setBaseURL(visit.address())
+                .setViewportSize(screen.width(), screen.height())
+                .setColorScheme(scheme)
+                .setReducedMotion(ReducedMotion.REDUCE));
+        context.setDefaultTimeout(15_000);
+        Page page = context.newPage();
+        page.onRequest(request -> {
+            if (!request.url().startsWith(visit.address())
+                    && !request.url().startsWith("data:")
+                    && !request.url().startsWith("blob:")) {
+                troubles.add("asks the internet for " + request.url());
+            }
+        });
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error") && !message.text().contains("status of 4")) {
+                troubles.add(message.text());
+            }
+        });
+        page.onPageError(troubles::add);
+        return page;
+    }
+
+    /** No page so far has asked the internet for anything or stumbled over its script or policy. */
+    void assertQuiet() {
+        assertThat(troubles).isEmpty();
+    }
+
+    /** WCAG 2.2 A and AA as far as axe can tell, and nothing wider than the window. */
+    static void assertFit(Page page, String what) {
+        var results = new AxeBuilder(page)
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+                .analyze();
+        assertThat(results.getViolations().stream()
+                        .map(rule -> rule.getId() + ": " + rule.getHelp() + " "
+                                + rule.getNodes().stream()
+                                        .map(node -> String.valueOf(node.getHtml()))
+                                        .limit(3)
+                                        .toList())
+                        .toList())
+                .as(what)
+                .isEmpty();
+        assertThat(page.evaluate(TOO_WIDE))
+                .as(what + " is wider than the window")
+                .isEqualTo("");
+    }
+
+    @Override
+    public void close() {
+        playwright.close();
+        visit.close();
+    }
+}

@@ -1,0 +1,149 @@
+package hearthcloth.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A maker's way through the workroom in a real browser: from the example to a cloth of her own. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class JourneyTest {
+
+    @TempDir
+    static Path folder;
+
+    private Browser browser;
+
+    @BeforeAll
+    void open() {
+        browser = new Browser(folder);
+        Page page = browser.window(Browser.Screen.TABLET, ColorScheme.LIGHT);
+        page.navigate("/");
+        Browser.assertFit(page, "the first page");
+        button(page, "Play with the example").click();
+        page.navigate("/gift");
+        button(page, "Keep").click();
+        page.context().close();
+    }
+
+    @AfterAll
+    void close() {
+        browser.close();
+    }
+
+    private static Locator button(Page page, String name) {
+        return page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    /** Opens the first proposal for the wish as it stands. */
+    private Page cloth(Browser.Screen screen, ColorScheme scheme) {
+        Page page = browser.window(screen, scheme);
+        page.navigate("/cloth");
+        page.getByText("Take this one").first().click();
+        page.locator("#bench").waitFor();
+        return page;
+    }
+
+    @Test
+    void the_ties_of_a_box_appear_while_it_is_typed() {
+        Page page = browser.window(Browser.Screen.TABLET, ColorScheme.LIGHT);
+        page.navigate("/gift");
+        page.getByLabel("Length, in").fill("12");
+        page.getByLabel("Width, in").fill("9");
+        page.getByLabel("Height, in").fill("4");
+        page.getByText("four-corner tie").first().waitFor();
+        assertThat(page.locator("#ties").innerText()).contains("29¾ in");
+        Browser.assertFit(page, "gift with ties");
+        page.locator("label", new Page.LocatorOptions().setHasText("Bottle"))
+                .first()
+                .click();
+        page.getByLabel("Across, in").waitFor();
+        page.getByLabel("Its size, in").fill("38");
+        page.locator("#holds table").waitFor();
+        Browser.assertFit(page, "gift with a cloth she owns");
+        browser.assertQuiet();
+    }
+
+    @Test
+    void a_bar_is_tapped_given_a_fabric_pulled_wider_undone_and_locked() {
+        Page page = cloth(Browser.Screen.TABLET, ColorScheme.LIGHT);
+        Browser.assertFit(page, "a cloth");
+        page.locator("#tap-1A").click();
+        page.getByText("Bar 1A", new Page.GetByTextOptions().setExact(true)).waitFor();
+        Browser.assertFit(page, "a cloth with a bar chosen");
+        String size = page.locator(".panel .big").innerText();
+        String width = page.locator("#bar-width").inputValue();
+        var grip = page.locator(".handle circle").first().boundingBox();
+        page.mouse().move(grip.x + grip.width / 2, grip.y + grip.height / 2);
+        page.mouse().down();
+        page.mouse().move(grip.x + grip.width / 2 + 30, grip.y + grip.height / 2);
+        page.mouse().up();
+        page.waitForFunction("was => document.querySelector('.panel .big').innerText !== was", size);
+        assertThat(page.locator("#bar-width").inputValue()).isNotEqualTo(width);
+        assertThat(page.locator(".panel .verdict").innerText()).contains("Size ");
+        button(page, "Undo").click();
+        page.waitForFunction("was => document.querySelector('.panel .big').innerText === was", size);
+        button(page, "Lock as it is").click();
+        button(page, "Locked; press to unlock").waitFor();
+        browser.assertQuiet();
+    }
+
+    @Test
+    void everything_can_be_done_with_the_keyboard_alone() {
+        Page page = cloth(Browser.Screen.DESK, ColorScheme.DARK);
+        page.locator("#tap-1B").focus();
+        page.keyboard().press("Enter");
+        page.getByText("Bar 1B", new Page.GetByTextOptions().setExact(true)).waitFor();
+        page.locator("#round-1").focus();
+        page.keyboard().press("Control+a");
+        page.keyboard().type("4 1/8");
+        page.keyboard().press("Tab");
+        page.waitForFunction("() => document.querySelector('#round-1').value === '4⅛'");
+        assertThat(page.evaluate("() => document.activeElement.tagName")).isNotEqualTo("BODY");
+        Browser.assertFit(page, "a cloth in the dark");
+        browser.assertQuiet();
+    }
+
+    @Test
+    void two_windows_never_overwrite_each_other() {
+        Page one = cloth(Browser.Screen.TABLET, ColorScheme.LIGHT);
+        Page two = browser.window(Browser.Screen.TABLET, ColorScheme.LIGHT);
+        two.navigate(one.url());
+        one.locator("#rounds").fill("1");
+        one.locator("#rounds").press("Tab");
+        one.locator("#round-2")
+                .waitFor(new Locator.WaitForOptions()
+                        .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
+        two.locator("#hearth-width").fill("5");
+        two.locator("#hearth-width").press("Tab");
+        two.getByText("in another window").waitFor();
+        two.reload();
+        assertThat(two.locator("#round-2").count()).isZero();
+        browser.assertQuiet();
+    }
+
+    @Test
+    void no_page_breaks_from_phone_to_wall() {
+        for (Browser.Screen screen : new Browser.Screen[] {Browser.Screen.PHONE, Browser.Screen.WALL}) {
+            for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
+                Page page = cloth(screen, scheme);
+                Browser.assertFit(page, "cloth, " + screen + scheme);
+                for (String path : new String[] {"/gift?kind=box&a=12&b=9&c=4", "/cloth", "/settings", "/nothing"}) {
+                    page.navigate(path);
+                    Browser.assertFit(page, path + ", " + screen + scheme);
+                }
+                page.context().close();
+            }
+        }
+        browser.assertQuiet();
+    }
+}

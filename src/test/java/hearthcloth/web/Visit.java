@@ -1,0 +1,104 @@
+package hearthcloth.web;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A workroom over a file of its own, and a visitor who speaks plain HTTP to it. */
+public final class Visit implements AutoCloseable {
+
+    private static final Pattern TOKEN = Pattern.compile("name=\"token\" content=\"([0-9a-f]+)\"");
+
+    private final Workroom workroom;
+    private final HttpClient client = HttpClient.newHttpClient();
+
+    public Visit(Path folder) {
+        this.workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC());
+    }
+
+    public String address() {
+        return "http://localhost:" + workroom.port();
+    }
+
+    public int port() {
+        return workroom.port();
+    }
+
+    public HttpResponse<String> see(String path, String... headers) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(address() + path));
+        if (headers.length > 0) {
+            request.headers(headers);
+        }
+        return sent(request.build());
+    }
+
+    /** What a page shows; it must be there. */
+    public String page(String path) {
+        HttpResponse<String> response = see(path);
+        if (response.statusCode() != 200) {
+            throw new AssertionError(path + " answered " + response.statusCode() + ": " + response.body());
+        }
+        return response.body();
+    }
+
+    /** The token that every page of this workroom carries. */
+    public String token() {
+        Matcher matcher = TOKEN.matcher(page("/gift"));
+        if (!matcher.find()) {
+            throw new AssertionError("no token on the page");
+        }
+        return matcher.group(1);
+    }
+
+    /** Posts a form as a page of the workroom would; names and values in turn. */
+    public HttpResponse<String> post(String path, String... fields) {
+        return posted(path, token(), fields);
+    }
+
+    public HttpResponse<String> posted(String path, String token, String[] fields, String... headers) {
+        StringBuilder form = new StringBuilder("token=" + encoded(token));
+        for (int i = 0; i < fields.length; i += 2) {
+            form.append('&').append(encoded(fields[i])).append('=').append(encoded(fields[i + 1]));
+        }
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(address() + path))
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(form.toString()));
+        if (headers.length > 0) {
+            request.headers(headers);
+        }
+        return sent(request.build());
+    }
+
+    /** Where a posted form sends the browser on to, without what is said there. */
+    public static String onward(HttpResponse<String> response) {
+        return response.headers().firstValue("Location").orElse("").replaceFirst("[?&]said=.*", "");
+    }
+
+    private HttpResponse<String> sent(HttpRequest request) {
+        try {
+            return client.send(request, HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+        }
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public void close() {
+        workroom.close();
+    }
+}
