@@ -26,7 +26,7 @@ public final class GalleryPage {
 
     /** One proposal in the gallery. */
     public record Card(
-            int number, String title, String figures, String goodAt, String front, String back, String size) {}
+            String name, String title, String figures, String goodAt, String front, String back, String size) {}
 
     /**
      * How far the search is.
@@ -109,14 +109,6 @@ public final class GalleryPage {
         }
     }
 
-    private List<Plan> plans() {
-        return planning.flatMap(Planning::outcome)
-                .map(outcome -> outcome instanceof Outcome.Proposals proposals
-                        ? proposals.plans()
-                        : ((Outcome.CannotMake) outcome).nearest())
-                .orElse(List.of());
-    }
-
     private State state() {
         Optional<Planning> now = planning;
         if (now.isEmpty()) {
@@ -125,9 +117,7 @@ public final class GalleryPage {
         Planning search = now.get();
         int of = Math.max(1, search.progress().of());
         List<Card> cards = new ArrayList<>();
-        for (Plan plan : plans()) {
-            cards.add(card(plan, cards.size()));
-        }
+        search.plans().forEach((name, plan) -> cards.add(card(name, plan)));
         String verdict = search.isFailed()
                 ? "The search stumbled over this stash. Change a wish and look again."
                 : search.outcome().map(GalleryPage::verdict).orElse("");
@@ -154,7 +144,7 @@ public final class GalleryPage {
         return "";
     }
 
-    private Card card(Plan plan, int number) {
+    private Card card(String name, Plan plan) {
         Ruler ruler = room.settings().ruler();
         Figures figures = plan.figures();
         Size size = plan.cloth().finished();
@@ -163,7 +153,7 @@ public final class GalleryPage {
                 : ruler.write(size, Rounding.NEAREST);
         String joins = figures.joins() == 0 ? "no joins" : "joins " + ClothView.joins(figures, plan.bound());
         return new Card(
-                number,
+                name,
                 plan.story().title(),
                 joins + "; " + figures.areas().lostPercent() + " % lost",
                 plan.story().goodAt(),
@@ -177,14 +167,13 @@ public final class GalleryPage {
     }
 
     private void open(Context context) {
-        String given = Room.field(context, "number");
-        List<Plan> plans = plans();
-        int number = given.matches("\\d{1,3}") ? Integer.parseInt(given) : plans.size();
-        if (number >= plans.size()) {
+        String name = Room.field(context, "name");
+        Optional<Plan> shown = planning.flatMap(search -> search.shown(name));
+        if (shown.isEmpty()) {
             Room.go(context, "/cloth", "That proposal is gone; these are the ones now.");
             return;
         }
-        Plan plan = plans.get(number);
+        Plan plan = shown.get();
         boolean example = plan.cuts().stream().anyMatch(cut -> cut.piece().id().startsWith(Example.MARK));
         String id = NewCloth.id(example);
         Order order = WishForm.order(plan);

@@ -93,7 +93,7 @@ final class Guard {
     private static void seal(Context context) {
         context.header("Content-Security-Policy", POLICY);
         context.header("X-Content-Type-Options", "nosniff");
-        context.header("Referrer-Policy", "no-referrer");
+        context.header("Referrer-Policy", "same-origin");
         context.header("Cross-Origin-Resource-Policy", "same-origin");
         context.header("Cross-Origin-Opener-Policy", "same-origin");
         if (context.res().getHeader("Cache-Control") == null) {

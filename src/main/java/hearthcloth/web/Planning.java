@@ -1,14 +1,17 @@
 package hearthcloth.web;
 
 import hearthcloth.plan.Outcome;
+import hearthcloth.plan.Plan;
 import hearthcloth.plan.Planner;
 import hearthcloth.plan.Progress;
 import hearthcloth.plan.Wish;
-import hearthcloth.plan.search.Budget;
 import hearthcloth.stash.Stash;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One search for proposals going on beside the pages. Started once, watched by asking, stopped on wish; what it found
@@ -16,16 +19,16 @@ import org.jspecify.annotations.Nullable;
  */
 final class Planning {
 
-    private static final int EFFORT = 4;
+    /** A first look, whose answer is shown at once, and a long one. */
+    private static final List<Integer> EFFORTS = List.of(1, 4);
 
     private final Stash stash;
     private final Wish wish;
     private final AtomicBoolean stopped = new AtomicBoolean();
+    private final Map<String, Plan> shown = new ConcurrentHashMap<>();
     private volatile Progress progress = new Progress(0, 0, 0);
-
-    @Nullable
-    private volatile Outcome outcome;
-
+    private volatile Optional<Outcome> outcome = Optional.empty();
+    private volatile boolean running = true;
     private volatile boolean failed;
 
     private Planning(Stash stash, Wish wish) {
@@ -42,11 +45,22 @@ final class Planning {
     }
 
     private void run() {
-        Budget budget = stopped::get;
         try {
-            outcome = Planner.plan(stash, wish, EFFORT, budget, seen -> progress = seen);
+            for (int effort : EFFORTS) {
+                if (!stopped.get()) {
+                    found(Planner.plan(stash, wish, effort, stopped::get, seen -> progress = seen));
+                }
+            }
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
-            failed = true;
+            failed = outcome.isEmpty();
+        }
+        running = false;
+    }
+
+    /** A longer look that was stopped before it found anything does not take away what the first one found. */
+    private void found(Outcome next) {
+        if (outcome.isEmpty() || next instanceof Outcome.Proposals) {
+            outcome = Optional.of(next);
         }
     }
 
@@ -59,7 +73,7 @@ final class Planning {
     }
 
     boolean isRunning() {
-        return outcome == null && !failed;
+        return running;
     }
 
     boolean isFailed() {
@@ -71,11 +85,24 @@ final class Planning {
     }
 
     Optional<Outcome> outcome() {
-        return Optional.ofNullable(outcome);
+        return outcome;
     }
 
-    Wish wish() {
-        return wish;
+    /** The plans found so far, best first, each under a name that stays its own while the search goes on. */
+    Map<String, Plan> plans() {
+        List<Plan> plans = outcome.map(found -> found instanceof Outcome.Proposals proposals
+                        ? proposals.plans()
+                        : ((Outcome.CannotMake) found).nearest())
+                .orElse(List.of());
+        Map<String, Plan> named = new LinkedHashMap<>();
+        plans.forEach(plan -> named.put(Integer.toHexString(plan.hashCode()), plan));
+        shown.putAll(named);
+        return named;
+    }
+
+    /** A plan that was shown under this name. */
+    Optional<Plan> shown(String name) {
+        return Optional.ofNullable(shown.get(name));
     }
 
     /** True when it answers this question already. */

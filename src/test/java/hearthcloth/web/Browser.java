@@ -72,7 +72,7 @@ final class Browser implements AutoCloseable {
                 .setViewportSize(screen.width(), screen.height())
                 .setColorScheme(scheme)
                 .setReducedMotion(ReducedMotion.REDUCE));
-        context.setDefaultTimeout(15_000);
+        context.setDefaultTimeout(30_000);
         Page page = context.newPage();
         page.onRequest(request -> {
             if (!request.url().startsWith(visit.address())
@@ -82,7 +82,9 @@ final class Browser implements AutoCloseable {
             }
         });
         page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("status of 4")) {
+            if (message.type().equals("error")
+                    && !message.text().contains("status of 4")
+                    && !message.text().contains("Error Code 4")) {
                 troubles.add(message.text());
             }
         });

@@ -23,15 +23,17 @@ class ClothPageTest {
     private String cloth;
 
     @BeforeAll
-    void open() throws InterruptedException {
+    void open() {
         visit = new Visit(folder);
         visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
         visit.post("/example");
         visit.page("/cloth");
-        while (visit.page("/proposals").contains("<progress")) {
-            Thread.onSpinWait();
-        }
-        cloth = Visit.onward(visit.post("/proposals/open", "number", "0")).replaceFirst("^https?://[^/]+", "");
+        String found;
+        do {
+            found = visit.page("/proposals");
+        } while (!found.contains("Take this one"));
+        cloth = Visit.onward(visit.post("/proposals/open", "name", found("name=\"name\" value=\"(\\w+)\"", found)))
+                .replaceFirst("^https?://[^/]+", "");
     }
 
     @AfterAll

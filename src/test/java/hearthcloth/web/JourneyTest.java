@@ -6,6 +6,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -29,8 +30,11 @@ class JourneyTest {
         page.navigate("/");
         Browser.assertFit(page, "the first page");
         button(page, "Play with the example").click();
+        button(page, "Put the example away").waitFor();
         page.navigate("/gift");
         button(page, "Keep").click();
+        page.getByText("Before you begin")
+                .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
         page.context().close();
     }
 
@@ -60,7 +64,7 @@ class JourneyTest {
         page.getByLabel("Length, in").fill("12");
         page.getByLabel("Width, in").fill("9");
         page.getByLabel("Height, in").fill("4");
-        page.getByText("four-corner tie").first().waitFor();
+        page.locator("#ties h2").waitFor();
         assertThat(page.locator("#ties").innerText()).contains("29¾ in");
         Browser.assertFit(page, "gift with ties");
         page.locator("label", new Page.LocatorOptions().setHasText("Bottle"))
@@ -120,9 +124,7 @@ class JourneyTest {
         two.navigate(one.url());
         one.locator("#rounds").fill("1");
         one.locator("#rounds").press("Tab");
-        one.locator("#round-2")
-                .waitFor(new Locator.WaitForOptions()
-                        .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
+        one.locator("#round-2").waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
         two.locator("#hearth-width").fill("5");
         two.locator("#hearth-width").press("Tab");
         two.getByText("in another window").waitFor();
