@@ -66,6 +66,7 @@ public final class Workroom implements AutoCloseable {
             new Troubles(room).add(config.routes);
             new Letters().add(config.routes);
             new GiftPage(room).add(config.routes);
+            new StashPage(room).add(config.routes);
             new SettingsPage(room).add(config.routes);
             new Example(room).add(config.routes);
         });
