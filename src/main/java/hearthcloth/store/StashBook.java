@@ -1,14 +1,22 @@
 package hearthcloth.store;
 
+import hearthcloth.cloth.Rect;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.CutTree;
+import hearthcloth.plan.PieceCut;
+import hearthcloth.plan.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -18,6 +26,9 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 public final class StashBook {
 
     private static final String BOOK = "stash";
+
+    /** The setting under which the next number for a piece is kept. */
+    private static final String NEXT = "stash.next";
 
     private final Jdbi jdbi;
     private final Clock clock;
@@ -29,20 +40,25 @@ public final class StashBook {
 
     /** All pieces, in the order they came. */
     public Stash whole() {
-        return new Stash(jdbi.withHandle(handle -> handle.createQuery("select * from piece order by position, id")
-                .map((row, context) -> piece(row))
+        Map<Fabric, Fabric> fabrics = new HashMap<>();
+        Map<String, Colour> colours = new HashMap<>();
+        return new Stash(jdbi.withHandle(handle -> handle.createQuery("select id, fabric, colour, faces, nap, width,"
+                        + " length, washed, position from piece order by position, id")
+                .map((row, context) -> piece(row, fabrics, colours))
                 .list()));
     }
 
-    private static Piece piece(ResultSet row) throws SQLException {
-        Fabric fabric = new Fabric(
-                row.getString("fabric"),
-                Colour.parse(row.getString("colour")),
-                Fabric.Faces.valueOf(row.getString("faces")),
-                Fabric.Nap.valueOf(row.getString("nap")));
-        Size size = new Size(new Length(row.getLong("width")), new Length(row.getLong("length")));
-        return new Piece(row.getString("id"), fabric, size, Piece.Washed.valueOf(row.getString("washed")), (int)
-                row.getLong("position"));
+    /** Pieces of one fabric share it, so that ten thousand are read in no time. Columns are by place for the same. */
+    private static Piece piece(ResultSet row, Map<Fabric, Fabric> fabrics, Map<String, Colour> colours)
+            throws SQLException {
+        Fabric read = new Fabric(
+                row.getString(2),
+                colours.computeIfAbsent(row.getString(3), Colour::parse),
+                Fabric.Faces.valueOf(row.getString(4)),
+                Fabric.Nap.valueOf(row.getString(5)));
+        Fabric fabric = fabrics.computeIfAbsent(read, same -> same);
+        Size size = new Size(new Length(row.getLong(6)), new Length(row.getLong(7)));
+        return new Piece(row.getString(1), fabric, size, Piece.Washed.valueOf(row.getString(8)), (int) row.getLong(9));
     }
 
     /** True while there is no piece. */
@@ -53,11 +69,25 @@ public final class StashBook {
                 == 0;
     }
 
-    /** The next unused number for a piece. */
+    /**
+     * The next number for a piece that no piece has ever had, not even one long used up: a plan or a label pinned to
+     * cloth may still bear it.
+     */
     public int nextPiece() {
-        return jdbi.withHandle(handle -> handle.createQuery("select coalesce(max(position), 0) + 1 from piece")
+        return jdbi.withHandle(StashBook::next);
+    }
+
+    private static int next(Handle handle) {
+        int kept = handle.createQuery("select text from setting where name = :name")
+                .bind("name", NEXT)
+                .mapTo(String.class)
+                .findOne()
+                .map(Integer::parseInt)
+                .orElse(1);
+        int free = handle.createQuery("select coalesce(max(position), 0) + 1 from piece")
                 .mapTo(Integer.class)
-                .one());
+                .one();
+        return Math.max(kept, free);
     }
 
     /**
@@ -68,19 +98,60 @@ public final class StashBook {
     public void edit(StashEdit edit) {
         jdbi.useTransaction(handle -> {
             apply(handle, edit);
+            number(handle, edit.come());
             new Deeds(handle, clock).add(BOOK, edit.label(), edit.text());
         });
     }
 
+    /**
+     * A plan has been cut: its pieces are used, and what is left of them and can serve again comes back with a number of
+     * its own. One change, undone at once.
+     *
+     * @param label what was done, for "Undo …": {@code cut Two halves}
+     * @return the offcuts that came
+     * @throws StoreException where a piece of the plan is no longer there as it was planned; nothing is changed then
+     */
+    public List<Piece> cut(String label, Plan plan) {
+        List<PieceCut> cuts =
+                plan.cuts().stream().filter(cut -> !cut.tree().kept().isEmpty()).toList();
+        List<Piece> offcuts = new ArrayList<>();
+        int number = nextPiece();
+        for (PieceCut cut : cuts) {
+            Piece whole = cut.piece();
+            for (Rect left : cut.tree().left()) {
+                if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
+                    offcuts.add(new Piece(String.valueOf(number), whole.fabric(), left.size(), whole.washed(), number));
+                    number++;
+                }
+            }
+        }
+        edit(new StashEdit(label, cuts.stream().map(PieceCut::piece).toList(), offcuts));
+        return List.copyOf(offcuts);
+    }
+
+    private static void number(Handle handle, List<Piece> come) {
+        int next =
+                Math.max(next(handle), come.stream().mapToInt(Piece::row).max().orElse(0) + 1);
+        handle.createUpdate("insert into setting (name, text) values (:name, :text)"
+                        + " on conflict (name) do update set text = excluded.text")
+                .bind("name", NEXT)
+                .bind("text", String.valueOf(next))
+                .execute();
+    }
+
     private static void apply(Handle handle, StashEdit edit) {
-        PreparedBatch going = handle.prepareBatch(
-                "delete from piece where id = :id and fabric = :fabric and width = :width and length = :length");
+        PreparedBatch going = handle.prepareBatch("delete from piece where id = :id and fabric = :fabric and"
+                + " colour = :colour and faces = :faces and nap = :nap and width = :width and length = :length and"
+                + " washed = :washed and position = :position");
         edit.gone().forEach(piece -> bind(going, piece));
         if (!edit.gone().isEmpty()) {
-            for (int deleted : going.execute()) {
-                if (deleted != 1) {
+            int[] deleted = going.execute();
+            for (int i = 0; i < deleted.length; i++) {
+                if (deleted[i] != 1) {
+                    Piece piece = edit.gone().get(i);
                     throw new StoreException(
-                            "A piece has meanwhile been changed in another window. Nothing was changed; look again.");
+                            "Piece " + piece.id() + " of " + piece.fabric().name()
+                                    + " has meanwhile been changed or used. Nothing was changed; look again.");
                 }
             }
         }

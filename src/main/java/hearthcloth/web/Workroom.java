@@ -65,6 +65,7 @@ public final class Workroom implements AutoCloseable {
             new GiftPage(room).add(config.routes);
             new GalleryPage(room).add(config.routes);
             new ClothPage(room).add(config.routes);
+            new StashPage(room).add(config.routes);
             new SettingsPage(room).add(config.routes);
             new Example(room).add(config.routes);
         });

@@ -1,0 +1,100 @@
+package hearthcloth.draw;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.MemoryCacheImageInputStream;
+
+/**
+ * Her own picture of a fabric, made fit to be kept and tiled: read from PNG or JPEG, never larger than it needs to be,
+ * and drawn anew, so that nothing of the given file (names, places, programs) is left in it.
+ */
+public final class FabricPicture {
+
+    /** Larger files than any phone writes. */
+    public static final int MOST_BYTES = 20 << 20;
+
+    private static final long MOST_PIXELS = 50_000_000;
+
+    /** Enough for a swatch on any screen. */
+    private static final int SIDE = 512;
+
+    private FabricPicture() {}
+
+    /**
+     * The picture as JPEG, a square from its middle, at most 512 pixels wide.
+     *
+     * @throws RefusedPicture with a sentence for the maker, where it is no picture or too large
+     */
+    public static byte[] jpeg(byte[] file) {
+        if (file.length > MOST_BYTES) {
+            throw new RefusedPicture("This picture is over 20 MB; make it smaller and try again.");
+        }
+        ImageReader reader = ImageIO.getImageReadersByFormatName(kind(file)).next();
+        try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(file))) {
+            reader.setInput(in, true, true);
+            BufferedImage read = reader.read(0, sparing(reader));
+            return written(fitted(read));
+        } catch (RefusedPicture e) {
+            throw e;
+        } catch (IOException | RuntimeException e) {
+            throw new RefusedPicture("This picture is damaged; export it again as PNG or JPEG.", e);
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    private static String kind(byte[] file) {
+        if (file.length > 3 && (file[0] & 0xff) == 0x89 && file[1] == 'P' && file[2] == 'N' && file[3] == 'G') {
+            return "png";
+        }
+        if (file.length > 3 && (file[0] & 0xff) == 0xff && (file[1] & 0xff) == 0xd8) {
+            return "jpeg";
+        }
+        throw new RefusedPicture("This is no PNG or JPEG picture; export it as one of these.");
+    }
+
+    /** Reads only every second or third pixel and so on of a large picture; the header is looked at before anything is unfolded. */
+    private static ImageReadParam sparing(ImageReader reader) throws IOException {
+        long width = reader.getWidth(0);
+        long height = reader.getHeight(0);
+        if (width * height > MOST_PIXELS) {
+            throw new RefusedPicture("This picture has over 50 megapixels; make it smaller and try again.");
+        }
+        int every = (int) Math.max(1, Math.min(width, height) / (2 * SIDE));
+        ImageReadParam param = reader.getDefaultReadParam();
+        param.setSourceSubsampling(every, every, 0, 0);
+        return param;
+    }
+
+    /** The square in the middle, so that it tiles the same both ways. */
+    private static BufferedImage fitted(BufferedImage read) {
+        int cut = Math.min(read.getWidth(), read.getHeight());
+        int left = (read.getWidth() - cut) / 2;
+        int top = (read.getHeight() - cut) / 2;
+        int side = Math.min(SIDE, cut);
+        BufferedImage fitted = new BufferedImage(side, side, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = fitted.createGraphics();
+        graphics.setColor(Color.WHITE);
+        graphics.fillRect(0, 0, side, side);
+        graphics.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+        graphics.drawImage(read, 0, 0, side, side, left, top, left + cut, top + cut, null);
+        graphics.dispose();
+        return fitted;
+    }
+
+    private static byte[] written(BufferedImage picture) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        if (!ImageIO.write(picture, "jpeg", out)) {
+            throw new IOException("no writer of JPEG");
+        }
+        return out.toByteArray();
+    }
+}

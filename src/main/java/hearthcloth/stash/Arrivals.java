@@ -1,0 +1,91 @@
+package hearthcloth.stash;
+
+import hearthcloth.colour.Colour;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Pieces on their way into a stash. A fabric that is there already stays as it is there, whatever the newcomers say of
+ * it; where they say otherwise, a note tells so. Used once.
+ */
+public final class Arrivals {
+
+    private final Map<String, Fabric> fabrics = new HashMap<>();
+    private final Set<Colour> taken = new HashSet<>();
+    private final List<Piece> pieces = new ArrayList<>();
+    private final Set<String> notes = new LinkedHashSet<>();
+    private int next;
+
+    /** @param next the first number that is free for a piece */
+    public Arrivals(Stash stash, int next) {
+        this.next = next;
+        stash.fabrics().forEach(this::know);
+    }
+
+    private void know(Fabric fabric) {
+        fabrics.putIfAbsent(Names.key(fabric.name()), fabric);
+        taken.add(fabric.colour());
+    }
+
+    /** The fabric pieces of this line will have. */
+    public Fabric fabric(SpokenPieces said) {
+        Fabric there = fabrics.get(Names.key(said.name()));
+        return there == null ? said.fabric(taken) : there;
+    }
+
+    /** True when a fabric of this name is there, and what is said of it is not what is there. */
+    public boolean differs(SpokenPieces said) {
+        Fabric there = fabrics.get(Names.key(said.name()));
+        return there != null
+                && !(said.colour().orElse(there.colour()).equals(there.colour())
+                        && said.faces().orElse(there.faces()) == there.faces()
+                        && said.nap().orElse(there.nap()) == there.nap());
+    }
+
+    public void add(SpokenPieces said) {
+        if (differs(said)) {
+            note(said.name());
+        }
+        Fabric fabric = fabric(said);
+        know(fabric);
+        for (int i = 0; i < said.count(); i++) {
+            put(fabric, said.size(), said.washed());
+        }
+    }
+
+    /** All pieces of a file that was read, with numbers of this stash. */
+    public void add(Stash file) {
+        for (Piece piece : file.pieces()) {
+            Fabric there = fabrics.get(Names.key(piece.fabric().name()));
+            if (there != null && !there.equals(piece.fabric())) {
+                note(there.name());
+            }
+            Fabric fabric = there == null ? piece.fabric() : there;
+            know(fabric);
+            put(fabric, piece.size(), piece.washed());
+        }
+    }
+
+    private void put(Fabric fabric, hearthcloth.measure.Size size, Piece.Washed washed) {
+        pieces.add(new Piece(String.valueOf(next), fabric, size, washed, next));
+        next++;
+    }
+
+    private void note(String fabric) {
+        notes.add(fabric + " was here already; its colour, faces and nap stay as they are here.");
+    }
+
+    public List<Piece> pieces() {
+        return List.copyOf(pieces);
+    }
+
+    /** Sentences for the maker. */
+    public List<String> notes() {
+        return List.copyOf(notes);
+    }
+}

@@ -1,0 +1,71 @@
+package hearthcloth.stash;
+
+import hearthcloth.measure.Size;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Pieces alike in fabric, size and washing: told and drawn once, with their number. Never empty. */
+public record Lot(List<Piece> pieces) {
+
+    /** What the pieces of a lot share. */
+    private record Kind(Fabric fabric, Size size, Piece.Washed washed) {}
+
+    public Lot {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** The lots of these pieces, in the order their first pieces come. */
+    public static List<Lot> of(List<Piece> pieces) {
+        Map<Kind, List<Piece>> found = new LinkedHashMap<>();
+        for (Piece piece : pieces) {
+            found.computeIfAbsent(kind(piece), kind -> new ArrayList<>()).add(piece);
+        }
+        return found.values().stream().map(Lot::new).toList();
+    }
+
+    /** The lot that {@code piece} lies in. */
+    public static Lot around(Piece piece, Stash stash) {
+        Kind kind = kind(piece);
+        return new Lot(stash.pieces().stream()
+                .filter(other -> kind(other).equals(kind))
+                .toList());
+    }
+
+    private static Kind kind(Piece piece) {
+        return new Kind(piece.fabric(), piece.size(), piece.washed());
+    }
+
+    public Piece first() {
+        return pieces.get(0);
+    }
+
+    public int count() {
+        return pieces.size();
+    }
+
+    public Size size() {
+        return first().size();
+    }
+
+    public double areaMm2() {
+        return count() * first().areaMm2();
+    }
+
+    /** The pieces' numbers as one pins them on: {@code 14}, {@code 14–25}, {@code 3, 7, 9 …}. */
+    public String numbers() {
+        if (count() == 1) {
+            return first().id();
+        }
+        Piece last = pieces.get(count() - 1);
+        boolean inOneRun = last.row() - first().row() == count() - 1
+                && first().id().equals(String.valueOf(first().row()))
+                && last.id().equals(String.valueOf(last.row()));
+        if (inOneRun) {
+            return first().id() + "–" + last.id();
+        }
+        String some = String.join(", ", pieces.stream().limit(3).map(Piece::id).toList());
+        return count() > 3 ? some + " …" : some;
+    }
+}

@@ -1,0 +1,87 @@
+package hearthcloth.stash;
+
+import hearthcloth.colour.Colour;
+import hearthcloth.colour.ColourException;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Size;
+import hearthcloth.measure.Unit;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Pieces as one says them in a line: {@code 4 x 8 in, 12 of them, green print, right side}. In any order: a size (width
+ * by length; {@code 1 1/2 yd of 44 in} off the bolt; {@code 6 in square}; {@code fat quarter}), how many, faces, nap,
+ * washing, a colour as {@code #8a9a5b}. What is left is the fabric's name.
+ *
+ * @param size width across, height along the selvage
+ * @param colour only where the line gives one as a number; the name may bring one to mind
+ * @param faces empty where the line does not say
+ * @param nap empty where the line does not say
+ */
+public record SpokenPieces(
+        String name,
+        Size size,
+        int count,
+        Optional<Colour> colour,
+        Optional<Fabric.Faces> faces,
+        Optional<Fabric.Nap> nap,
+        Piece.Washed washed)
+        implements SpokenLine {
+
+    /** Longer than this is not a line that was said. */
+    private static final int LONGEST = 300;
+
+    /**
+     * Reads one line.
+     *
+     * @param bare the unit of sizes without one; null where it must be written
+     */
+    public static SpokenLine hear(String line, @Nullable Unit bare) {
+        String plain = Names.plain(line);
+        if (plain.length() > LONGEST) {
+            return new Unclear(
+                    "this line is " + plain.length() + " letters long; write one kind of piece on each line");
+        }
+        try {
+            SpokenSize.Found size = SpokenSize.find(plain, bare);
+            return pieces(size);
+        } catch (MeasureException | ColourException e) {
+            return new Unclear(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static SpokenLine pieces(SpokenSize.Found found) {
+        SpokenWords words = new SpokenWords(found.rest());
+        Optional<Colour> colour = words.hex().map(Colour::parse);
+        Optional<Fabric.Faces> faces = words.first(SpokenWords.FACES);
+        Optional<Fabric.Nap> nap = words.first(SpokenWords.NAP);
+        Piece.Washed washed = words.first(SpokenWords.WASHED).orElse(Piece.Washed.UNKNOWN);
+        int count = words.count();
+        String name = words.name();
+        if (count < 1 || count > StashFile.MOST_PIECES) {
+            return new Unclear("how many of them? write a number from 1 to " + StashFile.MOST_PIECES);
+        }
+        if (name.isEmpty()) {
+            return new Unclear("what is the fabric called? a colour will do, such as \"green print\"");
+        }
+        if (name.codePointCount(0, name.length()) > Names.LONGEST) {
+            return new Unclear("the fabric's name is too long for a label; " + Names.LONGEST + " letters fit");
+        }
+        return new SpokenPieces(name, found.size(), count, colour, faces, nap, washed);
+    }
+
+    /** The fabric this line makes where none of that name is there; colours in {@code taken} are kept clear of. */
+    public Fabric fabric(Set<Colour> taken) {
+        return new Fabric(
+                name,
+                colour.orElseGet(() -> QuietColours.pick(name, taken)),
+                faces.orElse(Fabric.Faces.SAME),
+                nap.orElse(Fabric.Nap.ANY));
+    }
+
+    /** True when {@code other} is another spelling of this fabric's name. */
+    public boolean isNamed(String other) {
+        return Names.key(name).equals(Names.key(other));
+    }
+}

@@ -1,0 +1,129 @@
+package hearthcloth.stash;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Size;
+import hearthcloth.measure.Unit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Finds the size in a line: the ways of saying one, each tried in turn. Numbers are read by {@link Measures}. */
+final class SpokenSize {
+
+    /** Wider than any loom, longer than any bolt. */
+    private static final Length WIDEST = Length.of(5, Unit.METRE);
+
+    private static final Length LONGEST = Length.of(100, Unit.METRE);
+
+    private static final String GLYPHS = "½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚";
+    private static final String NUMBER =
+            "(?:\\d+[ -]+\\d+\\s?[/⁄]\\s?\\d+|\\d+\\s?[/⁄]\\s?\\d+|\\d*[.,]\\d+" + "|\\d*\\s?[" + GLYPHS + "]|\\d+)";
+    private static final String UNIT = "(?:(?:in|inch|inches|ft|foot|feet|yds?|yards?|mm|millimet(?:re|er)s?|cm"
+            + "|centimet(?:re|er)s?|m|met(?:re|er)s?)(?:\\.(?!\\d))?(?!(?!x\\s?\\d)\\p{L})|''|[\"″”'′’])";
+    private static final String LENGTH = NUMBER + "(?:\\s?-?" + UNIT + ")?";
+    private static final String MEASURED = NUMBER + "\\s?-?" + UNIT;
+    private static final String FRONT = "(?<![\\d.,/⁄\\p{L}#])";
+    private static final String TIMES = "\\s*(?:[x×*]|by\\b)\\s*";
+    private static final String PARTED = "\\s*(?:,|by\\b|x|×|and)?\\s*";
+
+    /** One way of saying a size. */
+    private enum Way {
+        /** {@code 12 x 4 x 8 in}: twelve of them; but {@code 4 x 8 in x 12} is a size first. */
+        COUNTED("(?<count>\\d+)" + TIMES + "(?<a>" + NUMBER + "(?!\\s?-?" + UNIT + "|\\d)|" + LENGTH + "(?=" + TIMES
+                + MEASURED + "))" + TIMES + "(?<b>" + LENGTH + ")"),
+        LONG_AND_WIDE("(?<b>" + LENGTH + ")\\s*long" + PARTED + "(?<a>" + LENGTH + ")\\s*wide"),
+        WIDE_AND_LONG("(?<a>" + LENGTH + ")\\s*wide" + PARTED + "(?<b>" + LENGTH + ")\\s*long"),
+        ACROSS("(?<a>" + LENGTH + ")" + TIMES + "(?<b>" + LENGTH + ")"),
+        /** {@code 1 1/2 yd of 44 in}: so long, off a bolt so wide. */
+        OFF_THE_BOLT("(?<b>" + MEASURED + ")\\s+(?:of|off)\\s+(?:a\\s+)?(?<a>" + MEASURED
+                + ")(?:\\s*-?wide)?(?:\\s+(?:bolt|cloth|fabric)\\b)?"),
+        /** {@code 6 square}, {@code 6 in squares}; but {@code 6 squares} are six. */
+        SQUARE("(?<a>" + LENGTH + "(?=\\s*-?(?:square|sq)\\b)|" + MEASURED
+                + "(?=\\s*-?squares\\b))\\s*-?(?:squares?|sq)\\b(?:\\s+of\\b)?"),
+        SQUARE_OF("squares?\\b[ ,]+(?:of\\s+)?(?<a>" + MEASURED + ")"),
+        /** Common practice: half a yard of 44 in cloth cut in two; the handbook gives 18 x 22 in. */
+        FAT_QUARTER("fat[ -]quarters?\\b(?:\\s+of\\b)?");
+
+        private final Pattern pattern;
+
+        Way(String pattern) {
+            this.pattern = Pattern.compile(FRONT + pattern, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+        }
+    }
+
+    /**
+     * A size, and the line without it; a count that stood before it is left as {@code 12 of them}.
+     *
+     * @param rest with a comma where the size was
+     */
+    record Found(Size size, String rest) {}
+
+    private SpokenSize() {}
+
+    /** @throws MeasureException where there is none, or it cannot be read */
+    static Found find(String line, @Nullable Unit bare) {
+        for (Way way : Way.values()) {
+            Matcher matcher = way.pattern.matcher(line);
+            if (matcher.find()) {
+                String counted = way == Way.COUNTED ? matcher.group("count") + " of them, " : "";
+                String rest = line.substring(0, matcher.start()) + ", " + counted + line.substring(matcher.end());
+                return new Found(checked(size(way, matcher, bare)), rest);
+            }
+        }
+        throw new MeasureException(lone(line));
+    }
+
+    private static Size size(Way way, Matcher found, @Nullable Unit bare) {
+        if (way == Way.FAT_QUARTER) {
+            return new Size(Length.inches(18), Length.inches(22));
+        }
+        if (way == Way.SQUARE || way == Way.SQUARE_OF) {
+            return Size.square(length(found.group("a"), bare));
+        }
+        String across = found.group("a");
+        String along = found.group("b");
+        Unit first = unitOf(across, bare);
+        Unit second = unitOf(along, first);
+        return new Size(length(across, unitOf(across, second)), length(along, second));
+    }
+
+    private static @Nullable Unit unitOf(String length, @Nullable Unit otherwise) {
+        Matcher unit = Pattern.compile(UNIT + "$", Pattern.CASE_INSENSITIVE).matcher(length.strip());
+        return unit.find() ? Unit.named(plainMarks(unit.group())).orElse(otherwise) : otherwise;
+    }
+
+    private static Length length(String text, @Nullable Unit unit) {
+        String marks = plainMarks(text)
+                .replaceAll("(?<=\\d)\\s?([/⁄])\\s?(?=\\d)", "$1")
+                .replaceAll("-(?=\\p{L})", " ");
+        return Measures.length(marks, unit);
+    }
+
+    private static String plainMarks(String text) {
+        return text.replace('’', '\'').replaceAll("''", "\"");
+    }
+
+    private static Size checked(Size size) {
+        if (!size.width().isPositive() || !size.height().isPositive()) {
+            throw new MeasureException("one side is nothing; write a size above zero");
+        }
+        boolean over = size.width().isMoreThan(LONGEST)
+                || size.height().isMoreThan(LONGEST)
+                || size.width().min(size.height()).isMoreThan(WIDEST);
+        if (over) {
+            throw new MeasureException("that is more than any bolt holds; check the numbers and their unit");
+        }
+        return size;
+    }
+
+    private static String lone(String line) {
+        Matcher one =
+                Pattern.compile(FRONT + MEASURED, Pattern.CASE_INSENSITIVE).matcher(line);
+        return one.find()
+                ? one.group() + " is one side; and the other? write \"" + one.group() + " x 8 in\", \"" + one.group()
+                        + " square\" or \"1 yd of 44 in\""
+                : "how large is it? write a size such as \"4 x 8 in\"";
+    }
+}

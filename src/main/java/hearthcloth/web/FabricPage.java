@@ -1,0 +1,178 @@
+package hearthcloth.web;
+
+import hearthcloth.draw.FabricPicture;
+import hearthcloth.draw.RefusedPicture;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.StashBook;
+import hearthcloth.store.StashEdit;
+import hearthcloth.store.StoreException;
+import hearthcloth.store.SwatchBook.Swatch;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One fabric: its name, colour, faces and nap, for all its pieces at once; her own picture of it. */
+public final class FabricPage {
+
+    private static final int LONGEST_NAME = 80;
+    private static final double PIXELS = 240;
+    private static final Length SHOWN = Length.cm(20);
+
+    /**
+     * What the page shows.
+     *
+     * @param seen tells this state of the fabric from a later one
+     * @param across how much cloth her picture shows, as she may write it
+     */
+    public record View(
+            Fabric fabric, String total, String about, Drawn drawn, boolean hasPicture, String across, String seen) {}
+
+    private final Room room;
+
+    FabricPage(Room room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/stash/fabric", this::show);
+        routes.post("/stash/fabric", this::change);
+        routes.post("/stash/fabric/picture", this::picture);
+        routes.post("/stash/fabric/picture/away", this::unpicture);
+        routes.get("/stash/swatch", this::swatch);
+    }
+
+    private StashBook book() {
+        return room.store().stash();
+    }
+
+    /** A fabric's name she wrote, on one line. */
+    static String name(String written) {
+        String name = written.replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
+        if (name.isEmpty()) {
+            throw new MeasureException("the fabric has no name; write what you call it");
+        }
+        if (name.codePointCount(0, name.length()) > LONGEST_NAME) {
+            throw new MeasureException("the name is too long for a label; " + LONGEST_NAME + " letters fit");
+        }
+        return name;
+    }
+
+    private static String address(String fabric) {
+        return "/stash/fabric?name=" + URLEncoder.encode(fabric, StandardCharsets.UTF_8);
+    }
+
+    private static Fabric asked(Stash stash, String name) {
+        return stash.fabric(name)
+                .orElseThrow(() -> new NotFoundResponse("There is no fabric of that name in the stash any more."));
+    }
+
+    private void show(Context context) {
+        Stash stash = book().whole();
+        Fabric fabric = asked(stash, Room.text(context, "name"));
+        Map<String, Length> across = room.store().swatches().across();
+        List<Piece> pieces = stash.of(fabric);
+        var ruler = room.settings().ruler();
+        double area = pieces.stream().mapToDouble(Piece::areaMm2).sum();
+        View view = new View(
+                fabric,
+                StashView.pieces(pieces.size()) + ", " + ruler.area(area, Rounding.NEAREST),
+                StashView.about(fabric),
+                Drawn.of(Size.square(SHOWN), fabric, 1, Drawn.scale(SHOWN, PIXELS), across, "cloth"),
+                across.containsKey(fabric.name()),
+                ruler.write(across.getOrDefault(fabric.name(), Length.cm(10)), Rounding.NEAREST),
+                seen(fabric, pieces.size()));
+        room.show(
+                context,
+                "stash-fabric.jte",
+                Map.of("frame", room.frame(context, fabric.name(), "Stash"), "view", view));
+    }
+
+    private static String seen(Fabric fabric, int pieces) {
+        return fabric + "|" + pieces;
+    }
+
+    private void change(Context context) {
+        Stash stash = book().whole();
+        Optional<Fabric> found = stash.fabric(Room.field(context, "was"));
+        if (found.isEmpty() || !seen(found.get(), stash.of(found.get()).size()).equals(context.formParam("seen"))) {
+            throw new StoreException("This fabric has meanwhile been changed in another window. Nothing was changed; go"
+                    + " back to the stash and look again.");
+        }
+        Fabric was = found.get();
+        Fabric is = new Fabric(
+                name(Room.field(context, "name")),
+                StashPage.colour(Room.field(context, "colour")),
+                StashPage.choice(Fabric.Faces.class, Room.field(context, "faces"))
+                        .orElse(was.faces()),
+                StashPage.choice(Fabric.Nap.class, Room.field(context, "nap")).orElse(was.nap()));
+        // A name that another fabric bears makes them one fabric.
+        List<Piece> gone = stash.pieces().stream()
+                .filter(piece ->
+                        piece.fabric().equals(was) || piece.fabric().name().equalsIgnoreCase(is.name()))
+                .filter(piece -> !piece.fabric().equals(is))
+                .toList();
+        if (gone.isEmpty()) {
+            Room.go(context, address(is.name()), "Nothing was changed.");
+            return;
+        }
+        List<Piece> come = gone.stream()
+                .map(piece -> new Piece(piece.id(), is, piece.size(), piece.washed(), piece.row()))
+                .toList();
+        book().edit(new StashEdit("change the fabric " + was.name(), gone, come));
+        if (room.store().swatches().find(is.name()).isEmpty()) {
+            // Left under the old name too, so that undoing finds it.
+            room.store()
+                    .swatches()
+                    .find(was.name())
+                    .ifPresent(swatch -> room.store().swatches().keep(is.name(), swatch));
+        }
+        Room.go(context, address(is.name()), "Changed for " + StashView.pieces(gone.size()) + ".");
+    }
+
+    private void picture(Context context) {
+        Fabric fabric = asked(book().whole(), Room.field(context, "was"));
+        String written = Room.field(context, "across");
+        Length across = written.isEmpty()
+                ? Length.cm(10)
+                : Measures.length(written, room.settings().bare());
+        if (across.isLessThan(Length.cm(1)) || across.isMoreThan(Length.cm(300))) {
+            throw new MeasureException(
+                    "a picture shows between 1 cm and 3 m of cloth; measure from its left edge to its" + " right");
+        }
+        try {
+            byte[] jpeg = FabricPicture.jpeg(StashFiles.upload(context, "picture", FabricPicture.MOST_BYTES));
+            String picture = Base64.getEncoder().encodeToString(jpeg);
+            room.store().swatches().keep(fabric.name(), new Swatch("image/jpeg", picture, across));
+        } catch (RefusedPicture e) {
+            throw StashFiles.refused(422, String.valueOf(e.getMessage()), e);
+        }
+        Room.go(context, address(fabric.name()), "Your picture is kept and tiled to scale.");
+    }
+
+    private void unpicture(Context context) {
+        String name = Room.field(context, "was");
+        room.store().swatches().remove(name);
+        Room.go(context, address(name), "The picture is taken away; the colour shows again.");
+    }
+
+    private void swatch(Context context) {
+        Swatch swatch = room.store()
+                .swatches()
+                .find(Room.text(context, "fabric"))
+                .orElseThrow(() -> new NotFoundResponse("There is no picture of this fabric."));
+        context.contentType(swatch.kind()).result(Base64.getDecoder().decode(swatch.picture()));
+    }
+}

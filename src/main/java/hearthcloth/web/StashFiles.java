@@ -1,0 +1,121 @@
+package hearthcloth.web;
+
+import hearthcloth.measure.Ruler;
+import hearthcloth.stash.Arrivals;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import hearthcloth.stash.StashFile;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The stash as a CSV file, in and out. */
+final class StashFiles {
+
+    private static final int MOST_MEGABYTES = 8;
+    private static final int SHOWN_PROBLEMS = 30;
+
+    private final Room room;
+    private final StashPage page;
+
+    StashFiles(Room room, StashPage page) {
+        this.room = room;
+        this.page = page;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/stash/stash.csv", this::write);
+        routes.post("/stash/file", this::read);
+    }
+
+    private void write(Context context) {
+        Ruler ruler = room.settings().ruler();
+        List<Piece> oneRow = new ArrayList<>();
+        for (Piece piece : room.store().stash().whole().pieces()) {
+            // Pieces of one row that are alike become one line with a count.
+            oneRow.add(new Piece(piece.id(), piece.fabric(), piece.size(), piece.washed(), 1));
+        }
+        context.contentType("text/csv; charset=utf-8")
+                .header("Content-Disposition", "attachment; filename=\"stash.csv\"")
+                .result(StashFile.write(new Stash(oneRow), ruler, Map.of()));
+    }
+
+    private void read(Context context) {
+        String text = text(upload(context, "file", MOST_MEGABYTES << 20));
+        StashFile.Reading reading =
+                StashFile.read(text, Optional.of(room.settings().bare()));
+        if (reading instanceof StashFile.Faulty faulty) {
+            StashPage.Draft draft = new StashPage.Draft("", StashHeard.NOTHING, "", faulty.lines(SHOWN_PROBLEMS));
+            page.page(
+                    context.status(422),
+                    StashView.of(
+                            room.store(),
+                            new StashAsked("", "", "", 1),
+                            room.settings().ruler()),
+                    draft,
+                    "The file was not taken; nothing was changed.");
+            return;
+        }
+        StashFile.Read read = (StashFile.Read) reading;
+        Arrivals arrivals = page.arrivals();
+        arrivals.add(read.stash());
+        String said = page.keep("add " + StashView.pieces(arrivals.pieces().size()) + " from a file", arrivals);
+        List<String> more = new ArrayList<>(
+                read.warnings().stream().limit(5).map(Troubles::upright).toList());
+        if (!read.kept().isEmpty()) {
+            more.add("Columns that are not about fabric were left out.");
+        }
+        Room.go(context, "/stash", said + (more.isEmpty() ? "" : " " + String.join(" ", more)));
+    }
+
+    /**
+     * The bytes of a file that was sent along with a form.
+     *
+     * @throws HttpResponseException where there is none or it is over {@code most} bytes, in words
+     */
+    static byte[] upload(Context context, String name, int most) {
+        UploadedFile file = context.uploadedFile(name);
+        if (file == null || file.size() == 0) {
+            throw refused(422, "No file was chosen, or it is empty.");
+        }
+        try (InputStream in = file.content()) {
+            byte[] bytes = in.readNBytes(most + 1);
+            if (bytes.length > most) {
+                throw refused(413, "This file is over " + (most >> 20) + " MB; choose a smaller one.");
+            }
+            return bytes;
+        } catch (IOException e) {
+            throw refused(422, "The file did not arrive whole; send it again.", e);
+        }
+    }
+
+    /** A refusal in words; what brought it about goes along. */
+    static HttpResponseException refused(int status, String words, Throwable... causes) {
+        HttpResponseException refused = new HttpResponseException(status, words);
+        for (Throwable cause : causes) {
+            refused.addSuppressed(cause);
+        }
+        return refused;
+    }
+
+    private static String text(byte[] bytes) {
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            throw refused(422, "This file is not text in UTF-8; save it from the spreadsheet as CSV (UTF-8).", e);
+        }
+    }
+}
