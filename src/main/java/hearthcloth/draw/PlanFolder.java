@@ -8,6 +8,7 @@ import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.Plan;
 import hearthcloth.sew.Guide;
+import hearthcloth.sew.PieceTask;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +22,9 @@ import java.nio.file.Path;
 public record PlanFolder(Plan plan, Ruler ruler, Paper paper) {
 
     private static final double SCREEN_DPI = 120;
+
+    /** Millimetres; the letters of a picture this large are 16 px and more where it is shown 640 px wide. */
+    private static final double SCREEN_PIECE = 170;
 
     /** Writes the five files into {@code folder}, which must exist; files of these names are replaced. */
     public void write(Path folder) throws IOException {
@@ -49,6 +53,18 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper) {
     /** One face on a sheet of its own, with its legend. */
     public Picture face(Face face) {
         return FaceSheet.of(plan, face, ruler);
+    }
+
+    /** One piece of fabric as it lies on the mat, to be looked at on a screen. */
+    public Picture piece(PieceTask task) {
+        return new CutPicture(plan, task, ruler)
+                .within(SCREEN_PIECE, SCREEN_PIECE)
+                .picture();
+    }
+
+    /** The printed guide as a PDF. */
+    public byte[] guide() {
+        return guide(Guide.of(plan, ruler));
     }
 
     private byte[] guide(Guide guide) {

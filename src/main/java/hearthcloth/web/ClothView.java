@@ -104,7 +104,13 @@ public record ClothView(SavedCloth saved, Stash stash, Settings settings, Wished
     }
 
     public String back() {
-        return ClothDrawing.still(cloth(), Face.BACK, fabrics(), "Back of " + saved.name());
+        return still(Face.BACK);
+    }
+
+    /** A face to look at. */
+    String still(Face face) {
+        String words = (face == Face.FRONT ? "Front of " : "Back of ") + saved.name() + ", " + size();
+        return ClothDrawing.still(cloth(), face, fabrics(), words);
     }
 
     private ClothDrawing.Target target(String name) {

@@ -66,6 +66,9 @@ public final class Workroom implements AutoCloseable {
             new GalleryPage(room).add(config.routes);
             new ClothPage(room).add(config.routes);
             new StashPage(room).add(config.routes);
+            new CutPage(room).add(config.routes);
+            new ClothsPage(room).add(config.routes);
+            new ArchivePage(room).add(config.routes);
             new SettingsPage(room).add(config.routes);
             new Example(room).add(config.routes);
         });

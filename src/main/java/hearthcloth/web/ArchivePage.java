@@ -1,0 +1,48 @@
+package hearthcloth.web;
+
+import hearthcloth.store.Archive;
+import hearthcloth.store.StoreException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+
+/** Everything out and in again as one file. */
+final class ArchivePage {
+
+    private final Room room;
+
+    ArchivePage(Room room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/archive", this::out);
+        routes.post("/archive", this::in);
+    }
+
+    private void out(Context context) {
+        context.contentType("application/zip")
+                .header("Content-Disposition", "attachment; filename=\"hearthcloth-archive.zip\"")
+                .result(Archive.of(room.store()).bytes());
+    }
+
+    private void in(Context context) {
+        UploadedFile file = context.uploadedFile("file");
+        if (file == null || file.size() == 0) {
+            throw new StoreException("Choose an archive first.");
+        }
+        Archive archive;
+        try {
+            archive = Archive.read(file.content().readAllBytes());
+        } catch (IOException e) {
+            throw new StoreException("The file did not arrive whole; try again.", e);
+        }
+        int cloths = archive.into(room.store(), Room.field(context, "how").equals("instead"));
+        Room.go(
+                context,
+                "/cloths",
+                "Brought in " + archive.pieces().size() + " pieces and " + cloths
+                        + " cloths. The stash's undo takes the pieces out again.");
+    }
+}

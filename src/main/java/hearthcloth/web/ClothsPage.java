@@ -1,0 +1,182 @@
+package hearthcloth.web;
+
+import hearthcloth.cloth.Face;
+import hearthcloth.draw.Paper;
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.Plan;
+import hearthcloth.store.ClothDocument.Life;
+import hearthcloth.store.ClothDocument.Stage;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.StoreException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What she designed and made: pictures, whom it went to, its guide on paper, side by side, out and in again. */
+public final class ClothsPage {
+
+    private static final int LONGEST_NOTE = 200;
+    private static final int MOST_SIDE_BY_SIDE = 4;
+
+    /** One cloth on the shelf. */
+    public record Card(
+            SavedCloth saved, String front, String back, String size, String stage, List<ClothView.Line> figures) {
+
+        public Life life() {
+            return saved.document().life();
+        }
+
+        public boolean made() {
+            return saved.document().plan().isPresent();
+        }
+    }
+
+    private final Room room;
+
+    ClothsPage(Room room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/cloths", this::show);
+        routes.get("/cloths/compare", this::compare);
+        routes.post("/cloths/{id}/life", this::life);
+        routes.post("/cloths/{id}/used", this::used);
+        routes.post("/cloths/{id}/remove", this::remove);
+        routes.get("/cloths/{id}/guide.pdf", this::guide);
+        routes.get("/cloths/{id}/plan.json", context -> {
+            String text = drawn(context).planFile();
+            sent(context, "application/json", "plan.json").result(text);
+        });
+        routes.get("/cloths/{id}/front.svg", context -> face(context, Face.FRONT));
+        routes.get("/cloths/{id}/back.svg", context -> face(context, Face.BACK));
+    }
+
+    private void show(Context context) {
+        List<Card> cards = room.store().cloths().all().stream().map(this::card).toList();
+        room.show(context, "cloths.jte", Map.of("frame", room.frame(context, "Your cloths", "Cloths"), "cards", cards));
+    }
+
+    private void compare(Context context) {
+        List<Card> cards = context.queryParams("c").stream()
+                .distinct()
+                .limit(MOST_SIDE_BY_SIDE)
+                .flatMap(id -> room.store().cloths().find(id).stream())
+                .map(this::card)
+                .toList();
+        if (cards.size() < 2) {
+            Room.go(context, "/cloths", "Choose two cloths or more to see them side by side.");
+            return;
+        }
+        room.show(
+                context,
+                "cloths-compare.jte",
+                Map.of("frame", room.frame(context, "Side by side", "Cloths"), "cards", cards));
+    }
+
+    private Card card(SavedCloth saved) {
+        Ruler ruler = room.settings().ruler();
+        ClothView view =
+                new ClothView(saved, new hearthcloth.stash.Stash(List.of()), room.settings(), Wished.NOTHING, "");
+        Stage stage = saved.document().life().stage();
+        Size size = saved.document().design().layout().finished();
+        String words = size.isSquare()
+                ? ruler.write(size.width(), Rounding.NEAREST) + " square"
+                : ruler.write(size, Rounding.NEAREST);
+        return new Card(
+                saved,
+                view.still(Face.FRONT),
+                view.still(Face.BACK),
+                words,
+                stage == Stage.DESIGNED ? "designed" : stage == Stage.CUT ? "cut" : "sewn",
+                view.figures());
+    }
+
+    private SavedCloth cloth(Context context) {
+        return room.store()
+                .cloths()
+                .find(context.pathParam("id"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+    }
+
+    private void life(Context context) {
+        SavedCloth saved = cloth(context);
+        Life was = saved.document().life();
+        Stage stage = Room.field(context, "sewn").equals("yes") && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
+        Life now =
+                new Life(stage, note(context, "made"), note(context, "wrapped"), note(context, "keeper"), was.uses());
+        room.store().cloths().save(saved, "notes", saved.document().with(now));
+        Room.go(context, "/cloths", "Noted.");
+    }
+
+    private static String note(Context context, String name) {
+        String text = Room.field(context, name);
+        if (text.length() > LONGEST_NOTE) {
+            throw new MeasureException("a note is at most " + LONGEST_NOTE + " letters long");
+        }
+        return text;
+    }
+
+    private void used(Context context) {
+        SavedCloth saved = cloth(context);
+        Life was = saved.document().life();
+        Life now = new Life(was.stage(), was.made(), was.wrapped(), was.keeper(), was.uses() + 1);
+        room.store().cloths().save(saved, "used again", saved.document().with(now));
+        Room.go(
+                context,
+                "/cloths",
+                saved.name() + " has been used " + now.uses() + (now.uses() == 1 ? " time." : " times."));
+    }
+
+    private void remove(Context context) {
+        SavedCloth saved = cloth(context);
+        room.store().cloths().remove(saved.id());
+        Room.go(context, "/cloths", saved.name() + " is removed.");
+    }
+
+    private PlanFolder drawn(Context context) {
+        SavedCloth saved = cloth(context);
+        Plan plan = saved.document()
+                .plan()
+                .orElseThrow(() -> new StoreException("The stash does not suffice for this cloth; change it first."));
+        Plan named = new Plan(
+                new Plan.Story(
+                        saved.name(),
+                        plan.story().goodAt(),
+                        plan.story().chosen(),
+                        plan.story().cautions()),
+                plan.cloth(),
+                plan.rules(),
+                plan.cuts(),
+                plan.bound());
+        Paper paper = Optional.ofNullable(context.queryParam("paper"))
+                .flatMap(Paper::named)
+                .orElse(room.settings().paper());
+        return new PlanFolder(named, room.settings().ruler(), paper);
+    }
+
+    private void guide(Context context) {
+        byte[] pdf = drawn(context).guide();
+        sent(context, "application/pdf", "guide.pdf").result(pdf);
+    }
+
+    private void face(Context context, Face face) {
+        String svg = SvgWriter.write(drawn(context).face(face));
+        sent(context, "image/svg+xml", face == Face.FRONT ? "front.svg" : "back.svg")
+                .result(svg);
+    }
+
+    /** A fixed file name: a cloth's own name may hold anything. */
+    private static Context sent(Context context, String type, String file) {
+        String how = type.equals("application/pdf") ? "inline" : "attachment";
+        return context.contentType(type).header("Content-Disposition", how + "; filename=\"hearthcloth-" + file + "\"");
+    }
+}
