@@ -1,6 +1,8 @@
 package hearthcloth.stash;
 
 import hearthcloth.colour.Colour;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Size;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,7 +13,8 @@ import java.util.Set;
 
 /**
  * Pieces on their way into a stash. A fabric that is there already stays as it is there, whatever the newcomers say of
- * it; where they say otherwise, a note tells so. Used once.
+ * it; where they say otherwise, a note tells so. Used once. Throws {@link MeasureException} where the stash would grow
+ * past {@link StashFile#MOST_PIECES}.
  */
 public final class Arrivals {
 
@@ -19,11 +22,13 @@ public final class Arrivals {
     private final Set<Colour> taken = new HashSet<>();
     private final List<Piece> pieces = new ArrayList<>();
     private final Set<String> notes = new LinkedHashSet<>();
+    private final int there;
     private int next;
 
     /** @param next the first number that is free for a piece */
     public Arrivals(Stash stash, int next) {
         this.next = next;
+        this.there = stash.pieces().size();
         stash.fabrics().forEach(this::know);
     }
 
@@ -71,7 +76,11 @@ public final class Arrivals {
         }
     }
 
-    private void put(Fabric fabric, hearthcloth.measure.Size size, Piece.Washed washed) {
+    private void put(Fabric fabric, Size size, Piece.Washed washed) {
+        if (there + pieces.size() >= StashFile.MOST_PIECES) {
+            throw new MeasureException("the stash would pass " + StashFile.MOST_PIECES
+                    + " pieces, more than it takes; check the counts. Nothing was added");
+        }
         pieces.add(new Piece(String.valueOf(next), fabric, size, washed, next));
         next++;
     }

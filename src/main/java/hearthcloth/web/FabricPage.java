@@ -6,6 +6,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
@@ -13,6 +14,7 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.StashBook;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.StoreException;
+import hearthcloth.store.SwatchBook;
 import hearthcloth.store.SwatchBook.Swatch;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -22,7 +24,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** One fabric: its name, colour, faces and nap, for all its pieces at once; her own picture of it. */
 public final class FabricPage {
@@ -84,15 +85,15 @@ public final class FabricPage {
         Fabric fabric = asked(stash, Room.text(context, "name"));
         Map<String, Length> across = room.store().swatches().across();
         List<Piece> pieces = stash.of(fabric);
-        var ruler = room.settings().ruler();
+        Ruler ruler = room.settings().ruler();
         double area = pieces.stream().mapToDouble(Piece::areaMm2).sum();
         View view = new View(
                 fabric,
-                StashView.pieces(pieces.size()) + ", " + ruler.area(area, Rounding.NEAREST),
+                StashView.pieces(pieces.size()) + ", " + StashView.area(area, ruler),
                 StashView.about(fabric),
                 Drawn.of(Size.square(SHOWN), fabric, 1, Drawn.scale(SHOWN, PIXELS), across, "cloth"),
                 across.containsKey(fabric.name()),
-                ruler.write(across.getOrDefault(fabric.name(), Length.cm(10)), Rounding.NEAREST),
+                ruler.write(across.getOrDefault(fabric.name(), hand(ruler)), Rounding.NEAREST),
                 seen(fabric, pieces.size()));
         room.show(
                 context,
@@ -106,12 +107,7 @@ public final class FabricPage {
 
     private void change(Context context) {
         Stash stash = book().whole();
-        Optional<Fabric> found = stash.fabric(Room.field(context, "was"));
-        if (found.isEmpty() || !seen(found.get(), stash.of(found.get()).size()).equals(context.formParam("seen"))) {
-            throw new StoreException("This fabric has meanwhile been changed in another window. Nothing was changed; go"
-                    + " back to the stash and look again.");
-        }
-        Fabric was = found.get();
+        Fabric was = meant(context, stash);
         Fabric is = new Fabric(
                 name(Room.field(context, "name")),
                 StashPage.colour(Room.field(context, "colour")),
@@ -124,22 +120,36 @@ public final class FabricPage {
                         piece.fabric().equals(was) || piece.fabric().name().equalsIgnoreCase(is.name()))
                 .filter(piece -> !piece.fabric().equals(is))
                 .toList();
-        if (gone.isEmpty()) {
-            Room.go(context, address(is.name()), "Nothing was changed.");
-            return;
-        }
-        List<Piece> come = gone.stream()
-                .map(piece -> new Piece(piece.id(), is, piece.size(), piece.washed(), piece.row()))
-                .toList();
-        book().edit(new StashEdit("change the fabric " + was.name(), gone, come));
-        if (room.store().swatches().find(is.name()).isEmpty()) {
-            // Left under the old name too, so that undoing finds it.
-            room.store()
-                    .swatches()
-                    .find(was.name())
-                    .ifPresent(swatch -> room.store().swatches().keep(is.name(), swatch));
+        if (!gone.isEmpty()) {
+            List<Piece> come = gone.stream()
+                    .map(piece -> new Piece(piece.id(), is, piece.size(), piece.washed(), piece.row()))
+                    .toList();
+            book().edit(new StashEdit("change the fabric " + was.name(), gone, come));
+            pictureFollows(was.name(), is.name());
         }
         Room.go(context, address(is.name()), "Changed for " + StashView.pieces(gone.size()) + ".");
+    }
+
+    /** The fabric as it was when the page was shown. */
+    private static Fabric meant(Context context, Stash stash) {
+        return stash.fabric(Room.field(context, "was"))
+                .filter(found -> seen(found, stash.of(found).size()).equals(context.formParam("seen")))
+                .orElseThrow(
+                        () -> new StoreException("This fabric has meanwhile been changed in another window. Nothing"
+                                + " was changed; go back to the stash and look again."));
+    }
+
+    /** Her picture is left under the old name too, so that undoing finds it. */
+    private void pictureFollows(String was, String is) {
+        SwatchBook swatches = room.store().swatches();
+        if (swatches.find(is).isEmpty()) {
+            swatches.find(was).ifPresent(swatch -> swatches.keep(is, swatch));
+        }
+    }
+
+    /** What a picture shows where nobody measured it. */
+    private static Length hand(Ruler ruler) {
+        return ruler.isMetric() ? Length.cm(10) : Length.inches(4);
     }
 
     private void picture(Context context) {

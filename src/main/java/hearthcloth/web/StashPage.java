@@ -111,16 +111,9 @@ public final class StashPage {
         String text = Optional.ofNullable(context.formParam("lines")).orElse("");
         List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
         if (lines.size() > MOST_LINES) {
-            page(
-                    context.status(422),
-                    whole(),
-                    new Draft(
-                            "",
-                            StashHeard.NOTHING,
-                            text,
-                            List.of("These are " + lines.size() + " lines; " + MOST_LINES
-                                    + " are taken at once. A CSV file takes more.")),
-                    "");
+            String many = "These are " + lines.size() + " lines; " + MOST_LINES
+                    + " are taken at once. A CSV file takes more.";
+            page(context.status(422), whole(), new Draft("", StashHeard.NOTHING, text, List.of(many)), "");
             return;
         }
         Arrivals arrivals = arrivals();
@@ -135,13 +128,13 @@ public final class StashPage {
                 wrong.add("“" + line.strip() + "”: " + unclear.sentence() + ".");
             }
         }
-        String said = arrivals.pieces().isEmpty()
-                ? ""
-                : keep("add " + StashView.pieces(arrivals.pieces().size()), arrivals);
+        int come = arrivals.pieces().size();
+        String said = come == 0 ? "" : keep("add " + StashView.pieces(come), arrivals);
         if (wrong.isEmpty()) {
             Room.go(context, "/stash", said.isEmpty() ? "There was nothing in the box." : said);
         } else {
-            page(context.status(422), whole(), new Draft("", StashHeard.NOTHING, String.join("\n", left), wrong), said);
+            Draft draft = new Draft("", StashHeard.NOTHING, String.join("\n", left), wrong);
+            page(context.status(422), whole(), draft, said);
         }
     }
 

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -59,17 +60,8 @@ public record StashView(
     static StashView of(Store store, StashAsked asked, Ruler ruler) {
         Stash stash = store.stash().whole();
         Map<String, Length> across = store.swatches().across();
-        String trouble = "";
-        Optional<Size> least = Optional.empty();
-        try {
-            least = asked.leastSize(ruler.unit());
-        } catch (MeasureException e) {
-            trouble = String.valueOf(e.getMessage());
-        }
-        Optional<Size> wanted = least;
-        List<Piece> found = stash.pieces().stream()
-                .filter(piece -> asked.wants(piece, wanted))
-                .toList();
+        List<Piece> found = new ArrayList<>();
+        String trouble = find(stash, asked, ruler, found);
         List<Lot> lots = sorted(Lot.of(found));
         int pages = Math.max(1, (lots.size() + LOTS - 1) / LOTS);
         int page = Math.min(asked.page(), pages);
@@ -84,6 +76,23 @@ public record StashView(
                 store.stash().redoable().orElse(""),
                 trouble,
                 stash.pieces().isEmpty());
+    }
+
+    /** Puts the pieces she wants into {@code found}; what is wrong with the size she asks for, then all are wanted. */
+    private static String find(Stash stash, StashAsked asked, Ruler ruler, List<Piece> found) {
+        Optional<Size> least = Optional.empty();
+        String trouble = "";
+        try {
+            least = asked.leastSize(ruler.unit());
+        } catch (MeasureException e) {
+            trouble = String.valueOf(e.getMessage());
+        }
+        for (Piece piece : stash.pieces()) {
+            if (asked.wants(piece, least)) {
+                found.add(piece);
+            }
+        }
+        return trouble;
     }
 
     /** By fabric, in the order of names; within one the largest first. */
@@ -109,7 +118,7 @@ public record StashView(
             out.add(new Group(
                     fabric.name(),
                     about(fabric),
-                    pieces((int) sum[0]) + ", " + ruler.area(sum[1], Rounding.NEAREST),
+                    pieces((int) sum[0]) + ", " + area(sum[1], ruler),
                     "/stash/fabric?name=" + URLEncoder.encode(fabric.name(), StandardCharsets.UTF_8),
                     shown));
         });
@@ -178,7 +187,7 @@ public record StashView(
                     fabric.name(),
                     Drawn.of(patch, fabric, 1, 1, across, "t" + number++),
                     (int) sum[0],
-                    ruler.area(sum[1], Rounding.NEAREST),
+                    area(sum[1], ruler),
                     asked.of(fabric.name().equals(asked.fabric()) ? "" : fabric.name()),
                     fabric.name().equals(asked.fabric())));
         }
@@ -192,8 +201,16 @@ public record StashView(
         }
         double area = found.stream().mapToDouble(Piece::areaMm2).sum();
         String of = asked.isAll() ? "" : " of " + stash.pieces().size();
-        return found.size() + of + (stash.pieces().size() == 1 ? " piece" : " pieces") + ", "
-                + ruler.area(area, Rounding.NEAREST);
+        return found.size() + of + (stash.pieces().size() == 1 ? " piece" : " pieces") + ", " + area(area, ruler);
+    }
+
+    /** An area as one says it: {@code 384 sq in}, {@code 2.5 sq yd}, {@code 3.1 m²}. */
+    static String area(double squareMm, Ruler ruler) {
+        double side = ruler.isMetric() ? 1000 : 914.4;
+        double far = squareMm / (side * side);
+        return far < 2
+                ? ruler.area(squareMm, Rounding.NEAREST)
+                : String.format(Locale.ROOT, "%.1f %s", far, ruler.isMetric() ? "m²" : "sq yd");
     }
 
     static String pieces(int count) {

@@ -1,0 +1,120 @@
+package hearthcloth.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Piece;
+import hearthcloth.store.Store;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Visits a workroom of its own as a browser without JavaScript does. */
+abstract class StashVisit {
+
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneOffset.UTC);
+
+    private final Workroom workroom;
+    final Store store;
+    final HttpClient client = HttpClient.newHttpClient();
+    private final String token;
+
+    StashVisit(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("workroom.db");
+        workroom = Workroom.open(file, 0, CLOCK);
+        store = Store.open(file, CLOCK);
+        token = first("name=\"token\" content=\"([0-9a-f]+)\"", get("/stash").body());
+    }
+
+    @AfterEach
+    void close() {
+        workroom.close();
+    }
+
+    HttpRequest.Builder to(String path) {
+        return HttpRequest.newBuilder(URI.create("http://localhost:" + workroom.port() + path));
+    }
+
+    HttpResponse<String> get(String path) throws IOException, InterruptedException {
+        return client.send(to(path).build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    HttpResponse<String> post(String path, String... namesAndValues) throws IOException, InterruptedException {
+        StringBuilder body = new StringBuilder("token=" + token);
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            body.append('&')
+                    .append(namesAndValues[i])
+                    .append('=')
+                    .append(URLEncoder.encode(namesAndValues[i + 1], StandardCharsets.UTF_8));
+        }
+        return client.send(
+                to(path).header("Content-Type", "application/x-www-form-urlencoded")
+                        .POST(HttpRequest.BodyPublishers.ofString(body.toString()))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** Sends a form with a file, as a browser does. */
+    HttpResponse<String> send(String path, String name, byte[] file, String... namesAndValues)
+            throws IOException, InterruptedException {
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        String line = "----cloth";
+        field(body, line, "token", token);
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            field(body, line, namesAndValues[i], namesAndValues[i + 1]);
+        }
+        body.writeBytes(("--" + line + "\r\nContent-Disposition: form-data; name=\"" + name
+                        + "\"; filename=\"given\"\r\nContent-Type: application/octet-stream\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8));
+        body.writeBytes(file);
+        body.writeBytes(("\r\n--" + line + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return client.send(
+                to(path).header("Content-Type", "multipart/form-data; boundary=" + line)
+                        .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+    }
+
+    private static void field(ByteArrayOutputStream body, String line, String name, String value) {
+        body.writeBytes(
+                ("--" + line + "\r\nContent-Disposition: form-data; name=\"" + name + "\"\r\n\r\n" + value + "\r\n")
+                        .getBytes(StandardCharsets.UTF_8));
+    }
+
+    static String first(String pattern, String text) {
+        Matcher matcher = Pattern.compile(pattern).matcher(text);
+        assertThat(matcher.find()).as(pattern + " in " + text).isTrue();
+        return matcher.group(1);
+    }
+
+    List<Piece> pieces() {
+        return store.stash().whole().pieces();
+    }
+
+    static String seen(String page) {
+        return first("name=\"seen\" value=\"([^\"]*)\"", page)
+                .replace("&#34;", "\"")
+                .replace("&#39;", "'")
+                .replace("&lt;", "<")
+                .replace("&amp;", "&");
+    }
+
+    static Size inches(long width, long length) {
+        return new Size(Length.inches(width), Length.inches(length));
+    }
+}
