@@ -23,6 +23,8 @@ public final class Joinery implements Reworkable {
     private static final double SPREAD = 0.1;
     private static final double MISSING_FIRST = 1e6;
     private static final double SECOND = 0.05;
+    private static final int FIRST_EVENING = 32;
+    private static final int EVENING = 256;
     private static final Selection.Way[] WAYS = Selection.Way.values();
 
     private final Strips strips;
@@ -38,6 +40,8 @@ public final class Joinery implements Reworkable {
     private final int[] order;
     private final boolean[] ruined;
     private int bestKind;
+    private final Evening evening;
+    private int untilEvening = FIRST_EVENING;
 
     /** Starts with nothing pieced. */
     public Joinery(List<WantedBar> bars, Strips strips, JoinRules rules, long loss) {
@@ -49,6 +53,7 @@ public final class Joinery implements Reworkable {
         this.selection = new Selection(offers, loss, now.capacity);
         this.trial = new Parts(now.capacity);
         this.best = new Parts(now.capacity);
+        this.evening = new Evening(now, strips, rules, offers, loss);
         this.unit =
                 Math.max(1, bars.stream().mapToLong(WantedBar::length).average().orElse(1));
         this.order = new int[bars.size()];
@@ -67,10 +72,15 @@ public final class Joinery implements Reworkable {
 
     @Override
     public void rework(SplittableRandom chance) {
+        if (--untilEvening == 0) {
+            untilEvening = EVENING;
+            while (evening.win(chance)) {}
+            return;
+        }
         int bars = now.bars();
         int most = chance.nextInt(8) == 0 ? Math.max(2, bars / 2) : Math.min(bars, 4);
         int count = 1 + chance.nextInt(most);
-        int last = now.missing() > 0 && chance.nextBoolean() ? missing(chance) : chance.nextInt(bars);
+        int last = now.missing() > 0 && chance.nextBoolean() ? now.someMissing(chance) : chance.nextInt(bars);
         if (chance.nextInt(4) == 0 && now.parts(last) > 0) {
             takeAllFrom(strips.origin(now.strip(last, chance.nextInt(now.parts(last)))));
         }
@@ -81,16 +91,6 @@ public final class Joinery implements Reworkable {
             last = next;
         }
         rebuild(chance, false);
-    }
-
-    /** One of the bars that are not pieced; something around it must change. */
-    private int missing(SplittableRandom chance) {
-        int skip = chance.nextInt(now.missing());
-        int bar = 0;
-        while (now.parts(bar) > 0 || skip-- > 0) {
-            bar++;
-        }
-        return bar;
     }
 
     /** Takes the bars apart that have a part from there, so that it can be cut another way. */
@@ -239,9 +239,10 @@ public final class Joinery implements Reworkable {
                 spread += whole * whole - rest * rest;
             }
         }
+        double missing = MISSING + 2.0 * now.joins() / Math.max(1, now.bars() - now.missing());
         return now.joins()
-                + MISSING * now.missing()
-                + MISSING * now.missingLength() / unit
+                + missing * now.missing()
+                + missing * now.missingLength() / unit
                 + SPREAD * spread
                 + strips.cost(now.used());
     }
