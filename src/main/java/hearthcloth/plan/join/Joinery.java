@@ -14,6 +14,8 @@ import java.util.SplittableRandom;
  * memory) shows why this works: in a connected set of strips and bars the joins are the strips less one, whatever the
  * cutting, so fewest joins means few strips in many separate sets, which is what exact fits and long remainders bring.
  *
+ * <p>Now and then {@link Evening} tries to win a join, or to piece what is missing, by dividing whole sets anew.
+ *
  * <p>Every attempt obeys all rules; a bar that cannot be pieced is left out and costs more than any join. One rework
  * costs O(r (p log p)) for r bars and p places.
  */
@@ -73,8 +75,11 @@ public final class Joinery implements Reworkable {
     @Override
     public void rework(SplittableRandom chance) {
         if (--untilEvening == 0) {
+            boolean going = true;
+            while (going) {
+                going = evening.win(chance);
+            }
             untilEvening = EVENING;
-            while (evening.win(chance)) {}
             return;
         }
         int bars = now.bars();
@@ -239,7 +244,7 @@ public final class Joinery implements Reworkable {
                 spread += whole * whole - rest * rest;
             }
         }
-        double missing = MISSING + 2.0 * now.joins() / Math.max(1, now.bars() - now.missing());
+        double missing = Math.max(MISSING, 1 + 2.0 * now.joins() / Math.max(1, now.bars() - now.missing()));
         return now.joins()
                 + missing * now.missing()
                 + missing * now.missingLength() / unit
