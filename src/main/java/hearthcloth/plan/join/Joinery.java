@@ -14,6 +14,8 @@ import java.util.SplittableRandom;
  * memory) shows why this works: in a connected set of strips and bars the joins are the strips less one, whatever the
  * cutting, so fewest joins means few strips in many separate sets, which is what exact fits and long remainders bring.
  *
+ * <p>Now and then {@link Evening} tries to win a join, or to piece what is missing, by dividing whole sets anew.
+ *
  * <p>Every attempt obeys all rules; a bar that cannot be pieced is left out and costs more than any join. One rework
  * costs O(r (p log p)) for r bars and p places.
  */
@@ -23,6 +25,8 @@ public final class Joinery implements Reworkable {
     private static final double SPREAD = 0.1;
     private static final double MISSING_FIRST = 1e6;
     private static final double SECOND = 0.05;
+    private static final int FIRST_EVENING = 32;
+    private static final int EVENING = 256;
     private static final Selection.Way[] WAYS = Selection.Way.values();
 
     private final Strips strips;
@@ -38,6 +42,8 @@ public final class Joinery implements Reworkable {
     private final int[] order;
     private final boolean[] ruined;
     private int bestKind;
+    private final Evening evening;
+    private int untilEvening = FIRST_EVENING;
 
     /** Starts with nothing pieced. */
     public Joinery(List<WantedBar> bars, Strips strips, JoinRules rules, long loss) {
@@ -49,6 +55,7 @@ public final class Joinery implements Reworkable {
         this.selection = new Selection(offers, loss, now.capacity);
         this.trial = new Parts(now.capacity);
         this.best = new Parts(now.capacity);
+        this.evening = new Evening(now, strips, rules, offers, loss);
         this.unit =
                 Math.max(1, bars.stream().mapToLong(WantedBar::length).average().orElse(1));
         this.order = new int[bars.size()];
@@ -67,10 +74,18 @@ public final class Joinery implements Reworkable {
 
     @Override
     public void rework(SplittableRandom chance) {
+        if (--untilEvening == 0) {
+            boolean going = true;
+            while (going) {
+                going = evening.win(chance);
+            }
+            untilEvening = EVENING;
+            return;
+        }
         int bars = now.bars();
         int most = chance.nextInt(8) == 0 ? Math.max(2, bars / 2) : Math.min(bars, 4);
         int count = 1 + chance.nextInt(most);
-        int last = now.missing() > 0 && chance.nextBoolean() ? missing(chance) : chance.nextInt(bars);
+        int last = now.missing() > 0 && chance.nextBoolean() ? now.someMissing(chance) : chance.nextInt(bars);
         if (chance.nextInt(4) == 0 && now.parts(last) > 0) {
             takeAllFrom(strips.origin(now.strip(last, chance.nextInt(now.parts(last)))));
         }
@@ -81,16 +96,6 @@ public final class Joinery implements Reworkable {
             last = next;
         }
         rebuild(chance, false);
-    }
-
-    /** One of the bars that are not pieced; something around it must change. */
-    private int missing(SplittableRandom chance) {
-        int skip = chance.nextInt(now.missing());
-        int bar = 0;
-        while (now.parts(bar) > 0 || skip-- > 0) {
-            bar++;
-        }
-        return bar;
     }
 
     /** Takes the bars apart that have a part from there, so that it can be cut another way. */
@@ -239,9 +244,10 @@ public final class Joinery implements Reworkable {
                 spread += whole * whole - rest * rest;
             }
         }
+        double missing = Math.max(MISSING, 1 + 2.0 * now.joins() / Math.max(1, now.bars() - now.missing()));
         return now.joins()
-                + MISSING * now.missing()
-                + MISSING * now.missingLength() / unit
+                + missing * now.missing()
+                + missing * now.missingLength() / unit
                 + SPREAD * spread
                 + strips.cost(now.used());
     }

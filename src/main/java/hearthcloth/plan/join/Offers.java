@@ -4,13 +4,14 @@ import java.util.Arrays;
 
 /**
  * All that a bar's next part could be cut from, sorted by length: remainders of open strips and strips still to be
- * opened. Entries are packed into one long each, length above, number below, so that sorting is a plain array sort.
+ * opened, of very many places the last {@value #MOST_PLACES}, which are the longest. Entries are packed into one long each, length above, number below, so that sorting is a plain array sort.
  */
 final class Offers {
 
     private static final int BITS = 11;
     private static final int MOST = 1 << BITS;
     private static final int MOST_COPIES = 6;
+    private static final int MOST_PLACES = MOST / 2;
 
     private final long[] packed = new long[MOST];
     private final int[] source = new int[MOST];
@@ -19,7 +20,9 @@ final class Offers {
     /** Collects what is at least {@code least} long; sources below 0 are places, as their complement. */
     void gather(Strips strips, long[] used, int kind, long least) {
         count = 0;
-        for (int place : strips.places(kind)) {
+        int[] places = strips.places(kind);
+        for (int i = Math.max(0, places.length - MOST_PLACES); i < places.length; i++) {
+            int place = places[i];
             long length = strips.offered(kind, place);
             if (length >= least) {
                 for (int copy = Math.min(MOST_COPIES, strips.copies(kind, place)); copy > 0; copy--) {

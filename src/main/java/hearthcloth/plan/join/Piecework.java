@@ -2,6 +2,7 @@ package hearthcloth.plan.join;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.SplittableRandom;
 
 /** Which bar is pieced from which parts of which strips: flat arrays, so that copying them is cheap. */
 public final class Piecework implements JoinRules.Placed {
@@ -78,6 +79,16 @@ public final class Piecework implements JoinRules.Placed {
     /** How many bars are not pieced. */
     public int missing() {
         return missing;
+    }
+
+    /** One of the bars that are not pieced, of which there is one. */
+    int someMissing(SplittableRandom chance) {
+        int skip = chance.nextInt(missing);
+        int bar = 0;
+        while (parts[bar] > 0 || skip-- > 0) {
+            bar++;
+        }
+        return bar;
     }
 
     /** Their length together. */

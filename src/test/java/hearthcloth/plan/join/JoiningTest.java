@@ -84,6 +84,54 @@ class JoiningTest {
         }
     }
 
+    @Test
+    void scraps_cut_from_the_bars_with_nothing_to_spare_are_put_together_again() {
+        for (int seed = 0; seed < 12; seed++) {
+            JoinJob job = planted(seed);
+            Answer<JoinPlan, Integer> answer = new Joining().run(job, Budget.steps(2_000), seed, better -> {});
+            assertThat(answer.best()).as("%s", job).hasValueSatisfying(plan -> {
+                check(job, plan);
+                assertThat(plan.joins()).isLessThanOrEqualTo(job.strips().size() - 20);
+            });
+        }
+    }
+
+    @Test
+    void twenty_bars_of_two_hundred_strips_reach_the_bound() {
+        for (int seed = 0; seed < 12; seed++) {
+            JoinJob job = many(seed);
+            Answer<JoinPlan, Integer> answer = new Joining().run(job, Budget.steps(2_000), seed, better -> {});
+            assertThat(answer.best()).as("%s", job).hasValueSatisfying(plan -> check(job, plan));
+            assertThat(answer.proven()).as("%s", job).isTrue();
+        }
+    }
+
+    /** Twenty bars cut into six parts each, which are the scraps. */
+    private static JoinJob planted(long seed) {
+        SplittableRandom chance = new SplittableRandom(seed);
+        List<Long> strips = chance.longs(120, 60, 350).boxed().toList();
+        List<Long> bars = LongStream.range(0, 20)
+                .map(bar -> strips.subList((int) bar * 6, (int) bar * 6 + 6).stream()
+                                .mapToLong(Long::longValue)
+                                .sum()
+                        - 5 * 15)
+                .boxed()
+                .toList();
+        return new JoinJob(bars, strips, 15, 60);
+    }
+
+    /** Twenty bars, and strips for 1 to 50 hundredths more than they need. */
+    private static JoinJob many(long seed) {
+        SplittableRandom chance = new SplittableRandom(seed);
+        List<Long> strips = chance.longs(200, 80, 250 + 40 * seed).boxed().toList();
+        double gain = strips.stream().mapToLong(strip -> strip - 15).sum() / (1.01 + 0.49 * chance.nextDouble());
+        List<Long> bars = LongStream.range(0, 20)
+                .map(i -> Math.round(gain * (10 + i) / 390))
+                .boxed()
+                .toList();
+        return new JoinJob(bars, strips, 15, 60);
+    }
+
     private static JoinJob tiny(long seed) {
         SplittableRandom chance = new SplittableRandom(seed);
         List<Long> bars = chance.longs(1 + chance.nextInt(3), 2, 11).boxed().toList();
