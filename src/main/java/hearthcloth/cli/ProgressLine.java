@@ -8,14 +8,18 @@ final class ProgressLine {
     private static final int WIDTH = 70;
 
     private final Shell shell;
+    private String best = "";
 
     ProgressLine(Shell shell) {
         this.shell = shell;
     }
 
     void show(Progress progress) {
+        progress.best()
+                .ifPresent(plan ->
+                        best = ", best with " + Words.count(plan.figures().joins(), "join"));
         say("planning: " + progress.tried() + " of " + progress.of() + " layouts tried, " + progress.found()
-                + " can be made");
+                + " can be made" + best);
     }
 
     void say(String words) {

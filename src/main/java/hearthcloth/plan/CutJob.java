@@ -171,14 +171,32 @@ final class CutJob {
         for (Shortage shortage : shortages) {
             String what = String.join(
                     ", ", shortage.demands().stream().map(this::label).toList());
-            String from = String.join(
-                    " or ", shortage.fabrics().stream().mapToObj(this::fabric).toList());
+            List<String> names =
+                    shortage.fabrics().stream().mapToObj(this::fabric).toList();
+            String from = names.size() <= 3
+                    ? String.join(" or ", names)
+                    : "Any of " + names.size() + " fabrics, such as " + names.get(0) + ",";
             String length = ruler.write(mark.times(Math.max(1, shortage.missingLength())), Rounding.UP);
             String width = ruler.write(mark.times(shortage.width()), Rounding.UP);
             sentences.add(from + " is " + (proven ? "at least " : "about ") + length + " short at " + width
                     + " wide, for " + what + ".");
         }
         return sentences;
+    }
+
+    /** Fabric that would fill what is short, a piece for each. */
+    List<Piece> pieces(List<Shortage> shortages) {
+        List<Piece> filling = new ArrayList<>();
+        for (Shortage shortage : shortages) {
+            Size size = new Size(
+                    mark.times(shortage.width()), mark.times(Math.max(shortage.width(), shortage.missingLength())));
+            pieces.stream()
+                    .map(Piece::fabric)
+                    .filter(fabric -> shortage.fabrics().has(number(fabric)))
+                    .findFirst()
+                    .ifPresent(fabric -> filling.add(new Piece("added", fabric, size, Piece.Washed.UNKNOWN, 0)));
+        }
+        return filling;
     }
 
     private String label(int demand) {

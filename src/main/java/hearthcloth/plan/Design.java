@@ -11,7 +11,9 @@ import hearthcloth.cloth.Side;
 import hearthcloth.measure.Length;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A cloth settled but for the cutting: sizes of hearth and bars, which fabrics may go where, how it is made up. What is
@@ -20,6 +22,13 @@ import java.util.List;
  * @param order in which the bars were laid out; a layout changed by hand keeps the order it came from
  */
 public record Design(Order order, Layout layout, Scheme scheme, Making making, Rules rules) {
+
+    /** Every fabric that may lie somewhere. */
+    List<Fabric> fabrics() {
+        Set<Fabric> wanted = new LinkedHashSet<>(scheme.hearth());
+        scheme.bars().forEach(wanted::addAll);
+        return List.copyOf(wanted);
+    }
 
     /** The cloth with each bar in one piece: what every bar must come to, allowances and leeway included. */
     Cloth whole() {

@@ -1,15 +1,10 @@
 package hearthcloth.plan;
 
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.cutjoin.CutAndJoin;
 import hearthcloth.plan.cutjoin.Outcome;
 import hearthcloth.plan.search.Budget;
-import hearthcloth.stash.Fabric;
-import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** Tries one draft against the pieces it may be cut from. */
 final class Fitting {
@@ -32,23 +27,7 @@ final class Fitting {
         return mark * mark;
     }
 
-    /** What is short in a draft that was not made, in sentences. */
-    static List<String> lacking(Draft draft, Supply supply, long steps, Ruler ruler, Budget budget) {
-        CutJob job = job(draft.design(), supply);
-        Budget share = Budget.either(Budget.steps(steps), budget);
-        Outcome outcome = new CutAndJoin(job.job()).search(share, 1, found -> {});
-        if (outcome instanceof Outcome.Impossible impossible) {
-            return job.sentences(impossible.shortages(), true, ruler);
-        }
-        if (outcome instanceof Outcome.NotFound notFound) {
-            return job.sentences(notFound.leftOut(), false, ruler);
-        }
-        return List.of("A plan was found only with more time; plan again with a larger budget.");
-    }
-
     static CutJob job(Design design, Supply supply) {
-        Set<Fabric> wanted = new LinkedHashSet<>(design.scheme().hearth());
-        design.scheme().bars().forEach(wanted::addAll);
-        return new CutJob(design, supply.of(List.copyOf(wanted)));
+        return new CutJob(design, supply.of(design.fabrics()));
     }
 }

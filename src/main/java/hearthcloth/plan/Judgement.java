@@ -8,6 +8,7 @@ import hearthcloth.stash.Fabric;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A quick look at a draft before it is searched: could it be made at all, and how many joins will it take about. Only
@@ -23,12 +24,20 @@ final class Judgement {
         this.making = making;
     }
 
-    /** Less is better; infinite where the draft cannot be made. */
-    double cost(Draft draft) {
+    /**
+     * What is thought of a draft; less is better.
+     *
+     * @param joins about how many
+     * @param tightness in joins as well: how likely the fabric will not go round
+     */
+    record Judged(double joins, double tightness) {}
+
+    /** Empty where the draft cannot be made. */
+    Optional<Judged> judged(Draft draft) {
         Size hearth = Layout.hearthEdges(draft.design().layout().courses(), making)
                 .around(draft.shape().layout().hearth());
         if (draft.scheme().hearth().stream().noneMatch(fabric -> supply.holds(fabric, hearth))) {
-            return Double.POSITIVE_INFINITY;
+            return Optional.empty();
         }
         Map<List<Fabric>, Double> wanted = new HashMap<>();
         wanted.merge(draft.scheme().hearth(), hearth.areaMm2(), Double::sum);
@@ -37,18 +46,39 @@ final class Judgement {
         for (int i = 0; i < slots.size(); i++) {
             Layout.Slot slot = slots.get(i);
             List<Fabric> fabrics = draft.scheme().bars().get(i);
-            Length width = slot.width().plus(making.seam().loss()).plus(making.trim());
-            Length length = slot.length().plus(making.seam().narrow().times(2)).plus(making.leeway());
+            Length width = width(slot);
+            Length length = length(slot);
             Length longest = supply.longest(fabrics, width);
             Length gain = longest.minus(making.seam().loss());
             if (!gain.isPositive()) {
-                return Double.POSITIVE_INFINITY;
+                return Optional.empty();
             }
             double parts = Math.ceil((double) length.minus(making.seam().loss()).nm() / gain.nm());
             joins += Math.max(0, parts - 1);
             wanted.merge(fabrics, new Size(width, length).areaMm2(), Double::sum);
         }
-        return joins + tightness(wanted);
+        double tightness = tightness(wanted);
+        return tightness < Double.POSITIVE_INFINITY ? Optional.of(new Judged(joins, tightness)) : Optional.empty();
+    }
+
+    /** All its patches as cut with each bar in one piece, in square millimetres. */
+    double areaMm2(Shape shape) {
+        Layout layout = shape.layout();
+        double area = Layout.hearthEdges(layout.courses(), making)
+                .around(layout.hearth())
+                .areaMm2();
+        for (Layout.Slot slot : layout.slots()) {
+            area += new Size(width(slot), length(slot)).areaMm2();
+        }
+        return area;
+    }
+
+    private Length width(Layout.Slot slot) {
+        return slot.width().plus(making.seam().loss()).plus(making.trim());
+    }
+
+    private Length length(Layout.Slot slot) {
+        return slot.length().plus(making.seam().narrow().times(2)).plus(making.leeway());
     }
 
     /** Fabric that is nearly used up makes joins and failures likely: a few joins' worth, growing fast. */

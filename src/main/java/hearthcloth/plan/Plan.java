@@ -3,6 +3,7 @@ package hearthcloth.plan;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,16 @@ public record Plan(Story story, Cloth cloth, Rules rules, List<PieceCut> cuts, B
             chosen = List.copyOf(chosen);
             cautions = List.copyOf(cautions);
         }
+
+        Story goodAt(String sentence) {
+            return new Story(title, sentence, chosen, cautions);
+        }
+
+        Story chosenFirst(String sentence) {
+            List<String> more = new ArrayList<>(List.of(sentence));
+            more.addAll(chosen);
+            return new Story(title, goodAt, more, cautions);
+        }
     }
 
     /** Which piece a patch is cut from, and where. */
@@ -35,6 +46,11 @@ public record Plan(Story story, Cloth cloth, Rules rules, List<PieceCut> cuts, B
 
     public Plan {
         cuts = List.copyOf(cuts);
+    }
+
+    /** The same plan in other words. */
+    Plan told(Story other) {
+        return new Plan(other, cloth, rules, cuts, bound);
     }
 
     /** For each patch id, where it is cut from. */

@@ -1,16 +1,14 @@
 package hearthcloth.plan;
 
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.search.Budget;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -32,6 +30,8 @@ public final class Planner {
 
     private final Wish wish;
     private final Supply supply;
+    private final Shapes shapes;
+    private final Drafts drafts;
     private final Stash stash;
     private final List<Fabric> named;
     private final Work work;
@@ -51,6 +51,8 @@ public final class Planner {
                 ? stash
                 : stash.only(named.stream().map(Fabric::name).toList());
         this.supply = new Supply(this.stash);
+        this.shapes = new Shapes(wish, this.stash);
+        this.drafts = new Drafts(wish, supply, shapes, named);
         this.work = work;
     }
 
@@ -91,7 +93,7 @@ public final class Planner {
         if (!trials.isEmpty()) {
             return new Outcome.Proposals(Selection.of(trials, wish));
         }
-        Shortfall.Reasons reasons = new Shortfall(wish, stash).reasons(size, new Shapes(wish, stash).forSize(size));
+        Shortfall.Reasons reasons = new Shortfall(wish, stash).reasons(size, shapes.forSize(size));
         List<String> why = reasons.why().isEmpty() ? closest(size) : reasons.why();
         return new Outcome.CannotMake(reasons.proven(), why, nearest(size));
     }
@@ -101,21 +103,43 @@ public final class Planner {
         Length step = step(wish.preferences().ruler());
         Optional<Size> largest = largest(Size.square(step), wish);
         if (largest.isEmpty()) {
-            Shortfall.Reasons reasons = new Shortfall(wish, stash)
-                    .reasons(Optional.empty(), new Shapes(wish, stash).forSize(Optional.empty()));
+            Shortfall.Reasons reasons =
+                    new Shortfall(wish, stash).reasons(Optional.empty(), shapes.forSize(Optional.empty()));
             return new Outcome.CannotMake(reasons.proven(), reasons.why(), List.of());
         }
-        List<Plan> plans = new ArrayList<>(Selection.of(tryAt(largest, HALF_TRIES), wish));
         Length smaller = step.times(largest.get().width().nm() * 3 / 4 / step.nm());
-        plans.addAll(
-                Math.min(1, plans.size()), Selection.of(tryAt(Optional.of(Size.square(smaller)), HALF_TRIES), wish));
-        return new Outcome.Proposals(
-                plans.subList(0, Math.min(plans.size(), wish.preferences().proposals())));
+        List<Trial> trials = new ArrayList<>(tryAt(largest, HALF_TRIES));
+        List<Trial> largestFirst = trials.subList(0, Math.min(1, trials.size()));
+        List<Trial> both = new ArrayList<>(tryAt(Optional.of(Size.square(smaller)), HALF_TRIES));
+        both.addAll(trials);
+        both.sort(Trial.BEST);
+        if (both.isEmpty()) {
+            return new Outcome.CannotMake(false, closest(largest), List.of());
+        }
+        List<Plan> plans = new ArrayList<>(Selection.of(largestFirst, both, wish));
+        plans.replaceAll(plan -> plan.cloth().finished().equals(largest.get())
+                ? plan.told(plan.story().chosenFirst(howSure(largest.get().width())))
+                : plan);
+        return new Outcome.Proposals(plans);
+    }
+
+    /** Whether a larger square is ruled out; if not, from where on it is. */
+    private String howSure(Length side) {
+        Ruler ruler = wish.preferences().ruler();
+        Length hem = wish.making().hem().allowance();
+        Length least = hem.min(wish.making().seam().narrow()).times(2);
+        Length limit = LargestCloth.limit(stash, hem, least);
+        return side.plus(step(ruler)).isMoreThan(limit)
+                ? "The size: in steps of " + ruler.write(step(ruler), Rounding.NEAREST)
+                        + " no larger square is possible."
+                : "The size: the largest square found; all the fabric together could not make one above "
+                        + ruler.write(limit, Rounding.UP) + ".";
     }
 
     private Optional<Size> largest(Size shape, Wish asked) {
+        Planner planner = asked.equals(wish) ? this : new Planner(stash, asked, named, work);
         return LargestCloth.of(
-                shape, step(asked.preferences().ruler()), stash.areaMm2(), size -> isMade(asked, Optional.of(size)));
+                shape, step(asked.preferences().ruler()), stash.areaMm2(), size -> planner.isMade(Optional.of(size)));
     }
 
     /** The nearest cloths the stash makes: the same wish smaller, else with hearth, bars and rounds left open. */
@@ -134,26 +158,28 @@ public final class Planner {
         return List.of();
     }
 
-    private boolean isMade(Wish asked, Optional<Size> size) {
-        Planner planner = new Planner(stash, asked, named, work);
-        return planner.drafts(size, QUICK_TRIES).stream()
-                .anyMatch(draft -> !work.budget().spent()
-                        && Fitting.fit(
-                                        draft,
-                                        supply,
-                                        FIRST_STEPS,
-                                        asked.preferences().seed(),
-                                        work.budget())
-                                .isPresent());
+    /** Tried with the freest plan of colour, of which all others are narrower. */
+    private boolean isMade(Optional<Size> size) {
+        List<Draft> free = drafts.of(size, kind -> kind == Scheme.Kind.ALL, QUICK_TRIES);
+        return (free.isEmpty() ? drafts.of(size, QUICK_TRIES) : free)
+                .stream()
+                        .anyMatch(draft -> !work.budget().spent()
+                                && Fitting.fit(
+                                                draft,
+                                                supply,
+                                                FIRST_STEPS,
+                                                wish.preferences().seed(),
+                                                work.budget())
+                                        .isPresent());
     }
 
     /** What the most promising draft still lacks. */
     private List<String> closest(Optional<Size> size) {
-        return drafts(size, 1).stream()
+        return drafts.of(size, 1).stream()
                 .findFirst()
-                .map(draft -> Fitting.lacking(
+                .map(draft -> Remedy.of(
                         draft, supply, work.laterSteps(), wish.preferences().ruler(), work.budget()))
-                .orElse(List.of("The fabrics do not go far enough in any plan of colour that was tried."));
+                .orElseGet(() -> List.of(drafts.thrift(size)));
     }
 
     /** A hearth, widths and rounds say how large the cloth comes out. */
@@ -165,21 +191,25 @@ public final class Planner {
 
     /** Everything the stash makes at this size, best first. */
     private List<Trial> tryAt(Optional<Size> size, int most) {
-        List<Draft> drafts = drafts(size, most);
-        Map<Draft, Trial> found = new LinkedHashMap<>();
+        List<Draft> promising = drafts.of(size, most);
+        List<Trial> found = new ArrayList<>();
+        Optional<Trial> best = Optional.empty();
         int tried = 0;
-        for (Draft draft : drafts) {
+        for (Draft draft : promising) {
             if (tried > 0 && work.budget().spent()) {
                 break;
             }
             tried++;
-            Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), work.budget())
-                    .ifPresent(trial -> found.put(draft, trial));
-            work.seen().accept(new Progress(tried, drafts.size(), found.size()));
+            Optional<Trial> trial =
+                    Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), work.budget());
+            trial.ifPresent(found::add);
+            Optional<Trial> told = best;
+            Optional<Trial> better = trial.filter(one -> told.isEmpty() || Trial.BEST.compare(one, told.get()) < 0);
+            best = better.or(() -> told);
+            work.seen().accept(new Progress(tried, promising.size(), found.size(), better.map(Selection::plan)));
         }
-        List<Trial> trials = new ArrayList<>(found.values());
-        trials.sort(Trial.BEST);
-        return improved(trials);
+        found.sort(Trial.BEST);
+        return improved(found);
     }
 
     /** The best few of each look are searched longer. */
@@ -200,53 +230,6 @@ public final class Planner {
         }
         better.sort(Trial.BEST);
         return better;
-    }
-
-    /** The drafts to try, the promising ones first, every look among them early. */
-    private List<Draft> drafts(Optional<Size> size, int most) {
-        Schemes schemes = new Schemes(supply, named);
-        Judgement judgement = new Judgement(supply, wish.making());
-        Map<Draft, Double> costs = new LinkedHashMap<>();
-        for (Shape shape : new Shapes(wish, stash).forSize(size)) {
-            for (Scheme scheme : schemes.forLayout(shape.layout())) {
-                Draft draft = new Draft(
-                        shape, new Design(shape.order(), shape.layout(), scheme, wish.making(), wish.rules()));
-                double cost = judgement.cost(draft);
-                if (cost < Double.POSITIVE_INFINITY) {
-                    costs.put(draft, cost + shape.layout().courses().size() / 20.0 + unlikeness(shape));
-                }
-            }
-        }
-        List<Draft> sorted = costs.entrySet().stream()
-                .sorted(Map.Entry.comparingByValue(Comparator.naturalOrder()))
-                .map(Map.Entry::getKey)
-                .toList();
-        return taken(sorted, most);
-    }
-
-    /** How far the hearth is from a good third of the cloth; a taste, weighed like a join or two. */
-    private static double unlikeness(Shape shape) {
-        Size hearth = shape.layout().hearth();
-        double share = (double) hearth.width().nm() / shape.finished().width().nm();
-        return 6 * Math.abs(share - 0.36);
-    }
-
-    /** Turn by turn from each look, so that no single one uses up all tries. */
-    private static List<Draft> taken(List<Draft> sorted, int most) {
-        Map<List<Object>, List<Draft>> looks = new LinkedHashMap<>();
-        for (Draft draft : sorted) {
-            List<Object> look = List.of(draft.scheme().kind(), draft.shape().order());
-            looks.computeIfAbsent(look, key -> new ArrayList<>()).add(draft);
-        }
-        List<Draft> taken = new ArrayList<>();
-        for (int turn = 0; taken.size() < Math.min(most, sorted.size()); turn++) {
-            for (List<Draft> look : looks.values()) {
-                if (turn < look.size() && taken.size() < most) {
-                    taken.add(look.get(turn));
-                }
-            }
-        }
-        return taken;
     }
 
     /** Half a round smaller: the step in which nearest cloths are looked for. */

@@ -59,7 +59,7 @@ final class Schemes {
                 rounds(schemes, hearth, List.of(rest.get(0), hearth), slots);
             }
         }
-        if (all.size() > 2 && named.isEmpty()) {
+        if (all.size() > 1 && named.isEmpty()) {
             schemes.add(scheme(Scheme.Kind.ALL, all, slots, (slot, i) -> all));
         }
         return List.copyOf(schemes);

@@ -4,71 +4,78 @@ import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.BiPredicate;
 
-/** Chooses among what was found: the best first, then those that differ to the eye, each with what it is good at. */
+/** Chooses among what was found: the best first, then those that differ to the eye. */
 final class Selection {
+
+    /** How far proposals differ, the more the better; with nothing they are the same cloth cut otherwise. */
+    private static final int[] DIFFERENCES = {4, 3, 2, 1};
+
+    /** Joins that a proposal may have above the best for being different. */
+    private static final int MORE_JOINS = 3;
 
     private Selection() {}
 
     static List<Plan> of(List<Trial> trials, Wish wish) {
-        List<Trial> chosen = varied(trials, wish.preferences().proposals());
-        List<Plan> plans = new ArrayList<>();
-        for (Trial trial : chosen) {
-            plans.add(plan(trial, chosen));
-        }
-        return plans;
+        return of(List.of(), trials, wish);
     }
 
-    static Plan plan(Trial trial, List<Trial> among) {
+    /** With {@code first} before all others. */
+    static List<Plan> of(List<Trial> first, List<Trial> trials, Wish wish) {
+        List<Trial> chosen = varied(first, trials, wish.preferences().proposals());
+        List<Plan> plans = chosen.stream().map(Selection::plan).toList();
+        List<Plan> told = new ArrayList<>();
+        for (int i = 0; i < plans.size(); i++) {
+            Plan plan = plans.get(i);
+            told.add(plan.told(plan.story().goodAt(Praise.of(i, chosen, plans))));
+        }
+        return told;
+    }
+
+    /** A plan by itself, compared with no other. */
+    static Plan plan(Trial trial) {
         Scheme.Kind kind = trial.draft().scheme().kind();
         Plan.Story story = new Plan.Story(
                 kind.title() + ", " + trial.draft().shape().order().phrase(),
-                goodAt(trial, among),
+                kind.idea().substring(0, 1).toUpperCase(Locale.ROOT)
+                        + kind.idea().substring(1) + ".",
                 trial.draft().shape().chosen(),
                 new Stash(trial.answer().used()).washingCaution().stream().toList());
         return trial.answer().plan(story, trial.bound());
     }
 
-    /** Up to {@code most}, best first: one of each plan of colour, then other orders, then other numbers of rounds. */
+    /**
+     * Up to {@code most}, best first: the best of all, then those that differ from every one chosen by much, by less, by
+     * least; such as take few more joins than the best before any others, and one with its hearth in a corner at most.
+     */
     static List<Trial> varied(List<Trial> best, int most) {
-        List<Trial> chosen = new ArrayList<>();
-        List<BiPredicate<Trial, Trial>> alike = List.of(Trial::hasKindOf, Trial::looksLike, Trial::isShadeOf);
-        for (BiPredicate<Trial, Trial> same : alike) {
-            for (Trial trial : best) {
-                if (chosen.size() < most && chosen.stream().noneMatch(other -> same.test(trial, other))) {
-                    chosen.add(trial);
+        return varied(List.of(), best, most);
+    }
+
+    private static List<Trial> varied(List<Trial> first, List<Trial> best, int most) {
+        List<Trial> chosen = new ArrayList<>(first);
+        int joins =
+                best.stream().mapToInt(trial -> trial.figures().joins()).min().orElse(0);
+        for (int limit : new int[] {joins + MORE_JOINS + joins / 2, Integer.MAX_VALUE}) {
+            for (int difference : DIFFERENCES) {
+                for (Trial trial : best) {
+                    if (chosen.size() < most
+                            && trial.figures().joins() <= limit
+                            && isNew(trial, chosen, difference, limit < Integer.MAX_VALUE)) {
+                        chosen.add(trial);
+                    }
                 }
             }
         }
-        chosen.sort(Trial.BEST);
+        chosen.subList(Math.min(first.size(), chosen.size()), chosen.size()).sort(Trial.BEST);
         return chosen;
     }
 
-    private static String goodAt(Trial trial, List<Trial> among) {
-        List<String> points = new ArrayList<>();
-        int joins = trial.figures().joins();
-        if (joins == 0) {
-            points.add("no bar needs a join");
-        } else if (among.stream().allMatch(other -> other.figures().joins() >= joins)) {
-            points.add(joins == 1 ? "only one join" : "fewest joins, " + joins);
-        }
-        if (among.stream()
-                .allMatch(other -> other.figures().cuts() >= trial.figures().cuts())) {
-            points.add("fewest cuts, " + trial.figures().cuts());
-        }
-        if (among.stream()
-                .allMatch(
-                        other -> other.figures().sliverArea() >= trial.figures().sliverArea())) {
-            points.add("least fabric lost");
-        }
-        if (among.stream()
-                .allMatch(other ->
-                        other.answer().used().size() <= trial.answer().used().size())) {
-            points.add("uses up " + trial.answer().used().size() + " pieces");
-        }
-        String idea = trial.draft().scheme().kind().idea();
-        String first = idea.substring(0, 1).toUpperCase(Locale.ROOT) + idea.substring(1);
-        return points.isEmpty() ? first + "." : first + "; " + String.join(", ", points) + ".";
+    private static boolean isNew(Trial trial, List<Trial> chosen, int difference, boolean strict) {
+        boolean corner = strict
+                && trial.isOffCentre()
+                && chosen.stream().anyMatch(Trial::isOffCentre)
+                && !chosen.stream().allMatch(Trial::isOffCentre);
+        return !corner && chosen.stream().allMatch(other -> Likeness.difference(trial, other) >= difference);
     }
 }

@@ -56,7 +56,7 @@ public final class Settling {
     public Answer fit(Design design, String title, Budget budget) {
         Optional<Trial> trial = Fitting.fit(draft(design), supply, STEPS, 1, budget);
         if (trial.isEmpty()) {
-            return new Answer.Lacking(Fitting.lacking(draft(design), supply, STEPS, ruler, budget), false);
+            return new Answer.Lacking(Remedy.of(draft(design), supply, STEPS, ruler, budget), false);
         }
         return new Answer.Made(plan(trial.get(), title));
     }

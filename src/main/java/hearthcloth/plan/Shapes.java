@@ -8,13 +8,10 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -32,13 +29,13 @@ final class Shapes {
     private final Wish wish;
     private final Making making;
     private final Ruler ruler;
-    private final Stash stash;
+    private final ReadyShapes ready;
 
     Shapes(Wish wish, Stash stash) {
         this.wish = wish;
         this.making = wish.making();
         this.ruler = wish.preferences().ruler();
-        this.stash = stash;
+        this.ready = new ReadyShapes(wish, stash.pieces(), leastBar());
     }
 
     /**
@@ -53,6 +50,14 @@ final class Shapes {
     private List<Shape> all(Optional<Size> size, boolean well) {
         Set<Shape> shapes = new LinkedHashSet<>();
         for (Order order : orders()) {
+            if (well
+                    && size.isPresent()
+                    && wish.shape().hearth().isEmpty()
+                    && wish.shape().bars().isEmpty()) {
+                ready.of(size.get(), order, rounds(true)).stream()
+                        .filter(this::isWell)
+                        .forEach(shapes::add);
+            }
             for (List<Wish.Cut<Length>> bars : widths()) {
                 for (int rounds : rounds(well)) {
                     for (Shape shape : shaped(order, bars, rounds, size)) {
@@ -66,22 +71,16 @@ final class Shapes {
         return List.copyOf(shapes);
     }
 
-    /** Where the hearth is ours to choose: between a fifth and a half of each side, so that it is seen and framed. */
     private boolean isWell(Shape shape) {
-        if (wish.shape().hearth().isPresent()) {
-            return true;
-        }
-        Size hearth = shape.layout().hearth();
-        Size whole = shape.finished();
-        return isBetween(hearth.width(), whole.width()) && isBetween(hearth.height(), whole.height());
-    }
-
-    private static boolean isBetween(Length hearth, Length whole) {
-        return hearth.times(5).nm() >= whole.nm() && hearth.times(2).nm() <= whole.nm();
+        return wish.shape().hearth().isPresent()
+                || (Shape.isWell(shape.layout().hearth(), shape.finished())
+                        && (shape.order() != Order.TWO_SIDES
+                                || wish.shape().order().isPresent()
+                                || shape.rounds() > 2));
     }
 
     private List<Order> orders() {
-        return wish.shape().order().map(List::of).orElse(List.of(Order.ROUND, Order.PAIRS));
+        return wish.shape().order().map(List::of).orElse(List.of(Order.values()));
     }
 
     private List<Integer> rounds(boolean well) {
@@ -90,7 +89,8 @@ final class Shapes {
         }
         List<Integer> rounds = new ArrayList<>();
         int least = Math.max(well ? 2 : 1, wish.shape().bars().size());
-        for (int i = least; i <= Math.max(least, MOST_ROUNDS); i++) {
+        int most = wish.shape().bars().isEmpty() ? MOST_ROUNDS : MOST_BARS / 4;
+        for (int i = least; i <= Math.max(least, most); i++) {
             rounds.add(i);
         }
         return rounds;
@@ -101,7 +101,7 @@ final class Shapes {
         if (!wish.shape().bars().isEmpty()) {
             return List.of(wish.shape().bars());
         }
-        Set<Length> widths = new LinkedHashSet<>(ownWidths());
+        Set<Length> widths = new LinkedHashSet<>(ready.widths());
         Length step = ruler.isMetric() ? Length.cm(1) : Length.inches(1, 2);
         int from = ruler.isMetric() ? 5 : 4;
         int to = ruler.isMetric() ? 16 : 12;
@@ -110,27 +110,6 @@ final class Shapes {
         }
         return widths.stream()
                 .map(width -> List.of(new Wish.Cut<>(width, false)))
-                .toList();
-    }
-
-    /** The shorter sides of narrow pieces, the width with most length first: nothing is lost to ripping there. */
-    private List<Length> ownWidths() {
-        Map<Length, Double> lengths = new LinkedHashMap<>();
-        Length least = making.seam().loss().plus(making.hem().allowance()).plus(leastBar());
-        Length most = ruler.isMetric() ? Length.cm(20) : Length.inches(8);
-        for (Piece piece : stash.pieces()) {
-            Length side = ruler.mark(piece.size().width().min(piece.size().height()), Rounding.DOWN);
-            Length along = piece.size().width().max(piece.size().height());
-            if (!side.isLessThan(least) && !side.isMoreThan(most)) {
-                lengths.merge(side, (double) along.nm(), Double::sum);
-            }
-        }
-        return lengths.entrySet().stream()
-                .sorted(Map.Entry.<Length, Double>comparingByValue()
-                        .reversed()
-                        .thenComparing(Map.Entry.comparingByKey()))
-                .limit(8)
-                .map(Map.Entry::getKey)
                 .toList();
     }
 

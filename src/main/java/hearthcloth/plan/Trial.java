@@ -1,5 +1,6 @@
 package hearthcloth.plan;
 
+import hearthcloth.cloth.Order;
 import hearthcloth.plan.cutjoin.Figures;
 import java.util.Comparator;
 
@@ -11,9 +12,10 @@ import java.util.Comparator;
  */
 record Trial(Draft draft, CutAnswer answer, Bound bound) {
 
-    /** The order of goods: fewer joins, then fewer cuts, then less lost, then larger leftovers. */
+    /** The order of goods: fewer joins, the hearth in the middle, fewer cuts, less lost, larger leftovers. */
     static final Comparator<Trial> BEST = Comparator.comparingInt(
                     (Trial trial) -> trial.figures().joins())
+            .thenComparing(Trial::isOffCentre)
             .thenComparingInt(trial -> trial.figures().cuts())
             .thenComparingDouble(trial -> trial.figures().sliverArea())
             .thenComparingDouble(trial -> trial.figures().touchedArea());
@@ -22,17 +24,8 @@ record Trial(Draft draft, CutAnswer answer, Bound bound) {
         return answer.found().figures();
     }
 
-    boolean hasKindOf(Trial other) {
-        return draft.scheme().kind() == other.draft.scheme().kind();
-    }
-
-    /** Alike to the eye: the same plan of colour in the same order. */
-    boolean looksLike(Trial other) {
-        return hasKindOf(other) && draft.shape().order() == other.draft.shape().order();
-    }
-
-    /** Four shades of one: alike, and with as many rounds. */
-    boolean isShadeOf(Trial other) {
-        return looksLike(other) && draft.shape().rounds() == other.draft.shape().rounds();
+    /** The hearth lies in a corner. */
+    boolean isOffCentre() {
+        return draft.shape().order() == Order.TWO_SIDES;
     }
 }

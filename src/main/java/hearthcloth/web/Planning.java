@@ -26,9 +26,10 @@ final class Planning {
     private final Wish wish;
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final Map<String, Plan> shown = new ConcurrentHashMap<>();
-    private volatile Progress progress = new Progress(0, 0, 0);
+    private volatile Progress progress = new Progress(0, 0, 0, Optional.empty());
     private volatile Optional<Outcome> outcome = Optional.empty();
     private volatile boolean running = true;
+    private volatile boolean first = true;
     private volatile boolean failed;
 
     private Planning(Stash stash, Wish wish) {
@@ -48,7 +49,7 @@ final class Planning {
         try {
             for (int effort : EFFORTS) {
                 if (!stopped.get()) {
-                    found(Planner.plan(stash, wish, effort, stopped::get, seen -> progress = seen));
+                    found(Planner.plan(stash, wish, effort, stopped::get, this::heard));
                 }
             }
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
@@ -57,11 +58,20 @@ final class Planning {
         running = false;
     }
 
+    /** The first plan there is stands in the gallery while the search goes on. */
+    private void heard(Progress seen) {
+        progress = seen;
+        if (first) {
+            seen.best().ifPresent(plan -> outcome = Optional.of(new Outcome.Proposals(List.of(plan))));
+        }
+    }
+
     /** A longer look that was stopped before it found anything does not take away what the first one found. */
     private void found(Outcome next) {
-        if (outcome.isEmpty() || next instanceof Outcome.Proposals) {
+        if (first || next instanceof Outcome.Proposals) {
             outcome = Optional.of(next);
         }
+        first = false;
     }
 
     void stop() {

@@ -1,0 +1,107 @@
+package hearthcloth.plan;
+
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Every layout with every plan of colour that is worth trying, sorted by a quick look. */
+final class Drafts {
+
+    private final Wish wish;
+    private final Supply supply;
+    private final Shapes shapes;
+    private final Schemes schemes;
+    private final Judgement judgement;
+
+    Drafts(Wish wish, Supply supply, Shapes shapes, List<Fabric> named) {
+        this.wish = wish;
+        this.supply = supply;
+        this.shapes = shapes;
+        this.schemes = new Schemes(supply, named);
+        this.judgement = new Judgement(supply, wish.making());
+    }
+
+    /** Where no draft is worth trying: what the thriftiest layout takes, beside what there is. */
+    String thrift(Optional<Size> size) {
+        Ruler ruler = wish.preferences().ruler();
+        double has = supply.area(supply.fabrics());
+        double takes = shapes.forSize(size).stream()
+                .mapToDouble(judgement::areaMm2)
+                .min()
+                .orElse(0);
+        return takes > has
+                ? "The thriftiest layout that was tried takes " + ruler.area(takes, Rounding.UP)
+                        + " with its seams and hem; all the fabric together is " + ruler.area(has, Rounding.DOWN)
+                        + ", so about " + ruler.area(takes - has, Rounding.UP) + " more would be needed."
+                : "The fabrics do not go far enough in any plan of colour that was tried.";
+    }
+
+    /** The drafts to try, the promising ones first, every look among them early. */
+    List<Draft> of(Optional<Size> size, int most) {
+        return of(size, kind -> true, most);
+    }
+
+    List<Draft> of(Optional<Size> size, Predicate<Scheme.Kind> kinds, int most) {
+        Map<Draft, Double> costs = new LinkedHashMap<>();
+        for (Shape shape : shapes.forSize(size)) {
+            for (Scheme scheme : schemes.forLayout(shape.layout())) {
+                if (!kinds.test(scheme.kind())) {
+                    continue;
+                }
+                Draft draft = new Draft(
+                        shape, new Design(shape.order(), shape.layout(), scheme, wish.making(), wish.rules()));
+                judgement.judged(draft).ifPresent(judged -> costs.put(draft, cost(draft, judged)));
+            }
+        }
+        List<Draft> sorted = costs.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue(Comparator.naturalOrder()))
+                .map(Map.Entry::getKey)
+                .toList();
+        return taken(sorted, most);
+    }
+
+    /** Strips that are there already are known better than the judgement guesses, and count for more than taste. */
+    private static double cost(Draft draft, Judgement.Judged judged) {
+        Shape shape = draft.shape();
+        double joins =
+                shape.ease().orElse(judged.joins() + shape.layout().courses().size() / 20.0);
+        double taste = shape.ease().isPresent() ? unlikeness(shape) / 3 : unlikeness(shape);
+        return joins + judged.tightness() + taste;
+    }
+
+    /** How far the hearth is from a good third of the cloth; a taste, weighed like a join or two. */
+    private static double unlikeness(Shape shape) {
+        Size hearth = shape.layout().hearth();
+        double share = (double) hearth.width().nm() / shape.finished().width().nm();
+        return 6 * Math.abs(share - 0.36);
+    }
+
+    /** Turn by turn from each look, so that no single one uses up all tries. */
+    private static List<Draft> taken(List<Draft> sorted, int most) {
+        Map<List<Object>, List<Draft>> looks = new LinkedHashMap<>();
+        for (Draft draft : sorted) {
+            List<Object> look = List.of(
+                    draft.scheme().kind(),
+                    draft.shape().order(),
+                    draft.shape().ease().isPresent());
+            looks.computeIfAbsent(look, key -> new ArrayList<>()).add(draft);
+        }
+        List<Draft> taken = new ArrayList<>();
+        for (int turn = 0; taken.size() < Math.min(most, sorted.size()); turn++) {
+            for (List<Draft> look : looks.values()) {
+                if (turn < look.size() && taken.size() < most) {
+                    taken.add(look.get(turn));
+                }
+            }
+        }
+        return taken;
+    }
+}

@@ -1,0 +1,75 @@
+package hearthcloth.plan;
+
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.cutjoin.CutAndJoin;
+import hearthcloth.plan.cutjoin.Outcome;
+import hearthcloth.plan.cutjoin.Shortage;
+import hearthcloth.plan.search.Budget;
+import hearthcloth.stash.Piece;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What would help a draft that was not made: fabric is added until it is, so that what is said to be enough was tried. */
+final class Remedy {
+
+    private static final int MOST_TURNS = 6;
+    private static final int MOST_SAID = 3;
+
+    private Remedy() {}
+
+    /** What is short in a draft, and fabric that is enough, in sentences. */
+    static List<String> of(Draft draft, Supply supply, long steps, Ruler ruler, Budget budget) {
+        CutJob job = Fitting.job(draft.design(), supply);
+        List<String> sentences = new ArrayList<>();
+        List<Piece> added = new ArrayList<>();
+        for (int turn = 0; turn < MOST_TURNS; turn++) {
+            Budget share = Budget.either(Budget.steps(steps), budget);
+            Outcome outcome =
+                    new CutAndJoin(job.job()).search(share, 1, found -> {});
+            Optional<List<Shortage>> shortages = shortages(outcome);
+            if (shortages.isEmpty()) {
+                sentences.add(enough(added, ruler));
+                return sentences;
+            }
+            if (turn == 0) {
+                boolean proven = outcome instanceof Outcome.Impossible;
+                sentences.addAll(job
+                        .sentences(shortages.get(), proven, ruler)
+                        .stream()
+                        .limit(MOST_SAID)
+                        .toList());
+            }
+            added.addAll(job.pieces(shortages.get()));
+            List<Piece> more = new ArrayList<>(supply.of(draft.design().fabrics()));
+            more.addAll(added);
+            job = new CutJob(draft.design(), more);
+        }
+        return sentences;
+    }
+
+    private static Optional<List<Shortage>> shortages(Outcome outcome) {
+        if (outcome instanceof Outcome.Impossible impossible) {
+            return Optional.of(impossible.shortages());
+        }
+        return outcome instanceof Outcome.NotFound notFound ? Optional.of(notFound.leftOut()) : Optional.empty();
+    }
+
+    private static String enough(List<Piece> added, Ruler ruler) {
+        if (added.isEmpty()) {
+            return "A plan was found only with more time; plan again with a larger budget.";
+        }
+        Map<String, Integer> pieces = new LinkedHashMap<>();
+        for (Piece piece : added) {
+            String size =
+                    piece.fabric().name() + ", " + ruler.write(piece.size(), Rounding.UP);
+            pieces.merge(size, 1, Integer::sum);
+        }
+        List<String> counted = new ArrayList<>();
+        pieces.forEach((piece, count) -> counted.add(count == 1 ? piece : count + " of " + piece));
+        return "It can be made with this added: " + String.join("; ", counted) + ".";
+    }
+}
