@@ -20,6 +20,8 @@ public final class Benchmarks {
 
     static int run(PrintWriter out, PrintWriter err, String... args) {
         return new CommandLine(new Answering())
+                .addSubcommand(new Generating())
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .registerConverter(Duration.class, Duration::parse)
                 .setOut(out)
                 .setErr(err)
