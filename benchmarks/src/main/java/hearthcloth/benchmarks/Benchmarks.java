@@ -21,6 +21,8 @@ public final class Benchmarks {
     static int run(PrintWriter out, PrintWriter err, String... args) {
         return new CommandLine(new Answering())
                 .addSubcommand(new Generating())
+                .addSubcommand(new Planning())
+                .addSubcommand(new Hot())
                 .addSubcommand(new AgainstCpSat())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .registerConverter(Duration.class, Duration::parse)
