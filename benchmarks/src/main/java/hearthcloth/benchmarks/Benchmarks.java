@@ -23,6 +23,8 @@ public final class Benchmarks {
                 .addSubcommand(new Generating())
                 .addSubcommand(new Planning())
                 .addSubcommand(new Hot())
+                .addSubcommand(new Summary())
+                .addSubcommand(new CpSatSummary())
                 .addSubcommand(new AgainstCpSat())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .registerConverter(Duration.class, Duration::parse)

@@ -98,4 +98,45 @@ class BenchmarksTest {
 
         assertThat(err.toString()).contains("There is no file").contains("\"soon\" is not a time");
     }
+
+    @Test
+    void a_run_beside_the_exact_solver_can_be_taken_up_again() throws IOException {
+        String rows = folder.resolve("rows.csv").toString();
+        String[] twice = {"against-cpsat", rows, "--count", "2", "--limit", "1s", "--budget", "20ms", "--warm-up", "0s"
+        };
+
+        assertThat(run(twice)).isZero();
+        List<String> first = Files.readAllLines(Path.of(rows));
+        assertThat(run(twice)).isZero();
+
+        assertThat(first).hasSize(3).noneMatch(row -> row.endsWith("MISS") || row.endsWith("DISAGREE"));
+        assertThat(Files.readAllLines(Path.of(rows))).isEqualTo(first);
+    }
+
+    @Test
+    void results_are_counted_against_what_is_known() throws IOException {
+        String results = file("results.csv", """
+                instance,value,bound,milliseconds
+                a,3,3,1.0
+                b,5,4,100.0
+                c,7,5,100.0
+                d,,1,100.0
+                """);
+        String known = file("known.csv", "# source: none\ninstance,value,bound\na,3,3\nb,6,4\nc,5,5\nd,1,1\n");
+
+        assertThat(run("summary", "joins", "100ms", results, "--known", known)).isZero();
+
+        // 4 instances, 3 answered, a and b as good as known, b better, a proved, a and b within 1, c two off
+        assertThat(out.toString()).contains("| joins | 100ms | 4 | 3 | 2 | 1 | 1 | 2 | 2 | 13.333 | 100.0 | 100.0 |");
+    }
+
+    @Test
+    void profits_below_the_best_known_are_off_by_what_is_missing() throws IOException {
+        String results = file("results.csv", "instance,value,bound,milliseconds\na,90,120,5\nb,100,100,1\n");
+        String known = file("known.csv", "instance,value,bound\na,100,100\nb,100,100\n");
+
+        assertThat(run("summary", "profit", "2s", results, "--known", known)).isZero();
+
+        assertThat(out.toString()).contains("| profit | 2s | 2 | 2 | 1 | 0 | 1 | 1 | 10 | 5.000 | 5.0 | 5.0 |");
+    }
 }
