@@ -80,7 +80,7 @@ final class AgainstCpSat implements Callable<Integer> {
         long end = System.nanoTime() + allowance.warmUp().nanos();
         for (long seed = -1; System.nanoTime() - end < 0; seed--) {
             new CutAndJoin(Midsize.job(seed))
-                    .search(Pace.begin(200_000_000, seed, 1).budget(), seed, better -> {});
+                    .search(Pace.begin(Pace.Clock.WALL, 200_000_000, seed, 1).budget(), seed, better -> {});
         }
         ExactJoins.solve(Midsize.job(-1), 1, workers, 1);
     }

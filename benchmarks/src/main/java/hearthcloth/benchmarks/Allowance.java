@@ -23,6 +23,12 @@ final class Allowance {
             description = "time on generated instances before the first row (${DEFAULT-VALUE})")
     private Duration warmUp = new Duration(3_000_000_000L);
 
+    @Option(
+            names = "--clock",
+            defaultValue = "wall",
+            description = "of budgets and times: wall, or thread on a machine that does other work (${DEFAULT-VALUE})")
+    private Pace.Clock clock = Pace.Clock.WALL;
+
     Duration budget() {
         return budget;
     }
@@ -41,6 +47,6 @@ final class Allowance {
 
     /** The clock of one instance begins to run. */
     Pace begin() {
-        return Pace.begin(budget.nanos(), seed, threads());
+        return Pace.begin(clock, budget.nanos(), seed, threads());
     }
 }

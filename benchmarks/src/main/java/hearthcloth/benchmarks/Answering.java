@@ -57,9 +57,9 @@ final class Answering {
         PrintWriter out = spec.commandLine().getOut();
         out.println(HEADER);
         tasks.forEach((file, task) -> {
-            long begun = System.nanoTime();
-            Verdict verdict = task.answer(allowance.begin());
-            out.println(verdict.row(String.valueOf(file.getFileName()), System.nanoTime() - begun));
+            Pace pace = allowance.begin();
+            Verdict verdict = task.answer(pace);
+            out.println(verdict.row(String.valueOf(file.getFileName()), pace.elapsed()));
             out.flush();
         });
         return 0;

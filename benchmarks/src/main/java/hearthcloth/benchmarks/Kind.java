@@ -33,7 +33,7 @@ enum Kind {
         long end = System.nanoTime() + nanos;
         long each = Math.min(nanos / 8, 200_000_000);
         for (long seed = -1; System.nanoTime() - end < 0; seed--) {
-            read(NumberFile.of("generated", own.text(seed))).answer(Pace.begin(each, seed, threads));
+            read(NumberFile.of("generated", own.text(seed))).answer(Pace.begin(Pace.Clock.WALL, each, seed, threads));
         }
     }
 }

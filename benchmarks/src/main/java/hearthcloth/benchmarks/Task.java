@@ -37,7 +37,7 @@ interface Task {
         return pace -> fewest(atOnce(pace, seed -> {
             Answer<JoinPlan, Integer> answer = new Joining().run(job, pace.budget(), seed, better -> {});
             if (answer.proven()) {
-                pace.enough().set(true);
+                pace.enough();
             }
             return new Verdict(
                     answer.best().stream().mapToLong(JoinPlan::joins).findAny(), OptionalLong.of(answer.bound()));
@@ -58,12 +58,12 @@ interface Task {
 
     /** The most profit within the copies allowed. */
     static Task limited(SheetJob job) {
-        return pace -> verdict(SheetCutting.limited(job, pace.budget(), better -> {}));
+        return pace -> pace.timed(() -> verdict(SheetCutting.limited(job, pace.budget(), better -> {})));
     }
 
     /** The most profit with as many copies as fit. */
     static Task unlimited(SheetJob job) {
-        return pace -> verdict(SheetCutting.unlimited(job));
+        return pace -> pace.timed(() -> verdict(SheetCutting.unlimited(job)));
     }
 
     private static Verdict verdict(SheetPlan plan) {
@@ -75,10 +75,10 @@ interface Task {
         List<CompletableFuture<Verdict>> others = new ArrayList<>();
         for (int i = 1; i < pace.threads(); i++) {
             long seed = pace.seed() + i;
-            others.add(CompletableFuture.supplyAsync(() -> search.apply(seed), WORKERS));
+            others.add(CompletableFuture.supplyAsync(() -> pace.timed(() -> search.apply(seed)), WORKERS));
         }
         List<Verdict> verdicts = new ArrayList<>();
-        verdicts.add(search.apply(pace.seed()));
+        verdicts.add(pace.timed(() -> search.apply(pace.seed())));
         others.forEach(other -> verdicts.add(other.join()));
         return verdicts;
     }
