@@ -1,0 +1,95 @@
+package hearthcloth.benchmarks;
+
+import hearthcloth.plan.cut.SheetCutting;
+import hearthcloth.plan.cut.SheetJob;
+import hearthcloth.plan.cut.SheetPlan;
+import hearthcloth.plan.cutjoin.CutAndJoin;
+import hearthcloth.plan.cutjoin.Job;
+import hearthcloth.plan.cutjoin.Outcome;
+import hearthcloth.plan.join.JoinJob;
+import hearthcloth.plan.join.JoinPlan;
+import hearthcloth.plan.join.Joining;
+import hearthcloth.plan.search.Answer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
+import java.util.function.LongFunction;
+
+/** One instance, read and ready to be answered. */
+@FunctionalInterface
+interface Task {
+
+    /** Threads beside the calling one. */
+    Executor WORKERS = Executors.newCachedThreadPool(work -> {
+        Thread thread = new Thread(work, "search");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    /** Answers within the pace. */
+    Verdict answer(Pace pace);
+
+    /** The fewest joins. */
+    static Task of(JoinJob job) {
+        return pace -> fewest(atOnce(pace, seed -> {
+            Answer<JoinPlan, Integer> answer = new Joining().run(job, pace.budget(), seed, better -> {});
+            if (answer.proven()) {
+                pace.enough();
+            }
+            return new Verdict(
+                    answer.best().stream().mapToLong(JoinPlan::joins).findAny(), OptionalLong.of(answer.bound()));
+        }));
+    }
+
+    /** The fewest joins of bars cut out of rectangles. */
+    static Task of(Job job) {
+        return pace ->
+                fewest(atOnce(pace, seed -> verdict(new CutAndJoin(job).search(pace.budget(), seed, better -> {}))));
+    }
+
+    private static Verdict verdict(Outcome outcome) {
+        return outcome instanceof Outcome.Found found
+                ? Verdict.of(found.plan().figures().joins(), found.bounds().joins())
+                : new Verdict(OptionalLong.empty(), OptionalLong.empty());
+    }
+
+    /** The most profit within the copies allowed. */
+    static Task limited(SheetJob job) {
+        return pace -> pace.timed(() -> verdict(SheetCutting.limited(job, pace.budget(), better -> {})));
+    }
+
+    /** The most profit with as many copies as fit. */
+    static Task unlimited(SheetJob job) {
+        return pace -> pace.timed(() -> verdict(SheetCutting.unlimited(job)));
+    }
+
+    private static Verdict verdict(SheetPlan plan) {
+        return Verdict.of(plan.worth(), plan.bound());
+    }
+
+    /** The same search with one seed after another, side by side. */
+    private static List<Verdict> atOnce(Pace pace, LongFunction<Verdict> search) {
+        List<CompletableFuture<Verdict>> others = new ArrayList<>();
+        for (int i = 1; i < pace.threads(); i++) {
+            long seed = pace.seed() + i;
+            others.add(CompletableFuture.supplyAsync(() -> pace.timed(() -> search.apply(seed)), WORKERS));
+        }
+        List<Verdict> verdicts = new ArrayList<>();
+        verdicts.add(pace.timed(() -> search.apply(pace.seed())));
+        others.forEach(other -> verdicts.add(other.join()));
+        return verdicts;
+    }
+
+    private static Verdict fewest(List<Verdict> verdicts) {
+        OptionalLong value = verdicts.stream()
+                .flatMapToLong(verdict -> verdict.value().stream())
+                .min();
+        OptionalLong bound = verdicts.stream()
+                .flatMapToLong(verdict -> verdict.bound().stream())
+                .max();
+        return new Verdict(value, bound);
+    }
+}

@@ -1,0 +1,5 @@
+/** What the runner prints. */
+@NullMarked
+package hearthcloth.benchmarks;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Formats and seeded instances. */
+@NullMarked
+package hearthcloth.benchmarks.sets;
+
+import org.jspecify.annotations.NullMarked;
