@@ -28,8 +28,7 @@ final class Remedy {
         List<Piece> added = new ArrayList<>();
         for (int turn = 0; turn < MOST_TURNS; turn++) {
             Budget share = Budget.either(Budget.steps(steps), budget);
-            Outcome outcome =
-                    new CutAndJoin(job.job()).search(share, 1, found -> {});
+            Outcome outcome = new CutAndJoin(job.job()).search(share, 1, found -> {});
             Optional<List<Shortage>> shortages = shortages(outcome);
             if (shortages.isEmpty()) {
                 sentences.add(enough(added, ruler));
@@ -37,9 +36,7 @@ final class Remedy {
             }
             if (turn == 0) {
                 boolean proven = outcome instanceof Outcome.Impossible;
-                sentences.addAll(job
-                        .sentences(shortages.get(), proven, ruler)
-                        .stream()
+                sentences.addAll(job.sentences(shortages.get(), proven, ruler).stream()
                         .limit(MOST_SAID)
                         .toList());
             }
@@ -64,8 +61,7 @@ final class Remedy {
         }
         Map<String, Integer> pieces = new LinkedHashMap<>();
         for (Piece piece : added) {
-            String size =
-                    piece.fabric().name() + ", " + ruler.write(piece.size(), Rounding.UP);
+            String size = piece.fabric().name() + ", " + ruler.write(piece.size(), Rounding.UP);
             pieces.merge(size, 1, Integer::sum);
         }
         List<String> counted = new ArrayList<>();

@@ -73,9 +73,10 @@ public final class Settling {
         Map<Design, Double> costs = new LinkedHashMap<>();
         for (Scheme scheme : new Schemes(supply, List.of()).forLayout(design.layout())) {
             Design other = overlaid(design, scheme, kept, hearthKept);
-            double cost = judgement.cost(draft(other));
-            if (cost < Double.POSITIVE_INFINITY && !other.scheme().equals(design.scheme())) {
-                costs.merge(other, cost, Math::min);
+            if (!other.scheme().equals(design.scheme())) {
+                judgement
+                        .judged(draft(other))
+                        .ifPresent(judged -> costs.put(other, judged.joins() + judged.tightness()));
             }
         }
         List<Design> promising = costs.entrySet().stream()
