@@ -42,6 +42,14 @@ public final class Planner {
         long laterSteps() {
             return LATER_STEPS * Math.max(1, effort);
         }
+
+        /** The same, telling of no plan: what comes near a wish does not answer it. */
+        Work withoutPlans() {
+            return new Work(
+                    effort,
+                    budget,
+                    told -> seen.accept(new Progress(told.tried(), told.of(), told.found(), Optional.empty())));
+        }
     }
 
     private Planner(Stash stash, Wish wish, List<Fabric> named, Work work) {
@@ -101,7 +109,7 @@ public final class Planner {
     /** No size was wished: as large as the stash goes, and one three quarters of that, which needs fewer joins. */
     private Outcome anySize() {
         Length step = step(wish.preferences().ruler());
-        Optional<Size> largest = largest(Size.square(step), wish);
+        Optional<Size> largest = largest(Size.square(step));
         if (largest.isEmpty()) {
             Shortfall.Reasons reasons =
                     new Shortfall(wish, stash).reasons(Optional.empty(), shapes.forSize(Optional.empty()));
@@ -136,19 +144,18 @@ public final class Planner {
                         + ruler.write(limit, Rounding.UP) + ".";
     }
 
-    private Optional<Size> largest(Size shape, Wish asked) {
-        Planner planner = asked.equals(wish) ? this : new Planner(stash, asked, named, work);
+    private Optional<Size> largest(Size shape) {
         return LargestCloth.of(
-                shape, step(asked.preferences().ruler()), stash.areaMm2(), size -> planner.isMade(Optional.of(size)));
+                shape, step(wish.preferences().ruler()), stash.areaMm2(), size -> isMade(Optional.of(size)));
     }
 
     /** The nearest cloths the stash makes: the same wish smaller, else with hearth, bars and rounds left open. */
     private List<Plan> nearest(Optional<Size> size) {
         Size shape = size.orElse(Size.square(step(wish.preferences().ruler())));
         for (Wish asked : List.of(wish.withRoundsOpen(), wish.withShapeOpen())) {
-            Optional<Size> largest = largest(shape, asked);
+            Planner smaller = new Planner(stash, asked, named, work.withoutPlans());
+            Optional<Size> largest = smaller.largest(shape);
             if (largest.isPresent()) {
-                Planner smaller = new Planner(stash, asked, named, work);
                 List<Trial> trials = smaller.tryAt(largest, HALF_TRIES);
                 if (!trials.isEmpty()) {
                     return Selection.of(trials, asked).subList(0, 1);
@@ -158,19 +165,19 @@ public final class Planner {
         return List.of();
     }
 
-    /** Tried with the freest plan of colour, of which all others are narrower. */
+    /** Tried with the freest plan of colour, of which all others are narrower; what is made is told at once. */
     private boolean isMade(Optional<Size> size) {
         List<Draft> free = drafts.of(size, kind -> kind == Scheme.Kind.ALL, QUICK_TRIES);
-        return (free.isEmpty() ? drafts.of(size, QUICK_TRIES) : free)
-                .stream()
-                        .anyMatch(draft -> !work.budget().spent()
-                                && Fitting.fit(
-                                                draft,
-                                                supply,
-                                                FIRST_STEPS,
-                                                wish.preferences().seed(),
-                                                work.budget())
-                                        .isPresent());
+        List<Draft> promising = free.isEmpty() ? drafts.of(size, QUICK_TRIES) : free;
+        for (int i = 0; i < promising.size() && !work.budget().spent(); i++) {
+            Optional<Trial> trial = Fitting.fit(
+                    promising.get(i), supply, FIRST_STEPS, wish.preferences().seed(), work.budget());
+            if (trial.isPresent()) {
+                work.seen().accept(new Progress(i + 1, promising.size(), 1, trial.map(Selection::plan)));
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What the most promising draft still lacks. */

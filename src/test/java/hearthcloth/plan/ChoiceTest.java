@@ -9,14 +9,20 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.search.Budget;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the planner chooses where the wish is silent, on stashes whose answer is known by construction. */
 class ChoiceTest {
@@ -115,6 +121,50 @@ class ChoiceTest {
                     .as(said)
                     .allMatch(other -> less.compare(plan, other) < 0);
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void fabric_that_is_said_to_be_enough_is_enough(long seed) {
+        Stash stash = Stashes.scraps(40, seed);
+        Wish wish = wish(Optional.of(Size.square(Length.inches(66))));
+        Outcome outcome = Planner.plan(stash, wish, 1, Budget.steps(20_000), progress -> {});
+        assertThat(outcome).isInstanceOf(Outcome.CannotMake.class);
+        assertThat(((Outcome.CannotMake) outcome).proven()).isFalse();
+        List<String> why = ((Outcome.CannotMake) outcome).why();
+        String last = why.get(why.size() - 1);
+        assertThat(last).startsWith("It can be made with this added: ");
+        List<Piece> pieces = new ArrayList<>(stash.pieces());
+        Matcher added =
+                Pattern.compile("(?:(\\d+) of )?(\\w+), (\\S+) × (\\S+) in[;.]").matcher(last);
+        while (added.find()) {
+            Fabric fabric = stash.fabric(added.group(2)).orElseThrow();
+            Size size = new Size(Length.parse(added.group(3) + " in"), Length.parse(added.group(4) + " in"));
+            int count = added.group(1) == null ? 1 : Integer.parseInt(added.group(1));
+            for (int i = 0; i < count; i++) {
+                pieces.add(Stashes.piece(100 + pieces.size(), fabric, size));
+            }
+        }
+        assertThat(Planner.plan(new Stash(pieces), wish, 1, Budget.steps(20_000), progress -> {}))
+                .as(last)
+                .isInstanceOf(Outcome.Proposals.class);
+    }
+
+    /** The first cloth is told while most is still untried, and what is told gets better each time. */
+    @Test
+    void the_first_proposal_comes_before_the_others_are_tried() {
+        List<Progress> told = new ArrayList<>();
+        Wish wish = wish(Optional.of(Size.square(Length.inches(30))));
+        Planner.plan(Stashes.scraps(80, 3), wish, 1, Budget.steps(12_000), progress -> {
+            if (progress.best().isPresent()) {
+                told.add(progress);
+            }
+        });
+        assertThat(told).isNotEmpty();
+        assertThat(told.get(0).tried() * 4).isLessThan(told.get(0).of());
+        assertThat(told.stream()
+                        .map(progress -> progress.best().orElseThrow().figures().joins()))
+                .isSortedAccordingTo(Comparator.reverseOrder());
     }
 
     private static Order order(int i) {
