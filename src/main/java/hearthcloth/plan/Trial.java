@@ -22,6 +22,11 @@ record Trial(Draft draft, CutAnswer answer, Bound bound) {
         return answer.found().figures();
     }
 
+    /** With the same parts cut so that less is left in bits. */
+    Trial recut() {
+        return new Trial(draft, answer.recut(), bound);
+    }
+
     boolean hasKindOf(Trial other) {
         return draft.scheme().kind() == other.draft.scheme().kind();
     }
