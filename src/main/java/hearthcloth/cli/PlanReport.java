@@ -42,6 +42,12 @@ final class PlanReport {
         }
     }
 
+    /** What every plan loses, where the stash proves that some loss cannot be helped. */
+    private String leastLost(Plan plan) {
+        String lost = ruler.area(plan.bound().lostMm2(), Rounding.DOWN);
+        return lost.equals(ruler.area(0, Rounding.DOWN)) ? "" : " or loses less than " + lost;
+    }
+
     private void proposal(Plan plan, int number, String folder) {
         Figures figures = plan.figures();
         out.println(number + "  " + plan.story().title() + ", " + finished(plan) + ", in " + folder + "/" + number);
@@ -51,7 +57,7 @@ final class PlanReport {
                 + " (" + figures.areas().lostPercent() + " % of the "
                 + ruler.area(figures.areas().touched(), Rounding.NEAREST)
                 + " cut into; no plan for it cuts into less than "
-                + ruler.area(plan.bound().touchedMm2(), Rounding.DOWN) + ").");
+                + ruler.area(plan.bound().touchedMm2(), Rounding.DOWN) + leastLost(plan) + ").");
         if (!plan.story().chosen().isEmpty()) {
             line("Chosen for you: " + String.join(" ", plan.story().chosen()));
         }

@@ -154,7 +154,13 @@ final class Cover {
                 + (figures.joins() == 0
                         ? ""
                         : " No way of cutting this cloth from this stash has fewer than " + joins + ".")
-                + (bound.touchedMm2() == 0 ? "" : " None cuts into less than " + least + ".");
+                + (bound.touchedMm2() == 0 ? "" : " None cuts into less than " + least + lost() + ".");
+    }
+
+    /** What every plan loses, where the stash proves that some loss cannot be helped. */
+    private String lost() {
+        String lost = ruler.area(plan.bound().lostMm2(), Rounding.DOWN);
+        return lost.equals(ruler.area(0, Rounding.DOWN)) ? "" : " or loses less than " + lost;
     }
 
     private void fabric(Gather.FabricNeed need) {

@@ -8,6 +8,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.cutjoin.CutPiece;
 import hearthcloth.plan.cutjoin.CutPlan;
 import hearthcloth.plan.cutjoin.Cutting;
+import hearthcloth.plan.cutjoin.Recut;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
@@ -29,6 +30,11 @@ record CutAnswer(CutJob job, CutPlan found) {
         Plan plan = new Plan(story, cloth, job.design().rules(), cuts, bound);
         PlanCheck.require(plan);
         return plan;
+    }
+
+    /** The same parts from the same pieces, cut so that less is left in bits. */
+    CutAnswer recut() {
+        return new CutAnswer(job, Recut.of(job.job(), found));
     }
 
     /** The pieces that are cut into. */

@@ -15,7 +15,11 @@ final class Fitting {
         CutJob job = job(draft.design(), supply);
         Budget share = Budget.either(Budget.steps(steps), budget);
         if (new CutAndJoin(job.job()).search(share, seed, found -> {}) instanceof Outcome.Found found) {
-            Bound bound = new Bound(found.bounds().joins(), 0, found.bounds().touchedArea() * squareMm(draft.design()));
+            double square = squareMm(draft.design());
+            Bound bound = new Bound(
+                    found.bounds().joins(),
+                    found.bounds().lostArea() * square,
+                    found.bounds().touchedArea() * square);
             return Optional.of(new Trial(draft, new CutAnswer(job, found.plan()), bound));
         }
         return Optional.empty();

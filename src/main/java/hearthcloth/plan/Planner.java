@@ -219,7 +219,7 @@ public final class Planner {
         return improved(found);
     }
 
-    /** The best few of each look are searched longer. */
+    /** The best few of each look are searched longer, and their pieces cut again with less left in bits. */
     private List<Trial> improved(List<Trial> trials) {
         List<Trial> better = new ArrayList<>();
         int most = 3 * wish.preferences().proposals();
@@ -235,6 +235,7 @@ public final class Planner {
             better.add(
                     again.filter(other -> Trial.BEST.compare(other, trial) < 0).orElse(trial));
         }
+        better.replaceAll(Trial::recut);
         better.sort(Trial.BEST);
         return better;
     }

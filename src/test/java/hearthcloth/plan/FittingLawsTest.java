@@ -81,7 +81,10 @@ class FittingLawsTest {
         String json = new PlanFolder(plan, Ruler.EIGHTHS, Paper.A4).planFile();
         assertThat(PlanJudge.faults(json, Ruler.EIGHTHS.step().nm(), napped)).isEmpty();
         assertThat(Layers.most(plan.cloth())).isLessThan(16);
+        assertThat(JoinSpread.tooClose(plan)).isEmpty();
         assertThat(plan.bound().joins()).isLessThanOrEqualTo(plan.figures().joins());
+        assertThat(plan.bound().lostMm2())
+                .isLessThanOrEqualTo(plan.figures().areas().lost() * (1 + 1e-9) + 1e-6);
         assertThat(plan.bound().touchedMm2())
                 .isLessThanOrEqualTo(plan.figures().areas().touched() * (1 + 1e-12));
     }

@@ -100,8 +100,8 @@ final class BarClass {
         }
     }
 
-    /** Every plan's parts of these bars have at least this area. */
-    double area() {
-        return (double) kind.width() * (LongStream.of(lengths).sum() + loss * joins);
+    /** Every plan's joins take at least this area from the parts of these bars. */
+    double joinedArea() {
+        return (double) kind.width() * loss * joins;
     }
 }

@@ -6,5 +6,6 @@ package hearthcloth.plan.cutjoin;
  * @param joins every plan has at least this many
  * @param usedArea every plan's parts cover at least this
  * @param touchedArea the pieces every plan cuts into cover at least this together
+ * @param lostArea every plan loses at least this in slivers
  */
-public record Bounds(int joins, double usedArea, double touchedArea) {}
+public record Bounds(int joins, double usedArea, double touchedArea, double lostArea) {}

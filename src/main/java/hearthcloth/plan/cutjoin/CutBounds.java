@@ -22,8 +22,12 @@ final class CutBounds {
     /** The bounds of a job for which nothing proves that it is impossible. */
     Bounds bounds() {
         int joins = classes.stream().mapToInt(BarClass::joins).sum();
-        double used = blockArea() + classes.stream().mapToDouble(BarClass::area).sum();
-        return new Bounds(joins, used, TouchedArea.least(job, used));
+        List<FabricBounds> families = FabricBounds.of(job, needs());
+        return new Bounds(
+                joins,
+                families.stream().mapToDouble(FabricBounds::used).sum(),
+                families.stream().mapToDouble(FabricBounds::touched).sum(),
+                families.stream().mapToDouble(FabricBounds::lost).sum());
     }
 
     /** Looks for better bounds on joins, class by class, until they reach what a plan has. */
@@ -34,10 +38,18 @@ final class CutBounds {
         }
     }
 
-    private double blockArea() {
-        return job.blocks().stream()
-                .mapToDouble(block -> (double) block.width() * block.height())
-                .sum();
+    /** Every demand with the least area of its parts; the joins' loss of a class is put to its first bar. */
+    private List<FabricBounds.Need> needs() {
+        List<FabricBounds.Need> needs = new ArrayList<>();
+        job.blocks().forEach(block -> needs.add(new FabricBounds.Need(block, (double) block.width() * block.height())));
+        for (BarClass kind : classes) {
+            double joined = kind.joinedArea();
+            for (Bar bar : kind.bars()) {
+                needs.add(new FabricBounds.Need(bar, (double) bar.width() * bar.length() + joined));
+                joined = 0;
+            }
+        }
+        return needs;
     }
 
     /** Everything that is provably short; empty if this proves nothing. */

@@ -1,5 +1,6 @@
 package hearthcloth.plan.cutjoin;
 
+import java.util.Arrays;
 import java.util.BitSet;
 
 /**
@@ -16,15 +17,9 @@ final class TouchedArea {
 
     private TouchedArea() {}
 
-    static double least(Job job, double used) {
-        double[] areas = job.stock().stream()
-                .filter(piece ->
-                        job.bars().stream().anyMatch(bar -> bar.fabrics().has(piece.fabric()))
-                                || job.blocks().stream()
-                                        .anyMatch(block -> block.fabrics().has(piece.fabric())))
-                .mapToDouble(StockPiece::area)
-                .sorted()
-                .toArray();
+    /** The least sum of some of these areas that is not below {@code used}, or a little less. */
+    static double least(double[] pieces, double used) {
+        double[] areas = Arrays.stream(pieces).sorted().toArray();
         double whole = 0;
         for (double area : areas) {
             whole += area;

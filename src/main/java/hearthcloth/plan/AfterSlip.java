@@ -14,9 +14,9 @@ import java.util.Set;
  * @param gone pieces that are no longer there as they were
  * @param come pieces that are there instead, with ids not yet given
  */
-public record Recut(List<Piece> gone, List<Piece> come) {
+public record AfterSlip(List<Piece> gone, List<Piece> come) {
 
-    public Recut {
+    public AfterSlip {
         gone = List.copyOf(gone);
         come = List.copyOf(come);
     }
@@ -29,7 +29,7 @@ public record Recut(List<Piece> gone, List<Piece> come) {
      * @param real what is left of it, empty where nothing is
      * @param next the first number free for a new piece
      */
-    public static Recut after(Plan plan, Set<String> cut, String wrong, Optional<Size> real, int next) {
+    public static AfterSlip of(Plan plan, Set<String> cut, String wrong, Optional<Size> real, int next) {
         List<Piece> gone = new ArrayList<>();
         List<Piece> come = new ArrayList<>();
         for (PieceCut each : plan.cuts()) {
@@ -48,7 +48,7 @@ public record Recut(List<Piece> gone, List<Piece> come) {
                         .forEach(left -> come.add(named(piece, left.size(), next + come.size())));
             }
         }
-        return new Recut(gone, come);
+        return new AfterSlip(gone, come);
     }
 
     private static Piece named(Piece from, Size size, int number) {

@@ -1,0 +1,75 @@
+package hearthcloth.plan.cutjoin;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.plan.search.Budget;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/** Tiny jobs against the best of every plan there is. */
+class EveryPlanTest {
+
+    private static final int CASES = 300;
+
+    @Test
+    void no_bound_exceeds_the_best_of_all_plans_and_nine_in_ten_are_found_with_the_fewest_joins() {
+        int possible = 0;
+        int provesLoss = 0;
+        int missed = 0;
+        int moreJoins = 0;
+        for (int seed = 0; seed < CASES; seed++) {
+            Job job = tiny(seed);
+            EveryPlan.Optimum best = EveryPlan.of(job);
+            Outcome outcome = new CutAndJoin(job).search(Budget.steps(400), 1, better -> {});
+            if (best.joins() == Integer.MAX_VALUE) {
+                assertThat(outcome).as("job %d", seed).isNotInstanceOf(Outcome.Found.class);
+                continue;
+            }
+            possible++;
+            assertThat(outcome).as("job %d", seed).isNotInstanceOf(Outcome.Impossible.class);
+            Bounds bounds = new CutBounds(job).bounds();
+            assertThat(bounds.joins()).as("job %d", seed).isLessThanOrEqualTo(best.joins());
+            assertThat(bounds.touchedArea()).as("job %d", seed).isLessThanOrEqualTo(best.touched() + 1e-6);
+            assertThat(bounds.lostArea()).as("job %d", seed).isLessThanOrEqualTo(best.lost() + 1e-6);
+            provesLoss += bounds.lostArea() > 0 ? 1 : 0;
+            if (outcome instanceof Outcome.Found found) {
+                assertThat(PlanOracle.faults(job, found.plan())).isEmpty();
+                moreJoins += found.plan().figures().joins() > best.joins() ? 1 : 0;
+            } else {
+                missed++;
+            }
+        }
+        assertThat(possible).isGreaterThan(CASES / 3);
+        assertThat(provesLoss).isGreaterThan(5);
+        assertThat(missed + moreJoins).isLessThanOrEqualTo(possible / 10);
+    }
+
+    private static Job tiny(long seed) {
+        SplittableRandom chance = new SplittableRandom(seed);
+        boolean narrow = chance.nextInt(3) == 0;
+        List<StockPiece> stock = new ArrayList<>();
+        for (int i = 0, count = 2 + chance.nextInt(2); i < count; i++) {
+            long width = narrow ? 3 : 2 + chance.nextInt(6);
+            stock.add(new StockPiece(i, width, 4 + chance.nextInt(6), chance.nextInt(2), chance.nextInt(3) == 0));
+        }
+        List<Block> blocks = chance.nextInt(2) == 0 || narrow
+                ? List.of()
+                : List.of(new Block(9, 2 + chance.nextInt(3), 2 + chance.nextInt(3), some(chance), true));
+        List<Bar> bars = new ArrayList<>();
+        for (int i = 0, count = 2 + chance.nextInt(2); i < count; i++) {
+            long width = narrow ? 2 : 1 + chance.nextInt(3);
+            Turn turn = List.of(Turn.values()).get(chance.nextInt(Turn.values().length));
+            int joins = i < 2 ? chance.nextInt(2) : 0;
+            long length = (narrow ? 4L : 3L) + chance.nextInt(6);
+            long least = narrow ? 4 : 2;
+            bars.add(new Bar(20 + i, width, length, some(chance), false, joins, least, turn, List.of()));
+        }
+        return new Job(stock, blocks, bars, List.of(), 1, 0, 3);
+    }
+
+    private static Fabrics some(SplittableRandom chance) {
+        return chance.nextInt(3) == 0 ? Fabrics.of(0, 1) : Fabrics.of(chance.nextInt(2));
+    }
+}
