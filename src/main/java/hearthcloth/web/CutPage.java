@@ -5,8 +5,8 @@ import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Plan;
 import hearthcloth.plan.AfterSlip;
+import hearthcloth.plan.Plan;
 import hearthcloth.plan.Settling;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
@@ -224,7 +224,8 @@ public final class CutPage {
                         && isCut(task, cloth.document().bench().ticked()))
                 .map(task -> task.cut().piece().id())
                 .collect(Collectors.toSet());
-        AfterSlip slip = AfterSlip.of(plan, cut, wrong, real, room.store().stash().nextPiece());
+        AfterSlip slip =
+                AfterSlip.of(plan, cut, wrong, real, room.store().stash().nextPiece());
         room.store().stash().edit(new StashEdit("a slip in piece " + wrong, slip.gone(), slip.come()));
         settle(context, cloth, plan);
     }
