@@ -1,0 +1,119 @@
+package hearthcloth.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.WaitForSelectorState;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From an empty workroom and a stash that is typed to a cloth that is cut, on a tablet. Leaves pictures of the way. */
+class WholeJourneyTest {
+
+    private static final Path PICTURES = Path.of("target", "pictures");
+
+    @TempDir
+    Path folder;
+
+    private Browser browser;
+    private Page page;
+
+    @BeforeEach
+    void open() {
+        browser = new Browser(folder);
+        page = browser.window(Browser.Screen.TABLET, ColorScheme.LIGHT);
+    }
+
+    @AfterEach
+    void close() {
+        browser.close();
+    }
+
+    private Locator button(String name) {
+        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    /** A picture for the eye, and the rules of access for everyone. */
+    private void look(String name) {
+        Browser.assertFit(page, name);
+        page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(name + ".png")));
+    }
+
+    private void say(String line, String seen) {
+        Locator box = page.getByLabel("Say a piece in one line; Enter adds it");
+        box.fill(line);
+        box.press("Enter");
+        page.getByText(seen).first().waitFor();
+    }
+
+    @Test
+    void from_an_empty_workroom_to_a_cut_cloth_in_ten_inputs() {
+        page.navigate("/");
+        button("Keep").click();
+        page.getByText("Before you begin")
+                .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
+        page.getByLabel("Length, in").fill("12");
+        page.getByLabel("Width, in").fill("9");
+        page.getByLabel("Height, in").fill("4");
+        page.locator("#ties h2").waitFor();
+        look("1-gift");
+        page.getByLabel("Plan a cloth for the four-corner tie", new Page.GetByLabelOptions().setExact(true))
+                .click();
+        say("harbour linen 1 1/2 yd of 44 in, dark blue", "harbour linen");
+        say("9 oat cotton 4 x 36 in, wheat", "oat cotton");
+        say("3 madder 12 x 16 in, brown", "madder");
+        look("2-stash");
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("To the cloths")).click();
+        page.getByText("Take this one").first().waitFor();
+        page.locator(".progress").waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
+        look("3-gallery");
+        page.getByText("Take this one").first().click();
+        page.locator("#tap-1A").click();
+        page.getByText("Bar 1A", new Page.GetByTextOptions().setExact(true)).waitFor();
+        look("4-cloth");
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Cut this cloth")).click();
+        page.locator("#mat").waitFor();
+        look("5-cut");
+        cutEverything();
+        button("All is cut").click();
+        page.getByText("back in the stash").waitFor();
+        look("6-cloths");
+        printed();
+        browser.assertQuiet();
+    }
+
+    /** Ticks every cut of every piece, as she would: one after the other, then the next piece. */
+    private void cutEverything() {
+        String start = page.url().replaceFirst("\\?.*", "");
+        for (int piece = 0; ; piece++) {
+            page.navigate(start + "?piece=" + piece);
+            while (page.locator(".tick:not(.done)").count() > 0) {
+                Locator next = page.locator(".tick:not(.done)").first();
+                String id = next.getAttribute("id");
+                next.click();
+                page.locator("#" + id + ".done").waitFor();
+            }
+            if (page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Next piece"))
+                            .count()
+                    == 0) {
+                return;
+            }
+        }
+    }
+
+    private void printed() {
+        for (String paper : new String[] {"a4", "letter"}) {
+            String address = page.locator("a[href$='paper=" + paper + "']").first().getAttribute("href");
+            var response = page.request().get(address);
+            assertThat(response.status()).isEqualTo(200);
+            assertThat(new String(response.body(), 0, 5, StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
+        }
+    }
+}
