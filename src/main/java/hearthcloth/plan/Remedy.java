@@ -66,6 +66,6 @@ final class Remedy {
         }
         List<String> counted = new ArrayList<>();
         pieces.forEach((piece, count) -> counted.add(count == 1 ? piece : count + " of " + piece));
-        return "It can be made with this added: " + String.join("; ", counted) + ".";
+        return "One way that was found needs this added: " + String.join("; ", counted) + ".";
     }
 }

@@ -159,8 +159,9 @@ final class ClothDrawing {
                 rect(at, "class=\"ring\"");
             }
             svg.append("</a>");
-            to.width().ifPresent(pull -> handle(side(name), at, pull));
         });
+        // Grips lie over all bars, so that a neighbour does not catch the finger.
+        places.forEach((name, at) -> target.apply(name).width().ifPresent(pull -> handle(side(name), at, pull)));
     }
 
     private Side side(String name) {

@@ -37,7 +37,8 @@ class WholeJourneyTest {
     }
 
     private Locator button(String name) {
-        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+        return page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
     }
 
     /** A picture for the eye, and the rules of access for everyone. */
@@ -70,7 +71,8 @@ class WholeJourneyTest {
         say("9 oat cotton 4 x 36 in, wheat", "oat cotton");
         say("3 madder 12 x 16 in, brown", "madder");
         look("2-stash");
-        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("To the cloths")).click();
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("To the cloths"))
+                .click();
         page.getByText("Take this one").first().waitFor();
         page.locator(".progress").waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
         look("3-gallery");
@@ -78,7 +80,8 @@ class WholeJourneyTest {
         page.locator("#tap-1A").click();
         page.getByText("Bar 1A", new Page.GetByTextOptions().setExact(true)).waitFor();
         look("4-cloth");
-        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Cut this cloth")).click();
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Cut this cloth"))
+                .click();
         page.locator("#mat").waitFor();
         look("5-cut");
         cutEverything();
@@ -110,10 +113,12 @@ class WholeJourneyTest {
 
     private void printed() {
         for (String paper : new String[] {"a4", "letter"}) {
-            String address = page.locator("a[href$='paper=" + paper + "']").first().getAttribute("href");
+            String address =
+                    page.locator("a[href$='paper=" + paper + "']").first().getAttribute("href");
             var response = page.request().get(address);
             assertThat(response.status()).isEqualTo(200);
-            assertThat(new String(response.body(), 0, 5, StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
+            assertThat(new String(response.body(), 0, 5, StandardCharsets.ISO_8859_1))
+                    .isEqualTo("%PDF-");
         }
     }
 }
