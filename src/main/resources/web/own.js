@@ -27,3 +27,8 @@ document.addEventListener("htmx:sendError", () => {
   line.textContent = "The workroom does not answer. Start Hearthcloth again; nothing that was kept is lost.";
   said.append(line);
 });
+
+// Prints the page as it is.
+document.addEventListener("click", event => {
+  if (event.target.closest && event.target.closest("[data-print]")) window.print();
+});

@@ -22,8 +22,12 @@ public final class Notation {
                     + " \"((?:[^\"\\\\]|\\\\.)*+)\" ([\\d.]+) x ([\\d.]+) (same|right|wrong)");
     private static final Pattern SIGN = Pattern.compile("\\G\\s*(\\|>|<\\||/>|</)");
 
+    /** Seams within seams; far more than anybody sews, and few enough for every fold. */
+    private static final int DEEPEST = 1_000;
+
     private final String text;
     private int at;
+    private int depth;
 
     private Notation(String text) {
         this.text = text;
@@ -51,6 +55,9 @@ public final class Notation {
     private Assembly assembly() {
         skipBlank();
         if (at < text.length() && text.charAt(at) == '(') {
+            if (++depth > DEEPEST) {
+                throw wrong("at most " + DEEPEST + " seams within each other");
+            }
             at++;
             Assembly first = assembly();
             Matcher sign = next(SIGN, "|>, <|, /> or </");
@@ -62,6 +69,7 @@ public final class Notation {
                 throw wrong(")");
             }
             at++;
+            depth--;
             return Seam.of(join, wraps, first, second);
         }
         return patch(next(PATCH, "a patch or ("));

@@ -79,6 +79,16 @@ public record Plan(Story story, Cloth cloth, Rules rules, List<PieceCut> cuts, B
         return List.copyOf(found.values());
     }
 
+    /**
+     * This plan, if it can be cut and sewn: for plans that come from elsewhere.
+     *
+     * @throws IllegalStateException naming what does not fit
+     */
+    public Plan checked() {
+        PlanCheck.require(this);
+        return this;
+    }
+
     public Figures figures() {
         return Figures.of(this);
     }

@@ -18,6 +18,11 @@ public record Piece(String id, Fabric fabric, Size size, Washed washed, int row)
         UNKNOWN
     }
 
+    /** A part of this piece, cut off, under a number of its own; a mark before this piece's number stays with it. */
+    public Piece part(int number, Size partSize) {
+        return new Piece(id.replaceFirst("\\d.*", "") + number, fabric, partSize, washed, number);
+    }
+
     public double areaMm2() {
         return size.areaMm2();
     }

@@ -120,7 +120,7 @@ public final class StashBook {
             Piece whole = cut.piece();
             for (Rect left : cut.tree().left()) {
                 if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
-                    offcuts.add(new Piece(String.valueOf(number), whole.fabric(), left.size(), whole.washed(), number));
+                    offcuts.add(whole.part(number, left.size()));
                     number++;
                 }
             }

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Jdbi;
@@ -49,6 +50,11 @@ public final class Store {
                     e);
         }
         return new Store(jdbi, clock);
+    }
+
+    /** Does several changes as one: all of them are kept or, where {@code work} throws, none. */
+    public <T> T atOnce(Supplier<T> work) {
+        return jdbi.inTransaction(handle -> work.get());
     }
 
     /** Her fabric. */

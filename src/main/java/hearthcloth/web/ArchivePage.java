@@ -42,7 +42,11 @@ final class ArchivePage {
         Room.go(
                 context,
                 "/cloths",
-                "Brought in " + archive.pieces().size() + " pieces and " + cloths
-                        + " cloths. The stash's undo takes the pieces out again.");
+                "Brought in " + counted(archive.pieces().size(), "piece") + " and " + counted(cloths, "cloth")
+                        + ". The stash's undo takes the pieces out again.");
+    }
+
+    private static String counted(int count, String word) {
+        return count + " " + word + (count == 1 ? "" : "s");
     }
 }

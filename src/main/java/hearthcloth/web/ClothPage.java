@@ -190,7 +190,8 @@ final class ClothPage {
             throw new MeasureException("write a name of up to 80 letters");
         }
         book().rename(saved(context).id(), name);
-        Room.go(context, "/cloth/" + context.pathParam("id"), "It is called " + name + " now.");
+        String to = Room.field(context, "back").equals("/cloths") ? "/cloths" : "/cloth/" + context.pathParam("id");
+        Room.go(context, to, "It is called " + name + " now.");
     }
 
     private void copy(Context context) {

@@ -16,6 +16,7 @@ import hearthcloth.store.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +33,21 @@ public final class ClothsPage {
 
         public Life life() {
             return saved.document().life();
+        }
+
+        /** When it was made, what it wrapped and who has it, as far as she wrote it down. */
+        public String about() {
+            List<String> about = new ArrayList<>();
+            if (!life().made().isEmpty()) {
+                about.add("Made " + life().made());
+            }
+            if (!life().wrapped().isEmpty()) {
+                about.add((about.isEmpty() ? "Wrapped " : "wrapped ") + life().wrapped());
+            }
+            if (!life().keeper().isEmpty()) {
+                about.add((about.isEmpty() ? "With " : "with ") + life().keeper());
+            }
+            return String.join("; ", about);
         }
 
         public boolean made() {

@@ -3,19 +3,13 @@ package hearthcloth.web;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.measure.Measures;
-import hearthcloth.measure.Size;
-import hearthcloth.plan.AfterSlip;
+import hearthcloth.measure.Rounding;
 import hearthcloth.plan.Plan;
-import hearthcloth.plan.Settling;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
-import hearthcloth.stash.Piece;
-import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothDocument;
 import hearthcloth.store.ClothDocument.Stage;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StashEdit;
 import hearthcloth.store.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -23,9 +17,7 @@ import io.javalin.http.NotFoundResponse;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Cutting, one piece of fabric at a time: the picture as it lies on the mat, the cuts in order, ticks that stay. */
 public final class CutPage {
@@ -50,6 +42,11 @@ public final class CutPage {
             List<Line> lines,
             List<String> cautions,
             boolean cut) {
+
+        /** How far cutting has come, to be shown and spoken. */
+        public String progress() {
+            return "Piece " + (at + 1) + " of " + of + "; " + done + " cut.";
+        }
 
         /** What the piece gives and leaves, for those who read rather than look. */
         public String gives() {
@@ -100,11 +97,17 @@ public final class CutPage {
 
     private void show(Context context) {
         Sheet sheet = sheet(context);
-        Map<String, Object> values = Map.of(
-                "frame", room.frame(context, "Cut " + sheet.cloth().name(), "Cut"),
-                "sheet", sheet,
-                "token", room.token());
-        room.show(context, Room.isPart(context) ? "part/mat.jte" : "cut.jte", values);
+        if (Room.isPart(context)) {
+            room.show(context, "part/mat.jte", Map.of("sheet", sheet, "token", room.token(), "swapped", true));
+        } else {
+            room.show(
+                    context,
+                    "cut.jte",
+                    Map.of(
+                            "frame", room.frame(context, "Cut " + sheet.cloth().name(), "Cut"),
+                            "sheet", sheet,
+                            "token", room.token()));
+        }
     }
 
     private Sheet sheet(Context context) {
@@ -122,7 +125,7 @@ public final class CutPage {
         List<Line> lines = task.lines().stream()
                 .map(line -> new Line(
                         line.number(),
-                        room.settings().ruler().write(line.measure(), hearthcloth.measure.Rounding.NEAREST),
+                        room.settings().ruler().write(line.measure(), Rounding.NEAREST),
                         line.sentence(),
                         ticked.contains(key(task, line.number()))))
                 .toList();
@@ -198,90 +201,22 @@ public final class CutPage {
         return cloth;
     }
 
-    /** A slip: the stash is put right as it now lies on the table, and the cloth is planned again from it. */
     private void wrong(Context context) {
         SavedCloth cloth = designed(context);
-        Plan plan = plan(cloth);
-        String wrong = Room.field(context, "id");
-        Optional<Size> real = Room.field(context, "width").isEmpty()
-                        && Room.field(context, "length").isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Size(
-                        Measures.length(
-                                Room.field(context, "width"), room.settings().bare()),
-                        Measures.length(
-                                Room.field(context, "length"), room.settings().bare())));
-        Piece piece = plan.cuts().stream()
-                .map(cut -> cut.piece())
-                .filter(each -> each.id().equals(wrong))
-                .findFirst()
-                .orElseThrow(() -> new StoreException("This piece is not in the plan any more; load the page again."));
-        if (real.isPresent() && !holds(piece.size(), real.get())) {
-            throw new MeasureException("what is left cannot be larger than the piece was; check both sides");
-        }
-        Set<String> cut = Guide.of(plan, room.settings().ruler()).cutting().stream()
-                .filter(task -> !task.lines().isEmpty()
-                        && isCut(task, cloth.document().bench().ticked()))
-                .map(task -> task.cut().piece().id())
-                .collect(Collectors.toSet());
-        AfterSlip slip =
-                AfterSlip.of(plan, cut, wrong, real, room.store().stash().nextPiece());
-        room.store().stash().edit(new StashEdit("a slip in piece " + wrong, slip.gone(), slip.come()));
-        settle(context, cloth, plan);
-    }
-
-    private static boolean holds(Size was, Size real) {
-        return real.width().isPositive() && real.height().isPositive() && (was.holds(real) || was.holds(real.turned()));
-    }
-
-    private void settle(Context context, SavedCloth cloth, Plan before) {
-        Stash stash = room.store().stash().whole();
-        ClothDocument was = cloth.document();
-        ClothDocument.Bench bench = new ClothDocument.Bench(was.bench().locked(), Set.of());
-        Settling.Answer answer =
-                new Settling(stash, room.settings().ruler()).fit(was.design(), cloth.name(), ClothPage.within(1_500));
-        if (answer instanceof Settling.Answer.Made made) {
-            room.store()
-                    .cloths()
-                    .save(
-                            cloth,
-                            "planned again after a slip",
-                            new ClothDocument(was.design(), Optional.of(made.plan()), List.of(), bench, was.life()));
-            int joins = made.plan().figures().joins() - before.figures().joins();
-            Room.go(
-                    context,
-                    "/cut/" + cloth.id(),
-                    "Planned again from what is left; what you have cut is used as it is. "
-                            + (joins > 0 ? "It takes " + joins + " more joins." : "It takes no more joins."));
-        } else {
-            List<String> why = ((Settling.Answer.Lacking) answer).why();
-            room.store()
-                    .cloths()
-                    .save(
-                            cloth,
-                            "planned again after a slip",
-                            new ClothDocument(was.design(), Optional.empty(), why, bench, was.life()));
-            Room.go(
-                    context,
-                    "/cloth/" + cloth.id(),
-                    "What is left does not suffice as it is. Change a bar or a width.");
-        }
+        new CutSlip(room, cloth, plan(cloth)).mend(context);
     }
 
     /** All is cut: the pieces are used up, the offcuts come back into the stash. */
     private void done(Context context) {
         SavedCloth cloth = designed(context);
         Plan plan = plan(cloth);
-        int offcuts = room.store().stash().cut("cut " + cloth.name(), plan).size();
         ClothDocument.Life life = cloth.document().life();
-        room.store()
-                .cloths()
-                .save(
-                        cloth,
-                        "cut",
-                        cloth.document()
-                                .with(new ClothDocument.Life(
-                                        Stage.CUT, life.made(), life.wrapped(), life.keeper(), life.uses())));
+        ClothDocument now = cloth.document()
+                .with(new ClothDocument.Life(Stage.CUT, life.made(), life.wrapped(), life.keeper(), life.uses()));
+        int offcuts = room.store().atOnce(() -> {
+            room.store().cloths().save(cloth, "cut", now);
+            return room.store().stash().cut("cut " + cloth.name(), plan).size();
+        });
         Room.go(
                 context,
                 "/cloths",
