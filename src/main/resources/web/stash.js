@@ -10,3 +10,15 @@ document.addEventListener("paste", event => {
   lines.value = (lines.value.trim() === "" ? "" : lines.value.trimEnd() + "\n") + text.trim();
   lines.focus();
 });
+
+// Whoever types the next piece before the last one is answered keeps what she has typed.
+let sent = null;
+document.addEventListener("htmx:configRequest", event => {
+  const line = document.getElementById("line");
+  if (event.detail.verb === "post" && line) sent = line.value;
+});
+document.addEventListener("htmx:oobBeforeSwap", event => {
+  const line = document.getElementById("line");
+  const about = event.detail.target && (event.detail.target.id === "line" || event.detail.target.id === "heard");
+  if (about && line && sent !== null && line.value !== sent && line.value !== "") event.detail.shouldSwap = false;
+});

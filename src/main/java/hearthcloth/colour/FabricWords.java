@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
@@ -15,7 +16,7 @@ import java.util.function.UnaryOperator;
  *
  * <p>Grammar: the longest run of words that is a colour ("duck egg", "sky blue") counts as one; "light", "dark" and
  * their kin change the colour that follows; a particular colour followed by the plain one it belongs to ("sage green",
- * "charcoal grey") is that particular colour; what else is named is mixed evenly in Lab.
+ * "charcoal grey") is that particular colour; a word for cloth ("linen") gives way to any colour beside it; what else is named is mixed evenly in Lab.
  */
 final class FabricWords {
 
@@ -52,6 +53,9 @@ final class FabricWords {
             walnut 5d4534 wheat e3cb98 wine 6a1f36 wisteria a892cb
             """);
 
+    /** Words that name a cloth as well as its undyed colour; beside another colour they are only the cloth. */
+    private static final Set<String> CLOTHS = Set.of("linen", "denim", "calico", "flax", "unbleached", "natural");
+
     private static final Map<String, UnaryOperator<Colour>> CHANGES = Map.ofEntries(
             entry("light", towards(100, 0.30)),
             entry("pale", towards(100, 0.45)),
@@ -69,7 +73,7 @@ final class FabricWords {
     private static final double NEARLY_GREY = 25;
 
     /** One colour read, from word {@code from} up to word {@code to}; plain if it is a basic word, unchanged. */
-    private record Found(Lab lab, boolean plain, int from, int to) {
+    private record Found(Lab lab, boolean plain, boolean cloth, int from, int to) {
 
         boolean belongsTo(Found other) {
             boolean touches = other.to == from || other.from == to;
@@ -82,7 +86,9 @@ final class FabricWords {
     static Optional<Colour> colour(String text) {
         String[] words = text.toLowerCase(Locale.ROOT).replace('é', 'e').split("[^\\p{L}]+", -1);
         List<Found> all = found(words);
+        boolean dyed = all.stream().anyMatch(one -> !one.cloth());
         List<Lab> labs = all.stream()
+                .filter(one -> !dyed || !one.cloth())
                 .filter(one -> all.stream().noneMatch(one::belongsTo))
                 .map(Found::lab)
                 .toList();
@@ -108,7 +114,7 @@ final class FabricWords {
             } else if (to > at) {
                 String name = run(words, at, to);
                 Lab lab = change.apply(lookUp(name).orElseThrow()).lab();
-                found.add(new Found(lab, PLAIN.containsKey(name) && !changed, at, to));
+                found.add(new Found(lab, PLAIN.containsKey(name) && !changed, CLOTHS.contains(name), at, to));
                 change = UnaryOperator.identity();
                 changed = false;
             }

@@ -83,4 +83,11 @@ class FabricWordsTest {
     private static double lightness(String words) {
         return Colour.named(words).orElseThrow().lab().lightness();
     }
+
+    @Test
+    void a_word_for_cloth_gives_way_to_a_colour_beside_it() {
+        assertThat(Colour.named("harbour linen dark blue")).isEqualTo(Colour.named("dark blue"));
+        assertThat(Colour.named("red denim")).isEqualTo(Colour.named("red"));
+        assertThat(Colour.named("linen")).isPresent();
+    }
 }
