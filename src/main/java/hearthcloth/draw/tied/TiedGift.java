@@ -1,0 +1,113 @@
+package hearthcloth.draw.tied;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.Knot;
+import hearthcloth.wrap.fold.Moment;
+import hearthcloth.wrap.fold.Space;
+import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tying.WhatShows;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Pictures of one cloth tied round one gift; all of them, and the figures of what shows, from the same facets.
+ *
+ * @param visible what shows of the fold
+ */
+public record TiedGift(Cloth cloth, Visible visible, Look look) {
+
+    private static final double BETWEEN = 6;
+
+    /** Ties are drawn from this. */
+    public static TiedGift of(Cloth cloth, Fold fold, Look look) {
+        return new TiedGift(cloth, Visible.of(fold), look);
+    }
+
+    public WhatShows whatShows() {
+        return WhatShows.of(cloth, visible);
+    }
+
+    /**
+     * Three views at one scale, each with its caption, side by side.
+     *
+     * @param width of the picture, and at most {@code height}, in millimetres
+     */
+    public Picture views(double width, double height, Type caption) {
+        Scene scene = Scene.of(visible);
+        Pattern pattern = Pattern.of(cloth, visible.fold().laying());
+        List<View> views = new ArrayList<>();
+        for (Eye eye : Eye.on(visible.fold().fit().gift())) {
+            views.add(
+                    View.of(scene, eye, pattern, visible.fold().fit().placing().out(), look));
+        }
+        List<Bounds> rooms = views.stream().map(View::bounds).toList();
+        double across = rooms.stream().mapToDouble(Bounds::width).sum();
+        double tall = rooms.stream().mapToDouble(Bounds::height).max().orElse(1);
+        double room = height - caption.leading() - 2;
+        double scale = Math.max(across / (width - (views.size() - 1) * BETWEEN - views.size()), tall / (room - 1));
+        double gap = (width - across / scale - views.size()) / (views.size() - 1);
+        double foot = tall / scale + 1;
+        Sketch sketch = new Sketch();
+        double x = 0;
+        for (int i = 0; i < views.size(); i++) {
+            Picture picture = views.get(i).picture(views.get(i).eye().words(), scale);
+            sketch.place(picture, new Point(x, foot - picture.height()));
+            sketch.words(picture.title(), new Point(x, foot + caption.leading()), caption);
+            x += picture.width() + gap;
+        }
+        String title = "The gift tied, from above, from the front and from a corner";
+        return sketch.finished(title, width, foot + caption.leading() + 2);
+    }
+
+    /** The cloth at a moment of tying, in at most this room: open cloth is seen from above, the tied gift from a corner. */
+    public Picture moment(Moment moment, double width, double height) {
+        Fold fold = visible.fold();
+        boolean tied = moment == Moment.TIED;
+        List<Eye> eyes = Eye.on(fold.fit().gift());
+        Eye eye = tied ? eyes.get(2) : moment == Moment.LAID ? Eye.HIGH : Eye.ABOVE;
+        Scene scene = tied
+                ? Scene.of(visible)
+                : Scene.of(moment.of(fold), Body.of(fold.fit().gift()));
+        View view = View.of(
+                scene,
+                eye,
+                Pattern.of(cloth, fold.laying()),
+                fold.fit().placing().out(),
+                look);
+        return fitted(view, moment == Moment.TIED ? "Tied" : "While tying", width, height);
+    }
+
+    /** The last knot close up, as it lies before whoever tied it. */
+    public Picture knot(double width, double height) {
+        List<Knot> knots = visible.fold().knots();
+        Knot tied = knots.get(knots.size() - 1);
+        Knot flat = new Knot(
+                new Space(0, 0, 0),
+                new Space(1, 0, 0),
+                new Space(0, 0, 1),
+                tied.bunch(),
+                tied.taken(),
+                0,
+                tied.leads());
+        Scene scene = new Scene(List.of(), List.of(flat), List.of(), Strands.OPEN);
+        View view = View.of(
+                scene,
+                Eye.ABOVE,
+                Pattern.of(cloth, visible.fold().laying()),
+                visible.fold().fit().placing().out(),
+                look);
+        return fitted(view, "A reef knot", width, height);
+    }
+
+    private static Picture fitted(View view, String title, double width, double height) {
+        Bounds room = view.bounds();
+        double scale = Math.max(room.width() / (width - 1), room.height() / (height - 1));
+        return view.picture(title, scale);
+    }
+}
