@@ -29,18 +29,21 @@ record Scene(List<Pane> panes, List<Knot> knots, List<Space> ground, double brea
         Fold fold = visible.fold();
         List<Pane> panes = new ArrayList<>();
         List<Space> ground = new ArrayList<>();
-        // between two bottles one looks down on the inside of the cloth they stand on
-        boolean closed = !(fold.fit().gift() instanceof Gift.TwoBottles);
         IdentityHashMap<Facet, List<Crease>> creases = creases(fold);
+        // between two bottles one looks down on the inside of the cloth they stand on, layer over layer
+        boolean open = fold.fit().gift() instanceof Gift.TwoBottles;
         for (Visible.Piece piece : visible.pieces()) {
             Facet facet = piece.facet();
-            List<Space> corners =
-                    piece.cloth().corners().stream().map(facet.motion()::at).toList();
-            panes.add(new Pane(corners, facet.plane().out(), closed, skin(facet, creases)));
-            ground.addAll(corners);
+            if (!open || facet.part() != Facet.Part.BASE) {
+                List<Space> corners =
+                        piece.cloth().corners().stream().map(facet.motion()::at).toList();
+                panes.add(new Pane(corners, facet.plane().out(), true, skin(facet, creases)));
+                ground.addAll(corners);
+            }
         }
         for (Facet facet : fold.facets()) {
-            if (facet.isLoose() && facet.part() != Facet.Part.KNOT) {
+            boolean loose = facet.isLoose() && facet.part() != Facet.Part.KNOT;
+            if (loose || (open && facet.part() == Facet.Part.BASE)) {
                 panes.add(new Pane(facet.corners(), facet.plane().out(), false, skin(facet, creases)));
             }
         }
