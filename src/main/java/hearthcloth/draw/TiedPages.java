@@ -82,9 +82,12 @@ final class TiedPages {
                     + near(ruler.isMetric() ? Length.mm(35) : Length.inches(11, 8)) + ".");
         }
         Fit fit = wrapped.fit(cloth);
-        paragraph("This cloth, " + ruler.write(cloth.finished(), Rounding.NEAREST) + ", leaves "
-                + ruler.write(fit.tightest().spare(), Rounding.DOWN) + " beyond what is planned for "
-                + fit.tightest().reason().words() + ".");
+        Length spare = ruler.mark(fit.tightest().spare(), Rounding.DOWN);
+        String what = fit.tightest().reason().words();
+        paragraph("This cloth, " + near(cloth.finished().width()) + " × " + near(cloth.finished().height())
+                + (spare.isPositive()
+                        ? ", leaves " + near(spare) + " beyond what is planned for " + what + "."
+                        : ", is just enough for " + what + "."));
         paragraph(PublishedRule.of(wrapped.gift())
                 .sentence(wrapped.gift(), tie, wrapped.tail().usual(), ruler));
         Length ours = tie.smallestSquare(wrapped.gift(), wrapped.tail().usual());
@@ -121,11 +124,11 @@ final class TiedPages {
         }
         flow.heading("When a corner will not reach");
         paragraph(tying.ifShort());
-        flow.heading("Take care");
+        flow.heading("Take care when it is tied");
         for (String caution : tying.cautions()) {
             Column column = new Column(flow.width()).words(caution, 6, Print.CARE, Integer.MAX_VALUE);
             double reach = column.height();
-            column.draw(0, (sketch, y) -> sketch.fill(new Bounds(2, 1, 0.9, reach - 1), Palette.MADDER));
+            column.draw(0, (sketch, y) -> sketch.fill(new Bounds(2, y - reach + 1, 0.9, reach - 1), Palette.MADDER));
             flow.add(column.gap(1).finished(caution));
         }
     }

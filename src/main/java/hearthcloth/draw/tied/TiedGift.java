@@ -33,6 +33,19 @@ public record TiedGift(Cloth cloth, Visible visible, Look look) {
         return WhatShows.of(cloth, visible);
     }
 
+    /** For a page that turns the gift. */
+    public Model model() {
+        return Model.of(cloth, visible, look);
+    }
+
+    /**
+     * The flat net: the open cloth seen from the face that ends outside turned up, every fold of the drawn gift a line on
+     * it. Printed, cut out and folded along the lines it makes the gift in paper, but for the knots.
+     */
+    public Picture net(double width) {
+        return Net.of(cloth, visible.fold(), look, width);
+    }
+
     /**
      * Three views at one scale, each with its caption, side by side.
      *
