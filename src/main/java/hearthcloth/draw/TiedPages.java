@@ -84,7 +84,8 @@ final class TiedPages {
         Fit fit = wrapped.fit(cloth);
         Length spare = ruler.mark(fit.tightest().spare(), Rounding.DOWN);
         String what = fit.tightest().reason().words();
-        paragraph("This cloth, " + near(cloth.finished().width()) + " × " + near(cloth.finished().height())
+        paragraph("This cloth, " + near(cloth.finished().width()) + " × "
+                + near(cloth.finished().height())
                 + (spare.isPositive()
                         ? ", leaves " + near(spare) + " beyond what is planned for " + what + "."
                         : ", is just enough for " + what + "."));

@@ -29,18 +29,35 @@ final class Depth {
         this.root = root;
     }
 
-    static Depth of(List<Pane> panes) {
-        return new Depth(node(panes));
+    /** A plane known to part things well: {@code normal · place = at}. */
+    record Cut(Space normal, double at) {}
+
+    /** Parted first along {@code cuts}, as far as each parts anything. */
+    static Depth of(List<Pane> panes, List<Cut> cuts) {
+        return new Depth(node(panes, cuts));
     }
 
-    private static @Nullable Node node(List<Pane> panes) {
+    private static @Nullable Node node(List<Pane> panes, List<Cut> cuts) {
+        for (int i = 0; i < cuts.size(); i++) {
+            Cut cut = cuts.get(i);
+            boolean before = panes.stream().anyMatch(pane -> pane.side(cut.normal, cut.at) == Pane.Side.BEFORE);
+            boolean behind = panes.stream().anyMatch(pane -> pane.side(cut.normal, cut.at) == Pane.Side.BEHIND);
+            if (before && behind) {
+                return parted(panes, cut, -1, cuts.subList(i + 1, cuts.size()));
+            }
+        }
         if (panes.isEmpty()) {
             return null;
         }
         int chosen = parting(panes);
-        Pane parting = panes.get(chosen);
-        Space normal = parting.out();
-        double at = normal.dot(parting.corners().get(0));
+        Pane pane = panes.get(chosen);
+        return parted(panes, new Cut(pane.out(), pane.out().dot(pane.corners().get(0))), chosen, List.of());
+    }
+
+    /** Parted by a plane; the pane at {@code chosen}, if any, lies in it. */
+    private static Node parted(List<Pane> panes, Cut cut, int chosen, List<Cut> cuts) {
+        Space normal = cut.normal;
+        double at = cut.at;
         List<Pane> on = new ArrayList<>();
         List<Pane> before = new ArrayList<>();
         List<Pane> behind = new ArrayList<>();
@@ -56,7 +73,7 @@ final class Depth {
                 }
             }
         }
-        return new Node(normal, on, node(before), node(behind));
+        return new Node(normal, on, node(before, cuts), node(behind, cuts));
     }
 
     /** Of some panes spread over the list, the one that cuts fewest others and parts them most evenly. */

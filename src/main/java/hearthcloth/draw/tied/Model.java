@@ -25,14 +25,31 @@ public record Model(List<Polygon> polygons, List<Tied> knots) {
      * @param patch its name in the plan
      * @param colour of the face that looks outwards, as {@code #rrggbb}
      * @param out unit way outwards
-     * @param corners x, y, z of each
+     * @param corners in order round the edge
+     * @param fell true for the strip of a seam that lies over its neighbour, in the same plane
      * @param loose true for what hangs free and is seen from both sides
      */
     public record Polygon(
-            String patch, String fabric, String colour, double[] out, List<double[]> corners, boolean loose) {}
+            String patch, String fabric, String colour, Spot out, List<Spot> corners, boolean loose, boolean fell) {
+        public Polygon {
+            corners = List.copyOf(corners);
+        }
+    }
 
     /** A knot's middle, the way along it and the diameter of its strands. */
-    public record Tied(double[] at, double[] along, double[] up, double bunch) {}
+    public record Tied(Spot at, Spot along, Spot up, double bunch) {}
+
+    /** A place or a way, to a thousandth. */
+    public record Spot(double x, double y, double z) {
+
+        static Spot of(Space space) {
+            return new Spot(rounded(space.x()), rounded(space.y()), rounded(space.z()));
+        }
+
+        private static double rounded(double number) {
+            return Math.round(number * 1000) / 1000.0;
+        }
+    }
 
     public Model {
         polygons = List.copyOf(polygons);
@@ -53,7 +70,7 @@ public record Model(List<Polygon> polygons, List<Tied> knots) {
             }
         }
         List<Tied> knots = fold.knots().stream()
-                .map(knot -> new Tied(numbers(knot.at()), numbers(knot.along()), numbers(knot.up()), knot.bunch()))
+                .map(knot -> new Tied(Spot.of(knot.at()), Spot.of(knot.along()), Spot.of(knot.up()), knot.bunch()))
                 .toList();
         return new Model(polygons, knots);
     }
@@ -64,32 +81,22 @@ public record Model(List<Polygon> polygons, List<Tied> knots) {
         for (Pattern.Field field : pattern.fields(outer)) {
             Outline part = outline.and(field.at());
             if (!part.isEmpty()) {
-                String colour = (field.fell()
-                                ? look.fabric(field.fabric()).shade()
-                                : look.fabric(field.fabric()))
-                        .hex();
-                List<double[]> corners = new ArrayList<>();
+                String colour =
+                        (field.fell() ? look.fabric(field.fabric()).shade() : look.fabric(field.fabric())).hex();
+                List<Spot> corners = new ArrayList<>();
                 for (Point corner : part.corners()) {
-                    corners.add(numbers(facet.motion().at(corner)));
+                    corners.add(Spot.of(facet.motion().at(corner)));
                 }
                 polygons.add(new Polygon(
                         field.patch(),
                         field.fabric(),
                         colour,
-                        numbers(facet.plane().out()),
+                        Spot.of(facet.plane().out()),
                         corners,
-                        facet.isLoose()));
+                        facet.isLoose(),
+                        field.fell()));
             }
         }
-    }
-
-    /** To a thousandth. */
-    private static double[] numbers(Space space) {
-        return new double[] {rounded(space.x()), rounded(space.y()), rounded(space.z())};
-    }
-
-    private static double rounded(double number) {
-        return Math.round(number * 1000) / 1000.0;
     }
 
     /** As JSON. */

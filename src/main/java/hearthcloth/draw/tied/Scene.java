@@ -86,7 +86,9 @@ record Scene(List<Pane> panes, List<Knot> knots, List<Space> ground, double brea
     List<Pane> from(Eye eye) {
         List<Pane> all = new ArrayList<>(panes);
         knots.forEach(knot -> all.addAll(Strands.of(knot, breadth, eye)));
-        return Depth.of(all).from(eye.towards());
+        List<Depth.Cut> cuts =
+                knots.stream().flatMap(knot -> Strands.bounds(knot).stream()).toList();
+        return Depth.of(all, cuts).from(eye.towards());
     }
 
     private static Pane.Skin skin(Facet facet, IdentityHashMap<Facet, List<Crease>> creases) {

@@ -25,9 +25,6 @@ final class Strands {
     /** So thin that the way of each strand can be followed. */
     static final double OPEN = 0.62;
 
-    /** A strand that points at the eye is drawn as if it leant by this much. */
-    private static final double LEAST_LEAN = 0.3;
-
     private Strands() {}
 
     static List<Pane> of(Knot knot, double breadth, Eye eye) {
@@ -35,6 +32,22 @@ final class Strands {
         List<Pane> panes = new ArrayList<>(strand(knot, knot.leads().get(0), reef.first(), breadth, eye));
         panes.addAll(strand(knot, knot.leads().get(1), reef.second(), breadth, eye));
         return panes;
+    }
+
+    /** Planes between a knot's strands and its free ends, and between it and what it stands on. */
+    static List<Depth.Cut> bounds(Knot knot) {
+        Reef reef = Reef.of(knot);
+        double ahead = 0;
+        double below = 0;
+        for (Space place : reef.first()) {
+            ahead = Math.max(ahead, -place.minus(knot.at()).dot(knot.along()));
+            below = Math.min(below, place.minus(knot.at()).dot(knot.up()));
+        }
+        double middle = knot.at().dot(knot.along());
+        return List.of(
+                new Depth.Cut(knot.up(), knot.at().dot(knot.up()) + below),
+                new Depth.Cut(knot.along(), middle + ahead),
+                new Depth.Cut(knot.along(), middle - ahead));
     }
 
     private static List<Pane> strand(Knot knot, Knot.Lead lead, List<Space> line, double breadth, Eye eye) {
@@ -54,21 +67,20 @@ final class Strands {
         return panes;
     }
 
-    /** The bands between two points of the line, all in the plane of the line there and of the way across it. */
+    /** The bands between two points of the line, flat to the eye at the depth of their middle. */
     private static void stretch(List<Space> line, int i, double half, Eye eye, Point middle, List<Pane> panes) {
         Space from = line.get(i - 1);
         Space to = line.get(i);
-        Space across = across(to.minus(from), eye);
-        Space normal = normal(to.minus(from), across, eye);
+        double deep = from.plus(to).times(0.5).dot(eye.towards());
         Space start = across(way(line, i - 1), eye).times(half);
         Space end = across(way(line, i), eye).times(half);
         for (int band = 0; band < LIGHT.length; band++) {
             List<Space> corners = List.of(
-                    slid(from.plus(start.times(ACROSS[band])), from, normal, eye),
-                    slid(to.plus(end.times(ACROSS[band])), from, normal, eye),
-                    slid(to.plus(end.times(ACROSS[band + 1])), from, normal, eye),
-                    slid(from.plus(start.times(ACROSS[band + 1])), from, normal, eye));
-            panes.add(new Pane(corners, normal, false, new Pane.Skin.Bunch(middle, LIGHT[band])));
+                    slid(from.plus(start.times(ACROSS[band])), deep, eye),
+                    slid(to.plus(end.times(ACROSS[band])), deep, eye),
+                    slid(to.plus(end.times(ACROSS[band + 1])), deep, eye),
+                    slid(from.plus(start.times(ACROSS[band + 1])), deep, eye));
+            panes.add(new Pane(corners, eye.towards(), false, new Pane.Skin.Bunch(middle, LIGHT[band])));
         }
     }
 
@@ -83,19 +95,8 @@ final class Strands {
         return length < 1e-6 * way.length() ? eye.right() : across.times(1 / length);
     }
 
-    private static Space normal(Space way, Space across, Eye eye) {
-        double deep = way.dot(eye.towards());
-        Space flat = way.minus(eye.towards().times(deep));
-        double most = flat.length() / LEAST_LEAN;
-        Space leant = flat.plus(eye.towards().times(Math.max(-most, Math.min(most, deep))));
-        Space normal = across.cross(leant);
-        double length = normal.length();
-        return length < 1e-9 ? eye.towards() : normal.times(1 / length);
-    }
-
-    /** A place slid to or from the eye into the plane through {@code in}: it looks to be where it was. */
-    private static Space slid(Space place, Space in, Space normal, Eye eye) {
-        double way = normal.dot(eye.towards());
-        return place.plus(eye.towards().times(normal.dot(in.minus(place)) / way));
+    /** A place slid to or from the eye to a depth: it looks to be where it was. */
+    private static Space slid(Space place, double deep, Eye eye) {
+        return place.plus(eye.towards().times(deep - place.dot(eye.towards())));
     }
 }

@@ -18,15 +18,34 @@ import java.util.List;
 /**
  * Pictures of one cloth tied round one gift; all of them, and the figures of what shows, from the same facets.
  *
- * @param visible what shows of the fold
  */
-public record TiedGift(Cloth cloth, Visible visible, Look look) {
+public final class TiedGift {
 
     private static final double BETWEEN = 6;
 
-    /** Ties are drawn from this. */
+    private final Cloth cloth;
+    private final Visible visible;
+    private final Look look;
+    private final Pattern pattern;
+    private final Scene scene;
+    private final List<View> views = new ArrayList<>();
+
+    private TiedGift(Cloth cloth, Visible visible, Look look) {
+        this.cloth = cloth;
+        this.visible = visible;
+        this.look = look;
+        this.pattern = Pattern.of(cloth, visible.fold().laying());
+        this.scene = Scene.of(visible);
+        Eye.on(visible.fold().fit().gift()).forEach(eye -> views.add(seen(scene, eye)));
+    }
+
+    /** The cloth as a fold ties it. */
     public static TiedGift of(Cloth cloth, Fold fold, Look look) {
         return new TiedGift(cloth, Visible.of(fold), look);
+    }
+
+    private View seen(Scene some, Eye eye) {
+        return View.of(some, eye, pattern, visible.fold().fit().placing().out(), look);
     }
 
     public WhatShows whatShows() {
@@ -52,13 +71,6 @@ public record TiedGift(Cloth cloth, Visible visible, Look look) {
      * @param width of the picture, and at most {@code height}, in millimetres
      */
     public Picture views(double width, double height, Type caption) {
-        Scene scene = Scene.of(visible);
-        Pattern pattern = Pattern.of(cloth, visible.fold().laying());
-        List<View> views = new ArrayList<>();
-        for (Eye eye : Eye.on(visible.fold().fit().gift())) {
-            views.add(
-                    View.of(scene, eye, pattern, visible.fold().fit().placing().out(), look));
-        }
         List<Bounds> rooms = views.stream().map(View::bounds).toList();
         double across = rooms.stream().mapToDouble(Bounds::width).sum();
         double tall = rooms.stream().mapToDouble(Bounds::height).max().orElse(1);
@@ -81,19 +93,12 @@ public record TiedGift(Cloth cloth, Visible visible, Look look) {
     /** The cloth at a moment of tying, in at most this room: open cloth is seen from above, the tied gift from a corner. */
     public Picture moment(Moment moment, double width, double height) {
         Fold fold = visible.fold();
-        boolean tied = moment == Moment.TIED;
-        List<Eye> eyes = Eye.on(fold.fit().gift());
-        Eye eye = tied ? eyes.get(2) : moment == Moment.LAID ? Eye.HIGH : Eye.ABOVE;
-        Scene scene = tied
-                ? Scene.of(visible)
-                : Scene.of(moment.of(fold), Body.of(fold.fit().gift()));
-        View view = View.of(
-                scene,
-                eye,
-                Pattern.of(cloth, fold.laying()),
-                fold.fit().placing().out(),
-                look);
-        return fitted(view, moment == Moment.TIED ? "Tied" : "While tying", width, height);
+        if (moment == Moment.TIED) {
+            return fitted(views.get(views.size() - 1), "Tied", width, height);
+        }
+        Eye eye = moment == Moment.LAID ? Eye.HIGH : Eye.ABOVE;
+        Scene open = Scene.of(moment.of(fold), Body.of(fold.fit().gift()));
+        return fitted(seen(open, eye), "While tying", width, height);
     }
 
     /** The last knot close up, as it lies before whoever tied it. */
@@ -108,14 +113,8 @@ public record TiedGift(Cloth cloth, Visible visible, Look look) {
                 tied.taken(),
                 0,
                 tied.leads());
-        Scene scene = new Scene(List.of(), List.of(flat), List.of(), Strands.OPEN);
-        View view = View.of(
-                scene,
-                Eye.ABOVE,
-                Pattern.of(cloth, visible.fold().laying()),
-                visible.fold().fit().placing().out(),
-                look);
-        return fitted(view, "A reef knot", width, height);
+        Scene close = new Scene(List.of(), List.of(flat), List.of(), Strands.OPEN);
+        return fitted(seen(close, Eye.ABOVE), "A reef knot", width, height);
     }
 
     private static Picture fitted(View view, String title, double width, double height) {

@@ -21,6 +21,9 @@ public record WhatShows(Gift gift, List<Seen> patches) {
     /** Shares below this are not worth a word. */
     private static final double WORTH = 0.05;
 
+    /** Less of what is seen than this rounds to nothing. */
+    private static final double LEAST = 0.005;
+
     /** A patch, or all of one fabric, and where its cloth went. */
     public record Seen(String name, String fabric, Visible.Shares shares) {
 
@@ -88,8 +91,11 @@ public record WhatShows(Gift gift, List<Seen> patches) {
                 .filter(patch -> patch.name.equals("hearth"))
                 .forEach(hearth -> sentences.add(sentence("Your hearth", hearth)));
         for (Seen fabric : fabrics()) {
-            String share = percent(score(fabric.fabric));
-            sentences.add(fabric.name + " is " + share + " of what is seen" + where(fabric) + ".");
+            double share = score(fabric.fabric);
+            sentences.add(
+                    share < LEAST
+                            ? fabric.name + " does not show."
+                            : fabric.name + " is " + percent(share) + " of what is seen" + where(fabric) + ".");
         }
         return sentences;
     }
