@@ -1,5 +1,6 @@
 package hearthcloth.cli;
 
+import hearthcloth.draw.Wrapped;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
@@ -63,6 +64,11 @@ record GiftWish(Gift gift, Tie tie) {
     /** What each end is left for knot and tail, unless she measures otherwise. */
     static Tail tail(Ruler ruler) {
         return ruler.isMetric() ? Tail.METRIC : Tail.INCHES;
+    }
+
+    /** For the pictures of the gift tied. */
+    Wrapped wrapped(Ruler ruler) {
+        return Wrapped.of(gift, tie, tail(ruler));
     }
 
     /** The smallest square cloth, moved up to a mark of the ruler. */

@@ -1,7 +1,6 @@
 package hearthcloth.cli;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -9,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -29,8 +29,17 @@ final class OutputFolder {
     /** By this file we know a numbered folder for one of ours. */
     private static final String PLAN_FILE = "plan.json";
 
-    private static final List<String> OURS =
-            List.of(PLAN_FILE, "front.png", "front.svg", "back.png", "back.svg", "cut.png", "cut.svg", "guide.pdf");
+    private static final List<String> OURS = List.of(
+            PLAN_FILE,
+            "front.png",
+            "front.svg",
+            "back.png",
+            "back.svg",
+            "cut.png",
+            "cut.svg",
+            "tied.png",
+            "tied.svg",
+            "guide.pdf");
 
     private final String shown;
     private final Path folder;
@@ -111,18 +120,27 @@ final class OutputFolder {
         }
     }
 
-    /** The proposals know nothing of each other, so they are drawn side by side on the cores there are. */
+    /**
+     * The proposals know nothing of each other, so they are drawn side by side on the cores there are. All are waited for,
+     * even when one fails: none may still be writing when the folder is cleared away.
+     */
     private static void draw(List<Proposal> proposals, Path made) throws IOException {
+        List<IOException> failed = IntStream.range(0, proposals.size())
+                .parallel()
+                .mapToObj(i -> drawn(proposals.get(i), made.resolve(Integer.toString(i + 1))))
+                .flatMap(Optional::stream)
+                .toList();
+        if (!failed.isEmpty()) {
+            throw failed.get(0);
+        }
+    }
+
+    private static Optional<IOException> drawn(Proposal proposal, Path into) {
         try {
-            IntStream.range(0, proposals.size()).parallel().forEach(i -> {
-                try {
-                    proposals.get(i).into(Files.createDirectory(made.resolve(Integer.toString(i + 1))));
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            });
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
+            proposal.into(Files.createDirectory(into));
+            return Optional.empty();
+        } catch (IOException e) {
+            return Optional.of(e);
         }
     }
 

@@ -29,8 +29,8 @@ import picocli.CommandLine.Parameters;
         description = {
             "",
             "Reads the stash, plans several different cloths that it can really make, and writes a numbered",
-            "folder for each, best first, with plan.json, front.svg, back.svg, cut.svg and guide.pdf. What you",
-            "leave out is chosen for you, and said."
+            "folder for each, best first, with plan.json, front.svg, back.svg, cut.svg and guide.pdf; with --gift",
+            "also tied.svg, the gift as it will look. What you leave out is chosen for you, and said."
         },
         parameterListHeading = "%n",
         optionListHeading = "%nWishes:%n",
@@ -154,7 +154,8 @@ final class PlanCommand implements Callable<Integer> {
         progress.say("drawing");
         List<OutputFolder.Proposal> files = new ArrayList<>();
         for (Plan plan : proposals.plans()) {
-            PlanFolder drawn = new PlanFolder(plan, print.ruler(), print.paper());
+            PlanFolder drawn = new PlanFolder(
+                    plan, print.ruler(), print.paper(), print.gift().map(gift -> gift.wrapped(print.ruler())));
             files.add(into -> {
                 drawn.write(into);
                 if (png) {

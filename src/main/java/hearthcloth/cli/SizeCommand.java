@@ -22,6 +22,7 @@ import picocli.CommandLine.Option;
             "  hearthcloth size --gift \"box 30 x 20 x 8 cm\"",
             "  hearthcloth size --gift \"bottle 3 x 12 in\"",
             "  hearthcloth size --gift \"box 12 x 8 x 3 in\" --tie \"errand wrap\" --unit cm",
+            "  hearthcloth size --gift \"two bottles 8 x 30 cm\" --steps",
             "  hearthcloth size --cloth \"38 1/2 in\"",
             "  hearthcloth size --cloth \"90 x 100 cm\"",
             "",
@@ -52,6 +53,9 @@ final class SizeCommand implements Callable<Integer> {
     @Nullable
     private String unit;
 
+    @Option(names = "--steps", description = "Also say how the tie is done, step by step; best with --tie.")
+    private boolean steps;
+
     SizeCommand(Shell shell) {
         this.shell = shell;
     }
@@ -69,8 +73,12 @@ final class SizeCommand implements Callable<Integer> {
         SizeReport report = new SizeReport(shell.out(), ruler);
         if (cloth == null) {
             Unit assumed = unit == null ? null : ruler.unit();
-            GiftWish.read(gift, tie, assumed)
-                    .ifPresent(wish -> report.gift(wish.gift(), tie == null ? null : wish.tie()));
+            GiftWish.read(gift, tie, assumed).ifPresent(wish -> {
+                report.gift(wish.gift(), tie == null ? null : wish.tie());
+                if (steps) {
+                    report.steps(wish.gift(), wish.tie());
+                }
+            });
         } else {
             report.cloth(clothSize(cloth, ruler), namedTie());
         }

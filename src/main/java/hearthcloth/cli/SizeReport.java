@@ -10,6 +10,7 @@ import hearthcloth.wrap.PublishedRule;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.TradeSize;
+import hearthcloth.wrap.tying.Tying;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
@@ -44,6 +45,26 @@ final class SizeReport {
         Tie first = ties.get(0);
         out.println(PublishedRule.of(gift).sentence(gift, first, tail.usual(), ruler));
         trade(first.smallestSquare(gift, tail.usual()));
+    }
+
+    /** How a tie is done. */
+    void steps(Gift gift, Tie tie) {
+        Tying tying = Tying.of(tie, gift);
+        out.println();
+        out.println("How the " + tie.words() + " is tied:");
+        out.println();
+        int number = 1;
+        for (Tying.Step step : tying.steps()) {
+            out.println("  " + number++ + "  " + step.words());
+        }
+        if (tie.isKnotted()) {
+            out.println();
+            out.println("The reef knot:");
+            Tying.KNOT.forEach(line -> out.println("  " + line));
+        }
+        out.println();
+        out.println(tying.ifShort());
+        tying.cautions().forEach(caution -> out.println("Take care: " + caution));
     }
 
     /** What a cloth ties round. */

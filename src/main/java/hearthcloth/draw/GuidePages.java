@@ -3,6 +3,7 @@ package hearthcloth.draw;
 import hearthcloth.draw.picture.Column;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Type;
+import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.Plan;
@@ -31,10 +32,16 @@ final class GuidePages {
     }
 
     static List<Picture> of(Plan plan, Guide guide, Ruler ruler, Paper paper) {
-        return new GuidePages(plan, guide, ruler, paper).pages();
+        return of(new PlanFolder(plan, ruler, paper), guide, Optional.empty());
     }
 
-    private List<Picture> pages() {
+    /** With the gift's pages where the cloth is for one. */
+    static List<Picture> of(PlanFolder proposal, Guide guide, Optional<TiedGift> tied) {
+        GuidePages pages = new GuidePages(proposal.plan(), guide, proposal.ruler(), proposal.paper());
+        return pages.pages(proposal.gift(), tied);
+    }
+
+    private List<Picture> pages(Optional<Wrapped> gift, Optional<TiedGift> tied) {
         new Cover(plan, guide, ruler, flow).flow();
         gather();
         flow.turn();
@@ -42,6 +49,7 @@ final class GuidePages {
         flow.turn();
         sew();
         hem();
+        gift.ifPresent(wrapped -> new TiedPages(plan.cloth(), wrapped, ruler, flow).flow(tied));
         notes();
         return flow.pages();
     }

@@ -5,6 +5,7 @@ import hearthcloth.draw.picture.PdfWriter;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
 import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.Plan;
 import hearthcloth.sew.Guide;
@@ -12,28 +13,40 @@ import hearthcloth.sew.PieceTask;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * Everything of one proposal as files: {@code plan.json}, {@code front.svg}, {@code back.svg}, {@code cut.svg} and {@code
- * guide.pdf}, and on request the pictures as PNG too. The same plan always gives the same files.
+ * guide.pdf}, with a gift {@code tied.svg} too, and on request the pictures as PNG. The same plan always gives the same files.
  *
  * @param ruler in which measures are written; best the one the plan was made with
+ * @param gift what the cloth is to be tied round, if anything
  */
-public record PlanFolder(Plan plan, Ruler ruler, Paper paper) {
+public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> gift) {
 
     private static final double SCREEN_DPI = 120;
 
     /** Millimetres; the letters of a picture this large are 16 px and more where it is shown 640 px wide. */
     private static final double SCREEN_PIECE = 170;
 
-    /** Writes the five files into {@code folder}, which must exist; files of these names are replaced. */
+    /** A cloth for no gift in particular. */
+    public PlanFolder(Plan plan, Ruler ruler, Paper paper) {
+        this(plan, ruler, paper, Optional.empty());
+    }
+
+    /** Writes the files into {@code folder}, which must exist; files of these names are replaced. */
     public void write(Path folder) throws IOException {
         Guide guide = Guide.of(plan, ruler);
         Files.writeString(folder.resolve("plan.json"), planFile());
         Files.writeString(folder.resolve("front.svg"), SvgWriter.write(face(Face.FRONT)));
         Files.writeString(folder.resolve("back.svg"), SvgWriter.write(face(Face.BACK)));
         Files.writeString(folder.resolve("cut.svg"), SvgWriter.write(CutBlocks.sheet(plan, guide.cutting(), ruler)));
-        Files.write(folder.resolve("guide.pdf"), guide(guide));
+        Optional<TiedGift> tied = tied();
+        Optional<Picture> sheet = tied(tied);
+        if (sheet.isPresent()) {
+            Files.writeString(folder.resolve("tied.svg"), SvgWriter.write(sheet.get()));
+        }
+        Files.write(folder.resolve("guide.pdf"), guide(guide, tied));
     }
 
     /** Writes {@code front.png}, {@code back.png} and {@code cut.png} into {@code folder}, which must exist. */
@@ -43,6 +56,19 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper) {
         Files.write(folder.resolve("back.png"), PngWriter.write(face(Face.BACK), SCREEN_DPI));
         Picture cut = CutBlocks.sheet(plan, guide.cutting(), ruler);
         Files.write(folder.resolve("cut.png"), PngWriter.write(cut, SCREEN_DPI));
+        Optional<Picture> sheet = tied(tied());
+        if (sheet.isPresent()) {
+            Files.write(folder.resolve("tied.png"), PngWriter.write(sheet.get(), SCREEN_DPI));
+        }
+    }
+
+    /** The cloth tied round the gift; empty without one, or where the cloth is too small for it. */
+    public Optional<TiedGift> tied() {
+        return gift.flatMap(wrapped -> TiedSheet.tied(plan, wrapped));
+    }
+
+    private Optional<Picture> tied(Optional<TiedGift> tied) {
+        return gift.flatMap(wrapped -> tied.map(drawn -> TiedSheet.of(plan, wrapped, drawn, ruler)));
     }
 
     /** The text of {@code plan.json}. */
@@ -64,10 +90,10 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper) {
 
     /** The printed guide as a PDF. */
     public byte[] guide() {
-        return guide(Guide.of(plan, ruler));
+        return guide(Guide.of(plan, ruler), tied());
     }
 
-    private byte[] guide(Guide guide) {
-        return PdfWriter.write(plan.story().title(), "en", GuidePages.of(plan, guide, ruler, paper));
+    private byte[] guide(Guide guide, Optional<TiedGift> tied) {
+        return PdfWriter.write(plan.story().title(), "en", GuidePages.of(this, guide, tied));
     }
 }

@@ -45,6 +45,15 @@ class SizeCommandTest {
     }
 
     @Test
+    void steps_are_told_with_the_knot_and_what_to_mind() {
+        String said = said("size", "--gift", "box 30 x 20 x 8 cm", "--tie", "errand wrap", "--steps");
+        assertThat(said).contains("How the errand wrap is tied", "  1  Lay the cloth", "reef knot", "granny");
+        assertThat(said).contains("do not reach", "children").doesNotContain("two-knot wrap is tied");
+        assertThat(said("size", "--gift", "box 30 x 20 x 3 cm", "--tie", "flat wrap", "--steps"))
+                .doesNotContain("granny");
+    }
+
+    @Test
     void help_teaches_with_examples() {
         assertThat(said("size", "--help")).contains("--cloth \"38 1/2 in\"", "--gift \"box 30 x 20 x 8 cm\"");
         assertThat(said("plan", "--help"))

@@ -133,6 +133,17 @@ final class BooksFold {
     private Knot knot() {
         Space away = new Space(0, 1, 0);
         return new Knot(
-                UP.times(thick).plus(away.times(ends.bunch())), Space.flat(RIGHT), away, ends.bunch(), ends.taken(), 0);
+                UP.times(thick).plus(away.times(ends.bunch())),
+                Space.flat(RIGHT),
+                away,
+                ends.bunch(),
+                ends.taken(),
+                0,
+                List.of(lead(RIGHT), lead(LEFT)));
+    }
+
+    /** The right corner comes back along the spine from the left. */
+    private Knot.Lead lead(Point way) {
+        return new Knot.Lead(way.times(2 * spine + thick), way);
     }
 }

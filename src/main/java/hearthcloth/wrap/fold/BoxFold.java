@@ -115,8 +115,9 @@ final class BoxFold {
             Space at = way.u() == 0 ? lower : upper;
             facets.addAll(end(way, at, Space.flat(way), Space.flat(way.left()), half(way)));
         }
-        knots.add(new Knot(lower, Space.flat(FAR), UP, ends.bunch(), ends.taken(), 0));
-        knots.add(new Knot(upper, Space.flat(RIGHT), UP, ends.bunch(), ends.taken(), 1));
+        knots.add(new Knot(lower, Space.flat(FAR), UP, ends.bunch(), ends.taken(), 0, List.of(lead(NEAR), lead(FAR))));
+        knots.add(new Knot(
+                upper, Space.flat(RIGHT), UP, ends.bunch(), ends.taken(), 1, List.of(lead(LEFT), lead(RIGHT))));
     }
 
     /** Ears under near and far, those under left and right, drawn in: the cloth is parted where these would enclose them. */
@@ -138,7 +139,7 @@ final class BoxFold {
         for (Point way : List.of(RIGHT, LEFT)) {
             facets.addAll(end(way, at, Space.flat(way), Space.flat(way.left()), halfL));
         }
-        knots.add(new Knot(at, Space.flat(RIGHT), UP, ends.bunch(), ends.taken(), 0));
+        knots.add(new Knot(at, Space.flat(RIGHT), UP, ends.bunch(), ends.taken(), 0, List.of(lead(LEFT), lead(RIGHT))));
     }
 
     private void flat(Ear nearRight, Ear nearLeft, Ear farRight, Ear farLeft) {
@@ -180,8 +181,13 @@ final class BoxFold {
             Outline end = rest.above(way, way.dot(knot));
             facets.addAll(ends.lay(end, knot, way, at, along.times(-1), Space.flat(way), out));
             facets.addAll(end(toward, at, along, Space.flat(way), halfW));
-            knots.add(new Knot(at, along, UP, ends.bunch(), ends.taken(), 0));
+            knots.add(new Knot(
+                    at, along, UP, ends.bunch(), ends.taken(), 0, List.of(new Knot.Lead(knot, way), lead(toward))));
         }
+    }
+
+    private Knot.Lead lead(Point way) {
+        return new Knot.Lead(way.times(half(way) + height + reach(way)), way);
     }
 
     private List<Facet> end(Point way, Space at, Space out, Space side, double edge) {

@@ -26,6 +26,7 @@ final class EdgeFold {
     private final Ends ends;
     private final List<Facet> facets = new ArrayList<>();
     private final List<Facet> cords = new ArrayList<>();
+    private final List<List<Knot.Lead>> leads = List.of(new ArrayList<>(), new ArrayList<>());
 
     private EdgeFold(Panels panels, Ends ends) {
         this.panels = panels;
@@ -79,7 +80,11 @@ final class EdgeFold {
         List<Knot> knots = new ArrayList<>();
         for (int over = 0; over < 2; over++) {
             Space along = new Space(panels.halfL(), over == 0 ? panels.halfW() : -panels.halfW(), 0).unit();
-            knots.add(new Knot(knot(over), along, UP, ends.bunch(), ends.taken(), over));
+            List<Knot.Lead> pair = leads.get(over);
+            // the first lead comes from behind
+            boolean inOrder = along.dot(Space.flat(pair.get(0).axis())) < 0;
+            List<Knot.Lead> ordered = inOrder ? pair : List.of(pair.get(1), pair.get(0));
+            knots.add(new Knot(knot(over), along, UP, ends.bunch(), ends.taken(), over, ordered));
         }
         return knots;
     }
@@ -120,6 +125,7 @@ final class EdgeFold {
                 new Strip.Path(corner, height).on(in, path - height, Facet.Part.CORD, new Plane("cord " + foot, UP));
         cords.addAll(new Strip(foot, ray, side, ends.bunch()).lay(cord, way.runs()));
         Point knot = foot.plus(ray.times(path));
+        leads.get(over).add(new Knot.Lead(knot, ray));
         double edge = Math.hypot(panels.halfL(), panels.halfW());
         cords.addAll(ends.lay(end, knot, ray, knot(over), in.times(-1), side, edge));
     }

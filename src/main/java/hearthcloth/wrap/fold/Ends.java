@@ -6,8 +6,7 @@ import java.util.List;
 /**
  * Lays what a corner has left at a knot: the knot takes {@link #DIAMETERS} bunch diameters of it, laid as a small pack of
  * that many folds where the knot sits, and the rest is the free end, coming out beside its own standing part as in a reef
- * knot, along the gift and down over its edge. Across, the end is pleated wider than it would bunch, so that it can be
- * drawn: "drawn opened".
+ * knot: {@link Free}.
  *
  * @param bunch diameter of the gathered cloth, millimetres
  */
@@ -60,20 +59,27 @@ record Ends(double bunch) {
                 lack = Math.max(lack, -on);
             }
         }
-        Plane plane = new Plane("end " + axis + knot, up);
+        List<Facet> facets = new ArrayList<>();
+        Plane pack = new Plane("knot " + axis + knot, up);
         // what lies short of the knot is packed with it, in folds by twos so that the end still leaves from its middle
         int before = 2 * (int) Math.ceil(lack / (2 * bunch) - 1e-9);
         Strip.Path path = new Strip.Path(knot, -before * bunch);
+        double knotted = Math.min(taken(), length);
         for (int i = 0; i < before + DIAMETERS; i++) {
             Space way = i % 2 == 0 ? out : out.times(-1);
-            path.on(way, Math.min(bunch, length - path.gone()), Facet.Part.KNOT, plane);
+            path.on(way, Math.min(bunch, knotted - path.gone()), Facet.Part.KNOT, pack);
         }
-        path.on(out, Math.min(edge - bunch, length - path.gone()), Facet.Part.TAIL, plane);
-        Plane hanging = new Plane(plane.name() + " hanging", out);
-        path.on(up.times(-1), length - path.gone(), Facet.Part.TAIL, hanging);
         Strip strip = new Strip(origin, axis, side, Math.max(bunch / 2, length / 8));
-        List<Facet> facets = new ArrayList<>();
-        regions.forEach(region -> facets.addAll(strip.lay(region, path.runs())));
+        for (Outline region : regions) {
+            facets.addAll(strip.lay(region.below(axis, axis.dot(origin) + knotted), path.runs()));
+        }
+        Space exit = Reef.exit(knot, out, up, taken());
+        double room = edge - exit.minus(knot).dot(out);
+        Free free = new Free(origin.plus(axis.times(knotted)), axis, exit, out, side, up);
+        double beyond = axis.dot(free.from());
+        for (Outline region : regions) {
+            facets.addAll(free.lay(region.above(axis, beyond), length - knotted, room));
+        }
         return facets;
     }
 }

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import java.util.List;
+
 /**
  * A reef knot of two gathered ends.
  *
@@ -9,5 +11,27 @@ package hearthcloth.wrap.fold;
  * @param bunch diameter of a gathered end, millimetres
  * @param taken cloth each end gives to it, millimetres
  * @param over how many knots lie under this one
+ * @param leads the two ends: first the one that arrives from behind ({@code -along}), then the one from ahead
  */
-public record Knot(Space at, Space along, Space up, double bunch, double taken, int over) {}
+public record Knot(Space at, Space along, Space up, double bunch, double taken, int over, List<Lead> leads) {
+
+    /**
+     * Where on the flat cloth an end reaches its knot, and the unit way on towards its corner.
+     */
+    public record Lead(Point from, Point axis) {
+
+        /** The cloth's middle line this far into the knot. */
+        public Point after(double gone) {
+            return from.plus(axis.times(gone));
+        }
+    }
+
+    public Knot {
+        leads = List.copyOf(leads);
+    }
+
+    /** Unit way across the knot: along, across and up are right-handed. */
+    public Space across() {
+        return up.cross(along);
+    }
+}

@@ -3,6 +3,7 @@ package hearthcloth.wrap.fold;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A convex polygon of flat cloth, its corners anticlockwise; empty when it has fewer than three. Immutable.
@@ -139,6 +140,30 @@ public record Outline(List<Point> corners) {
         return pieces;
     }
 
+    /** The part of a straight line that lies inside; empty when it passes by or only touches. */
+    public Optional<List<Point>> clip(Point from, Point to) {
+        double first = 0;
+        double last = 1;
+        for (int i = 0; i < corners.size(); i++) {
+            Point a = corners.get(i);
+            Point out = corners.get((i + 1) % corners.size()).minus(a).left().times(-1);
+            double start = out.dot(from.minus(a));
+            double end = out.dot(to.minus(a));
+            if (start > 0 && end > 0) {
+                return Optional.empty();
+            }
+            if (start > 0) {
+                first = Math.max(first, start / (start - end));
+            } else if (end > 0) {
+                last = Math.min(last, start / (start - end));
+            }
+        }
+        Point way = to.minus(from);
+        return corners.isEmpty() || last - first < CLOSE
+                ? Optional.empty()
+                : Optional.of(List.of(from.plus(way.times(first)), from.plus(way.times(last))));
+    }
+
     /** The mirror image across the line through the origin in the unit way {@code line}. */
     Outline mirrored(Point line) {
         return anticlockwise(corners.stream()
@@ -147,7 +172,7 @@ public record Outline(List<Point> corners) {
     }
 
     /** The same corners, anticlockwise whatever order they came in. */
-    static Outline anticlockwise(List<Point> corners) {
+    public static Outline anticlockwise(List<Point> corners) {
         double twice = 0;
         for (int i = 0; i < corners.size(); i++) {
             Point a = corners.get(i);

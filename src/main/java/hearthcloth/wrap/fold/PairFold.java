@@ -9,6 +9,7 @@ import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Two bottles rolled in base to base and stood up: a bridge of cloth under both bases, each bottle in a tube of cloth as
@@ -56,8 +57,11 @@ final class PairFold {
                     2 * radius));
         }
         facets.addAll(loose);
-        return new Fold(
-                fit, laying, facets, List.of(new Knot(knot, Space.flat(RIGHT), UP, ends.bunch(), ends.taken(), 0)));
+        List<Knot.Lead> leads = Stream.of(LEFT, RIGHT)
+                .map(way -> new Knot.Lead(way.times(start + height + 2 * radius), way))
+                .toList();
+        Knot tied = new Knot(knot, Space.flat(RIGHT), UP, ends.bunch(), ends.taken(), 0, leads);
+        return new Fold(fit, laying, facets, List.of(tied));
     }
 
     /** Under the bases, pressed flat from the roll: as long as both are wide, folded to and fro to their depth. */

@@ -97,7 +97,7 @@ sealed interface Pleating {
             return (int) Math.round(Math.atan2(axis.left().dot(way), axis.dot(way)) / (2 * half));
         }
 
-        private Point ray(double angle) {
+        Point ray(double angle) {
             return axis.times(Math.cos(angle)).plus(axis.left().times(Math.sin(angle)));
         }
     }

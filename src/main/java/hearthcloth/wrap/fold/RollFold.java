@@ -100,7 +100,15 @@ final class RollFold {
             Space out = new Space(0, round, 0);
             loose.addAll(ends.lay(rest.above(way, knot), way.times(knot), way, top, out, Space.flat(RIGHT), radius));
         }
-        knots.add(new Knot(top, Space.flat(FAR), UP, ends.bunch(), ends.taken(), 0));
+        double reach = length + 2 * radius + Math.PI * radius;
+        knots.add(new Knot(
+                top,
+                Space.flat(FAR),
+                UP,
+                ends.bunch(),
+                ends.taken(),
+                0,
+                List.of(new Knot.Lead(LEFT.times(reach), LEFT), new Knot.Lead(RIGHT.times(reach), RIGHT))));
     }
 
     /** From the middle of the end's disc to its rim, {@code toward}, and back along the roll for {@code run}. */
@@ -135,7 +143,15 @@ final class RollFold {
             Space at = Space.flat(way).times(turn).plus(UP.times(z));
             loose.addAll(
                     ends.lay(end.above(way, knot), way.times(knot), way, at, Space.flat(way), side, length / 2 - turn));
-            knots.add(new Knot(at, Space.flat(way), UP, ends.bunch(), ends.taken(), 0));
+            Point ridge = way.left().times(-1);
+            knots.add(new Knot(
+                    at,
+                    Space.flat(way),
+                    UP,
+                    ends.bunch(),
+                    ends.taken(),
+                    0,
+                    List.of(new Knot.Lead(ridge.times(around + turn), ridge), new Knot.Lead(way.times(knot), way))));
         }
         nearAndFar(around, turn, z);
     }

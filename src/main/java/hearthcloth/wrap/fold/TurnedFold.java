@@ -114,23 +114,43 @@ final class TurnedFold {
             }
             spare.add(mouth(i, last));
         }
-        Space top = new Space(0, 0, last.z1 + ends.bunch());
+        tie(neighbours, last, spare);
+    }
+
+    /** Opposite corners, one pair over the other; or neighbours, the two knots side by side. */
+    private void tie(boolean neighbours, Band last, List<List<Outline>> spare) {
+        Space up = Space.UP;
+        Space top = up.times(last.z1 + ends.bunch());
+        double beside = 1.6 * ends.bunch() * Math.sqrt(0.5);
+        Space apart = new Space(beside, -beside, 0);
+        Space one = neighbours ? new Space(Math.sqrt(0.5), Math.sqrt(0.5), 0) : new Space(0, 1, 0);
+        Space two = neighbours ? one : new Space(1, 0, 0);
+        Space first = neighbours ? top.plus(apart) : top;
+        Space second = neighbours ? top.minus(apart) : top.plus(up.times(2 * ends.bunch()));
         for (int corner = 0; corner < SIDES; corner += SIDES / 4) {
             Point way = way(corner);
             List<Outline> rest = new ArrayList<>();
             for (int i = corner - SIDES / 8; i < corner + SIDES / 8; i++) {
                 rest.addAll(spare.get(Math.floorMod(i, SIDES)));
             }
-            boolean over = !neighbours && corner % (SIDES / 2) == 0;
-            Space at = over ? top.plus(new Space(0, 0, 2 * ends.bunch())) : top;
-            facets.addAll(ends.lay(rest, way.times(last.s1), way, at, Space.flat(way), Space.flat(way.left()), FLAT));
+            boolean nearOrFar = corner % (SIDES / 2) != 0;
+            boolean inFirst = neighbours ? corner == 0 || corner == 3 * SIDES / 4 : nearOrFar;
+            Space along = inFirst ? one : two;
+            Space out = along.times(Math.signum(along.dot(Space.flat(way))));
+            Space at = inFirst ? first : second;
+            facets.addAll(ends.lay(rest, way.times(last.s1), way, at, out, up.cross(out), FLAT));
         }
-        Space up = new Space(0, 0, 1);
-        Space one = neighbours ? new Space(Math.sqrt(0.5), Math.sqrt(0.5), 0) : new Space(0, 1, 0);
-        Space two = neighbours ? one : new Space(1, 0, 0);
-        knots.add(new Knot(top, one, up, ends.bunch(), ends.taken(), 0));
-        knots.add(new Knot(
-                neighbours ? top : top.plus(up.times(2 * ends.bunch())), two, up, ends.bunch(), ends.taken(), 1));
+        int quarter = SIDES / 4;
+        knots.add(knot(first, one, 0, last, neighbours ? List.of(3 * quarter, 0) : List.of(3 * quarter, quarter)));
+        int over = neighbours ? 0 : 1;
+        knots.add(knot(second, two, over, last, neighbours ? List.of(2 * quarter, quarter) : List.of(2 * quarter, 0)));
+    }
+
+    private Knot knot(Space at, Space along, int over, Band last, List<Integer> corners) {
+        List<Knot.Lead> leads = corners.stream()
+                .map(corner -> new Knot.Lead(way(corner).times(last.s1), way(corner)))
+                .toList();
+        return new Knot(at, along, Space.UP, ends.bunch(), ends.taken(), over, leads);
     }
 
     private static Point way(int i) {

@@ -1,0 +1,71 @@
+package hearthcloth.draw.tied;
+
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Outline;
+import hearthcloth.wrap.fold.Point;
+import hearthcloth.wrap.fold.Space;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** An edge of a facet where the cloth is folded sharply or ends, so that a line is seen. */
+record Crease(Point from, Point to) {
+
+    /** Cloth that turns by less than this runs on; its strips are only for drawing. */
+    private static final double SOFT = Math.cos(Math.toRadians(60));
+
+    /** Within a hundredth of a millimetre two edges are the same. */
+    private static final double SAME = 100;
+
+    /** An edge by the middle of it on the flat cloth. */
+    private record Where(long u, long v) {
+        static Where of(Point a, Point b) {
+            return new Where(Math.round((a.u() + b.u()) / 2 * SAME), Math.round((a.v() + b.v()) / 2 * SAME));
+        }
+    }
+
+    /** The creases of every facet, in their order. */
+    static List<List<Crease>> of(List<Facet> facets) {
+        Map<Where, List<Facet>> beside = new HashMap<>();
+        for (Facet facet : facets) {
+            for (Crease edge : edges(facet.cloth())) {
+                beside.computeIfAbsent(Where.of(edge.from, edge.to), key -> new ArrayList<>())
+                        .add(facet);
+            }
+        }
+        List<List<Crease>> creases = new ArrayList<>();
+        for (Facet facet : facets) {
+            creases.add(edges(facet.cloth()).stream()
+                    .filter(edge -> beside.getOrDefault(Where.of(edge.from, edge.to), List.of()).stream()
+                            .noneMatch(other -> !other.equals(facet) && runsOn(facet, other, edge)))
+                    .toList());
+        }
+        return creases;
+    }
+
+    private static boolean runsOn(Facet one, Facet other, Crease edge) {
+        Space here = one.motion().at(edge.from);
+        Space there = other.motion().at(edge.from);
+        return here.minus(there).length() < 0.1
+                && one.motion().inside().dot(other.motion().inside()) > SOFT;
+    }
+
+    private static List<Crease> edges(Outline outline) {
+        List<Crease> edges = new ArrayList<>();
+        List<Point> corners = outline.corners();
+        for (int i = 0; i < corners.size(); i++) {
+            edges.add(new Crease(corners.get(i), corners.get((i + 1) % corners.size())));
+        }
+        return edges;
+    }
+
+    /** True when the line between the two lies along this edge, within a thousandth of a millimetre. */
+    boolean holds(Point a, Point b) {
+        double du = to.u() - from.u();
+        double dv = to.v() - from.v();
+        double length = Math.hypot(du, dv);
+        return Math.abs((a.u() - from.u()) * dv - (a.v() - from.v()) * du) < 1e-3 * length
+                && Math.abs((b.u() - from.u()) * dv - (b.v() - from.v()) * du) < 1e-3 * length;
+    }
+}

@@ -1,0 +1,46 @@
+package hearthcloth.draw.tied;
+
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.fold.Space;
+import java.util.List;
+
+/**
+ * From where the gift is looked at, the maker at its near side; far off, so that equal lengths in one way stay equal.
+ *
+ * @param words as a caption: {@code from above}
+ * @param towards unit way towards the eye
+ * @param right unit way to the right on the picture, {@code up} to its top
+ */
+record Eye(String words, Space towards, Space right, Space up) {
+
+    static final Eye ABOVE = of("From above", 0, 0, 1);
+    static final Eye FRONT = of("From the front", 0, -1, 0.2);
+    static final Eye CORNER = of("From a corner", 0.62, -1, 0.78);
+
+    static final Eye HIGH = of("From above", 0, -1, 1.5);
+    static final Eye SPINE = of("From the spine", 0, 1, 0.2);
+    static final Eye BEHIND = of("From a corner", -0.62, 1, 0.78);
+
+    /** Above, the front and a corner; of closed books the spine, where the knot is. */
+    static List<Eye> on(Gift gift) {
+        return gift instanceof Gift.Books ? List.of(ABOVE, SPINE, BEHIND) : List.of(ABOVE, FRONT, CORNER);
+    }
+
+    private static Eye of(String words, double x, double y, double z) {
+        Space sum = new Space(x, y, z);
+        Space towards = sum.times(1 / sum.length());
+        Space across = new Space(-y, x, 0);
+        Space right = across.length() < 1e-9 ? new Space(1, 0, 0) : across.times(1 / across.length());
+        return new Eye(words, towards, right, towards.cross(right));
+    }
+
+    /** To the right on the picture, in millimetres of the gift. */
+    double x(Space place) {
+        return right.dot(place);
+    }
+
+    /** Down on the picture. */
+    double y(Space place) {
+        return -up.dot(place);
+    }
+}

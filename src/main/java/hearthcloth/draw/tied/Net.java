@@ -1,0 +1,44 @@
+package hearthcloth.draw.tied;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Face;
+import hearthcloth.colour.Colour;
+import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.Outline;
+import java.util.List;
+
+/** The open cloth with every fold of the tied gift drawn on it, as it lies before the maker, inside up. */
+final class Net {
+
+    private static final Stroke FOLD = Stroke.solid(0.18, Colour.of(0x20242b));
+
+    private Net() {}
+
+    static Picture of(Cloth cloth, Fold fold, Look look, double width) {
+        Face inside = fold.fit().placing().out().other();
+        Outline whole = fold.laying().whole();
+        Pattern.Box box = Pattern.Box.of(whole.corners());
+        double scale = (box.u1() - box.u0()) / (width - 1);
+        Sketch sketch = new Sketch();
+        for (Pattern.Field field : Pattern.of(cloth, fold.laying()).fields(inside)) {
+            Colour ground = look.fabric(field.fabric());
+            sketch.add(new Mark.Area(placed(field.at(), scale), field.fell() ? ground.shade() : ground));
+        }
+        for (Facet facet : fold.facets()) {
+            sketch.outline(placed(facet.cloth(), scale), FOLD);
+        }
+        return sketch.trimmed("Flat net, inside up: fold along the lines", 0.5);
+    }
+
+    private static List<Point> placed(Outline outline, double scale) {
+        return outline.corners().stream()
+                .map(point -> new Point(point.u() / scale, -point.v() / scale))
+                .toList();
+    }
+}

@@ -1,0 +1,82 @@
+package hearthcloth.draw.tied;
+
+import hearthcloth.colour.Colour;
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Point;
+import hearthcloth.wrap.fold.Space;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A flat convex piece of something in space. Of panes in one plane, later ones lie further along {@code out}.
+ *
+ * @param corners in order round the edge
+ * @param out unit way square to it; of a closed body, outwards
+ * @param oneSided true for the skin of a closed body, which is never seen from behind
+ */
+record Pane(List<Space> corners, Space out, boolean oneSided, Skin skin) {
+
+    /** What a pane is made of. */
+    sealed interface Skin {
+        /** Cloth, laid as its facet says; {@code creases} are those of its edges that are to be drawn. */
+        record Cloth(Facet facet, List<Crease> creases) implements Skin {
+            public Cloth {
+                creases = List.copyOf(creases);
+            }
+        }
+
+        /** A stretch of gathered cloth; its middle line passes here on the flat cloth; {@code light} from 0 to 1. */
+        record Bunch(Point middle, double light) implements Skin {}
+
+        /** Something that is not cloth. */
+        record Plain(Colour colour) implements Skin {}
+    }
+
+    /** Millimetres within which a corner lies on a plane. */
+    private static final double ON = 1e-6;
+
+    Pane {
+        corners = List.copyOf(corners);
+    }
+
+    /** Where the pane lies against a plane. */
+    enum Side {
+        ON,
+        BEFORE,
+        BEHIND,
+        ACROSS
+    }
+
+    /** The plane is {@code normal · place = at}; before it is where the normal points. */
+    Side side(Space normal, double at) {
+        boolean before = false;
+        boolean behind = false;
+        for (Space corner : corners) {
+            double over = normal.dot(corner) - at;
+            before |= over > ON;
+            behind |= over < -ON;
+        }
+        if (before && behind) {
+            return Side.ACROSS;
+        }
+        return before ? Side.BEFORE : behind ? Side.BEHIND : Side.ON;
+    }
+
+    /** The part before the plane; turn the plane round for the part behind. */
+    Pane before(Space normal, double at) {
+        List<Space> kept = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            Space a = corners.get(i);
+            Space b = corners.get((i + 1) % corners.size());
+            double da = normal.dot(a) - at;
+            double db = normal.dot(b) - at;
+            if (da >= -ON) {
+                kept.add(a);
+            }
+            if ((da < -ON && db > ON) || (da > ON && db < -ON)) {
+                kept.add(a.plus(b.minus(a).times(da / (da - db))));
+            }
+        }
+        return new Pane(kept, out, oneSided, skin);
+    }
+}

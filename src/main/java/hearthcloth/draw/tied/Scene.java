@@ -1,0 +1,111 @@
+package hearthcloth.draw.tied;
+
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.Knot;
+import hearthcloth.wrap.fold.Space;
+import hearthcloth.wrap.fold.Visible;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+
+/**
+ * Everything to be drawn of one moment.
+ *
+ * @param ground places whose shadow falls on the ground
+ * @param breadth of the knots' strands, 1 where they touch
+ */
+record Scene(List<Pane> panes, List<Knot> knots, List<Space> ground, double breadth) {
+
+    Scene {
+        panes = List.copyOf(panes);
+        knots = List.copyOf(knots);
+        ground = List.copyOf(ground);
+    }
+
+    /** The tied gift: of cloth that lies close what shows, all of what is loose, and the knots. */
+    static Scene of(Visible visible) {
+        Fold fold = visible.fold();
+        List<Pane> panes = new ArrayList<>();
+        List<Space> ground = new ArrayList<>();
+        IdentityHashMap<Facet, List<Crease>> creases = creases(fold);
+        // between two bottles one looks down on the inside of the cloth they stand on, layer over layer
+        boolean open = fold.fit().gift() instanceof Gift.TwoBottles;
+        for (Visible.Piece piece : visible.pieces()) {
+            Facet facet = piece.facet();
+            if (!open || facet.part() != Facet.Part.BASE) {
+                List<Space> corners =
+                        piece.cloth().corners().stream().map(facet.motion()::at).toList();
+                panes.add(new Pane(corners, facet.plane().out(), true, skin(facet, creases)));
+                ground.addAll(corners);
+            }
+        }
+        for (Facet facet : fold.facets()) {
+            boolean loose = facet.isLoose() && facet.part() != Facet.Part.KNOT;
+            if (loose || (open && facet.part() == Facet.Part.BASE)) {
+                panes.add(new Pane(facet.corners(), facet.plane().out(), false, skin(facet, creases)));
+            }
+        }
+        return new Scene(panes, fold.knots(), ground, Strands.TIGHT);
+    }
+
+    /** A moment before: cloth seen from both sides, and the gift where it is not covered yet. */
+    static Scene of(Fold moment, List<Pane> gift) {
+        List<Pane> panes = new ArrayList<>();
+        List<Facet> flat = moment.facets().stream()
+                .filter(facet -> facet.plane().name().equals("table"))
+                .toList();
+        IdentityHashMap<Facet, List<Crease>> creases = creases(moment);
+        for (Visible.Piece piece : Visible.of(moment).pieces()) {
+            Facet facet = piece.facet();
+            List<Space> corners =
+                    piece.cloth().corners().stream().map(facet.motion()::at).toList();
+            panes.add(new Pane(corners, facet.plane().out(), false, skin(facet, creases)));
+        }
+        List<Pane> all = new ArrayList<>(flat.isEmpty() ? List.of() : gift);
+        all.addAll(panes);
+        for (Facet facet : moment.facets()) {
+            if (facet.isLoose() && facet.part() != Facet.Part.KNOT && hasKnot(moment, facet)) {
+                all.add(new Pane(facet.corners(), facet.plane().out(), false, skin(facet, creases)));
+            }
+        }
+        return new Scene(all, moment.knots(), List.of(), Strands.TIGHT);
+    }
+
+    /** Ends are drawn with their knot. */
+    private static boolean hasKnot(Fold moment, Facet facet) {
+        return moment.knots().stream().flatMap(knot -> knot.leads().stream()).anyMatch(lead -> {
+            double u = facet.cloth().middle().u() - lead.from().u();
+            double v = facet.cloth().middle().v() - lead.from().v();
+            return lead.axis().u() * u + lead.axis().v() * v > 0;
+        });
+    }
+
+    /** All of it from far to near. */
+    List<Pane> from(Eye eye) {
+        List<Pane> all = new ArrayList<>(panes);
+        knots.forEach(knot -> all.addAll(Strands.of(knot, breadth, eye)));
+        List<Depth.Cut> cuts =
+                knots.stream().flatMap(knot -> Strands.bounds(knot).stream()).toList();
+        return Depth.of(all, cuts).from(eye.towards());
+    }
+
+    private static Pane.Skin skin(Facet facet, IdentityHashMap<Facet, List<Crease>> creases) {
+        return new Pane.Skin.Cloth(facet, creases.getOrDefault(facet, List.of()));
+    }
+
+    /** Pleats on a round gift are only for drawing: there, only loose ends are creased. */
+    private static IdentityHashMap<Facet, List<Crease>> creases(Fold fold) {
+        boolean angular = fold.fit().gift() instanceof Gift.Box || fold.fit().gift() instanceof Gift.Books;
+        List<Facet> sharp = fold.facets().stream()
+                .filter(facet -> facet.isLoose() || (angular && facet.part() != Facet.Part.TUCK))
+                .toList();
+        List<List<Crease>> edges = Crease.of(sharp);
+        IdentityHashMap<Facet, List<Crease>> creases = new IdentityHashMap<>();
+        for (int i = 0; i < sharp.size(); i++) {
+            creases.put(sharp.get(i), edges.get(i));
+        }
+        return creases;
+    }
+}

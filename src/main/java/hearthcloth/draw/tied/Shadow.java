@@ -1,0 +1,59 @@
+package hearthcloth.draw.tied;
+
+import hearthcloth.colour.Colour;
+import hearthcloth.draw.picture.Point;
+import hearthcloth.wrap.fold.Space;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The quiet shadow a gift throws on the ground: the hull of its places, slid along the light. */
+final class Shadow {
+
+    static final Colour COLOUR = Colour.of(0xe4e4de);
+
+    /** How far a place one millimetre up throws its shadow to the right and away. */
+    private static final double RIGHT = 0.3;
+
+    private static final double AWAY = 0.22;
+
+    private Shadow() {}
+
+    /** The outline on the picture; empty when nothing stands on the ground. */
+    static List<Point> of(List<Space> places, Eye eye) {
+        List<Point> points = new ArrayList<>();
+        for (Space place : places) {
+            Space ground = new Space(place.x() + RIGHT * place.z(), place.y() + AWAY * place.z(), 0);
+            points.add(new Point(eye.x(ground), eye.y(ground)));
+        }
+        return hull(points);
+    }
+
+    /** Monotone chain (Andrew 1979). */
+    private static List<Point> hull(List<Point> points) {
+        List<Point> sorted = points.stream()
+                .sorted(Comparator.comparingDouble(Point::x).thenComparingDouble(Point::y))
+                .toList();
+        List<Point> hull = new ArrayList<>();
+        for (int round = 0; round < 2; round++) {
+            int start = hull.size();
+            for (int i = 0; i < sorted.size(); i++) {
+                Point point = sorted.get(round == 0 ? i : sorted.size() - 1 - i);
+                while (hull.size() >= start + 2 && turns(hull, point) <= 0) {
+                    hull.remove(hull.size() - 1);
+                }
+                hull.add(point);
+            }
+            if (!hull.isEmpty()) {
+                hull.remove(hull.size() - 1);
+            }
+        }
+        return hull;
+    }
+
+    private static double turns(List<Point> hull, Point next) {
+        Point a = hull.get(hull.size() - 2);
+        Point b = hull.get(hull.size() - 1);
+        return (b.x() - a.x()) * (next.y() - a.y()) - (b.y() - a.y()) * (next.x() - a.x());
+    }
+}

@@ -1,0 +1,102 @@
+package hearthcloth.draw.tied;
+
+import hearthcloth.wrap.fold.Knot;
+import hearthcloth.wrap.fold.Point;
+import hearthcloth.wrap.fold.Reef;
+import hearthcloth.wrap.fold.Space;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The strands of a reef knot as bunches of cloth: bands turned to the eye along each middle line, shaded as if round, dark
+ * at the rims so that two strands of one fabric can be told apart. Each shows what lies on the middle line of its end: how
+ * gathered cloth turns its patches outwards nobody can say.
+ */
+final class Strands {
+
+    /** Where the bands begin and end across a strand, in half breadths; and how they are lit, 0 for the rims. */
+    private static final double[] ACROSS = {-1, -0.86, -0.3, 0.35, 0.86, 1};
+
+    private static final double[] LIGHT = {0.5, 0.86, 1, 0.9, 0.5};
+
+    /** Legs of one strand lie side by side: half their distance, a little more so that no ground shows between. */
+    static final double TIGHT = 1.02;
+
+    /** So thin that the way of each strand can be followed. */
+    static final double OPEN = 0.62;
+
+    private Strands() {}
+
+    static List<Pane> of(Knot knot, double breadth, Eye eye) {
+        Reef reef = Reef.of(knot);
+        List<Pane> panes = new ArrayList<>(strand(knot, knot.leads().get(0), reef.first(), breadth, eye));
+        panes.addAll(strand(knot, knot.leads().get(1), reef.second(), breadth, eye));
+        return panes;
+    }
+
+    /** Planes between a knot's strands and its free ends, and between it and what it stands on. */
+    static List<Depth.Cut> bounds(Knot knot) {
+        Reef reef = Reef.of(knot);
+        double ahead = 0;
+        double below = 0;
+        for (Space place : reef.first()) {
+            ahead = Math.max(ahead, -place.minus(knot.at()).dot(knot.along()));
+            below = Math.min(below, place.minus(knot.at()).dot(knot.up()));
+        }
+        double middle = knot.at().dot(knot.along());
+        return List.of(
+                new Depth.Cut(knot.up(), knot.at().dot(knot.up()) + below),
+                new Depth.Cut(knot.along(), middle + ahead),
+                new Depth.Cut(knot.along(), middle - ahead));
+    }
+
+    private static List<Pane> strand(Knot knot, Knot.Lead lead, List<Space> line, double breadth, Eye eye) {
+        double half = breadth * knot.taken() / Reef.UNITS;
+        double whole = 0;
+        for (int i = 1; i < line.size(); i++) {
+            whole += line.get(i).minus(line.get(i - 1)).length();
+        }
+        List<Pane> panes = new ArrayList<>();
+        double gone = 0;
+        for (int i = 1; i < line.size(); i++) {
+            double length = line.get(i).minus(line.get(i - 1)).length();
+            Point middle = lead.after(knot.taken() * (gone + length / 2) / whole);
+            stretch(line, i, half, eye, middle, panes);
+            gone += length;
+        }
+        return panes;
+    }
+
+    /** The bands between two points of the line, flat to the eye at the depth of their middle. */
+    private static void stretch(List<Space> line, int i, double half, Eye eye, Point middle, List<Pane> panes) {
+        Space from = line.get(i - 1);
+        Space to = line.get(i);
+        double deep = from.plus(to).times(0.5).dot(eye.towards());
+        Space start = across(way(line, i - 1), eye).times(half);
+        Space end = across(way(line, i), eye).times(half);
+        for (int band = 0; band < LIGHT.length; band++) {
+            List<Space> corners = List.of(
+                    slid(from.plus(start.times(ACROSS[band])), deep, eye),
+                    slid(to.plus(end.times(ACROSS[band])), deep, eye),
+                    slid(to.plus(end.times(ACROSS[band + 1])), deep, eye),
+                    slid(from.plus(start.times(ACROSS[band + 1])), deep, eye));
+            panes.add(new Pane(corners, eye.towards(), false, new Pane.Skin.Bunch(middle, LIGHT[band])));
+        }
+    }
+
+    private static Space way(List<Space> line, int i) {
+        return line.get(Math.min(i + 1, line.size() - 1)).minus(line.get(Math.max(i - 1, 0)));
+    }
+
+    /** Unit way across a strand, square to the eye. */
+    private static Space across(Space way, Eye eye) {
+        Space across = way.cross(eye.towards());
+        double length = across.length();
+        return length < 1e-6 * way.length() ? eye.right() : across.times(1 / length);
+    }
+
+    /** A place slid to or from the eye to a depth: it looks to be where it was. */
+    private static Space slid(Space place, double deep, Eye eye) {
+        return place.plus(eye.towards().times(deep - place.dot(eye.towards())));
+    }
+}

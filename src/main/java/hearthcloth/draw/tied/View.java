@@ -1,0 +1,230 @@
+package hearthcloth.draw.tied;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Face;
+import hearthcloth.colour.Colour;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Laying;
+import hearthcloth.wrap.fold.Motion;
+import hearthcloth.wrap.fold.Outline;
+import hearthcloth.wrap.fold.Space;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A scene seen from one place: patches and rows of stitches from far to near, in millimetres of the gift, right and down.
+ *
+ * @param things later ones hide earlier ones
+ */
+record View(Eye eye, List<Thing> things, List<Point> shadow) {
+
+    /** Something seen. */
+    sealed interface Thing {
+        /** A part of one patch, or of something else where {@code patch} is empty. */
+        record Area(List<Point> outline, Colour colour, String patch, boolean fell) implements Thing {
+            public Area {
+                outline = List.copyOf(outline);
+            }
+        }
+
+        /** A row of stitches, or a crease. */
+        record Row(Point from, Point to, Colour colour, boolean stitched) implements Thing {}
+    }
+
+    /** Light from the near left above, as on a table by a window; unit way towards it. */
+    private static final Space LIGHT = new Space(-0.5, -0.6, 0.9).times(1 / Math.sqrt(1.42));
+
+    private static final double DARKEST = 0.7;
+    private static final double LIT = 0.4;
+
+    View {
+        things = List.copyOf(things);
+        shadow = List.copyOf(shadow);
+    }
+
+    static View of(Scene scene, Eye eye, Cloth cloth, Laying laying, Look look) {
+        Pattern pattern = Pattern.of(cloth, laying);
+        return of(scene, eye, pattern, laying.placing().out(), look);
+    }
+
+    static View of(Scene scene, Eye eye, Pattern pattern, Face table, Look look) {
+        Painter painter = new Painter(eye, pattern, table, look);
+        scene.from(eye).forEach(painter::paint);
+        return new View(eye, painter.things, Shadow.of(scene.ground(), eye));
+    }
+
+    /** Paints pane after pane. */
+    private static final class Painter {
+        private final Eye eye;
+        private final Pattern pattern;
+        private final Face table;
+        private final Look look;
+        private final List<Thing> things = new ArrayList<>();
+
+        Painter(Eye eye, Pattern pattern, Face table, Look look) {
+            this.eye = eye;
+            this.pattern = pattern;
+            this.table = table;
+            this.look = look;
+        }
+
+        void paint(Pane pane) {
+            double light = light(pane);
+            if (pane.skin() instanceof Pane.Skin.Cloth cloth) {
+                cloth(pane, cloth, light);
+            } else if (pane.skin() instanceof Pane.Skin.Bunch bunch) {
+                Pattern.Field field = pattern.at(table, bunch.middle());
+                Colour colour = lit(look.fabric(field.fabric()), bunch.light());
+                things.add(new Thing.Area(seen(pane.corners()), colour, field.patch(), false));
+            } else if (pane.skin() instanceof Pane.Skin.Plain plain) {
+                things.add(new Thing.Area(seen(pane.corners()), lit(plain.colour(), light), "", false));
+            }
+        }
+
+        private double light(Pane pane) {
+            double facing = pane.out().dot(eye.towards()) < 0 ? -1 : 1;
+            return DARKEST + LIT * Math.max(0, facing * pane.out().dot(LIGHT));
+        }
+
+        private void cloth(Pane pane, Pane.Skin.Cloth skin, double light) {
+            Facet facet = skin.facet();
+            Motion motion = facet.motion();
+            Outline outline = Outline.anticlockwise(
+                    pane.corners().stream().map(motion::back).toList());
+            if (outline.isEmpty()) {
+                return;
+            }
+            Face face = motion.inside().dot(eye.towards()) > 0 ? table.other() : table;
+            Pattern.Box box = Pattern.Box.of(outline.corners());
+            for (Pattern.Field field : pattern.fields(face)) {
+                if (field.box().meets(box)) {
+                    Outline part = outline.and(field.at());
+                    Colour ground = look.fabric(field.fabric());
+                    Colour colour = lit(field.fell() ? ground.shade() : ground, light);
+                    if (!part.isEmpty()) {
+                        things.add(new Thing.Area(laid(part.corners(), motion), colour, field.patch(), field.fell()));
+                    }
+                }
+            }
+            for (Pattern.Row row : pattern.rows(face)) {
+                outline.clip(row.from(), row.to())
+                        .ifPresent(ends -> things.add(new Thing.Row(
+                                seen(motion.at(ends.get(0))),
+                                seen(motion.at(ends.get(1))),
+                                lit(look.thread(), light),
+                                true)));
+            }
+            creases(outline, skin);
+        }
+
+        /** The facet's own edges, not those where panes were cut. */
+        private void creases(Outline outline, Pane.Skin.Cloth skin) {
+            Facet facet = skin.facet();
+            List<hearthcloth.wrap.fold.Point> corners = outline.corners();
+            for (int i = 0; i < corners.size(); i++) {
+                hearthcloth.wrap.fold.Point a = corners.get(i);
+                hearthcloth.wrap.fold.Point b = corners.get((i + 1) % corners.size());
+                if (skin.creases().stream().anyMatch(crease -> crease.holds(a, b))) {
+                    things.add(new Thing.Row(
+                            seen(facet.motion().at(a)), seen(facet.motion().at(b)), CREASE, false));
+                }
+            }
+        }
+
+        private List<Point> laid(List<hearthcloth.wrap.fold.Point> corners, Motion motion) {
+            return corners.stream().map(motion::at).map(this::seen).toList();
+        }
+
+        private List<Point> seen(List<Space> corners) {
+            return corners.stream().map(this::seen).toList();
+        }
+
+        private Point seen(Space place) {
+            return new Point(eye.x(place), eye.y(place));
+        }
+
+        private static Colour lit(Colour colour, double light) {
+            return Colour.of(part(colour.red(), light), part(colour.green(), light), part(colour.blue(), light));
+        }
+
+        private static int part(int part, double light) {
+            return (int) Math.round(Math.min(255, part * Math.min(1, light)));
+        }
+    }
+
+    private static final Colour CREASE = Colour.of(0x4a4d52);
+
+    /** The room everything takes, in millimetres of the gift. */
+    Bounds bounds() {
+        Sketch all = new Sketch();
+        things.forEach(thing -> {
+            if (thing instanceof Thing.Area area) {
+                all.add(new Mark.Area(area.outline(), area.colour()));
+            }
+        });
+        all.add(new Mark.Area(shadow, Shadow.COLOUR));
+        return all.bounds();
+    }
+
+    /** Drawn so that {@code scale} millimetres of the gift are one of paper, on a sheet just large enough. */
+    Picture picture(String title, double scale) {
+        Sketch sketch = new Sketch();
+        if (shadow.size() > 2) {
+            sketch.add(new Mark.Area(scaled(shadow, scale), Shadow.COLOUR));
+        }
+        for (Thing thing : things) {
+            if (thing instanceof Thing.Area area) {
+                sketch.add(new Mark.Area(grown(scaled(area.outline(), scale), BLEED), area.colour()));
+            } else if (thing instanceof Thing.Row row) {
+                List<Point> line = scaled(List.of(row.from(), row.to()), scale);
+                Stroke stroke = row.stitched()
+                        ? new Stroke(0.18, row.colour(), List.of(0.9, 0.7))
+                        : Stroke.solid(0.1, row.colour());
+                sketch.add(new Mark.Line(line, stroke));
+            }
+        }
+        return sketch.trimmed(title, 0.5);
+    }
+
+    /** Areas run a hair under what is drawn after them, so that no ground shines through between. */
+    private static final double BLEED = 0.05;
+
+    private static List<Point> scaled(List<Point> points, double scale) {
+        return points.stream()
+                .map(point -> new Point(point.x() / scale, point.y() / scale))
+                .toList();
+    }
+
+    /** A convex outline with every edge moved outwards. */
+    private static List<Point> grown(List<Point> outline, double by) {
+        int n = outline.size();
+        double turn = 0;
+        for (int i = 0; i < n; i++) {
+            Point a = outline.get(i);
+            Point b = outline.get((i + 1) % n);
+            turn += a.x() * b.y() - b.x() * a.y();
+        }
+        double out = turn < 0 ? -by : by;
+        List<Point> grown = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            Point here = outline.get(i);
+            Point in = way(outline.get((i + n - 1) % n), here);
+            Point on = way(here, outline.get((i + 1) % n));
+            // the corner moves along the middle of the two edges' outward ways; a sharp one no more than twice as far
+            double share = out / Math.max(0.5, 1 + in.x() * on.x() + in.y() * on.y());
+            grown.add(here.movedBy((in.y() + on.y()) * share, -(in.x() + on.x()) * share));
+        }
+        return grown;
+    }
+
+    private static Point way(Point from, Point to) {
+        double length = Math.hypot(to.x() - from.x(), to.y() - from.y());
+        return length < 1e-9 ? new Point(0, 0) : new Point((to.x() - from.x()) / length, (to.y() - from.y()) / length);
+    }
+}

@@ -1,0 +1,172 @@
+package hearthcloth.wrap.tying;
+
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.fold.Moment;
+import java.util.List;
+
+/**
+ * The words of every tie. Order of steps: National Museum of Ethnology, Osaka, 2002, and City of Kiryu, page 1001031
+ * (errand, hidden, two-knot, rolled); University of Kansas East Asian Library (two bottles); the others common practice.
+ */
+final class Lines {
+
+    private static final Line DIAMOND = new Line(
+            "Lay the cloth as a diamond, a corner towards you, the face that is to show underneath. Stand the gift in the"
+                    + " middle, its long side from left to right.",
+            Moment.LAID);
+
+    private static final String TIE_LAST =
+            "Lift the left and right corners, smooth the sides in and tie them on top with one reef knot.";
+
+    private Lines() {}
+
+    static List<Line> of(Tie tie, Gift gift) {
+        return switch (tie) {
+            case FOUR_CORNER -> fourCorner();
+            case EDGE_ALONG_EDGE -> edgeAlongEdge();
+            case ERRAND -> errand();
+            case FLAT -> flat();
+            case TWO_KNOT -> gift instanceof Gift.Box ? twoKnot() : twoKnotRoll();
+            case ONE_BOTTLE -> oneBottle();
+            case TWO_BOTTLES -> twoBottles();
+            case ROUND -> round();
+            case BOOKS -> books();
+            case ROLL -> roll();
+        };
+    }
+
+    private static List<Line> fourCorner() {
+        return List.of(
+                DIAMOND,
+                new Line(
+                        "Bring the near and far corners up over the middle and tie them with a reef knot, snug on the"
+                                + " gift.",
+                        Moment.NEAR_AND_FAR),
+                Line.of("Fold what stands out at the corners flat against the left and right sides."),
+                new Line("Tie the left and right corners over the first knot, and spread the four ends.", Moment.TIED));
+    }
+
+    private static List<Line> edgeAlongEdge() {
+        return List.of(
+                new Line(
+                        "Lay the cloth square before you, the face that is to show underneath, and the gift in the"
+                                + " middle, edges along edges.",
+                        Moment.LAID),
+                Line.of("Lift two opposite corners up the gift's own corners, and tie them over the middle."),
+                Line.of("Straighten the edges of the cloth round the rim, so that the flaps lie over the top."),
+                new Line("Tie the other two corners over the first knot.", Moment.TIED));
+    }
+
+    private static List<Line> errand() {
+        return List.of(
+                DIAMOND,
+                new Line(
+                        "Bring the near corner over the gift and tuck its tip under at the far edge.",
+                        Moment.NEAR_OVER),
+                new Line("Bring the far corner over it, and turn its tip under.", Moment.NEAR_AND_FAR),
+                new Line(TIE_LAST, Moment.TIED),
+                Line.of("To hide the knot, draw one loose corner out from under it and lay it over."));
+    }
+
+    private static List<Line> flat() {
+        return List.of(
+                DIAMOND,
+                new Line(
+                        "Bring the near corner over, and fold its tip back under where it hangs over.",
+                        Moment.NEAR_OVER),
+                new Line(
+                        "Bring the left side over, then the right one; smooth each along the gift's edge.",
+                        Moment.ALL_BUT_FAR),
+                new Line("Bring the far corner over everything and tuck its tip in at the near edge.", Moment.TIED));
+    }
+
+    private static List<Line> twoKnot() {
+        return List.of(
+                DIAMOND,
+                new Line(
+                        "Bring the near and far corners over; they will not reach far enough to tie. Cross them in the"
+                                + " middle, so that one turns left and the other right.",
+                        Moment.NEAR_AND_FAR),
+                Line.of("Lift the right corner and tie it to the end that turned right."),
+                new Line(
+                        "Tie the left one likewise: two equal knots, as far from the middle one as the other.",
+                        Moment.TIED));
+    }
+
+    private static List<Line> twoKnotRoll() {
+        return List.of(
+                new Line("Lay the cloth as a diamond and the roll across it from left to right.", Moment.LAID),
+                Line.of("Bring the near and far corners over, cross them on top and turn them along the roll."),
+                Line.of("Fold the left and right sides in over the ends."),
+                new Line("Tie each of them to the crossed end that comes towards it.", Moment.TIED));
+    }
+
+    private static List<Line> oneBottle() {
+        return List.of(
+                new Line("Lay the cloth as a diamond and stand the bottle in the middle.", Moment.LAID),
+                Line.of(
+                        "Lift the near and far corners and tie them over the top with a reef knot, close to the mouth."),
+                Line.of("Take the left and right corners up along the bottle, gather them smooth, and cross them behind"
+                        + " it. With a large cloth bring them round to the front and tie them there; with a small one"
+                        + " tie them over the first knot, as drawn."),
+                new Line("For a handle twist each of the first two ends and tie their tips.", Moment.TIED));
+    }
+
+    private static List<Line> twoBottles() {
+        return List.of(
+                new Line(
+                        "Lay the cloth as a diamond and both bottles across it, bases facing, a fist between them.",
+                        Moment.LAID),
+                Line.of("Bring the near corner over the bottles and roll them away from you to the far tip."),
+                Line.of("Tuck the tip into the gap and stand both bottles up, bending the cloth between the bases."),
+                new Line("Tie the two ends over the tops with a reef knot.", Moment.TIED));
+    }
+
+    private static List<Line> round() {
+        return List.of(
+                new Line("Lay the cloth flat and set the ball in the middle.", Moment.LAID),
+                Line.of("Tie the near corner to the right one, above the ball, with ends enough for a loop."),
+                Line.of("Tie the far corner to the left one."),
+                new Line("Pass one knot through under the other to make a handle, and pull it snug.", Moment.TIED));
+    }
+
+    private static List<Line> books() {
+        return List.of(
+                new Line(
+                        "Lay the cloth as a diamond. Lay the books on it, one near you, one far, with a gap between as"
+                                + " wide as both are thick.",
+                        Moment.LAID),
+                Line.of("Fold the near corner in over the near book and the far one over the far book."),
+                Line.of("Bring the left and right corners in over the ends and cross them tight in the gap."),
+                Line.of("Close one book on the other, the gap becoming the spine."),
+                new Line("Twist the ends, bring them back along the spine and tie them.", Moment.TIED));
+    }
+
+    private static List<Line> roll() {
+        return List.of(
+                new Line("Lay the cloth as a diamond and the roll across it, from left to right.", Moment.LAID),
+                Line.of("Bring the near corner over the roll and wind it away from you to the far tip."),
+                Line.of("Fold the ends in over the discs and bring them back along the roll to its middle."),
+                new Line(
+                        "Cross them, turn the roll over, and tie them on the other side with a reef knot.",
+                        Moment.TIED));
+    }
+
+    /** Source of the hooked way: National Museum of Ethnology, Osaka, 2002; the rest common practice. */
+    static String ifShort(Tie tie) {
+        return switch (tie) {
+            case FOUR_CORNER, EDGE_ALONG_EDGE, ERRAND ->
+                "If two corners do not reach each other: cross the short pair over the gift and tie each to a side corner,"
+                        + " as in the two-knot wrap; or tie two corners of one edge together, and the other two.";
+            case FLAT ->
+                "If the far tip does not reach the near edge: turn it under and pin it, or take the errand wrap.";
+            case TWO_KNOT -> "If an end is short: shift the crossing towards it, or tie with a ribbon between.";
+            case ONE_BOTTLE -> "If the corners do not meet over the mouth: tie them round the neck, and let it show.";
+            case TWO_BOTTLES, ROLL ->
+                "If the ends are short: wind less cloth round, or tie them with a ribbon between.";
+            case ROUND -> "If a pair is short: tie all four ends in opposite pairs over the top, without a handle.";
+            case BOOKS -> "If the cord is short: tie in the gap before closing, and carry the books under the arm.";
+        };
+    }
+}

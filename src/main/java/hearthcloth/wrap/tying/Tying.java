@@ -1,0 +1,61 @@
+package hearthcloth.wrap.tying;
+
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.fold.Moment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How a tie is done with the hands. The order of the steps is the trade's (the sources stand beside each tie); the words
+ * are our own.
+ *
+ * @param ifShort what to do when a corner will not reach
+ * @param cautions where it can hurt
+ */
+public record Tying(List<Step> steps, String ifShort, List<String> cautions) {
+
+    /** Something to do, and the moment it leads to where that can be drawn. */
+    public record Step(String words, Optional<Moment> moment) {}
+
+    /** How the reef knot is tied, whatever the tie. */
+    public static final List<String> KNOT = List.of(
+            "Lay the left end over the right one, bring it round behind and up: half a knot.",
+            "Lay the same end, now on the right, over the other again, and bring it through the loop.",
+            "Pull both ends level. A reef knot lies flat, its ends along the line of the pull. If the ends stand up and"
+                    + " down it is a granny, which slips: undo the second half and cross it the other way.");
+
+    public Tying {
+        steps = List.copyOf(steps);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** The steps of a tie round a gift. */
+    public static Tying of(Tie tie, Gift gift) {
+        List<Step> steps = new ArrayList<>();
+        for (Line line : Lines.of(tie, gift)) {
+            boolean drawn = line.moment() != null && line.moment().isDrawn(tie, gift);
+            steps.add(new Step(line.words(), drawn ? Optional.ofNullable(line.moment()) : Optional.empty()));
+        }
+        return new Tying(steps, Lines.ifShort(tie), cautions(tie, gift));
+    }
+
+    /** Common sense, no source, but for the roll: not for open liquids (National Museum of Ethnology, Osaka, 2002). */
+    private static List<String> cautions(Tie tie, Gift gift) {
+        List<String> cautions = new ArrayList<>();
+        if (tie.isKnotted()) {
+            cautions.add("Long ends and loops are not for small children or in a cot: a tied cloth can tighten round a"
+                    + " neck.");
+        }
+        cautions.add("Keep a wrapped gift away from candles, stoves and lamps; loose ends catch first.");
+        if (gift instanceof Gift.Bottle || gift instanceof Gift.TwoBottles) {
+            cautions.add("Carry a bottle with a hand under it until you have tried the knot over a table.");
+        } else if (tie == Tie.ROLL) {
+            cautions.add("Not for anything with an open mouth: a roll lies on its side.");
+        } else {
+            cautions.add("Food goes in its own box or paper first; wash the cloth before it touches food.");
+        }
+        return cautions;
+    }
+}

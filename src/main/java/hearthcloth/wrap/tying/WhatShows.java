@@ -1,0 +1,154 @@
+package hearthcloth.wrap.tying;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Place;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.fold.Visible;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What can be seen of a cloth once it is tied, patch by patch and fabric by fabric. Free ends and knots show in part and
+ * from changing sides, so they are named but not counted as seen.
+ *
+ * @param patches in the cloth's own order
+ */
+public record WhatShows(Gift gift, List<Seen> patches) {
+
+    /** Shares below this are not worth a word. */
+    private static final double WORTH = 0.05;
+
+    /** Less of what is seen than this rounds to nothing. */
+    private static final double LEAST = 0.005;
+
+    /** A patch, or all of one fabric, and where its cloth went. */
+    public record Seen(String name, String fabric, Visible.Shares shares) {
+
+        private Seen with(Seen other) {
+            Visible.Shares a = shares;
+            Visible.Shares b = other.shares;
+            return new Seen(
+                    name,
+                    fabric,
+                    new Visible.Shares(
+                            a.underneath() + b.underneath(),
+                            a.sides() + b.sides(),
+                            a.top() + b.top(),
+                            a.loose() + b.loose(),
+                            a.hidden() + b.hidden()));
+        }
+
+        private double share(double area) {
+            return shares.total() == 0 ? 0 : area / shares.total();
+        }
+    }
+
+    public WhatShows {
+        patches = List.copyOf(patches);
+    }
+
+    /** Reads it off a tied cloth. */
+    public static WhatShows of(Cloth cloth, Visible visible) {
+        List<Seen> seen = new ArrayList<>();
+        for (Laid laid : cloth.laid()) {
+            boolean hearth = laid.patch().place() instanceof Place.Hearth;
+            String name = hearth ? "hearth" : laid.patch().place().label();
+            seen.add(new Seen(name, laid.patch().fabric(), visible.shares(laid.at())));
+        }
+        return new WhatShows(visible.fold().fit().gift(), seen);
+    }
+
+    /** The same summed over each fabric, most seen first. */
+    public List<Seen> fabrics() {
+        Map<String, Seen> sums = new LinkedHashMap<>();
+        for (Seen patch : patches) {
+            sums.merge(patch.fabric, new Seen(patch.fabric, patch.fabric, patch.shares), Seen::with);
+        }
+        return sums.values().stream()
+                .sorted((a, b) -> Double.compare(score(b.fabric), score(a.fabric)))
+                .toList();
+    }
+
+    /** How much of what is seen on sides and top is of this fabric, 0 to 1: by this plans can be compared. */
+    public double score(String fabric) {
+        double all = 0;
+        double own = 0;
+        for (Seen patch : patches) {
+            double seen = patch.shares.sides() + patch.shares.top();
+            all += seen;
+            own += patch.fabric.equals(fabric) ? seen : 0;
+        }
+        return all == 0 ? 0 : own / all;
+    }
+
+    /** A sentence on the hearth where there is one, then one for each fabric. */
+    public List<String> sentences() {
+        List<String> sentences = new ArrayList<>();
+        patches.stream()
+                .filter(patch -> patch.name.equals("hearth"))
+                .forEach(hearth -> sentences.add(sentence("Your hearth", hearth)));
+        for (Seen fabric : fabrics()) {
+            double share = score(fabric.fabric);
+            sentences.add(
+                    share < LEAST
+                            ? fabric.name + " does not show."
+                            : fabric.name + " is " + percent(share) + " of what is seen" + where(fabric) + ".");
+        }
+        return sentences;
+    }
+
+    /** One patch in words: {@code Your hearth is hidden under the box.} */
+    public String sentence(String subject, Seen patch) {
+        Visible.Shares shares = patch.shares;
+        if (shares.seen() >= WORTH) {
+            String under = patch.share(shares.underneath()) >= WORTH
+                    ? "; " + percent(patch.share(shares.underneath())) + " lies under the " + thing()
+                    : "";
+            return percent(shares.seen()) + " of " + lower(subject) + " shows" + where(patch) + under + ".";
+        }
+        if (shares.underneath() >= Math.max(shares.loose(), shares.hidden())) {
+            return subject + " is hidden under the " + thing() + ".";
+        }
+        return subject
+                + (shares.loose() >= shares.hidden() ? " is in the knot and its ends." : " is folded away inside.");
+    }
+
+    private static String lower(String subject) {
+        return subject.startsWith("Your ") ? "y" + subject.substring(1) : subject;
+    }
+
+    private String where(Seen patch) {
+        Visible.Shares shares = patch.shares;
+        double seen = shares.sides() + shares.top();
+        if (seen <= 0) {
+            return "";
+        }
+        if (shares.sides() / seen < WORTH) {
+            return ", on the top";
+        }
+        return shares.top() / seen < WORTH ? ", on the sides" : ", on sides and top";
+    }
+
+    private static String percent(double share) {
+        return Math.round(share * 100) + " %";
+    }
+
+    private String thing() {
+        if (gift instanceof Gift.Box) {
+            return "box";
+        }
+        if (gift instanceof Gift.Books) {
+            return "books";
+        }
+        if (gift instanceof Gift.Roll) {
+            return "roll";
+        }
+        if (gift instanceof Gift.Round) {
+            return "ball";
+        }
+        return gift instanceof Gift.TwoBottles ? "bottles" : "bottle";
+    }
+}

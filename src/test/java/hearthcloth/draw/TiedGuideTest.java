@@ -1,0 +1,101 @@
+package hearthcloth.draw;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.Plan;
+import hearthcloth.sew.Guide;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Placing;
+import hearthcloth.wrap.Tail;
+import hearthcloth.wrap.Tie;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A guide for a gift holds its pages, nothing off the sheet, every word readable; without one nothing changes. */
+class TiedGuideTest {
+
+    private static final Plan PLAN = Samples.large(2, 1);
+
+    private static Wrapped wrapped(Tie tie, String gift) {
+        return new Wrapped(Gift.parse(gift, null), tie, Tail.exactly(Length.cm(6)), Placing.CENTRED);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "FOUR_CORNER, box 11 x 8 x 4 cm",
+        "EDGE_ALONG_EDGE, box 9 x 7 x 4 cm",
+        "ERRAND, box 11 x 8 x 4 cm",
+        "FLAT, box 12 x 9 x 2 cm",
+        "TWO_KNOT, box 18 x 4 x 4 cm",
+        "ONE_BOTTLE, bottle 4 x 12 cm",
+        "TWO_BOTTLES, two bottles 3 x 8 cm",
+        "ROUND, ball 8 cm",
+        "BOOKS, books 6 x 4 x 1 cm",
+        "ROLL, roll 2 x 8 cm"
+    })
+    void pages_of_every_tie_fit_and_can_be_read(Tie tie, String gift) {
+        for (Paper paper : List.of(tie.isKnotted() ? Paper.A4 : Paper.LETTER)) {
+            PlanFolder proposal =
+                    new PlanFolder(PLAN, Ruler.MILLIMETRES, paper, java.util.Optional.of(wrapped(tie, gift)));
+            assertThat(proposal.tied())
+                    .as("%s ties %s", PLAN.cloth().finished(), gift)
+                    .isPresent();
+            List<Picture> pages = GuidePages.of(proposal, Guide.of(PLAN, Ruler.MILLIMETRES), proposal.tied());
+            String all = String.join(
+                    "\n",
+                    pages.stream()
+                            .flatMap(page -> LegibilityTest.texts(page).stream())
+                            .toList());
+            assertThat(all).contains("The gift, tied", "What shows", "How sure the size is", "Tying it", "From above");
+            assertThat(all.contains("The knot")).isEqualTo(tie.isKnotted());
+            Bounds sheet = new Bounds(0, 0, paper.width(), paper.height());
+            for (Picture page : pages) {
+                assertThat(page.marks()).allMatch(mark -> sheet.contains(mark.bounds()));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"FOUR_CORNER, box 11 x 8 x 4 cm", "ONE_BOTTLE, bottle 4 x 12 cm"})
+    void a_gift_adds_its_sheet_to_the_folder(Tie tie, String gift, @TempDir Path folder) throws IOException {
+        PlanFolder proposal =
+                new PlanFolder(PLAN, Ruler.MILLIMETRES, Paper.A4, java.util.Optional.of(wrapped(tie, gift)));
+        proposal.write(folder);
+        proposal.writePngs(folder);
+        assertThat(Files.readString(folder.resolve("tied.svg")))
+                .contains("From a corner")
+                .contains("tied");
+        assertThat(Files.size(folder.resolve("tied.svg"))).isLessThan(1_500_000);
+        assertThat(Files.readAllBytes(folder.resolve("tied.png"))).startsWith(0x89, 'P', 'N', 'G');
+        assertThat(Files.readString(folder.resolve("tied.svg"))).isEqualTo(again(proposal, folder));
+    }
+
+    private static String again(PlanFolder proposal, Path folder) throws IOException {
+        proposal.write(folder);
+        return Files.readString(folder.resolve("tied.svg"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"FOUR_CORNER, box 40 x 30 x 20 cm"})
+    void a_cloth_too_small_is_said_to_be_so(Tie tie, String gift) {
+        PlanFolder proposal =
+                new PlanFolder(PLAN, Ruler.MILLIMETRES, Paper.A4, java.util.Optional.of(wrapped(tie, gift)));
+        assertThat(proposal.tied()).isEmpty();
+        List<Picture> pages = GuidePages.of(proposal, Guide.of(PLAN, Ruler.MILLIMETRES), proposal.tied());
+        String all = String.join(
+                " ",
+                pages.stream()
+                        .flatMap(page -> LegibilityTest.texts(page).stream())
+                        .toList());
+        assertThat(all).contains("would do").doesNotContain("Tying it");
+    }
+}
