@@ -1,5 +1,11 @@
 package hearthcloth.web;
 
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.draw.picture.Weight;
+import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.Design;
 import hearthcloth.plan.Plan;
@@ -31,6 +37,12 @@ final class ClothPage {
 
     private static final long AGAIN_WITHIN_MS = 1_500;
 
+    /** Of the tied gift's three views, in millimetres; shown about four pixels to one. */
+    private static final double TIED_WIDTH = 150;
+
+    private static final double TIED_HEIGHT = 60;
+    private static final Type CAPTION = Type.of(3.6, Weight.REGULAR, Palette.SECOND_INK);
+
     private final Room room;
 
     ClothPage(Room room) {
@@ -39,6 +51,7 @@ final class ClothPage {
 
     void add(RoutesConfig routes) {
         routes.get("/cloth/{id}", context -> show(context, ""));
+        routes.get("/cloth/{id}/tied", this::tied);
         routes.post("/cloth/{id}/change", this::change);
         routes.post("/cloth/{id}/again", this::again);
         routes.post("/cloth/{id}/lock", this::lock);
@@ -77,6 +90,26 @@ final class ClothPage {
             values.put("frame", room.frame(context, view.saved().name(), "Cloth"));
             room.show(context, "cloth.jte", values);
         }
+    }
+
+    /** The cloth tied round what she wants to wrap, and what of it can be seen then. */
+    private void tied(Context context) {
+        SavedCloth saved = saved(context);
+        Wished wished = Wished.of(room.store());
+        Settings settings = room.settings();
+        Optional<TiedGift> tied = saved.document()
+                .plan()
+                .flatMap(plan ->
+                        new PlanFolder(plan, settings.ruler(), settings.paper(), wished.wrapped(settings.ruler())).tied());
+        room.show(
+                context,
+                "part/tied.jte",
+                Map.of(
+                        "picture",
+                        tied.map(gift -> SvgWriter.writeBare(gift.views(TIED_WIDTH, TIED_HEIGHT, CAPTION)))
+                                .orElse(""),
+                        "sentences",
+                        tied.map(gift -> gift.whatShows().sentences()).orElse(List.of())));
     }
 
     /** Shows the cloth again after a change: the part alone to htmx, the whole page by going there otherwise. */

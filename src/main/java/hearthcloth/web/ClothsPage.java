@@ -176,7 +176,8 @@ public final class ClothsPage {
         Paper paper = Optional.ofNullable(context.queryParam("paper"))
                 .flatMap(Paper::named)
                 .orElse(room.settings().paper());
-        return new PlanFolder(named, room.settings().ruler(), paper);
+        Ruler ruler = room.settings().ruler();
+        return new PlanFolder(named, ruler, paper, Wished.of(room.store()).wrapped(ruler));
     }
 
     private void guide(Context context) {

@@ -1,5 +1,6 @@
 package hearthcloth.web;
 
+import hearthcloth.draw.Wrapped;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
@@ -55,6 +56,11 @@ public record Wished(String gift, String tie, String size) {
     Optional<Tie> tied() {
         return thing().map(thing ->
                 Tie.named(tie).orElseGet(() -> Tie.suiting(thing).get(0)));
+    }
+
+    /** The gift with its tie, as it is drawn; empty where there is no gift. */
+    Optional<Wrapped> wrapped(Ruler ruler) {
+        return thing().flatMap(gift -> tied().map(tying -> Wrapped.of(gift, tying, tail(ruler))));
     }
 
     /** The size a cloth must reach for it. */
