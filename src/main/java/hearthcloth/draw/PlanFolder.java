@@ -26,8 +26,11 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
 
     private static final double SCREEN_DPI = 120;
 
-    /** Millimetres; the letters of a picture this large are 16 px and more where it is shown 640 px wide. */
-    private static final double SCREEN_PIECE = 170;
+    /** Millimetres; the letters of a picture this large are 16 px and more where it is shown 560 px high or wide. */
+    private static final double SCREEN_PIECE = 140;
+
+    /** Millimetres; the letters of a picture this large are 16 px and more where it is shown 330 px wide. */
+    private static final double HAND_PIECE = 85;
 
     /** A cloth for no gift in particular. */
     public PlanFolder(Plan plan, Ruler ruler, Paper paper) {
@@ -86,6 +89,11 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         return new CutPicture(plan, task, ruler)
                 .within(SCREEN_PIECE, SCREEN_PIECE)
                 .picture();
+    }
+
+    /** The same for a telephone: drawn smaller, so that its letters are as large. */
+    public Picture pieceInHand(PieceTask task) {
+        return new CutPicture(plan, task, ruler).within(HAND_PIECE, HAND_PIECE).picture();
     }
 
     /** The printed guide as a PDF. */

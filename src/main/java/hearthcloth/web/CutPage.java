@@ -30,7 +30,9 @@ public final class CutPage {
      *
      * @param at which of the pieces, from 0
      * @param of how many there are
-     * @param done how many are wholly cut
+     * @param done how many are wholly cut, or used as they are
+     * @param picture for a desk or tablet
+     * @param inHand the same drawn for a telephone
      */
     public record Sheet(
             SavedCloth cloth,
@@ -39,13 +41,14 @@ public final class CutPage {
             int done,
             PieceTask task,
             String picture,
+            String inHand,
             List<Line> lines,
             List<String> cautions,
             boolean cut) {
 
-        /** How far cutting has come, to be shown and spoken. */
+        /** How far cutting has come; a piece that is used as it is counts as done, to be shown and spoken. */
         public String progress() {
-            return "Piece " + (at + 1) + " of " + of + "; " + done + " cut.";
+            return "Piece " + (at + 1) + " of " + of + "; " + done + " done.";
         }
 
         /** What the piece gives and leaves, for those who read rather than look. */
@@ -136,6 +139,7 @@ public final class CutPage {
                 done,
                 task,
                 SvgWriter.writeBare(drawn.piece(task)),
+                SvgWriter.writeBare(drawn.pieceInHand(task)),
                 lines,
                 guide.notes().cautions().stream()
                         .map(caution -> caution.topic() + ": " + caution.words())
