@@ -99,8 +99,9 @@ final class ClothPage {
         Settings settings = room.settings();
         Optional<TiedGift> tied = saved.document()
                 .plan()
-                .flatMap(plan ->
-                        new PlanFolder(plan, settings.ruler(), settings.paper(), wished.wrapped(settings.ruler())).tied());
+                .flatMap(plan -> new PlanFolder(
+                                plan, settings.ruler(), settings.paper(), wished.wrapped(settings.ruler()))
+                        .tied());
         room.show(
                 context,
                 "part/tied.jte",
