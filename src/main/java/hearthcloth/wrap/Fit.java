@@ -108,7 +108,8 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
         Answer worst = tightest();
         String about = gift.describe(ruler);
         if (holds()) {
-            String spare = ruler.write(worst.spare(), Rounding.DOWN);
+            boolean just = worst.spare().isLessThan(ruler.step());
+            String spare = just ? "nothing" : ruler.write(worst.spare(), Rounding.DOWN);
             return "The " + tie.words() + " holds " + about + ", with " + spare + " to spare for "
                     + worst.reason().words() + ".";
         }
