@@ -139,7 +139,9 @@ class JourneyTest {
             for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
                 Page page = cloth(screen, scheme);
                 Browser.assertFit(page, "cloth, " + screen + scheme);
-                for (String path : new String[] {"/gift?kind=box&a=12&b=9&c=4", "/cloth", "/settings", "/nothing"}) {
+                for (String path : new String[] {
+                    "/gift?kind=box&a=12&b=9&c=4", "/stash", "/cloth", "/cut", "/cloths", "/settings", "/nothing"
+                }) {
                     page.navigate(path);
                     Browser.assertFit(page, path + ", " + screen + scheme);
                 }
