@@ -1,9 +1,15 @@
 package hearthcloth.web;
 
 import hearthcloth.measure.Unit;
+import hearthcloth.plan.Outcome;
+import hearthcloth.plan.Plan;
+import hearthcloth.plan.Planner;
+import hearthcloth.plan.Rework;
+import hearthcloth.plan.Wish;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
+import hearthcloth.store.ClothDocument;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
 import hearthcloth.store.StoreException;
@@ -25,6 +31,8 @@ final class Example {
     /** What the ids of the example's pieces and cloths begin with: short, since pieces are called by it; no digit, so none of hers does. */
     static final String MARK = "ex";
 
+    private static final long CLOTH_WITHIN_MS = 1_000;
+
     private final Room room;
 
     Example(Room room) {
@@ -39,11 +47,30 @@ final class Example {
     private void lay(Context context) {
         Store store = room.store();
         if (store.setting(SETTING).isEmpty()) {
-            store.stash().edit(new StashEdit("lay out the example", List.of(), pieces(store)));
+            List<Piece> pieces = pieces(store);
+            store.stash().edit(new StashEdit("lay out the example", List.of(), pieces));
             store.set(SETTING, "laid");
-            new Wished("box 12 x 9 x 4 in", "", "").keep(store);
+            Wished wished = new Wished("box 12 x 9 x 4 in", "", "");
+            wished.keep(store);
+            cloth(new Stash(pieces), wished);
         }
-        Room.go(context, "/stash", "An example stash lies here to play with; one press puts it away again.");
+        Room.go(
+                context,
+                "/stash",
+                "An example stash and a cloth lie here to play with; one press puts them away again.");
+    }
+
+    /** A cloth from the example's own pieces, the first that is found. */
+    private void cloth(Stash stash, Wished wished) {
+        Wish wish = WishForm.OPEN.wish(wished, room.settings(), stash, 1);
+        Outcome outcome = Planner.plan(stash, wish, 1, ClothPage.within(CLOTH_WITHIN_MS), seen -> {});
+        if (outcome instanceof Outcome.Proposals proposals) {
+            Plan plan = proposals.plans().get(0);
+            ClothDocument document = ClothDocument.of(Rework.settled(plan, WishForm.order(plan)), plan);
+            room.store()
+                    .cloths()
+                    .keep(NewCloth.id(true), "Example: " + plan.story().title(), document);
+        }
     }
 
     private void clear(Context context) {

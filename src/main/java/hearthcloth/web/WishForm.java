@@ -30,6 +30,9 @@ import java.util.function.Function;
  */
 public record WishForm(String hearth, String bars, String rounds, String order, List<String> fabrics) {
 
+    /** The stash decides everything. */
+    static final WishForm OPEN = new WishForm("", "", "", "", List.of());
+
     private static final int MOST_ROUNDS = 40;
 
     public WishForm {

@@ -80,7 +80,7 @@ class CutPageTest {
         for (int i = 0; i < numbers.size(); i++) {
             assertThat(numbers.get(i)).isEqualTo(String.valueOf(i + 1));
         }
-        assertThat(Visit.onward(visit.see("/cut"))).as("the only cloth").endsWith(cut);
+        assertThat(visit.page("/cut")).contains("href=\"" + cut + "\"", "Example: ");
     }
 
     @Test
