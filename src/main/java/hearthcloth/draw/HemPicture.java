@@ -48,9 +48,18 @@ final class HemPicture {
 
     /** The corner and what its lines are, in {@code width}; only the words where the hem is too deep for the page. */
     Picture block(double width) {
+        return block(width, extent <= LARGEST ? "One corner, life size" : "One corner");
+    }
+
+    /** The same where nobody knows how large a millimetre comes out. */
+    Picture onScreen(double width) {
+        return block(width, "One corner");
+    }
+
+    private Picture block(double width, String title) {
         Column block = new Column(width);
         boolean drawn = extent <= LARGEST;
-        block.words(drawn ? "One corner, life size" : "One corner", Print.STEP).gap(2);
+        block.words(title, Print.STEP).gap(2);
         double from = drawn ? extent + 8 : 0;
         Picture key = key(width - from);
         block.draw(Math.max(drawn ? extent : 0, key.height()), (sketch, y) -> {

@@ -8,6 +8,7 @@ import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.Plan;
+import hearthcloth.sew.AtTheMachine;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
 import java.io.IOException;
@@ -94,6 +95,29 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
     /** The same for a telephone: drawn smaller, so that its letters are as large. */
     public Picture pieceInHand(PieceTask task) {
         return new CutPicture(plan, task, ruler).within(HAND_PIECE, HAND_PIECE).picture();
+    }
+
+    /** What is under the needle or the iron, to be looked at on a screen. */
+    public Picture step(AtTheMachine step) {
+        return step(step, SCREEN_PIECE);
+    }
+
+    /** The same for a telephone. */
+    public Picture stepInHand(AtTheMachine step) {
+        return step(step, HAND_PIECE);
+    }
+
+    private Picture step(AtTheMachine step, double side) {
+        return switch (step.kind()) {
+            case LAY -> laid(side);
+            case TRY -> SeamPicture.of(plan, ruler).orElseGet(() -> laid(side));
+            case JOIN, SEAM -> new StepPicture(plan, step.seam().orElseThrow()).within(side, side);
+            case HEM -> new HemPicture(plan, ruler).onScreen(side);
+        };
+    }
+
+    private Picture laid(double side) {
+        return new FacePicture(plan, Face.FRONT, ruler).within(side, side).picture();
     }
 
     /** The printed guide as a PDF. */

@@ -36,6 +36,7 @@ final class PlanCheck {
                 if (patch == null) {
                     throw new IllegalStateException(kept.patch() + " is cut but not in the cloth");
                 }
+                isLargeEnough(patch, kept, cut);
                 matches(patch, kept, cut.piece().fabric());
                 isLongEnough(patch, plan.rules().leastPiece());
             }
@@ -43,12 +44,18 @@ final class PlanCheck {
         require(seen.equals(laid.keySet()), "cut are " + seen + ", wanted are " + laid.keySet());
     }
 
+    /** A patch is cut to its own size; one that is there already may have more or less to trim off, but enough to sew. */
+    private static void isLargeEnough(Laid laid, CutTree.Kept kept, PieceCut cut) {
+        Size lies = kept.turned() ? laid.cut().turned() : laid.cut();
+        Size least = kept.turned() ? laid.exact().turned() : laid.exact();
+        boolean ready = cut.tree() instanceof CutTree.Kept && kept.at().size().holds(least);
+        require(
+                ready || kept.at().size().equals(lies),
+                kept.patch() + " is cut " + kept.at().size() + ", wanted " + lies);
+    }
+
     private static void matches(Laid laid, CutTree.Kept kept, Fabric fabric) {
         Patch patch = laid.patch();
-        Size lies = kept.turned() ? laid.cut().turned() : laid.cut();
-        require(
-                kept.at().size().equals(lies),
-                kept.patch() + " is cut " + kept.at().size() + ", wanted " + lies);
         require(patch.fabric().equals(fabric.name()), kept.patch() + " is cut from " + fabric.name());
         require(!kept.turned() || fabric.nap() == Fabric.Nap.ANY, kept.patch() + " is turned against the nap");
         Showing right = fabric.faces() == Fabric.Faces.RIGHT ? Showing.RIGHT : Showing.SAME;

@@ -12,6 +12,7 @@ import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
@@ -127,7 +128,7 @@ public record Rework(Design design) {
             was = new Rework(was).withoutOuterRound();
         }
         while (new Rework(was).rounds() < Math.min(wished, MOST_ROUNDS)) {
-            was = new Rework(was).withAnotherRound();
+            was = new Rework(was).withAnotherRound(Optional.empty());
         }
         return was;
     }
@@ -138,7 +139,12 @@ public record Rework(Design design) {
                 widths().subList(0, keep), sides().subList(0, keep), fabrics().subList(0, keep), design.order());
     }
 
-    private Design withAnotherRound() {
+    /** One more round outside, its bars cut {@code width} across. */
+    public Design anotherRound(Length width) {
+        return withAnotherRound(Optional.of(width));
+    }
+
+    private Design withAnotherRound(Optional<Length> width) {
         List<Integer> outer = barsOf(rounds());
         List<Side> sides = new ArrayList<>(sides());
         List<Length> widths = new ArrayList<>(widths());
@@ -146,17 +152,17 @@ public record Rework(Design design) {
         if (outer.isEmpty()) {
             for (Side side : design.order().sides()) {
                 sides.add(side);
-                widths.add(design.making()
+                widths.add(width.orElse(design.making()
                         .seam()
                         .wide()
                         .plus(design.making().hem().allowance())
-                        .times(4));
+                        .times(4)));
                 fabrics.add(design.scheme().hearth());
             }
         }
         for (int i : outer) {
             sides.add(sides.get(i));
-            widths.add(widths.get(i));
+            widths.add(width.orElse(widths.get(i)));
             fabrics.add(fabrics.get(i));
         }
         return recut(widths, sides, fabrics, design.order());

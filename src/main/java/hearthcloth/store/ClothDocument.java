@@ -2,9 +2,12 @@ package hearthcloth.store;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hearthcloth.measure.Length;
 import hearthcloth.plan.Design;
 import hearthcloth.plan.Plan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,13 +29,46 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
      *
      * @param locked ids of bars (or hearth) that planning again leaves as they are
      * @param ticked what has been cut: a piece's id, or piece id, colon and the number of the cut
+     * @param sewn how many steps at the machine are done
+     * @param measures what she measured, in the order she did
      */
-    public record Bench(Set<String> locked, Set<String> ticked) {
+    public record Bench(Set<String> locked, Set<String> ticked, int sewn, List<Measure> measures) {
+
+        public static final Bench CLEAR = new Bench(Set.of(), Set.of(), 0, List.of());
+
         public Bench {
             locked = Set.copyOf(locked);
             ticked = Set.copyOf(ticked);
+            measures = List.copyOf(measures);
+        }
+
+        public Bench withLocked(Set<String> other) {
+            return new Bench(other, ticked, sewn, measures);
+        }
+
+        public Bench withTicked(Set<String> other) {
+            return new Bench(locked, other, sewn, measures);
+        }
+
+        public Bench withSewn(int steps) {
+            return new Bench(locked, ticked, steps, measures);
+        }
+
+        public Bench and(Measure measure) {
+            List<Measure> more = new ArrayList<>(measures);
+            more.add(measure);
+            return new Bench(locked, ticked, sewn, more);
         }
     }
+
+    /**
+     * What a step came out at, across its seam.
+     *
+     * @param step its number, from 0
+     * @param planned what it should have come out at, as the work before it really was
+     * @param real what she measured
+     */
+    public record Measure(int step, Length planned, Length real) {}
 
     /**
      * The life of a cloth.
@@ -61,7 +97,7 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
     }
 
     public static ClothDocument of(Design design, Plan plan) {
-        return new ClothDocument(design, Optional.of(plan), List.of(), new Bench(Set.of(), Set.of()), Life.begun());
+        return new ClothDocument(design, Optional.of(plan), List.of(), Bench.CLEAR, Life.begun());
     }
 
     public ClothDocument with(Bench other) {
@@ -80,6 +116,12 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
         node.set("lacking", Codec.texts(lacking));
         node.set("locked", Codec.texts(bench.locked.stream().sorted().toList()));
         node.set("ticked", Codec.texts(bench.ticked.stream().sorted().toList()));
+        node.put("sewn", bench.sewn);
+        ArrayNode measures = node.putArray("measures");
+        bench.measures.forEach(one -> measures.addObject()
+                .put("step", one.step)
+                .put("planned", one.planned.nm())
+                .put("real", one.real.nm()));
         node.putObject("life")
                 .put("stage", life.stage.name())
                 .put("made", life.made)
@@ -87,6 +129,15 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
                 .put("keeper", life.keeper)
                 .put("uses", life.uses);
         return node.toString();
+    }
+
+    private static List<Measure> measures(JsonNode node) {
+        List<Measure> measures = new ArrayList<>();
+        node.forEach(one -> measures.add(new Measure(
+                Codec.field(one, "step").asInt(),
+                new Length(Codec.field(one, "planned").asLong()),
+                new Length(Codec.field(one, "real").asLong()))));
+        return measures;
     }
 
     /**
@@ -112,7 +163,9 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
                 Codec.texts(Codec.field(node, "lacking")),
                 new Bench(
                         Set.copyOf(Codec.texts(Codec.field(node, "locked"))),
-                        Set.copyOf(Codec.texts(Codec.field(node, "ticked")))),
+                        Set.copyOf(Codec.texts(Codec.field(node, "ticked"))),
+                        node.path("sewn").asInt(),
+                        measures(node.path("measures"))),
                 new Life(
                         Codec.word(Stage.class, life, "stage"),
                         Codec.field(life, "made").asText(),

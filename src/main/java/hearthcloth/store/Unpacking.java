@@ -132,7 +132,7 @@ final class Unpacking {
                 document.design(),
                 Optional.of(new Plan(plan.story(), plan.cloth(), plan.rules(), cuts, plan.bound())),
                 document.lacking(),
-                new ClothDocument.Bench(document.bench().locked(), ticked),
+                document.bench().withTicked(ticked),
                 document.life());
     }
 

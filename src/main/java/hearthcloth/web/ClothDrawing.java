@@ -12,9 +12,7 @@ import hearthcloth.colour.Colour;
 import hearthcloth.draw.Dyes;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
-import hearthcloth.stash.Fabric;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +31,7 @@ final class ClothDrawing {
     private static final double GLYPH = 0.6;
 
     private final Shown shown;
+    private final Swatches swatches;
     private final Dyes dyes;
     private final double width;
     private final double height;
@@ -44,25 +43,25 @@ final class ClothDrawing {
     /** A cut width that can be pulled, in marks of her ruler of which {@code parts} make a unit. */
     record Pull(Length cut, Length step, long parts) {}
 
-    private ClothDrawing(Cloth cloth, Face face, List<Fabric> fabrics) {
+    private ClothDrawing(Cloth cloth, Face face, Swatches swatches) {
         this.shown = Shown.of(cloth, face);
-        this.dyes = new Dyes(fabrics);
+        this.swatches = swatches;
+        this.dyes = new Dyes(swatches.fabrics());
         this.width = mm(cloth.finished().width());
         this.height = mm(cloth.finished().height());
     }
 
     /** A picture to look at, described by {@code words}. */
-    static String still(Cloth cloth, Face face, List<Fabric> fabrics, String words) {
-        ClothDrawing drawing = new ClothDrawing(cloth, face, fabrics);
+    static String still(Cloth cloth, Face face, Swatches swatches, String words) {
+        ClothDrawing drawing = new ClothDrawing(cloth, face, swatches);
         drawing.open("role=\"img\" aria-label=\"" + escaped(words) + "\"");
         drawing.paint();
         return drawing.close();
     }
 
     /** A picture whose bars and hearth are links. {@code target} says what a patch of that place leads to. */
-    static String tappable(
-            Cloth cloth, Face face, List<Fabric> fabrics, String words, Function<String, Target> target) {
-        ClothDrawing drawing = new ClothDrawing(cloth, face, fabrics);
+    static String tappable(Cloth cloth, Face face, Swatches swatches, String words, Function<String, Target> target) {
+        ClothDrawing drawing = new ClothDrawing(cloth, face, swatches);
         drawing.open("role=\"group\" aria-label=\"" + escaped(words) + "\"");
         drawing.paint();
         drawing.shown.fields().stream().filter(field -> !field.fell()).forEach(drawing::label);
@@ -84,9 +83,10 @@ final class ClothDrawing {
     }
 
     private void paint() {
+        swatches.tiles(svg);
         for (Shown.Field field : shown.fields()) {
             Colour colour = dyes.colour(field.patch().fabric());
-            rect(field.at(), "fill=\"" + (field.fell() ? colour.shade() : colour).hex() + "\"");
+            ground(field, colour);
             if (field.patch().showing() == Showing.WRONG) {
                 rect(
                         field.at(),
@@ -109,6 +109,19 @@ final class ClothDrawing {
         }
     }
 
+    /** Her picture of the fabric where its pictured side shows, its colour otherwise; a fell is a shade off either. */
+    private void ground(Shown.Field field, Colour colour) {
+        String fabric = field.patch().fabric();
+        if (!swatches.isPictured(fabric) || field.patch().showing() == Showing.WRONG) {
+            rect(field.at(), "fill=\"" + (field.fell() ? colour.shade() : colour).hex() + "\"");
+            return;
+        }
+        rect(field.at(), "fill=\"url(#" + Swatches.id(fabric) + ")\"");
+        if (field.fell()) {
+            rect(field.at(), "fill=\"" + colour.shade().hex() + "\" fill-opacity=\".45\"");
+        }
+    }
+
     private void label(Shown.Field field) {
         String words = field.patch().place() instanceof Place.Hearth
                 ? "hearth"
@@ -128,11 +141,19 @@ final class ClothDrawing {
         svg.append(String.format(
                 Locale.ROOT,
                 "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" dominant-baseline=\"central\""
-                        + " fill=\"%s\"%s>%s</text>",
+                        + " fill=\"%s\"%s%s>%s</text>",
                 x,
                 y,
                 size,
                 ground.inkOn().hex(),
+                // A figured ground is kept off the letters by a rim of the fabric's colour.
+                swatches.isPictured(field.patch().fabric())
+                        ? String.format(
+                                Locale.ROOT,
+                                " paint-order=\"stroke\" stroke=\"%s\" stroke-width=\"%.2f\" stroke-linejoin=\"round\"",
+                                ground.hex(),
+                                size / 2.5)
+                        : "",
                 along ? "" : String.format(Locale.ROOT, " transform=\"rotate(-90 %.2f %.2f)\"", x, y),
                 escaped(words)));
     }

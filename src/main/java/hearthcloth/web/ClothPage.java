@@ -72,7 +72,13 @@ final class ClothPage {
 
     private ClothView view(Context context, SavedCloth saved) {
         String at = context.queryParam("at") == null ? Room.field(context, "at") : Room.text(context, "at");
-        return new ClothView(saved, room.store().stash().whole(), room.settings(), Wished.of(room.store()), at);
+        return new ClothView(
+                saved,
+                room.store().stash().whole(),
+                room.store().swatches().across(),
+                room.settings(),
+                Wished.of(room.store()),
+                at);
     }
 
     private void show(Context context, String said) {
@@ -202,10 +208,7 @@ final class ClothPage {
         if (!on) {
             locked.remove(at);
         }
-        book().save(
-                        saved,
-                        (on ? "lock " : "unlock ") + at,
-                        was.with(new ClothDocument.Bench(locked, was.bench().ticked())));
+        book().save(saved, (on ? "lock " : "unlock ") + at, was.with(was.bench().withLocked(locked)));
         answer(context, on ? "Locked: planning again leaves it as it is." : "Unlocked.");
     }
 
@@ -236,7 +239,7 @@ final class ClothPage {
                 was.design(),
                 was.plan(),
                 was.lacking(),
-                new ClothDocument.Bench(was.bench().locked(), Set.of()),
+                ClothDocument.Bench.CLEAR.withLocked(was.bench().locked()),
                 ClothDocument.Life.begun());
         book().keep(id, saved.name() + ", another", copy);
         Room.go(context, "/cloth/" + id, "This is a copy; the first stays as it was.");

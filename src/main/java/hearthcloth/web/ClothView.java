@@ -2,30 +2,22 @@ package hearthcloth.web;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Face;
-import hearthcloth.cloth.Hem;
-import hearthcloth.cloth.Layers;
 import hearthcloth.cloth.Layout;
 import hearthcloth.cloth.Order;
-import hearthcloth.cloth.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Bound;
 import hearthcloth.plan.Design;
 import hearthcloth.plan.Figures;
 import hearthcloth.plan.Plan;
 import hearthcloth.plan.Rework;
 import hearthcloth.plan.Settling;
-import hearthcloth.sew.Stitch;
-import hearthcloth.sew.ThreadNeed;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothDocument;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.wrap.Capacity;
-import hearthcloth.wrap.Gift;
-import hearthcloth.wrap.Tie;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,12 +27,11 @@ import java.util.Optional;
 /**
  * A cloth as its page shows it: everything is read off the design and its plan.
  *
+ * @param pictures for each fabric of which she has a picture, how much cloth that shows
  * @param at the bar or hearth that is chosen; empty for none
  */
-public record ClothView(SavedCloth saved, Stash stash, Settings settings, Wished wished, String at) {
-
-    /** A name and a value beside it. */
-    public record Line(String name, String value) {}
+public record ClothView(
+        SavedCloth saved, Stash stash, Map<String, Length> pictures, Settings settings, Wished wished, String at) {
 
     /** One round's field: its number, the width its bars are cut, and whether they differ among themselves. */
     public record Round(int number, String width, boolean mixed) {}
@@ -88,6 +79,10 @@ public record ClothView(SavedCloth saved, Stash stash, Settings settings, Wished
         return document().plan().map(Plan::cloth).orElseGet(() -> Settling.unfitted(design()));
     }
 
+    private Swatches swatches() {
+        return new Swatches(fabrics(), pictures);
+    }
+
     /** Every fabric the drawing may need. */
     private List<Fabric> fabrics() {
         Map<String, Fabric> found = new LinkedHashMap<>();
@@ -100,7 +95,7 @@ public record ClothView(SavedCloth saved, Stash stash, Settings settings, Wished
     }
 
     public String front() {
-        return ClothDrawing.tappable(cloth(), Face.FRONT, fabrics(), "Front; each bar can be chosen", this::target);
+        return ClothDrawing.tappable(cloth(), Face.FRONT, swatches(), "Front; each bar can be chosen", this::target);
     }
 
     public String back() {
@@ -110,7 +105,7 @@ public record ClothView(SavedCloth saved, Stash stash, Settings settings, Wished
     /** A face to look at. */
     String still(Face face) {
         String words = (face == Face.FRONT ? "Front of " : "Back of ") + saved.name() + ", " + size();
-        return ClothDrawing.still(cloth(), face, fabrics(), words);
+        return ClothDrawing.still(cloth(), face, swatches(), words);
     }
 
     private ClothDrawing.Target target(String name) {
@@ -162,12 +157,16 @@ public record ClothView(SavedCloth saved, Stash stash, Settings settings, Wished
 
     /** Whether it ties what she wants to wrap, in a sentence; empty where she said nothing. */
     public String fits() {
-        Optional<Gift> thing = wished.thing();
-        return thing.map(gift -> wished.tied()
-                        .orElse(Tie.suiting(gift).get(0))
-                        .fit(gift, cloth().finished(), Wished.tail(ruler()).usual())
-                        .sentence(ruler()))
-                .orElse("");
+        return wished.fits(cloth().finished(), ruler());
+    }
+
+    /** The form for seam, hem and piecing. */
+    public ClothSewing sewing() {
+        return new ClothSewing(design(), ruler());
+    }
+
+    public List<ClothFigures.Line> figures() {
+        return new ClothFigures(cloth(), document().plan(), ruler()).lines();
     }
 
     /** What it ties at most, one line a tie that suits. */
@@ -202,47 +201,6 @@ public record ClothView(SavedCloth saved, Stash stash, Settings settings, Wished
         return design().order();
     }
 
-    /** Names of the seams there are, the cloth's own among them. */
-    public List<String> seams() {
-        List<String> names =
-                new ArrayList<>(SeamKind.table().stream().map(SeamKind::name).toList());
-        if (!names.contains(seam())) {
-            names.add(0, seam());
-        }
-        return names;
-    }
-
-    public String seam() {
-        return design().making().seam().name();
-    }
-
-    /** The allowances of the seam: narrow and wide. */
-    public String allowances() {
-        SeamKind seam = design().making().seam();
-        return ruler().number(seam.narrow(), Rounding.NEAREST) + " + " + ruler().write(seam.wide(), Rounding.NEAREST);
-    }
-
-    public String hem() {
-        Hem hem = design().making().hem();
-        return ruler().number(hem.first(), Rounding.NEAREST) + " + " + ruler().number(hem.second(), Rounding.NEAREST);
-    }
-
-    public boolean mitred() {
-        return design().making().hem().corner() == Hem.Corner.MITRED;
-    }
-
-    public boolean fellsOnBack() {
-        return design().making().fell() == Face.BACK;
-    }
-
-    public int mostJoins() {
-        return design().rules().mostJoins();
-    }
-
-    public String leastPiece() {
-        return ruler().number(design().rules().leastPiece(), Rounding.NEAREST);
-    }
-
     public List<Used> used() {
         Map<String, List<String>> where = new LinkedHashMap<>();
         for (var patch : cloth().patches()) {
@@ -272,27 +230,6 @@ public record ClothView(SavedCloth saved, Stash stash, Settings settings, Wished
         String width = hearth ? "" : ruler().number(rework().barCut(bar), Rounding.UP);
         boolean locked = document().bench().locked().contains(at);
         return Optional.of(new Chosen(at, hearth ? "Hearth" : "Bar " + at, width, hearth, locked, choices));
-    }
-
-    public List<Line> figures() {
-        List<Line> lines = new ArrayList<>();
-        document().plan().ifPresent(plan -> {
-            Figures figures = plan.figures();
-            lines.add(new Line("Joins", joins(figures, plan.bound())));
-            lines.add(new Line("Cuts", String.valueOf(figures.cuts())));
-            lines.add(new Line("Pieces cut into", String.valueOf(plan.cuts().size())));
-            lines.add(new Line("Lost fabric", figures.areas().lostPercent() + " %"));
-        });
-        Length thread = ThreadNeed.of(cloth(), Stitch.USUAL).total();
-        lines.add(new Line("Thread", ruler().run(thread, Rounding.UP)));
-        lines.add(new Line("Thickest place", Layers.most(cloth()) + " layers"));
-        return lines;
-    }
-
-    static String joins(Figures figures, Bound bound) {
-        int above = figures.joins() - bound.joins();
-        return figures.joins()
-                + (above <= 0 ? ", the fewest possible" : ", at most " + above + " above the fewest possible");
     }
 
     /** What has changed since {@code before}, in one line to be spoken. */

@@ -4,11 +4,13 @@ import hearthcloth.cloth.Face;
 import hearthcloth.draw.Paper;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.Plan;
+import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothDocument.Life;
 import hearthcloth.store.ClothDocument.Stage;
 import hearthcloth.store.SavedCloth;
@@ -29,7 +31,7 @@ public final class ClothsPage {
 
     /** One cloth on the shelf. */
     public record Card(
-            SavedCloth saved, String front, String back, String size, String stage, List<ClothView.Line> figures) {
+            SavedCloth saved, String front, String back, String size, String stage, List<ClothFigures.Line> figures) {
 
         public Life life() {
             return saved.document().life();
@@ -77,16 +79,20 @@ public final class ClothsPage {
     }
 
     private void show(Context context) {
-        List<Card> cards = room.store().cloths().all().stream().map(this::card).toList();
+        Map<String, Length> pictures = room.store().swatches().across();
+        List<Card> cards = room.store().cloths().all().stream()
+                .map(saved -> card(saved, pictures))
+                .toList();
         room.show(context, "cloths.jte", Map.of("frame", room.frame(context, "Your cloths", "Cloths"), "cards", cards));
     }
 
     private void compare(Context context) {
+        Map<String, Length> pictures = room.store().swatches().across();
         List<Card> cards = context.queryParams("c").stream()
                 .distinct()
                 .limit(MOST_SIDE_BY_SIDE)
                 .flatMap(id -> room.store().cloths().find(id).stream())
-                .map(this::card)
+                .map(saved -> card(saved, pictures))
                 .toList();
         if (cards.size() < 2) {
             Room.go(context, "/cloths", "Choose two cloths or more to see them side by side.");
@@ -98,10 +104,9 @@ public final class ClothsPage {
                 Map.of("frame", room.frame(context, "Side by side", "Cloths"), "cards", cards));
     }
 
-    private Card card(SavedCloth saved) {
+    private Card card(SavedCloth saved, Map<String, Length> pictures) {
         Ruler ruler = room.settings().ruler();
-        ClothView view =
-                new ClothView(saved, new hearthcloth.stash.Stash(List.of()), room.settings(), Wished.NOTHING, "");
+        ClothView view = new ClothView(saved, new Stash(List.of()), pictures, room.settings(), Wished.NOTHING, "");
         Stage stage = saved.document().life().stage();
         Size size = saved.document().design().layout().finished();
         String words = size.isSquare()

@@ -179,9 +179,7 @@ public final class CutPage {
                 .save(
                         cloth,
                         "tick of a cut",
-                        cloth.document()
-                                .with(new ClothDocument.Bench(
-                                        cloth.document().bench().locked(), ticked)));
+                        cloth.document().with(cloth.document().bench().withTicked(ticked)));
         answer(context);
     }
 
@@ -223,7 +221,7 @@ public final class CutPage {
         });
         Room.go(
                 context,
-                "/cloths",
+                "/sew/" + cloth.id(),
                 "Cut. " + offcuts + (offcuts == 1 ? " offcut is" : " offcuts are") + " back in the stash.");
     }
 }

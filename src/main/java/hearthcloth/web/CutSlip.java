@@ -77,7 +77,7 @@ record CutSlip(Room room, SavedCloth cloth, Plan plan) {
 
     private ClothDocument now(Settling.Answer answer) {
         ClothDocument was = cloth.document();
-        ClothDocument.Bench bench = new ClothDocument.Bench(was.bench().locked(), Set.of());
+        ClothDocument.Bench bench = was.bench().withTicked(Set.of());
         return answer instanceof Settling.Answer.Made made
                 ? new ClothDocument(was.design(), Optional.of(made.plan()), List.of(), bench, was.life())
                 : new ClothDocument(

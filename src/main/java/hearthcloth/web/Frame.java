@@ -24,13 +24,14 @@ public record Frame(
             new Stage("Stash", "/stash"),
             new Stage("Cloth", "/cloth"),
             new Stage("Cut", "/cut"),
+            new Stage("Sew", "/sew"),
             new Stage("Cloths", "/cloths"));
 
-    /** How many bars of the mark are filled: the stages up to the one she is at. */
+    /** How many bars of the mark are filled: one for each stage behind her. */
     public int filled() {
         for (int i = 0; i < STAGES.size(); i++) {
             if (STAGES.get(i).word().equals(stage)) {
-                return i + 1;
+                return i;
             }
         }
         return 0;

@@ -2,6 +2,7 @@ package hearthcloth.web;
 
 import hearthcloth.cloth.Face;
 import hearthcloth.cloth.Order;
+import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
@@ -117,7 +118,8 @@ public final class GalleryPage {
         Planning search = now.get();
         int of = Math.max(1, search.progress().of());
         List<Card> cards = new ArrayList<>();
-        search.plans().forEach((name, plan) -> cards.add(card(name, plan)));
+        Map<String, Length> pictures = room.store().swatches().across();
+        search.plans().forEach((name, plan) -> cards.add(card(name, plan, pictures)));
         String verdict = search.isFailed()
                 ? "The search stumbled over this stash. Change a wish and look again."
                 : search.outcome().map(GalleryPage::verdict).orElse("");
@@ -144,14 +146,15 @@ public final class GalleryPage {
         return "";
     }
 
-    private Card card(String name, Plan plan) {
+    private Card card(String name, Plan plan, Map<String, Length> pictures) {
+        Swatches swatches = new Swatches(plan.fabrics(), pictures);
         Ruler ruler = room.settings().ruler();
         Figures figures = plan.figures();
         Size size = plan.cloth().finished();
         String words = size.isSquare()
                 ? ruler.write(size.width(), Rounding.NEAREST) + " square"
                 : ruler.write(size, Rounding.NEAREST);
-        String joins = figures.joins() == 0 ? "no joins" : "joins " + ClothView.joins(figures, plan.bound());
+        String joins = figures.joins() == 0 ? "no joins" : "joins " + ClothFigures.joins(figures, plan.bound());
         return new Card(
                 name,
                 plan.story().title(),
@@ -160,9 +163,9 @@ public final class GalleryPage {
                 ClothDrawing.still(
                         plan.cloth(),
                         Face.FRONT,
-                        plan.fabrics(),
+                        swatches,
                         "Front: " + plan.story().title() + ", " + words),
-                ClothDrawing.still(plan.cloth(), Face.BACK, plan.fabrics(), "Back"),
+                ClothDrawing.still(plan.cloth(), Face.BACK, swatches, "Back"),
                 words);
     }
 

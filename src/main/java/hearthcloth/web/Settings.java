@@ -2,31 +2,41 @@ package hearthcloth.web;
 
 import hearthcloth.cloth.Making;
 import hearthcloth.cloth.Margins;
+import hearthcloth.cloth.SeamKind;
 import hearthcloth.draw.Paper;
+import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.Rules;
+import hearthcloth.sew.Hand;
 import hearthcloth.store.Store;
+import java.util.Optional;
 
 /**
  * What is asked once and can be changed: how she measures, which paper she prints on.
  *
+ * @param eats what one of her seams eats, where she plans with what was learnt from her work
  * @param asked false until she has said so; the first page asks
  */
-public record Settings(Ruler ruler, Paper paper, boolean asked) {
+public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, boolean asked) {
 
     private static final String RULER = "ruler";
     private static final String PAPER = "paper";
+    private static final String EATS = "seam.eats";
 
     static Settings of(Store store) {
         Ruler ruler = store.setting(RULER).map(Ruler::valueOf).orElse(Ruler.EIGHTHS);
         Paper paper = store.setting(PAPER).map(Paper::valueOf).orElse(ruler.isMetric() ? Paper.A4 : Paper.LETTER);
-        return new Settings(ruler, paper, store.setting(RULER).isPresent());
+        Optional<Length> eats = store.setting(EATS)
+                .filter(text -> text.matches("\\d{1,12}"))
+                .map(text -> new Length(Long.parseLong(text)));
+        return new Settings(ruler, paper, eats, store.setting(RULER).isPresent());
     }
 
     void keep(Store store) {
         store.set(RULER, ruler.name());
         store.set(PAPER, paper.name());
+        store.set(EATS, eats.map(length -> String.valueOf(length.nm())).orElse(""));
     }
 
     /** The unit of a number that is typed without one. */
@@ -38,7 +48,14 @@ public record Settings(Ruler ruler, Paper paper, boolean asked) {
     public Making making() {
         Making usual = ruler.isMetric() ? Making.metric() : Making.inches();
         Margins margins = new Margins(usual.leeway(), usual.trim(), ruler.step());
-        return new Making(usual.seam(), usual.hem(), margins, usual.fell());
+        SeamKind seam = eats.flatMap(length -> new Hand(Hand.FEWEST, length, Length.ZERO).applied(usual.seam()))
+                .orElse(usual.seam());
+        return new Making(seam, usual.hem(), margins, usual.fell());
+    }
+
+    /** As usual in her unit, before anything is learnt from her work. */
+    SeamKind usualSeam() {
+        return (ruler.isMetric() ? Making.metric() : Making.inches()).seam();
     }
 
     public Rules rules() {

@@ -1,11 +1,14 @@
 package hearthcloth.web;
 
 import hearthcloth.draw.Paper;
+import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
+import hearthcloth.sew.Hand;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Optional;
 
 /** Inches or centimetres, A4 or Letter: asked once, changeable. */
 final class SettingsPage {
@@ -19,6 +22,7 @@ final class SettingsPage {
     void add(RoutesConfig routes) {
         routes.get("/settings", this::show);
         routes.post("/settings", this::change);
+        routes.post("/settings/hand", this::hand);
     }
 
     private void show(Context context) {
@@ -26,7 +30,13 @@ final class SettingsPage {
         room.show(
                 context,
                 "settings.jte",
-                Map.of("frame", room.frame(context, "How you measure", ""), "back", own(back) ? back : "/gift"));
+                Map.of(
+                        "frame",
+                        room.frame(context, "How you measure", ""),
+                        "back",
+                        own(back) ? back : "/gift",
+                        "hand",
+                        OwnHand.of(room.store(), room.settings())));
     }
 
     private void change(Context context) {
@@ -37,9 +47,23 @@ final class SettingsPage {
                 .orElse(was.ruler());
         Paper paper = Paper.named(Room.field(context, "paper"))
                 .orElse(was.asked() ? was.paper() : ruler.isMetric() ? Paper.A4 : Paper.LETTER);
-        new Settings(ruler, paper, true).keep(room.store());
+        new Settings(ruler, paper, was.eats(), true).keep(room.store());
         String back = Room.field(context, "back");
         Room.go(context, own(back) ? back : "/gift", "");
+    }
+
+    /** Plans with what was learnt from her work, or as usual again. */
+    private void hand(Context context) {
+        Settings was = room.settings();
+        boolean own = Room.field(context, "use").equals("own");
+        Optional<Length> eats = own ? OwnHand.of(room.store(), was).hand().map(Hand::eats) : Optional.empty();
+        new Settings(was.ruler(), was.paper(), eats, was.asked()).keep(room.store());
+        Room.go(
+                context,
+                "/settings",
+                eats.isPresent()
+                        ? "New cloths are planned with your own seam."
+                        : "New cloths are planned with the usual seam.");
     }
 
     /** Only addresses of the workroom itself are gone back to. */

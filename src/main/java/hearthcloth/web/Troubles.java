@@ -5,6 +5,7 @@ import hearthcloth.store.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import java.net.URI;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -38,8 +39,35 @@ final class Troubles {
             room.show(
                     context,
                     "trouble.jte",
-                    Map.of("frame", room.frame(context, "That did not work", ""), "words", sentence));
+                    Map.of(
+                            "frame",
+                            room.frame(context, "That did not work", ""),
+                            "words",
+                            sentence,
+                            "back",
+                            back(context)));
         }
+    }
+
+    /** The page she came from; where that is not known or is this one, the stage it belongs to. */
+    private static String back(Context context) {
+        String from = context.header("Referer");
+        if (from != null) {
+            try {
+                URI page = URI.create(from);
+                String path = page.getRawPath() + (page.getRawQuery() == null ? "" : "?" + page.getRawQuery());
+                if (path.matches("/[a-z].*") && !page.getRawPath().equals(context.path())) {
+                    return path;
+                }
+            } catch (IllegalArgumentException e) {
+                // An address of no known form says nothing about where she was.
+            }
+        }
+        return Frame.STAGES.stream()
+                .map(Frame.Stage::href)
+                .filter(href -> context.path().matches(href + "(/.*)?"))
+                .findFirst()
+                .orElse("/gift");
     }
 
     /** A sentence: a capital first and a full stop last. */

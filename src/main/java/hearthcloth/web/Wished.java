@@ -63,6 +63,14 @@ public record Wished(String gift, String tie, String size) {
         return thing().flatMap(gift -> tied().map(tying -> Wrapped.of(gift, tying, tail(ruler))));
     }
 
+    /** Whether a cloth of this size ties what she wants to wrap, in a sentence; empty where she said nothing. */
+    String fits(Size finished, Ruler ruler) {
+        return thing().map(gift -> tied().orElseThrow()
+                        .fit(gift, finished, tail(ruler).usual())
+                        .sentence(ruler))
+                .orElse("");
+    }
+
     /** The size a cloth must reach for it. */
     Wish.Target target(Ruler ruler) {
         Optional<Tie> tied = tied();

@@ -67,6 +67,7 @@ public final class Workroom implements AutoCloseable {
             new ClothPage(room).add(config.routes);
             new StashPage(room).add(config.routes);
             new CutPage(room).add(config.routes);
+            new SewPage(room).add(config.routes);
             new ClothsPage(room).add(config.routes);
             new ArchivePage(room).add(config.routes);
             new SettingsPage(room).add(config.routes);

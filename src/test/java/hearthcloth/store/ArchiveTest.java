@@ -49,7 +49,7 @@ class ArchiveTest {
                     .keep(
                             "c" + Math.floorMod(plan.hashCode(), 100_000),
                             "<b>" + plan.story().title() + "</b>",
-                            document.with(new ClothDocument.Bench(Set.of("1A"), Set.of(cut + ":1"))));
+                            document.with(new ClothDocument.Bench(Set.of("1A"), Set.of(cut + ":1"), 0, List.of())));
         }
         return store;
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import hearthcloth.cloth.Order;
 import hearthcloth.draw.Paper;
 import hearthcloth.draw.PlanFolder;
+import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.Plan;
 import hearthcloth.plan.Planned;
@@ -52,7 +53,11 @@ class ClothDocumentTest {
                 bare.design(),
                 planned ? bare.plan() : Optional.empty(),
                 planned ? List.of() : List.of("Oat is 7 in short for 2C.", word(random)),
-                new Bench(Set.of("1A", "hearth"), Set.of("4:1", "4-2:3", "12")),
+                new Bench(
+                        Set.of("1A", "hearth"),
+                        Set.of("4:1", "4-2:3", "12"),
+                        5,
+                        List.of(new ClothDocument.Measure(3, Length.inches(49, 4), Length.inches(97, 8)))),
                 life);
     }
 

@@ -22,6 +22,8 @@ final class Browser implements AutoCloseable {
 
     /** As seen on a phone, a tablet and a desk. */
     record Screen(int width, int height) {
+        static final Screen NARROW = new Screen(320, 640);
+        static final Screen ZOOMED = new Screen(720, 450);
         static final Screen PHONE = new Screen(360, 740);
         static final Screen TABLET = new Screen(820, 1180);
         static final Screen DESK = new Screen(1440, 900);

@@ -132,22 +132,4 @@ class JourneyTest {
         assertThat(two.locator("#round-2").count()).isZero();
         browser.assertQuiet();
     }
-
-    @Test
-    void no_page_breaks_from_phone_to_wall() {
-        for (Browser.Screen screen : new Browser.Screen[] {Browser.Screen.PHONE, Browser.Screen.WALL}) {
-            for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
-                Page page = cloth(screen, scheme);
-                Browser.assertFit(page, "cloth, " + screen + scheme);
-                for (String path : new String[] {
-                    "/gift?kind=box&a=12&b=9&c=4", "/stash", "/cloth", "/cut", "/cloths", "/settings", "/nothing"
-                }) {
-                    page.navigate(path);
-                    Browser.assertFit(page, path + ", " + screen + scheme);
-                }
-                page.context().close();
-            }
-        }
-        browser.assertQuiet();
-    }
 }

@@ -87,7 +87,9 @@ class WholeJourneyTest {
         cutEverything();
         button("All is cut").click();
         page.getByText("back in the stash").waitFor();
-        look("6-cloths");
+        sewEverything();
+        page.navigate("/cloths");
+        look("7-cloths");
         printed();
         browser.assertQuiet();
     }
@@ -109,6 +111,19 @@ class WholeJourneyTest {
                 return;
             }
         }
+    }
+
+    /** Presses the one key after every step, as a foot would. */
+    private void sewEverything() {
+        page.locator("#needle").waitFor();
+        for (int step = 0; page.locator("#done").count() > 0; step++) {
+            if (step == 2) {
+                look("6-sew");
+            }
+            page.keyboard().press(step % 2 == 0 ? "Space" : "Enter");
+            page.locator("#needle[data-done='" + (step + 1) + "']").waitFor();
+        }
+        page.getByText("Sewn.").waitFor();
     }
 
     private void printed() {

@@ -1,0 +1,244 @@
+package hearthcloth.web;
+
+import hearthcloth.cloth.Layout;
+import hearthcloth.cloth.Side;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.AsSewn;
+import hearthcloth.plan.Design;
+import hearthcloth.plan.PieceCut;
+import hearthcloth.plan.Plan;
+import hearthcloth.plan.Resewing;
+import hearthcloth.sew.AtTheMachine;
+import hearthcloth.store.ClothDocument;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.StashEdit;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a step really measured, and the ways on from there; the choice is hers. */
+public final class SewMeasure {
+
+    private static final long ANSWER_WITHIN_MS = 600;
+
+    /** Farther off than this is a slip of the unit or the wrong side of the tape. */
+    private static final Length FARTHEST = Length.cm(10);
+
+    /**
+     * One way on.
+     *
+     * @param key what is posted to choose it
+     * @param words what it means, one sentence each
+     * @param lacking what is short; then it cannot be chosen
+     */
+    public record Way(String key, String title, String size, List<String> words, List<String> lacking) {
+        public boolean isOpen() {
+            return lacking.isEmpty();
+        }
+    }
+
+    /** What she measured, beside what was planned, and the ways on. */
+    public record Ways(SavedCloth cloth, int step, String width, String height, String told, List<Way> ways) {}
+
+    private record Planned(String key, String title, Design design) {}
+
+    private final Room room;
+    private final SavedCloth cloth;
+    private final Plan plan;
+    private final AtTheMachine step;
+    private final int number;
+    private final int bars;
+    private final Size planned;
+    private final Size real;
+    private final AsSewn asSewn;
+
+    SewMeasure(Room room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
+        this.room = room;
+        this.cloth = cloth;
+        this.plan = cloth.document().plan().orElseThrow();
+        this.number = SewPage.number(context);
+        if (number >= steps.size() || steps.get(number).kind() != AtTheMachine.Kind.SEAM) {
+            throw new MeasureException("measure after a bar is sewn on; this step is another");
+        }
+        if (number > cloth.document().bench().sewn()) {
+            throw new MeasureException("the steps before this one are not done yet");
+        }
+        this.step = steps.get(number);
+        this.bars = (int) steps.subList(0, number + 1).stream()
+                .filter(one -> one.kind() == AtTheMachine.Kind.SEAM)
+                .count();
+        this.planned = step.task().check().orElseThrow().size();
+        this.real = new Size(side(context, "width", planned.width()), side(context, "height", planned.height()));
+        this.asSewn = AsSewn.measured(cloth.document().design(), bars, real);
+    }
+
+    /** Where she left a field empty, that side is as planned; of two numbers the smaller counts. */
+    private Length side(Context context, String name, Length planned) {
+        String written = Room.field(context, name);
+        if (written.isEmpty()) {
+            return planned;
+        }
+        Length least = planned.plus(FARTHEST);
+        for (String one : written.split("[/;]", -1)) {
+            Length length = Measures.length(one.strip(), room.settings().bare());
+            if (length.isLessThan(planned.minus(FARTHEST)) || length.isMoreThan(planned.plus(FARTHEST))) {
+                throw new MeasureException("\"" + written + "\" is far from the "
+                        + ruler().write(planned, Rounding.NEAREST) + " it should be; check the number and its unit");
+            }
+            least = least.min(length);
+        }
+        return least;
+    }
+
+    private Ruler ruler() {
+        return room.settings().ruler();
+    }
+
+    /** True where nothing differs by as much as her ruler shows. */
+    boolean isAsPlanned() {
+        return ruler().write(real, Rounding.NEAREST).equals(ruler().write(planned, Rounding.NEAREST));
+    }
+
+    private List<Planned> planned() {
+        List<Planned> ways = new ArrayList<>();
+        ways.add(new Planned("accept", "Sew on as it is", asSewn.design()));
+        Size wanted = plan.cloth().finished();
+        asSewn.towards(wanted)
+                .filter(design -> !design.equals(asSewn.design()))
+                .ifPresent(design -> ways.add(new Planned("keep", "Keep the size: cut the bars to come anew", design)));
+        Size now = asSewn.design().layout().finished();
+        if (now.width().isLessThan(wanted.width()) || now.height().isLessThan(wanted.height())) {
+            Length width = AsSewn.narrowRound(asSewn.design().making(), ruler().isMetric());
+            ways.add(new Planned("round", "Add a narrow round", asSewn.another(width)));
+        }
+        return ways;
+    }
+
+    /** The ways on, each planned through. */
+    Ways ways() {
+        Resewing resewing = new Resewing(plan, bars, Map.of());
+        List<Way> ways = planned().stream().map(way -> way(way, resewing)).toList();
+        return new Ways(cloth, number, written(real.width()), written(real.height()), told(), ways);
+    }
+
+    private String written(Length length) {
+        return ruler().number(length, Rounding.NEAREST);
+    }
+
+    private String told() {
+        List<String> told = new ArrayList<>();
+        told(told, real.width().minus(planned.width()), "narrower", "wider");
+        told(told, real.height().minus(planned.height()), "lower", "higher");
+        return "It measures " + ruler().write(real, Rounding.NEAREST) + ": " + String.join(" and ", told)
+                + " than planned.";
+    }
+
+    private void told(List<String> told, Length by, String less, String more) {
+        Length off = by.isNegative() ? Length.ZERO.minus(by) : by;
+        if (ruler().mark(off, Rounding.NEAREST).isPositive()) {
+            told.add(ruler().write(off, Rounding.NEAREST) + " " + (by.isNegative() ? less : more));
+        }
+    }
+
+    private Way way(Planned way, Resewing resewing) {
+        Size size = way.design().layout().finished();
+        Resewing.Answer answer = fit(way, resewing);
+        List<String> words = new ArrayList<>();
+        if (answer instanceof Resewing.Answer.Made made) {
+            words.add(cutting(made.resewn()));
+        }
+        String fits = Wished.of(room.store()).fits(size, ruler());
+        if (!fits.isEmpty()) {
+            words.add(fits);
+        }
+        return new Way(
+                way.key(),
+                way.title(),
+                "The cloth comes out " + ruler().write(size, Rounding.NEAREST),
+                words,
+                answer instanceof Resewing.Answer.Lacking lacking ? lacking.why() : List.of());
+    }
+
+    private Resewing.Answer fit(Planned way, Resewing resewing) {
+        return resewing.fit(
+                way.design(),
+                room.store().stash().whole(),
+                room.store().stash().nextPiece(),
+                ruler(),
+                ClothPage.within(ANSWER_WITHIN_MS));
+    }
+
+    private static String cutting(Resewing.Resewn resewn) {
+        if (resewn.cuts().isEmpty()) {
+            return "Every bar you have cut is long enough: nothing to cut, only a little more or less to trim.";
+        }
+        List<String> bars = resewn.cuts().stream()
+                .flatMap(cut -> cut.tree().kept().stream())
+                .map(kept -> kept.patch().replaceFirst("\\..*", ""))
+                .distinct()
+                .sorted()
+                .toList();
+        return "To cut now: " + (bars.size() == 1 ? "bar " : "bars ") + String.join(", ", bars) + ", from "
+                + (resewn.cuts().size() == 1 ? "one piece." : resewn.cuts().size() + " pieces.");
+    }
+
+    /** Goes on the way that is called so; where to look next. */
+    String choose(String key) {
+        Planned way = planned().stream()
+                .filter(one -> one.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new MeasureException("there is no such way on; measure again"));
+        Resewing.Answer answer = fit(way, new Resewing(plan, bars, Map.of()));
+        if (!(answer instanceof Resewing.Answer.Made made)) {
+            throw new MeasureException("the fabric that is left does not suffice for that; choose another way");
+        }
+        Resewing.Resewn resewn = made.resewn();
+        ClothDocument was = cloth.document();
+        ClothDocument now = new ClothDocument(way.design(), Optional.of(resewn.plan()), List.of(), bench(), was.life());
+        room.store().atOnce(() -> {
+            if (!resewn.gone().isEmpty() || !resewn.come().isEmpty()) {
+                room.store()
+                        .stash()
+                        .edit(new StashEdit(
+                                "planned again while sewing " + cloth.name(), resewn.gone(), resewn.come()));
+            }
+            return room.store().cloths().save(cloth, "measured at step " + (number + 1), now);
+        });
+        return resewn.cuts().isEmpty() ? "/sew/" + cloth.id() : "/cut/" + cloth.id() + "?piece=" + first(resewn);
+    }
+
+    /** Records a measure that changes nothing. */
+    void note() {
+        room.store()
+                .cloths()
+                .save(
+                        cloth,
+                        "measured at step " + (number + 1),
+                        cloth.document().with(bench()));
+    }
+
+    private ClothDocument.Bench bench() {
+        ClothDocument.Bench bench = cloth.document().bench();
+        boolean upright = side().isUpright();
+        ClothDocument.Measure measure = new ClothDocument.Measure(
+                number, upright ? planned.width() : planned.height(), upright ? real.width() : real.height());
+        return bench.withSewn(Math.max(bench.sewn(), number + 1)).and(measure);
+    }
+
+    private Side side() {
+        Layout.Slot slot = cloth.document().design().layout().slots().get(bars - 1);
+        return slot.place().side();
+    }
+
+    private static int first(Resewing.Resewn resewn) {
+        PieceCut cut = resewn.cuts().get(0);
+        return resewn.plan().cuts().indexOf(cut);
+    }
+}

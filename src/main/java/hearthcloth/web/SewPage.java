@@ -1,0 +1,247 @@
+package hearthcloth.web;
+
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
+import hearthcloth.plan.Plan;
+import hearthcloth.sew.AtTheMachine;
+import hearthcloth.sew.Guide;
+import hearthcloth.sew.Task;
+import hearthcloth.store.ClothDocument;
+import hearthcloth.store.ClothDocument.Stage;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.StoreException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Map;
+
+/** Sewing, one step at a time beside the machine: two parts, what to do with them, one number to check. */
+public final class SewPage {
+
+    /**
+     * One step on the page.
+     *
+     * @param at which of the steps, from 0
+     * @param of how many there are
+     * @param done how many are done; the next to do is the one of that number
+     * @param picture for a desk or tablet
+     * @param inHand the same drawn for a telephone
+     * @param measure what it should then measure, empty where nothing is checked
+     */
+    public record Sheet(
+            SavedCloth cloth,
+            int at,
+            int of,
+            int done,
+            Task task,
+            String kind,
+            String picture,
+            String inHand,
+            String measure) {
+
+        /** True where what it measures can be said and the rest planned again. */
+        public boolean isMeasured() {
+            return kind.equals("seam") && at <= done;
+        }
+
+        /** To be shown and spoken. */
+        public String progress() {
+            return "Step " + (at + 1) + " of " + of + (at < done ? ", done" : "") + ".";
+        }
+
+        public boolean isDone() {
+            return at < done;
+        }
+
+        /** True where this is the step she has come to. */
+        public boolean isNext() {
+            return at == done;
+        }
+
+        public boolean isSewn() {
+            return done == of;
+        }
+    }
+
+    private final Room room;
+
+    SewPage(Room room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/sew", this::choose);
+        routes.get("/sew/{id}", this::show);
+        routes.post("/sew/{id}/done", this::done);
+        routes.post("/sew/{id}/again", this::again);
+        routes.post("/sew/{id}/measure", this::measure);
+        routes.post("/sew/{id}/choose", this::goOn);
+    }
+
+    private void choose(Context context) {
+        List<SavedCloth> cloths = room.store().cloths().all().stream()
+                .filter(cloth -> cloth.document().plan().isPresent())
+                .filter(cloth -> cloth.document().life().stage() != Stage.SEWN)
+                .toList();
+        if (cloths.size() == 1) {
+            context.redirect("/sew/" + cloths.get(0).id());
+            return;
+        }
+        room.show(
+                context,
+                "sew-choose.jte",
+                Map.of("frame", room.frame(context, "Which cloth will you sew?", "Sew"), "cloths", cloths));
+    }
+
+    private SavedCloth cloth(Context context) {
+        return room.store()
+                .cloths()
+                .find(context.pathParam("id"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+    }
+
+    private static Plan plan(SavedCloth cloth) {
+        return cloth.document()
+                .plan()
+                .orElseThrow(() -> new StoreException("The stash does not suffice for this cloth; change it first."));
+    }
+
+    private List<AtTheMachine> steps(SavedCloth cloth) {
+        return AtTheMachine.of(Guide.of(plan(cloth), room.settings().ruler()));
+    }
+
+    private void show(Context context) {
+        Sheet sheet = sheet(context);
+        if (Room.isPart(context)) {
+            room.show(context, "part/needle.jte", Map.of("sheet", sheet, "token", room.token(), "swapped", true));
+        } else {
+            room.show(
+                    context,
+                    "sew.jte",
+                    Map.of(
+                            "frame", room.frame(context, "Sew " + sheet.cloth().name(), "Sew"),
+                            "sheet", sheet,
+                            "token", room.token()));
+        }
+    }
+
+    private Sheet sheet(Context context) {
+        SavedCloth cloth = cloth(context);
+        List<AtTheMachine> steps = steps(cloth);
+        int done = Math.min(cloth.document().bench().sewn(), steps.size());
+        int at = Math.min(asked(context).orElse(done), steps.size() - 1);
+        AtTheMachine step = steps.get(at);
+        PlanFolder drawn = new PlanFolder(
+                plan(cloth), room.settings().ruler(), room.settings().paper());
+        return new Sheet(
+                cloth,
+                at,
+                steps.size(),
+                done,
+                step.task(),
+                step.kind().name().toLowerCase(java.util.Locale.ROOT),
+                SvgWriter.writeBare(drawn.step(step)),
+                SvgWriter.writeBare(drawn.stepInHand(step)),
+                step.task()
+                        .check()
+                        .map(check -> room.settings().ruler().write(check.size(), Rounding.NEAREST))
+                        .orElse(""));
+    }
+
+    /** The step that is asked for; without one, the one she has come to. */
+    private static java.util.OptionalInt asked(Context context) {
+        String step = Room.text(context, "step");
+        return step.matches("\\d{1,4}")
+                ? java.util.OptionalInt.of(Integer.parseInt(step))
+                : java.util.OptionalInt.empty();
+    }
+
+    /** Pressed twice, or on two devices, a step is done once. */
+    private void done(Context context) {
+        SavedCloth cloth = cut(context);
+        int step = number(context);
+        int of = steps(cloth).size();
+        if (step == cloth.document().bench().sewn() && step < of) {
+            ClothDocument now = cloth.document().with(cloth.document().bench().withSewn(step + 1));
+            room.store().cloths().save(cloth, "step " + (step + 1) + " sewn", step + 1 == of ? finished(now) : now);
+        }
+        answer(context, cloth);
+    }
+
+    private static ClothDocument finished(ClothDocument document) {
+        ClothDocument.Life life = document.life();
+        return document.with(
+                new ClothDocument.Life(Stage.SEWN, life.made(), life.wrapped(), life.keeper(), life.uses()));
+    }
+
+    /** Unpicked, or pressed by mistake: this step and those after it are to do again. */
+    private void again(Context context) {
+        SavedCloth cloth = cloth(context);
+        int step = number(context);
+        ClothDocument was = cloth.document();
+        if (step < was.bench().sewn()) {
+            ClothDocument.Life life = was.life();
+            ClothDocument now = was.with(was.bench().withSewn(step))
+                    .with(new ClothDocument.Life(
+                            life.stage() == Stage.SEWN ? Stage.CUT : life.stage(),
+                            life.made(),
+                            life.wrapped(),
+                            life.keeper(),
+                            life.uses()));
+            room.store().cloths().save(cloth, "back to step " + (step + 1), now);
+        }
+        answer(context, cloth);
+    }
+
+    /** Sewing begins when all is cut; else what is planned could still be changed under the needle. */
+    private SavedCloth cut(Context context) {
+        SavedCloth cloth = cloth(context);
+        if (cloth.document().life().stage() == Stage.DESIGNED) {
+            throw new StoreException("This cloth is not all cut yet. Tick its cuts first, then “All is cut”.");
+        }
+        return cloth;
+    }
+
+    /** What a step really measures: as planned, and she sews on; else the ways on are shown. */
+    private void measure(Context context) {
+        SavedCloth cloth = cut(context);
+        SewMeasure measure = new SewMeasure(room, cloth, steps(cloth), context);
+        if (measure.isAsPlanned()) {
+            measure.note();
+            Room.go(context, "/sew/" + cloth.id(), "As planned. Sew on.");
+        } else {
+            room.show(
+                    context,
+                    "sew-ways.jte",
+                    Map.of("frame", room.frame(context, "Your measure", "Sew"), "ways", measure.ways()));
+        }
+    }
+
+    private void goOn(Context context) {
+        SavedCloth cloth = cut(context);
+        String to = new SewMeasure(room, cloth, steps(cloth), context).choose(Room.field(context, "way"));
+        Room.go(
+                context,
+                to,
+                to.startsWith("/cut/") ? "Planned again. Cut these first, then sew on." : "Planned again. Sew on.");
+    }
+
+    static int number(Context context) {
+        String step = Room.field(context, "step");
+        if (!step.matches("\\d{1,4}")) {
+            throw new MeasureException("there is no such step; load the page again");
+        }
+        return Integer.parseInt(step);
+    }
+
+    private void answer(Context context, SavedCloth cloth) {
+        if (Room.isPart(context)) {
+            show(context);
+        } else {
+            Room.go(context, "/sew/" + cloth.id(), "");
+        }
+    }
+}

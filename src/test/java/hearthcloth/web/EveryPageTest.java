@@ -1,0 +1,183 @@
+package hearthcloth.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Every page with nothing, a little and very much in the stash, all its folds open: axe finds nothing, and nothing sticks
+ * out of the window. With {@code -Dlook=true} each is also drawn at every size in both themes, for the eye, into {@code
+ * target/pictures/pages}.
+ */
+class EveryPageTest {
+
+    private static final boolean LOOK = Boolean.getBoolean("look");
+    private static final Path PICTURES = Path.of("target", "pictures", "pages");
+    private static final String OPEN_FOLDS = "() => document.querySelectorAll('details').forEach(d => d.open = true)";
+
+    /** How a page is looked at. */
+    private record Eye(String name, Browser.Screen screen, ColorScheme scheme) {}
+
+    private static final List<Eye> ALL = Stream.of(ColorScheme.LIGHT, ColorScheme.DARK)
+            .flatMap(scheme -> Stream.of(
+                    new Eye("phone", Browser.Screen.PHONE, scheme),
+                    new Eye("tablet", Browser.Screen.TABLET, scheme),
+                    new Eye("desk", Browser.Screen.DESK, scheme)))
+            .toList();
+
+    private static final List<Eye> ENDS = List.of(
+            new Eye("phone", Browser.Screen.PHONE, ColorScheme.LIGHT),
+            new Eye("desk", Browser.Screen.DESK, ColorScheme.DARK));
+
+    /** 320 px is what a desk's window of 1280 leaves at 400 %, WCAG 2.2, 1.4.10; ZOOMED is 1440 at 200 %, 1.4.4. */
+    private static final List<Eye> EXTREMES = List.of(
+            new Eye("narrow", Browser.Screen.NARROW, ColorScheme.LIGHT),
+            new Eye("phone", Browser.Screen.PHONE, ColorScheme.DARK),
+            new Eye("zoomed", Browser.Screen.ZOOMED, ColorScheme.LIGHT),
+            new Eye("wall", Browser.Screen.WALL, ColorScheme.DARK));
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void with_nothing_in_the_stash() {
+        try (Browser browser = new Browser(folder)) {
+            look(browser, "empty", ENDS, "/gift", "/stash", "/cloth", "/cut", "/cloths", "/settings", "/nothing");
+        }
+    }
+
+    @Test
+    void with_a_little_in_the_stash() {
+        try (Browser browser = new Browser(folder)) {
+            Visit visit = browser.visit();
+            visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+            visit.post("/example");
+            String one = taken(visit, 0);
+            String other = taken(visit, 1);
+            String short1 = taken(visit, 0);
+            visit.post("/cloth/" + short1 + "/change", "what", "hearth", "width", "70", "height", "70");
+            String stash = visit.page("/stash");
+            String piece = found("href=\"(/stash/piece/[^\"?]+)", stash);
+            String fabric = found("href=\"(/stash/fabric[^\"]+)\"", stash);
+            look(
+                    browser,
+                    "small",
+                    EXTREMES,
+                    "/gift?kind=box&a=12&b=9&c=4&cloth=30",
+                    "/stash",
+                    piece,
+                    fabric,
+                    "/cloth",
+                    "/cloth/" + one,
+                    "/cloth/" + one + "?at=1A",
+                    "/cloth/" + one + "?at=hearth",
+                    "/cloth/" + short1,
+                    "/cut",
+                    "/cut/" + one,
+                    "/sew",
+                    "/sew/" + one + "?step=0",
+                    "/sew/" + one + "?step=1",
+                    "/sew/" + one + "?step=4",
+                    "/sew/" + one + "?step=99",
+                    "/cloths",
+                    "/cloths/compare?c=" + one + "&c=" + other,
+                    "/settings");
+        }
+    }
+
+    @Test
+    void with_ten_thousand_pieces_in_the_stash() {
+        try (Browser browser = new Browser(folder)) {
+            Visit visit = browser.visit();
+            visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
+            visit.post("/stash/lines", "lines", tenThousand());
+            assertThat(visit.page("/stash")).contains("10000 pieces");
+            visit.post("/gift", "size", "90");
+            String cloth = taken(visit, 0);
+            look(
+                    browser,
+                    "huge",
+                    ENDS,
+                    "/stash",
+                    "/stash?page=7",
+                    "/cloth",
+                    "/cloth/" + cloth + "?at=1A",
+                    "/cut/" + cloth);
+        }
+    }
+
+    /** Lines of four pieces each, of sixty fabrics, one with a very long name. */
+    private static String tenThousand() {
+        Random random = new Random(11);
+        StringBuilder lines = new StringBuilder();
+        for (int i = 0; i < 2500; i++) {
+            int fabric = random.nextInt(60);
+            lines.append("4 ")
+                    .append(fabric == 0 ? "grandmother's summer curtain from the blue kitchen by the" : "bolt")
+                    .append(" no" + fabric)
+                    .append(' ')
+                    .append(4 + random.nextInt(30))
+                    .append(" x ")
+                    .append(10 + random.nextInt(100))
+                    .append(" cm\n");
+        }
+        return lines.toString();
+    }
+
+    /** The id of a cloth made from the proposal at this place of the gallery. */
+    private static String taken(Visit visit, int place) {
+        visit.page("/cloth");
+        String shown;
+        do {
+            shown = visit.page("/proposals");
+        } while (shown.contains("Stop looking"));
+        List<String> names = new ArrayList<>();
+        Matcher matcher = Pattern.compile("name=\"name\" value=\"(\\w+)\"").matcher(shown);
+        while (matcher.find()) {
+            names.add(matcher.group(1));
+        }
+        return Visit.onward(visit.post("/proposals/open", "name", names.get(place)))
+                .replaceFirst(".*/cloth/", "");
+    }
+
+    private static String found(String pattern, String text) {
+        Matcher matcher = Pattern.compile(pattern).matcher(text);
+        assertThat(matcher.find()).as(pattern).isTrue();
+        return matcher.group(1);
+    }
+
+    private static void look(Browser browser, String heap, List<Eye> eyes, String... paths) {
+        for (Eye eye : LOOK ? ALL : eyes) {
+            Page page = browser.window(eye.screen(), eye.scheme());
+            for (int i = 0; i < paths.length; i++) {
+                page.navigate(paths[i]);
+                String what = heap + " " + paths[i] + " " + eye.name() + " " + eye.scheme();
+                if (LOOK) {
+                    drawn(page, heap + "-" + i + "-" + eye.name() + "-" + eye.scheme());
+                } else {
+                    page.evaluate(OPEN_FOLDS);
+                    Browser.assertFit(page, what);
+                }
+            }
+            page.context().close();
+        }
+        browser.assertQuiet();
+    }
+
+    private static void drawn(Page page, String name) {
+        page.waitForTimeout(700);
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(PICTURES.resolve(name + ".png"))
+                .setFullPage(true));
+    }
+}

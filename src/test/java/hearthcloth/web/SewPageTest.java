@@ -1,0 +1,148 @@
+package hearthcloth.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Sewing over plain HTTP: one step at a time, each done once, remembered, and taken back when it was unpicked. */
+class SewPageTest {
+
+    @TempDir
+    Path folder;
+
+    private Visit visit;
+    private String sew = "";
+
+    @BeforeEach
+    void open() {
+        visit = new Visit(folder);
+        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+        visit.post("/example");
+        sew = CutPageTest.taken(visit).replace("/cloth/", "/sew/");
+    }
+
+    @AfterEach
+    void close() {
+        visit.close();
+    }
+
+    private void cut() {
+        visit.post(sew.replace("/sew/", "/cut/") + "/done");
+    }
+
+    private int steps() {
+        return Integer.parseInt(
+                CutPageTest.all("Step \\d+ of (\\d+)", visit.page(sew)).get(0));
+    }
+
+    private int at() {
+        return Integer.parseInt(
+                CutPageTest.all("Step (\\d+) of", visit.page(sew)).get(0));
+    }
+
+    @Test
+    void every_step_has_its_picture_and_the_seams_a_number_to_check() {
+        int checked = 0;
+        for (int i = 0; i < steps(); i++) {
+            String page = visit.page(sew + "?step=" + i);
+            assertThat(page).contains("<svg", "class=\"todo\"", "Step " + (i + 1) + " of");
+            checked += page.contains("It should now measure") ? 1 : 0;
+        }
+        assertThat(checked).isGreaterThan(steps() / 2);
+        assertThat(visit.page(sew)).contains("Lay everything out");
+    }
+
+    @Test
+    void nothing_is_sewn_before_all_is_cut() {
+        assertThat(visit.page(sew)).contains("To look at only").doesNotContain("id=\"done\"");
+        assertThat(visit.post(sew + "/done", "step", "0").statusCode()).isEqualTo(409);
+        assertThat(at()).isEqualTo(1);
+    }
+
+    @Test
+    void a_step_pressed_twice_is_done_once_and_is_remembered() {
+        cut();
+        visit.post(sew + "/done", "step", "0");
+        visit.post(sew + "/done", "step", "0");
+        assertThat(at()).isEqualTo(2);
+        assertThat(visit.page(sew + "?step=0")).contains("Step 1 of", ", done", "This step is to do again");
+        assertThat(visit.post(sew + "/done", "step", "x").statusCode()).isEqualTo(422);
+        assertThat(visit.post(sew + "/done", "step", "400").statusCode()).isEqualTo(303);
+        assertThat(at()).isEqualTo(2);
+    }
+
+    @Test
+    void the_last_step_makes_it_a_sewn_cloth_and_unpicking_opens_it_again() {
+        cut();
+        int steps = steps();
+        for (int i = 0; i < steps; i++) {
+            visit.post(sew + "/done", "step", String.valueOf(i));
+        }
+        assertThat(visit.page(sew)).contains("Sewn.");
+        assertThat(visit.page("/cloths")).contains(", sewn");
+        visit.post(sew + "/again", "step", "3");
+        assertThat(at()).isEqualTo(4);
+        assertThat(visit.page("/cloths")).contains(", cut");
+    }
+
+    /** Sews up to the first bar that is sewn on and stays there; its step number and what it should measure. */
+    private String[] firstSeam() {
+        cut();
+        for (int i = 0; i < steps(); i++) {
+            String page = visit.page(sew + "?step=" + i);
+            if (page.contains("class=\"look seam\"")) {
+                return new String[] {
+                    String.valueOf(i),
+                    CutPageTest.all("measure</span> <strong>([^<]+)<", page).get(0)
+                };
+            }
+            visit.post(sew + "/done", "step", String.valueOf(i));
+        }
+        throw new AssertionError("no seam");
+    }
+
+    @Test
+    void a_measure_as_planned_only_moves_on() {
+        String[] seam = firstSeam();
+        String width = seam[1].replaceFirst(" ×.*", "");
+        var response = visit.post(sew + "/measure", "step", seam[0], "width", width);
+        assertThat(response.statusCode()).isEqualTo(303);
+        assertThat(at()).isEqualTo(Integer.parseInt(seam[0]) + 2);
+    }
+
+    @Test
+    void another_measure_shows_the_ways_on_and_the_choice_is_planned_again() {
+        String[] seam = firstSeam();
+        String[] sides = seam[1].replace(" in", "").split(" × ", -1);
+        String narrower = sides[0] + " in - 1/8";
+        var refused = visit.post(sew + "/measure", "step", seam[0], "width", narrower);
+        assertThat(refused.statusCode()).isEqualTo(422);
+        String real = less(sides[0]);
+        String page =
+                visit.post(sew + "/measure", "step", seam[0], "width", real).body();
+        assertThat(page).contains("⅛ in narrower than planned", "Sew on as it is", "The cloth comes out");
+        var chosen = visit.post(sew + "/choose", "step", seam[0], "width", real, "height", sides[1], "way", "accept");
+        assertThat(chosen.statusCode()).isEqualTo(303);
+        assertThat(Visit.onward(chosen)).endsWith(sew);
+        assertThat(at()).isEqualTo(Integer.parseInt(seam[0]) + 2);
+        assertThat(visit.page(sew + "?step=" + seam[0])).contains(">" + real);
+        assertThat(visit.post(sew + "/choose", "step", seam[0], "width", real, "way", "sideways")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "3").body())
+                .contains("far from");
+        assertThat(visit.post(sew + "/measure", "step", "0", "width", "3").body())
+                .contains("after a bar is sewn on");
+    }
+
+    /** An eighth less, as the page writes it. */
+    private static String less(String written) {
+        var length = hearthcloth.measure.Measures.length(written, hearthcloth.measure.Unit.INCH)
+                .minus(hearthcloth.measure.Length.inches(1, 8));
+        return hearthcloth.measure.Ruler.EIGHTHS.number(length, hearthcloth.measure.Rounding.NEAREST);
+    }
+}
