@@ -110,7 +110,7 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
     private Picture step(AtTheMachine step, double side) {
         return switch (step.kind()) {
             case LAY -> laid(side);
-            case TRY -> SeamPicture.of(plan, ruler).orElseGet(() -> laid(side));
+            case TRY -> SeamPicture.upright(plan, ruler).orElseGet(() -> laid(side));
             case JOIN, SEAM -> new StepPicture(plan, step.seam().orElseThrow()).within(side, side);
             case HEM -> new HemPicture(plan, ruler).onScreen(side);
         };

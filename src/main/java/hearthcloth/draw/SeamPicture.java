@@ -59,27 +59,38 @@ final class SeamPicture {
         this.bandMm = kind.band().in(Unit.MILLIMETRE) * scale;
     }
 
+    /** The same with its three states below each other. */
+    static Optional<Picture> upright(Plan plan, Ruler ruler) {
+        return drawn(plan, ruler, true);
+    }
+
     /** Empty for seams that are built in another way, and for a cloth without seams. */
     static Optional<Picture> of(Plan plan, Ruler ruler) {
+        return drawn(plan, ruler, false);
+    }
+
+    private static Optional<Picture> drawn(Plan plan, Ruler ruler, boolean upright) {
         List<Step> steps = plan.cloth().steps();
         if (steps.isEmpty() || plan.cloth().making().seam().build() != SeamKind.Build.FELLED) {
             return Optional.empty();
         }
-        return Optional.of(new SeamPicture(plan, steps.get(0), ruler).drawn());
+        return Optional.of(new SeamPicture(plan, steps.get(0), ruler).drawn(upright));
     }
 
-    private Picture drawn() {
+    private Picture drawn(boolean upright) {
+        double across = upright ? 0 : CELL;
+        double down = upright ? HEIGHT + 12 : 0;
         stitched(new Point(BODY + 4, 9));
-        opened(new Point(CELL + WIDE + 8, 7));
-        felled(new Point(2 * CELL + WIDE + 8, 7));
-        caption("1  Stitch", 0);
-        caption("2  Open, press over", 1);
-        caption("3  Turn under, stitch down", 2);
-        return sketch.finished("A felled seam cut through, in three states", 3 * CELL, HEIGHT + 8);
+        opened(new Point(across + WIDE + 8, down + 7));
+        felled(new Point(2 * across + WIDE + 8, 2 * down + 7));
+        caption("1  Stitch", new Point(CELL / 2, HEIGHT + 4));
+        caption("2  Open, press over", new Point(across + CELL / 2, down + HEIGHT + 4));
+        caption("3  Turn under, stitch down", new Point(2 * across + CELL / 2, 2 * down + HEIGHT + 4));
+        return sketch.finished("A felled seam cut through, in three states", CELL + 2 * across, HEIGHT + 8 + 2 * down);
     }
 
-    private void caption(String words, int cell) {
-        sketch.words(words, new Point(cell * CELL + CELL / 2, HEIGHT + 4), CAPTION);
+    private void caption(String words, Point at) {
+        sketch.words(words, at, CAPTION);
     }
 
     /** Face to face; the edge that will wrap juts out. */

@@ -78,11 +78,15 @@ public final class ClothsPage {
         routes.get("/cloths/{id}/back.svg", context -> face(context, Face.BACK));
     }
 
-    private void show(Context context) {
+    /** Cloths as they stand on the shelf, to choose one of them. */
+    static List<Card> cards(Room room, List<SavedCloth> cloths) {
         Map<String, Length> pictures = room.store().swatches().across();
-        List<Card> cards = room.store().cloths().all().stream()
-                .map(saved -> card(saved, pictures))
-                .toList();
+        ClothsPage page = new ClothsPage(room);
+        return cloths.stream().map(saved -> page.card(saved, pictures)).toList();
+    }
+
+    private void show(Context context) {
+        List<Card> cards = cards(room, room.store().cloths().all());
         room.show(context, "cloths.jte", Map.of("frame", room.frame(context, "Your cloths", "Cloths"), "cards", cards));
     }
 

@@ -81,8 +81,14 @@ public final class CutPage {
         }
         room.show(
                 context,
-                "cut-choose.jte",
-                Map.of("frame", room.frame(context, "Which cloth will you cut?", "Cut"), "cloths", cloths));
+                "choose.jte",
+                Map.of(
+                        "frame",
+                        room.frame(context, "Which cloth will you cut?", "Cut"),
+                        "cards",
+                        ClothsPage.cards(room, cloths),
+                        "to",
+                        "/cut/"));
     }
 
     private SavedCloth cloth(Context context) {

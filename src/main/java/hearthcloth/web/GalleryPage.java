@@ -76,7 +76,7 @@ public final class GalleryPage {
                         "fabrics", stash.fabrics(),
                         "empty", stash.pieces().isEmpty(),
                         "state", state(),
-                        "kept", room.store().cloths().all()));
+                        "kept", ClothsPage.cards(room, room.store().cloths().all())));
     }
 
     /** Begins a search for this wish unless one is going on or has answered it. */

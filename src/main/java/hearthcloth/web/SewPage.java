@@ -92,8 +92,14 @@ public final class SewPage {
         }
         room.show(
                 context,
-                "sew-choose.jte",
-                Map.of("frame", room.frame(context, "Which cloth will you sew?", "Sew"), "cloths", cloths));
+                "choose.jte",
+                Map.of(
+                        "frame",
+                        room.frame(context, "Which cloth will you sew?", "Sew"),
+                        "cards",
+                        ClothsPage.cards(room, cloths),
+                        "to",
+                        "/sew/"));
     }
 
     private SavedCloth cloth(Context context) {

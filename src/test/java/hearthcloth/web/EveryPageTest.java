@@ -116,13 +116,13 @@ class EveryPageTest {
         }
     }
 
-    /** Lines of four pieces each, of sixty fabrics, one with a very long name. */
+    /** Lines of five pieces each, of sixty fabrics, one with a very long name. */
     private static String tenThousand() {
         Random random = new Random(11);
         StringBuilder lines = new StringBuilder();
-        for (int i = 0; i < 2500; i++) {
+        for (int i = 0; i < 2000; i++) {
             int fabric = random.nextInt(60);
-            lines.append("4 ")
+            lines.append("5 ")
                     .append(fabric == 0 ? "grandmother's summer curtain from the blue kitchen by the" : "bolt")
                     .append(" no" + fabric)
                     .append(' ')
@@ -160,6 +160,9 @@ class EveryPageTest {
         for (Eye eye : LOOK ? ALL : eyes) {
             Page page = browser.window(eye.screen(), eye.scheme());
             for (int i = 0; i < paths.length; i++) {
+                if (!LOOK && eyes == EXTREMES && (i + eyes.indexOf(eye)) % 2 == 0) {
+                    continue; // Each page in two of the extremes, neighbours in the other two.
+                }
                 page.navigate(paths[i]);
                 String what = heap + " " + paths[i] + " " + eye.name() + " " + eye.scheme();
                 if (LOOK) {

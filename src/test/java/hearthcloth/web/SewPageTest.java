@@ -94,7 +94,7 @@ class SewPageTest {
         cut();
         for (int i = 0; i < steps(); i++) {
             String page = visit.page(sew + "?step=" + i);
-            if (page.contains("class=\"look seam\"")) {
+            if (page.contains("data-kind=\"seam\"")) {
                 return new String[] {
                     String.valueOf(i),
                     CutPageTest.all("measure</span> <strong>([^<]+)<", page).get(0)
