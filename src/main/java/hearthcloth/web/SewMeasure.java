@@ -86,7 +86,7 @@ public final class SewMeasure {
             return planned;
         }
         Length least = planned.plus(FARTHEST);
-        for (String one : written.split("[/;]", -1)) {
+        for (String one : written.split(";|\\band\\b", -1)) {
             Length length = Measures.length(one.strip(), room.settings().bare());
             if (length.isLessThan(planned.minus(FARTHEST)) || length.isMoreThan(planned.plus(FARTHEST))) {
                 throw new MeasureException("\"" + written + "\" is far from the "
