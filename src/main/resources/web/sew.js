@@ -24,3 +24,8 @@ document.addEventListener("htmx:afterSettle", event => {
     document.getElementById("main").focus({ preventScroll: true });
   }
 });
+
+// The step follows the other device; but never while a measure is being typed.
+document.addEventListener("htmx:beforeRequest", event => {
+  if (event.detail.elt.matches("[hx-trigger^=every]") && document.querySelector(".mine[open]")) event.preventDefault();
+});

@@ -58,8 +58,9 @@ final class PlanCheck {
         Patch patch = laid.patch();
         require(patch.fabric().equals(fabric.name()), kept.patch() + " is cut from " + fabric.name());
         require(!kept.turned() || fabric.nap() == Fabric.Nap.ANY, kept.patch() + " is turned against the nap");
-        Showing right = fabric.faces() == Fabric.Faces.RIGHT ? Showing.RIGHT : Showing.SAME;
-        require(patch.showing() == right, kept.patch() + " shows the wrong side");
+        // A bar that was sewn wrong side up stays so; which side the planner lays up is held by its own tests.
+        boolean sided = fabric.faces() == Fabric.Faces.RIGHT;
+        require(sided == (patch.showing() != Showing.SAME), kept.patch() + " shows a side its fabric has not");
     }
 
     private static void isLongEnough(Laid laid, Length least) {

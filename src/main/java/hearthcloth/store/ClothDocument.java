@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.Design;
 import hearthcloth.plan.Plan;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,35 +33,50 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
      * @param ticked what has been cut: a piece's id, or piece id, colon and the number of the cut
      * @param sewn how many steps at the machine are done
      * @param measures what she measured, in the order she did
+     * @param done when steps were done, in the order she did them; one done twice stands there twice
      */
-    public record Bench(Set<String> locked, Set<String> ticked, int sewn, List<Measure> measures) {
+    public record Bench(Set<String> locked, Set<String> ticked, int sewn, List<Measure> measures, List<Done> done) {
 
-        public static final Bench CLEAR = new Bench(Set.of(), Set.of(), 0, List.of());
+        public static final Bench CLEAR = new Bench(Set.of(), Set.of(), 0, List.of(), List.of());
 
         public Bench {
             locked = Set.copyOf(locked);
             ticked = Set.copyOf(ticked);
             measures = List.copyOf(measures);
+            done = List.copyOf(done);
         }
 
         public Bench withLocked(Set<String> other) {
-            return new Bench(other, ticked, sewn, measures);
+            return new Bench(other, ticked, sewn, measures, done);
         }
 
         public Bench withTicked(Set<String> other) {
-            return new Bench(locked, other, sewn, measures);
+            return new Bench(locked, other, sewn, measures, done);
         }
 
         public Bench withSewn(int steps) {
-            return new Bench(locked, ticked, steps, measures);
+            return new Bench(locked, ticked, steps, measures, done);
         }
 
         public Bench and(Measure measure) {
             List<Measure> more = new ArrayList<>(measures);
             more.add(measure);
-            return new Bench(locked, ticked, sewn, more);
+            return new Bench(locked, ticked, sewn, more, done);
+        }
+
+        public Bench and(Done step) {
+            List<Done> more = new ArrayList<>(done);
+            more.add(step);
+            return new Bench(locked, ticked, sewn, measures, more);
         }
     }
+
+    /**
+     * A step that was done.
+     *
+     * @param kind of step, as the machine calls it
+     */
+    public record Done(String kind, Instant at) {}
 
     /**
      * What a step came out at, across its seam.
@@ -122,6 +139,8 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
                 .put("step", one.step)
                 .put("planned", one.planned.nm())
                 .put("real", one.real.nm()));
+        ArrayNode done = node.putArray("done");
+        bench.done.forEach(one -> done.addObject().put("kind", one.kind).put("at", one.at.toString()));
         node.putObject("life")
                 .put("stage", life.stage.name())
                 .put("made", life.made)
@@ -129,6 +148,20 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
                 .put("keeper", life.keeper)
                 .put("uses", life.uses);
         return node.toString();
+    }
+
+    private static List<Done> done(JsonNode node) {
+        List<Done> done = new ArrayList<>();
+        for (JsonNode one : node) {
+            try {
+                done.add(new Done(
+                        Codec.field(one, "kind").asText(),
+                        Instant.parse(Codec.field(one, "at").asText())));
+            } catch (DateTimeParseException e) {
+                throw new IllegalArgumentException("this is no cloth of ours: a step has no time", e);
+            }
+        }
+        return done;
     }
 
     private static List<Measure> measures(JsonNode node) {
@@ -165,7 +198,8 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
                         Set.copyOf(Codec.texts(Codec.field(node, "locked"))),
                         Set.copyOf(Codec.texts(Codec.field(node, "ticked"))),
                         node.path("sewn").asInt(),
-                        measures(node.path("measures"))),
+                        measures(node.path("measures")),
+                        done(node.path("done"))),
                 new Life(
                         Codec.word(Stage.class, life, "stage"),
                         Codec.field(life, "made").asText(),

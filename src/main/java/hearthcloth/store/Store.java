@@ -3,6 +3,7 @@ package hearthcloth.store;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
@@ -55,6 +56,11 @@ public final class Store {
     /** Does several changes as one: all of them are kept or, where {@code work} throws, none. */
     public <T> T atOnce(Supplier<T> work) {
         return jdbi.inTransaction(handle -> work.get());
+    }
+
+    /** The time now, as everything that is kept is dated. */
+    public Instant now() {
+        return clock.instant();
     }
 
     /** Her fabric. */

@@ -15,7 +15,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Who may talk to the workroom: only pages that the workroom itself served to this machine. Checks the Host (a name that
+ * Who may talk to the workroom: only pages that the workroom itself served to this machine, and to devices let in. Checks the Host (a name that
  * was made to point here is refused), the Origin and a token on everything that changes something, and tells the browser
  * to run and load nothing but our own files.
  */
@@ -29,9 +29,19 @@ final class Guard {
     /** An archive of many cloths with pictures of fabrics; larger ones are refused. */
     static final long LARGEST_REQUEST = 64L << 20;
 
-    private final String token;
+    /** What a device that was let in shows. */
+    static final String COOKIE = "hearthcloth-device";
 
-    Guard() {
+    private final String token;
+    private final Optional<Devices> devices;
+
+    /**
+     * Only this machine, or others too.
+     *
+     * @param devices those let in; empty where the workroom is not shared
+     */
+    Guard(Optional<Devices> devices) {
+        this.devices = devices;
         byte[] bytes = new byte[24];
         new SecureRandom().nextBytes(bytes);
         this.token = HexFormat.of().formatHex(bytes);
@@ -46,9 +56,20 @@ final class Guard {
         routes.after(Guard::seal);
     }
 
+    /** True for what arrives at this machine's own loopback address, where nobody else can send anything. */
+    static boolean isHere(Context context) {
+        String address = context.req().getLocalAddr();
+        return address.equals("127.0.0.1") || address.equals("0:0:0:0:0:0:0:1") || address.equals("[::1]");
+    }
+
     private void check(Context context) {
-        if (!isOwn(context.header("Host"))) {
+        String host = context.header("Host");
+        if (!(isHere(context) ? isOwn(host) : isAddressed(context, host))) {
             throw new ForbiddenResponse("This workroom answers only under its own address on this machine.");
+        }
+        if (!isHere(context) && !isLetIn(context)) {
+            turnAway(context);
+            return;
         }
         if (READING.contains(context.method().name())) {
             return;
@@ -57,12 +78,41 @@ final class Guard {
             throw new HttpResponseException(413, "That is more than 64 MB; send less at a time.");
         }
         String origin = context.header("Origin");
-        if (origin != null && !isOwn(authority(origin))) {
+        boolean own = origin == null
+                || (isHere(context) ? isOwn(authority(origin)) : isAddressed(context, authority(origin)));
+        if (!own) {
             throw new ForbiddenResponse("This change did not come from a page of the workroom.");
+        }
+        if (context.path().equals("/join")) {
+            return; // Whoever joins has no page of ours yet; the code is the proof.
         }
         String given = Optional.ofNullable(context.header("X-Token")).orElse(context.formParam("token"));
         if (!matches(given)) {
             throw new ForbiddenResponse("This page is from an earlier start of the workroom. Load it again.");
+        }
+    }
+
+    /** A shared workroom is spoken to by the number of the machine: a name could have been made to point here. */
+    private boolean isAddressed(Context context, @Nullable String host) {
+        return devices.isPresent()
+                && host != null
+                && host.replaceFirst(":\\d{1,5}$", "").equals(context.req().getLocalAddr());
+    }
+
+    private boolean isLetIn(Context context) {
+        String path = context.path();
+        boolean open = path.equals("/join") || path.startsWith("/own/") || path.startsWith("/letters/");
+        String key = context.cookie(COOKIE);
+        return open || (key != null && devices.filter(all -> all.isIn(key)).isPresent());
+    }
+
+    /** To the door, where a code is asked for. */
+    private static void turnAway(Context context) {
+        if (READING.contains(context.method().name()) && !Room.isPart(context)) {
+            context.redirect("/join");
+            context.skipRemainingHandlers();
+        } else {
+            throw new ForbiddenResponse("This device is not let in, or not any more. Open /join and type the code.");
         }
     }
 

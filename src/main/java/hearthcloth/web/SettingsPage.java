@@ -23,6 +23,7 @@ final class SettingsPage {
         routes.get("/settings", this::show);
         routes.post("/settings", this::change);
         routes.post("/settings/hand", this::hand);
+        routes.post("/settings/threads", this::threads);
     }
 
     private void show(Context context) {
@@ -36,7 +37,9 @@ final class SettingsPage {
                         "back",
                         own(back) ? back : "/gift",
                         "hand",
-                        OwnHand.of(room.store(), room.settings())));
+                        OwnHand.of(room.store(), room.settings()),
+                        "threads",
+                        Threads.of(room.store()).written()));
     }
 
     private void change(Context context) {
@@ -64,6 +67,13 @@ final class SettingsPage {
                 eats.isPresent()
                         ? "New cloths are planned with your own seam."
                         : "New cloths are planned with the usual seam.");
+    }
+
+    private void threads(Context context) {
+        Threads threads = Threads.read(Room.field(context, "threads"));
+        threads.keep(room.store(), threads.written());
+        int count = threads.threads().size();
+        Room.go(context, "/settings", count == 1 ? "One thread is kept." : count + " threads are kept.");
     }
 
     /** Only addresses of the workroom itself are gone back to. */

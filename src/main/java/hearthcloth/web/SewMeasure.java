@@ -14,6 +14,7 @@ import hearthcloth.plan.PieceCut;
 import hearthcloth.plan.Plan;
 import hearthcloth.plan.Resewing;
 import hearthcloth.sew.AtTheMachine;
+import hearthcloth.sew.Guide;
 import hearthcloth.store.ClothDocument;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
@@ -45,7 +46,8 @@ public final class SewMeasure {
     }
 
     /** What she measured, beside what was planned, and the ways on. */
-    public record Ways(SavedCloth cloth, int step, String width, String height, String told, List<Way> ways) {}
+    public record Ways(
+            SavedCloth cloth, int step, String width, String height, String bar, String told, List<Way> ways) {}
 
     private record Planned(String key, String title, Design design) {}
 
@@ -58,6 +60,7 @@ public final class SewMeasure {
     private final Size planned;
     private final Size real;
     private final AsSewn asSewn;
+    private final Map<String, Length> tooShort;
 
     SewMeasure(Room room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
         this.room = room;
@@ -72,11 +75,19 @@ public final class SewMeasure {
         }
         this.step = steps.get(number);
         this.bars = (int) steps.subList(0, number + 1).stream()
-                .filter(one -> one.kind() == AtTheMachine.Kind.SEAM)
-                .count();
+                        .filter(one -> one.kind() == AtTheMachine.Kind.SEAM)
+                        .count()
+                - (Room.field(context, "bar").isEmpty() ? 0 : 1);
         this.planned = step.task().check().orElseThrow().size();
         this.real = new Size(side(context, "width", planned.width()), side(context, "height", planned.height()));
-        this.asSewn = AsSewn.measured(cloth.document().design(), bars, real);
+        String bar = SewSide.bar(step).orElseThrow();
+        String length = Room.field(context, "bar");
+        this.tooShort = length.isEmpty()
+                ? Map.of()
+                : Map.of(bar, Measures.length(length, room.settings().bare()));
+        this.asSewn = tooShort.isEmpty()
+                ? AsSewn.measured(cloth.document().design(), bars, real)
+                : new AsSewn(cloth.document().design(), bars);
     }
 
     /** Where she left a field empty, that side is as planned; of two numbers the smaller counts. */
@@ -103,11 +114,15 @@ public final class SewMeasure {
 
     /** True where nothing differs by as much as her ruler shows. */
     boolean isAsPlanned() {
-        return ruler().write(real, Rounding.NEAREST).equals(ruler().write(planned, Rounding.NEAREST));
+        return tooShort.isEmpty()
+                && ruler().write(real, Rounding.NEAREST).equals(ruler().write(planned, Rounding.NEAREST));
     }
 
     private List<Planned> planned() {
         List<Planned> ways = new ArrayList<>();
+        if (!tooShort.isEmpty()) {
+            return List.of(new Planned("bar", "Make the bar anew or piece it", asSewn.design()));
+        }
         ways.add(new Planned("accept", "Sew on as it is", asSewn.design()));
         Size wanted = plan.cloth().finished();
         asSewn.towards(wanted)
@@ -123,9 +138,10 @@ public final class SewMeasure {
 
     /** The ways on, each planned through. */
     Ways ways() {
-        Resewing resewing = new Resewing(plan, bars, Map.of());
+        Resewing resewing = new Resewing(plan, bars, tooShort);
         List<Way> ways = planned().stream().map(way -> way(way, resewing)).toList();
-        return new Ways(cloth, number, written(real.width()), written(real.height()), told(), ways);
+        String bar = tooShort.values().stream().findFirst().map(this::written).orElse("");
+        return new Ways(cloth, number, written(real.width()), written(real.height()), bar, told(), ways);
     }
 
     private String written(Length length) {
@@ -133,6 +149,14 @@ public final class SewMeasure {
     }
 
     private String told() {
+        if (!tooShort.isEmpty()) {
+            String bar = tooShort.keySet().iterator().next();
+            return "Bar " + bar + " measures "
+                    + ruler().write(tooShort.getOrDefault(bar, Length.ZERO), Rounding.NEAREST)
+                    + ", planned was "
+                    + ruler().write(new Resewing(plan, bars, Map.of()).cutLength(bar), Rounding.NEAREST)
+                    + ".";
+        }
         List<String> told = new ArrayList<>();
         told(told, real.width().minus(planned.width()), "narrower", "wider");
         told(told, real.height().minus(planned.height()), "lower", "higher");
@@ -195,13 +219,14 @@ public final class SewMeasure {
                 .filter(one -> one.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new MeasureException("there is no such way on; measure again"));
-        Resewing.Answer answer = fit(way, new Resewing(plan, bars, Map.of()));
+        Resewing.Answer answer = fit(way, new Resewing(plan, bars, tooShort));
         if (!(answer instanceof Resewing.Answer.Made made)) {
             throw new MeasureException("the fabric that is left does not suffice for that; choose another way");
         }
         Resewing.Resewn resewn = made.resewn();
         ClothDocument was = cloth.document();
-        ClothDocument now = new ClothDocument(way.design(), Optional.of(resewn.plan()), List.of(), bench(), was.life());
+        ClothDocument now = new ClothDocument(
+                way.design(), Optional.of(resewn.plan()), List.of(), bench(resewn.plan()), was.life());
         room.store().atOnce(() -> {
             if (!resewn.gone().isEmpty() || !resewn.come().isEmpty()) {
                 room.store()
@@ -221,15 +246,36 @@ public final class SewMeasure {
                 .save(
                         cloth,
                         "measured at step " + (number + 1),
-                        cloth.document().with(bench()));
+                        cloth.document().with(bench(plan)));
     }
 
-    private ClothDocument.Bench bench() {
+    private ClothDocument.Bench bench(Plan now) {
         ClothDocument.Bench bench = cloth.document().bench();
+        if (!tooShort.isEmpty()) {
+            return bench.withSewn(sewn(now));
+        }
         boolean upright = side().isUpright();
         ClothDocument.Measure measure = new ClothDocument.Measure(
                 number, upright ? planned.width() : planned.height(), upright ? real.width() : real.height());
-        return bench.withSewn(Math.max(bench.sewn(), number + 1)).and(measure);
+        ClothDocument.Bench more = bench.and(measure);
+        return number < bench.sewn()
+                ? more
+                : more.withSewn(number + 1)
+                        .and(new ClothDocument.Done("seam", room.store().now()));
+    }
+
+    /** Steps that are done when so many bars are sewn on: joins of a bar that is made anew are to do again. */
+    private int sewn(Plan now) {
+        List<AtTheMachine> steps = AtTheMachine.of(Guide.of(now, ruler()));
+        int seams = 0;
+        for (int i = 0; i < steps.size(); i++) {
+            AtTheMachine.Kind kind = steps.get(i).kind();
+            if (seams == bars && (kind == AtTheMachine.Kind.SEAM || kind == AtTheMachine.Kind.JOIN)) {
+                return i;
+            }
+            seams += kind == AtTheMachine.Kind.SEAM ? 1 : 0;
+        }
+        return steps.size();
     }
 
     private Side side() {

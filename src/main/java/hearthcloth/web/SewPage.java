@@ -16,6 +16,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Sewing, one step at a time beside the machine: two parts, what to do with them, one number to check. */
@@ -30,6 +31,9 @@ public final class SewPage {
      * @param picture for a desk or tablet
      * @param inHand the same drawn for a telephone
      * @param measure what it should then measure, empty where nothing is checked
+     * @param thread what the whole cloth takes, on the first step; else empty
+     * @param bar the bar that is sewn on; else empty
+     * @param time how long what is left will take her, where that is known
      */
     public record Sheet(
             SavedCloth cloth,
@@ -40,7 +44,10 @@ public final class SewPage {
             String kind,
             String picture,
             String inHand,
-            String measure) {
+            String measure,
+            String thread,
+            String time,
+            String bar) {
 
         /** True where what it measures can be said and the rest planned again. */
         public boolean isMeasured() {
@@ -79,6 +86,8 @@ public final class SewPage {
         routes.post("/sew/{id}/again", this::again);
         routes.post("/sew/{id}/measure", this::measure);
         routes.post("/sew/{id}/choose", this::goOn);
+        routes.post("/sew/{id}/side", this::side);
+        routes.post("/sew/{id}/side/live", this::live);
     }
 
     private void choose(Context context) {
@@ -120,6 +129,11 @@ public final class SewPage {
     }
 
     private void show(Context context) {
+        String known = Room.text(context, "known");
+        if (!known.isEmpty() && known.equals(String.valueOf(cloth(context).version()))) {
+            context.status(204);
+            return;
+        }
         Sheet sheet = sheet(context);
         if (Room.isPart(context)) {
             room.show(context, "part/needle.jte", Map.of("sheet", sheet, "token", room.token(), "swapped", true));
@@ -148,13 +162,19 @@ public final class SewPage {
                 steps.size(),
                 done,
                 step.task(),
-                step.kind().name().toLowerCase(java.util.Locale.ROOT),
+                step.kind().name().toLowerCase(Locale.ROOT),
                 SvgWriter.writeBare(drawn.step(step)),
                 SvgWriter.writeBare(drawn.stepInHand(step)),
                 step.task()
                         .check()
                         .map(check -> room.settings().ruler().write(check.size(), Rounding.NEAREST))
-                        .orElse(""));
+                        .orElse(""),
+                step.kind() == AtTheMachine.Kind.LAY
+                        ? Threads.of(room.store())
+                                .sentence(plan(cloth), room.settings().ruler())
+                        : "",
+                OwnPace.of(room.store()).sentence(steps.subList(done, steps.size())),
+                SewSide.bar(step).orElse(""));
     }
 
     /** The step that is asked for; without one, the one she has come to. */
@@ -171,7 +191,11 @@ public final class SewPage {
         int step = number(context);
         int of = steps(cloth).size();
         if (step == cloth.document().bench().sewn() && step < of) {
-            ClothDocument now = cloth.document().with(cloth.document().bench().withSewn(step + 1));
+            ClothDocument.Done one = new ClothDocument.Done(
+                    steps(cloth).get(step).kind().name().toLowerCase(Locale.ROOT),
+                    room.store().now());
+            ClothDocument now = cloth.document()
+                    .with(cloth.document().bench().withSewn(step + 1).and(one));
             room.store().cloths().save(cloth, "step " + (step + 1) + " sewn", step + 1 == of ? finished(now) : now);
         }
         answer(context, cloth);
@@ -233,6 +257,25 @@ public final class SewPage {
                 context,
                 to,
                 to.startsWith("/cut/") ? "Planned again. Cut these first, then sew on." : "Planned again. Sew on.");
+    }
+
+    private void side(Context context) {
+        SavedCloth cloth = cut(context);
+        SewSide.of(cloth, steps(cloth), number(context))
+                .ifPresentOrElse(
+                        side -> room.show(
+                                context,
+                                "sew-side.jte",
+                                Map.of("frame", room.frame(context, "The other side up", "Sew"), "side", side)),
+                        () -> Room.go(context, "/sew/" + cloth.id(), "Both sides of its fabric look alike. Sew on."));
+    }
+
+    private void live(Context context) {
+        SavedCloth cloth = cut(context);
+        SewSide side = SewSide.of(cloth, steps(cloth), number(context))
+                .orElseThrow(() -> new MeasureException("both sides of its fabric look alike"));
+        room.store().cloths().save(cloth, "bar " + side.bar() + " the other side up", side.livedWith());
+        Room.go(context, "/sew/" + cloth.id(), "The pictures show it so from now on.");
     }
 
     static int number(Context context) {

@@ -8,6 +8,7 @@ import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
 public final class Workroom implements AutoCloseable {
@@ -28,10 +29,21 @@ public final class Workroom implements AutoCloseable {
      * @throws StoreException where the file cannot be used, in words
      */
     public static Workroom open(Path data, int port, Clock clock) {
+        return open(data, port, clock, false);
+    }
+
+    /**
+     * Opens the workroom.
+     *
+     * @param lan true to answer other devices on the network too, those that are let in
+     */
+    public static Workroom open(Path data, int port, Clock clock, boolean lan) {
+        Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
         Store store = Store.open(data, clock);
         for (int tried = 0; ; tried++) {
             try {
-                return new Workroom(server(store).start("127.0.0.1", port == 0 ? 0 : port + tried));
+                return new Workroom(
+                        server(store, devices).start(lan ? "0.0.0.0" : "127.0.0.1", port == 0 ? 0 : port + tried));
             } catch (JavalinBindException e) {
                 if (port == 0 || tried == PORTS_TRIED) {
                     throw new StoreException("No port is free from " + port + " on; choose another with --port.", e);
@@ -54,8 +66,8 @@ public final class Workroom implements AutoCloseable {
         server.stop();
     }
 
-    private static Javalin server(Store store) {
-        Guard guard = new Guard();
+    private static Javalin server(Store store, Optional<Devices> devices) {
+        Guard guard = new Guard(devices);
         Room room = new Room(store, guard);
         return Javalin.create(config -> {
             settle(config);
@@ -70,6 +82,7 @@ public final class Workroom implements AutoCloseable {
             new SewPage(room).add(config.routes);
             new ClothsPage(room).add(config.routes);
             new ArchivePage(room).add(config.routes);
+            new DevicesPage(room, devices).add(config.routes);
             new SettingsPage(room).add(config.routes);
             new Example(room).add(config.routes);
         });

@@ -49,7 +49,8 @@ class ArchiveTest {
                     .keep(
                             "c" + Math.floorMod(plan.hashCode(), 100_000),
                             "<b>" + plan.story().title() + "</b>",
-                            document.with(new ClothDocument.Bench(Set.of("1A"), Set.of(cut + ":1"), 0, List.of())));
+                            document.with(new ClothDocument.Bench(
+                                    Set.of("1A"), Set.of(cut + ":1"), 0, List.of(), List.of())));
         }
         return store;
     }

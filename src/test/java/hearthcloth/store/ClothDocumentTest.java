@@ -57,7 +57,8 @@ class ClothDocumentTest {
                         Set.of("1A", "hearth"),
                         Set.of("4:1", "4-2:3", "12"),
                         5,
-                        List.of(new ClothDocument.Measure(3, Length.inches(49, 4), Length.inches(97, 8)))),
+                        List.of(new ClothDocument.Measure(3, Length.inches(49, 4), Length.inches(97, 8))),
+                        List.of(new ClothDocument.Done("seam", java.time.Instant.parse("2026-05-04T10:00:00Z")))),
                 life);
     }
 

@@ -135,11 +135,45 @@ class SewPageTest {
                 .isEqualTo(422);
         String both = visit.post(sew + "/measure", "step", seam[0], "width", "9 1/8 and 9 3/8")
                 .body();
-        assertThat(both).contains("far from the " + sides[0]);
+        assertThat(both).contains("It measures 9⅛ × ");
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "3").body())
                 .contains("far from");
         assertThat(visit.post(sew + "/measure", "step", "0", "width", "3").body())
                 .contains("after a bar is sewn on");
+    }
+
+    @Test
+    void a_bar_that_is_too_short_is_made_anew_from_what_is_left() {
+        String[] seam = firstSeam();
+        String page = visit.post(sew + "/measure", "step", seam[0], "bar", "4").body();
+        assertThat(page)
+                .contains("Bar 1A measures 4 in, planned was", "Make the bar anew or piece it", "To cut now: bar 1A");
+        var chosen = visit.post(sew + "/choose", "step", seam[0], "bar", "4", "way", "bar");
+        assertThat(Visit.onward(chosen)).contains("/cut/");
+        assertThat(visit.page(sew)).containsAnyOf("Bar 1A to the right", "Join ");
+    }
+
+    @Test
+    void a_bar_sewn_the_other_side_up_is_lived_with_or_unpicked() {
+        cut();
+        int step = -1;
+        for (int i = 0; i < steps(); i++) {
+            visit.post(sew + "/done", "step", String.valueOf(i));
+            var side = visit.post(sew + "/side", "step", String.valueOf(i));
+            if (side.statusCode() == 200) {
+                step = i;
+                assertThat(side.body()).contains("lies the other side up", "one step is undone");
+                break;
+            }
+        }
+        assertThat(step).as("a fabric of the example has a right side").isPositive();
+        String before = visit.page(sew.replace("/sew/", "/cloth/"));
+        assertThat(visit.post(sew + "/side/live", "step", String.valueOf(step)).statusCode())
+                .isEqualTo(303);
+        assertThat(visit.page(sew.replace("/sew/", "/cloth/"))).isNotEqualTo(before);
+        visit.post(sew + "/again", "step", String.valueOf(step));
+        assertThat(at()).isEqualTo(step + 1);
+        assertThat(visit.post(sew + "/side", "step", "400").statusCode()).isEqualTo(422);
     }
 
     /** An eighth less, as the page writes it. */

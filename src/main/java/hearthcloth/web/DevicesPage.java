@@ -1,0 +1,153 @@
+package hearthcloth.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.http.SameSite;
+import io.nayuki.qrcodegen.QrCode;
+import java.net.Inet4Address;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The other device: how it comes in, which are in, and how one is put out again. */
+public final class DevicesPage {
+
+    /** How a device may reach the workroom: an address to type, and the same as a picture to point a camera at. */
+    public record Way(String address, String picture) {}
+
+    /** A device that is in. */
+    public record Inside(String id, String name, String since) {}
+
+    private final Room room;
+    private final Optional<Devices> devices;
+
+    DevicesPage(Room room, Optional<Devices> devices) {
+        this.room = room;
+        this.devices = devices;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/devices", this::show);
+        routes.post("/devices/{id}/end", this::end);
+        routes.get("/join", this::ask);
+        routes.post("/join", this::join);
+    }
+
+    private void show(Context context) {
+        here(context);
+        String code = devices.map(Devices::code).orElse("");
+        List<Way> ways = code.isEmpty()
+                ? List.of()
+                : addresses().stream()
+                        .map(host -> "http://" + host + ":" + context.port() + "/join")
+                        .map(address -> new Way(address, picture(address + "?code=" + code)))
+                        .toList();
+        room.show(
+                context,
+                "devices.jte",
+                Map.of(
+                        "frame",
+                        room.frame(context, "On another device", ""),
+                        "ways",
+                        ways,
+                        "code",
+                        code,
+                        "inside",
+                        devices.map(DevicesPage::inside).orElse(List.of())));
+    }
+
+    private static List<Inside> inside(Devices devices) {
+        return devices.all().stream()
+                .map(device -> new Inside(
+                        device.id(), device.name(), device.since().toString().substring(11, 16) + " UTC"))
+                .toList();
+    }
+
+    /** Only at the machine itself are devices let in and put out. */
+    private static void here(Context context) {
+        if (!Guard.isHere(context)) {
+            throw new HttpResponseException(403, "Devices are let in and put out at the machine itself.");
+        }
+    }
+
+    private void end(Context context) {
+        here(context);
+        devices.ifPresent(all -> all.end(context.pathParam("id")));
+        Room.go(context, "/devices", "That device is out.");
+    }
+
+    private void ask(Context context) {
+        if (devices.isEmpty()) {
+            throw new NotFoundResponse(
+                    "This workroom is not shared. Start it with --lan to use it from other devices.");
+        }
+        room.show(context, "join.jte", Map.of("code", Room.text(context, "code"), "said", Room.text(context, "said")));
+    }
+
+    private void join(Context context) {
+        Optional<String> key =
+                devices.flatMap(all -> all.join(Room.field(context, "code"), Room.field(context, "name")));
+        if (key.isEmpty()) {
+            Room.go(
+                    context,
+                    "/join",
+                    "That code is not right, or not any more. Look at the other screen for the one now.");
+            return;
+        }
+        Cookie cookie = new Cookie(Guard.COOKIE, key.get());
+        cookie.setHttpOnly(true);
+        cookie.setSameSite(SameSite.STRICT);
+        cookie.setPath("/");
+        context.cookie(cookie);
+        Room.go(context, "/sew", "");
+    }
+
+    /** Addresses of this machine on networks round it; those at home first. */
+    private static List<String> addresses() {
+        List<String> found = new ArrayList<>();
+        try {
+            for (NetworkInterface network : Collections.list(NetworkInterface.getNetworkInterfaces())) {
+                if (network.isUp() && !network.isLoopback()) {
+                    for (InetAddress address : Collections.list(network.getInetAddresses())) {
+                        if (address instanceof Inet4Address && !address.isLinkLocalAddress()) {
+                            found.add(address.isSiteLocalAddress() ? 0 : found.size(), address.getHostAddress());
+                        }
+                    }
+                }
+            }
+        } catch (SocketException e) {
+            return List.of();
+        }
+        return found;
+    }
+
+    /** A QR code as SVG, four modules of quiet zone round it (ISO/IEC 18004). */
+    private static String picture(String address) {
+        QrCode code = QrCode.encodeText(address, QrCode.Ecc.MEDIUM);
+        int quiet = 4;
+        StringBuilder path = new StringBuilder();
+        for (int y = 0; y < code.size; y++) {
+            for (int x = 0; x < code.size; x++) {
+                if (code.getModule(x, y)) {
+                    path.append("M")
+                            .append(x + quiet)
+                            .append(' ')
+                            .append(y + quiet)
+                            .append("h1v1h-1z");
+                }
+            }
+        }
+        int side = code.size + 2 * quiet;
+        return "<svg class=\"qr\" viewBox=\"0 0 " + side + " " + side
+                + "\" role=\"img\" aria-label=\"QR code of the address with the code\"><rect width=\"" + side
+                + "\" height=\"" + side + "\" fill=\"#fff\"/><path fill=\"#000\" d=\"" + path + "\"/></svg>";
+    }
+}

@@ -1,0 +1,48 @@
+package hearthcloth.web;
+
+import hearthcloth.sew.AtTheMachine;
+import hearthcloth.sew.Pace;
+import hearthcloth.store.ClothDocument;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.Store;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalLong;
+
+/** How fast she sews, from the steps of all her cloths. */
+record OwnPace(Pace pace) {
+
+    static OwnPace of(Store store) {
+        List<List<Pace.Step>> sewings = new ArrayList<>();
+        for (SavedCloth cloth : store.cloths().all()) {
+            if (!cloth.id().startsWith(Example.MARK)) {
+                sewings.add(steps(cloth.document().bench().done()));
+            }
+        }
+        return new OwnPace(Pace.of(sewings));
+    }
+
+    private static List<Pace.Step> steps(List<ClothDocument.Done> done) {
+        List<Pace.Step> steps = new ArrayList<>();
+        for (ClothDocument.Done one : done) {
+            Arrays.stream(AtTheMachine.Kind.values())
+                    .filter(kind -> kind.name().toLowerCase(Locale.ROOT).equals(one.kind()))
+                    .forEach(kind -> steps.add(new Pace.Step(kind, one.at().getEpochSecond())));
+        }
+        return steps;
+    }
+
+    /** What these steps will take, in a sentence; empty where her pace is not known for all of them. */
+    String sentence(List<AtTheMachine> left) {
+        OptionalLong seconds = pace.of(left);
+        if (left.isEmpty() || seconds.isEmpty()) {
+            return "";
+        }
+        long minutes = Math.max(1, Math.round(seconds.getAsLong() / 60.0));
+        long hours = minutes / 60;
+        String long1 = hours == 0 ? minutes + " min" : hours + " h " + minutes % 60 + " min";
+        return "At your own pace about " + long1 + " to go.";
+    }
+}
