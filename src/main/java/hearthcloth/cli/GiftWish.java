@@ -5,8 +5,10 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import java.util.Arrays;
@@ -15,8 +17,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** A gift and how it is to be tied. */
-record GiftWish(Gift gift, Tie tie) {
+/** A gift, how it is to be tied and how it stands on the cloth. */
+record GiftWish(Gift gift, Tie tie, Placing placing) {
 
     /**
      * Reads {@code --gift} and {@code --tie}; empty when there is no gift.
@@ -33,7 +35,7 @@ record GiftWish(Gift gift, Tie tie) {
         Optional<Tie> named = text.read("--tie", tie, Optional.empty(), written -> Optional.of(tie(written, read)));
         text.check();
         return read.map(given ->
-                new GiftWish(given, named.orElseGet(() -> Tie.suiting(given).get(0))));
+                new GiftWish(given, named.orElseGet(() -> Tie.suiting(given).get(0)), Placing.CENTRED));
     }
 
     /**
@@ -66,19 +68,40 @@ record GiftWish(Gift gift, Tie tie) {
         return ruler.isMetric() ? Tail.METRIC : Tail.INCHES;
     }
 
+    /** The same on a cloth laid so. */
+    GiftWish placed(Placing other) {
+        return new GiftWish(gift, tie, other);
+    }
+
     /** For the pictures of the gift tied. */
     Wrapped wrapped(Ruler ruler) {
-        return Wrapped.of(gift, tie, tail(ruler));
+        return new Wrapped(gift, tie, tail(ruler), placing);
     }
 
     /** The smallest square cloth, moved up to a mark of the ruler. */
     Length least(Ruler ruler) {
-        return ruler.mark(tie.smallestSquare(gift, tail(ruler).usual()), Rounding.UP);
+        return ruler.mark(least(tail(ruler).usual()), Rounding.UP);
     }
 
-    /** {@code a box 30 × 20 × 8 cm in the errand wrap needs a cloth of at least 71.6 cm}. */
+    private Length least(Length end) {
+        boolean centred = placing.right().equals(Length.ZERO) && placing.away().equals(Length.ZERO);
+        return centred
+                ? tie.smallestSquare(gift, end)
+                : tie.smallest(gift, end, Size.square(end.plus(Length.mm(1))), placing)
+                        .width();
+    }
+
+    /**
+     * {@code a box 30 × 20 × 8 cm, errand wrap: a square cloth of at least 71.6 cm (66–77.3 cm with thin or thick cloth
+     * at the knots)}.
+     */
     String sentence(Ruler ruler) {
+        Tail tail = tail(ruler);
+        String range = tie.isKnotted()
+                ? " (" + ruler.number(least(tail.least()), Rounding.UP) + "–"
+                        + ruler.write(least(tail.most()), Rounding.UP) + " with thin or thick cloth at the knots)"
+                : "";
         return gift.describe(ruler) + ", " + tie.words() + ": a square cloth of at least "
-                + ruler.write(least(ruler), Rounding.UP);
+                + ruler.write(least(ruler), Rounding.UP) + range;
     }
 }

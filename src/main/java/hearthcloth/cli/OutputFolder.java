@@ -37,6 +37,8 @@ final class OutputFolder {
             "back.svg",
             "cut.png",
             "cut.svg",
+            "net.pdf",
+            "net.svg",
             "tied.png",
             "tied.svg",
             "guide.pdf");

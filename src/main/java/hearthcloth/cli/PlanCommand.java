@@ -10,6 +10,7 @@ import hearthcloth.plan.Planner;
 import hearthcloth.plan.Wish;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
+import hearthcloth.wrap.Placing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -77,6 +78,12 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--png", description = "Also write the pictures as PNG.")
     private boolean png;
 
+    @Option(
+            names = "--net",
+            description =
+                    "With --gift, also write net.pdf and net.svg: the flat cloth with every fold, to fold in paper.")
+    private boolean net;
+
     @Mixin
     private WishOptions options = new WishOptions();
 
@@ -117,7 +124,9 @@ final class PlanCommand implements Callable<Integer> {
         PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
         Paper sheet = text.word("--paper", paper, ruler.isMetric() ? Paper.A4 : Paper.LETTER);
         text.check();
-        Optional<GiftWish> gift = GiftWish.read(options.gift, options.tie, ruler.unit());
+        Optional<GiftWish> bare = GiftWish.read(options.gift, options.tie, ruler.unit());
+        Placing placing = PlacingReader.read(options, bare.isPresent(), ruler.unit());
+        Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
         Wish wish = new WishReader(options, read.stash(), ruler).wish(gift);
         read.warnings().forEach(warning -> shell.err().println("Note: " + Words.line(warning)));
         return planned(read.stash(), wish, time, new Print(gift, sheet, ruler), folder);
@@ -161,6 +170,9 @@ final class PlanCommand implements Callable<Integer> {
                 if (png) {
                     drawn.writePngs(into);
                 }
+                if (net) {
+                    drawn.writeNet(into);
+                }
             });
         }
         folder.write(files);
@@ -168,7 +180,7 @@ final class PlanCommand implements Callable<Integer> {
         PlanReport report = new PlanReport(shell.out(), print.ruler());
         report.stash(stash);
         print.gift().ifPresent(report::gift);
-        report.proposals(proposals, Words.plain(outName).replaceAll("(?<=.)/+$", ""));
+        report.proposals(proposals, Words.plain(outName).replaceAll("(?<=.)/+$", ""), print.gift());
         return 0;
     }
 }

@@ -1,5 +1,6 @@
 package hearthcloth.cli;
 
+import hearthcloth.cloth.Cloth;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
@@ -7,9 +8,12 @@ import hearthcloth.plan.Figures;
 import hearthcloth.plan.Outcome;
 import hearthcloth.plan.Plan;
 import hearthcloth.stash.Stash;
+import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tying.WhatShows;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Says what planning came to: a short paragraph for each proposal, or why there is none and what would help. */
 final class PlanReport {
@@ -34,12 +38,22 @@ final class PlanReport {
         out.println("Gift: " + gift.sentence(ruler) + ".");
     }
 
-    void proposals(Outcome.Proposals proposals, String folder) {
+    void proposals(Outcome.Proposals proposals, String folder, Optional<GiftWish> gift) {
         List<Plan> plans = proposals.plans();
         for (int i = 0; i < plans.size(); i++) {
+            Plan plan = plans.get(i);
             out.println();
-            proposal(plans.get(i), i + 1, folder);
+            proposal(plan, i + 1, folder);
+            gift.ifPresent(wish -> tied(plan.cloth(), wish));
         }
+    }
+
+    /** What is seen of it once it is tied; nothing where it does not tie the gift, which was said before. */
+    private void tied(Cloth cloth, GiftWish wish) {
+        wish.wrapped(ruler)
+                .fold(cloth)
+                .map(fold -> WhatShows.of(cloth, Visible.of(fold)))
+                .ifPresent(shows -> line("Tied: " + String.join(" ", shows.sentences())));
     }
 
     /** What every plan loses, where the stash proves that some loss cannot be helped. */

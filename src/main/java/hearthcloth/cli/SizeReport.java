@@ -9,6 +9,7 @@ import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.PublishedRule;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.TradeFit;
 import hearthcloth.wrap.TradeSize;
 import hearthcloth.wrap.tying.Tying;
 import java.io.PrintStream;
@@ -45,6 +46,22 @@ final class SizeReport {
         Tie first = ties.get(0);
         out.println(PublishedRule.of(gift).sentence(gift, first, tail.usual(), ruler));
         trade(first.smallestSquare(gift, tail.usual()));
+        sold(first, gift);
+    }
+
+    /** The sizes cloths for gifts are sold in: what for, and what this tie does with them. */
+    private void sold(Tie tie, Gift gift) {
+        out.println();
+        out.println("Sizes that are sold (common practice), and a gift of this shape they take in the " + tie.words()
+                + ":");
+        for (TradeFit fit : TradeFit.of(tie, gift, tail.usual())) {
+            String ours = fit.largest()
+                    .map(largest -> largest.like(ruler.mark(largest.leading(), Rounding.DOWN)))
+                    .map(largest -> "up to " + largest.describe(ruler))
+                    .orElse("none");
+            out.println("  " + padded(near(fit.size().least()), 9) + "  " + (fit.enough() ? "fits  " : "small ") + "  "
+                    + ours + "; sold for: " + fit.size().uses());
+        }
     }
 
     /** How a tie is done. */

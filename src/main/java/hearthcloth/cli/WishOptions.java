@@ -22,6 +22,34 @@ final class WishOptions {
     String tie;
 
     @Option(
+            names = "--outside",
+            paramLabel = "FACE",
+            description = "The face that shows on the tied gift: front or back; front.")
+    @Nullable
+    String outside;
+
+    @Option(
+            names = "--turned",
+            paramLabel = "N",
+            description = "Quarter turns of the cloth under the gift, to the left: 0 to 3; 0.")
+    @Nullable
+    String turned;
+
+    @Option(
+            names = "--off-middle",
+            paramLabel = "WAY",
+            description = "The gift set off the cloth's middle: \"1 in right\", \"2 cm left, 3 cm away\" (or near).")
+    @Nullable
+    String offMiddle;
+
+    @Option(
+            names = "--show",
+            paramLabel = "FABRIC",
+            description = "Put this fabric where it shows once the gift is tied.")
+    @Nullable
+    String show;
+
+    @Option(
             names = "--size",
             paramLabel = "SIZE",
             description = "The finished cloth instead of a gift: \"38 1/2 in\" (a square) or \"38 x 30 in\".")

@@ -11,6 +11,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.Rules;
 import hearthcloth.plan.Wish;
 import hearthcloth.plan.Wish.Cut;
+import hearthcloth.plan.Wish.Outside;
 import hearthcloth.plan.Wish.Preferences;
 import hearthcloth.plan.Wish.Shape;
 import hearthcloth.plan.Wish.Target;
@@ -52,7 +53,7 @@ final class WishReader {
         text.check();
         Target target = target(gift);
         Shape shape = shape(making);
-        Preferences preferences = preferences();
+        Preferences preferences = preferences(gift);
         text.check();
         return new Wish(target, shape, making, rules, preferences);
     }
@@ -165,12 +166,22 @@ final class WishReader {
         }
     }
 
-    private Preferences preferences() {
+    private Preferences preferences(Optional<GiftWish> gift) {
         List<String> fabrics =
                 text.read("--fabrics", options.fabrics, List.of(), written -> FabricChoice.parse(written, stash));
         int proposals = text.whole("--proposals", options.proposals, 4, 1, 12);
         long seed = text.read("--seed", options.seed, 1L, WishReader::seed);
-        return new Preferences(fabrics, proposals, seed, ruler);
+        Optional<Outside> outside = text.read("--show", options.show, Optional.empty(), written -> show(written, gift));
+        return new Preferences(fabrics, proposals, seed, ruler, outside);
+    }
+
+    private Optional<Outside> show(String written, Optional<GiftWish> gift) {
+        List<String> names = FabricChoice.parse(written, stash);
+        if (names.size() > 1) {
+            throw new MeasureException("\"" + written + "\" is more than one fabric; write the one that is to show");
+        }
+        return gift.map(
+                wish -> new Outside(names.get(0), wish.gift(), wish.tie(), GiftWish.tail(ruler), wish.placing()));
     }
 
     private static Long seed(String written) {

@@ -14,6 +14,7 @@ import hearthcloth.sew.PieceTask;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -64,6 +65,28 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         if (sheet.isPresent()) {
             Files.write(folder.resolve("tied.png"), PngWriter.write(sheet.get(), SCREEN_DPI));
         }
+    }
+
+    /** Writes {@code net.pdf} and {@code net.svg}, the flat cloth with its folds, where the cloth ties the gift. */
+    public void writeNet(Path folder) throws IOException {
+        Optional<Picture> sheet = net();
+        if (sheet.isPresent()) {
+            Files.writeString(folder.resolve("net.svg"), SvgWriter.write(sheet.get()));
+            Files.write(folder.resolve("net.pdf"), printed(sheet.get()));
+        }
+    }
+
+    /** The flat cloth with its folds on one sheet, as a PDF; empty where the cloth does not tie the gift. */
+    public Optional<byte[]> printedNet() {
+        return net().map(PlanFolder::printed);
+    }
+
+    private Optional<Picture> net() {
+        return gift.flatMap(wrapped -> tied().map(tied -> NetSheet.of(plan.cloth(), wrapped, tied, ruler, paper)));
+    }
+
+    private static byte[] printed(Picture sheet) {
+        return PdfWriter.write(sheet.title(), "en", List.of(sheet));
     }
 
     /** The cloth tied round the gift; empty without one, or where the cloth is too small for it. */

@@ -14,6 +14,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.PublishedRule;
 import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.TradeFit;
 import hearthcloth.wrap.TradeSize;
 import hearthcloth.wrap.tying.Tying;
 import java.util.List;
@@ -73,13 +74,7 @@ final class TiedPages {
         flow.heading("How sure the size is");
         Tie tie = wrapped.tie();
         if (tie.isKnotted()) {
-            Length least = tie.smallestSquare(wrapped.gift(), wrapped.tail().least());
-            Length most = tie.smallestSquare(wrapped.gift(), wrapped.tail().most());
-            paragraph("The knot is the doubt: thin cloth gives less of each end to it, thick cloth more. With "
-                    + near(wrapped.tail().least()) + " for knot and end at each corner a square of " + up(least)
-                    + " does; with " + near(wrapped.tail().most()) + ", " + up(most) + ". Planned is "
-                    + near(wrapped.tail().usual()) + ", light cotton with ends of about "
-                    + near(ruler.isMetric() ? Length.mm(35) : Length.inches(11, 8)) + ".");
+            paragraph(wrapped.tail().doubt(tie, wrapped.gift(), ruler));
         }
         Fit fit = wrapped.fit(cloth);
         Length spare = ruler.mark(fit.tightest().spare(), Rounding.DOWN);
@@ -96,14 +91,12 @@ final class TiedPages {
                 .ifPresent(size -> paragraph("Of the sizes such cloths are sold in, the next is "
                         + near(size.least()) + (size.trade().isEmpty() ? "" : " (" + size.trade() + ")")
                         + ", sold for: " + size.uses() + "."));
+        paragraph(TradeFit.sentence(
+                TradeFit.of(tie, wrapped.gift(), wrapped.tail().usual()), ruler));
     }
 
     private String near(Length length) {
         return ruler.write(length, Rounding.NEAREST);
-    }
-
-    private String up(Length length) {
-        return ruler.write(length, Rounding.UP);
     }
 
     private void tying(TiedGift tied) {

@@ -42,7 +42,8 @@ record CutAnswer(CutJob job, CutPlan found) {
         return found.pieces().stream().map(cut -> job.piece(cut.piece().id())).toList();
     }
 
-    private Cloth cloth() {
+    /** The cloth of these parts. */
+    Cloth cloth() {
         List<List<Layout.Part>> bars = new ArrayList<>();
         for (int i = 0; i < job.slots().size(); i++) {
             List<CutPlan.Placed> parts = found.partsOf(i + 1);

@@ -7,9 +7,11 @@ import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** Every layout with every plan of colour that is worth trying, sorted by a quick look. */
@@ -20,13 +22,20 @@ final class Drafts {
     private final Shapes shapes;
     private final Schemes schemes;
     private final Judgement judgement;
+    private final Optional<Outwards> outwards;
 
     Drafts(Wish wish, Supply supply, Shapes shapes, List<Fabric> named) {
+        this(wish, supply, shapes, named, Optional.empty());
+    }
+
+    /** With a fabric to be brought to the outside, if one is wished there. */
+    Drafts(Wish wish, Supply supply, Shapes shapes, List<Fabric> named, Optional<Outwards> outwards) {
         this.wish = wish;
         this.supply = supply;
         this.shapes = shapes;
         this.schemes = new Schemes(supply, named);
         this.judgement = new Judgement(supply, wish.making());
+        this.outwards = outwards;
     }
 
     /** Where no draft is worth trying: what the thriftiest layout takes, beside what there is. */
@@ -65,7 +74,19 @@ final class Drafts {
                 .sorted(Map.Entry.comparingByValue(Comparator.naturalOrder()))
                 .map(Map.Entry::getKey)
                 .toList();
-        return taken(sorted, most);
+        return outwards.map(wished -> brought(wished, sorted, most)).orElseGet(() -> taken(sorted, most));
+    }
+
+    /** Half of the tries as they are, and each of these with the wished fabric brought out. */
+    private List<Draft> brought(Outwards wished, List<Draft> sorted, int most) {
+        Set<Draft> drafts = new LinkedHashSet<>();
+        for (Draft draft : taken(sorted, most / 2)) {
+            drafts.add(draft);
+            wished.brought(draft).stream()
+                    .filter(other -> judgement.judged(other).isPresent())
+                    .forEach(drafts::add);
+        }
+        return List.copyOf(drafts);
     }
 
     /** Strips that are there already are known better than the judgement guesses, and count for more than taste. */

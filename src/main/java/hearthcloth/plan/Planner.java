@@ -8,6 +8,7 @@ import hearthcloth.plan.search.Budget;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -35,6 +36,8 @@ public final class Planner {
     private final Stash stash;
     private final List<Fabric> named;
     private final Work work;
+    private final Optional<Outwards> outwards;
+    private final Comparator<Trial> order;
 
     /** How hard to look, when to stop, whom to tell. */
     private record Work(int effort, Budget budget, Consumer<Progress> seen) {
@@ -60,7 +63,11 @@ public final class Planner {
                 : stash.only(named.stream().map(Fabric::name).toList());
         this.supply = new Supply(this.stash);
         this.shapes = new Shapes(wish, this.stash);
-        this.drafts = new Drafts(wish, supply, shapes, named);
+        this.outwards = wish.preferences()
+                .outside()
+                .flatMap(wished -> this.stash.fabric(wished.fabric()).map(seen -> new Outwards(wished, seen, supply)));
+        this.order = outwards.map(Outwards::order).orElse(Trial.BEST);
+        this.drafts = new Drafts(wish, supply, shapes, named, outwards);
         this.work = work;
     }
 
@@ -81,6 +88,12 @@ public final class Planner {
             }
             named.add(fabric.get());
         }
+        Optional<String> outside = wish.preferences().outside().map(Wish.Outside::fabric);
+        Optional<Fabric> shown = outside.flatMap(stash::fabric);
+        if (outside.isPresent() && shown.isEmpty()) {
+            return new Outcome.CannotMake(true, List.of(noFabric(outside.get(), stash)), List.of());
+        }
+        shown.filter(fabric -> !named.isEmpty() && !named.contains(fabric)).ifPresent(named::add);
         if (stash.pieces().isEmpty()) {
             return new Outcome.CannotMake(true, List.of("The stash is empty; add at least one piece."), List.of());
         }
@@ -99,11 +112,22 @@ public final class Planner {
         }
         List<Trial> trials = tryAt(size, FIRST_TRIES);
         if (!trials.isEmpty()) {
-            return new Outcome.Proposals(Selection.of(trials, wish));
+            return new Outcome.Proposals(proposals(trials));
         }
         Shortfall.Reasons reasons = new Shortfall(wish, stash).reasons(size, shapes.forSize(size));
         List<String> why = reasons.why().isEmpty() ? closest(size) : reasons.why();
         return new Outcome.CannotMake(reasons.proven(), why, nearest(size));
+    }
+
+    /** With a fabric wished to the outside the one that shows most of it first, and told of each how much. */
+    private List<Plan> proposals(List<Trial> trials) {
+        if (outwards.isEmpty()) {
+            return Selection.of(trials, wish);
+        }
+        Outwards seen = outwards.get();
+        return Selection.of(trials.subList(0, 1), trials, wish, order).stream()
+                .map(plan -> plan.told(plan.story().goodAt(plan.story().goodAt() + " " + seen.sentence(plan.cloth()))))
+                .toList();
     }
 
     /** No size was wished: as large as the stash goes, and one three quarters of that, which needs fewer joins. */
@@ -120,11 +144,11 @@ public final class Planner {
         List<Trial> largestFirst = trials.subList(0, Math.min(1, trials.size()));
         List<Trial> both = new ArrayList<>(tryAt(Optional.of(Size.square(smaller)), HALF_TRIES));
         both.addAll(trials);
-        both.sort(Trial.BEST);
+        both.sort(order);
         if (both.isEmpty()) {
             return new Outcome.CannotMake(false, closest(largest), List.of());
         }
-        List<Plan> plans = new ArrayList<>(Selection.of(largestFirst, both, wish));
+        List<Plan> plans = new ArrayList<>(Selection.of(largestFirst, both, wish, order));
         plans.replaceAll(plan -> plan.cloth().finished().equals(largest.get())
                 ? plan.told(plan.story().chosenFirst(howSure(largest.get().width())))
                 : plan);
@@ -211,11 +235,11 @@ public final class Planner {
                     Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), work.budget());
             trial.ifPresent(found::add);
             Optional<Trial> told = best;
-            Optional<Trial> better = trial.filter(one -> told.isEmpty() || Trial.BEST.compare(one, told.get()) < 0);
+            Optional<Trial> better = trial.filter(one -> told.isEmpty() || order.compare(one, told.get()) < 0);
             best = better.or(() -> told);
             work.seen().accept(new Progress(tried, promising.size(), found.size(), better.map(Selection::plan)));
         }
-        found.sort(Trial.BEST);
+        found.sort(order);
         return improved(found);
     }
 
@@ -223,7 +247,8 @@ public final class Planner {
     private List<Trial> improved(List<Trial> trials) {
         List<Trial> better = new ArrayList<>();
         int most = 3 * wish.preferences().proposals();
-        for (Trial trial : Selection.varied(trials, most)) {
+        List<Trial> first = outwards.isEmpty() ? List.of() : trials.subList(0, Math.min(1, trials.size()));
+        for (Trial trial : Selection.varied(first, trials, most, order)) {
             boolean done = trial.figures().joins() <= trial.bound().joins()
                     && trial.figures().sliverArea() == 0;
             if (done || work.budget().spent()) {
@@ -236,7 +261,7 @@ public final class Planner {
                     again.filter(other -> Trial.BEST.compare(other, trial) < 0).orElse(trial));
         }
         better.replaceAll(Trial::recut);
-        better.sort(Trial.BEST);
+        better.sort(order);
         return better;
     }
 

@@ -18,6 +18,7 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
         TURNS("Turn and turn about", "light and dark take turns, bar by bar"),
         FIELD("One field", "the hearth lies alone in one fabric"),
         ALL("All the heap", "every fabric may lie anywhere"),
+        OUTWARDS("Best side out", "the fabric you chose lies where it shows once tied"),
         OWN("As you like it", "settled by hand");
 
         private final String title;

@@ -2,6 +2,7 @@ package hearthcloth.plan;
 
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -17,12 +18,12 @@ final class Selection {
     private Selection() {}
 
     static List<Plan> of(List<Trial> trials, Wish wish) {
-        return of(List.of(), trials, wish);
+        return of(List.of(), trials, wish, Trial.BEST);
     }
 
-    /** With {@code first} before all others. */
-    static List<Plan> of(List<Trial> first, List<Trial> trials, Wish wish) {
-        List<Trial> chosen = varied(first, trials, wish.preferences().proposals());
+    /** With {@code first} before all others, which stand in this order. */
+    static List<Plan> of(List<Trial> first, List<Trial> trials, Wish wish, Comparator<Trial> order) {
+        List<Trial> chosen = varied(first, trials, wish.preferences().proposals(), order);
         List<Plan> plans = chosen.stream().map(Selection::plan).toList();
         List<Plan> told = new ArrayList<>();
         for (int i = 0; i < plans.size(); i++) {
@@ -48,11 +49,7 @@ final class Selection {
      * Up to {@code most}, best first: the best of all, then those that differ from every one chosen by much, by less, by
      * least; such as take few more joins than the best before any others, and one with its hearth in a corner at most.
      */
-    static List<Trial> varied(List<Trial> best, int most) {
-        return varied(List.of(), best, most);
-    }
-
-    private static List<Trial> varied(List<Trial> first, List<Trial> best, int most) {
+    static List<Trial> varied(List<Trial> first, List<Trial> best, int most, Comparator<Trial> order) {
         List<Trial> chosen = new ArrayList<>(first);
         int joins =
                 best.stream().mapToInt(trial -> trial.figures().joins()).min().orElse(0);
@@ -67,7 +64,7 @@ final class Selection {
                 }
             }
         }
-        chosen.subList(Math.min(first.size(), chosen.size()), chosen.size()).sort(Trial.BEST);
+        chosen.subList(Math.min(first.size(), chosen.size()), chosen.size()).sort(order);
         return chosen;
     }
 

@@ -1,5 +1,6 @@
 package hearthcloth.plan;
 
+import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Order;
 import hearthcloth.plan.cutjoin.Figures;
 import java.util.Comparator;
@@ -19,6 +20,11 @@ record Trial(Draft draft, CutAnswer answer, Bound bound) {
             .thenComparingInt(trial -> trial.figures().cuts())
             .thenComparingDouble(trial -> trial.figures().sliverArea())
             .thenComparingDouble(trial -> trial.figures().touchedArea());
+
+    /** The cloth as it would be sewn. */
+    Cloth cloth() {
+        return answer.cloth();
+    }
 
     Figures figures() {
         return answer.found().figures();

@@ -5,6 +5,10 @@ import hearthcloth.cloth.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Placing;
+import hearthcloth.wrap.Tail;
+import hearthcloth.wrap.Tie;
 import java.util.List;
 import java.util.Optional;
 
@@ -72,10 +76,19 @@ public record Wish(Target target, Shape shape, Making making, Rules rules, Prefe
      * @param proposals how many to offer
      * @param seed of every chance
      * @param ruler in which the maker cuts: cut sizes are moved up to its marks
+     * @param outside a fabric to be seen on the tied gift
      */
-    public record Preferences(List<String> fabrics, int proposals, long seed, Ruler ruler) {
+    public record Preferences(List<String> fabrics, int proposals, long seed, Ruler ruler, Optional<Outside> outside) {
         public Preferences {
             fabrics = List.copyOf(fabrics);
         }
+
+        /** With no fabric wished to the outside. */
+        public Preferences(List<String> fabrics, int proposals, long seed, Ruler ruler) {
+            this(fabrics, proposals, seed, ruler, Optional.empty());
+        }
     }
+
+    /** A fabric that is to lie where it shows once the cloth is tied round a gift. */
+    public record Outside(String fabric, Gift gift, Tie tie, Tail tail, Placing placing) {}
 }

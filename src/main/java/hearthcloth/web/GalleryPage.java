@@ -70,6 +70,7 @@ public final class GalleryPage {
                 context,
                 "gallery.jte",
                 Map.of(
+                        "tied", wished.thing().isPresent(),
                         "frame", room.frame(context, "Cloths your stash can make", "Cloth"),
                         "wished", wished.words(room.settings().ruler()),
                         "form", form,

@@ -27,11 +27,12 @@ import java.util.function.Function;
  * @param rounds a whole number
  * @param order word of an {@link Order}
  * @param fabrics names, the first for the hearth; empty for any
+ * @param show a fabric that is to show once tied; empty for none
  */
-public record WishForm(String hearth, String bars, String rounds, String order, List<String> fabrics) {
+public record WishForm(String hearth, String bars, String rounds, String order, List<String> fabrics, String show) {
 
     /** The stash decides everything. */
-    static final WishForm OPEN = new WishForm("", "", "", "", List.of());
+    static final WishForm OPEN = new WishForm("", "", "", "", List.of(), "");
 
     private static final int MOST_ROUNDS = 40;
 
@@ -47,7 +48,8 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
                 kept.apply("bars"),
                 kept.apply("rounds"),
                 kept.apply("order"),
-                fabrics.isEmpty() ? List.of() : Arrays.asList(fabrics.split("\n")));
+                fabrics.isEmpty() ? List.of() : Arrays.asList(fabrics.split("\n")),
+                kept.apply("show"));
     }
 
     static WishForm read(Function<String, String> field, List<String> fabrics) {
@@ -56,7 +58,8 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
                 field.apply("bars"),
                 field.apply("rounds"),
                 field.apply("order"),
-                fabrics.stream().filter(name -> !name.isBlank()).toList());
+                fabrics.stream().filter(name -> !name.isBlank()).toList(),
+                field.apply("show"));
     }
 
     void keep(Store store) {
@@ -65,11 +68,17 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
         store.set("wish.rounds", rounds);
         store.set("wish.order", order);
         store.set("wish.fabrics", String.join("\n", fabrics));
+        store.set("wish.show", show);
     }
 
     /** True where the stash decides everything. */
     public boolean isOpen() {
-        return hearth.isEmpty() && bars.isEmpty() && rounds.isEmpty() && order.isEmpty() && fabrics.isEmpty();
+        return hearth.isEmpty()
+                && bars.isEmpty()
+                && rounds.isEmpty()
+                && order.isEmpty()
+                && fabrics.isEmpty()
+                && show.isEmpty();
     }
 
     /**
@@ -97,7 +106,15 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
                 new Wish.Shape(middle, widths, count, Order.named(order)),
                 settings.making(),
                 settings.rules(),
-                new Wish.Preferences(known, proposals, 1, settings.ruler()));
+                new Wish.Preferences(known, proposals, 1, settings.ruler(), outside(wished, settings, stash)));
+    }
+
+    /** Only where there is a gift to be tied, and the fabric is still in the stash. */
+    private Optional<Wish.Outside> outside(Wished wished, Settings settings, Stash stash) {
+        return wished.wrapped(settings.ruler())
+                .filter(wrapped -> stash.fabric(show).isPresent())
+                .map(wrapped ->
+                        new Wish.Outside(show, wrapped.gift(), wrapped.tie(), wrapped.tail(), wrapped.placing()));
     }
 
     private int count() {

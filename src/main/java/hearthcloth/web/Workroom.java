@@ -77,6 +77,8 @@ public final class Workroom implements AutoCloseable {
             new GiftPage(room).add(config.routes);
             new GalleryPage(room).add(config.routes);
             new ClothPage(room).add(config.routes);
+            new TiedPage(room).add(config.routes);
+            new TiePage(room).add(config.routes);
             new StashPage(room).add(config.routes);
             new CutPage(room).add(config.routes);
             new SewPage(room).add(config.routes);

@@ -23,7 +23,8 @@ final class CurvedDemands {
      * derivation); following the neck inwards (the second) would leave it slack. Cover: taken as the cloth falls, without
      * easing it sideways, so that every drawn strip is true cloth (the second derivation's rule with the first's taut
      * path): the middle of each edge reaches the mouth, S/2 ≥ r + s + √(…). That gives 67.9 cm for a wine bottle, which
-     * is sold a 68 cm cloth; easing would allow 50 cm, less than the knot needs.
+     * is sold a 68 cm cloth; easing would allow 50 cm, less than the knot needs. Near and far flaps cover half the body
+     * each, a quarter round to either side at the mouth's height: r + s + √(…) + π r/2, which counts for squat bottles.
      */
     static List<Demand> bottle(Gift.Bottle bottle, double tail) {
         double r = mm(bottle.diameter()) / 2;
@@ -35,8 +36,12 @@ final class CurvedDemands {
                 ray(Corner.FAR, up + mouth, tail),
                 ray(Corner.RIGHT, round, tail),
                 ray(Corner.LEFT, round, tail),
-                asItFalls(up));
+                asItFalls(up),
+                new Demand(Reason.COVER, new Reach.Band(), up + QUARTER * r, 0));
     }
+
+    /** A quarter of the way round, for a radius of one: π/2, and what the flat strips of the drawing take more. */
+    private static final double QUARTER = 1.58;
 
     /** From the edge of the shoulder straight to the edge of the mouth. */
     static double taut(Gift.Bottle bottle) {

@@ -2,6 +2,7 @@ package hearthcloth.wrap;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 
 /**
@@ -41,6 +42,20 @@ public record Tail(Length least, Length usual, Length most) {
     /** For cloth of this thickness, showing this much of each end; rounded to the nearest millimetre. */
     public static Tail of(Length thickness, Length end) {
         return new Tail(at(thickness, end, 0), at(thickness, end, 1), at(thickness, end, 2));
+    }
+
+    /**
+     * How sure a size is, in sentences for the maker: what the square comes to with the least and the most that knot and
+     * end take.
+     */
+    public String doubt(Tie tie, Gift gift, Ruler ruler) {
+        return "The knot is the doubt: thin cloth gives less of each end to it, thick cloth more. With "
+                + ruler.write(least, Rounding.NEAREST) + " for knot and end at each corner a square of "
+                + ruler.write(tie.smallestSquare(gift, least), Rounding.UP) + " does; with "
+                + ruler.write(most, Rounding.NEAREST) + ", "
+                + ruler.write(tie.smallestSquare(gift, most), Rounding.UP) + ". Planned is "
+                + ruler.write(usual, Rounding.NEAREST) + ", light cotton with ends of about "
+                + ruler.write(ruler.isMetric() ? END : Length.inches(11, 8), Rounding.NEAREST) + ".";
     }
 
     private static Length at(Length thickness, Length end, int which) {

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Debian's Chromium on a workroom of its own. A page that asks anything of the internet, or that logs an error, fails the
@@ -56,7 +57,14 @@ final class Browser implements AutoCloseable {
     private final Visit visit;
     private final List<String> troubles = new ArrayList<>();
 
-    Browser(Path folder) {
+    /** Draws WebGL in software, as on a machine without a graphics card. */
+    static final String[] TURNING = {"--enable-unsafe-swiftshader", "--use-angle=swiftshader"};
+
+    /** Draws no WebGL at all. */
+    static final String STILL = "--disable-3d-apis";
+
+    /** With {@code more} switches. */
+    Browser(Path folder, String... more) {
         this.visit = new Visit(folder);
         this.playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
@@ -64,7 +72,7 @@ final class Browser implements AutoCloseable {
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(CHROMIUM)
-                        .setArgs(QUIET));
+                        .setArgs(Stream.concat(QUIET.stream(), Stream.of(more)).toList()));
     }
 
     Visit visit() {

@@ -4,10 +4,13 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Face;
+import hearthcloth.colour.Colour;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.Knot;
 import hearthcloth.wrap.fold.Outline;
 import hearthcloth.wrap.fold.Point;
+import hearthcloth.wrap.fold.Reef;
 import hearthcloth.wrap.fold.Space;
 import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
@@ -15,9 +18,13 @@ import java.util.List;
 
 /**
  * The tied gift as a model that a page can turn: flat convex polygons in millimetres (x right, y away, z up), in order
- * from the gift outwards, so that of two in one plane the later lies outside. Knots are left out; their places are given.
+ * from the gift outwards, so that of two in one plane the later lies outside.
+ *
+ * @param rows of stitches that are seen
+ * @param strands of the knots
+ * @param thread colour of the rows, as {@code #rrggbb}
  */
-public record Model(List<Polygon> polygons, List<Tied> knots) {
+public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands, List<Tied> knots, String thread) {
 
     /**
      * A part of one patch.
@@ -33,6 +40,27 @@ public record Model(List<Polygon> polygons, List<Tied> knots) {
             String patch, String fabric, String colour, Spot out, List<Spot> corners, boolean loose, boolean fell) {
         public Polygon {
             corners = List.copyOf(corners);
+        }
+    }
+
+    /**
+     * A straight row of stitches.
+     *
+     * @param on the number of the last polygon of its facet, over which it lies
+     */
+    public record Row(int on, Spot from, Spot to) {}
+
+    /**
+     * One end of cloth in a knot, as a round band along a line.
+     *
+     * @param line its middle
+     * @param half half its breadth
+     * @param colours of what lies on the middle of each stretch, one fewer than there are points
+     */
+    public record Strand(List<Spot> line, double half, List<String> colours) {
+        public Strand {
+            line = List.copyOf(line);
+            colours = List.copyOf(colours);
         }
     }
 
@@ -53,50 +81,34 @@ public record Model(List<Polygon> polygons, List<Tied> knots) {
 
     public Model {
         polygons = List.copyOf(polygons);
+        rows = List.copyOf(rows);
+        strands = List.copyOf(strands);
         knots = List.copyOf(knots);
     }
 
     static Model of(Cloth cloth, Visible visible, Look look) {
         Fold fold = visible.fold();
-        Pattern pattern = Pattern.of(cloth, fold.laying());
-        Face table = fold.fit().placing().out();
-        List<Polygon> polygons = new ArrayList<>();
+        Builder builder = new Builder(
+                Pattern.of(cloth, fold.laying()), fold.fit().placing().out(), look);
         for (Visible.Piece piece : visible.pieces()) {
-            add(piece.facet(), piece.cloth(), pattern, table, look, polygons);
+            builder.add(piece.facet(), piece.cloth());
         }
         for (Facet facet : fold.facets()) {
             if (facet.isLoose() && facet.part() != Facet.Part.KNOT) {
-                add(facet, facet.cloth(), pattern, table, look, polygons);
+                builder.add(facet, facet.cloth());
             }
         }
-        List<Tied> knots = fold.knots().stream()
-                .map(knot -> new Tied(Spot.of(knot.at()), Spot.of(knot.along()), Spot.of(knot.up()), knot.bunch()))
-                .toList();
-        return new Model(polygons, knots);
-    }
-
-    private static void add(
-            Facet facet, Outline outline, Pattern pattern, Face table, Look look, List<Polygon> polygons) {
-        Face outer = facet.showsTableFace() ? table : table.other();
-        for (Pattern.Field field : pattern.fields(outer)) {
-            Outline part = outline.and(field.at());
-            if (!part.isEmpty()) {
-                String colour =
-                        (field.fell() ? look.fabric(field.fabric()).shade() : look.fabric(field.fabric())).hex();
-                List<Spot> corners = new ArrayList<>();
-                for (Point corner : part.corners()) {
-                    corners.add(Spot.of(facet.motion().at(corner)));
-                }
-                polygons.add(new Polygon(
-                        field.patch(),
-                        field.fabric(),
-                        colour,
-                        Spot.of(facet.plane().out()),
-                        corners,
-                        facet.isLoose(),
-                        field.fell()));
-            }
+        List<Tied> knots = new ArrayList<>();
+        for (Knot knot : fold.knots()) {
+            builder.add(knot);
+            knots.add(new Tied(Spot.of(knot.at()), Spot.of(knot.along()), Spot.of(knot.up()), knot.bunch()));
         }
+        return new Model(
+                builder.polygons,
+                builder.rows,
+                builder.strands,
+                knots,
+                look.thread().hex());
     }
 
     /** As JSON. */
@@ -105,6 +117,78 @@ public record Model(List<Polygon> polygons, List<Tied> knots) {
             return new JsonMapper().writeValueAsString(this);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("numbers and words cannot be written", e);
+        }
+    }
+
+    /** Clothes facets and knots one by one. */
+    private static final class Builder {
+        private final Pattern pattern;
+        private final Face table;
+        private final Look look;
+        private final List<Polygon> polygons = new ArrayList<>();
+        private final List<Row> rows = new ArrayList<>();
+        private final List<Strand> strands = new ArrayList<>();
+
+        Builder(Pattern pattern, Face table, Look look) {
+            this.pattern = pattern;
+            this.table = table;
+            this.look = look;
+        }
+
+        void add(Facet facet, Outline outline) {
+            Face outer = facet.showsTableFace() ? table : table.other();
+            Pattern.Box box = Pattern.Box.of(outline.corners());
+            for (Pattern.Field field : pattern.fields(outer)) {
+                Outline part = field.box().meets(box) ? outline.and(field.at()) : Outline.EMPTY;
+                if (!part.isEmpty()) {
+                    add(facet, part, field);
+                }
+            }
+            for (Pattern.Row row : pattern.rows(outer)) {
+                outline.clip(row.from(), row.to())
+                        .ifPresent(ends -> rows.add(
+                                new Row(polygons.size() - 1, spot(facet, ends.get(0)), spot(facet, ends.get(1)))));
+            }
+        }
+
+        private void add(Facet facet, Outline part, Pattern.Field field) {
+            Colour ground = look.fabric(field.fabric());
+            polygons.add(new Polygon(
+                    field.patch(),
+                    field.fabric(),
+                    (field.fell() ? ground.shade() : ground).hex(),
+                    Spot.of(facet.plane().out()),
+                    part.corners().stream().map(corner -> spot(facet, corner)).toList(),
+                    facet.isLoose(),
+                    field.fell()));
+        }
+
+        private static Spot spot(Facet facet, Point point) {
+            return Spot.of(facet.motion().at(point));
+        }
+
+        void add(Knot knot) {
+            Reef reef = Reef.of(knot);
+            add(knot, knot.leads().get(0), reef.first());
+            add(knot, knot.leads().get(1), reef.second());
+        }
+
+        /** What is on the middle line of the end shows on its strand, as in the still pictures. */
+        private void add(Knot knot, Knot.Lead lead, List<Space> line) {
+            double whole = 0;
+            for (int i = 1; i < line.size(); i++) {
+                whole += line.get(i).minus(line.get(i - 1)).length();
+            }
+            List<String> colours = new ArrayList<>();
+            double gone = 0;
+            for (int i = 1; i < line.size(); i++) {
+                double length = line.get(i).minus(line.get(i - 1)).length();
+                Point middle = lead.after(knot.taken() * (gone + length / 2) / whole);
+                colours.add(look.fabric(pattern.at(table, middle).fabric()).hex());
+                gone += length;
+            }
+            strands.add(new Strand(
+                    line.stream().map(Spot::of).toList(), Strands.TIGHT * knot.taken() / Reef.UNITS, colours));
         }
     }
 }

@@ -6,6 +6,7 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
+import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.Knot;
 import hearthcloth.wrap.fold.Moment;
@@ -14,10 +15,11 @@ import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
- * Pictures of one cloth tied round one gift; all of them, and the figures of what shows, from the same facets.
- *
+ * Pictures of one cloth tied round one gift; all of them, and the figures of what shows, from the same facets. Not for
+ * several threads.
  */
 public final class TiedGift {
 
@@ -28,7 +30,7 @@ public final class TiedGift {
     private final Look look;
     private final Pattern pattern;
     private final Scene scene;
-    private final List<View> views = new ArrayList<>();
+    private List<View> views = List.of();
 
     private TiedGift(Cloth cloth, Visible visible, Look look) {
         this.cloth = cloth;
@@ -36,7 +38,16 @@ public final class TiedGift {
         this.look = look;
         this.pattern = Pattern.of(cloth, visible.fold().laying());
         this.scene = Scene.of(visible);
-        Eye.on(visible.fold().fit().gift()).forEach(eye -> views.add(seen(scene, eye)));
+    }
+
+    /** Drawn when first asked for: a page that only turns the model needs none. */
+    private List<View> views() {
+        if (views.isEmpty()) {
+            views = Eye.on(visible.fold().fit().gift()).stream()
+                    .map(eye -> seen(scene, eye))
+                    .toList();
+        }
+        return views;
     }
 
     /** The cloth as a fold ties it. */
@@ -65,12 +76,19 @@ public final class TiedGift {
         return Net.of(cloth, visible.fold(), look, width);
     }
 
+    /** How wide the open cloth lies, in millimetres: what {@link #net} brings into its width. */
+    public double reach() {
+        Pattern.Box box = Pattern.Box.of(visible.fold().laying().whole().corners());
+        return box.u1() - box.u0();
+    }
+
     /**
      * Three views at one scale, each with its caption, side by side.
      *
      * @param width of the picture, and at most {@code height}, in millimetres
      */
     public Picture views(double width, double height, Type caption) {
+        List<View> views = views();
         List<Bounds> rooms = views.stream().map(View::bounds).toList();
         double across = rooms.stream().mapToDouble(Bounds::width).sum();
         double tall = rooms.stream().mapToDouble(Bounds::height).max().orElse(1);
@@ -90,13 +108,37 @@ public final class TiedGift {
         return sketch.finished(title, width, foot + caption.leading() + 2);
     }
 
+    /** The same three views at one scale, each by itself in at most this room; their titles say from where. */
+    public List<Picture> stills(double width, double height) {
+        double scale = 0;
+        for (View view : views()) {
+            Bounds room = view.bounds();
+            scale = Math.max(scale, Math.max(room.width() / (width - 1), room.height() / (height - 1)));
+        }
+        List<Picture> pictures = new ArrayList<>();
+        for (View view : views()) {
+            pictures.add(view.picture("The gift tied, " + lower(view.eye().words()), scale));
+        }
+        return List.copyOf(pictures);
+    }
+
+    private static String lower(String words) {
+        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+    }
+
     /** The cloth at a moment of tying, in at most this room: open cloth is seen from above, the tied gift from a corner. */
     public Picture moment(Moment moment, double width, double height) {
         Fold fold = visible.fold();
         if (moment == Moment.TIED) {
-            return fitted(views.get(views.size() - 1), "Tied", width, height);
+            return fitted(views().get(views().size() - 1), "Tied", width, height);
         }
-        Eye eye = moment == Moment.LAID ? Eye.HIGH : Eye.ABOVE;
+        Eye eye = switch (moment) {
+            case LAID -> Eye.HIGH;
+            // a box's corners are held up towards two of its own corners
+            case FIRST_PAIR -> fold.fit().gift() instanceof Gift.Box ? Eye.HIGH : Eye.CORNER;
+            case WOUND -> Eye.CORNER;
+            default -> Eye.ABOVE;
+        };
         Scene open = Scene.of(moment.of(fold), Body.of(fold.fit().gift()));
         return fitted(seen(open, eye), "While tying", width, height);
     }

@@ -32,7 +32,8 @@ public record Fold(Fit fit, Laying laying, List<Facet> facets, List<Knot> knots)
             case FOUR_CORNER, ERRAND, FLAT -> BoxFold.of(fit);
             case TWO_KNOT -> fit.gift() instanceof Gift.Box ? BoxFold.of(fit) : RollFold.of(fit);
             case EDGE_ALONG_EDGE -> EdgeFold.of(fit);
-            case ONE_BOTTLE, ROUND -> TurnedFold.of(fit);
+            case ONE_BOTTLE -> BottleFold.of(fit);
+            case ROUND -> TurnedFold.of(fit);
             case TWO_BOTTLES -> PairFold.of(fit);
             case BOOKS -> BooksFold.of(fit);
             case ROLL -> RollFold.of(fit);

@@ -104,6 +104,9 @@ public record Outline(List<Point> corners) {
 
     /** What both cover. */
     public Outline and(Outline other) {
+        if (!meets(other)) {
+            return EMPTY;
+        }
         Outline common = this;
         for (int i = 0; i < other.corners.size() && !common.isEmpty(); i++) {
             Point a = other.corners.get(i);
@@ -115,6 +118,30 @@ public record Outline(List<Point> corners) {
             common = common.below(out, out.dot(a));
         }
         return other.isEmpty() ? EMPTY : common;
+    }
+
+    /** A quick look: false where the upright boxes round both lie apart. */
+    private boolean meets(Outline other) {
+        return least(true) < other.most(true)
+                && other.least(true) < most(true)
+                && least(false) < other.most(false)
+                && other.least(false) < most(false);
+    }
+
+    private double least(boolean u) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Point corner : corners) {
+            least = Math.min(least, u ? corner.u() : corner.v());
+        }
+        return least;
+    }
+
+    private double most(boolean u) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (Point corner : corners) {
+            most = Math.max(most, u ? corner.u() : corner.v());
+        }
+        return most;
     }
 
     /** What this covers and the other does not, in convex pieces. */

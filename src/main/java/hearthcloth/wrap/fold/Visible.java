@@ -22,22 +22,29 @@ public record Visible(Fold fold, List<Piece> pieces) {
 
     /** Ways to look at the gift: the way towards the eye, the maker at the near side. */
     public enum View {
-        ABOVE(0, 0, 1),
-        FRONT(0, -1, 0),
-        BACK(0, 1, 0),
-        RIGHT(1, 0, 0),
-        LEFT(-1, 0, 0),
-        CORNER(1, -1, 1),
-        UNDERNEATH(0, 0, -1);
+        ABOVE("above", 0, 0, 1),
+        FRONT("the front", 0, -1, 0),
+        BACK("the back", 0, 1, 0),
+        RIGHT("the right", 1, 0, 0),
+        LEFT("the left", -1, 0, 0),
+        CORNER("a corner", 1, -1, 1),
+        UNDERNEATH("underneath", 0, 0, -1);
 
+        private final String words;
         private final double x;
         private final double y;
         private final double z;
 
-        View(double x, double y, double z) {
+        View(String words, double x, double y, double z) {
+            this.words = words;
             this.x = x;
             this.y = y;
             this.z = z;
+        }
+
+        /** To follow "from": {@code the front}. */
+        public String words() {
+            return words;
         }
 
         /** Unit way towards the eye. */

@@ -53,7 +53,9 @@ final class Lines {
                         "Lay the cloth square before you, the face that is to show underneath, and the gift in the"
                                 + " middle, edges along edges.",
                         Moment.LAID),
-                Line.of("Lift two opposite corners up the gift's own corners, and tie them over the middle."),
+                new Line(
+                        "Lift two opposite corners up the gift's own corners, and tie them over the middle.",
+                        Moment.FIRST_PAIR),
                 Line.of("Straighten the edges of the cloth round the rim, so that the flaps lie over the top."),
                 new Line("Tie the other two corners over the first knot.", Moment.TIED));
     }
@@ -105,12 +107,14 @@ final class Lines {
     private static List<Line> oneBottle() {
         return List.of(
                 new Line("Lay the cloth as a diamond and stand the bottle in the middle.", Moment.LAID),
-                Line.of(
-                        "Lift the near and far corners and tie them over the top with a reef knot, close to the mouth."),
-                Line.of("Take the left and right corners up along the bottle, gather them smooth, and cross them behind"
-                        + " it. With a large cloth bring them round to the front and tie them there; with a small one"
-                        + " tie them over the first knot, as drawn."),
-                new Line("For a handle twist each of the first two ends and tie their tips.", Moment.TIED));
+                new Line(
+                        "Lift the near and far corners and tie them over the top with a reef knot, close to the mouth.",
+                        Moment.FIRST_PAIR),
+                new Line(
+                        "Gather the left and right corners, take them round the bottle, cross them behind it, bring them"
+                                + " to the front and tie them there, snug on the body.",
+                        Moment.TIED),
+                Line.of("For a handle undo one half of the top knot, twist both ends and tie their tips."));
     }
 
     private static List<Line> twoBottles() {
@@ -118,7 +122,9 @@ final class Lines {
                 new Line(
                         "Lay the cloth as a diamond and both bottles across it, bases facing, a fist between them.",
                         Moment.LAID),
-                Line.of("Bring the near corner over the bottles and roll them away from you to the far tip."),
+                new Line(
+                        "Bring the near corner over the bottles and roll them away from you to the far tip.",
+                        Moment.WOUND),
                 Line.of("Tuck the tip into the gap and stand both bottles up, bending the cloth between the bases."),
                 new Line("Tie the two ends over the tops with a reef knot.", Moment.TIED));
     }
@@ -126,7 +132,9 @@ final class Lines {
     private static List<Line> round() {
         return List.of(
                 new Line("Lay the cloth flat and set the ball in the middle.", Moment.LAID),
-                Line.of("Tie the near corner to the right one, above the ball, with ends enough for a loop."),
+                new Line(
+                        "Tie the near corner to the right one, above the ball, with ends enough for a loop.",
+                        Moment.FIRST_PAIR),
                 Line.of("Tie the far corner to the left one."),
                 new Line("Pass one knot through under the other to make a handle, and pull it snug.", Moment.TIED));
     }
@@ -137,7 +145,7 @@ final class Lines {
                         "Lay the cloth as a diamond. Lay the books on it, one near you, one far, with a gap between as"
                                 + " wide as both are thick.",
                         Moment.LAID),
-                Line.of("Fold the near corner in over the near book and the far one over the far book."),
+                new Line("Fold the near corner in over the near book and the far one over the far book.", Moment.WOUND),
                 Line.of("Bring the left and right corners in over the ends and cross them tight in the gap."),
                 Line.of("Close one book on the other, the gap becoming the spine."),
                 new Line("Twist the ends, bring them back along the spine and tie them.", Moment.TIED));
@@ -146,7 +154,7 @@ final class Lines {
     private static List<Line> roll() {
         return List.of(
                 new Line("Lay the cloth as a diamond and the roll across it, from left to right.", Moment.LAID),
-                Line.of("Bring the near corner over the roll and wind it away from you to the far tip."),
+                new Line("Bring the near corner over the roll and wind it away from you to the far tip.", Moment.WOUND),
                 Line.of("Fold the ends in over the discs and bring them back along the roll to its middle."),
                 new Line(
                         "Cross them, turn the roll over, and tie them on the other side with a reef knot.",

@@ -24,8 +24,23 @@ public record WhatShows(Gift gift, List<Seen> patches) {
     /** Less of what is seen than this rounds to nothing. */
     private static final double LEAST = 0.005;
 
-    /** A patch, or all of one fabric, and where its cloth went. */
-    public record Seen(String name, String fabric, Visible.Shares shares) {
+    /** The five ways one walks round a standing gift. */
+    private static final List<Visible.View> AROUND =
+            List.of(Visible.View.ABOVE, Visible.View.FRONT, Visible.View.RIGHT, Visible.View.BACK, Visible.View.LEFT);
+
+    /** From here on something is seen from a side: a square centimetre, in square millimetres. */
+    private static final double SEEN = 100;
+
+    /**
+     * A patch, or all of one fabric, and where its cloth went.
+     *
+     * @param from the sides from which a square centimetre or more of it faces the eye
+     */
+    public record Seen(String name, String fabric, Visible.Shares shares, List<Visible.View> from) {
+
+        public Seen {
+            from = List.copyOf(from);
+        }
 
         private Seen with(Seen other) {
             Visible.Shares a = shares;
@@ -38,7 +53,10 @@ public record WhatShows(Gift gift, List<Seen> patches) {
                             a.sides() + b.sides(),
                             a.top() + b.top(),
                             a.loose() + b.loose(),
-                            a.hidden() + b.hidden()));
+                            a.hidden() + b.hidden()),
+                    AROUND.stream()
+                            .filter(view -> from.contains(view) || other.from.contains(view))
+                            .toList());
         }
 
         private double share(double area) {
@@ -56,7 +74,10 @@ public record WhatShows(Gift gift, List<Seen> patches) {
         for (Laid laid : cloth.laid()) {
             boolean hearth = laid.patch().place() instanceof Place.Hearth;
             String name = hearth ? "hearth" : laid.patch().place().label();
-            seen.add(new Seen(name, laid.patch().fabric(), visible.shares(laid.at())));
+            List<Visible.View> from = AROUND.stream()
+                    .filter(view -> visible.from(view, laid.at()) >= SEEN)
+                    .toList();
+            seen.add(new Seen(name, laid.patch().fabric(), visible.shares(laid.at()), from));
         }
         return new WhatShows(visible.fold().fit().gift(), seen);
     }
@@ -65,7 +86,7 @@ public record WhatShows(Gift gift, List<Seen> patches) {
     public List<Seen> fabrics() {
         Map<String, Seen> sums = new LinkedHashMap<>();
         for (Seen patch : patches) {
-            sums.merge(patch.fabric, new Seen(patch.fabric, patch.fabric, patch.shares), Seen::with);
+            sums.merge(patch.fabric, new Seen(patch.fabric, patch.fabric, patch.shares, patch.from), Seen::with);
         }
         return sums.values().stream()
                 .sorted((a, b) -> Double.compare(score(b.fabric), score(a.fabric)))
@@ -80,6 +101,26 @@ public record WhatShows(Gift gift, List<Seen> patches) {
             double seen = patch.shares.sides() + patch.shares.top();
             all += seen;
             own += patch.fabric.equals(fabric) ? seen : 0;
+        }
+        return all == 0 ? 0 : own / all;
+    }
+
+    /** All that is seen on sides and top, in square millimetres. */
+    public double seenMm2() {
+        return patches.stream()
+                .mapToDouble(patch -> patch.shares.sides() + patch.shares.top())
+                .sum();
+    }
+
+    /** {@link #score} alone, without the rest of the figures. */
+    public static double score(Cloth cloth, Visible visible, String fabric) {
+        double all = 0;
+        double own = 0;
+        for (Laid laid : cloth.laid()) {
+            Visible.Shares shares = visible.shares(laid.at());
+            double seen = shares.sides() + shares.top();
+            all += seen;
+            own += laid.patch().fabric().equals(fabric) ? seen : 0;
         }
         return all == 0 ? 0 : own / all;
     }

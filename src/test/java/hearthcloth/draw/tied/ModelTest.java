@@ -10,10 +10,13 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Point;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Space;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** What a page gets and what is printed flat are the fold's own facets. */
 class ModelTest {
@@ -77,6 +80,66 @@ class ModelTest {
         }
         double sum = printed.stream().mapToDouble(each -> each).sum();
         assertThat(sum).isCloseTo(side * side / (scale * scale), within(1e-3));
+    }
+
+    /** The same paper model: every side and diagonal printed is that of the facet as it is drawn in space, to scale. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Tie.class,
+            names = {"FLAT", "ERRAND", "FOUR_CORNER", "TWO_KNOT", "EDGE_ALONG_EDGE"})
+    void the_drawn_facets_are_the_printed_ones(Tie tie) {
+        Pictured pictured = Pictured.of(tie, "box 10 x 8 x 4 cm");
+        TiedGift gift = TiedGift.of(pictured.cloth(), pictured.fold(), Pictured.LOOK);
+        double scale = gift.reach() / 179;
+        List<List<Point>> printed = new ArrayList<>();
+        for (Mark mark : gift.net(180).marks()) {
+            if (mark instanceof Mark.Line line) {
+                printed.add(line.points().subList(0, line.points().size() - 1));
+            }
+        }
+        List<Facet> facets = pictured.fold().facets();
+        assertThat(printed).hasSameSizeAs(facets);
+        for (int i = 0; i < facets.size(); i++) {
+            List<Space> drawn = facets.get(i).corners();
+            List<Point> paper = printed.get(i);
+            assertThat(paper).hasSameSizeAs(drawn);
+            for (int a = 0; a < drawn.size(); a++) {
+                for (int b = 0; b < a; b++) {
+                    double flat = Math.hypot(
+                            paper.get(a).x() - paper.get(b).x(),
+                            paper.get(a).y() - paper.get(b).y());
+                    double space = drawn.get(a).minus(drawn.get(b)).length();
+                    assertThat(flat * scale).isCloseTo(space, within(1e-6));
+                }
+            }
+        }
+    }
+
+    /** Rows of stitches lie on the cloth that is seen: each end of a row in the plane of the polygon it lies over. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Tie.class,
+            names = {"FLAT", "FOUR_CORNER"})
+    void stitches_lie_on_the_cloth_and_knots_are_as_long_as_the_cloth_they_take(Tie tie) {
+        Pictured pictured = Pictured.of(tie, "box 30 x 20 x 8 cm");
+        Model model =
+                TiedGift.of(pictured.cloth(), pictured.fold(), Pictured.LOOK).model();
+        assertThat(model.rows()).isNotEmpty();
+        for (Model.Row row : model.rows()) {
+            Model.Polygon under = model.polygons().get(row.on());
+            for (Model.Spot end : List.of(row.from(), row.to())) {
+                assertThat(along(under.out(), end))
+                        .isCloseTo(along(under.out(), under.corners().get(0)), within(0.1));
+            }
+        }
+        assertThat(model.strands()).hasSize(2 * pictured.fold().knots().size());
+        for (Model.Strand strand : model.strands()) {
+            assertThat(strand.colours()).hasSize(strand.line().size() - 1);
+        }
+    }
+
+    private static double along(Model.Spot way, Model.Spot place) {
+        return way.x() * place.x() + way.y() * place.y() + way.z() * place.z();
     }
 
     private static double area(List<Point> closed) {

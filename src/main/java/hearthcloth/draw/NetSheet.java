@@ -1,0 +1,56 @@
+package hearthcloth.draw;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.draw.picture.Column;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Unit;
+import hearthcloth.wrap.Gift;
+import java.util.Locale;
+
+/** The flat cloth with every fold of the tied gift, on one sheet of paper: cut out and folded it is the gift, small. */
+final class NetSheet {
+
+    private static final double RIM = 12;
+
+    private NetSheet() {}
+
+    static Picture of(Cloth cloth, Wrapped wrapped, TiedGift tied, Ruler ruler, Paper paper) {
+        double width = paper.width() - 2 * RIM;
+        Picture net = tied.net(width);
+        double scale = tied.reach() / (width - 1);
+        String title = "The folds of the " + wrapped.tie().words();
+        Column column = new Column(width);
+        column.words(title, Print.HEADING).gap(2);
+        column.words(
+                "A cloth " + size(cloth, ruler) + " round " + wrapped.gift().describe(ruler) + ", drawn "
+                        + String.format(Locale.ROOT, "1 : %.2f", scale) + ". Cut out, it wraps "
+                        + small(wrapped.gift(), scale).describe(ruler) + " of card.",
+                Print.BODY);
+        column.words(
+                "Inside up, as it lies before you. Fold along the lines; where they crowd, the cloth is gathered: crumple"
+                        + " the paper there, or twist it.",
+                Print.BODY);
+        column.gap(5).picture(net, (width - net.width()) / 2);
+        Picture sheet = column.finished(title);
+        return new Sketch().place(sheet, new Point(RIM, RIM)).finished(title, paper.width(), paper.height());
+    }
+
+    private static String size(Cloth cloth, Ruler ruler) {
+        return cloth.finished().isSquare()
+                ? ruler.write(cloth.finished().width(), Rounding.NEAREST) + " square"
+                : ruler.write(cloth.finished(), Rounding.NEAREST);
+    }
+
+    /** As small as the paper; never below what a gift must measure. */
+    private static Gift small(Gift gift, double scale) {
+        Length leading = Length.mm(Rounding.NEAREST.whole(gift.leading().in(Unit.MILLIMETRE) / scale * 10))
+                .dividedBy(10, Rounding.NEAREST);
+        return gift.like(leading.max(Gift.SHORTEST));
+    }
+}

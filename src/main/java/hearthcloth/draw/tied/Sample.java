@@ -1,0 +1,53 @@
+package hearthcloth.draw.tied;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Layout;
+import hearthcloth.cloth.Making;
+import hearthcloth.cloth.Order;
+import hearthcloth.cloth.Showing;
+import hearthcloth.colour.Colour;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Size;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.fold.Fold;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** A plain cloth to show a tie on before there is one of hers: a hearth and two rounds, undyed, a little larger than need be. */
+public final class Sample {
+
+    private static final Look LOOK = new Look(
+            Map.of(
+                    "The hearth", Colour.of(0xb5533c),
+                    "The inner round", Colour.of(0xd8cfb8),
+                    "The outer round", Colour.of(0xa9b3a0)),
+            Colour.of(0x5b616b));
+
+    /** A twentieth more than the tie needs: room to work in; chosen. */
+    private static final long PARTS = 20;
+
+    private Sample() {}
+
+    /** Such a cloth tied round a gift. */
+    public static TiedGift of(Tie tie, Gift gift, Length tail) {
+        Length least = tie.smallestSquare(gift, tail);
+        Length side = least.plus(least.dividedBy(PARTS, Rounding.UP));
+        Cloth cloth = cloth(side);
+        return TiedGift.of(cloth, Fold.of(tie.fit(gift, cloth.finished(), tail)), LOOK);
+    }
+
+    /** Bars a seventh of the side; the hearth takes the rest. */
+    private static Cloth cloth(Length side) {
+        Length bar = side.dividedBy(7, Rounding.DOWN);
+        Layout layout = new Layout(Size.square(side.minus(bar.times(4))), Layout.courses(Order.ROUND, 2, List.of(bar)));
+        List<List<Layout.Part>> bars = new ArrayList<>();
+        for (Layout.Slot slot : layout.slots()) {
+            String fabric = slot.place().round() == 1 ? "The inner round" : "The outer round";
+            bars.add(List.of(new Layout.Part(fabric, Showing.SAME, slot.length())));
+        }
+        return new Cloth(layout.sewn("The hearth", Showing.SAME, bars), Making.metric());
+    }
+}

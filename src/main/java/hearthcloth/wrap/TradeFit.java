@@ -1,0 +1,50 @@
+package hearthcloth.wrap;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What a cloth of a size that is sold does round a gift, beside what it is sold for.
+ *
+ * @param largest of the gift's proportions that the smaller side ties; empty when it is too small for any
+ * @param enough true where it ties the gift itself
+ */
+public record TradeFit(TradeSize size, Optional<Gift> largest, boolean enough) {
+
+    /** The sizes in which cloths for gifts are sold, 45 to 118 cm: larger ones are for bedding (common practice). */
+    private static final List<TradeSize> FOR_GIFTS = Stream.of(TradeSize.values())
+            .filter(size -> !size.least().isMoreThan(TradeSize.LARGE.least()))
+            .toList();
+
+    /** In a sentence: which of them do for this gift. */
+    public static String sentence(List<TradeFit> fits, Ruler ruler) {
+        String small = listed(fits, false, ruler);
+        String enough = listed(fits, true, ruler);
+        return "Of the sizes such cloths are sold in for gifts, "
+                + (enough.isEmpty() ? "none is enough for this: " + small : "enough for this: " + enough)
+                + (enough.isEmpty() || small.isEmpty() ? "." : "; too small: " + small + ".");
+    }
+
+    private static String listed(List<TradeFit> fits, boolean enough, Ruler ruler) {
+        return fits.stream()
+                .filter(fit -> fit.enough == enough)
+                .map(fit -> ruler.write(fit.size.least(), Rounding.NEAREST))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** All of them for one tie. */
+    public static List<TradeFit> of(Tie tie, Gift gift, Length tail) {
+        return FOR_GIFTS.stream()
+                .map(size -> new TradeFit(
+                        size,
+                        tie.largest(gift, Size.square(size.least()), tail),
+                        tie.fit(gift, Size.square(size.least()), tail).holds()))
+                .toList();
+    }
+}

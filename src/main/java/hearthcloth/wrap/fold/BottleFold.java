@@ -1,0 +1,188 @@
+package hearthcloth.wrap.fold;
+
+import static hearthcloth.wrap.fold.Panels.FAR;
+import static hearthcloth.wrap.fold.Panels.LEFT;
+import static hearthcloth.wrap.fold.Panels.NEAR;
+import static hearthcloth.wrap.fold.Panels.RIGHT;
+import static hearthcloth.wrap.fold.Space.UP;
+
+import hearthcloth.measure.Unit;
+import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.Gift;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A bottle standing in the middle. The near flap wraps the near half of it, the far flap the far half, each straight up
+ * from the base as a sheet rolled round the body, so that the two cover it; they narrow to the mouth and are knotted over
+ * it. What lies to the left and right of them is gathered, taken round the body behind, where the two ends cross, and
+ * knotted in front: a straight line on the unrolled body, as {@link Fit} measures it. Body and cords are exact and
+ * continuous each; they are parted from each other and, at its rim, from the base, where real cloth is drawn in.
+ *
+ * <p>The cords lie a little off the body, so their way round is a little longer; they rise so much less that its length is
+ * true.
+ */
+final class BottleFold {
+
+    /** Cords lie so far off what they lie on, in millimetres. */
+    private static final double OFF = 0.6;
+
+    /** Free ends stand out to both sides of a knot; nothing lies under them to hang over. */
+    private static final double FLAT = Double.POSITIVE_INFINITY;
+
+    private static final int QUARTER = Band.SIDES / 4;
+
+    private final Gift.Bottle bottle;
+    private final double radius;
+    private final double shoulder;
+    private final List<Band> bands;
+    private final Outline cloth;
+    private final Ends ends;
+    private final List<Facet> facets = new ArrayList<>();
+    private final List<Facet> loose = new ArrayList<>();
+
+    private BottleFold(Gift.Bottle bottle, Outline cloth, Ends ends) {
+        this.bottle = bottle;
+        this.radius = bottle.diameter().in(Unit.MILLIMETRE) / 2;
+        this.shoulder = bottle.shoulder().in(Unit.MILLIMETRE);
+        double neck = bottle.neck().in(Unit.MILLIMETRE) / 2;
+        double height = bottle.height().in(Unit.MILLIMETRE);
+        this.bands =
+                Band.profile(new double[][] {{0, 0}, {radius, 0}, {radius, shoulder}, {neck, height}, {0, height}});
+        this.cloth = cloth;
+        this.ends = ends;
+    }
+
+    static Fold of(Fit fit) {
+        if (!(fit.gift() instanceof Gift.Bottle bottle)) {
+            throw new IllegalArgumentException(fit.gift() + " is not a bottle");
+        }
+        Laying laying = new Laying(fit.cloth(), fit.placing(), true);
+        BottleFold fold =
+                new BottleFold(bottle, laying.whole(), Ends.of(fit.tail().in(Unit.MILLIMETRE)));
+        fold.base();
+        fold.flap(NEAR, 3 * QUARTER);
+        fold.flap(FAR, QUARTER);
+        // the outermost strips are shared by both flaps, so every tuck goes under every strip
+        fold.facets.sort(Comparator.comparing(facet -> facet.part() != Facet.Part.TUCK));
+        Knot front = fold.round();
+        fold.facets.addAll(fold.loose);
+        return new Fold(fit, laying, fold.facets, List.of(fold.top(), front));
+    }
+
+    /** What lies left or right of the two flaps: beside the base, and beyond each flap's edge. */
+    static List<Outline> beside(Gift.Bottle bottle, Outline cloth, Point way) {
+        double r = bottle.diameter().in(Unit.MILLIMETRE) / 2;
+        double edge = edge(r);
+        return Stream.of(
+                        cloth.above(way, r).between(way.left(), -r, r),
+                        cloth.above(way, edge).above(way.left(), r),
+                        cloth.above(way, edge).below(way.left(), -r))
+                .filter(outline -> !outline.isEmpty())
+                .toList();
+    }
+
+    /** How far beside its middle line a flap is cut off from what goes round: a quarter of the way round the body. */
+    static double edge(double radius) {
+        return strip(radius) * QUARTER;
+    }
+
+    /** Width of a strip. */
+    private static double strip(double radius) {
+        return 2 * radius * Math.tan(Band.HALF_ANGLE);
+    }
+
+    /** The base, and the corners of the square round it folded away beneath. */
+    private void base() {
+        Outline square = cloth.and(Outline.rectangle(-radius, -radius, radius, radius));
+        Outline base = square;
+        for (int i = 0; i < Band.SIDES; i++) {
+            base = base.below(Band.way(i), radius);
+        }
+        Plane plane = new Plane("underneath", UP.times(-1));
+        double room = radius * 1.4;
+        Space corner = new Space(-room / 2, -room / 2, 0);
+        Sheet away = new Sheet(
+                corner,
+                new Sheet.Run(RIGHT, -radius, new Space(1, 0, 0), room),
+                new Sheet.Run(FAR, -radius, new Space(0, 1, 0), room),
+                plane);
+        for (Outline piece : square.without(base)) {
+            facets.addAll(away.outwards(piece));
+        }
+        Motion flat = new Motion(new Point(0, 0), new Space(0, 0, 0), new Space(1, 0, 0), new Space(0, 1, 0));
+        facets.add(new Facet(Facet.Part.BASE, base, flat, plane));
+    }
+
+    /** Half the bottle, strip by strip; the outermost strips are shared with the other half. */
+    private void flap(Point way, int middle) {
+        double edge = edge(radius);
+        Outline half = cloth.above(way, radius).between(way.left(), -edge, edge);
+        List<Outline> spare = new ArrayList<>();
+        Band mouth = bands.get(bands.size() - 1);
+        for (int m = -QUARTER; m <= QUARTER; m++) {
+            double beside = m * strip(radius);
+            Outline own = half.between(way.left(), beside - strip(radius) / 2, beside + strip(radius) / 2);
+            int i = Math.floorMod(middle + m, Band.SIDES);
+            for (Band band : bands.subList(1, bands.size())) {
+                Point from = way.times(band.s0()).plus(way.left().times(beside));
+                Outline ring = own.between(way, band.s0(), band.s1());
+                Pleating pleating = band.pleating(from, way, i);
+                if (band.equals(mouth)) {
+                    Outline shown = pleating.within(ring, 0);
+                    add(band.part(), shown, pleating.motion(0), band.plane(i));
+                    spare.addAll(shown.isEmpty() ? List.of(ring) : ring.without(shown));
+                } else {
+                    facets.addAll(pleating.lay(ring, band.part(), band.plane(i)));
+                }
+            }
+            spare.add(own.above(way, mouth.s1()));
+        }
+        spare.removeIf(Outline::isEmpty);
+        Space out = Space.flat(way);
+        loose.addAll(ends.lay(spare, way.times(mouth.s1()), way, top().at(), out, UP.cross(out), FLAT));
+    }
+
+    private void add(Facet.Part part, Outline outline, Motion motion, Plane plane) {
+        if (!outline.isEmpty()) {
+            facets.add(new Facet(part, outline, motion, plane));
+        }
+    }
+
+    private Knot top() {
+        Band mouth = bands.get(bands.size() - 1);
+        List<Knot.Lead> leads = Stream.of(NEAR, FAR)
+                .map(way -> new Knot.Lead(way.times(mouth.s1()), way))
+                .toList();
+        Space at = UP.times(mouth.z1() + ends.bunch());
+        return new Knot(at, Space.flat(FAR), UP, ends.bunch(), ends.taken(), 0, leads);
+    }
+
+    /** The second pair: gathered, round behind the body and knotted in front. */
+    private Knot round() {
+        double length = Math.hypot(shoulder / 2, 1.5 * Math.PI * radius);
+        double across = 3 * QUARTER * strip(radius + OFF);
+        double rise = Math.sqrt(Math.max(length * length - across * across, shoulder * shoulder / 16));
+        Winding.Line line = new Winding.Line(Math.atan2(rise, across), Math.hypot(rise, across));
+        Space front = new Space(0, -1, 0);
+        Space at = front.times(radius + OFF + ends.bunch()).plus(UP.times(rise));
+        List<Knot.Lead> leads = new ArrayList<>();
+        for (Point way : List.of(RIGHT, LEFT)) {
+            Winding winding = new Winding(way, radius, radius + OFF, line, 1.2 * ends.bunch());
+            double gone = radius + line.length();
+            List<Outline> rest = new ArrayList<>();
+            for (Outline outline : beside(bottle, cloth, way)) {
+                loose.addAll(winding.lay(outline.below(way, gone)));
+                rest.add(outline.above(way, gone));
+            }
+            rest.removeIf(Outline::isEmpty);
+            // each end comes out beside its own standing part, which arrives from the other side
+            Space out = Space.flat(way).times(-1);
+            loose.addAll(ends.lay(rest, way.times(gone), way, at, out, front.cross(out), FLAT, front));
+            leads.add(new Knot.Lead(way.times(gone), way));
+        }
+        return new Knot(at, Space.flat(RIGHT), front, ends.bunch(), ends.taken(), 0, leads);
+    }
+}

@@ -1,0 +1,199 @@
+package hearthcloth.wrap.fold;
+
+import static hearthcloth.wrap.fold.Panels.FAR;
+import static hearthcloth.wrap.fold.Panels.LEFT;
+import static hearthcloth.wrap.fold.Panels.NEAR;
+import static hearthcloth.wrap.fold.Panels.RIGHT;
+import static hearthcloth.wrap.fold.Space.UP;
+
+import hearthcloth.measure.Unit;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Tie;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Makes the fold of a {@link Moment} from the finished one. */
+record Halfway(Fold tied, Moment moment) {
+
+    private static final Plane TABLE = new Plane("table", UP);
+
+    private static final Motion ON_THE_TABLE =
+            new Motion(new Point(0, 0), new Space(0, 0, 0), new Space(1, 0, 0), new Space(0, 1, 0));
+
+    private static final double FREE = Double.POSITIVE_INFINITY;
+
+    Fold fold() {
+        List<Facet> facets = moment == Moment.WOUND ? wound() : waiting();
+        return new Fold(tied.fit(), tied.laying(), facets, knots());
+    }
+
+    private Outline cloth() {
+        return tied.laying().whole();
+    }
+
+    /** What waits, then what of the finished fold is not part of that. */
+    private List<Facet> waiting() {
+        List<Facet> still = still();
+        List<Facet> facets = new ArrayList<>(still);
+        for (Facet facet : moment == Moment.LAID ? List.<Facet>of() : tied.facets()) {
+            Facet.Part part = facet.part() == Facet.Part.TUCK ? Facet.Part.TOP : facet.part();
+            List<Outline> folded = List.of(facet.cloth());
+            for (Facet waits : still) {
+                folded = folded.stream()
+                        .flatMap(outline -> outline.without(waits.cloth()).stream())
+                        .toList();
+            }
+            folded.forEach(outline -> facets.add(new Facet(part, outline, facet.motion(), facet.plane())));
+        }
+        return facets;
+    }
+
+    private List<Facet> still() {
+        if (moment == Moment.LAID) {
+            return flat(List.of(cloth()));
+        }
+        if (moment == Moment.FIRST_PAIR) {
+            return secondPair();
+        }
+        if (!(tied.fit().gift() instanceof Gift.Box box)) {
+            throw new IllegalStateException(moment + " of " + tied.fit().gift());
+        }
+        Panels panels = Panels.of(box, cloth());
+        Outline beside = cloth().between(FAR, -panels.halfW(), panels.halfW());
+        Outline right = beside.above(RIGHT, panels.halfL());
+        Outline left = beside.above(LEFT, panels.halfL());
+        Outline far = cloth().above(FAR, panels.halfW());
+        return flat(
+                switch (moment) {
+                    case NEAR_OVER -> List.of(far, right, left);
+                    case NEAR_AND_FAR -> List.of(right, left);
+                    default -> List.of(far);
+                });
+    }
+
+    private static List<Facet> flat(List<Outline> outlines) {
+        return outlines.stream()
+                .map(outline -> new Facet(Facet.Part.BASE, outline, ON_THE_TABLE, TABLE))
+                .toList();
+    }
+
+    /**
+     * The two corners that are tied last: round a ball on the table, else lifted like wings, folded in half and held
+     * straight out from where they hang on the cloth that is tied.
+     */
+    private List<Facet> secondPair() {
+        Gift gift = tied.fit().gift();
+        List<Facet> facets = new ArrayList<>();
+        if (gift instanceof Gift.Bottle bottle) {
+            bottleWing(bottle, LEFT, facets);
+            bottleWing(bottle, RIGHT, facets);
+        } else if (gift instanceof Gift.Box box) {
+            Panels panels = Panels.of(box, cloth());
+            boxWing(panels, NEAR, RIGHT, facets);
+            boxWing(panels, FAR, LEFT, facets);
+        } else {
+            // near and right are tied first; the other half lies flat
+            facets.addAll(flat(List.of(cloth().above(Band.way(3 * Band.SIDES / 8), 0))));
+        }
+        return facets;
+    }
+
+    /** A wing's two halves stand so far from its middle, that each is seen from its own side; millimetres. */
+    private static final double APART = 0.3;
+
+    /** Beside a bottle: both halves hang on the flaps' upright edges; the strip beside the base lies folded between. */
+    private void bottleWing(Gift.Bottle bottle, Point way, List<Facet> facets) {
+        List<Outline> parts = BottleFold.beside(bottle, cloth(), way);
+        double radius = bottle.diameter().in(Unit.MILLIMETRE) / 2;
+        Space out = Space.flat(way);
+        for (Point side : List.of(NEAR, FAR)) {
+            Space foot = out.times(radius).plus(Space.flat(side).times(APART));
+            Point from = way.times(BottleFold.edge(radius)).plus(side.times(radius));
+            Plane plane = new Plane("wing " + way + side, Space.flat(side));
+            for (Outline part : parts) {
+                Outline beyond = part.above(side, radius);
+                Outline between = part.between(side, 0, radius);
+                if (!beyond.isEmpty()) {
+                    facets.add(new Facet(Facet.Part.TOP, beyond, Motion.laying(from, foot, way, out, side, UP), plane));
+                } else if (!between.isEmpty()) {
+                    Motion back = Motion.laying(from, foot, way, out, side, UP.times(-1));
+                    facets.add(new Facet(Facet.Part.TUCK, between, back, plane));
+                }
+            }
+        }
+    }
+
+    /** At a box's corner: folded along its own diagonal, each half hanging on the upright edge of one wall. */
+    private static void boxWing(Panels panels, Point a, Point b, List<Facet> facets) {
+        Point foot = a.times(panels.half(a)).plus(b.times(panels.half(b)));
+        Outline spare = panels.cloth().above(a, panels.half(a)).above(b, panels.half(b));
+        Space out = Space.flat(a).plus(Space.flat(b)).times(Math.sqrt(0.5));
+        for (Point up : List.of(a, b)) {
+            Point on = up.equals(a) ? b : a;
+            Point across = up.minus(on);
+            Space faces = Space.flat(across).times(Math.sqrt(0.5));
+            Outline half = spare.above(across, across.dot(foot));
+            Space to = Space.flat(foot).plus(faces.times(APART));
+            facets.add(new Facet(
+                    Facet.Part.TOP,
+                    half,
+                    Motion.laying(foot, to, on, out, up, UP),
+                    new Plane("wing " + up + on, faces)));
+        }
+    }
+
+    private List<Facet> wound() {
+        Gift gift = tied.fit().gift();
+        if (gift instanceof Gift.Books books) {
+            return foldedIn(books);
+        }
+        double across = gift instanceof Gift.TwoBottles two
+                ? two.each().diameter().in(Unit.MILLIMETRE)
+                : ((Gift.Roll) gift).diameter().in(Unit.MILLIMETRE);
+        List<Facet> facets = new ArrayList<>();
+        for (Point way : List.of(LEFT, RIGHT)) {
+            Space axis = UP.times(across / 2);
+            int sense = way.u() < 0 ? -1 : 1;
+            Tube tube = new Tube("tube", axis, Space.flat(way), UP.times(-1), new Space(0, 1, 0), sense, 0, across / 2);
+            facets.addAll(tube.wall(cloth().above(way, 0)));
+        }
+        return facets;
+    }
+
+    /** Near and far come up the outer edge of a book, over it, and down into the gap. */
+    private List<Facet> foldedIn(Gift.Books books) {
+        double wide = books.width().in(Unit.MILLIMETRE);
+        double thick = books.thickness().in(Unit.MILLIMETRE);
+        double edge = thick + wide;
+        List<Facet> facets = new ArrayList<>(flat(List.of(cloth().between(FAR, -edge, edge))));
+        for (Point way : List.of(NEAR, FAR)) {
+            Space out = Space.flat(way);
+            Space in = out.times(-1);
+            Space foot = out.times(edge);
+            Space rim = foot.plus(UP.times(thick));
+            Space lip = rim.plus(in.times(wide));
+            fold(way, edge, thick, foot, UP, out, facets);
+            fold(way, edge + thick, wide, rim, in, UP, facets);
+            fold(way, edge + thick + wide, thick, lip, UP.times(-1), in, facets);
+            fold(way, edge + 2 * thick + wide, FREE, lip.minus(UP.times(thick)), in, UP, facets);
+        }
+        return facets;
+    }
+
+    private void fold(Point way, double from, double length, Space base, Space going, Space faces, List<Facet> facets) {
+        Outline slab = cloth().above(way, from);
+        Sheet sheet = new Sheet(
+                base,
+                new Sheet.Run(way, from, going, FREE),
+                new Sheet.Run(RIGHT, 0, Space.flat(RIGHT), FREE),
+                new Plane("fold " + way + from, faces));
+        facets.addAll(sheet.inwards(length < FREE ? slab.below(way, from + length) : slab, Facet.Part.TOP));
+    }
+
+    /** Of several knots the first, once its corners are over. */
+    private List<Knot> knots() {
+        boolean first = moment == Moment.FIRST_PAIR
+                || (moment == Moment.NEAR_AND_FAR && tied.fit().tie() == Tie.FOUR_CORNER);
+        return first ? tied.knots().subList(0, 1) : List.of();
+    }
+}

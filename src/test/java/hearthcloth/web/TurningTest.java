@@ -1,0 +1,132 @@
+package hearthcloth.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The tied gift in a real browser: turned by drag, keys and buttons; still where it cannot be turned. */
+class TurningTest {
+
+    private static final Path PICTURES = Path.of("target", "pictures");
+
+    @TempDir
+    Path folder;
+
+    /** The example's cloth. */
+    static String tied(Visit visit) {
+        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+        visit.post("/example");
+        Matcher cloth = Pattern.compile("/cloth/(ex[\\w-]+)").matcher(visit.page("/cloth"));
+        assertThat(cloth.find()).isTrue();
+        return "/tied/" + cloth.group(1);
+    }
+
+    private static Locator button(Page page, String name) {
+        return page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    private static void shown(Page page) {
+        page.locator("#turning[data-shown]:not([hidden]) canvas").waitFor();
+    }
+
+    /** What the canvas shows once it has been drawn anew and rests; without its rim, where the focus is shown. */
+    private static byte[] seen(Page page) {
+        page.evaluate("() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))");
+        page.locator("#turning canvas[data-rest]").waitFor();
+        page.locator("#turning canvas").scrollIntoViewIfNeeded();
+        var box = page.locator("#turning canvas").boundingBox();
+        return page.screenshot(
+                new Page.ScreenshotOptions().setClip(box.x + 10, box.y + 10, box.width - 20, box.height - 20));
+    }
+
+    @Test
+    void it_turns_under_the_finger_by_keys_and_by_buttons() {
+        try (Browser browser = new Browser(folder, Browser.TURNING)) {
+            Page page = browser.window(Browser.Screen.TABLET, ColorScheme.LIGHT);
+            page.navigate(tied(browser.visit()));
+            shown(page);
+            byte[] first = seen(page);
+            var box = page.locator("#turning canvas").boundingBox();
+            page.mouse().move(box.x + box.width / 2, box.y + box.height / 2);
+            page.mouse().down();
+            page.mouse().move(box.x + box.width / 2 + 90, box.y + box.height / 2 - 30);
+            page.mouse().up();
+            byte[] dragged = seen(page);
+            assertThat(dragged).isNotEqualTo(first);
+            page.locator("#turning canvas").focus();
+            page.keyboard().press("ArrowLeft");
+            byte[] keyed = seen(page);
+            assertThat(keyed).isNotEqualTo(dragged);
+            page.keyboard().press("ArrowRight");
+            assertThat(seen(page)).isNotEqualTo(keyed);
+            page.keyboard().press("Home");
+            assertThat(seen(page)).isEqualTo(first);
+            button(page, "Tip away").click();
+            assertThat(seen(page)).isNotEqualTo(first);
+            assertThat(page.locator("[data-said]").innerText()).isEqualTo("tipped away");
+            button(page, "From a corner").click();
+            assertThat(seen(page)).isEqualTo(first);
+            page.screenshot(new Page.ScreenshotOptions()
+                    .setPath(PICTURES.resolve("7-tied.png"))
+                    .setFullPage(true));
+            browser.assertQuiet();
+        }
+    }
+
+    @Test
+    void what_is_chosen_is_shown_at_once_in_stills_and_model() {
+        try (Browser browser = new Browser(folder, Browser.TURNING)) {
+            Page page = browser.window(Browser.Screen.TABLET, ColorScheme.DARK);
+            page.navigate(tied(browser.visit()));
+            shown(page);
+            byte[] first = seen(page);
+            page.getByLabel("a quarter", new Page.GetByLabelOptions().setExact(true))
+                    .check();
+            page.locator("#turning[data-shown*='turn=1']").waitFor();
+            assertThat(page.url()).contains("turn=1");
+            assertThat(seen(page)).isNotEqualTo(first);
+            page.getByLabel("Round what").fill("bottle 3 x 9 in");
+            page.locator("#turning[data-shown*='bottle']").waitFor();
+            page.locator("#tied", new Page.LocatorOptions().setHasText("one-bottle wrap"))
+                    .waitFor();
+            Browser.assertFit(page, "a bottle tied, in the dark");
+            page.getByLabel("Round what").fill("box 30 x 30 x 30 in");
+            page.getByText("would do").waitFor();
+            assertThat(page.locator("#turning").isVisible()).isFalse();
+            browser.assertQuiet();
+        }
+    }
+
+    /** Where the browser draws no WebGL the still pictures stand alone, and nothing is missed. */
+    @Test
+    void the_pages_fit_and_stand_still_without_webgl() {
+        try (Browser browser = new Browser(folder, Browser.STILL)) {
+            String tied = tied(browser.visit());
+            for (Browser.Screen screen : new Browser.Screen[] {
+                Browser.Screen.PHONE, Browser.Screen.TABLET, Browser.Screen.DESK, Browser.Screen.WALL
+            }) {
+                for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
+                    Page page = browser.window(screen, scheme);
+                    page.navigate(tied);
+                    page.locator(".stills svg").first().waitFor();
+                    assertThat(page.locator("#turning").isVisible()).isFalse();
+                    page.getByText("Patch by patch").click();
+                    Browser.assertFit(page, "tied, " + screen + scheme);
+                    page.navigate("/tie/one-bottle-wrap");
+                    Browser.assertFit(page, "a tie, " + screen + scheme);
+                    page.context().close();
+                }
+            }
+            browser.assertQuiet();
+        }
+    }
+}
