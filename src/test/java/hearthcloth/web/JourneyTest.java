@@ -128,7 +128,9 @@ class JourneyTest {
         two.locator("#hearth-width").fill("5");
         two.locator("#hearth-width").press("Tab");
         two.getByText("in another window").waitFor();
-        two.reload();
+        assertThat(two.url()).contains("/cloths/compare");
+        Browser.assertFit(two, "both designs");
+        two.navigate(one.url());
         assertThat(two.locator("#round-2").count()).isZero();
         browser.assertQuiet();
     }
@@ -140,7 +142,14 @@ class JourneyTest {
                 Page page = cloth(screen, scheme);
                 Browser.assertFit(page, "cloth, " + screen + scheme);
                 for (String path : new String[] {
-                    "/gift?kind=box&a=12&b=9&c=4", "/stash", "/cloth", "/cut", "/cloths", "/settings", "/nothing"
+                    "/gift?kind=box&a=12&b=9&c=4",
+                    "/stash",
+                    "/cloth",
+                    "/cut",
+                    "/cloths",
+                    "/settings",
+                    "/copies",
+                    "/nothing"
                 }) {
                     page.navigate(path);
                     Browser.assertFit(page, path + ", " + screen + scheme);
