@@ -10,7 +10,8 @@ public final class Main {
 
     public static void main(String[] args) {
         CommandLineTool tool = new CommandLineTool(
-                (port, data, browser, shell) -> new Opening(port, data, browser).run(shell.out(), shell.err()));
+                (asked, shell) -> new Opening(asked.port(), asked.data(), asked.browser(), asked.restore(), asked.lan())
+                        .run(shell.out(), shell.err()));
         System.exit(tool.run(args, System.in, System.out, System.err));
     }
 }

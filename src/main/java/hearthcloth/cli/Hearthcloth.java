@@ -50,9 +50,22 @@ final class Hearthcloth implements Callable<Integer> {
     @Option(
             names = "--data",
             paramLabel = "FILE",
-            description = "File that keeps your work; a usual place if left out.")
+            description = "File that keeps your work; a usual place if left out. Or a studio's database,"
+                    + " postgresql://HOST/NAME.")
     @Nullable
     private String data;
+
+    @Option(
+            names = "--restore",
+            paramLabel = "COPY",
+            description = "Put a safety copy in the file's place first: \"last\", or the copy's name.")
+    @Nullable
+    private String restore;
+
+    @Option(
+            names = "--lan",
+            description = "Let telephones and tablets on this network in, each by a code shown in the workroom.")
+    private boolean lan;
 
     @Option(names = "--no-browser", description = "Only print the workroom's address.")
     private boolean noBrowser;
@@ -87,14 +100,17 @@ final class Hearthcloth implements Callable<Integer> {
     public Integer call() {
         OptionText text = new OptionText();
         int number = text.whole("--port", port, 0, 0, 65_535);
-        Optional<Path> file = text.read("--data", data, Optional.empty(), Hearthcloth::file);
+        Optional<String> place = text.read("--data", data, Optional.empty(), Hearthcloth::place);
         text.check();
-        return door.open(number, file, !noBrowser, shell);
+        return door.open(new WorkroomDoor.Asked(number, place, !noBrowser, Optional.ofNullable(restore), lan), shell);
     }
 
-    private static Optional<Path> file(String written) {
+    private static Optional<String> place(String written) {
         try {
-            return Optional.of(Path.of(written));
+            return Optional.of(
+                    written.matches("postgres(ql)?://.*")
+                            ? written
+                            : Path.of(written).toString());
         } catch (InvalidPathException e) {
             throw new MeasureException("\"" + shortened(written) + "\" is not a file name; choose another");
         }

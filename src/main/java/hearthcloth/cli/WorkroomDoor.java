@@ -1,6 +1,5 @@
 package hearthcloth.cli;
 
-import java.nio.file.Path;
 import java.util.Optional;
 
 /** Opens the workroom in the browser. */
@@ -8,12 +7,20 @@ import java.util.Optional;
 public interface WorkroomDoor {
 
     /**
+     * How it is asked to open.
+     *
+     * @param port to listen on
+     * @param data the maker's file or a studio's database, as typed; empty for the usual place
+     * @param browser whether to open her browser
+     * @param restore the safety copy to put back first; empty for none
+     * @param lan whether other devices on the network may come in
+     */
+    record Asked(int port, Optional<String> data, boolean browser, Optional<String> restore, boolean lan) {}
+
+    /**
      * Opens it and returns when it is closed.
      *
-     * @param port asked for
-     * @param data the maker's file; empty for the usual place
-     * @param browser whether to open her browser
      * @return 0, or 2 where it cannot be opened
      */
-    int open(int port, Optional<Path> data, boolean browser, Shell shell);
+    int open(Asked asked, Shell shell);
 }

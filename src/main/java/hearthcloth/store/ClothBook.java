@@ -11,6 +11,9 @@ import org.jdbi.v3.core.Jdbi;
 /** What she designed and made, with every change of a cloth undoable. Thread-safe. */
 public final class ClothBook {
 
+    /** How many states of a cloth are kept for pages that are out of date. */
+    private static final int PAST = 20;
+
     private final Jdbi jdbi;
     private final Clock clock;
 
@@ -48,13 +51,39 @@ public final class ClothBook {
 
     /** Keeps a new cloth under {@code id}. */
     public void keep(String id, String name, ClothDocument document) {
-        jdbi.useTransaction(handle -> handle.createUpdate(
-                        "insert into cloth (id, name, document, changed, version) values (:id, :name, :doc, :now, 1)")
+        jdbi.useTransaction(handle -> {
+            handle.createUpdate(
+                            "insert into cloth (id, name, document, changed, version) values (:id, :name, :doc, :now, 1)")
+                    .bind("id", id)
+                    .bind("name", name)
+                    .bind("doc", document.text())
+                    .bind("now", clock.instant().toString())
+                    .execute();
+            remember(handle, id);
+        });
+    }
+
+    /** The cloth as it was at a version; empty where that is too long ago. */
+    public Optional<SavedCloth> as(String id, long version) {
+        return jdbi.withHandle(handle -> handle.createQuery("select cloth.id, cloth.name, past.document, cloth.changed,"
+                        + " past.version from past join cloth on cloth.id = past.cloth"
+                        + " where past.cloth = :id and past.version = :version")
                 .bind("id", id)
-                .bind("name", name)
-                .bind("doc", document.text())
-                .bind("now", clock.instant().toString())
-                .execute());
+                .bind("version", version)
+                .map((row, context) -> cloth(row))
+                .findOne());
+    }
+
+    private static void remember(Handle handle, String id) {
+        handle.createUpdate("insert into past (cloth, version, document) select id, version, document from cloth"
+                        + " where id = :id")
+                .bind("id", id)
+                .execute();
+        handle.createUpdate("delete from past where cloth = :id and version <="
+                        + " (select version from cloth where id = :id) - :most")
+                .bind("id", id)
+                .bind("most", PAST)
+                .execute();
     }
 
     /**
@@ -87,6 +116,7 @@ public final class ClothBook {
                 .bind("now", clock.instant().toString())
                 .bind("id", id)
                 .execute();
+        remember(handle, id);
     }
 
     public void rename(String id, String name) {
@@ -99,6 +129,9 @@ public final class ClothBook {
     public void remove(String id) {
         jdbi.useTransaction(handle -> {
             handle.createUpdate("delete from cloth where id = :id")
+                    .bind("id", id)
+                    .execute();
+            handle.createUpdate("delete from past where cloth = :id")
                     .bind("id", id)
                     .execute();
             handle.createUpdate("delete from deed where book = :book")

@@ -112,6 +112,10 @@ public final class StashBook {
      * @throws StoreException where a piece of the plan is no longer there as it was planned; nothing is changed then
      */
     public List<Piece> cut(String label, Plan plan) {
+        return jdbi.inTransaction(handle -> cutNow(label, plan));
+    }
+
+    private List<Piece> cutNow(String label, Plan plan) {
         List<PieceCut> cuts =
                 plan.cuts().stream().filter(cut -> !cut.tree().kept().isEmpty()).toList();
         List<Piece> offcuts = new ArrayList<>();

@@ -1,5 +1,7 @@
 package hearthcloth.store;
 
+import java.util.Optional;
+
 /** The store cannot do what was asked; the message is a sentence for the maker. */
 public final class StoreException extends RuntimeException {
 
@@ -11,5 +13,10 @@ public final class StoreException extends RuntimeException {
 
     public StoreException(String message) {
         super(message);
+    }
+
+    /** What a database complained of somewhere behind {@code thrown}, in words; empty where it was something else. */
+    public static Optional<String> behind(Throwable thrown) {
+        return StoreTroubles.words(thrown);
     }
 }

@@ -7,6 +7,7 @@ import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Ruler;
 import hearthcloth.plan.Design;
 import hearthcloth.plan.Plan;
 import hearthcloth.plan.Rework;
@@ -130,6 +131,10 @@ final class ClothPage {
     }
 
     private void change(Context context) {
+        if (Stale.isStale(context, saved(context))) {
+            new ClothBeside(room, saved(context)).keep(context);
+            return;
+        }
         SavedCloth saved = current(context);
         ClothView before = view(context, saved);
         ClothChanges changes =
@@ -145,24 +150,26 @@ final class ClothPage {
         if (saved.document().life().stage() != ClothDocument.Stage.DESIGNED) {
             throw new StoreException("This cloth is cut already. Keep a copy of it to change the design.");
         }
-        String version = Room.field(context, "version");
-        if (!version.isEmpty() && !version.equals(String.valueOf(saved.version()))) {
-            throw new StoreException(
-                    "This cloth has meanwhile been changed in another window. Nothing was changed here; load it again.");
-        }
+        Stale.check(context, saved, "");
         return saved;
     }
 
     private SavedCloth settle(SavedCloth saved, String label, Design design, Stash stash) {
+        return book().save(
+                        saved,
+                        label,
+                        settled(saved, design, stash, room.settings().ruler()));
+    }
+
+    /** The cloth's document with another design, cut from the stash where that suffices. */
+    static ClothDocument settled(SavedCloth saved, Design design, Stash stash, Ruler ruler) {
         ClothDocument was = saved.document();
-        Settling settling = new Settling(stash, room.settings().ruler());
-        Settling.Answer answer = settling.fit(design, saved.name(), within(ANSWER_WITHIN_MS));
-        ClothDocument now = answer instanceof Settling.Answer.Made made
+        Settling.Answer answer = new Settling(stash, ruler).fit(design, saved.name(), within(ANSWER_WITHIN_MS));
+        return answer instanceof Settling.Answer.Made made
                 ? new ClothDocument(
                         bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())
                 : new ClothDocument(
                         design, Optional.empty(), ((Settling.Answer.Lacking) answer).why(), was.bench(), was.life());
-        return book().save(saved, label, now);
     }
 
     /** Bars that might be of several fabrics keep those they are now cut from, so that the next change leaves them. */
@@ -213,7 +220,9 @@ final class ClothPage {
     }
 
     private void turn(Context context, boolean forward) {
-        String id = saved(context).id();
+        SavedCloth saved = saved(context);
+        Stale.check(context, saved, "");
+        String id = saved.id();
         Optional<String> label = forward ? book().redo(id) : book().undo(id);
         answer(
                 context,
@@ -226,7 +235,18 @@ final class ClothPage {
         if (name.isEmpty() || name.length() > 80) {
             throw new MeasureException("write a name of up to 80 letters");
         }
-        book().rename(saved(context).id(), name);
+        SavedCloth saved = saved(context);
+        String was = Room.field(context, "was");
+        if (!was.isEmpty() && !was.equals(saved.name())) {
+            String cloth = "/cloth/" + saved.id();
+            throw new Stale(
+                    "This cloth has meanwhile been renamed in another window. Nothing was changed here.",
+                    "It is called " + saved.name() + ".",
+                    cloth,
+                    "was",
+                    saved.name());
+        }
+        book().rename(saved.id(), name);
         String to = Room.field(context, "back").equals("/cloths") ? "/cloths" : "/cloth/" + context.pathParam("id");
         Room.go(context, to, "It is called " + name + " now.");
     }

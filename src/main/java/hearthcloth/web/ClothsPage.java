@@ -37,24 +37,28 @@ public final class ClothsPage {
             return saved.document().life();
         }
 
-        /** When it was made, what it wrapped and who has it, as far as she wrote it down. */
         public String about() {
-            List<String> about = new ArrayList<>();
-            if (!life().made().isEmpty()) {
-                about.add("Made " + life().made());
-            }
-            if (!life().wrapped().isEmpty()) {
-                about.add((about.isEmpty() ? "Wrapped " : "wrapped ") + life().wrapped());
-            }
-            if (!life().keeper().isEmpty()) {
-                about.add((about.isEmpty() ? "With " : "with ") + life().keeper());
-            }
-            return String.join("; ", about);
+            return ClothsPage.about(life());
         }
 
         public boolean made() {
             return saved.document().plan().isPresent();
         }
+    }
+
+    /** When it was made, what it wrapped and who has it, as far as she wrote it down. */
+    private static String about(Life life) {
+        List<String> about = new ArrayList<>();
+        if (!life.made().isEmpty()) {
+            about.add("Made " + life.made());
+        }
+        if (!life.wrapped().isEmpty()) {
+            about.add((about.isEmpty() ? "Wrapped " : "wrapped ") + life.wrapped());
+        }
+        if (!life.keeper().isEmpty()) {
+            about.add((about.isEmpty() ? "With " : "with ") + life.keeper());
+        }
+        return String.join("; ", about);
     }
 
     private final Room room;
@@ -135,6 +139,7 @@ public final class ClothsPage {
     private void life(Context context) {
         SavedCloth saved = cloth(context);
         Life was = saved.document().life();
+        Stale.check(context, saved, about(was));
         Stage stage = Room.field(context, "sewn").equals("yes") && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
         Life now =
                 new Life(stage, note(context, "made"), note(context, "wrapped"), note(context, "keeper"), was.uses());
@@ -163,6 +168,7 @@ public final class ClothsPage {
 
     private void remove(Context context) {
         SavedCloth saved = cloth(context);
+        Stale.check(context, saved, about(saved.document().life()));
         room.store().cloths().remove(saved.id());
         Room.go(context, "/cloths", saved.name() + " is removed.");
     }

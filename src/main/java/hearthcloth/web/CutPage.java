@@ -177,8 +177,13 @@ public final class CutPage {
             throw new MeasureException("there is no such cut");
         }
         Set<String> ticked = new HashSet<>(cloth.document().bench().ticked());
-        if (!ticked.add(key)) {
-            ticked.remove(key);
+        String on = Room.field(context, "on");
+        boolean wanted = on.isEmpty() ? !ticked.contains(key) : on.equals("yes");
+        boolean changed = wanted ? ticked.add(key) : ticked.remove(key);
+        if (!changed) {
+            // The other device was quicker with the same tick.
+            answer(context);
+            return;
         }
         room.store()
                 .cloths()
@@ -209,14 +214,21 @@ public final class CutPage {
         return cloth;
     }
 
+    private static String ticks(SavedCloth cloth) {
+        int ticked = cloth.document().bench().ticked().size();
+        return ticked == 1 ? "One cut is ticked." : ticked + " cuts are ticked.";
+    }
+
     private void wrong(Context context) {
         SavedCloth cloth = designed(context);
+        Stale.check(context, cloth, ticks(cloth));
         new CutSlip(room, cloth, plan(cloth)).mend(context);
     }
 
     /** All is cut: the pieces are used up, the offcuts come back into the stash. */
     private void done(Context context) {
         SavedCloth cloth = designed(context);
+        Stale.check(context, cloth, ticks(cloth));
         Plan plan = plan(cloth);
         ClothDocument.Life life = cloth.document().life();
         ClothDocument now = cloth.document()

@@ -13,7 +13,6 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.StashBook;
 import hearthcloth.store.StashEdit;
-import hearthcloth.store.StoreException;
 import hearthcloth.store.SwatchBook;
 import hearthcloth.store.SwatchBook.Swatch;
 import io.javalin.config.RoutesConfig;
@@ -24,6 +23,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** One fabric: its name, colour, faces and nap, for all its pieces at once; her own picture of it. */
 public final class FabricPage {
@@ -132,11 +132,17 @@ public final class FabricPage {
 
     /** The fabric as it was when the page was shown. */
     private static Fabric meant(Context context, Stash stash) {
-        return stash.fabric(Room.field(context, "was"))
-                .filter(found -> seen(found, stash.of(found).size()).equals(context.formParam("seen")))
-                .orElseThrow(
-                        () -> new StoreException("This fabric has meanwhile been changed in another window. Nothing"
-                                + " was changed; go back to the stash and look again."));
+        Optional<Fabric> now = stash.fabric(Room.field(context, "was"));
+        return now.filter(found -> seen(found, stash.of(found).size()).equals(context.formParam("seen")))
+                .orElseThrow(() -> new Stale(
+                        "This fabric has meanwhile been changed in another window. Nothing was changed here.",
+                        now.map(found -> found.name() + ", " + found.colour().hex() + ", " + StashView.about(found)
+                                        + "; "
+                                        + StashView.pieces(stash.of(found).size()) + ".")
+                                .orElse("There is no fabric of that name in the stash any more."),
+                        now.map(found -> address(found.name())).orElse("/stash"),
+                        "seen",
+                        now.map(found -> seen(found, stash.of(found).size())).orElse("")));
     }
 
     /** Her picture is left under the old name too, so that undoing finds it. */

@@ -12,9 +12,22 @@ import java.util.List;
  * @param said a sentence to be shown and spoken: what was just done, or what went wrong; may be empty
  * @param path of this page, to come back to
  * @param example true while the example that comes with the workroom lies in it
+ * @param careful what she has to know on every page, such as that no safety copy could be made; mostly empty
  */
 public record Frame(
-        String title, String stage, String token, Settings settings, String said, String path, boolean example) {
+        String title,
+        String stage,
+        String token,
+        Settings settings,
+        String said,
+        String path,
+        boolean example,
+        String careful) {
+
+    /** The same page under another address, with something said on it. */
+    Frame saying(String words, String address) {
+        return new Frame(title, stage, token, settings, words, address, example, careful);
+    }
 
     /** The stages of the job, in order; each is always reachable. */
     public record Stage(String word, String href) {}

@@ -1,11 +1,13 @@
 package hearthcloth.web;
 
+import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.StoreException;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -16,8 +18,10 @@ import java.util.concurrent.CountDownLatch;
  * @param port asked for; the next free one is taken where it is in use
  * @param data the maker's file; empty for the usual place
  * @param browser whether to open her browser
+ * @param restore a safety copy to put in the file's place first; empty for none
+ * @param lan whether other devices on the network may come in
  */
-public record Opening(int port, Optional<Path> data, boolean browser) {
+public record Opening(int port, Optional<String> data, boolean browser, Optional<String> restore, boolean lan) {
 
     /**
      * Opens and waits for Ctrl-C.
@@ -25,13 +29,20 @@ public record Opening(int port, Optional<Path> data, boolean browser) {
      * @return 0, or 2 where the workroom cannot be opened, which is said on {@code err}
      */
     public int run(PrintStream out, PrintStream err) {
-        Path file = data.orElseGet(Opening::usual).toAbsolutePath();
+        Path file = data.map(Path::of).orElseGet(Opening::usual).toAbsolutePath();
+        Clock clock = Clock.system(ZoneId.systemDefault());
         try {
             Files.createDirectories(Optional.ofNullable(file.getParent()).orElse(file));
-            Workroom room = Workroom.open(file, port, Clock.systemUTC());
+            restore.ifPresent(name -> out.println("Put back: the safety copy of "
+                    + SafetyCopies.putBack(file, name, clock).made()));
+            Workroom room = Workroom.open(file, port, clock, lan);
             out.println("The workroom is open at " + room.address());
             out.println("Your work is kept in " + file + ". Press Ctrl-C to close.");
+            if (lan) {
+                out.println("Other devices on this network come in by " + room.address() + "devices");
+            }
             out.flush();
+            room.careful().ifPresent(err::println);
             if (browser) {
                 show(room.address());
             }

@@ -14,7 +14,6 @@ import hearthcloth.stash.SpokenPieces;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.StashBook;
 import hearthcloth.store.StashEdit;
-import hearthcloth.store.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -130,10 +129,9 @@ public final class PiecePage {
 
     /** The pieces she means, as they were when the page was shown. */
     private List<Piece> meant(Context context, Stash stash) {
-        Lot lot = lot(context, stash)
-                .filter(found -> seen(found).equals(context.formParam("seen")))
-                .orElseThrow(() -> new StoreException("These pieces have meanwhile been changed in another window."
-                        + " Nothing was changed; go back to the stash and look again."));
+        Optional<Lot> now = lot(context, stash);
+        Lot lot = now.filter(found -> seen(found).equals(context.formParam("seen")))
+                .orElseThrow(() -> overtaken(now));
         String many = Room.field(context, "many");
         int count = many.isEmpty() ? 1 : many.matches("\\d{1,5}") ? Integer.parseInt(many) : 0;
         if (count < 1 || count > lot.count()) {
@@ -141,6 +139,24 @@ public final class PiecePage {
                     "there are " + lot.count() + " of these; say how many of them, from 1 to " + lot.count());
         }
         return lot.pieces().subList(0, count);
+    }
+
+    private Stale overtaken(Optional<Lot> now) {
+        String words = "These pieces have meanwhile been changed in another window. Nothing was changed here.";
+        if (now.isEmpty()) {
+            return new Stale(words, "They are no longer in the stash.", "/stash", "seen", "");
+        }
+        Lot lot = now.get();
+        Piece piece = lot.first();
+        String washed = StashView.washed(piece.washed());
+        return new Stale(
+                words,
+                StashView.pieces(lot.count()) + " of " + piece.fabric().name() + ", "
+                        + room.settings().ruler().write(lot.size(), Rounding.NEAREST)
+                        + (washed.isEmpty() ? "." : ", " + washed + "."),
+                "/stash/piece/" + piece.id(),
+                "seen",
+                seen(lot));
     }
 
     private void change(Context context) {

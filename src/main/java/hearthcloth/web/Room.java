@@ -3,6 +3,7 @@ package hearthcloth.web;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -46,7 +47,8 @@ final class Room {
                 settings(),
                 text(context, "said"),
                 path,
-                store.setting(Example.SETTING).isPresent());
+                store.setting(Example.SETTING).isPresent(),
+                store.copies().flatMap(SafetyCopies::trouble).orElse(""));
     }
 
     /** True when htmx asks for a part of a page, not for a whole one. */

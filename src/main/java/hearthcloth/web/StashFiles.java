@@ -67,9 +67,11 @@ final class StashFiles {
             return;
         }
         StashFile.Read read = (StashFile.Read) reading;
-        Arrivals arrivals = page.arrivals();
-        arrivals.add(read.stash());
-        String said = page.keep("add " + StashView.pieces(arrivals.pieces().size()) + " from a file", arrivals);
+        String said = room.store().atOnce(() -> {
+            Arrivals arrivals = page.arrivals();
+            arrivals.add(read.stash());
+            return page.keep("add " + StashView.pieces(arrivals.pieces().size()) + " from a file", arrivals);
+        });
         List<String> more = new ArrayList<>(
                 read.warnings().stream().limit(5).map(Troubles::upright).toList());
         if (!read.kept().isEmpty()) {

@@ -75,9 +75,7 @@ public final class StashPage {
 
     /** The whole page, with what she wrote still in its boxes. */
     void page(Context context, StashView view, Draft draft, String said) {
-        Frame plain = room.frame(context, "What have you got?", "Stash");
-        Frame frame = new Frame(
-                plain.title(), plain.stage(), plain.token(), plain.settings(), said, "/stash", plain.example());
+        Frame frame = room.frame(context, "What have you got?", "Stash").saying(said, "/stash");
         room.show(context, "stash.jte", Map.of("frame", frame, "view", view, "draft", draft));
     }
 
@@ -91,9 +89,7 @@ public final class StashPage {
         String line = Room.field(context, "line");
         SpokenLine said = SpokenPieces.hear(line, room.settings().bare());
         if (said instanceof SpokenPieces pieces) {
-            Arrivals arrivals = arrivals();
-            arrivals.add(pieces);
-            answer(context, keep("add " + pieces.count() + " of " + pieces.name(), arrivals), true);
+            answer(context, kept(pieces), true);
             return;
         }
         StashHeard heard = StashHeard.of(
@@ -116,20 +112,20 @@ public final class StashPage {
             page(context.status(422), whole(), new Draft("", StashHeard.NOTHING, text, List.of(many)), "");
             return;
         }
-        Arrivals arrivals = arrivals();
+        List<SpokenPieces> heard = new ArrayList<>();
         List<String> left = new ArrayList<>();
         List<String> wrong = new ArrayList<>();
         for (String line : lines) {
             SpokenLine said = SpokenPieces.hear(line, room.settings().bare());
             if (said instanceof SpokenPieces pieces) {
-                arrivals.add(pieces);
+                heard.add(pieces);
             } else if (said instanceof SpokenLine.Unclear unclear) {
                 left.add(line);
                 wrong.add("“" + line.strip() + "”: " + unclear.sentence() + ".");
             }
         }
-        int come = arrivals.pieces().size();
-        String said = come == 0 ? "" : keep("add " + StashView.pieces(come), arrivals);
+        int come = heard.stream().mapToInt(SpokenPieces::count).sum();
+        String said = come == 0 ? "" : kept("add " + StashView.pieces(come), heard);
         if (wrong.isEmpty()) {
             Room.go(context, "/stash", said.isEmpty() ? "There was nothing in the box." : said);
         } else {
@@ -139,10 +135,20 @@ public final class StashPage {
     }
 
     private void fields(Context context) {
-        Arrivals arrivals = arrivals();
-        SpokenPieces pieces = fromFields(context);
-        arrivals.add(pieces);
-        answer(context, keep("add " + pieces.count() + " of " + pieces.name(), arrivals), false);
+        answer(context, kept(fromFields(context)), false);
+    }
+
+    /** Numbered and kept as one change, so that two devices that add at once get numbers of their own. */
+    private String kept(String label, List<SpokenPieces> heard) {
+        return room.store().atOnce(() -> {
+            Arrivals arrivals = arrivals();
+            heard.forEach(arrivals::add);
+            return keep(label, arrivals);
+        });
+    }
+
+    private String kept(SpokenPieces pieces) {
+        return kept("add " + pieces.count() + " of " + pieces.name(), List.of(pieces));
     }
 
     private SpokenPieces fromFields(Context context) {

@@ -24,8 +24,11 @@ final class Troubles {
         routes.exception(HttpResponseException.class, (e, context) -> say(context, e.getStatus(), e.getMessage()));
         routes.exception(
                 Exception.class,
-                (e, context) ->
-                        say(context, 500, "Something went wrong inside the workroom. Nothing was changed; try again."));
+                (e, context) -> say(
+                        context,
+                        500,
+                        StoreException.behind(e)
+                                .orElse("Something went wrong inside the workroom. Nothing was changed; try again.")));
         routes.error(404, context -> say(context, 404, "There is nothing at this address."));
     }
 

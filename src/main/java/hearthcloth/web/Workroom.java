@@ -1,5 +1,6 @@
 package hearthcloth.web;
 
+import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
 import hearthcloth.store.StoreException;
 import io.javalin.Javalin;
@@ -16,9 +17,11 @@ public final class Workroom implements AutoCloseable {
     private static final int PORTS_TRIED = 20;
 
     private final Javalin server;
+    private final Store store;
 
-    private Workroom(Javalin server) {
+    private Workroom(Javalin server, Store store) {
         this.server = server;
+        this.store = store;
     }
 
     /**
@@ -43,7 +46,8 @@ public final class Workroom implements AutoCloseable {
         for (int tried = 0; ; tried++) {
             try {
                 return new Workroom(
-                        server(store, devices).start(lan ? "0.0.0.0" : "127.0.0.1", port == 0 ? 0 : port + tried));
+                        server(store, devices).start(lan ? "0.0.0.0" : "127.0.0.1", port == 0 ? 0 : port + tried),
+                        store);
             } catch (JavalinBindException e) {
                 if (port == 0 || tried == PORTS_TRIED) {
                     throw new StoreException("No port is free from " + port + " on; choose another with --port.", e);
@@ -61,6 +65,11 @@ public final class Workroom implements AutoCloseable {
         return server.port();
     }
 
+    /** What she has to know although the workroom is open; mostly empty. */
+    Optional<String> careful() {
+        return store.copies().flatMap(SafetyCopies::trouble);
+    }
+
     @Override
     public void close() {
         server.stop();
@@ -72,7 +81,9 @@ public final class Workroom implements AutoCloseable {
         return Javalin.create(config -> {
             settle(config);
             guard.stand(config.routes);
+            config.routes.before(context -> store.copies().ifPresent(SafetyCopies::daily));
             new Troubles(room).add(config.routes);
+            new BothPage(room).add(config.routes);
             new Letters().add(config.routes);
             new GiftPage(room).add(config.routes);
             new GalleryPage(room).add(config.routes);
@@ -86,6 +97,7 @@ public final class Workroom implements AutoCloseable {
             new ArchivePage(room).add(config.routes);
             new DevicesPage(room, devices).add(config.routes);
             new SettingsPage(room).add(config.routes);
+            new SafetyPage(room).add(config.routes);
             new Example(room).add(config.routes);
         });
     }

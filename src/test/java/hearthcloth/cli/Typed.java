@@ -17,8 +17,10 @@ record Typed(int code, String out, String err) {
     static Typed withInput(byte[] input, String... words) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = new CommandLineTool((port, data, browser, shell) -> {
-                    shell.out().println("workroom at " + port + ", " + data + ", " + browser);
+        int code = new CommandLineTool((asked, shell) -> {
+                    shell.out()
+                            .println("workroom at " + asked.port() + ", " + asked.data() + ", " + asked.browser() + ", "
+                                    + asked.restore());
                     return 0;
                 })
                 .run(

@@ -16,7 +16,10 @@ class WorkroomCommandTest {
     void options_are_handed_on() {
         Typed typed = Typed.words("--port", "0", "--data", "my/work.db", "--no-browser");
         assertThat(typed.code()).isZero();
-        assertThat(typed.out()).contains("workroom at 0, Optional[my/work.db], false");
+        assertThat(typed.out()).contains("workroom at 0, Optional[my/work.db], false, Optional.empty");
+        assertThat(Typed.words("--restore", "last").out()).contains("Optional.empty, true, Optional[last]");
+        assertThat(Typed.words("--data", "postgresql://ada@server/studio").out())
+                .contains("Optional[postgresql://ada@server/studio]");
     }
 
     @Test

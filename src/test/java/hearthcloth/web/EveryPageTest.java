@@ -89,6 +89,9 @@ class EveryPageTest {
                     "/sew/" + one + "?step=99",
                     "/cloths",
                     "/cloths/compare?c=" + one + "&c=" + other,
+                    "/tied/" + one,
+                    "/copies",
+                    "/devices",
                     "/settings");
         }
     }

@@ -128,7 +128,9 @@ class JourneyTest {
         two.locator("#hearth-width").fill("5");
         two.locator("#hearth-width").press("Tab");
         two.getByText("in another window").waitFor();
-        two.reload();
+        assertThat(two.url()).contains("/cloths/compare");
+        Browser.assertFit(two, "both designs");
+        two.navigate(one.url());
         assertThat(two.locator("#round-2").count()).isZero();
         browser.assertQuiet();
     }

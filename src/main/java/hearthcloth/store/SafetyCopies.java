@@ -1,0 +1,277 @@
+package hearthcloth.store;
+
+import hearthcloth.store.SafetyCopy.Reason;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jdbi.v3.core.JdbiException;
+import org.sqlite.SQLiteConnection;
+
+/**
+ * Whole copies of the maker's file in a folder beside it: one a day, one before each change of its form, one before an
+ * older copy is put back. A copy appears under its name only when it is whole, checked and on the disk. Thread-safe.
+ */
+public final class SafetyCopies {
+
+    /** When a copy that failed is tried again. */
+    private static final Duration AGAIN = Duration.ofHours(1);
+
+    private final SqliteFile file;
+    private final Clock clock;
+    private Optional<LocalDate> looked = Optional.empty();
+    private Instant notBefore = Instant.MIN;
+    private Optional<String> trouble = Optional.empty();
+
+    SafetyCopies(SqliteFile file, Clock clock) {
+        this.file = file;
+        this.clock = clock;
+    }
+
+    /** Where the copies of {@code file} lie. */
+    static Path folder(Path file) {
+        return file.resolveSibling(file.getFileName() + ".copies");
+    }
+
+    SqliteFile file() {
+        return file;
+    }
+
+    public Path folder() {
+        return folder(file.path());
+    }
+
+    /** What there is, the newest first. */
+    public List<SafetyCopy> all() {
+        return all(file.path());
+    }
+
+    static List<SafetyCopy> all(Path file) {
+        if (!Files.isDirectory(folder(file))) {
+            return List.of();
+        }
+        try (Stream<Path> entries = Files.list(folder(file))) {
+            List<SafetyCopy> copies = new ArrayList<>();
+            for (Path entry : (Iterable<Path>) entries::iterator) {
+                SafetyCopy.of(entry.getFileName().toString(), Files.size(entry)).ifPresent(copies::add);
+            }
+            copies.sort(Comparator.comparing(SafetyCopy::made)
+                    .thenComparing(SafetyCopy::name)
+                    .reversed());
+            return List.copyOf(copies);
+        } catch (IOException e) {
+            throw new StoreException("The folder of safety copies, " + folder(file) + ", cannot be read.", e);
+        }
+    }
+
+    /** Makes the day's copy unless there is one. A failure stops nobody from working and is told by {@link #trouble}. */
+    public synchronized void daily() {
+        Instant now = clock.instant();
+        LocalDate today = day(now);
+        if (looked.equals(Optional.of(today)) || now.isBefore(notBefore)) {
+            return;
+        }
+        try {
+            boolean made = all().stream()
+                    .anyMatch(copy ->
+                            copy.reason() == Reason.DAILY && day(copy.made()).equals(today));
+            if (!made) {
+                make(Reason.DAILY);
+            }
+            looked = Optional.of(today);
+        } catch (StoreException e) {
+            trouble = Optional.of(String.valueOf(e.getMessage()));
+            // A copy late is better than none.
+            notBefore = now.plus(AGAIN);
+        }
+    }
+
+    /** The day begins without a copy: what there is was made just now. */
+    synchronized void beginEmpty() {
+        looked = Optional.of(day(clock.instant()));
+    }
+
+    /** Why the last copy could not be made; empty while all is well. */
+    public synchronized Optional<String> trouble() {
+        return trouble;
+    }
+
+    private LocalDate day(Instant moment) {
+        return LocalDate.ofInstant(moment, clock.getZone());
+    }
+
+    /**
+     * Makes a copy of what is kept at this moment.
+     *
+     * @throws StoreException in words, where no whole copy could be made
+     */
+    public SafetyCopy make(Reason reason) {
+        return make(reason, "");
+    }
+
+    /** @param spared is not thinned out, whatever its age */
+    private synchronized SafetyCopy make(Reason reason, String spared) {
+        Path part = folder().resolve("part");
+        try {
+            Files.createDirectories(folder());
+            Files.deleteIfExists(part);
+            file.jdbi()
+                    .useHandle(handle -> handle.execute(
+                            "vacuum into ?", part.toAbsolutePath().toString()));
+            SqliteFile.refuseDamaged(part);
+            toDisk(part);
+            Path whole = folder().resolve(freeName(reason));
+            Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE);
+            toDisk(folder());
+            thin(reason, spared);
+            trouble = Optional.empty();
+            return SafetyCopy.of(whole.getFileName().toString(), Files.size(whole))
+                    .orElseThrow();
+        } catch (IOException | JdbiException | StoreException e) {
+            drop(part);
+            String why = e instanceof StoreException
+                    ? String.valueOf(e.getMessage())
+                    : StoreTroubles.words(e).orElse("The folder cannot be written, or its disk is full.");
+            throw new StoreException("No safety copy could be made in " + folder() + ". " + why, e);
+        }
+    }
+
+    private static void drop(Path part) {
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            // It lies where the next copy begins, which takes it away.
+        }
+    }
+
+    private String freeName(Reason reason) {
+        int number = 1;
+        String name = SafetyCopy.name(clock.instant(), reason, number);
+        while (Files.exists(folder().resolve(name))) {
+            number++;
+            name = SafetyCopy.name(clock.instant(), reason, number);
+        }
+        return name;
+    }
+
+    /** Only whole copies of our own naming are ever taken away, the oldest of their kind first. */
+    private void thin(Reason reason, String spared) throws IOException {
+        List<SafetyCopy> alike =
+                all().stream().filter(copy -> copy.reason() == reason).toList();
+        for (SafetyCopy old : alike.subList(Math.min(reason.most(), alike.size()), alike.size())) {
+            if (!old.name().equals(spared)) {
+                Files.deleteIfExists(folder().resolve(old.name()));
+            }
+        }
+    }
+
+    static void toDisk(Path path) throws IOException {
+        if (Files.isDirectory(path)) {
+            try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ)) {
+                channel.force(true);
+            } catch (IOException e) {
+                // Not every system lets a folder be opened; there the move itself has to do.
+            }
+            return;
+        }
+        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+    }
+
+    /**
+     * Puts a copy back in place of what is kept now, which is itself copied first.
+     *
+     * @param name of one of {@link #all}
+     * @throws StoreException in words, where that cannot be done; what is kept is as it was then
+     */
+    public synchronized SafetyCopy restore(String name) {
+        SafetyCopy copy = all().stream()
+                .filter(each -> each.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new StoreException("There is no such copy any more. Nothing was changed."));
+        Path from = folder().resolve(copy.name());
+        refuseUnfit(from);
+        make(Reason.RESTORE, name);
+        try {
+            file.jdbi().useHandle(handle -> over(handle.getConnection().unwrap(SQLiteConnection.class), from));
+        } catch (JdbiException | SQLException e) {
+            throw StoreTroubles.told(e, "The copy could not be put back; the workroom is as it was.");
+        }
+        file.migrate();
+        return copy;
+    }
+
+    private static void refuseUnfit(Path copy) {
+        String words = "The copy " + copy.getFileName() + " is damaged or cannot be read. Nothing was changed; choose"
+                + " another one.";
+        try {
+            if (SqliteFile.look(copy) == SqliteFile.Found.NEW) {
+                throw new StoreException(words);
+            }
+        } catch (StoreException e) {
+            throw new StoreException(words, e);
+        }
+    }
+
+    /** SQLite's own online backup, the other way round: one transaction, whole or not at all. */
+    private static void over(SQLiteConnection connection, Path from) throws SQLException {
+        int code =
+                connection.getDatabase().restore("main", from.toAbsolutePath().toString(), null);
+        if (code != 0) {
+            throw new SQLException("restoring answered " + code);
+        }
+    }
+
+    /**
+     * Puts a copy in the place of a file that cannot be opened any more; the file is kept under another name beside it.
+     *
+     * @param name of a copy, or {@code last} for the newest
+     * @return the copy
+     * @throws StoreException in words, where that cannot be done
+     */
+    public static SafetyCopy putBack(Path file, String name, Clock clock) {
+        SafetyCopy copy = all(file).stream()
+                .filter(each -> name.equals("last") || each.name().equals(name))
+                .findFirst()
+                .orElseThrow(() ->
+                        new StoreException("There is no safety copy " + (name.equals("last") ? "" : "\"" + name + "\" ")
+                                + "in " + folder(file) + ". Nothing was changed."));
+        Path from = folder(file).resolve(copy.name());
+        refuseUnfit(from);
+        try {
+            Path part = folder(file).resolve("part");
+            Files.copy(from, part, StandardCopyOption.REPLACE_EXISTING);
+            toDisk(part);
+            aside(file, SafetyCopy.stamp(clock.instant()));
+            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+            toDisk(folder(file).resolveSibling(""));
+            return copy;
+        } catch (IOException e) {
+            throw new StoreException(
+                    "The copy could not be put back: the folder of " + file + " cannot be written.", e);
+        }
+    }
+
+    /** The journal belongs to the file it was written for and goes with it. */
+    private static void aside(Path file, String stamp) throws IOException {
+        for (String part : List.of("-wal", "-shm", "")) {
+            Path there = file.resolveSibling(file.getFileName() + part);
+            if (Files.exists(there)) {
+                Files.move(there, file.resolveSibling(file.getFileName() + ".aside-" + stamp + part));
+            }
+        }
+    }
+}

@@ -1,0 +1,211 @@
+package hearthcloth.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.MigrationVersion;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteOpenMode;
+
+/**
+ * The maker's file: looked at before anything is written to it, so that what is foreign, damaged or of a newer
+ * Hearthcloth is left byte by byte as it is; then brought to today's form, after a safety copy.
+ */
+record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
+
+    /** The form of today: the last of {@code db/migration}. */
+    static final String FORM = "3";
+
+    /** "HCLT", the application id in the header (https://www.sqlite.org/fileformat.html#application_id). */
+    static final int MARK = 0x48434c54;
+
+    private static final Set<String> OURS = Set.of("piece", "cloth", "deed", "setting", "flyway_schema_history");
+    private static final int PATIENCE_MS = 10_000;
+
+    /** What a file is before it is opened. */
+    enum Found {
+        /** Nothing is there yet. */
+        NEW,
+        /** Ours, of an older form. */
+        OLDER,
+        /** Ours, of today's form. */
+        TODAY
+    }
+
+    static SQLiteConfig usual() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setBusyTimeout(PATIENCE_MS);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        return config;
+    }
+
+    private static SqliteFile with(Path path, SQLiteConfig config) {
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + path.toAbsolutePath());
+        Jdbi jdbi = Jdbi.create(source);
+        jdbi.setTransactionHandler(OneChange.inFile(jdbi.getTransactionHandler()));
+        return new SqliteFile(path, source, jdbi);
+    }
+
+    /** See {@link Store#open(Path, Clock)}. */
+    static Store open(Path path, SQLiteConfig config, Clock clock) {
+        Found found = look(path);
+        SqliteFile file = with(path, config);
+        SafetyCopies copies = new SafetyCopies(file, clock);
+        if (found == Found.OLDER) {
+            try {
+                copies.make(SafetyCopy.Reason.UPDATE);
+            } catch (StoreException e) {
+                throw new StoreException(
+                        name(path) + " is of an older Hearthcloth and has to be brought up to date, but: "
+                                + e.getMessage() + "It is left as it is.",
+                        e);
+            }
+        }
+        if (found != Found.TODAY) {
+            file.migrate();
+        }
+        file.beginWriting();
+        if (found == Found.NEW) {
+            copies.beginEmpty();
+        } else {
+            copies.daily();
+        }
+        return new Store(file.jdbi, clock, Optional.of(copies));
+    }
+
+    private static String name(Path path) {
+        return "The file " + path.getFileName();
+    }
+
+    /**
+     * What lies at a path; nothing is written there.
+     *
+     * @throws StoreException in words, where it cannot be a workroom's file, or not one of this Hearthcloth
+     */
+    static Found look(Path path) {
+        if (Files.isDirectory(path)) {
+            throw refused(path, "is a folder");
+        }
+        try {
+            if (!Files.exists(path) || Files.size(path) == 0) {
+                return Found.NEW;
+            }
+        } catch (IOException e) {
+            throw refused(path, "cannot be read");
+        }
+        try {
+            return reading(path).withHandle(handle -> found(path, handle));
+        } catch (JdbiException e) {
+            if (StoreTroubles.isDamage(e)) {
+                throw damaged(path);
+            }
+            throw StoreTroubles.told(e, ending(path));
+        }
+    }
+
+    private static Jdbi reading(Path path) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        config.resetOpenMode(SQLiteOpenMode.CREATE);
+        config.setBusyTimeout(PATIENCE_MS);
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + path.toAbsolutePath());
+        return Jdbi.create(source);
+    }
+
+    private static Found found(Path path, Handle handle) {
+        int mark = number(handle, "pragma application_id");
+        List<String> names = handle.createQuery("select name from sqlite_master where type in ('table', 'view')")
+                .mapTo(String.class)
+                .list();
+        if (names.isEmpty() && mark == 0 && number(handle, "pragma user_version") == 0) {
+            return Found.NEW;
+        }
+        if ((mark != 0 && mark != MARK) || !names.containsAll(OURS)) {
+            throw refused(path, "belongs to another program");
+        }
+        if (!whole(handle)) {
+            throw damaged(path);
+        }
+        MigrationVersion form = handle
+                .createQuery("select version from flyway_schema_history where success = 1 and version is not null")
+                .mapTo(String.class)
+                .list()
+                .stream()
+                .map(MigrationVersion::fromVersion)
+                .max(MigrationVersion::compareTo)
+                .orElseThrow(() -> refused(path, "belongs to another program"));
+        int newer = form.compareTo(MigrationVersion.fromVersion(FORM));
+        if (newer > 0) {
+            throw refused(path, "was written by a newer Hearthcloth, which opens it");
+        }
+        return newer == 0 ? Found.TODAY : Found.OLDER;
+    }
+
+    private static int number(Handle handle, String pragma) {
+        return handle.createQuery(pragma).mapTo(Integer.class).one();
+    }
+
+    private static boolean whole(Handle handle) {
+        return handle.createQuery("pragma integrity_check(1)")
+                .mapTo(String.class)
+                .list()
+                .equals(List.of("ok"));
+    }
+
+    /** A copy that is not whole is none. */
+    static void refuseDamaged(Path path) {
+        if (!reading(path).withHandle(SqliteFile::whole)) {
+            throw new StoreException("The copy was not whole.");
+        }
+    }
+
+    private static String ending(Path path) {
+        return name(path) + " is left as it is; choose another with --data.";
+    }
+
+    private static StoreException refused(Path path, String why) {
+        return new StoreException(name(path) + " " + why + ". It is left as it is; choose another with --data.");
+    }
+
+    private static StoreException damaged(Path path) {
+        List<SafetyCopy> copies = SafetyCopies.all(path);
+        String mend = copies.isEmpty()
+                ? " There is no safety copy of it yet; an archive you took out can be brought into a new one."
+                : " The last safety copy is of " + copies.get(0).made() + "; start with \"--restore last\" to put it in"
+                        + " its place. The damaged file is kept beside it.";
+        return new StoreException(name(path) + " is damaged and is left as it is." + mend);
+    }
+
+    /** Brings the file to today's form. */
+    void migrate() {
+        try {
+            Flyway.configure().dataSource(source).load().migrate();
+        } catch (FlywayException e) {
+            throw StoreTroubles.told(e, ending(path));
+        }
+    }
+
+    /** Marks the file as ours, each time anew: only a true write proves that it can be written. */
+    private void beginWriting() {
+        try {
+            jdbi.useHandle(handle -> handle.execute("pragma application_id = " + MARK));
+        } catch (JdbiException e) {
+            throw StoreTroubles.told(e, ending(path));
+        }
+    }
+}

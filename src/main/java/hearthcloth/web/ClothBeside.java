@@ -1,0 +1,44 @@
+package hearthcloth.web;
+
+import hearthcloth.stash.Stash;
+import hearthcloth.store.ClothBook;
+import hearthcloth.store.ClothDocument;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.StoreException;
+import io.javalin.http.Context;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A change made on a state of a cloth that another window has overtaken: it is made to that state and kept beside the
+ * cloth as one of its own, so that both windows' work is there to choose from.
+ *
+ * @param now the cloth as the other window left it
+ */
+record ClothBeside(Room room, SavedCloth now) {
+
+    void keep(Context context) {
+        ClothBook book = room.store().cloths();
+        String version = Room.field(context, "version");
+        SavedCloth seen = (version.matches("\\d{1,18}")
+                        ? book.as(now.id(), Long.parseLong(version))
+                        : Optional.<SavedCloth>empty())
+                .orElseThrow(() -> new StoreException("This cloth has been changed many times in another window since"
+                        + " this page was loaded. Nothing was changed here; load it again."));
+        Stash stash = room.store().stash().whole();
+        ClothView view = new ClothView(
+                seen, stash, Map.of(), room.settings(), Wished.of(room.store()), Room.field(context, "at"));
+        ClothChanges.Change change =
+                new ClothChanges(view, stash, room.settings().bare(), name -> Room.field(context, name)).read();
+        ClothDocument hers = ClothPage.settled(
+                        seen, change.design(), stash, room.settings().ruler())
+                .with(ClothDocument.Life.begun());
+        String id = NewCloth.id(now.id().startsWith(Example.MARK));
+        book.keep(id, now.name() + ", " + change.label(), hers);
+        Room.go(
+                context,
+                "/cloths/compare?c=" + now.id() + "&c=" + id,
+                now.name() + " has meanwhile been changed in another window. Both are kept: it stays as that window"
+                        + " left it, and yours stands beside it with your change of the " + change.label() + ".");
+    }
+}
