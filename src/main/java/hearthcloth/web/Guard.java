@@ -29,16 +29,18 @@ final class Guard {
     /** An archive of many cloths with pictures of fabrics; larger ones are refused. */
     static final long LARGEST_REQUEST = 64L << 20;
 
-    private final String token;
+    private final Desk desk;
 
-    Guard() {
-        byte[] bytes = new byte[24];
-        new SecureRandom().nextBytes(bytes);
-        this.token = HexFormat.of().formatHex(bytes);
+    /** @param desk knows the token of whoever a request comes from */
+    Guard(Desk desk) {
+        this.desk = desk;
     }
 
-    String token() {
-        return token;
+    /** A token nobody can guess. */
+    static String newToken() {
+        byte[] bytes = new byte[24];
+        new SecureRandom().nextBytes(bytes);
+        return HexFormat.of().formatHex(bytes);
     }
 
     void stand(RoutesConfig routes) {
@@ -69,7 +71,7 @@ final class Guard {
     private boolean matches(@Nullable String given) {
         return given != null
                 && MessageDigest.isEqual(
-                        given.getBytes(StandardCharsets.UTF_8), token.getBytes(StandardCharsets.UTF_8));
+                        given.getBytes(StandardCharsets.UTF_8), desk.token().getBytes(StandardCharsets.UTF_8));
     }
 
     private static String authority(String origin) {

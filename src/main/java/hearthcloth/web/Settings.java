@@ -15,6 +15,9 @@ import hearthcloth.store.Store;
  */
 public record Settings(Ruler ruler, Paper paper, boolean asked) {
 
+    /** Before anybody has said how she measures. */
+    static final Settings UNASKED = new Settings(Ruler.EIGHTHS, Paper.LETTER, false);
+
     private static final String RULER = "ruler";
     private static final String PAPER = "paper";
 

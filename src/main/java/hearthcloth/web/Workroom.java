@@ -3,8 +3,10 @@ package hearthcloth.web;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
 import hearthcloth.store.StoreException;
+import hearthcloth.store.Studio;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
@@ -17,9 +19,9 @@ public final class Workroom implements AutoCloseable {
     private static final int PORTS_TRIED = 20;
 
     private final Javalin server;
-    private final Store store;
+    private final Optional<Store> store;
 
-    private Workroom(Javalin server, Store store) {
+    private Workroom(Javalin server, Optional<Store> store) {
         this.server = server;
         this.store = store;
     }
@@ -33,9 +35,22 @@ public final class Workroom implements AutoCloseable {
      */
     public static Workroom open(Path data, int port, Clock clock) {
         Store store = Store.open(data, clock);
+        return started(server(new Desk.Own(store, Guard.newToken())), Optional.of(store), port);
+    }
+
+    /**
+     * Opens a workroom of a studio, for whoever comes in.
+     *
+     * @param port as for {@link #open(Path, int, Clock)}
+     */
+    public static Workroom open(Studio studio, int port) {
+        return started(server(new StudioDesk(studio, Guard.newToken())), Optional.empty(), port);
+    }
+
+    private static Workroom started(Javalin server, Optional<Store> store, int port) {
         for (int tried = 0; ; tried++) {
             try {
-                return new Workroom(server(store).start("127.0.0.1", port == 0 ? 0 : port + tried), store);
+                return new Workroom(server.start("127.0.0.1", port == 0 ? 0 : port + tried), store);
             } catch (JavalinBindException e) {
                 if (port == 0 || tried == PORTS_TRIED) {
                     throw new StoreException("No port is free from " + port + " on; choose another with --port.", e);
@@ -55,7 +70,7 @@ public final class Workroom implements AutoCloseable {
 
     /** What she has to know although the workroom is open; mostly empty. */
     Optional<String> careful() {
-        return store.copies().flatMap(SafetyCopies::trouble);
+        return store.flatMap(Store::copies).flatMap(SafetyCopies::trouble);
     }
 
     @Override
@@ -63,13 +78,11 @@ public final class Workroom implements AutoCloseable {
         server.stop();
     }
 
-    private static Javalin server(Store store) {
-        Guard guard = new Guard();
-        Room room = new Room(store, guard);
+    private static Javalin server(Desk desk) {
+        Room room = new Room(desk);
         return Javalin.create(config -> {
             settle(config);
-            guard.stand(config.routes);
-            config.routes.before(context -> store.copies().ifPresent(SafetyCopies::daily));
+            door(room, desk, config.routes);
             new Troubles(room).add(config.routes);
             new BothPage(room).add(config.routes);
             new Letters().add(config.routes);
@@ -84,6 +97,21 @@ public final class Workroom implements AutoCloseable {
             new SafetyPage(room).add(config.routes);
             new Example(room).add(config.routes);
         });
+    }
+
+    /** Who may come in, and what is done before a page is shown. */
+    private static void door(Room room, Desk desk, RoutesConfig routes) {
+        if (desk instanceof StudioDesk studio) {
+            studio.recognise(routes);
+            new Guard(desk).stand(routes);
+            studio.bar(routes);
+            new EntrancePage(room, studio).add(routes);
+            new PeoplePage(room, studio).add(routes);
+            new GuidelinesPage(room, studio).add(routes);
+        } else {
+            new Guard(desk).stand(routes);
+            routes.before(context -> room.store().copies().ifPresent(SafetyCopies::daily));
+        }
     }
 
     private static void settle(JavalinConfig config) {

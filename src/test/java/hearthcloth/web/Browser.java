@@ -51,7 +51,11 @@ final class Browser implements AutoCloseable {
     private final List<String> troubles = new ArrayList<>();
 
     Browser(Path folder) {
-        this.visit = new Visit(folder);
+        this(new Visit(folder));
+    }
+
+    Browser(Visit visit) {
+        this.visit = visit;
         this.playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         this.chromium = playwright
