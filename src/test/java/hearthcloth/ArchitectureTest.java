@@ -123,7 +123,14 @@ class ArchitectureTest {
             .resideOutsideOfPackage("hearthcloth.store..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("java.sql..", "org.jdbi..", "org.flywaydb..", "org.sqlite..");
+            .resideInAnyPackage(
+                    "java.sql..",
+                    "org.jdbi..",
+                    "org.flywaydb..",
+                    "org.sqlite..",
+                    "com.zaxxer..",
+                    "org.postgresql..",
+                    "org.bouncycastle..");
 
     @ArchTest
     static final ArchRule the_server_lives_in_the_workroom = noClasses()

@@ -80,7 +80,7 @@ class KilledWorkroomTest {
             Thread writer = new Thread(() -> write(room, answers), "writer");
             writer.start();
             answers.acquireUninterruptibly(random.nextInt(12));
-            LockSupport.parkNanos(random.nextInt(8_000_000));
+            LockSupport.parkNanos(random.nextInt(80_000_000));
             room.kill();
             writer.join();
         } catch (InterruptedException e) {

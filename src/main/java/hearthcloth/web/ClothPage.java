@@ -173,7 +173,7 @@ final class ClothPage {
     }
 
     /** Bars that might be of several fabrics keep those they are now cut from, so that the next change leaves them. */
-    private static Design bound(Design design, Plan plan) {
+    static Design bound(Design design, Plan plan) {
         return new Design(
                 design.order(),
                 design.layout(),

@@ -13,6 +13,7 @@ import java.util.List;
  * @param path of this page, to come back to
  * @param example true while the example that comes with the workroom lies in it
  * @param careful what she has to know on every page, such as that no safety copy could be made; mostly empty
+ * @param person who she is in a studio; empty on her own machine
  */
 public record Frame(
         String title,
@@ -22,11 +23,12 @@ public record Frame(
         String said,
         String path,
         boolean example,
-        String careful) {
+        String careful,
+        String person) {
 
     /** The same page under another address, with something said on it. */
     Frame saying(String words, String address) {
-        return new Frame(title, stage, token, settings, words, address, example, careful);
+        return new Frame(title, stage, token, settings, words, address, example, careful, person);
     }
 
     /** The stages of the job, in order; each is always reachable. */

@@ -13,12 +13,14 @@ import hearthcloth.plan.Rework;
 import hearthcloth.plan.Wish;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothDocument;
+import hearthcloth.store.Store;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The gallery: cloths that the stash can make for what she wishes, as they are found. */
 public final class GalleryPage {
@@ -45,7 +47,9 @@ public final class GalleryPage {
             List<String> why) {}
 
     private final Room room;
-    private volatile Optional<Planning> planning = Optional.empty();
+
+    /** The last search of each one's work; in a studio there are several. */
+    private final Map<Store, Planning> searches = new ConcurrentHashMap<>();
 
     GalleryPage(Room room) {
         this.room = room;
@@ -82,12 +86,16 @@ public final class GalleryPage {
 
     /** Begins a search for this wish unless one is going on or has answered it. */
     private synchronized void begin(Stash stash, Wish wish) {
-        Optional<Planning> last = planning;
+        Optional<Planning> last = planning();
         if (last.isPresent() && last.get().isFor(stash, wish) && !last.get().isFailed()) {
             return;
         }
         last.ifPresent(Planning::stop);
-        planning = Optional.of(Planning.begin(stash, wish));
+        searches.put(room.store(), Planning.begin(stash, wish));
+    }
+
+    private Optional<Planning> planning() {
+        return Optional.ofNullable(searches.get(room.store()));
     }
 
     private void proposals(Context context) {
@@ -103,7 +111,7 @@ public final class GalleryPage {
     }
 
     private void stop(Context context) {
-        planning.ifPresent(Planning::stop);
+        planning().ifPresent(Planning::stop);
         if (Room.isPart(context)) {
             proposals(context);
         } else {
@@ -112,7 +120,7 @@ public final class GalleryPage {
     }
 
     private State state() {
-        Optional<Planning> now = planning;
+        Optional<Planning> now = planning();
         if (now.isEmpty()) {
             return new State(false, false, 0, 0, List.of(), "", List.of());
         }
@@ -172,7 +180,7 @@ public final class GalleryPage {
 
     private void open(Context context) {
         String name = Room.field(context, "name");
-        Optional<Plan> shown = planning.flatMap(search -> search.shown(name));
+        Optional<Plan> shown = planning().flatMap(search -> search.shown(name));
         if (shown.isEmpty()) {
             Room.go(context, "/cloth", "That proposal is gone; these are the ones now.");
             return;

@@ -32,23 +32,25 @@ final class Guard {
     /** What a device that was let in shows. */
     static final String COOKIE = "hearthcloth-device";
 
-    private final String token;
+    private final Desk desk;
     private final Optional<Devices> devices;
 
     /**
      * Only this machine, or others too.
      *
-     * @param devices those let in; empty where the workroom is not shared
+     * @param desk knows the token of whoever a request comes from
+     * @param devices those let in; empty where the workroom is not opened to the network
      */
-    Guard(Optional<Devices> devices) {
+    Guard(Desk desk, Optional<Devices> devices) {
+        this.desk = desk;
         this.devices = devices;
-        byte[] bytes = new byte[24];
-        new SecureRandom().nextBytes(bytes);
-        this.token = HexFormat.of().formatHex(bytes);
     }
 
-    String token() {
-        return token;
+    /** A token nobody can guess. */
+    static String newToken() {
+        byte[] bytes = new byte[24];
+        new SecureRandom().nextBytes(bytes);
+        return HexFormat.of().formatHex(bytes);
     }
 
     void stand(RoutesConfig routes) {
@@ -119,7 +121,7 @@ final class Guard {
     private boolean matches(@Nullable String given) {
         return given != null
                 && MessageDigest.isEqual(
-                        given.getBytes(StandardCharsets.UTF_8), token.getBytes(StandardCharsets.UTF_8));
+                        given.getBytes(StandardCharsets.UTF_8), desk.token().getBytes(StandardCharsets.UTF_8));
     }
 
     private static String authority(String origin) {

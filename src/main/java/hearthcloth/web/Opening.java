@@ -2,6 +2,8 @@ package hearthcloth.web;
 
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.StoreException;
+import hearthcloth.store.Studio;
+import hearthcloth.store.StudioAddress;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -29,7 +31,11 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
      * @return 0, or 2 where the workroom cannot be opened, which is said on {@code err}
      */
     public int run(PrintStream out, PrintStream err) {
-        Path file = data.map(Path::of).orElseGet(Opening::usual).toAbsolutePath();
+        Optional<String> place = data.or(() -> Optional.ofNullable(System.getenv("HEARTHCLOTH_DATA")));
+        if (place.filter(StudioAddress::isOne).isPresent()) {
+            return studio(place.get(), out, err);
+        }
+        Path file = place.map(Path::of).orElseGet(Opening::usual).toAbsolutePath();
         Clock clock = Clock.system(ZoneId.systemDefault());
         try {
             Files.createDirectories(Optional.ofNullable(file.getParent()).orElse(file));
@@ -43,26 +49,54 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
             }
             out.flush();
             room.careful().ifPresent(err::println);
-            if (browser) {
-                show(room.address());
-            }
-            CountDownLatch closed = new CountDownLatch(1);
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-                room.close();
-                closed.countDown();
-            }));
-            closed.await();
-            return 0;
+            return opened(room);
         } catch (StoreException e) {
             err.println(e.getMessage());
             return 2;
         } catch (IOException e) {
             err.println("The folder of " + file + " cannot be made; choose another file with --data.");
             return 2;
+        }
+    }
+
+    /** A workroom of a studio; its database's password comes from the address or, better, from the surroundings. */
+    private int studio(String place, PrintStream out, PrintStream err) {
+        if (restore.isPresent()) {
+            err.println("A studio's database is restored by whoever keeps it; docs/studio.md says how.");
+            return 2;
+        }
+        try {
+            StudioAddress address = StudioAddress.parse(place, Optional.ofNullable(System.getenv("PGPASSWORD")));
+            Clock clock = Clock.system(ZoneId.systemDefault());
+            try (Studio studio = Studio.open(address, clock)) {
+                Workroom room = Workroom.open(studio, port, clock, lan);
+                out.println("The workroom is open at " + room.address());
+                out.println("The studio's work is kept in " + address + ". Press Ctrl-C to close.");
+                out.flush();
+                return opened(room);
+            }
+        } catch (StoreException e) {
+            err.println(e.getMessage());
+            return 2;
+        }
+    }
+
+    /** Shows it and waits until it is closed. */
+    private int opened(Workroom room) {
+        if (browser) {
+            show(room.address());
+        }
+        CountDownLatch closed = new CountDownLatch(1);
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            room.close();
+            closed.countDown();
+        }));
+        try {
+            closed.await();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return 0;
         }
+        return 0;
     }
 
     /** In the folder where this system keeps programs' data (XDG base directory specification; its likes elsewhere). */

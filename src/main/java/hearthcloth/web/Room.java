@@ -3,8 +3,10 @@ package hearthcloth.web;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import hearthcloth.store.Person;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
+import hearthcloth.store.StoreException;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.net.URLEncoder;
@@ -12,30 +14,29 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 
-/** What all pages share: the store, the guard's token, the templates. */
+/** What all pages share: the work at hand, the token, the templates. */
 final class Room {
 
-    private final Store store;
-    private final Guard guard;
+    private final Desk desk;
     private final TemplateEngine templates =
             TemplateEngine.createPrecompiled(null, ContentType.Html, null, "hearthcloth.web.pages");
 
-    Room(Store store, Guard guard) {
-        this.store = store;
-        this.guard = guard;
+    Room(Desk desk) {
+        this.desk = desk;
     }
 
+    /** The work of whoever the request at hand comes from. */
     Store store() {
-        return store;
+        return desk.work().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
     }
 
     /** Proves that a form came from one of our own pages. */
     String token() {
-        return guard.token();
+        return desk.token();
     }
 
     Settings settings() {
-        return Settings.of(store);
+        return desk.work().map(Settings::of).orElse(Settings.UNASKED);
     }
 
     Frame frame(Context context, String title, String stage) {
@@ -43,12 +44,16 @@ final class Room {
         return new Frame(
                 title,
                 stage,
-                guard.token(),
+                desk.token(),
                 settings(),
                 text(context, "said"),
                 path,
-                store.setting(Example.SETTING).isPresent(),
-                store.copies().flatMap(SafetyCopies::trouble).orElse(""));
+                desk.work().flatMap(store -> store.setting(Example.SETTING)).isPresent(),
+                desk.work()
+                        .flatMap(Store::copies)
+                        .flatMap(SafetyCopies::trouble)
+                        .orElse(""),
+                desk.person().map(Person::name).orElse(""));
     }
 
     /** True when htmx asks for a part of a page, not for a whole one. */

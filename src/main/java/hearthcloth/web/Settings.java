@@ -20,6 +20,9 @@ import java.util.Optional;
  */
 public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, boolean asked) {
 
+    /** Before anybody has said how she measures. */
+    static final Settings UNASKED = new Settings(Ruler.EIGHTHS, Paper.LETTER, Optional.empty(), false);
+
     private static final String RULER = "ruler";
     private static final String PAPER = "paper";
     private static final String EATS = "seam.eats";

@@ -3,8 +3,10 @@ package hearthcloth.web;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
 import hearthcloth.store.StoreException;
+import hearthcloth.store.Studio;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
@@ -17,9 +19,9 @@ public final class Workroom implements AutoCloseable {
     private static final int PORTS_TRIED = 20;
 
     private final Javalin server;
-    private final Store store;
+    private final Optional<Store> store;
 
-    private Workroom(Javalin server, Store store) {
+    private Workroom(Javalin server, Optional<Store> store) {
         this.server = server;
         this.store = store;
     }
@@ -43,11 +45,24 @@ public final class Workroom implements AutoCloseable {
     public static Workroom open(Path data, int port, Clock clock, boolean lan) {
         Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
         Store store = Store.open(data, clock);
+        return started(server(new Desk.Own(store, Guard.newToken()), devices), Optional.of(store), port, lan);
+    }
+
+    /**
+     * Opens a workroom of a studio, for whoever comes in.
+     *
+     * @param port as for {@link #open(Path, int, Clock)}
+     */
+    public static Workroom open(Studio studio, int port, Clock clock, boolean lan) {
+        Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
+        return started(server(new StudioDesk(studio, Guard.newToken()), devices), Optional.empty(), port, lan);
+    }
+
+    private static Workroom started(Javalin server, Optional<Store> store, int port, boolean lan) {
         for (int tried = 0; ; tried++) {
             try {
-                return new Workroom(
-                        server(store, devices).start(lan ? "0.0.0.0" : "127.0.0.1", port == 0 ? 0 : port + tried),
-                        store);
+                String host = lan ? "0.0.0.0" : "127.0.0.1";
+                return new Workroom(server.start(host, port == 0 ? 0 : port + tried), store);
             } catch (JavalinBindException e) {
                 if (port == 0 || tried == PORTS_TRIED) {
                     throw new StoreException("No port is free from " + port + " on; choose another with --port.", e);
@@ -67,7 +82,7 @@ public final class Workroom implements AutoCloseable {
 
     /** What she has to know although the workroom is open; mostly empty. */
     Optional<String> careful() {
-        return store.copies().flatMap(SafetyCopies::trouble);
+        return store.flatMap(Store::copies).flatMap(SafetyCopies::trouble);
     }
 
     @Override
@@ -75,13 +90,11 @@ public final class Workroom implements AutoCloseable {
         server.stop();
     }
 
-    private static Javalin server(Store store, Optional<Devices> devices) {
-        Guard guard = new Guard(devices);
-        Room room = new Room(store, guard);
+    private static Javalin server(Desk desk, Optional<Devices> devices) {
+        Room room = new Room(desk);
         return Javalin.create(config -> {
             settle(config);
-            guard.stand(config.routes);
-            config.routes.before(context -> store.copies().ifPresent(SafetyCopies::daily));
+            door(room, desk, devices, config.routes);
             new Troubles(room).add(config.routes);
             new BothPage(room).add(config.routes);
             new Letters().add(config.routes);
@@ -100,6 +113,21 @@ public final class Workroom implements AutoCloseable {
             new SafetyPage(room).add(config.routes);
             new Example(room).add(config.routes);
         });
+    }
+
+    /** Who may come in, and what is done before a page is shown. */
+    private static void door(Room room, Desk desk, Optional<Devices> devices, RoutesConfig routes) {
+        if (desk instanceof StudioDesk studio) {
+            studio.recognise(routes);
+            new Guard(desk, devices).stand(routes);
+            studio.bar(routes);
+            new EntrancePage(room, studio).add(routes);
+            new PeoplePage(room, studio).add(routes);
+            new GuidelinesPage(room, studio).add(routes);
+        } else {
+            new Guard(desk, devices).stand(routes);
+            routes.before(context -> room.store().copies().ifPresent(SafetyCopies::daily));
+        }
     }
 
     private static void settle(JavalinConfig config) {

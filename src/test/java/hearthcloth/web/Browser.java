@@ -65,7 +65,11 @@ final class Browser implements AutoCloseable {
 
     /** With {@code more} switches. */
     Browser(Path folder, String... more) {
-        this.visit = new Visit(folder);
+        this(new Visit(folder), more);
+    }
+
+    Browser(Visit visit, String... more) {
+        this.visit = visit;
         this.playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         this.chromium = playwright

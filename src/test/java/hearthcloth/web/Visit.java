@@ -21,7 +21,12 @@ public final class Visit implements AutoCloseable {
     private final HttpClient client = HttpClient.newHttpClient();
 
     public Visit(Path folder) {
-        this.workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC());
+        this(Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC()));
+    }
+
+    /** A visitor of this workroom. */
+    Visit(Workroom workroom) {
+        this.workroom = workroom;
     }
 
     public String address() {

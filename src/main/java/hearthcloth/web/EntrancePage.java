@@ -1,0 +1,65 @@
+package hearthcloth.web;
+
+import hearthcloth.store.PeopleBook;
+import hearthcloth.store.Person;
+import hearthcloth.store.StoreException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Map;
+import java.util.Optional;
+
+/** The way into a studio by name and passphrase, and out again; whoever comes first begins it as its teacher. */
+final class EntrancePage {
+
+    private final Room room;
+    private final StudioDesk desk;
+
+    EntrancePage(Room room, StudioDesk desk) {
+        this.room = room;
+        this.desk = desk;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/enter", context -> show(context, ""));
+        routes.post("/enter", this::enter);
+        routes.post("/leave", this::leave);
+    }
+
+    private PeopleBook people() {
+        return desk.studio().people();
+    }
+
+    private void show(Context context, String said) {
+        boolean first = people().isEmpty();
+        String title = first ? "Begin a studio" : "Come in";
+        room.show(
+                context,
+                "enter.jte",
+                Map.of("frame", room.frame(context, title, "").saying(said, "/enter"), "first", first));
+    }
+
+    private void enter(Context context) {
+        String name = Room.field(context, "name");
+        String passphrase = Optional.ofNullable(context.formParam("passphrase")).orElse("");
+        try {
+            Optional<Person> person = people().isEmpty()
+                    ? Optional.of(people().begin(name, passphrase))
+                    : people().enter(name, passphrase);
+            if (person.isPresent()) {
+                desk.begin(context, person.get());
+                Room.go(context, "/gift", "");
+                return;
+            }
+            context.status(403);
+            show(context, "Name and passphrase do not belong together. Try again.");
+        } catch (StoreException e) {
+            context.status(422);
+            show(context, String.valueOf(e.getMessage()));
+        }
+    }
+
+    private void leave(Context context) {
+        desk.end(context);
+        Room.go(context, "/enter", "You have left. Nobody sees your work here now.");
+    }
+}
