@@ -124,18 +124,21 @@ final class AgainstCpSat implements Callable<Integer> {
                 verdict(ours, outcome instanceof Outcome.Impossible, bound, other));
     }
 
-    /** A value below the other's proven bound cannot be: then one of the two models is wrong. */
+    /**
+     * A value of the other's below our bound cannot be: then one of the two is wrong. The other's bound holds for the
+     * cuttings it is given, and our search knows more.
+     */
     private static String verdict(OptionalLong ours, boolean impossible, OptionalLong bound, Solved other) {
         if (ours.isEmpty()) {
             return other.joins().isPresent()
                     ? impossible ? "DISAGREE" : "MISS"
                     : other.impossible() ? "none exists" : "none found";
         }
-        boolean wrong = other.impossible()
-                || ours.getAsLong() < other.bound()
-                || (other.joins().isPresent() && other.joins().getAsLong() < bound.orElse(0));
-        if (wrong) {
+        if (other.joins().isPresent() && other.joins().getAsLong() < bound.orElse(0)) {
             return "DISAGREE";
+        }
+        if (other.impossible() || ours.getAsLong() < other.bound()) {
+            return "other cutting";
         }
         if (other.joins().isEmpty() || ours.getAsLong() < other.joins().getAsLong()) {
             return "better";

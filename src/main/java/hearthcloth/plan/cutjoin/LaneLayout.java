@@ -6,47 +6,48 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
- * Writes out lanes and what is cut from them as cuttings. Where nothing is nested the lanes may all be cut to the
- * longest use first, if that leaves a larger offcut.
+ * Writes out lanes and what is cut from them as cuttings. Where lanes lie side by side and nothing else is cut beside or
+ * from them, all may be cut to the longest use first, if that leaves a larger offcut.
  */
 final class LaneLayout {
 
     private final Job job;
-    private final Lanes lanes;
-    private final Map<Integer, List<Lane>> byLevel = new HashMap<>();
+    private final LaneState state;
+    private final Map<Integer, List<Piece>> pieces = new HashMap<>();
+    private final Map<Integer, List<Integer>> cutOff = new HashMap<>();
 
-    private record Piece(int bar, int index, long cut) {}
+    private record Piece(Demand demand, int index, long cut) {}
 
-    private record Lane(long width, List<Piece> pieces) {
-        long used() {
-            return pieces.stream().mapToLong(Piece::cut).sum();
-        }
-    }
-
-    LaneLayout(Job job, Lanes lanes, Piecework work) {
+    /** For demands in the order in which they were worked. */
+    LaneLayout(Job job, List<? extends Demand> demands, Lanes lanes, Piecework work) {
         this.job = job;
-        this.lanes = lanes;
-        Map<Integer, List<Piece>> bySlot = new HashMap<>();
-        for (int bar = 0; bar < job.bars().size(); bar++) {
+        this.state = lanes.state();
+        for (int bar = 0; bar < demands.size(); bar++) {
             for (int i = 0; i < work.parts(bar); i++) {
-                bySlot.computeIfAbsent(work.strip(bar, i), slot -> new ArrayList<>())
-                        .add(new Piece(job.bars().get(bar).id(), i, work.cut(bar, i)));
+                pieces.computeIfAbsent(state.plots + work.strip(bar, i), lane -> new ArrayList<>())
+                        .add(new Piece(demands.get(bar), i, work.cut(bar, i)));
             }
         }
-        bySlot.forEach((slot, pieces) -> byLevel.computeIfAbsent(
-                        key(lanes.plot(slot), lanes.level(slot)), level -> new ArrayList<>())
-                .add(new Lane(lanes.width(slot), pieces)));
-        byLevel.values()
-                .forEach(level -> level.sort(Comparator.comparingLong(Lane::width)
-                        .thenComparing(Lane::used)
-                        .reversed()));
+        for (int i = state.plots; i < state.limit; i++) {
+            if (state.parent[i] >= 0) {
+                cutOff.computeIfAbsent(state.parent[i], from -> new ArrayList<>())
+                        .add(i);
+            }
+        }
+        cutOff.values()
+                .forEach(list -> list.sort(Comparator.comparing((Integer i) -> !state.lane[i])
+                        .thenComparing(Comparator.comparingLong((Integer i) -> state.extent[i])
+                                .thenComparing(this::used)
+                                .reversed())));
     }
 
-    private static int key(int plot, int level) {
-        return plot * Lanes.MOST_LEVELS + level;
+    /** How much of a lane goes into parts. */
+    private long used(int lane) {
+        return pieces.getOrDefault(lane, List.of()).stream()
+                .mapToLong(Piece::cut)
+                .sum();
     }
 
     /** The used pieces of a ground with the lanes cut out of its plots. */
@@ -72,25 +73,23 @@ final class LaneLayout {
             return new Cutting.Cut(
                     cut.x(), cut.y(), cut.width(), cut.height(), cut.lengthwise(), cut.at(), first, second);
         }
-        return cutting instanceof Cutting.Offcut free ? level(next[0]++, 0, free) : cutting;
+        return cutting instanceof Cutting.Offcut free ? share(next[0]++, free) : cutting;
     }
 
-    private Cutting level(int plot, int level, Cutting free) {
-        if (level >= lanes.depth(plot)) {
-            return free;
+    /** A rectangle with all that is cut from it. */
+    private Cutting share(int rectangle, Cutting free) {
+        if (state.lane[rectangle]) {
+            return pieces(rectangle, 0, free);
         }
-        Cutting whole = lay(plot, level, free);
-        boolean turned = lanes.turned(plot, level);
-        long run = turned ? free.width() : free.height();
-        long longest = byLevel.getOrDefault(key(plot, level), List.of()).stream()
-                .mapToLong(Lane::used)
-                .max()
-                .orElse(run);
-        if (level < lanes.depth(plot) - 1 || longest == run) {
+        List<Integer> row = cutOff.getOrDefault(rectangle, List.of());
+        Cutting whole = lay(rectangle, row, 0, free);
+        boolean across = state.across[rectangle];
+        long longest = row.stream().mapToLong(this::used).max().orElse(0);
+        boolean plain = row.stream().allMatch(i -> state.lane[i] && state.kids[i] == 0);
+        if (!plain || longest == 0 || longest == (across ? free.width() : free.height())) {
             return whole;
         }
-        Cutting trimmed =
-                cut(free, turned, longest, near -> lay(plot, level, near)).orElse(whole);
+        Cutting trimmed = split(free, across, longest, near -> lay(rectangle, row, 0, near), far -> far);
         return worth(trimmed) > worth(whole) ? trimmed : whole;
     }
 
@@ -104,54 +103,42 @@ final class LaneLayout {
         return squares - 0.01 * cutting.cuts() * cutting.area() * cutting.area();
     }
 
-    /** Lays the lanes of a level side by side, then the next level or the gap. */
-    private Cutting lay(int plot, int level, Cutting free) {
-        boolean turned = lanes.turned(plot, level);
-        return lay(byLevel.getOrDefault(key(plot, level), List.of()), 0, turned, plot, level, free);
+    /** Lays side by side what is cut off a rectangle, lanes first. */
+    private Cutting lay(int rectangle, List<Integer> row, int i, Cutting free) {
+        return i == row.size()
+                ? free
+                : split(
+                        free,
+                        !state.across[rectangle],
+                        state.extent[row.get(i)],
+                        near -> share(row.get(i), near),
+                        far -> lay(rectangle, row, i + 1, far));
     }
 
-    private Cutting lay(List<Lane> row, int i, boolean turned, int plot, int level, Cutting free) {
-        if (i == row.size()) {
-            return rest(turned, plot, level, free);
+    private Cutting pieces(int lane, int i, Cutting free) {
+        List<Piece> mine = pieces.getOrDefault(lane, List.of());
+        if (i == mine.size()) {
+            return lay(lane, cutOff.getOrDefault(lane, List.of()), 0, free);
         }
-        Lane lane = row.get(i);
-        return split(
-                free,
-                !turned,
-                lane.width(),
-                near -> pieces(lane, 0, turned, near),
-                far -> lay(row, i + 1, turned, plot, level, far));
+        Piece piece = mine.get(i);
+        boolean lies = !state.across[lane];
+        return split(free, lies, piece.cut(), near -> part(piece, near, lies), far -> pieces(lane, i + 1, far));
     }
 
-    private Cutting rest(boolean turned, int plot, int level, Cutting free) {
-        long gap = lanes.gap(plot, level);
-        boolean nests = level + 1 < lanes.depth(plot);
-        if (!nests || gap == 0) {
-            return nests ? level(plot, level + 1, free) : free;
-        }
-        return split(free, !turned, gap, near -> near, far -> level(plot, level + 1, far));
-    }
-
-    private Cutting pieces(Lane lane, int i, boolean turned, Cutting free) {
-        if (i == lane.pieces().size()) {
-            return free;
-        }
-        Piece piece = lane.pieces().get(i);
-        return split(
-                free,
-                turned,
-                piece.cut(),
-                near -> new Cutting.Part(
-                        piece.bar(), piece.index(), near.x(), near.y(), near.width(), near.height(), turned),
-                far -> pieces(lane, i + 1, turned, far));
+    private static Cutting part(Piece piece, Cutting place, boolean turned) {
+        boolean square = piece.demand() instanceof Block block && block.width() == block.height();
+        return new Cutting.Part(
+                piece.demand().id(),
+                piece.index(),
+                place.x(),
+                place.y(),
+                place.width(),
+                place.height(),
+                turned && !square);
     }
 
     private interface Use {
         Cutting of(Cutting.Offcut rectangle);
-    }
-
-    private static Optional<Cutting> cut(Cutting free, boolean lengthwise, long size, Use near) {
-        return size <= 0 ? Optional.empty() : Optional.of(split(free, lengthwise, size, near, far -> far));
     }
 
     /** Cuts a size off the left (lengthwise) or the top; no cut where nothing is left. */

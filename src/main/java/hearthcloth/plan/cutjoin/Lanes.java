@@ -7,16 +7,16 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
 /**
- * Plots of fabric as a source of lanes, the strips that bars are joined from. A place is a plot and a direction.
+ * Plots of fabric as a source of lanes, the strips that bars are joined from. A place is a rectangle and a direction.
  *
- * <p>A plot is a stack of levels. The first level lays lanes side by side in one direction; what it leaves may become
- * the next level, whose lanes lie the other way, and so on, so every state is a straight edge-to-edge cutting. A lane
- * given back widens the gap of its own level; an empty last level gives its room back to the one before. Opening and
- * closing cost O({@value #MOST_LEVELS}).
+ * <p>A rectangle is shared out by cuts side by side; whatever is cut off is a rectangle as well and may be shared out the
+ * other way, without a limit to how often, so every state is a straight edge-to-edge cutting. What a lane does not use of
+ * its length is shared out like anything else, for lanes of other widths or the other way. A lane given back widens the
+ * gap of the rectangle it was cut off; a rectangle from which nothing is cut any more is given back itself. Opening and
+ * closing cost O(rectangles), for the search for a free number.
  */
 final class Lanes implements Strips {
 
-    static final int MOST_LEVELS = 4;
     private static final double PER_CUT = 0.02;
     private static final double PER_SLIVER = 0.01;
     private static final double PER_TOUCHED = 0.004;
@@ -52,27 +52,17 @@ final class Lanes implements Strips {
                 suiting[place] = wanted.suits(plots.get(place / 2).piece(), place % 2 == 1);
             }
             places[kind] = IntStream.range(0, suiting.length)
-                    .filter(place -> suiting[place] && room(place) >= wanted.width())
+                    .filter(place -> suiting[place] && extents[place] >= wanted.width())
                     .boxed()
-                    .sorted(Comparator.comparingLong(this::run))
+                    .sorted(Comparator.comparingLong((Integer place) -> extents[place ^ 1]))
                     .mapToInt(Integer::intValue)
                     .toArray();
         }
     }
 
-    /** The extent a plot offers for lanes side by side. */
-    private long room(int place) {
-        return extents[place];
-    }
-
-    /** The length a plot offers for lanes: its extent the other way. */
-    private long run(int place) {
-        return extents[place ^ 1];
-    }
-
     @Override
     public int slots() {
-        return now.lanePlace.length;
+        return now.parent.length - now.plots;
     }
 
     @Override
@@ -80,153 +70,158 @@ final class Lanes implements Strips {
         return places[kind];
     }
 
-    /** The level a lane would be opened on; the depth itself if it would be a new one, -1 if there is no room. */
-    private int level(int kind, int place) {
-        int plot = place / 2;
-        boolean turned = place % 2 == 1;
+    @Override
+    public int firstPassing() {
+        return 2 * now.plots;
+    }
+
+    @Override
+    public int passingLimit() {
+        return 2 * now.limit;
+    }
+
+    @Override
+    public boolean isTail(int place) {
+        return now.lane[place >> 1];
+    }
+
+    /** Whether nothing is cut off a plot, so that it may be shared out either way. */
+    private boolean untouched(int rectangle) {
+        return rectangle < now.plots && now.kids[rectangle] == 0;
+    }
+
+    /** The extent that lanes would share out at a place. */
+    private long room(int place, long[] used) {
+        int from = place >> 1;
+        if (untouched(from)) {
+            return extents[place];
+        }
+        return now.across[from] == (place % 2 == 1) ? free(from, used) : now.run[from];
+    }
+
+    /** The length that lanes would have at a place. */
+    private long reach(int place, long[] used) {
+        int from = place >> 1;
+        if (untouched(from)) {
+            return extents[place ^ 1];
+        }
+        return now.across[from] == (place % 2 == 1) ? now.run[from] : free(from, used);
+    }
+
+    private long free(int rectangle, long[] used) {
+        return now.gap[rectangle] - (now.lane[rectangle] ? used[rectangle - now.plots] : 0);
+    }
+
+    @Override
+    public long offered(int kind, int place, long[] used) {
+        int from = place >> 1;
+        if (now.parent[from] < 0 || !suits[kind][2 * now.plot[from] + place % 2]) {
+            return 0;
+        }
         long width = kinds[kind].width();
-        int depth = now.depth[plot];
-        if (depth == 0) {
-            return room(place) >= width ? 0 : -1;
-        }
-        int first = plot * MOST_LEVELS;
-        for (int level = 0; level < depth; level++) {
-            if (now.turned[first + level] == turned && now.gap[first + level] >= width) {
-                return level;
-            }
-        }
-        boolean nests = depth < MOST_LEVELS
-                && now.turned[first + depth - 1] != turned
-                && now.length[first + depth - 1] >= width
-                && now.gap[first + depth - 1] > 0;
-        return nests ? depth : -1;
+        boolean itsOwn = now.lane[from] && now.run[from] == width && now.across[from] != (place % 2 == 1);
+        return itsOwn || room(place, used) < width ? 0 : reach(place, used);
     }
 
     @Override
-    public long offered(int kind, int place) {
-        if (now.depth[place >> 1] == 0) {
-            return run(place);
-        }
-        int level = level(kind, place);
-        int plot = place / 2;
-        if (level < 0) {
-            return 0;
-        } else if (level < now.depth[plot]) {
-            return now.length[plot * MOST_LEVELS + level];
-        }
-        return level == 0 ? run(place) : now.gap[plot * MOST_LEVELS + level - 1];
+    public int copies(int kind, int place, long[] used) {
+        return (int) Math.min(Integer.MAX_VALUE, room(place, used) / kinds[kind].width());
     }
 
     @Override
-    public int copies(int kind, int place) {
-        if (extents[place] < 2 * kinds[kind].width()) {
-            return 1;
-        }
-        int level = level(kind, place);
-        int plot = place / 2;
-        if (level < 0) {
-            return 0;
-        }
-        long extent = level < now.depth[plot]
-                ? now.gap[plot * MOST_LEVELS + level]
-                : level == 0 ? room(place) : now.length[plot * MOST_LEVELS + level - 1];
-        return (int) Math.min(Integer.MAX_VALUE, extent / kinds[kind].width());
-    }
-
-    @Override
-    public int open(int kind, int place) {
-        int level = level(kind, place);
-        int slot = freeSlot();
-        if (level < 0 || slot < 0) {
+    public int open(int kind, int place, long[] used) {
+        if (offered(kind, place, used) <= 0) {
             return -1;
         }
-        int plot = place / 2;
-        if (level == now.depth[plot]) {
-            begin(place, plot * MOST_LEVELS + level, level);
-            now.depth[plot]++;
+        int from = place >> 1;
+        boolean turned = place % 2 == 1;
+        if (untouched(from)) {
+            now.across[from] = turned;
+            now.gap[from] = extents[place];
+            now.run[from] = extents[place ^ 1];
+        } else if (now.across[from] != turned) {
+            from = level(from, turned, free(from, used));
         }
-        int at = plot * MOST_LEVELS + level;
-        now.gap[at] -= kinds[kind].width();
-        now.lanes[at]++;
-        now.lanePlace[slot] = place;
-        now.laneLevel[slot] = level;
-        now.laneWidth[slot] = kinds[kind].width();
-        now.limit = Math.max(now.limit, slot + 1);
-        return slot;
+        int made = from < 0 ? -1 : now.cut(from, kinds[kind].width());
+        if (made < 0) {
+            giveBack(from);
+            return -1;
+        }
+        now.across[made] = !turned;
+        now.lane[made] = true;
+        now.gap[made] = now.run[from];
+        now.run[made] = kinds[kind].width();
+        return made - now.plots;
     }
 
-    private void begin(int place, int at, int level) {
-        now.turned[at] = place % 2 == 1;
-        now.lanes[at] = 0;
-        if (level == 0) {
-            now.gap[at] = room(place);
-            now.length[at] = run(place);
-        } else {
-            now.gap[at] = now.length[at - 1];
-            now.length[at] = now.gap[at - 1];
-            now.gap[at - 1] = 0;
+    /** Cuts off all that is free, to share it out the other way. */
+    private int level(int from, boolean across, long free) {
+        int made = now.cut(from, free);
+        if (made >= 0) {
+            now.across[made] = across;
+            now.lane[made] = false;
+            now.gap[made] = now.run[from];
+            now.run[made] = free;
         }
+        return made;
     }
 
-    private int freeSlot() {
-        for (int slot = 0; slot < now.limit; slot++) {
-            if (now.laneWidth[slot] == 0) {
-                return slot;
-            }
+    private void giveBack(int rectangle) {
+        if (rectangle >= 0) {
+            now.giveBack(rectangle);
         }
-        return now.limit < slots() ? now.limit : -1;
     }
 
     @Override
     public void close(int slot) {
-        int plot = now.lanePlace[slot] / 2;
-        int at = plot * MOST_LEVELS + now.laneLevel[slot];
-        now.gap[at] += now.laneWidth[slot];
-        now.lanes[at]--;
-        now.laneWidth[slot] = 0;
-        while (now.limit > 0 && now.laneWidth[now.limit - 1] == 0) {
-            now.limit--;
-        }
-        while (now.depth[plot] > 0 && now.lanes[plot * MOST_LEVELS + now.depth[plot] - 1] == 0) {
-            int last = plot * MOST_LEVELS + --now.depth[plot];
-            if (now.depth[plot] > 0) {
-                now.gap[last - 1] += now.length[last];
-            }
-        }
+        int rectangle = slot + now.plots;
+        now.lane[rectangle] = false;
+        now.giveBack(rectangle);
     }
 
     @Override
     public int openLimit() {
-        return now.limit;
+        return now.limit - now.plots;
     }
 
     @Override
     public boolean isOpen(int slot) {
-        return now.laneWidth[slot] > 0;
+        int rectangle = slot + now.plots;
+        return now.parent[rectangle] >= 0 && now.lane[rectangle];
     }
 
     @Override
     public long length(int slot) {
-        return now.length[now.lanePlace[slot] / 2 * MOST_LEVELS + now.laneLevel[slot]];
+        return now.gap[slot + now.plots];
+    }
+
+    @Override
+    public long whole(int slot) {
+        return now.run[now.parent[slot + now.plots]];
     }
 
     @Override
     public int origin(int slot) {
-        return plot(slot);
+        return now.plot[slot + now.plots];
+    }
+
+    @Override
+    public int originOf(int place) {
+        return place >> 1;
     }
 
     @Override
     public boolean serves(int slot, int kind) {
-        return now.laneWidth[slot] == kinds[kind].width() && suits[kind][now.lanePlace[slot]];
+        int rectangle = slot + now.plots;
+        int lies = now.across[rectangle] ? 0 : 1;
+        return now.run[rectangle] == kinds[kind].width() && suits[kind][2 * now.plot[rectangle] + lies];
     }
 
     @Override
-    public double openingCost(int kind, int place) {
-        int level = level(kind, place);
-        int plot = place / 2;
-        boolean fresh = level == now.depth[plot];
-        long extent = fresh ? room(place) : now.gap[plot * MOST_LEVELS + Math.max(0, level)];
-        return PER_CUT * ((fresh && level > 0 ? 1 : 0) + (extent == kinds[kind].width() ? 0 : 1));
+    public double openingCost(int kind, int place, long[] used) {
+        int from = place >> 1;
+        boolean level = !untouched(from) && now.across[from] != (place % 2 == 1);
+        return PER_CUT * ((level ? 1 : 0) + (room(place, used) == kinds[kind].width() ? 0 : 1));
     }
 
     @Override
@@ -234,30 +229,22 @@ final class Lanes implements Strips {
         int cuts = 0;
         double slivers = 0;
         double touched = 0;
-        for (int slot = 0; slot < now.limit; slot++) {
-            if (now.laneWidth[slot] > 0) {
-                long tail = length(slot) - used[slot];
-                cuts += tail > 0 ? 1 : 0;
-                slivers += sliver(tail, now.laneWidth[slot]);
-            }
+        for (int plot = 0; plot < now.plots; plot++) {
+            touched += now.kids[plot] > 0 ? plots.get(plot).rectangle().area() : 0;
         }
-        for (int plot = 0; plot < now.depth.length; plot++) {
-            int depth = now.depth[plot];
-            if (depth > 0) {
-                Cutting rectangle = plots.get(plot).rectangle();
-                touched += rectangle.area();
-                cuts += depth - 1;
-                for (int at = plot * MOST_LEVELS; at < plot * MOST_LEVELS + depth; at++) {
-                    cuts += now.gap[at] > 0 ? 0 : -1;
-                    slivers += sliver(now.gap[at], now.length[at]);
-                }
+        for (int i = 0; i < now.limit; i++) {
+            if (now.parent[i] < 0 || (now.kids[i] == 0 && !now.lane[i])) {
+                continue;
             }
+            long free = free(i, used);
+            if (now.lane[i]) {
+                cuts += free > 0 ? 1 : 0;
+            } else {
+                cuts += (i < now.plots ? 0 : 1) - (free > 0 ? 0 : 1);
+            }
+            slivers += Math.min(free, now.run[i]) < leastOffcut ? (double) free * now.run[i] : 0;
         }
         return PER_CUT * cuts + (PER_SLIVER * slivers + PER_TOUCHED * touched) / unitArea;
-    }
-
-    private double sliver(long one, long other) {
-        return Math.min(one, other) < leastOffcut ? (double) one * other : 0;
     }
 
     @Override
@@ -270,38 +257,8 @@ final class Lanes implements Strips {
         now.copy(saved);
     }
 
-    /** The plots, in the order of their numbers. */
-    List<Ground.Plot> plots() {
-        return plots;
-    }
-
-    /** How many levels a plot has. */
-    int depth(int plot) {
-        return now.depth[plot];
-    }
-
-    /** Whether the lanes of a level lie across the piece. */
-    boolean turned(int plot, int level) {
-        return now.turned[plot * MOST_LEVELS + level];
-    }
-
-    /** The extent that a level's own lanes leave free. */
-    long gap(int plot, int level) {
-        return now.gap[plot * MOST_LEVELS + level];
-    }
-
-    /** The plot of an open lane. */
-    int plot(int slot) {
-        return now.lanePlace[slot] / 2;
-    }
-
-    /** The level of an open lane. */
-    int level(int slot) {
-        return now.laneLevel[slot];
-    }
-
-    /** The width of an open lane. */
-    long width(int slot) {
-        return now.laneWidth[slot];
+    /** How the plots are shared out, to be read only. */
+    LaneState state() {
+        return now;
     }
 }

@@ -6,7 +6,8 @@ import java.util.stream.IntStream;
 
 /**
  * Wins a join by dividing strips and bars into one more set ({@link Sets}), over all bars that are pieced from one kind
- * of strip and share none with others. Strips that could still be opened take part.
+ * of strip and share none with others; or pieces bars that are not, by dividing anew what the others leave. Strips that
+ * could still be opened take part.
  */
 final class Evening {
 
@@ -38,37 +39,41 @@ final class Evening {
     }
 
     /**
-     * Tries to piece every bar that is not, else to win a join.
+     * Tries to piece bars that are not, one of them or all, or to win a join among those that are, which leaves more for
+     * the others.
      *
      * @return whether that was done; what was planned but could not be carried out leaves bars out
      */
     boolean win(SplittableRandom chance) {
-        boolean whole = now.missing() == 0;
-        int[] kinds = now.kinds(whole ? chance.nextInt(now.bars()) : now.someMissing(chance));
+        int missing = now.missing();
+        int joins = now.joins();
+        boolean helps = missing > 0 && (missing == now.bars() || chance.nextInt(3) > 0);
+        int wished = helps ? now.someMissing(chance) : chance.nextInt(now.bars());
+        int[] kinds = now.kinds(wished);
         int kind = kinds[chance.nextInt(kinds.length)];
-        connect(kind);
+        connect(kind, helps ? wished : -1, helps && chance.nextBoolean());
         collect(kind);
-        if (!promising(whole)) {
+        if (!promising(helps)) {
             return false;
         }
         Chain chain = chain();
         Sets sets = sets(chain);
-        boolean won = whole ? sets.win(DIVISIONS, chance) : sets.help(hole, DIVISIONS, chance);
+        boolean won = helps ? sets.help(hole, DIVISIONS, chance) : sets.win(DIVISIONS, chance);
         if (won) {
             carryOut(sets, chain, kind, chance);
         }
-        return won && now.missing() == 0;
+        return won && (now.missing() < missing || (now.missing() == missing && now.joins() < joins));
     }
 
-    private boolean promising(boolean whole) {
+    private boolean promising(boolean helps) {
         if (bars.length == 0) {
             return false;
         }
         JoinBounds bounds = new JoinBounds(barLength, stripLength, loss);
-        return whole
-                ? bounds.joins()
-                        < Arrays.stream(bars).map(bar -> now.parts(bar) - 1).sum()
-                : bounds.missing() == 0;
+        return helps
+                ? bounds.missing() == 0
+                : bounds.joins()
+                        < Arrays.stream(bars).map(bar -> now.parts(bar) - 1).sum();
     }
 
     private Chain chain() {
@@ -80,12 +85,16 @@ final class Evening {
                 loss);
     }
 
-    /** Links every bar with its strips, and all that this kind cannot serve with one root that stays as it is. */
-    private void connect(int kind) {
+    /**
+     * Links every bar with its strips, and all that this kind cannot serve with one root that stays as it is; with it
+     * bars that are not pieced, except the one wished for (-1: none) or all.
+     */
+    private void connect(int kind, int wished, boolean allMissing) {
         int n = now.bars();
         Arrays.setAll(root, i -> i);
         for (int bar = 0; bar < n; bar++) {
-            if (!asks(bar, kind)) {
+            boolean passedOver = now.parts(bar) == 0 && bar != wished && !allMissing;
+            if (passedOver || !asks(bar, kind)) {
                 root[find(bar)] = find(n + strips.slots());
             }
             for (int i = 0; i < now.parts(bar); i++) {
@@ -116,11 +125,11 @@ final class Evening {
                 .filter(slot -> strips.isOpen(slot) && now.used()[slot] > 0 && find(n + slot) != fixed);
         IntStream fresh = IntStream.range(0, offers.count())
                 .map(i -> offers.source(offers.count() - 1 - i))
-                .filter(source -> source < 0)
+                .filter(source -> source < 0 && !strips.isTail(~source))
                 .limit(MOST_FRESH);
         sources = IntStream.concat(held, fresh).toArray();
         stripLength = Arrays.stream(sources)
-                .mapToLong(source -> source < 0 ? strips.offered(kind, ~source) : strips.length(source))
+                .mapToLong(source -> source < 0 ? strips.offered(kind, ~source, now.used()) : strips.length(source))
                 .toArray();
     }
 
@@ -156,6 +165,7 @@ final class Evening {
 
     /** Pieces the bars of all changed sets anew; their strips are held open meanwhile by one unit of use. */
     private void carryOut(Sets sets, Chain chain, int kind, SplittableRandom chance) {
+        now.hold(1);
         for (int source : sources) {
             now.used()[Math.max(0, source)] += source < 0 ? 0 : 1;
         }
@@ -174,6 +184,7 @@ final class Evening {
                 strips.close(source);
             }
         }
+        now.hold(0);
     }
 
     private void lay(Chain chain, int kind) {
@@ -197,7 +208,7 @@ final class Evening {
         for (int part = 0; part < chain.firstPart(chain.bars()); part++) {
             int strip = chain.source(part);
             if (sources[strip] < 0) {
-                int slot = strips.open(kind, ~sources[strip]);
+                int slot = strips.open(kind, ~sources[strip], now.used());
                 if (slot < 0) {
                     return false;
                 }

@@ -35,17 +35,32 @@ final class FixedStrips implements Strips {
     }
 
     @Override
-    public long offered(int kind, int place) {
+    public int firstPassing() {
+        return 0;
+    }
+
+    @Override
+    public int passingLimit() {
+        return 0;
+    }
+
+    @Override
+    public boolean isTail(int place) {
+        return false;
+    }
+
+    @Override
+    public long offered(int kind, int place, long[] used) {
         return open[place] ? 0 : lengths[place];
     }
 
     @Override
-    public int copies(int kind, int place) {
+    public int copies(int kind, int place, long[] used) {
         return open[place] ? 0 : 1;
     }
 
     @Override
-    public int open(int kind, int place) {
+    public int open(int kind, int place, long[] used) {
         open[place] = true;
         return place;
     }
@@ -71,8 +86,18 @@ final class FixedStrips implements Strips {
     }
 
     @Override
+    public long whole(int slot) {
+        return lengths[slot];
+    }
+
+    @Override
     public int origin(int slot) {
         return slot;
+    }
+
+    @Override
+    public int originOf(int place) {
+        return place;
     }
 
     @Override
@@ -81,7 +106,7 @@ final class FixedStrips implements Strips {
     }
 
     @Override
-    public double openingCost(int kind, int place) {
+    public double openingCost(int kind, int place, long[] used) {
         return 0;
     }
 

@@ -22,13 +22,10 @@ final class Offers {
         count = 0;
         int[] places = strips.places(kind);
         for (int i = Math.max(0, places.length - MOST_PLACES); i < places.length; i++) {
-            int place = places[i];
-            long length = strips.offered(kind, place);
-            if (length >= least) {
-                for (int copy = Math.min(MOST_COPIES, strips.copies(kind, place)); copy > 0; copy--) {
-                    add(~place, length, least);
-                }
-            }
+            offer(strips, used, kind, places[i], least);
+        }
+        for (int place = strips.firstPassing(), limit = strips.passingLimit(); place < limit; place++) {
+            offer(strips, used, kind, place, least);
         }
         for (int slot = 0, limit = strips.openLimit(); slot < limit; slot++) {
             if (strips.isOpen(slot) && strips.serves(slot, kind)) {
@@ -36,6 +33,15 @@ final class Offers {
             }
         }
         sort();
+    }
+
+    private void offer(Strips strips, long[] used, int kind, int place, long least) {
+        long length = strips.offered(kind, place, used);
+        if (length >= least) {
+            for (int copy = Math.min(MOST_COPIES, strips.copies(kind, place, used)); copy > 0; copy--) {
+                add(~place, length, least);
+            }
+        }
     }
 
     /** Insertion sort, since places come nearly in order; a plain sort if that turns out too long. */
@@ -71,6 +77,11 @@ final class Offers {
     /** The length of the i-th shortest. */
     long length(int i) {
         return packed[i] >>> BITS;
+    }
+
+    /** The length of the longest, 0 if there is none. */
+    long longest() {
+        return count == 0 ? 0 : length(count - 1);
     }
 
     /** Where the i-th shortest comes from. */

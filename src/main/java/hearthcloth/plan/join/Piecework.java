@@ -4,7 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
-/** Which bar is pieced from which parts of which strips: flat arrays, so that copying them is cheap. */
+/**
+ * Which bar is pieced from which parts of which strips: flat arrays, so that copying them is cheap. A bar for which
+ * there is not enough may be begun: its parts then reach as far as they do.
+ */
 public final class Piecework implements JoinRules.Placed {
 
     private static final int MOST_PARTS = 64;
@@ -19,9 +22,12 @@ public final class Piecework implements JoinRules.Placed {
     private final int[] strip;
     private final long[] cut;
     private final long[] used;
+    private final long[] lacking;
+    private final int mostJoins;
     private int joins;
     private int missing;
     private long missingLength;
+    private long held;
 
     Piecework(List<WantedBar> bars, int slots, long loss) {
         int n = bars.size();
@@ -32,10 +38,12 @@ public final class Piecework implements JoinRules.Placed {
                 .map(bar -> bar.kinds().stream().mapToInt(Integer::intValue).toArray())
                 .toArray(int[][]::new);
         capacity = Arrays.stream(mostParts).max().orElse(1);
+        mostJoins = Arrays.stream(mostParts).sum();
         parts = new int[n];
         strip = new int[n * capacity];
         cut = new long[n * capacity];
         used = new long[slots];
+        lacking = length.clone();
         missing = n;
         missingLength = Arrays.stream(length).sum();
     }
@@ -67,13 +75,23 @@ public final class Piecework implements JoinRules.Placed {
         return kinds[bar];
     }
 
+    /** Says how much of each strip that parts are now placed on is counted as used only to keep the strip open. */
+    void hold(long length) {
+        held = length;
+    }
+
     long[] used() {
         return used;
     }
 
-    /** Joins in all bars that are pieced. */
+    /** Joins in all bars that are pieced, not in those begun. */
     public int joins() {
         return joins;
+    }
+
+    /** More joins than all bars can have together. */
+    int mostJoins() {
+        return mostJoins;
     }
 
     /** How many bars are not pieced. */
@@ -85,15 +103,25 @@ public final class Piecework implements JoinRules.Placed {
     int someMissing(SplittableRandom chance) {
         int skip = chance.nextInt(missing);
         int bar = 0;
-        while (parts[bar] > 0 || skip-- > 0) {
+        while (lacking[bar] == 0 || skip-- > 0) {
             bar++;
         }
         return bar;
     }
 
-    /** Their length together. */
+    /** How much is still to be cut for them, a further join's loss for each that is begun included. */
     public long missingLength() {
         return missingLength;
+    }
+
+    /** What is still to be cut for a bar, 0 once it is pieced. */
+    long lacking(int bar) {
+        return lacking[bar];
+    }
+
+    /** Whether a bar is pieced, and not begun only. */
+    public boolean pieced(int bar) {
+        return lacking[bar] == 0;
     }
 
     @Override
@@ -139,9 +167,9 @@ public final class Piecework implements JoinRules.Placed {
         int at = bar * capacity;
         for (int i = 0; i < pieces.count; i++) {
             int source = pieces.source[i];
-            int slot = source < 0 ? strips.open(ofKind, ~source) : source;
-            if (source < 0 && (slot < 0 || strips.length(slot) < pieces.cut[i])) {
-                giveUp(bar, i, slot, strips);
+            int slot = source < 0 ? strips.open(ofKind, ~source, used) : source;
+            if (slot < 0 || strips.length(slot) - used[slot] + held < pieces.cut[i]) {
+                giveUp(bar, i, source < 0 ? slot : -1, strips);
                 return;
             }
             strip[at + i] = slot;
@@ -149,9 +177,55 @@ public final class Piecework implements JoinRules.Placed {
             used[slot] += pieces.cut[i];
         }
         parts[bar] = pieces.count;
-        joins += pieces.count - 1;
+        finish(bar);
+    }
+
+    private void finish(int bar) {
+        joins += parts[bar] - 1;
         missing--;
-        missingLength -= length[bar];
+        missingLength -= lacking[bar];
+        lacking[bar] = 0;
+    }
+
+    /**
+     * Adds a part as long as possible to a bar that is not pieced.
+     *
+     * @return whether more is lacking and could be added
+     */
+    boolean lengthen(int bar, int source, long longest, int ofKind, long loss, Strips strips) {
+        long wanted = parts[bar] == 0 ? length[bar] : Math.max(lacking[bar], leastPart[bar]);
+        long part = Math.min(longest, wanted);
+        if (part > lacking[bar] && !shorten(bar, part - lacking[bar])) {
+            return false;
+        }
+        int slot = source < 0 ? strips.open(ofKind, ~source, used) : source;
+        if (slot < 0) {
+            return false;
+        }
+        strip[bar * capacity + parts[bar]] = slot;
+        cut[bar * capacity + parts[bar]++] = part;
+        used[slot] += part;
+        if (part == lacking[bar]) {
+            finish(bar);
+            return false;
+        }
+        missingLength += loss - part;
+        lacking[bar] += loss - part;
+        return parts[bar] < mostParts[bar];
+    }
+
+    /** Takes length off the parts of a bar that is begun, so that its last part can be long enough. */
+    private boolean shorten(int bar, long by) {
+        for (int at = bar * capacity; at < bar * capacity + parts[bar]; at++) {
+            if (cut[at] - by >= leastPart[bar]) {
+                cut[at] -= by;
+                used[strip[at]] -= by;
+                lacking[bar] += by;
+                missingLength += by;
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Undoes a placing that found its strip gone, which happens when two picked places turn out to be one. */
@@ -176,9 +250,12 @@ public final class Piecework implements JoinRules.Placed {
         for (int i = 0; i < parts[bar]; i++) {
             release(bar * capacity + i, strips);
         }
-        joins -= parts[bar] - 1;
-        missing++;
-        missingLength += length[bar];
+        if (lacking[bar] == 0) {
+            joins -= parts[bar] - 1;
+            missing++;
+        }
+        missingLength += length[bar] - lacking[bar];
+        lacking[bar] = length[bar];
         parts[bar] = 0;
     }
 
@@ -187,6 +264,7 @@ public final class Piecework implements JoinRules.Placed {
         System.arraycopy(other.strip, 0, strip, 0, strip.length);
         System.arraycopy(other.cut, 0, cut, 0, cut.length);
         System.arraycopy(other.used, 0, used, 0, used.length);
+        System.arraycopy(other.lacking, 0, lacking, 0, lacking.length);
         joins = other.joins;
         missing = other.missing;
         missingLength = other.missingLength;

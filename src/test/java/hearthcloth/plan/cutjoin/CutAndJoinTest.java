@@ -154,6 +154,47 @@ class CutAndJoinTest {
         });
     }
 
+    @Test
+    void what_wide_bars_leave_of_their_lanes_gives_narrow_ones() {
+        // two lanes of 100 side by side, 200 and 250 of 300 used; 100 x 100 and 50 x 100 are left, of which none is
+        // lost
+        List<StockPiece> stock = List.of(new StockPiece(1, 200, 300, 0, false));
+        List<Bar> bars = List.of(
+                whole(1, 100, 200, Turn.ALONG),
+                whole(2, 100, 250, Turn.ALONG),
+                whole(3, 50, 100, Turn.ANY),
+                whole(4, 50, 100, Turn.ANY),
+                whole(5, 50, 100, Turn.ANY));
+
+        assertThat(usedUp(job(stock, List.of(), bars))).isTrue();
+    }
+
+    @Test
+    void a_block_lies_behind_lanes_where_only_that_works() {
+        // round and round: a column, a row beside it, a column below that, a row beside that, then the block
+        List<StockPiece> stock = List.of(new StockPiece(1, 300, 300, 0, false));
+        Block block = new Block(9, 200, 200, Fabrics.of(0), false);
+        List<Bar> bars = List.of(
+                whole(1, 50, 300, Turn.ALONG),
+                whole(2, 50, 250, Turn.ACROSS),
+                whole(3, 50, 250, Turn.ALONG),
+                whole(4, 50, 200, Turn.ACROSS));
+
+        assertThat(usedUp(job(stock, List.of(block), bars))).isTrue();
+    }
+
+    private static Bar whole(int id, long width, long length, Turn turn) {
+        return new Bar(id, width, length, Fabrics.of(0), false, 0, length, turn, List.of());
+    }
+
+    /** Whether a plan is found that is right and leaves nothing. */
+    private static boolean usedUp(Job job) {
+        return new CutAndJoin(job).search(Budget.steps(2_000), 1, better -> {}) instanceof Outcome.Found found
+                && PlanOracle.faults(job, found.plan()).isEmpty()
+                && found.plan().figures().touchedArea()
+                        == found.plan().figures().usedArea();
+    }
+
     private static Bar bar(int id, long length) {
         return new Bar(id, 60, length, Fabrics.of(0), false, 4, 200, Turn.ANY, List.of());
     }

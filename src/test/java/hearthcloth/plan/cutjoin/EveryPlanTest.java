@@ -14,36 +14,32 @@ class EveryPlanTest {
     private static final int CASES = 300;
 
     @Test
-    void no_bound_exceeds_the_best_of_all_plans_and_nine_in_ten_are_found_with_the_fewest_joins() {
+    void no_bound_exceeds_the_best_of_all_plans_and_whatever_can_be_made_is_found() {
         int possible = 0;
         int provesLoss = 0;
-        int missed = 0;
         int moreJoins = 0;
         for (int seed = 0; seed < CASES; seed++) {
             Job job = tiny(seed);
             EveryPlan.Optimum best = EveryPlan.of(job);
-            Outcome outcome = new CutAndJoin(job).search(Budget.steps(400), 1, better -> {});
+            Outcome outcome = new CutAndJoin(job).search(Budget.steps(2_000), 1, better -> {});
             if (best.joins() == Integer.MAX_VALUE) {
                 assertThat(outcome).as("job %d", seed).isNotInstanceOf(Outcome.Found.class);
                 continue;
             }
             possible++;
-            assertThat(outcome).as("job %d", seed).isNotInstanceOf(Outcome.Impossible.class);
             Bounds bounds = new CutBounds(job).bounds();
             assertThat(bounds.joins()).as("job %d", seed).isLessThanOrEqualTo(best.joins());
             assertThat(bounds.touchedArea()).as("job %d", seed).isLessThanOrEqualTo(best.touched() + 1e-6);
             assertThat(bounds.lostArea()).as("job %d", seed).isLessThanOrEqualTo(best.lost() + 1e-6);
             provesLoss += bounds.lostArea() > 0 ? 1 : 0;
-            if (outcome instanceof Outcome.Found found) {
-                assertThat(PlanOracle.faults(job, found.plan())).isEmpty();
-                moreJoins += found.plan().figures().joins() > best.joins() ? 1 : 0;
-            } else {
-                missed++;
-            }
+            assertThat(outcome).as("job %d", seed).isInstanceOf(Outcome.Found.class);
+            CutPlan plan = ((Outcome.Found) outcome).plan();
+            assertThat(PlanOracle.faults(job, plan)).as("job %d", seed).isEmpty();
+            moreJoins += plan.figures().joins() > best.joins() ? 1 : 0;
         }
         assertThat(possible).isGreaterThan(CASES / 3);
         assertThat(provesLoss).isGreaterThan(5);
-        assertThat(missed + moreJoins).isLessThanOrEqualTo(possible / 10);
+        assertThat(moreJoins).isLessThanOrEqualTo(possible / 50);
     }
 
     private static Job tiny(long seed) {
