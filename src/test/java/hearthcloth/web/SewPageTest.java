@@ -133,9 +133,9 @@ class SewPageTest {
         assertThat(visit.post(sew + "/choose", "step", seam[0], "width", real, "way", "sideways")
                         .statusCode())
                 .isEqualTo(422);
-        String both = visit.post(sew + "/measure", "step", seam[0], "width", "9 1/8 and 9 3/8")
+        String both = visit.post(sew + "/measure", "step", seam[0], "width", real + " and " + sides[0])
                 .body();
-        assertThat(both).contains("It measures 9⅛ × ");
+        assertThat(both).contains("⅛ in narrower than planned");
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "3").body())
                 .contains("far from");
         assertThat(visit.post(sew + "/measure", "step", "0", "width", "3").body())

@@ -12,10 +12,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -45,11 +51,21 @@ final class AgainstCpSat implements Callable<Integer> {
     @Option(names = "--workers", defaultValue = "2", description = "of CP-SAT (${DEFAULT-VALUE})")
     private int workers = 2;
 
+    @Option(
+            names = "--exact",
+            paramLabel = "EARLIER",
+            description = "take CP-SAT's answers from an earlier run's rows, and run only our search")
+    @Nullable
+    private Path exact;
+
     @Mixin
     private Allowance allowance = new Allowance();
 
     /** What our search had, and when. */
     private record Step(long joins, long nanos) {}
+
+    /** What our search came to: as many seeds side by side as there are threads. */
+    private record Ours(List<Step> steps, OptionalLong bound, boolean impossible) {}
 
     @Override
     public Integer call() throws IOException {
@@ -59,12 +75,13 @@ final class AgainstCpSat implements Callable<Integer> {
         } else {
             append(HEADER);
         }
+        Map<Long, Solved> earlier = exact == null ? Map.of() : EarlierRows.read(exact);
         warm();
         boolean missed = done.stream().anyMatch(row -> row.endsWith("MISS") || row.endsWith("DISAGREE"));
         for (long seed = allowance.seed(); seed < allowance.seed() + count; seed++) {
             String start = seed + ",";
             if (done.stream().noneMatch(row -> row.startsWith(start))) {
-                String row = start + row(Midsize.job(seed));
+                String row = start + row(Midsize.job(seed), Optional.ofNullable(earlier.get(seed)));
                 missed |= row.endsWith("MISS") || row.endsWith("DISAGREE");
                 append(row);
             }
@@ -82,25 +99,47 @@ final class AgainstCpSat implements Callable<Integer> {
             new CutAndJoin(Midsize.job(seed))
                     .search(Pace.begin(Pace.Clock.WALL, 200_000_000, seed, 1).budget(), seed, better -> {});
         }
-        ExactJoins.solve(Midsize.job(-1), 1, workers, 1);
+        if (exact == null) {
+            ExactJoins.solve(Midsize.job(-1), 1, workers, 1);
+        }
     }
 
-    private String row(Job job) {
-        List<Step> steps = new ArrayList<>();
+    private String row(Job job, Optional<Solved> earlier) {
+        Ours ours = ours(job);
+        Solved other = earlier.orElseGet(
+                () -> ExactJoins.solve(job, limit.seconds(), workers, (int) allowance.seed()));
+        return compared(job, ours, other);
+    }
+
+    /** The same budget for each seed, all at once; what any of them had is what the search had. */
+    private Ours ours(Job job) {
+        List<Step> steps = Collections.synchronizedList(new ArrayList<>());
         long begun = System.nanoTime();
-        Outcome outcome = new CutAndJoin(job)
-                .search(
-                        allowance.begin().budget(),
-                        allowance.seed(),
-                        plan -> steps.add(new Step(plan.figures().joins(), System.nanoTime() - begun)));
-        OptionalLong bound = outcome instanceof Outcome.Found found
-                ? OptionalLong.of(found.bounds().joins())
-                : OptionalLong.empty();
-        Solved other = ExactJoins.solve(job, limit.seconds(), workers, (int) allowance.seed());
-        return compared(job, outcome, steps, bound, other);
+        List<CompletableFuture<Outcome>> all = new ArrayList<>();
+        for (int i = 0; i < allowance.threads(); i++) {
+            long seed = allowance.seed() + i;
+            all.add(CompletableFuture.supplyAsync(
+                    () -> new CutAndJoin(job)
+                            .search(
+                                    allowance.begin().budget(),
+                                    seed,
+                                    plan -> steps.add(new Step(plan.figures().joins(), System.nanoTime() - begun))),
+                    Task.WORKERS));
+        }
+        List<Outcome> outcomes = all.stream().map(CompletableFuture::join).toList();
+        OptionalLong bound = outcomes.stream()
+                .filter(Outcome.Found.class::isInstance)
+                .mapToLong(one -> ((Outcome.Found) one).bounds().joins())
+                .max();
+        List<Step> ordered = steps.stream()
+                .sorted(Comparator.comparingLong(Step::nanos))
+                .toList();
+        return new Ours(ordered, bound, outcomes.stream().anyMatch(Outcome.Impossible.class::isInstance));
     }
 
-    private static String compared(Job job, Outcome outcome, List<Step> steps, OptionalLong bound, Solved other) {
+    private static String compared(Job job, Ours found, Solved other) {
+        List<Step> steps = found.steps();
+        OptionalLong bound = found.bound();
         OptionalLong ours = steps.stream().mapToLong(Step::joins).min();
         long goal = Math.max(ours.orElse(0), other.joins().orElse(0));
         long reached = steps.stream()
@@ -121,7 +160,7 @@ final class AgainstCpSat implements Callable<Integer> {
                 other.joins().isPresent() ? Verdict.milliseconds(other.found()) : "",
                 Verdict.milliseconds(other.whole()),
                 both ? String.format(Locale.ROOT, "%.0f", (double) other.found() / Math.max(1, reached)) : "",
-                verdict(ours, outcome instanceof Outcome.Impossible, bound, other));
+                verdict(ours, found.impossible(), bound, other));
     }
 
     /**

@@ -37,6 +37,11 @@ final class Attempt {
         return joinery;
     }
 
+    /** Whether there is anything to be pieced: blocks that are placed leave nothing to rework. */
+    boolean hasBars() {
+        return !asked.wanted().isEmpty();
+    }
+
     /** The stock pieces it may use. */
     int pieces() {
         return ground.pieces().size();

@@ -116,7 +116,7 @@ public final class CutAndJoin {
         void walk(CutBounds proofs) {
             long steps = FIRST_WALK;
             boolean raised = false;
-            while (!attempts.isEmpty() && !budget.spent()) {
+            while (attempts.stream().anyMatch(Attempt::hasBars) && !budget.spent()) {
                 boolean last = best.isPresent() && raised && attempts.size() == 1;
                 walk(last ? Long.MAX_VALUE : steps);
                 if (last || (best.isPresent() && job.bars().isEmpty())) {
@@ -144,12 +144,14 @@ public final class CutAndJoin {
             for (int i = 0; i < attempts.size(); i++) {
                 Attempt attempt = attempts.get(i);
                 long share = best.isPresent() ? steps : Math.max(FIRST_WALK, steps / (i + 1));
-                walk.walk(
-                        attempt.joinery(),
-                        Budget.either(budget, Budget.steps(share)),
-                        chance,
-                        () -> look(attempt),
-                        () -> false);
+                if (attempt.hasBars()) {
+                    walk.walk(
+                            attempt.joinery(),
+                            Budget.either(budget, Budget.steps(share)),
+                            chance,
+                            () -> look(attempt),
+                            () -> false);
+                }
             }
         }
 

@@ -172,7 +172,7 @@ public final class Joinery implements Reworkable {
             }
         }
         for (int i = 0; i < count; i++) {
-            piecing.piece(order[i], chance);
+            piecing.piece(order[i], longestFirst, chance);
         }
         for (int i = 0; i < count && now.missing() > 0; i++) {
             if (!now.pieced(order[i])) {

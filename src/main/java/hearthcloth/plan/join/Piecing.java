@@ -38,16 +38,21 @@ final class Piecing {
         this.best = new Parts(now.capacity);
     }
 
-    /** Pieces a bar, if it can be done; tries again where strips that were picked together exclude each other. */
-    void piece(int bar, SplittableRandom chance) {
-        if (!rules.concerns(bar) && now.mostParts(bar) > 1 && chance.nextInt(STEPWISE) == 0) {
+    /**
+     * Pieces a bar, if it can be done; tries again where strips that were picked together exclude each other.
+     *
+     * @param plainly from the fewest strips only, as the first attempt does: strips of just the right length, where the
+     *     stash has them, are then found at once
+     */
+    void piece(int bar, boolean plainly, SplittableRandom chance) {
+        if (!plainly && !rules.concerns(bar) && now.mostParts(bar) > 1 && chance.nextInt(STEPWISE) == 0) {
             stepwise(bar, chance);
         }
         for (int attempt = 0; attempt < MOST_ATTEMPTS && !now.pieced(bar); attempt++) {
             best.count = 0;
             double least = Double.MAX_VALUE;
             for (int kind : now.kinds(bar)) {
-                least = explore(bar, kind, least, chance);
+                least = explore(bar, kind, plainly, least, chance);
             }
             if (best.count == 0) {
                 return;
@@ -84,7 +89,7 @@ final class Piecing {
         return count == 0 ? -1 : Math.max(chance.nextInt(count), chance.nextInt(count));
     }
 
-    private double explore(int bar, int kind, double leastSoFar, SplittableRandom chance) {
+    private double explore(int bar, int kind, boolean plainly, double leastSoFar, SplittableRandom chance) {
         double least = leastSoFar;
         long part = now.leastPart(bar);
         gather(bar, kind);
@@ -93,7 +98,7 @@ final class Piecing {
         if (fewest > limit) {
             return least;
         }
-        int extra = fewest < limit && chance.nextBoolean() ? 1 : 0;
+        int extra = !plainly && fewest < limit && chance.nextBoolean() ? 1 : 0;
         int tries = rules.concerns(bar) ? 8 : 4;
         int first = chance.nextInt(WAYS.length);
         for (int attempt = 0; attempt < tries; attempt++) {
