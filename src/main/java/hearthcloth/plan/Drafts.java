@@ -77,14 +77,14 @@ final class Drafts {
         return outwards.map(wished -> brought(wished, sorted, most)).orElseGet(() -> taken(sorted, most));
     }
 
-    /** Half of the tries as they are, and each of these with the wished fabric brought out. */
+    /** Half of the tries, each first with the wished fabric brought out and then as it is. */
     private List<Draft> brought(Outwards wished, List<Draft> sorted, int most) {
         Set<Draft> drafts = new LinkedHashSet<>();
         for (Draft draft : taken(sorted, most / 2)) {
-            drafts.add(draft);
             wished.brought(draft).stream()
                     .filter(other -> judgement.judged(other).isPresent())
                     .forEach(drafts::add);
+            drafts.add(draft);
         }
         return List.copyOf(drafts);
     }

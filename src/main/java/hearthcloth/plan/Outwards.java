@@ -39,6 +39,7 @@ final class Outwards {
     private final Fabric fabric;
     private final Supply supply;
     private final Map<Size, Optional<Visible>> ties = new HashMap<>();
+    private final Map<Layout, Map<String, Double>> looks = new HashMap<>();
 
     Outwards(Wish.Outside wished, Fabric fabric, Supply supply) {
         this.wished = wished;
@@ -72,7 +73,8 @@ final class Outwards {
         if (visible.isEmpty()) {
             return List.of();
         }
-        Map<String, Double> seen = seen(draft.design().whole(), visible.get());
+        Map<String, Double> seen = looks.computeIfAbsent(
+                draft.shape().layout(), layout -> seen(draft.design().whole(), visible.get()));
         Set<Draft> drafts = new LinkedHashSet<>();
         for (double share : SHARES) {
             Scheme scheme = brought(draft, seen, share * supply.area(fabric));
@@ -96,8 +98,7 @@ final class Outwards {
     private static Map<String, Double> seen(Cloth whole, Visible visible) {
         Map<String, Double> seen = new HashMap<>();
         for (Laid laid : whole.laid()) {
-            Visible.Shares shares = visible.shares(laid.at());
-            seen.put(laid.patch().place().id(), shares.sides() + shares.top());
+            seen.put(laid.patch().place().id(), visible.seen(laid.at()));
         }
         return seen;
     }

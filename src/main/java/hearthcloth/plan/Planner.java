@@ -227,7 +227,8 @@ public final class Planner {
         Optional<Trial> best = Optional.empty();
         int tried = 0;
         for (Draft draft : promising) {
-            if (tried > 0 && work.budget().spent()) {
+            // with a wished fabric the first drafts ask more of the stash than the plain one that follows them
+            if (tried > (outwards.isPresent() ? 2 : 0) && work.budget().spent()) {
                 break;
             }
             tried++;

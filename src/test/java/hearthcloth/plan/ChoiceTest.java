@@ -55,7 +55,6 @@ class ChoiceTest {
             Figures best = proposals(hidden.stash(), wish(Optional.of(hidden.finished())))
                     .get(0)
                     .figures();
-                    + best.areas().lostPercent());
             found += best.joins() == 0 && best.cuts() == 0 ? 1 : 0;
         }
         assertThat(found).isGreaterThanOrEqualTo(CLOTHS - 2);

@@ -111,22 +111,21 @@ class TurningTest {
     void the_pages_fit_and_stand_still_without_webgl() {
         try (Browser browser = new Browser(folder, Browser.STILL)) {
             String tied = tied(browser.visit());
-            for (Browser.Screen screen : new Browser.Screen[] {
-                Browser.Screen.PHONE, Browser.Screen.TABLET, Browser.Screen.DESK, Browser.Screen.WALL
-            }) {
-                for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
-                    Page page = browser.window(screen, scheme);
-                    page.navigate(tied);
-                    page.locator(".stills svg").first().waitFor();
-                    assertThat(page.locator("#turning").isVisible()).isFalse();
-                    page.getByText("Patch by patch").click();
-                    Browser.assertFit(page, "tied, " + screen + scheme);
-                    page.navigate("/tie/one-bottle-wrap");
-                    Browser.assertFit(page, "a tie, " + screen + scheme);
-                    page.context().close();
-                }
-            }
+            looked(browser, tied, Browser.Screen.PHONE, ColorScheme.LIGHT);
+            looked(browser, tied, Browser.Screen.DESK, ColorScheme.DARK);
             browser.assertQuiet();
         }
+    }
+
+    private static void looked(Browser browser, String tied, Browser.Screen screen, ColorScheme scheme) {
+        Page page = browser.window(screen, scheme);
+        page.navigate(tied);
+        page.locator(".stills svg").first().waitFor();
+        assertThat(page.locator("#turning").isVisible()).isFalse();
+        page.getByText("Patch by patch").click();
+        Browser.assertFit(page, "tied, " + screen + scheme);
+        page.navigate("/tie/one-bottle-wrap");
+        Browser.assertFit(page, "a tie, " + screen + scheme);
+        page.context().close();
     }
 }

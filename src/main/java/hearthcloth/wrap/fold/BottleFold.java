@@ -34,7 +34,6 @@ final class BottleFold {
 
     private static final int QUARTER = Band.SIDES / 4;
 
-    private final Gift.Bottle bottle;
     private final double radius;
     private final double shoulder;
     private final List<Band> bands;
@@ -44,7 +43,6 @@ final class BottleFold {
     private final List<Facet> loose = new ArrayList<>();
 
     private BottleFold(Gift.Bottle bottle, Outline cloth, Ends ends) {
-        this.bottle = bottle;
         this.radius = bottle.diameter().in(Unit.MILLIMETRE) / 2;
         this.shoulder = bottle.shoulder().in(Unit.MILLIMETRE);
         double neck = bottle.neck().in(Unit.MILLIMETRE) / 2;
@@ -172,15 +170,13 @@ final class BottleFold {
         for (Point way : List.of(RIGHT, LEFT)) {
             Winding winding = new Winding(way, radius, radius + OFF, line, 1.2 * ends.bunch());
             double gone = radius + line.length();
-            List<Outline> rest = new ArrayList<>();
-            for (Outline outline : beside(bottle, cloth, way)) {
-                loose.addAll(winding.lay(outline.below(way, gone)));
-                rest.add(outline.above(way, gone));
-            }
-            rest.removeIf(Outline::isEmpty);
+            Outline narrow = cloth.between(way, radius, edge(radius)).between(way.left(), -radius, radius);
+            loose.addAll(winding.lay(narrow));
+            loose.addAll(winding.lay(cloth.between(way, edge(radius), gone)));
+            Outline rest = cloth.above(way, gone);
             // each end comes out beside its own standing part, which arrives from the other side
             Space out = Space.flat(way).times(-1);
-            loose.addAll(ends.lay(rest, way.times(gone), way, at, out, front.cross(out), FLAT, front));
+            loose.addAll(ends.lay(List.of(rest), way.times(gone), way, at, out, front.cross(out), FLAT, front));
             leads.add(new Knot.Lead(way.times(gone), way));
         }
         return new Knot(at, Space.flat(RIGHT), front, ends.bunch(), ends.taken(), 0, leads);

@@ -131,6 +131,11 @@ public record Visible(Fold fold, List<Piece> pieces) {
         return new Shares(under, sides, top, loose, Math.max(0, part.area() - under - sides - top - loose));
     }
 
+    /** Square millimetres of a rectangle of the plan that are seen on the standing gift: {@link Shares} by one look. */
+    public double seen(Rect patch) {
+        return shown(fold.laying().patch(patch), piece -> piece.facet().plane().where() != Plane.Where.UNDERNEATH);
+    }
+
     /** Square millimetres of a part of the cloth that face an eye; as cloth, not foreshortened. */
     public double from(View view, Outline part) {
         Space eye = view.eye();

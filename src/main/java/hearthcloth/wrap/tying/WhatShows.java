@@ -117,8 +117,7 @@ public record WhatShows(Gift gift, List<Seen> patches) {
         double all = 0;
         double own = 0;
         for (Laid laid : cloth.laid()) {
-            Visible.Shares shares = visible.shares(laid.at());
-            double seen = shares.sides() + shares.top();
+            double seen = visible.seen(laid.at());
             all += seen;
             own += laid.patch().fabric().equals(fabric) ? seen : 0;
         }
