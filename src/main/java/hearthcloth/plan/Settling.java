@@ -17,7 +17,7 @@ import java.util.Set;
 /** Fits a design settled by hand to a stash: which piece gives what, or what is short. The same call, the same answer. */
 public final class Settling {
 
-    private static final long STEPS = 60;
+    private static final long STEPS = 240;
     private static final int TRIES = 16;
 
     private final Supply supply;

@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 final class Guard {
 
     private static final Set<String> OWN_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
+    private static final Set<String> OWN_NUMBERS = Set.of("127.0.0.1", "0:0:0:0:0:0:0:1", "::1");
     private static final Set<String> READING = Set.of("GET", "HEAD");
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:"
             + " blob:; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
@@ -60,8 +61,7 @@ final class Guard {
 
     /** True for what arrives at this machine's own loopback address, where nobody else can send anything. */
     static boolean isHere(Context context) {
-        String address = context.req().getLocalAddr();
-        return address.equals("127.0.0.1") || address.equals("0:0:0:0:0:0:0:1") || address.equals("[::1]");
+        return OWN_NUMBERS.contains(context.req().getLocalAddr().replaceAll("[\\[\\]]", ""));
     }
 
     private void check(Context context) {

@@ -133,7 +133,7 @@ class SewPageTest {
         assertThat(visit.post(sew + "/choose", "step", seam[0], "width", real, "way", "sideways")
                         .statusCode())
                 .isEqualTo(422);
-        String both = visit.post(sew + "/measure", "step", seam[0], "width", real + " and " + sides[0])
+        String both = visit.post(sew + "/measure", "step", seam[0], "width", real + " and " + less(real))
                 .body();
         assertThat(both).contains("⅛ in narrower than planned");
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "3").body())
