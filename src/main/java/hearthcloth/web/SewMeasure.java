@@ -185,7 +185,7 @@ public final class SewMeasure {
         return new Way(
                 way.key(),
                 way.title(),
-                "The cloth comes out " + ruler().write(size, Rounding.NEAREST),
+                ruler().write(size, Rounding.NEAREST),
                 words,
                 answer instanceof Resewing.Answer.Lacking lacking ? lacking.why() : List.of());
     }
