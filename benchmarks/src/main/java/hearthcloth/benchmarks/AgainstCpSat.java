@@ -106,8 +106,7 @@ final class AgainstCpSat implements Callable<Integer> {
 
     private String row(Job job, Optional<Solved> earlier) {
         Ours ours = ours(job);
-        Solved other = earlier.orElseGet(
-                () -> ExactJoins.solve(job, limit.seconds(), workers, (int) allowance.seed()));
+        Solved other = earlier.orElseGet(() -> ExactJoins.solve(job, limit.seconds(), workers, (int) allowance.seed()));
         return compared(job, ours, other);
     }
 
@@ -131,9 +130,8 @@ final class AgainstCpSat implements Callable<Integer> {
                 .filter(Outcome.Found.class::isInstance)
                 .mapToLong(one -> ((Outcome.Found) one).bounds().joins())
                 .max();
-        List<Step> ordered = steps.stream()
-                .sorted(Comparator.comparingLong(Step::nanos))
-                .toList();
+        List<Step> ordered =
+                steps.stream().sorted(Comparator.comparingLong(Step::nanos)).toList();
         return new Ours(ordered, bound, outcomes.stream().anyMatch(Outcome.Impossible.class::isInstance));
     }
 

@@ -42,7 +42,9 @@ final class CpSatSummary implements Callable<Integer> {
                         line("jobs", rows.size()),
                         line("same value", count(rows, "same")),
                         line("ours better, or CP-SAT found none", count(rows, "better")),
-                        line("ours below CP-SAT's bound, by cuttings that it is not given", count(rows, "other cutting")),
+                        line(
+                                "ours below CP-SAT's bound, by cuttings that it is not given",
+                                count(rows, "other cutting")),
                         line("CP-SAT better: misses", count(rows, "MISS")),
                         line("neither found a plan", count(rows, "none found")),
                         line("CP-SAT proved that there is none", count(rows, "none exists")),

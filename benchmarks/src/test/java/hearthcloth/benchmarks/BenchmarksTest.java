@@ -102,7 +102,7 @@ class BenchmarksTest {
     @Test
     void a_run_beside_the_exact_solver_can_be_taken_up_again() throws IOException {
         String rows = folder.resolve("rows.csv").toString();
-        String[] twice = {"against-cpsat", rows, "--count", "2", "--limit", "1s", "--budget", "20ms", "--warm-up", "0s"
+        String[] twice = {"against-cpsat", rows, "--count", "2", "--limit", "1s", "--budget", "200ms", "--warm-up", "0s"
         };
 
         assertThat(run(twice)).isZero();
