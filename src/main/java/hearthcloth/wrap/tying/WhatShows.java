@@ -142,9 +142,7 @@ public record WhatShows(Gift gift, List<Seen> patches) {
 
     /** What is neither on the sides nor on top may still hang out of the knot, where it is seen well enough. */
     private static String hidden(Seen fabric) {
-        return fabric.share(fabric.shares.loose()) >= WORTH
-                ? " is in the knot and its ends only."
-                : " does not show.";
+        return fabric.share(fabric.shares.loose()) >= WORTH ? " is in the knot and its ends only." : " does not show.";
     }
 
     /** One patch in words: {@code Your hearth is hidden under the box.} */
