@@ -44,7 +44,7 @@ public record SpokenPieces(
                     "this line is " + plain.length() + " letters long; write one kind of piece on each line");
         }
         try {
-            SpokenSize.Found size = SpokenSize.find(plain, bare);
+            SpokenSize.Found size = SpokenSize.find(SpokenNumbers.inFigures(plain), bare);
             return pieces(size);
         } catch (MeasureException | ColourException e) {
             return new Unclear(String.valueOf(e.getMessage()));

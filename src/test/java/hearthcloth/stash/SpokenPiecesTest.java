@@ -48,6 +48,10 @@ class SpokenPiecesTest {
             shirt 501 denim, 4 x 8, 3 of them               | 3 | 32 | 64 | shirt 501 denim
             Oat 8in x 1ft                                   | 1 | 64 | 96 | Oat
             a strip of linen 2x30                           | 1 | 16 | 240 | strip of linen
+            two yards of 44 in pale linen                   | 1 | 352 | 576 | pale linen
+            half a yard of 44" oat                          | 1 | 352 | 144 | oat
+            a yard and a half of 44 in moss                 | 1 | 352 | 432 | moss
+            Two and a half yards of 44 in two-tone silk     | 1 | 352 | 720 | two-tone silk
             five pieces of Grandma's curtain 10x12          | 5 | 80 | 96 | Grandma's curtain
             """)
     void a_line_says_how_many_how_large_and_of_what(String line, int count, long width, long length, String name) {

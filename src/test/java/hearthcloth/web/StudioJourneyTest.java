@@ -24,7 +24,7 @@ class StudioJourneyTest {
     private static void entered(Page page, String name, String passphrase, String button) {
         page.navigate("/gift");
         assertThat(page.url()).endsWith("/enter");
-        Browser.assertFit(page, "the way in");
+        look(page, "the way in");
         page.getByLabel("Name").fill(name);
         page.getByLabel("Passphrase").fill(passphrase);
         pressed(page, button);
@@ -45,11 +45,11 @@ class StudioJourneyTest {
             ada.getByLabel("First passphrase").fill("nine buttons in a jar");
             pressed(ada, "Bring in");
             ada.getByText("Mo can come in now").waitFor();
-            Browser.assertFit(ada, "people");
+            look(ada, "people");
             ada.navigate("/guidelines");
             pressed(ada, "Hand it out");
             ada.getByText("handed to everybody").waitFor();
-            Browser.assertFit(ada, "guidelines");
+            look(ada, "guidelines");
 
             Page mo = browser.window(Browser.Screen.PHONE, ColorScheme.DARK);
             entered(mo, "Mo", "nine buttons in a jar", "Come in");
@@ -60,14 +60,21 @@ class StudioJourneyTest {
                 mo.getByText("Added 6 pieces").first().waitFor();
             }
             mo.navigate("/guidelines");
-            Browser.assertFit(mo, "guidelines at a telephone");
+            look(mo, "guidelines at a telephone");
             pressed(mo, "Fit");
             mo.getByText("It fits your stash").waitFor();
             mo.navigate("/people");
-            Browser.assertFit(mo, "people at a telephone");
+            look(mo, "people at a telephone");
             pressed(mo, "Leave");
             mo.waitForURL("**/enter*");
             browser.assertQuiet();
         }
+    }
+
+    /** The rules of access for everyone, and a picture for the eye. */
+    private static void look(Page page, String what) {
+        Browser.assertFit(page, what);
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(Path.of("target", "pictures", "studio-" + what.replace(' ', '-') + ".png")));
     }
 }
