@@ -11,8 +11,13 @@ document.addEventListener("keydown", event => {
 
 let lamp = null;
 async function stayAwake() {
-  if (!("wakeLock" in navigator) || document.visibilityState !== "visible") return;
+  if (document.visibilityState !== "visible") return;
   try { lamp = await navigator.wakeLock.request("screen"); } catch (refused) { lamp = null; }
+  sayAwake();
+}
+// Browsers keep the screen on only for pages of the machine itself; elsewhere she is told.
+function sayAwake() {
+  document.querySelectorAll(".awake").forEach(line => { line.hidden = lamp !== null; });
 }
 document.addEventListener("visibilitychange", () => { if (!lamp || lamp.released) stayAwake(); });
 stayAwake();
@@ -20,6 +25,7 @@ stayAwake();
 // After a step the next one is read from its top; focus must not stay on a button that is gone.
 document.addEventListener("htmx:afterSettle", event => {
   if (event.detail.target && event.detail.target.id === "needle") {
+    sayAwake();
     window.scrollTo(0, 0);
     document.getElementById("main").focus({ preventScroll: true });
   }

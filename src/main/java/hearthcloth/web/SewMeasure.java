@@ -18,6 +18,7 @@ import hearthcloth.sew.Guide;
 import hearthcloth.store.ClothDocument;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
+import hearthcloth.wrap.Capacity;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +29,8 @@ import java.util.Optional;
 public final class SewMeasure {
 
     private static final long ANSWER_WITHIN_MS = 600;
+
+    private static final int MOST_TIES = 2;
 
     /** Farther off than this is a slip of the unit or the wrong side of the tape. */
     private static final Length FARTHEST = Length.cm(10);
@@ -178,16 +181,27 @@ public final class SewMeasure {
         if (answer instanceof Resewing.Answer.Made made) {
             words.add(cutting(made.resewn()));
         }
-        String fits = Wished.of(room.store()).fits(size, ruler());
-        if (!fits.isEmpty()) {
-            words.add(fits);
-        }
+        words.addAll(ties(size));
         return new Way(
                 way.key(),
                 way.title(),
                 ruler().write(size, Rounding.NEAREST),
                 words,
                 answer instanceof Resewing.Answer.Lacking lacking ? lacking.why() : List.of());
+    }
+
+    /** Whether it ties what she wants to wrap; where she said nothing, what it ties at most. */
+    private List<String> ties(Size size) {
+        String fits = Wished.of(room.store()).fits(size, ruler());
+        if (!fits.isEmpty()) {
+            return List.of(fits);
+        }
+        return Capacity.of(size, Wished.tail(ruler()).usual()).stream()
+                .map(capacity -> GiftPage.holds(capacity, ruler()))
+                .filter(GiftPage.Holds::fits)
+                .limit(MOST_TIES)
+                .map(holds -> "With the " + holds.tie() + " it ties round " + holds.largest() + ".")
+                .toList();
     }
 
     private Resewing.Answer fit(Planned way, Resewing resewing) {

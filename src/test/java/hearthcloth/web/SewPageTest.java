@@ -122,9 +122,11 @@ class SewPageTest {
         var refused = visit.post(sew + "/measure", "step", seam[0], "width", narrower);
         assertThat(refused.statusCode()).isEqualTo(422);
         String real = less(sides[0]);
+        visit.post("/gift");
         String page =
                 visit.post(sew + "/measure", "step", seam[0], "width", real).body();
-        assertThat(page).contains("⅛ in narrower than planned", "Sew on as it is", "The cloth comes out");
+        assertThat(page)
+                .contains("⅛ in narrower than planned", "Sew on as it is", "The cloth comes out", "it ties round");
         var chosen = visit.post(sew + "/choose", "step", seam[0], "width", real, "height", sides[1], "way", "accept");
         assertThat(chosen.statusCode()).isEqualTo(303);
         assertThat(Visit.onward(chosen)).endsWith(sew);
