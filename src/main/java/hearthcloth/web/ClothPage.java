@@ -20,7 +20,6 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -67,8 +66,7 @@ final class ClothPage {
     }
 
     private SavedCloth saved(Context context) {
-        return book().find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+        return new ClothAsked(room).cloth(context);
     }
 
     private ClothView view(Context context, SavedCloth saved) {

@@ -17,7 +17,6 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -130,10 +129,7 @@ public final class ClothsPage {
     }
 
     private SavedCloth cloth(Context context) {
-        return room.store()
-                .cloths()
-                .find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+        return new ClothAsked(room).cloth(context);
     }
 
     private void life(Context context) {

@@ -13,7 +13,6 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -58,9 +57,11 @@ public final class CutPage {
     }
 
     private final Room room;
+    private final ClothAsked asked;
 
     CutPage(Room room) {
         this.room = room;
+        this.asked = new ClothAsked(room);
     }
 
     void add(RoutesConfig routes) {
@@ -72,36 +73,7 @@ public final class CutPage {
     }
 
     private void choose(Context context) {
-        List<SavedCloth> cloths = room.store().cloths().all().stream()
-                .filter(cloth -> cloth.document().plan().isPresent())
-                .toList();
-        if (cloths.size() == 1) {
-            context.redirect("/cut/" + cloths.get(0).id());
-            return;
-        }
-        room.show(
-                context,
-                "choose.jte",
-                Map.of(
-                        "frame",
-                        room.frame(context, "Which cloth will you cut?", "Cut"),
-                        "cards",
-                        ClothsPage.cards(room, cloths),
-                        "to",
-                        "/cut/"));
-    }
-
-    private SavedCloth cloth(Context context) {
-        return room.store()
-                .cloths()
-                .find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
-    }
-
-    private static Plan plan(SavedCloth cloth) {
-        return cloth.document()
-                .plan()
-                .orElseThrow(() -> new StoreException("The stash does not suffice for this cloth; change it first."));
+        asked.choose(context, "Which cloth will you cut?", "Cut", "/cut/", cloth -> true);
     }
 
     private void show(Context context) {
@@ -120,8 +92,8 @@ public final class CutPage {
     }
 
     private Sheet sheet(Context context) {
-        SavedCloth cloth = cloth(context);
-        Plan plan = plan(cloth);
+        SavedCloth cloth = asked.cloth(context);
+        Plan plan = ClothAsked.plan(cloth);
         Guide guide = Guide.of(plan, room.settings().ruler());
         List<PieceTask> tasks = guide.cutting();
         Set<String> ticked = cloth.document().bench().ticked();
@@ -207,7 +179,7 @@ public final class CutPage {
     }
 
     private SavedCloth designed(Context context) {
-        SavedCloth cloth = cloth(context);
+        SavedCloth cloth = asked.cloth(context);
         if (cloth.document().life().stage() != Stage.DESIGNED) {
             throw new StoreException("This cloth is cut already.");
         }
@@ -222,14 +194,14 @@ public final class CutPage {
     private void wrong(Context context) {
         SavedCloth cloth = designed(context);
         Stale.check(context, cloth, ticks(cloth));
-        new CutSlip(room, cloth, plan(cloth)).mend(context);
+        new CutSlip(room, cloth, ClothAsked.plan(cloth)).mend(context);
     }
 
     /** All is cut: the pieces are used up, the offcuts come back into the stash. */
     private void done(Context context) {
         SavedCloth cloth = designed(context);
         Stale.check(context, cloth, ticks(cloth));
-        Plan plan = plan(cloth);
+        Plan plan = ClothAsked.plan(cloth);
         ClothDocument.Life life = cloth.document().life();
         ClothDocument now = cloth.document()
                 .with(new ClothDocument.Life(Stage.CUT, life.made(), life.wrapped(), life.keeper(), life.uses()));

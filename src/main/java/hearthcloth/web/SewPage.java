@@ -4,7 +4,6 @@ import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
-import hearthcloth.plan.Plan;
 import hearthcloth.sew.AtTheMachine;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.Task;
@@ -14,7 +13,6 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -74,9 +72,11 @@ public final class SewPage {
     }
 
     private final Room room;
+    private final ClothAsked asked;
 
     SewPage(Room room) {
         this.room = room;
+        this.asked = new ClothAsked(room);
     }
 
     void add(RoutesConfig routes) {
@@ -91,46 +91,21 @@ public final class SewPage {
     }
 
     private void choose(Context context) {
-        List<SavedCloth> cloths = room.store().cloths().all().stream()
-                .filter(cloth -> cloth.document().plan().isPresent())
-                .filter(cloth -> cloth.document().life().stage() != Stage.SEWN)
-                .toList();
-        if (cloths.size() == 1) {
-            context.redirect("/sew/" + cloths.get(0).id());
-            return;
-        }
-        room.show(
+        asked.choose(
                 context,
-                "choose.jte",
-                Map.of(
-                        "frame",
-                        room.frame(context, "Which cloth will you sew?", "Sew"),
-                        "cards",
-                        ClothsPage.cards(room, cloths),
-                        "to",
-                        "/sew/"));
-    }
-
-    private SavedCloth cloth(Context context) {
-        return room.store()
-                .cloths()
-                .find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
-    }
-
-    private static Plan plan(SavedCloth cloth) {
-        return cloth.document()
-                .plan()
-                .orElseThrow(() -> new StoreException("The stash does not suffice for this cloth; change it first."));
+                "Which cloth will you sew?",
+                "Sew",
+                "/sew/",
+                cloth -> cloth.document().life().stage() != Stage.SEWN);
     }
 
     private List<AtTheMachine> steps(SavedCloth cloth) {
-        return AtTheMachine.of(Guide.of(plan(cloth), room.settings().ruler()));
+        return AtTheMachine.of(Guide.of(ClothAsked.plan(cloth), room.settings().ruler()));
     }
 
     private void show(Context context) {
         String known = Room.text(context, "known");
-        if (!known.isEmpty() && known.equals(String.valueOf(cloth(context).version()))) {
+        if (!known.isEmpty() && known.equals(String.valueOf(asked.cloth(context).version()))) {
             context.status(204);
             return;
         }
@@ -149,13 +124,13 @@ public final class SewPage {
     }
 
     private Sheet sheet(Context context) {
-        SavedCloth cloth = cloth(context);
+        SavedCloth cloth = asked.cloth(context);
         List<AtTheMachine> steps = steps(cloth);
         int done = Math.min(cloth.document().bench().sewn(), steps.size());
         int at = Math.min(asked(context).orElse(done), steps.size() - 1);
         AtTheMachine step = steps.get(at);
         PlanFolder drawn = new PlanFolder(
-                plan(cloth), room.settings().ruler(), room.settings().paper());
+                ClothAsked.plan(cloth), room.settings().ruler(), room.settings().paper());
         return new Sheet(
                 cloth,
                 at,
@@ -171,7 +146,8 @@ public final class SewPage {
                         .orElse(""),
                 step.kind() == AtTheMachine.Kind.LAY
                         ? Threads.of(room.store())
-                                .sentence(plan(cloth), room.settings().ruler())
+                                .sentence(
+                                        ClothAsked.plan(cloth), room.settings().ruler())
                         : "",
                 OwnPace.of(room.store()).sentence(steps.subList(done, steps.size())),
                 SewSide.bar(step).orElse(""));
@@ -209,7 +185,7 @@ public final class SewPage {
 
     /** Unpicked, or pressed by mistake: this step and those after it are to do again. */
     private void again(Context context) {
-        SavedCloth cloth = cloth(context);
+        SavedCloth cloth = asked.cloth(context);
         int step = number(context);
         ClothDocument was = cloth.document();
         if (step < was.bench().sewn()) {
@@ -228,7 +204,7 @@ public final class SewPage {
 
     /** Sewing begins when all is cut; else what is planned could still be changed under the needle. */
     private SavedCloth cut(Context context) {
-        SavedCloth cloth = cloth(context);
+        SavedCloth cloth = asked.cloth(context);
         if (cloth.document().life().stage() == Stage.DESIGNED) {
             throw new StoreException("This cloth is not all cut yet. Tick its cuts first, then “All is cut”.");
         }

@@ -50,10 +50,7 @@ final class TiedPage {
     }
 
     private SavedCloth saved(Context context) {
-        return room.store()
-                .cloths()
-                .find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+        return new ClothAsked(room).cloth(context);
     }
 
     private TiedAsked asked(Context context) {
