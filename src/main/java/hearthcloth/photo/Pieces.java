@@ -15,9 +15,9 @@ final class Pieces {
     /** The usable rectangle is surely inside in 95 of 100 cases: one-sided. */
     private static final double SURE = 1.645;
     /** A figure may hide where a side is: its deviation is taken this much larger, */
-    private static final double FIGURED = 1.3;
-    /** and where little of the side was seen, larger still. */
-    private static final double UNSEEN = 1.0;
+    private static final double FIGURED = 1.6;
+    /** and where little of the side was seen, larger still, in pixels for a side not seen at all. */
+    private static final double UNSEEN = 6;
 
     private final Coarse coarse;
     private final Ground ground;
@@ -100,7 +100,7 @@ final class Pieces {
 
     /** A line's deviation at its end, which is half as large again as in its middle. */
     private static double deviation(Side.Fit fit) {
-        return 1.5 * fit.deviation() + UNSEEN * Math.max(0, 0.6 - fit.share()) * 2;
+        return 1.5 * fit.deviation() + UNSEEN * Math.max(0, 0.6 - fit.share());
     }
 
     /** The largest rectangle in the outline, each side shorter by what the picture leaves open. */

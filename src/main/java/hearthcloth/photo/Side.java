@@ -37,9 +37,14 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
             return new Fit(new Line(at, line.dx(), line.dy()), scatter, deviation, share, fringe);
         }
 
+        /** The same with its deviation larger, by so many pixels. */
+        Fit lessSure(double pixels) {
+            return new Fit(line, scatter, Math.hypot(deviation, pixels), share, fringe);
+        }
+
         /** The same with threads sticking out. */
         Fit frayed(double reach) {
-            return new Fit(line, scatter, Math.hypot(deviation, 0.09 * reach), share, reach);
+            return new Fit(line, scatter, Math.hypot(deviation, 0.12 * reach), share, reach);
         }
     }
 

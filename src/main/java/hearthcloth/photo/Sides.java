@@ -21,6 +21,12 @@ final class Sides {
     /** Threads beyond the edge cover less of the ground than this. */
     private static final double SOLID = 0.6;
 
+    /** A level that only the shade beside a piece reaches. */
+    private static final double SHADED = 1.2;
+
+    /** A fall over two pixels that no fringe makes. */
+    private static final double SHARP = 0.28;
+
     /** How a profile's colours become levels. */
     enum Levels {
         /** Along the change from outside to inside: best against noise, for plain cloth. */
@@ -101,6 +107,10 @@ final class Sides {
     }
 
     private Side.Fit moved(Side.Fit fit, double[] mean, int outside) {
+        int shade = shade(mean);
+        if (shade > 0) {
+            return fit.moved(shade - reach, outside).lessSure(0.5);
+        }
         int solid = outermostFall(mean);
         double fringe = last(mean, 0.12) - solid - CLEAN_FALL;
         int shift = solid - reach;
@@ -108,6 +118,22 @@ final class Sides {
             return Math.abs(shift) < 2 ? fit : fit.moved(shift, outside);
         }
         return fit.moved(shift, outside).frayed(fringe);
+    }
+
+    /**
+     * Where the shade that a piece casts begins, if that is darker than the piece itself: the profile then rises above one
+     * beyond the edge before it falls. Nought when it does not.
+     */
+    private static int shade(double[] mean) {
+        int peak = 0;
+        for (int i = mean.length / 4; i < mean.length - 2; i++) {
+            peak = mean[i] > Math.max(SHADED, mean[peak]) ? i : peak;
+        }
+        int at = peak;
+        for (int i = Math.max(2, peak - 5); i < peak; i++) {
+            at = fall(mean, i) < fall(mean, at) ? i : at;
+        }
+        return at;
     }
 
     private static int first(double[] mean, double below) {
@@ -126,14 +152,26 @@ final class Sides {
         return i;
     }
 
-    /** Where the cloth ends, from the inside out: the steepest fall near where the level last is that of solid cloth. */
-    private static int outermostFall(double[] mean) {
+    /**
+     * Where the cloth ends, from the inside out: the last sharp fall, for a row of figures may look half like the ground
+     * but ends sharply, as fringe does not; without one, the steepest fall near where the level last is that of cloth.
+     */
+    private int outermostFall(double[] mean) {
         int about = Math.max(3, Math.min(mean.length - 4, last(mean, SOLID)));
+        for (int i = mean.length - 4; reading == Levels.AWAY_FROM_THE_GROUND && i > about + 2; i--) {
+            if (fall(mean, i) > SHARP && fall(mean, i) >= fall(mean, i - 1)) {
+                return i;
+            }
+        }
         int at = about;
         for (int i = about - 2; i <= about + 2; i++) {
-            at = mean[i - 1] - mean[i + 1] > mean[at - 1] - mean[at + 1] ? i : at;
+            at = fall(mean, i) > fall(mean, at) ? i : at;
         }
         return at;
+    }
+
+    private static double fall(double[] mean, int i) {
+        return mean[i - 1] - mean[i + 1];
     }
 
     private double[] meanLevel(Side.Fit fit, Side side, Lens lens) {

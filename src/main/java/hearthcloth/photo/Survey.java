@@ -11,6 +11,11 @@ final class Survey {
     /** How far a rim may be off its polygon, in coarse pixels. */
     private static final double[] TOLERANCES = {2.2, 3.5, 6};
 
+    /** A sheet may seem to have up to this many corners, */
+    private static final int MOST_KINKED = 8;
+    /** if four explain its rim this well. */
+    private static final double KINKED_MISFIT = 0.35;
+
     private final Picture picture;
     private final Optional<Double> focalShare;
     private final Sheet sheet;
@@ -54,7 +59,24 @@ final class Survey {
         return new Reading.Read(new Pieces(coarse, ground, scale, sheet).of(blobs, traced, found.index()), scale);
     }
 
-    private SheetFinder.Found found(Lens lens, List<Blob> blobs, List<Traced> traced) {
+    /** Shapes that are nearly four-sided, as four-sided ones: a line of the floor may have put a kink into the sheet. */
+    private Traced squared(Traced traced, Lens lens) {
+        if (traced.corners().size() <= 4 || traced.corners().size() > MOST_KINKED) {
+            return traced;
+        }
+        for (double tolerance = 3; tolerance <= 12; tolerance *= 1.5) {
+            List<Spot> corners = Corners.tidied(traced.corners(), tolerance * step);
+            if (corners.size() == 4) {
+                Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2), Sides.Levels.ALONG_THE_CHANGE);
+                Traced square = Traced.of(corners, reader, null, lens, 1.2, 4 * step);
+                return square.misfit() < KINKED_MISFIT ? square : traced;
+            }
+        }
+        return traced;
+    }
+
+    private SheetFinder.Found found(Lens lens, List<Blob> blobs, List<Traced> shapes) {
+        List<Traced> traced = shapes.stream().map(t -> squared(t, lens)).toList();
         return new SheetFinder(picture, coarse, lens, focalShare)
                 .among(uncut(blobs, traced), sheet)
                 .filter(found -> !sheet.white() || isWhitest(found.index(), traced))
