@@ -31,17 +31,6 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
      */
     record Fit(Line line, double scatter, double deviation, double share, double fringe) {
 
-        /** The same with its line {@code shift} pixels further outside. */
-        Fit moved(double shift, int outside) {
-            Spot at = line.at().plus(-line.dy() * shift * outside, line.dx() * shift * outside);
-            return new Fit(new Line(at, line.dx(), line.dy()), scatter, deviation, share, fringe);
-        }
-
-        /** The same with its deviation larger, by so many pixels. */
-        Fit lessSure(double pixels) {
-            return new Fit(line, scatter, Math.hypot(deviation, pixels), share, fringe);
-        }
-
         /** The same with threads sticking out. */
         Fit frayed(double reach) {
             return new Fit(line, scatter, Math.hypot(deviation, 0.12 * reach), share, reach);

@@ -44,6 +44,9 @@ final class Survey {
         List<Traced> traced =
                 blobs.stream().parallel().map(b -> simplest(b, lens)).toList();
         progress.at(0.6, "finding the " + sheet.name());
+        Rims rims = new Rims(
+                picture, new EvenLight(picture, coarse, ground), new Occupied(coarse, blobs), (int) Math.round(5 * step + 6));
+        traced = IntStream.range(0, blobs.size()).parallel().mapToObj(laidOf(rims, traced, lens)).toList();
         Lens first = Straightness.estimated(lens, straightSides(blobs, traced), List.of(), 1.5 + step * 0.25);
         traced = again(traced, first);
         SheetFinder.Found rough = found(first, blobs, traced);
@@ -67,8 +70,8 @@ final class Survey {
         for (double tolerance = 3; tolerance <= 12; tolerance *= 1.5) {
             List<Spot> corners = Corners.tidied(traced.corners(), tolerance * step);
             if (corners.size() == 4) {
-                Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2), Sides.Levels.ALONG_THE_CHANGE);
-                Traced square = Traced.of(corners, reader, null, lens, 1.2, 4 * step);
+                Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2));
+                Traced square = Traced.of(corners, reader, lens, 1.2, 4 * step);
                 return square.misfit() < KINKED_MISFIT ? square : traced;
             }
         }
@@ -104,11 +107,11 @@ final class Survey {
 
     /** Of polygons from fine to rough, the one the picture supports best. */
     private Traced simplest(Blob blob, Lens lens) {
-        Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2), Sides.Levels.ALONG_THE_CHANGE);
+        Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2));
         Traced best = null;
         for (double tolerance : TOLERANCES) {
             List<Spot> corners = Corners.of(blob.rim(), tolerance * step);
-            Traced traced = Traced.of(corners, reader, null, lens, 2 + step * 0.5, 3 * step);
+            Traced traced = Traced.of(corners, reader, lens, 2 + step * 0.5, 3 * step);
             best = best == null || traced.misfit() < best.misfit() ? traced : best;
         }
         return java.util.Objects.requireNonNull(best);
@@ -119,13 +122,19 @@ final class Survey {
     }
 
     private Traced again(Traced traced, Lens lens) {
-        List<Spot> corners = Corners.tidied(traced.corners(), 2 * step);
-        Sides.Levels reading = Interior.of(corners, coarse, ground).figured()
-                ? Sides.Levels.AWAY_FROM_THE_GROUND
-                : Sides.Levels.ALONG_THE_CHANGE;
-        Sides reader = new Sides(picture, (int) Math.round(1.5 * step + 2), reading);
-        Sides wide = new Sides(picture, (int) Math.round(5 * step + 8), reading);
-        return Traced.of(corners, reader, wide, lens, 1.2, 10 * step);
+        return Traced.close(
+                traced.corners(),
+                traced.fits().stream().map(Side.Fit::fringe).toList(),
+                new Sides(picture, (int) Math.round(step + 2)),
+                lens);
+    }
+
+    private java.util.function.IntFunction<Traced> laidOf(Rims rims, List<Traced> rough, Lens lens) {
+        return i -> {
+            Rims.Laid laid = rims.of(Corners.tidied(rough.get(i).corners(), 2 * step), i, lens);
+            return Traced.close(
+                    laid.corners(), laid.rims().stream().map(Rims.Rim::fringe).toList(), new Sides(picture, (int) Math.round(step + 2)), lens);
+        };
     }
 
     private static List<Side> straightSides(List<Blob> blobs, List<Traced> traced) {

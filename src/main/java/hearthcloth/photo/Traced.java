@@ -2,7 +2,6 @@ package hearthcloth.photo;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A polygon followed in the full picture: its corners in raw pixels and, for each side, how well it was found.
@@ -12,6 +11,16 @@ import org.jspecify.annotations.Nullable;
 record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
 
     private static final double CORNER_COST = 0.02;
+    /** How far a place may be off its side and still belong to it, in pixels. */
+    private static final double NEAR = 1.2;
+    /** A side that is not seen sharply: its deviation in pixels. */
+    private static final double BLUNT = 0.7;
+
+    private static final double LEAST_SHARE = 0.3;
+    /** A sharp edge farther off than this is another one, in pixels. */
+    private static final double MOST_OFF = 2.5;
+    /** Shorter threads do not matter, in pixels. */
+    private static final double LEAST_FRINGE = 2;
 
     Traced {
         corners = List.copyOf(corners);
@@ -22,11 +31,10 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
     /**
      * Follows a polygon.
      *
-     * @param wide the same reader with a longer reach, to see fringe by
      * @param near how far a place may be off its side and still belong to it, in pixels
      * @param leash how far a corner may move from where it was, in pixels
      */
-    static Traced of(List<Spot> rough, Sides reader, @Nullable Sides wide, Lens lens, double near, double leash) {
+    static Traced of(List<Spot> rough, Sides reader, Lens lens, double near, double leash) {
         List<Side> sides = reader.of(rough);
         List<Side.Fit> fits = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {
@@ -34,11 +42,7 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             if (side.isUsable()) {
                 Side.Fit fit = side.fit(lens, near);
                 if (fit.share() > 0.25) {
-                    fits.add(
-                            wide == null
-                                    ? fit
-                                    : wide.settled(
-                                            fit, side, rough.get(i), rough.get((i + 1) % rough.size()), lens, near));
+                    fits.add(fit);
                     continue;
                 }
             }
@@ -46,6 +50,29 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             fits.add(new Side.Fit(line, near, near * 1.5, 0, 0));
         }
         return new Traced(crossings(rough, fits, lens, leash), sides, fits);
+    }
+
+    /**
+     * Follows sides that lie nearly right already, closely. Where the picture shows no sharp edge there, a side stays.
+     *
+     * @param fringe how far threads reach beyond each side, in pixels
+     */
+    static Traced close(List<Spot> corners, List<Double> fringe, Sides reader, Lens lens) {
+        List<Side> sides = reader.of(corners);
+        List<Side.Fit> fits = new ArrayList<>();
+        for (int i = 0; i < sides.size(); i++) {
+            Spot a = lens.straight(corners.get(i));
+            Spot b = lens.straight(corners.get((i + 1) % corners.size()));
+            Side.Fit fit = sides.get(i).isUsable()
+                    ? sides.get(i).fit(lens, NEAR)
+                    : new Side.Fit(Line.through(a, b), NEAR, BLUNT, 0, 0);
+            double off = Math.max(Math.abs(fit.line().off(a)), Math.abs(fit.line().off(b)));
+            if (fit.share() < LEAST_SHARE || off > MOST_OFF) {
+                fit = new Side.Fit(Line.through(a, b), NEAR, BLUNT, fit.share() / 2, 0);
+            }
+            fits.add(fringe.get(i) >= LEAST_FRINGE ? fit.frayed(fringe.get(i)) : fit);
+        }
+        return new Traced(crossings(corners, fits, lens, 4 * MOST_OFF), sides, fits);
     }
 
     private static List<Spot> crossings(List<Spot> rough, List<Side.Fit> fits, Lens lens, double leash) {

@@ -54,7 +54,7 @@ final class Evaluation {
         Sheet sheet = card ? Sheet.CARD : a4 ? Sheet.A4 : Sheet.LETTER;
         int pieces = 12 + (int) (seed % 5) * 6;
         Scene scene = Scenes.drawn(seed, new Scenes.Wish(floor, tilt, Double.parseDouble(args[2]), pieces, format));
-        byte[] photograph = jpeg(scene.photograph(), 0.6f);
+        byte[] photograph = photograph(scene, seed + "-" + args[2] + (card ? "-card" : ""));
         long start = System.nanoTime();
         Reading reading = PhotoReader.read(photograph, sheet, Progress.NONE);
         double seconds = (System.nanoTime() - start) / 1e9;
@@ -69,6 +69,20 @@ final class Evaluation {
             Files.write(Path.of(args[3], seed + ".png"), Overlay.png(photograph, read, Ruler.MILLIMETRES));
         }
         return Optional.of(verdict);
+    }
+
+    /** Drawn once: kept as a file in the folder that the property {@code drawn} names, if it names one. */
+    private static byte[] photograph(Scene scene, String key) throws IOException {
+        String folder = System.getProperty("drawn");
+        Path kept = folder == null ? null : Path.of(folder, key + ".jpg");
+        if (kept != null && Files.exists(kept)) {
+            return Files.readAllBytes(kept);
+        }
+        byte[] photograph = jpeg(scene.photograph(), 0.6f);
+        if (kept != null) {
+            Files.write(kept, photograph);
+        }
+        return photograph;
     }
 
     private static void tell(String name, Verdict verdict, double seconds) {

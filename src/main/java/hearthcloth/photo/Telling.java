@@ -1,0 +1,161 @@
+package hearthcloth.photo;
+
+import java.util.List;
+
+/**
+ * Tells one piece's colours from those of the ground round it, by how often each colour occurs well inside the piece and
+ * how often round it (after Bayes). The ground's colours count in shade as well, for a piece shades the floor beside it.
+ */
+final class Telling {
+
+    private static final int BINS = 32;
+    private static final double BIN = 9;
+    /** How much of the ground may lie in shade of each depth. */
+    private static final double IN_SHADE = 0.12;
+
+    private static final double[] SHADES = {0.92, 0.84, 0.76, 0.68, 0.6};
+    /** Colours seen nowhere are worth nothing either way. */
+    private static final double UNSEEN = 4e-6;
+
+    private static final int ENOUGH = 150;
+    private static final int MOST = 5000;
+
+    private final EvenLight light;
+    private final float[] cloth;
+
+    private Telling(EvenLight light, float[] cloth) {
+        this.light = light;
+        this.cloth = cloth;
+    }
+
+    /**
+     * Learns a piece.
+     *
+     * @param corners where it lies, roughly, in raw pixels
+     * @param own its index among the shapes
+     * @param near how far the rim may be off, in pixels: nothing is learnt nearer to it, as far as the piece is wide enough
+     */
+    static Telling of(EvenLight light, Occupied occupied, List<Spot> corners, int own, double near) {
+        float[] in = new float[BINS * BINS * BINS];
+        float[] out = new float[BINS * BINS * BINS];
+        double inset = near;
+        double inside = learnInside(light, corners, inset, in);
+        while (inside < ENOUGH && inset > 1) {
+            inset *= 0.6;
+            inside = learnInside(light, corners, inset, in);
+        }
+        double outside = learnOutside(light, occupied, corners, own, near, out);
+        float[] p = blurred(in);
+        float[] q = blurred(out);
+        for (int i = 0; i < p.length; i++) {
+            double one = p[i] / Math.max(1, inside) + UNSEEN;
+            double other = q[i] / Math.max(1, outside) + UNSEEN;
+            p[i] = (float) (one / (one + other));
+        }
+        return new Telling(light, p);
+    }
+
+    private static double learnInside(EvenLight light, List<Spot> corners, double inset, float[] to) {
+        double left = corners.stream().mapToDouble(Spot::x).min().orElse(0);
+        double right = corners.stream().mapToDouble(Spot::x).max().orElse(0);
+        double top = corners.stream().mapToDouble(Spot::y).min().orElse(0);
+        double low = corners.stream().mapToDouble(Spot::y).max().orElse(0);
+        double stride = Math.max(1, Math.sqrt((right - left) * (low - top) / MOST));
+        double[] colour = new double[3];
+        double count = 0;
+        for (double y = top + 0.5; y < low; y += stride) {
+            for (double x = left + 0.5; x < right; x += stride) {
+                if (wellInside(corners, x, y, inset)) {
+                    light.at(x, y, colour);
+                    put(to, colour, 1, 1);
+                    count++;
+                }
+            }
+        }
+        return count;
+    }
+
+    private static boolean wellInside(List<Spot> polygon, double x, double y, double inset) {
+        return Shapes.inside(polygon, x, y)
+                && Shapes.inside(polygon, x - inset, y)
+                && Shapes.inside(polygon, x + inset, y)
+                && Shapes.inside(polygon, x, y - inset)
+                && Shapes.inside(polygon, x, y + inset);
+    }
+
+    private static double learnOutside(
+            EvenLight light, Occupied occupied, List<Spot> corners, int own, double near, float[] to) {
+        int outwards = Shapes.signedArea(corners) > 0 ? -1 : 1;
+        double stride = Math.max(1, Math.sqrt(1.6 * near * Shapes.perimeter(corners) / MOST));
+        double[] colour = new double[3];
+        double count = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            Spot a = corners.get(i);
+            Spot b = corners.get((i + 1) % corners.size());
+            double length = Math.max(1, a.to(b));
+            double nx = -(b.y() - a.y()) / length * outwards;
+            double ny = (b.x() - a.x()) / length * outwards;
+            for (double s = stride / 2; s < length; s += stride) {
+                for (double t = 0.4 * near; t < 2 * near; t += stride) {
+                    Spot at = a.towards(b, s / length).plus(t * nx, t * ny);
+                    if (!occupied.byOther(at.x(), at.y(), own) && !Shapes.inside(corners, at.x(), at.y())) {
+                        light.at(at.x(), at.y(), colour);
+                        put(to, colour, 1, 1);
+                        for (double shade : SHADES) {
+                            put(to, colour, shade, IN_SHADE);
+                        }
+                        count += 1 + IN_SHADE * SHADES.length;
+                    }
+                }
+            }
+        }
+        return count;
+    }
+
+    private static void put(float[] bins, double[] colour, double scale, double weight) {
+        bins[bin(colour[0] * scale) * BINS * BINS + bin(colour[1] * scale) * BINS + bin(colour[2] * scale)] += weight;
+    }
+
+    private static int bin(double value) {
+        return Math.max(0, Math.min(BINS - 1, (int) (value / BIN)));
+    }
+
+    private static float[] blurred(float[] bins) {
+        float[] out = bins;
+        for (int axis = 1; axis <= BINS * BINS; axis *= BINS) {
+            for (int round = 0; round < 2; round++) {
+                out = blurred(out, axis);
+            }
+        }
+        return out;
+    }
+
+    private static float[] blurred(float[] bins, int axis) {
+        float[] out = new float[bins.length];
+        for (int i = 0; i < bins.length; i++) {
+            int at = i / axis % BINS;
+            float before = at > 0 ? bins[i - axis] : bins[i];
+            float after = at < BINS - 1 ? bins[i + axis] : bins[i];
+            out[i] = 0.25f * before + 0.5f * bins[i] + 0.25f * after;
+        }
+        return out;
+    }
+
+    /** How likely a raw place shows the piece, nought to one; {@code colour} is scratch. */
+    double at(double x, double y, double[] colour) {
+        light.at(x, y, colour);
+        double r = Math.max(0, Math.min(BINS - 1.001, colour[0] / BIN - 0.5));
+        double g = Math.max(0, Math.min(BINS - 1.001, colour[1] / BIN - 0.5));
+        double b = Math.max(0, Math.min(BINS - 1.001, colour[2] / BIN - 0.5));
+        int i = ((int) r * BINS + (int) g) * BINS + (int) b;
+        double fr = r - (int) r;
+        double fg = g - (int) g;
+        double fb = b - (int) b;
+        return (1 - fr) * ((1 - fg) * pair(i, fb) + fg * pair(i + BINS, fb))
+                + fr * ((1 - fg) * pair(i + BINS * BINS, fb) + fg * pair(i + BINS * BINS + BINS, fb));
+    }
+
+    private double pair(int i, double f) {
+        return cloth[i] * (1 - f) + cloth[i + 1] * f;
+    }
+}
