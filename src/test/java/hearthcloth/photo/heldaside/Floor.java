@@ -8,7 +8,7 @@ final class Floor {
 
     private static final double CELL = 4;
     /** How far from an edge its shadow and threads may be seen. */
-    private static final double NEAR = 5;
+    private static final double NEAR = 2.5;
     /** The height a scrap's edge stands up by, for its shadow. */
     private static final double LIFT = 0.5;
 
@@ -56,7 +56,7 @@ final class Floor {
             for (int i = Math.max(0, fromX); i <= Math.min(across - 1, toX); i++) {
                 double deep = rim.inside(left + (i + 0.5) * CELL, top + (j + 0.5) * CELL);
                 if (deep > -margin) {
-                    int code = 2 * thing + (deep > CELL ? 1 : 0);
+                    int code = 2 * thing + (deep > 0.75 * CELL ? 1 : 0);
                     int[] old = cells[j * across + i];
                     int[] more = old == null ? new int[1] : Arrays.copyOf(old, old.length + 1);
                     more[more.length - 1] = code;

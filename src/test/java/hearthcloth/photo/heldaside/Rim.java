@@ -19,6 +19,9 @@ final class Rim {
     final double reach;
     private final double[] xs;
     private final double[] ys;
+    private final double[] dxs;
+    private final double[] dys;
+    private final double[] inverse;
     private final double[] fringe;
     private final int seed;
     private final double turn;
@@ -32,6 +35,15 @@ final class Rim {
         this.xs = line.stream().mapToDouble(Spot::x).toArray();
         this.ys = line.stream().mapToDouble(Spot::y).toArray();
         this.turn = turnOf(xs, ys);
+        int n = xs.length;
+        this.dxs = new double[n];
+        this.dys = new double[n];
+        this.inverse = new double[n];
+        for (int i = 0, j = n - 1; i < n; j = i++) {
+            dxs[i] = xs[i] - xs[j];
+            dys[i] = ys[i] - ys[j];
+            inverse[i] = 1 / (dxs[i] * dxs[i] + dys[i] * dys[i]);
+        }
     }
 
     static Rim straight(List<Spot> corners) {
@@ -80,7 +92,7 @@ final class Rim {
     /** From {@code a} up to but without {@code b}, up to about 1.5 mm off the straight line. */
     private static List<Spot> wandering(Spot a, Spot b, Random chance) {
         double length = a.to(b);
-        int n = Math.max(8, (int) (length / 4));
+        int n = Math.max(8, (int) (length / 7));
         int seed = chance.nextInt();
         double far = 0.5 + 1.2 * chance.nextDouble();
         double wave = 35 + 60 * chance.nextDouble();
@@ -106,14 +118,14 @@ final class Rim {
         double nearest = Double.MAX_VALUE;
         boolean in = false;
         for (int i = 0, j = n - 1; i < n; j = i++) {
-            double dx = xs[i] - xs[j];
-            double dy = ys[i] - ys[j];
-            double t = ((x - xs[j]) * dx + (y - ys[j]) * dy) / (dx * dx + dy * dy);
+            double px = x - xs[j];
+            double py = y - ys[j];
+            double t = (px * dxs[i] + py * dys[i]) * inverse[i];
             t = t < 0 ? 0 : Math.min(t, 1);
-            double ex = x - xs[j] - t * dx;
-            double ey = y - ys[j] - t * dy;
+            double ex = px - t * dxs[i];
+            double ey = py - t * dys[i];
             nearest = Math.min(nearest, ex * ex + ey * ey);
-            if ((ys[i] > y) != (ys[j] > y) && x < xs[j] + (y - ys[j]) * dx / dy) {
+            if ((ys[i] > y) != (ys[j] > y) && px < py * dxs[i] / dys[i]) {
                 in = !in;
             }
         }
