@@ -24,7 +24,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         version = "hearthcloth 0.1.0",
         header = "Plans reversible, single-layer patchwork wrapping cloths from the fabric you own.",
         subcommands = HelpCommand.class,
-        synopsisSubcommandLabel = "[plan|size]",
+        synopsisSubcommandLabel = "[plan|read|size]",
         description = {"", "Without a command it opens the workroom in your browser."},
         commandListHeading = "%nCommands:%n",
         optionListHeading = "%nOptions:%n",
@@ -32,6 +32,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         footer = {
             "  ./hearthcloth plan examples/scraps.csv --gift \"box 30 x 20 x 8 cm\" --out out",
             "  ./hearthcloth size --gift \"box 30 x 20 x 8 cm\"",
+            "  ./hearthcloth read table.jpg --sheet a4 --out scraps.csv",
             "",
             "\"./hearthcloth help plan\" explains every wish with examples."
         })
@@ -75,6 +76,7 @@ final class Hearthcloth implements Callable<Integer> {
         this.door = door;
         this.line = new CommandLine(this)
                 .addSubcommand("plan", new PlanCommand(shell))
+                .addSubcommand("read", new ReadCommand(shell))
                 .addSubcommand("size", new SizeCommand(shell))
                 .setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
@@ -126,7 +128,7 @@ final class Hearthcloth implements Callable<Integer> {
         if (trouble instanceof UnmatchedArgumentException unknown) {
             String what = unknown.getUnmatched().get(0);
             if (unknown.getCommandLine().getParent() == null && !unknown.isUnknownOption()) {
-                return "There is no command " + shortened(what) + "; there are plan and size";
+                return "There is no command " + shortened(what) + "; there are plan, read and size";
             }
             return unknown.isUnknownOption()
                     ? "There is no option " + shortened(what)

@@ -1,0 +1,80 @@
+package hearthcloth.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** One file to write, whole or not at all; what is there already is replaced only where the maker said so. */
+final class OutputFile {
+
+    private final String option;
+    private final String shown;
+    private final Path file;
+
+    private OutputFile(String option, String shown, Path file) {
+        this.option = option;
+        this.shown = shown;
+        this.file = file;
+    }
+
+    /**
+     * The file called {@code name}.
+     *
+     * @param ending its name must end so
+     * @throws BadInput when it cannot be written, or is there already and may not be replaced
+     */
+    static OutputFile of(String option, String name, String ending, boolean replace) {
+        String shown = Words.plain(name);
+        try {
+            Path file = Path.of(name).toAbsolutePath().normalize();
+            if (!name.endsWith(ending)) {
+                throw new BadInput(
+                        option + ": \"" + shown + "\" will not do; write a file name that ends with " + ending + ".");
+            }
+            if (Files.isDirectory(file)) {
+                throw new BadInput(option + ": " + shown + " is a folder; give a file name.");
+            }
+            if (Files.exists(file) && !replace) {
+                throw new BadInput(option + ": there is a file " + shown
+                        + " already; give another name, or add --replace to write over it.");
+            }
+            Path folder = file.resolveSibling("");
+            if (!Files.isDirectory(folder)) {
+                throw new BadInput(
+                        option + ": there is no folder for " + shown + "; make it first, or check the name.");
+            }
+            if (!Files.isWritable(folder)) {
+                throw new BadInput(option + ": the folder of " + shown
+                        + " may not be written to by you; change its permissions or give another.");
+            }
+            return new OutputFile(option, shown, file);
+        } catch (InvalidPathException e) {
+            throw new BadInput(option + ": \"" + shown + "\" is not the name of a file; check how it is written.");
+        }
+    }
+
+    boolean isSameAs(OutputFile other) {
+        return file.equals(other.file);
+    }
+
+    String shown() {
+        return shown;
+    }
+
+    void write(byte[] bytes) {
+        try {
+            Path hidden = Files.createTempFile(file.resolveSibling(""), ".hearthcloth-", ".part");
+            try {
+                Files.write(hidden, bytes);
+                Files.move(hidden, file, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(hidden);
+            }
+        } catch (IOException e) {
+            throw new BadInput(
+                    option + ": " + shown + " could not be written; check its permissions and the room on the disk.");
+        }
+    }
+}

@@ -1,0 +1,144 @@
+package hearthcloth.cli;
+
+import hearthcloth.gather.FabricGroup;
+import hearthcloth.gather.Gathered;
+import hearthcloth.gather.ShapeWords;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.photo.Doubt;
+import hearthcloth.photo.Look;
+import hearthcloth.photo.Measured;
+import hearthcloth.photo.Piece;
+import hearthcloth.photo.Reading;
+import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** Says what was read off a photograph: a table of the pieces, every doubt, what was written and what was not. */
+final class ReadReport {
+
+    private static final List<String> HEAD = List.of("", "usable", "shape", "colour", "look", "fabric", "sides");
+
+    private final PrintStream out;
+    private final Ruler ruler;
+
+    ReadReport(PrintStream out, Ruler ruler) {
+        this.out = out;
+        this.ruler = ruler;
+    }
+
+    void line(String sentence) {
+        out.println(sentence);
+    }
+
+    void found(Reading.Read read, List<FabricGroup> groups) {
+        if (read.pieces().isEmpty()) {
+            out.println(
+                    "No piece of cloth was found beside the sheet. Lay the pieces on ground they stand out from, with"
+                            + " some of it showing round each.");
+            return;
+        }
+        out.println("Found " + Words.count(read.pieces().size(), "piece") + ", by the look of them of "
+                + Words.count(groups.size(), "fabric") + ".");
+        out.println();
+        List<List<String>> rows = new ArrayList<>(List.of(HEAD));
+        for (Piece piece : read.pieces()) {
+            rows.add(row(piece, groups));
+        }
+        table(rows);
+    }
+
+    private List<String> row(Piece piece, List<FabricGroup> groups) {
+        String fabric = groups.stream()
+                .filter(group -> group.pieces().contains(piece))
+                .map(group -> group.fabric().name())
+                .findFirst()
+                .orElse("");
+        return List.of(
+                piece.number() + (piece.doubts().isEmpty() ? "" : " ?"),
+                Gathered.size(piece, ruler)
+                        .map(size -> ruler.write(size, Rounding.DOWN))
+                        .orElse("too little"),
+                ShapeWords.of(piece.outline()),
+                piece.look().name(),
+                piece.look().pattern() == Look.Pattern.FIGURED ? "figured" : "plain",
+                fabric,
+                sides(piece.outline().sides()));
+    }
+
+    private String sides(List<Measured> sides) {
+        return String.join(
+                        ", ",
+                        sides.stream()
+                                .map(side -> ruler.number(side.length(), Rounding.NEAREST) + " ± "
+                                        + ruler.number(side.giveOrTake(), Rounding.UP))
+                                .toList())
+                + " " + ruler.unit().symbol();
+    }
+
+    private void table(List<List<String>> rows) {
+        for (List<String> row : rows) {
+            StringBuilder line = new StringBuilder();
+            for (int i = 0; i < row.size(); i++) {
+                int column = i;
+                int wide = rows.stream()
+                        .mapToInt(other -> other.get(column).length())
+                        .max()
+                        .orElse(0);
+                line.append("  ")
+                        .append(row.get(i))
+                        .append(" ".repeat(wide - row.get(i).length()));
+            }
+            out.println(line.toString().stripTrailing());
+        }
+    }
+
+    /** Every doubt in its own words, then which pieces stay out of the file for what reason. */
+    void doubts(List<Piece> pieces, Predicate<Piece> taken) {
+        List<Piece> doubtful =
+                pieces.stream().filter(piece -> !piece.doubts().isEmpty()).toList();
+        if (!doubtful.isEmpty()) {
+            out.println();
+            out.println("In doubt:");
+            for (Piece piece : doubtful) {
+                for (Doubt doubt : piece.doubts()) {
+                    out.println("  Piece " + piece.number() + ": " + Words.line(doubt.sentence()));
+                }
+            }
+        }
+        out.println();
+        List<Piece> left = pieces.stream().filter(taken.negate()).toList();
+        if (!left.isEmpty()) {
+            out.println("Left out of the file because of a doubt: " + numbers(left)
+                    + ". Take the picture again as said, or add --keep-doubtful to write "
+                    + (left.size() == 1 ? "it" : "them") + " too.");
+        }
+        List<Piece> little = pieces.stream()
+                .filter(taken)
+                .filter(piece -> Gathered.size(piece, ruler).isEmpty())
+                .toList();
+        if (!little.isEmpty()) {
+            out.println("Left out because no rectangle a centimetre wide can be cut from it: " + numbers(little) + ".");
+        }
+    }
+
+    void wrote(String file, Gathered gathered) {
+        out.println("Wrote " + file + ": "
+                + Words.count(gathered.stash().pieces().size(), "piece") + " of "
+                + Words.count(gathered.stash().fabrics().size(), "fabric") + " in "
+                + Words.count(gathered.lines(), "line")
+                + ". A picture does not show which side is the right one, or the selvage: both faces are written as the"
+                + " same, and the longer side as the length. Change the file where that is not so.");
+    }
+
+    private static String numbers(List<Piece> pieces) {
+        return Words.count(pieces.size(), "piece") + " ("
+                + String.join(
+                        ", ",
+                        pieces.stream()
+                                .map(piece -> String.valueOf(piece.number()))
+                                .toList())
+                + ")";
+    }
+}
