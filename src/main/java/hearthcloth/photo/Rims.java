@@ -13,6 +13,10 @@ final class Rims {
 
     /** Where less than this share shows cloth, the cloth has ended: threads cover less, a figured rim more. */
     private static final double SOLID = 0.62;
+    /** The same where threads stick out: they lie thick at their root. */
+    private static final double FRAYED = 0.7;
+    /** A fringe worth speaking of, in pixels. */
+    private static final double FRINGE = 1.5;
     /** One place says no more than this for or against. */
     private static final double CLIP = 0.4;
 
@@ -68,9 +72,10 @@ final class Rims {
             Spot a = lens.straight(corners.get(i));
             Spot b = lens.straight(corners.get((i + 1) % corners.size()));
             Strip strip = new Strip(telling, a, b, outwards, own, lens);
-            double[] ends = strip.best();
+            double[] ends = strip.best(SOLID);
             moved = Math.max(moved, Math.max(Math.abs(ends[0]), Math.abs(ends[1])));
-            rims.add(strip.rim(ends));
+            Rim rim = strip.rim(ends);
+            rims.add(rim.fringe() < FRINGE ? rim : strip.rim(strip.best(FRAYED)));
         }
         return new Laid(crossed(corners, rims, lens), rims, moved);
     }
@@ -159,12 +164,12 @@ final class Rims {
         }
 
         /** How far outwards the best line lies at both ends of the side. */
-        double[] best() {
+        double[] best(double solid) {
             int n = 2 * reach + 1;
             double[][] gains = new double[levels.size()][n + 1];
             for (int s = 0; s < gains.length; s++) {
                 for (int t = 0; t < n; t++) {
-                    double says = Math.max(-CLIP, Math.min(CLIP, levels.get(s)[t] - SOLID));
+                    double says = Math.max(-CLIP, Math.min(CLIP, levels.get(s)[t] - solid));
                     gains[s][t + 1] = gains[s][t] + says;
                 }
             }

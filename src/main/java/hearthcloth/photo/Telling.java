@@ -8,8 +8,8 @@ import java.util.List;
  */
 final class Telling {
 
-    private static final int BINS = 32;
-    private static final double BIN = 9;
+    private static final int BINS = 44;
+    private static final double BIN = 288.0 / BINS;
     /** How much of the ground may lie in shade of each depth. */
     private static final double IN_SHADE = 0.12;
 

@@ -19,6 +19,8 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
     private static final double LEAST_SHARE = 0.3;
     /** A sharp edge farther off than this is another one, in pixels. */
     private static final double MOST_OFF = 2.5;
+    /** Of a frayed side, whose threads end sharply too. */
+    private static final double FRAYED_OFF = 1.2;
     /** Shorter threads do not matter, in pixels. */
     private static final double LEAST_FRINGE = 2;
 
@@ -67,7 +69,7 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
                     ? sides.get(i).fit(lens, NEAR)
                     : new Side.Fit(Line.through(a, b), NEAR, BLUNT, 0, 0);
             double off = Math.max(Math.abs(fit.line().off(a)), Math.abs(fit.line().off(b)));
-            if (fit.share() < LEAST_SHARE || off > MOST_OFF) {
+            if (fit.share() < LEAST_SHARE || off > (fringe.get(i) >= LEAST_FRINGE ? FRAYED_OFF : MOST_OFF)) {
                 fit = new Side.Fit(Line.through(a, b), NEAR, BLUNT, fit.share() / 2, 0);
             }
             fits.add(fringe.get(i) >= LEAST_FRINGE ? fit.frayed(fringe.get(i)) : fit);

@@ -100,7 +100,7 @@ final class Evaluation {
                 verdict.lostSides);
         verdict.missed.forEach(m -> System.out.println("   missed " + m));
         verdict.invented.forEach(m -> System.out.println("   false " + m));
-        verdict.sides.stream().filter(s -> !s.good()).limit(4).forEach(s -> System.out.println("   bad " + s));
+        verdict.sides.stream().filter(s -> !s.good()).forEach(s -> System.out.println("   bad " + s));
     }
 
     private static void report(String title, List<Verdict> verdicts) {
