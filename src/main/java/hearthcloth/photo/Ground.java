@@ -16,6 +16,10 @@ import java.util.PriorityQueue;
 final class Ground {
 
     private static final int TILE = 8;
+    /** How far the ground is looked for beyond what stopped it, in tiles, and how alike it must be, in reaches. */
+    private static final int ACROSS = 3;
+
+    private static final double LIKE = 0.5;
 
     private final Coarse coarse;
     private final int across;
@@ -126,12 +130,41 @@ final class Ground {
                 accept(t, mean, t, offers);
             }
         }
+        spread(offers);
+        while (crossed(texture, offers)) {
+            spread(offers);
+        }
+    }
+
+    private void spread(PriorityQueue<Offer> offers) {
         while (!offers.isEmpty()) {
             Offer offer = offers.poll();
             if (!known[offer.tile] && settle(offer.tile)) {
                 offer(offer.tile, offers);
             }
         }
+    }
+
+    /** Beyond a joint that stopped it the ground goes on, where tiles close by are very much like it. */
+    private boolean crossed(double texture, PriorityQueue<Offer> offers) {
+        boolean any = false;
+        for (int t = 0; t < spread.length; t++) {
+            if (!known[t] && spread[t] < 1.5 * texture + 0.5) {
+                float[] guess = expected(t, ACROSS);
+                if (guess.length > 0 && like(t, guess) < LIKE * reach && settle(t)) {
+                    offer(t, offers);
+                    any = true;
+                }
+            }
+        }
+        return any;
+    }
+
+    private double like(int tile, float[] guess) {
+        double dl = mean[0][tile] - guess[0];
+        double da = mean[1][tile] - guess[1];
+        double db = mean[2][tile] - guess[2];
+        return Math.sqrt(dl * dl + da * da + db * db);
     }
 
     private void accept(int tile, float[][] from, int at, PriorityQueue<Offer> offers) {
@@ -157,7 +190,10 @@ final class Ground {
 
     /** Finds the tile's ground among its pixels, starting from what its known neighbours say; false if too few are. */
     private boolean settle(int tile) {
-        float[] guess = expected(tile);
+        float[] guess = expected(tile, ACROSS);
+        if (guess.length == 0) {
+            return false;
+        }
         int count = 0;
         for (int round = 0; round < 2; round++) {
             count = recentre(tile, guess);
@@ -172,14 +208,14 @@ final class Ground {
         return true;
     }
 
-    /** What known tiles up to two away make likely, the nearer the more. */
-    private float[] expected(int tile) {
+    /** What known tiles up to so far away make likely, the nearer the more; empty when there are none. */
+    private float[] expected(int tile, int far) {
         float[] guess = new float[3];
         int x = tile % across;
         int y = tile / across;
         double weight = 0;
-        for (int v = Math.max(0, y - 2); v <= Math.min(down - 1, y + 2); v++) {
-            for (int u = Math.max(0, x - 2); u <= Math.min(across - 1, x + 2); u++) {
+        for (int v = Math.max(0, y - far); v <= Math.min(down - 1, y + far); v++) {
+            for (int u = Math.max(0, x - far); u <= Math.min(across - 1, x + far); u++) {
                 int n = v * across + u;
                 if (known[n]) {
                     double w = 1.0 / (0.5 + (u - x) * (u - x) + (v - y) * (v - y));
@@ -189,6 +225,9 @@ final class Ground {
                     }
                 }
             }
+        }
+        if (weight == 0) {
+            return new float[0];
         }
         for (int c = 0; c < 3; c++) {
             guess[c] /= (float) weight;

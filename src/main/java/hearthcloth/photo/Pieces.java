@@ -14,6 +14,8 @@ final class Pieces {
     private static final double LEAST_WIDTH_MM = 9;
     /** The usable rectangle is surely inside in 95 of 100 cases: one-sided. */
     private static final double SURE = 1.645;
+    /** A side cut by hand wavers about its line by so many of its scatters, both sides of a rectangle together. */
+    private static final double WAVER = 1.4;
     /** A figure may hide where a side is: its deviation is taken this much larger, */
     private static final double FIGURED = 1.6;
     /** and where little of the side was seen, larger still, in pixels for a side not seen at all. */
@@ -113,8 +115,14 @@ final class Pieces {
                         .orElse(1)
                 * Math.sqrt(2);
         double ownMm = own / scale.pixelsPerMm(c.get(0));
+        double waver = WAVER
+                * traced.fits().stream()
+                        .mapToDouble(Side.Fit::scatter)
+                        .average()
+                        .orElse(1)
+                / scale.pixelsPerMm(c.get(0));
         return box.shrunk(
-                SURE * scale.seenDeviation(c.get(0), c.get(1), ownMm),
-                SURE * scale.seenDeviation(c.get(1), c.get(2), ownMm));
+                waver + SURE * scale.seenDeviation(c.get(0), c.get(1), ownMm),
+                waver + SURE * scale.seenDeviation(c.get(1), c.get(2), ownMm));
     }
 }

@@ -25,9 +25,9 @@ final class Rims {
     /** A line may turn by this share of the reach at its ends. */
     private static final double TURN = 1.0;
     /** Levels beyond a line up to which threads are looked for. */
-    private static final double THREADS = 0.12;
+    private static final double THREADS = 0.1;
     /** What the picture's own softness covers beyond a line, in pixels. */
-    private static final double SOFT = 2;
+    private static final double SOFT = 1.2;
 
     private final Picture picture;
     private final EvenLight light;

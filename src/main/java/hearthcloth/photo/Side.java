@@ -33,7 +33,7 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
 
         /** The same with threads sticking out. */
         Fit frayed(double reach) {
-            return new Fit(line, scatter, Math.hypot(deviation, 0.22 * reach), share, reach);
+            return new Fit(line, scatter, Math.hypot(deviation, 0.35 + 0.3 * reach), share, reach);
         }
     }
 

@@ -52,7 +52,7 @@ final class Straightness {
             change = top / bottom;
             precision = bottom;
         }
-        double spread = 0.5 + misses / Math.max(1, asks.size());
+        double spread = 0.6 + misses / Math.max(1, asks.size());
         return lens.with(lens.kappa() + change, spread / Math.sqrt(precision));
     }
 

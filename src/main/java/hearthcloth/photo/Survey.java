@@ -9,12 +9,7 @@ import java.util.stream.IntStream;
 final class Survey {
 
     /** How far a rim may be off its polygon, in coarse pixels. */
-    private static final double[] TOLERANCES = {2.2, 3.5, 6};
-
-    /** A sheet may seem to have up to this many corners, */
-    private static final int MOST_KINKED = 8;
-    /** if four explain its rim this well. */
-    private static final double KINKED_MISFIT = 0.35;
+    private static final double[] TOLERANCES = {2.2, 3.5, 6, 9, 13};
 
     private final Picture picture;
     private final Optional<Double> focalShare;
@@ -62,24 +57,7 @@ final class Survey {
         return new Reading.Read(new Pieces(coarse, ground, scale, sheet).of(blobs, traced, found.index()), scale);
     }
 
-    /** Shapes that are nearly four-sided, as four-sided ones: a line of the floor may have put a kink into the sheet. */
-    private Traced squared(Traced traced, Lens lens) {
-        if (traced.corners().size() <= 4 || traced.corners().size() > MOST_KINKED) {
-            return traced;
-        }
-        for (double tolerance = 3; tolerance <= 12; tolerance *= 1.5) {
-            List<Spot> corners = Corners.tidied(traced.corners(), tolerance * step);
-            if (corners.size() == 4) {
-                Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2));
-                Traced square = Traced.of(corners, reader, lens, 1.2, 4 * step);
-                return square.misfit() < KINKED_MISFIT ? square : traced;
-            }
-        }
-        return traced;
-    }
-
-    private SheetFinder.Found found(Lens lens, List<Blob> blobs, List<Traced> shapes) {
-        List<Traced> traced = shapes.stream().map(t -> squared(t, lens)).toList();
+    private SheetFinder.Found found(Lens lens, List<Blob> blobs, List<Traced> traced) {
         return new SheetFinder(picture, coarse, lens, focalShare)
                 .among(uncut(blobs, traced), sheet)
                 .filter(found -> !sheet.white() || isWhitest(found.index(), traced))

@@ -22,7 +22,7 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
     /** Of a frayed side, whose threads end sharply too. */
     private static final double FRAYED_OFF = 1.2;
     /** Shorter threads do not matter, in pixels. */
-    private static final double LEAST_FRINGE = 2;
+    private static final double LEAST_FRINGE = 0.8;
 
     Traced {
         corners = List.copyOf(corners);

@@ -68,9 +68,23 @@ public final class HeldAsideEvaluation {
         evaluation.report();
     }
 
+    /** Drawn once: kept as a file in the folder that the property {@code drawn} names, if it names one. */
+    private static byte[] drawn(Shot shot, String name) throws IOException {
+        String folder = System.getProperty("drawn");
+        Path kept = folder == null ? null : Path.of(folder, name + ".jpg");
+        if (kept != null && Files.exists(kept)) {
+            return Files.readAllBytes(kept);
+        }
+        byte[] photograph = shot.jpeg();
+        if (kept != null) {
+            Files.write(kept, photograph);
+        }
+        return photograph;
+    }
+
     private void add(Shot shot, @Nullable Path folder, String name) throws IOException {
         long begin = System.nanoTime();
-        byte[] photograph = shot.jpeg();
+        byte[] photograph = drawn(shot, name);
         long drawn = System.nanoTime();
         Reading reading = PhotoReader.read(photograph, shot.truth().sheet(), Progress.NONE);
         long done = System.nanoTime();
