@@ -54,6 +54,17 @@
     if (close && asked && asked.verb === "get") close.scrollIntoView({ block: window.innerWidth < 992 ? "start" : "nearest" });
   });
 
+  // What was refused is told where it is seen, and the outline shows again as it is kept.
+  document.addEventListener("htmx:afterSettle", event => {
+    if (event.target.id === "said" && event.target.textContent.trim()) event.target.scrollIntoView({ block: "nearest" });
+  });
+  document.addEventListener("htmx:responseError", event => {
+    const handle = event.detail.elt;
+    if (!handle || !handle.matches(".corner") || !handle.isConnected) return;
+    const piece = handle.closest("#close").dataset.piece;
+    window.htmx.ajax("GET", "?piece=" + piece, { target: "#sort", swap: "outerHTML" });
+  });
+
   // A piece of the picture is looked at closely by its entry in the list.
   document.addEventListener("click", event => {
     const piece = event.target.closest && event.target.closest(".whole [data-piece]");

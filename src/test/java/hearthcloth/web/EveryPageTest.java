@@ -103,7 +103,7 @@ class EveryPageTest {
             Visit visit = browser.visit();
             visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
             String few = sent(visit, TestPhotographs.few(), "a4");
-            String many = sent(visit, Photographs.drawn(2301, 40, 6), "a4");
+            String many = sent(visit, Photographs.drawn(2301, 40, 4), "a4");
             String none = sent(visit, TestPhotographs.withoutSheet(), "a4");
             String doubtful = found("class=\"piece look\" data-piece=\"(\\w+)\"", visit.page(few));
             assertThat(visit.page(none)).contains("No A4 was found");

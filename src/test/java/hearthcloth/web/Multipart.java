@@ -4,15 +4,15 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 
 /** A form with a file in it, as a browser sends it. */
-final class Multipart {
+public final class Multipart {
 
     private static final String LINE = "----cloth";
-    static final String TYPE = "multipart/form-data; boundary=" + LINE;
+    public static final String TYPE = "multipart/form-data; boundary=" + LINE;
 
     private Multipart() {}
 
     /** The body; names and values in turn. */
-    static byte[] of(String token, String name, byte[] file, String... namesAndValues) {
+    public static byte[] of(String token, String name, byte[] file, String... namesAndValues) {
         ByteArrayOutputStream body = new ByteArrayOutputStream(file.length + 4096);
         field(body, "token", token);
         for (int i = 0; i < namesAndValues.length; i += 2) {

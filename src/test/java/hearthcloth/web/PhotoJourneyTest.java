@@ -90,8 +90,8 @@ class PhotoJourneyTest {
     }
 
     private void touchingOnesAreParted() {
-        page.getByText("Look closely").first().click();
-        page.getByText("Split in two").click();
+        page.locator(".first a").first().click();
+        link("Split in two").click();
         page.locator("#line").waitFor();
         page.locator("#end-1").press("ArrowLeft");
         look("3-split");
@@ -173,7 +173,7 @@ class PhotoJourneyTest {
         assertThat(tiles.count()).isPositive();
         for (int i = 0; i < tiles.count(); i++) {
             var swatch = page.request().get(tiles.nth(i).getAttribute("href"));
-            assertThat(swatch.headers().get("content-type")).isEqualTo("image/jpeg");
+            assertThat(swatch.headers().get("content-type")).startsWith("image/jpeg");
         }
         look("7-cloth");
     }

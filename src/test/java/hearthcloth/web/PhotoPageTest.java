@@ -137,7 +137,7 @@ class PhotoPageTest extends StashVisit {
 
     @Test
     void a_name_is_for_all_pieces_of_the_fabric_and_a_known_one_joins_what_is_there() throws Exception {
-        post("/stash/line", "line", "1 harbour linen 30 x 40 cm, red, right side");
+        post("/stash/line", "line", "1 harbour linen 30 x 40 cm, right side");
         String page = read(FEW, "sheet", "a4");
         String navy = group(page, "2 pieces");
         onward(change(page, "what", "fabric", "group", navy, "name", "Harbour LINEN", "faces", "same", "nap", "any"));

@@ -5,7 +5,7 @@ import hearthcloth.photo.scene.Photographs.Known;
 import java.util.List;
 
 /** The photographs that the workroom's tests send. */
-final class TestPhotographs {
+public final class TestPhotographs {
 
     static final int NAVY = 0x33506b;
     static final int ORANGE = 0xc7762b;
@@ -15,7 +15,7 @@ final class TestPhotographs {
     private TestPhotographs() {}
 
     /** Two of navy, one orange, a striped one, and two, wine and yellow, that touch: five are read. */
-    static byte[] few() {
+    public static byte[] few() {
         return Photographs.of(
                 List.of(
                         Known.rectangle(-370, -210, 260, 200, 4, NAVY),
