@@ -182,7 +182,7 @@ class PhotoPageTest extends StashVisit {
 
     private static String marks(String page) {
         return page.substring(page.indexOf("<svg class=\"photo\""), page.indexOf("</figure>"))
-                + page.substring(page.indexOf("id=\"fabrics-of\""));
+                + page.substring(page.indexOf("id=\"fabrics-of\""), page.indexOf("class=\"taking\""));
     }
 
     @Test
