@@ -31,13 +31,19 @@
       event.target.closest(".sheets").querySelector("input[value=size]").checked = true;
   });
 
-  // Words and handles keep their size on the screen, however large the picture is shown.
+  // Words and handles keep their size on the screen, however large the picture is shown. Told by a sheet of rules, not on
+  // the drawing itself: the workroom's policy allows no styles there, not even copied ones.
+  const rules = new CSSStyleSheet();
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, rules];
+  const units = {};
+  const kind = svg => svg.matches(".closeup") ? ".closeup" : ".whole .photo";
   const fit = svg => {
     const box = svg.viewBox.baseVal;
     const rect = svg.getBoundingClientRect();
     if (!rect.width || !box.width) return;
     const unit = Math.max(box.width / rect.width, box.height / rect.height);
-    svg.style.setProperty("--u", unit);
+    units[kind(svg)] = unit;
+    rules.replaceSync(Object.keys(units).map(which => which + " { --u: " + units[which] + "; }").join(" "));
     svg.querySelectorAll("[data-room]").forEach(piece => {
       const words = piece.querySelector(".size");
       piece.classList.toggle("tight", !words || Number(piece.dataset.room) / unit < words.textContent.length * 6.6);
@@ -73,7 +79,7 @@
   });
 
   const at = handle => ({ x: Number(handle.dataset.x), y: Number(handle.dataset.y) });
-  const unit = svg => Number(svg.style.getPropertyValue("--u")) || 1;
+  const unit = svg => units[kind(svg)] || 1;
   const place = (svg, event) => {
     const spot = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
     return { x: spot.x, y: spot.y };

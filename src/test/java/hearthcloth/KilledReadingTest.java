@@ -26,8 +26,8 @@ class KilledReadingTest {
     @Test
     void a_photograph_that_arrived_is_read_after_the_kill_and_no_change_of_it_is_lost() throws IOException {
         try (RunningWorkroom room = opened()) {
-            HttpResponse<String> sent = room.send(
-                    "/stash/photo", room.token("/gift"), "picture", TestPhotographs.few(), "sheet", "a4");
+            HttpResponse<String> sent =
+                    room.send("/stash/photo", room.token("/gift"), "picture", TestPhotographs.few(), "sheet", "a4");
             page = sent.headers().firstValue("Location").orElseThrow();
             room.kill();
         }

@@ -17,12 +17,7 @@ class HalvingTest {
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
     private static final List<Spot> ELL = List.of(
-            new Spot(0, 0),
-            new Spot(100, 0),
-            new Spot(100, 40),
-            new Spot(30, 40),
-            new Spot(30, 90),
-            new Spot(0, 90));
+            new Spot(0, 0), new Spot(100, 0), new Spot(100, 40), new Spot(30, 40), new Spot(30, 90), new Spot(0, 90));
 
     private static Geometry polygon(List<Spot> spots) {
         List<Coordinate> ring = new ArrayList<>();
@@ -60,7 +55,9 @@ class HalvingTest {
             Geometry two = polygon(halves.get().get(1));
             String which = "outline " + i;
             assertThat(one.isValid() && two.isValid()).as(which).isTrue();
-            assertThat(one.getArea() + two.getArea()).as(which).isCloseTo(polygon(whole).getArea(), within(1e-6));
+            assertThat(one.getArea() + two.getArea())
+                    .as(which)
+                    .isCloseTo(polygon(whole).getArea(), within(1e-6));
             assertThat(one.intersection(two).getArea()).as(which).isLessThan(1e-6);
             assertThat(one.difference(polygon(whole)).getArea()).as(which).isLessThan(1e-6);
             assertThat(two.difference(polygon(whole)).getArea()).as(which).isLessThan(1e-6);

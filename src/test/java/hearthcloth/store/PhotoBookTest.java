@@ -79,7 +79,8 @@ class PhotoBookTest {
                     : List.of(new Doubt(Doubt.Kind.FRAYED, "Its \"edges\" <are> frayed."));
             all.add(new Sorted(
                     i + (random.nextBoolean() ? "" : "ab"),
-                    new hearthcloth.photo.Piece(i, new Outline(three, three, List.of(side, side, side)), box, look, doubts),
+                    new hearthcloth.photo.Piece(
+                            i, new Outline(three, three, List.of(side, side, side)), box, look, doubts),
                     random.nextBoolean() ? Optional.empty() : Optional.of(new Grain(random.nextDouble(), box)),
                     random.nextBoolean(),
                     random.nextBoolean(),
@@ -102,8 +103,8 @@ class PhotoBookTest {
         byte[] screen = bytes(random, 20_000);
         SavedPhoto.Read read = new SavedPhoto.Read(scale(random), sorting(random, 9));
         in.photographs().keep("one", "a4", picture);
-        assertThat(again.photographs().find("one")).hasValueSatisfying(photo -> assertThat(photo.isWaiting())
-                .isTrue());
+        assertThat(again.photographs().find("one"))
+                .hasValueSatisfying(photo -> assertThat(photo.isWaiting()).isTrue());
         in.photographs().read("one", read, screen);
 
         SavedPhoto there = again.photographs().find("one").orElseThrow();

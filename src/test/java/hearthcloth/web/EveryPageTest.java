@@ -51,7 +51,18 @@ class EveryPageTest {
     @Test
     void with_nothing_in_the_stash() {
         try (Browser browser = new Browser(folder)) {
-            look(browser, "empty", ENDS, "/gift", "/stash", "/stash/photo", "/cloth", "/cut", "/cloths", "/settings", "/nothing");
+            look(
+                    browser,
+                    "empty",
+                    ENDS,
+                    "/gift",
+                    "/stash",
+                    "/stash/photo",
+                    "/cloth",
+                    "/cut",
+                    "/cloths",
+                    "/settings",
+                    "/nothing");
         }
     }
 

@@ -92,20 +92,22 @@ class PhotoPageTest extends StashVisit {
         Fabric orange = nearest(TestPhotographs.ORANGE);
         isRead(store.stash().whole().of(orange).get(0), 200, 240);
         for (Fabric fabric : store.stash().whole().fabrics()) {
-            HttpResponse<byte[]> swatch = client.send(
-                    to(Drawn.address(fabric.name())).build(), HttpResponse.BodyHandlers.ofByteArray());
+            HttpResponse<byte[]> swatch =
+                    client.send(to(Drawn.address(fabric.name())).build(), HttpResponse.BodyHandlers.ofByteArray());
             BufferedImage seen = ImageIO.read(new ByteArrayInputStream(swatch.body()));
             assertThat(seen.getWidth()).isEqualTo(seen.getHeight()).isGreaterThan(90);
         }
         assertThat(store.swatches().across().keySet())
-                .containsExactlyInAnyOrderElementsOf(
-                        store.stash().whole().fabrics().stream().map(Fabric::name).toList());
+                .containsExactlyInAnyOrderElementsOf(store.stash().whole().fabrics().stream()
+                        .map(Fabric::name)
+                        .toList());
         assertThat(store.swatches().across().get(navy.name())).isLessThanOrEqualTo(Length.mm(150));
     }
 
     private Fabric nearest(int colour) {
         return store.stash().whole().fabrics().stream()
-                .filter(fabric -> fabric.colour().lab().difference(Colour.of(colour).lab()) < 12)
+                .filter(fabric ->
+                        fabric.colour().lab().difference(Colour.of(colour).lab()) < 12)
                 .findFirst()
                 .orElseThrow();
     }
@@ -151,13 +153,14 @@ class PhotoPageTest extends StashVisit {
             assertThat(store.stash().whole().of(fabric)).hasSize(3);
         });
         Fabric other = store.stash().whole().fabric("<b>&\"'</b>").orElseThrow();
-        assertThat(store.stash().whole().of(other))
-                .allMatch(piece -> piece.washed() == Piece.Washed.YES);
+        assertThat(store.stash().whole().of(other)).allMatch(piece -> piece.washed() == Piece.Washed.YES);
     }
 
     /** The first fabric of so many pieces. */
     private String group(String page, String count) throws IOException, InterruptedException {
-        return first("Name, " + count + "</span><input id=\"name-(f\\d+)\"", get(page).body());
+        return first(
+                "Name, " + count + "</span><input id=\"name-(f\\d+)\"",
+                get(page).body());
     }
 
     @Test

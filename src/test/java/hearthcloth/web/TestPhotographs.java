@@ -32,8 +32,7 @@ public final class TestPhotographs {
     /** Two pieces without any sheet of A4: the sheet is covered by cloth. */
     static byte[] withoutSheet() {
         return Photographs.of(
-                List.of(
-                        Known.rectangle(0, 0, 320, 320, 10, NAVY), Known.rectangle(300, 0, 90, 140, 3, ORANGE)),
+                List.of(Known.rectangle(0, 0, 320, 320, 10, NAVY), Known.rectangle(300, 0, 90, 140, 3, ORANGE)),
                 800,
                 1700,
                 5);

@@ -9,8 +9,8 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Unit;
 import hearthcloth.photo.ByHand;
 import hearthcloth.photo.KeptScale;
-import hearthcloth.photo.Photograph;
 import hearthcloth.photo.PhotoReader;
+import hearthcloth.photo.Photograph;
 import hearthcloth.photo.Piece;
 import hearthcloth.photo.Progress;
 import hearthcloth.photo.Reading;
@@ -60,13 +60,15 @@ class ByHandTest {
 
     private static Piece navy() {
         return pieces.stream()
-                .min(Comparator.comparingDouble(p -> p.outline().picture().get(0).x()))
+                .min(Comparator.comparingDouble(
+                        p -> p.outline().picture().get(0).x()))
                 .orElseThrow();
     }
 
     private static Piece touching() {
         return pieces.stream()
-                .max(Comparator.comparingDouble(p -> p.outline().picture().get(0).x()))
+                .max(Comparator.comparingDouble(
+                        p -> p.outline().picture().get(0).x()))
                 .orElseThrow();
     }
 
@@ -81,7 +83,13 @@ class ByHandTest {
                 assertThat(again.onFloor(corners.get(i)).to(scale.onFloor(corners.get(i))))
                         .isLessThan(1e-6);
                 assertThat(again.byHand(corners).sides().get(i).giveOrTake().nm())
-                        .isCloseTo(scale.byHand(corners).sides().get(i).giveOrTake().nm(), within(1000L));
+                        .isCloseTo(
+                                scale.byHand(corners)
+                                        .sides()
+                                        .get(i)
+                                        .giveOrTake()
+                                        .nm(),
+                                within(1000L));
             }
         }
     }
@@ -106,11 +114,13 @@ class ByHandTest {
         Piece read = navy();
         double side = new ByHand(scale)
                 .direction(
-                        read.outline().picture().get(0), read.outline().picture().get(1));
+                        read.outline().picture().get(0),
+                        read.outline().picture().get(1));
         Piece along = new ByHand(scale).along(read, Optional.of(side));
         Piece slanting = new ByHand(scale).along(read, Optional.of(side + Math.PI / 4));
 
-        assertThat(along.usable().area()).isCloseTo(read.usable().area(), within(read.usable().area() * 0.03));
+        assertThat(along.usable().area())
+                .isCloseTo(read.usable().area(), within(read.usable().area() * 0.03));
         assertThat(slanting.usable().area()).isLessThan(0.75 * read.usable().area());
         assertThat(new ByHand(scale).along(read, Optional.empty()).usable().area())
                 .isCloseTo(read.usable().area(), within(read.usable().area() * 0.02));
@@ -130,8 +140,7 @@ class ByHandTest {
                         key,
                         top,
                         low,
-                        (whole, parts) ->
-                                Photograph.ofSmall(small).looks(whole, parts, scale.pictureWidth()),
+                        (whole, parts) -> Photograph.ofSmall(small).looks(whole, parts, scale.pictureWidth()),
                         List.of());
 
         assertThat(now.find(key)).isEmpty();
@@ -155,9 +164,7 @@ class ByHandTest {
         double x1 = floor.stream().mapToDouble(Spot::x).max().orElseThrow();
         boolean upright = y1 - y0 < x1 - x;
         double far = share * 1.4 - 0.2;
-        return upright
-                ? new Spot((x + x1) / 2, y0 + far * (y1 - y0))
-                : new Spot(x + far * (x1 - x), (y0 + y1) / 2);
+        return upright ? new Spot((x + x1) / 2, y0 + far * (y1 - y0)) : new Spot(x + far * (x1 - x), (y0 + y1) / 2);
     }
 
     private static boolean isLike(Sorted half, int colour, double width, double height) {
@@ -189,11 +196,7 @@ class ByHandTest {
                         sorting, key, new Spot(0, 0), new Spot(9, 0), (whole, parts) -> List.of(), List.of()))
                 .isInstanceOf(MeasureException.class)
                 .hasMessageContaining("right across");
-        assertThat(hand.cornerMore(sorting, key, 0)
-                        .piece(key)
-                        .piece()
-                        .outline()
-                        .areaMm2())
+        assertThat(hand.cornerMore(sorting, key, 0).piece(key).piece().outline().areaMm2())
                 .isCloseTo(navy().outline().areaMm2(), within(20.0));
     }
 
