@@ -1,5 +1,6 @@
 package hearthcloth;
 
+import hearthcloth.web.Multipart;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -136,6 +137,14 @@ public final class RunningWorkroom implements AutoCloseable {
                 .POST(HttpRequest.BodyPublishers.ofString(form.toString())));
         response.headers().firstValue("Set-Cookie").ifPresent(set -> cookie = set.replaceFirst(";.*", ""));
         return response;
+    }
+
+    /** Posts a form with a file. */
+    public HttpResponse<String> send(String path, String token, String name, byte[] file, String... fields)
+            throws IOException {
+        return sent(HttpRequest.newBuilder(uri(path))
+                .header("Content-Type", Multipart.TYPE)
+                .POST(HttpRequest.BodyPublishers.ofByteArray(Multipart.of(token, name, file, fields))));
     }
 
     private URI uri(String path) {

@@ -75,6 +75,19 @@ final class Decoder {
         }
     }
 
+    /** Only the header: whether it is a picture of a size that is read here. Throws as {@link #decode} does. */
+    static void look(byte[] bytes) {
+        ImageReader reader = ImageIO.getImageReadersByFormatName(kind(bytes)).next();
+        try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
+            reader.setInput(in, true, true);
+            checked(reader.getWidth(0), reader.getHeight(0));
+        } catch (IOException e) {
+            throw new RefusedException("The picture is damaged; save it again as a JPEG and retry.", e);
+        } finally {
+            reader.dispose();
+        }
+    }
+
     private static String kind(byte[] bytes) {
         if (bytes.length > MOST_BYTES) {
             throw new RefusedException("The file is larger than 80 MB; send the photograph as the phone took it.");

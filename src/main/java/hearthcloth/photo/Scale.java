@@ -22,10 +22,19 @@ public final class Scale {
     private final int pictureHeight;
 
     Scale(List<Plane> planes, SheetFinder.Found found, Picture picture) {
+        this(planes, found, picture.width, picture.height);
+    }
+
+    Scale(List<Plane> planes, SheetFinder.Found found, int pictureWidth, int pictureHeight) {
         this.planes = List.copyOf(planes);
         this.found = found;
-        this.pictureWidth = picture.width;
-        this.pictureHeight = picture.height;
+        this.pictureWidth = pictureWidth;
+        this.pictureHeight = pictureHeight;
+    }
+
+    /** Everything this is made of, to be kept and made again. */
+    public KeptScale kept() {
+        return KeptScale.of(planes, found, pictureWidth, pictureHeight);
     }
 
     /** Width of the upright picture that all picture places refer to, in pixels. */

@@ -25,7 +25,7 @@ import org.sqlite.SQLiteOpenMode;
 record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
 
     /** The form of today: the last of {@code db/migration}. */
-    static final String FORM = "3";
+    static final String FORM = "4";
 
     /** "HCLT", the application id in the header (https://www.sqlite.org/fileformat.html#application_id). */
     static final int MARK = 0x48434c54;

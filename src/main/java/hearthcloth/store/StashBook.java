@@ -98,6 +98,7 @@ public final class StashBook {
     public void edit(StashEdit edit) {
         jdbi.useTransaction(handle -> {
             apply(handle, edit);
+            asides(handle, edit);
             number(handle, edit.come());
             new Deeds(handle, clock).add(BOOK, edit.label(), edit.text());
         });
@@ -206,7 +207,31 @@ public final class StashBook {
     private Optional<String> turn(boolean again) {
         return jdbi.inTransaction(handle -> new Deeds(handle, clock).turn(BOOK, again, deed -> {
             StashEdit edit = StashEdit.read(deed.label(), deed.change());
-            apply(handle, again ? edit : edit.reversed());
+            StashEdit turned = again ? edit : edit.reversed();
+            apply(handle, turned);
+            asides(handle, turned);
         }));
+    }
+
+    /** What comes and goes with the pieces. A picture she has changed since stays hers. */
+    private void asides(Handle handle, StashEdit edit) {
+        SwatchBook swatches = new SwatchBook(jdbi);
+        for (StashEdit.Pictured one : edit.pictured()) {
+            if (swatches.find(one.fabric()).equals(one.was())) {
+                one.is()
+                        .ifPresentOrElse(
+                                swatch -> swatches.keep(one.fabric(), swatch), () -> swatches.remove(one.fabric()));
+            }
+        }
+        edit.photo()
+                .ifPresent(from -> from.keys()
+                        .forEach(key -> handle.createUpdate(
+                                        from.in()
+                                                ? "insert into photograph_taken (photograph, piece) values (:photograph, :piece)"
+                                                        + " on conflict (photograph, piece) do nothing"
+                                                : "delete from photograph_taken where photograph = :photograph and piece = :piece")
+                                .bind("photograph", from.photograph())
+                                .bind("piece", key)
+                                .execute()));
     }
 }

@@ -3,30 +3,68 @@ package hearthcloth.store;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hearthcloth.measure.Length;
 import hearthcloth.stash.Piece;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One change of the stash: pieces that go and pieces that come. A changed piece goes and comes with the same id. Turned
  * round, it is its own undoing.
  *
  * @param label what was done, for "Undo …"
+ * @param pictured fabrics whose picture changes with it
+ * @param photo where the pieces came off a photograph, which
  */
-public record StashEdit(String label, List<Piece> gone, List<Piece> come) {
+public record StashEdit(
+        String label, List<Piece> gone, List<Piece> come, List<Pictured> pictured, Optional<FromPhoto> photo) {
+
+    /** A fabric's picture before and after. */
+    public record Pictured(String fabric, Optional<SwatchBook.Swatch> was, Optional<SwatchBook.Swatch> is) {}
+
+    /**
+     * Pieces of a photograph that come into the stash.
+     *
+     * @param in false where they go back to it
+     */
+    public record FromPhoto(String photograph, List<String> keys, boolean in) {
+        public FromPhoto {
+            keys = List.copyOf(keys);
+        }
+    }
 
     public StashEdit {
         gone = List.copyOf(gone);
         come = List.copyOf(come);
+        pictured = List.copyOf(pictured);
+    }
+
+    public StashEdit(String label, List<Piece> gone, List<Piece> come) {
+        this(label, gone, come, List.of(), Optional.empty());
     }
 
     public StashEdit reversed() {
-        return new StashEdit(label, /* gone= */ come, /* come= */ gone);
+        return new StashEdit(
+                label,
+                /* gone= */ come,
+                /* come= */ gone,
+                pictured.stream()
+                        .map(one -> new Pictured(one.fabric(), /* was= */ one.is(), /* is= */ one.was()))
+                        .toList(),
+                photo.map(from -> new FromPhoto(from.photograph(), from.keys(), !from.in())));
     }
 
     String text() {
         ObjectNode node = Codec.object();
         node.set("gone", Codec.list(gone, Codec::piece));
         node.set("come", Codec.list(come, Codec::piece));
+        if (!pictured.isEmpty()) {
+            node.set("pictured", Codec.list(pictured, StashEdit::pictured));
+        }
+        photo.ifPresent(from -> node.putObject("photo")
+                .put("id", from.photograph())
+                .put("in", from.in())
+                .set("keys", Codec.texts(from.keys())));
         return node.toString();
     }
 
@@ -36,9 +74,42 @@ public record StashEdit(String label, List<Piece> gone, List<Piece> come) {
             return new StashEdit(
                     label,
                     Codec.list(Codec.field(node, "gone"), Codec::piece),
-                    Codec.list(Codec.field(node, "come"), Codec::piece));
+                    Codec.list(Codec.field(node, "come"), Codec::piece),
+                    Codec.list(node.path("pictured"), StashEdit::pictured),
+                    Optional.ofNullable(node.get("photo"))
+                            .map(from -> new FromPhoto(
+                                    Codec.field(from, "id").asText(),
+                                    Codec.texts(Codec.field(from, "keys")),
+                                    Codec.field(from, "in").asBoolean())));
         } catch (JsonProcessingException e) {
             throw new StoreException("The record of \"" + label + "\" cannot be read.", e);
         }
+    }
+
+    private static JsonNode pictured(Pictured one) {
+        ObjectNode node = Codec.object().put("fabric", one.fabric());
+        one.was().ifPresent(swatch -> node.set("was", swatch(swatch)));
+        one.is().ifPresent(swatch -> node.set("is", swatch(swatch)));
+        return node;
+    }
+
+    private static Pictured pictured(JsonNode node) {
+        return new Pictured(
+                Codec.field(node, "fabric").asText(),
+                Optional.ofNullable(node.get("was")).map(StashEdit::swatch),
+                Optional.ofNullable(node.get("is")).map(StashEdit::swatch));
+    }
+
+    private static JsonNode swatch(SwatchBook.Swatch swatch) {
+        return Codec.object()
+                .put("kind", swatch.kind())
+                .put("picture", swatch.picture())
+                .put("across", swatch.across().nm());
+    }
+
+    private static SwatchBook.Swatch swatch(JsonNode node) {
+        Length across = Codec.length(node, "across");
+        return new SwatchBook.Swatch(
+                Codec.field(node, "kind").asText(), Codec.field(node, "picture").asText(), across);
     }
 }

@@ -57,6 +57,11 @@ public final class Store {
         return new SwatchBook(jdbi);
     }
 
+    /** Photographs of her scraps. */
+    public PhotoBook photographs() {
+        return new PhotoBook(jdbi, clock);
+    }
+
     /** Copies of her file; empty where the work is kept in a studio's database, which is copied as a whole. */
     public Optional<SafetyCopies> copies() {
         return copies;

@@ -30,6 +30,9 @@ final class Guard {
     /** An archive of many cloths with pictures of fabrics; larger ones are refused. */
     static final long LARGEST_REQUEST = 64L << 20;
 
+    /** A photograph with the form round it. */
+    static final long LARGEST_PHOTOGRAPH = 81L << 20;
+
     /** What a device that was let in shows. */
     static final String COOKIE = "hearthcloth-device";
 
@@ -76,9 +79,7 @@ final class Guard {
         if (READING.contains(context.method().name())) {
             return;
         }
-        if (context.req().getContentLengthLong() > LARGEST_REQUEST) {
-            throw new HttpResponseException(413, "That is more than 64 MB; send less at a time.");
-        }
+        refuseLarge(context.path(), context.req().getContentLengthLong());
         String origin = context.header("Origin");
         boolean own = origin == null
                 || (isHere(context) ? isOwn(authority(origin)) : isAddressed(context, authority(origin)));
@@ -91,6 +92,17 @@ final class Guard {
         String given = Optional.ofNullable(context.header("X-Token")).orElse(context.formParam("token"));
         if (!matches(given)) {
             throw new ForbiddenResponse("This page is from an earlier start of the workroom. Load it again.");
+        }
+    }
+
+    private static void refuseLarge(String path, long length) {
+        if (path.equals("/stash/photo")) {
+            if (length > LARGEST_PHOTOGRAPH) {
+                throw new HttpResponseException(
+                        413, "The photograph is larger than 80 MB; send it as the phone took it, or a smaller one.");
+            }
+        } else if (length > LARGEST_REQUEST) {
+            throw new HttpResponseException(413, "That is more than 64 MB; send less at a time.");
         }
     }
 

@@ -76,7 +76,18 @@ public final class StashPage {
     /** The whole page, with what she wrote still in its boxes. */
     void page(Context context, StashView view, Draft draft, String said) {
         Frame frame = room.frame(context, "What have you got?", "Stash").saying(said, "/stash");
-        room.show(context, "stash.jte", Map.of("frame", frame, "view", view, "draft", draft));
+        room.show(
+                context,
+                "stash.jte",
+                Map.of(
+                        "frame",
+                        frame,
+                        "view",
+                        view,
+                        "draft",
+                        draft,
+                        "begun",
+                        PhotoPage.begun(room.store().photographs())));
     }
 
     private void hear(Context context) {

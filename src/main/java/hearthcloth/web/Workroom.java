@@ -7,6 +7,7 @@ import hearthcloth.store.Studio;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
@@ -104,6 +105,7 @@ public final class Workroom implements AutoCloseable {
             new TiedPage(room).add(config.routes);
             new TiePage(room).add(config.routes);
             new StashPage(room).add(config.routes);
+            new PhotoPage(room).add(config.routes);
             new CutPage(room).add(config.routes);
             new SewPage(room).add(config.routes);
             new ClothsPage(room).add(config.routes);
@@ -136,6 +138,7 @@ public final class Workroom implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.defaultContentType = "text/html; charset=utf-8";
         config.http.maxRequestSize = Guard.LARGEST_REQUEST;
+        config.jetty.multipartConfig.maxTotalRequestSize(Guard.LARGEST_PHOTOGRAPH, SizeUnit.BYTES);
         config.staticFiles.enableWebjars();
         config.staticFiles.add(files -> {
             files.hostedPath = "/own";

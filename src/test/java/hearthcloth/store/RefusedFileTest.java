@@ -139,7 +139,7 @@ class RefusedFileTest {
         workroom();
         sqlite(file())
                 .useHandle(handle -> handle.execute("insert into flyway_schema_history"
-                        + " select 99, '4', 'more', type, 'V4__more.sql', 1, installed_by, installed_on, 1, success"
+                        + " select 99, '99', 'more', type, 'V99__more.sql', 1, installed_by, installed_on, 1, success"
                         + " from flyway_schema_history where installed_rank = 1"));
         sqlite(file())
                 .useHandle(handle -> handle.createQuery("pragma wal_checkpoint(truncate)")

@@ -103,7 +103,7 @@ final class Browser implements AutoCloseable {
             if (message.type().equals("error")
                     && !message.text().contains("status of 4")
                     && !message.text().contains("Error Code 4")) {
-                troubles.add(message.text());
+                troubles.add(page.url() + ": " + message.text());
             }
         });
         page.onPageError(troubles::add);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import hearthcloth.photo.scene.Photographs;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +51,18 @@ class EveryPageTest {
     @Test
     void with_nothing_in_the_stash() {
         try (Browser browser = new Browser(folder)) {
-            look(browser, "empty", ENDS, "/gift", "/stash", "/cloth", "/cut", "/cloths", "/settings", "/nothing");
+            look(
+                    browser,
+                    "empty",
+                    ENDS,
+                    "/gift",
+                    "/stash",
+                    "/stash/photo",
+                    "/cloth",
+                    "/cut",
+                    "/cloths",
+                    "/settings",
+                    "/nothing");
         }
     }
 
@@ -94,6 +106,44 @@ class EveryPageTest {
                     "/devices",
                     "/settings");
         }
+    }
+
+    @Test
+    void with_photographs_of_scraps() {
+        try (Browser browser = new Browser(folder)) {
+            Visit visit = browser.visit();
+            visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
+            String few = sent(visit, TestPhotographs.few(), "a4");
+            String many = sent(visit, Photographs.drawn(2301, 40, 4), "a4");
+            String none = sent(visit, TestPhotographs.withoutSheet(), "a4");
+            String doubtful = found("class=\"piece look\" data-piece=\"(\\w+)\"", visit.page(few));
+            assertThat(visit.page(none)).contains("No A4 was found");
+            visit.post(few + "/change", "what", "drop", "piece", "1");
+            look(
+                    browser,
+                    "photograph",
+                    EXTREMES,
+                    "/stash",
+                    "/stash/photo",
+                    few,
+                    few + "?piece=2",
+                    few + "?piece=" + doubtful,
+                    few + "?piece=" + doubtful + "&do=split",
+                    few + "?piece=2&do=grain",
+                    many,
+                    many + "?piece=7",
+                    none);
+        }
+    }
+
+    /** The page of a photograph that was sent and read. */
+    private static String sent(Visit visit, byte[] photograph, String sheet) {
+        String page = Visit.onward(visit.send("/stash/photo", "picture", photograph, "sheet", sheet));
+        String shown;
+        do {
+            shown = visit.page(page);
+        } while (shown.contains("id=\"going\""));
+        return page;
     }
 
     @Test

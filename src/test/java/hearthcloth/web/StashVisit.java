@@ -6,7 +6,6 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.Store;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -72,28 +71,11 @@ abstract class StashVisit {
     /** Sends a form with a file, as a browser does. */
     HttpResponse<String> send(String path, String name, byte[] file, String... namesAndValues)
             throws IOException, InterruptedException {
-        ByteArrayOutputStream body = new ByteArrayOutputStream();
-        String line = "----cloth";
-        field(body, line, "token", token);
-        for (int i = 0; i < namesAndValues.length; i += 2) {
-            field(body, line, namesAndValues[i], namesAndValues[i + 1]);
-        }
-        body.writeBytes(("--" + line + "\r\nContent-Disposition: form-data; name=\"" + name
-                        + "\"; filename=\"given\"\r\nContent-Type: application/octet-stream\r\n\r\n")
-                .getBytes(StandardCharsets.UTF_8));
-        body.writeBytes(file);
-        body.writeBytes(("\r\n--" + line + "--\r\n").getBytes(StandardCharsets.UTF_8));
         return client.send(
-                to(path).header("Content-Type", "multipart/form-data; boundary=" + line)
-                        .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
+                to(path).header("Content-Type", Multipart.TYPE)
+                        .POST(HttpRequest.BodyPublishers.ofByteArray(Multipart.of(token, name, file, namesAndValues)))
                         .build(),
                 HttpResponse.BodyHandlers.ofString());
-    }
-
-    private static void field(ByteArrayOutputStream body, String line, String name, String value) {
-        body.writeBytes(
-                ("--" + line + "\r\nContent-Disposition: form-data; name=\"" + name + "\"\r\n\r\n" + value + "\r\n")
-                        .getBytes(StandardCharsets.UTF_8));
     }
 
     static String first(String pattern, String text) {

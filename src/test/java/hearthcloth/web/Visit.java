@@ -82,6 +82,14 @@ public final class Visit implements AutoCloseable {
         return sent(request.build());
     }
 
+    /** Posts a form with a file, as a page of the workroom would; names and values in turn. */
+    public HttpResponse<String> send(String path, String name, byte[] file, String... fields) {
+        return sent(HttpRequest.newBuilder(URI.create(address() + path))
+                .header("Content-Type", Multipart.TYPE)
+                .POST(HttpRequest.BodyPublishers.ofByteArray(Multipart.of(token(), name, file, fields)))
+                .build());
+    }
+
     /** Where a posted form sends the browser on to, without what is said there. */
     public static String onward(HttpResponse<String> response) {
         return response.headers().firstValue("Location").orElse("").replaceFirst("[?&]said=.*", "");

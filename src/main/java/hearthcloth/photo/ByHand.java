@@ -1,0 +1,148 @@
+package hearthcloth.photo;
+
+import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Measures a piece again after the maker has changed its outline, parted it or said how its grain runs. What she put by
+ * hand is measured as by hand, and no more surely.
+ */
+public final class ByHand {
+
+    /** As the reader: the usable rectangle is surely inside in 95 of 100 cases, one-sided. */
+    private static final double SURE = 1.645;
+    /** A corner placed by hand, one standard deviation in pixels of the picture, as {@link Scale#byHand} takes it. */
+    private static final double PIXELS = 2;
+
+    private static final double LEAST_AREA_MM2 = 100;
+
+    /** Outlines of more corners are no help to anybody. */
+    public static final int MOST_CORNERS = 40;
+
+    private final Scale scale;
+
+    public ByHand(Scale scale) {
+        this.scale = scale;
+    }
+
+    /**
+     * The piece with corners where she has put them.
+     *
+     * @param corners in pixels of the picture, in order round it
+     * @param grain direction on the floor in radians that a side of the usable rectangle has to have; empty for any
+     * @return empty where that is no outline: fewer than three corners, crossing itself, outside the picture or next to
+     *     nothing
+     */
+    public Optional<Piece> outlined(Piece piece, List<Spot> corners, Optional<Double> grain) {
+        if (!isOutline(corners)) {
+            return Optional.empty();
+        }
+        Outline outline = scale.byHand(corners);
+        if (outline.areaMm2() < LEAST_AREA_MM2) {
+            return Optional.empty();
+        }
+        LargestRectangle.Box usable = usable(outline, PIXELS * Math.sqrt(2) / pixelsPerMm(outline), grain);
+        return Optional.of(new Piece(piece.number(), outline, usable, piece.look(), piece.doubts()));
+    }
+
+    /** The piece as it was read, its usable rectangle along a grain; empty for the largest in any direction. */
+    public Piece along(Piece read, Optional<Double> grain) {
+        LargestRectangle.Box usable = usable(read.outline(), readMm(read), grain);
+        return new Piece(read.number(), read.outline(), usable, read.look(), read.doubts());
+    }
+
+    /**
+     * The two pieces that a line parts this one in; empty where it does not.
+     *
+     * @param a a place of the line in the picture
+     */
+    public Optional<List<Piece>> split(Piece piece, Spot a, Spot b) {
+        if (a.to(b) < 1) {
+            return Optional.empty();
+        }
+        return Halving.along(piece.outline().floor(), scale.onFloor(a), scale.onFloor(b))
+                .map(halves -> halves.stream()
+                        .flatMap(half ->
+                                outlined(
+                                        piece,
+                                        half.stream().map(scale::inPicture).toList(),
+                                        Optional.empty())
+                                        .stream())
+                        .toList())
+                .filter(pieces -> pieces.size() == 2);
+    }
+
+    /** The direction on the floor that a line of the picture has, in radians. */
+    public double direction(Spot a, Spot b) {
+        Spot from = scale.onFloor(a);
+        Spot to = scale.onFloor(b);
+        return Math.atan2(to.y() - from.y(), to.x() - from.x());
+    }
+
+    private LargestRectangle.Box usable(Outline outline, double ownMm, Optional<Double> grain) {
+        LargestRectangle.Box box = grain.map(angle -> LargestRectangle.inside(outline.floor(), angle))
+                .orElseGet(() -> LargestRectangle.inside(outline.floor()));
+        List<Spot> c = box.corners().stream().map(scale::inPicture).toList();
+        return box.shrunk(
+                SURE * scale.seenDeviation(c.get(0), c.get(1), ownMm),
+                SURE * scale.seenDeviation(c.get(1), c.get(2), ownMm));
+    }
+
+    /**
+     * How surely the reader saw the rim, one standard deviation in millimetres: read back from what it took off the
+     * largest rectangle, since that is kept and the picture's own pixels are not at hand.
+     */
+    private double readMm(Piece read) {
+        LargestRectangle.Box whole =
+                LargestRectangle.inside(read.outline().floor(), read.usable().angleRad());
+        List<Spot> c = whole.corners().stream().map(scale::inPicture).toList();
+        double least = 0.3 / pixelsPerMm(read.outline());
+        double byWidth = own(whole.width() - read.usable().width(), scale.seenDeviation(c.get(0), c.get(1), 0));
+        double byHeight = own(whole.height() - read.usable().height(), scale.seenDeviation(c.get(1), c.get(2), 0));
+        return Math.max(least, Math.max(byWidth, byHeight));
+    }
+
+    private static double own(double taken, double seen) {
+        return Math.sqrt(Math.max(0, Math.pow(taken / SURE, 2) - seen * seen));
+    }
+
+    private double pixelsPerMm(Outline outline) {
+        return scale.pixelsPerMm(outline.picture().get(0));
+    }
+
+    private boolean isOutline(List<Spot> corners) {
+        if (corners.size() < 3 || corners.size() > MOST_CORNERS) {
+            return false;
+        }
+        return corners.stream().allMatch(this::isSeen) && !crossesItself(corners);
+    }
+
+    /** In the picture or a little outside, where the reader lets a side run on. */
+    private boolean isSeen(Spot spot) {
+        double margin = 0.05 * Math.max(scale.pictureWidth(), scale.pictureHeight());
+        return spot.x() >= -margin
+                && spot.y() >= -margin
+                && spot.x() <= scale.pictureWidth() + margin
+                && spot.y() <= scale.pictureHeight() + margin;
+    }
+
+    private static boolean crossesItself(List<Spot> corners) {
+        List<Line2D> sides = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            Spot a = corners.get(i);
+            Spot b = corners.get((i + 1) % corners.size());
+            sides.add(new Line2D.Double(a.x(), a.y(), b.x(), b.y()));
+        }
+        for (int i = 0; i < sides.size(); i++) {
+            for (int j = i + 2; j < sides.size(); j++) {
+                boolean neighbours = i == 0 && j == sides.size() - 1;
+                if (!neighbours && sides.get(i).intersectsLine(sides.get(j))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+}

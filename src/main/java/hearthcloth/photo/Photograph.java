@@ -1,0 +1,242 @@
+package hearthcloth.photo;
+
+import hearthcloth.colour.Colour;
+import hearthcloth.colour.Lab;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
+
+/** A photograph unfolded, upright: made small for the screen, and swatches of cloth cut out of it, straightened. */
+public final class Photograph {
+
+    /** The most bytes of a file that are read. */
+    public static final int MOST_BYTES = Decoder.MOST_BYTES;
+
+    private final Picture picture;
+
+    private Photograph(Picture picture) {
+        this.picture = picture;
+    }
+
+    /** Why these bytes cannot be read, told by their first few alone; empty where they may. */
+    public static Optional<String> refusal(byte[] bytes) {
+        try {
+            Decoder.look(bytes);
+            return Optional.empty();
+        } catch (RefusedException e) {
+            return Optional.of(String.valueOf(e.getMessage()));
+        } catch (RuntimeException e) {
+            return Optional.of("The picture is damaged; save it again as a JPEG and retry.");
+        }
+    }
+
+    /**
+     * Unfolds a photograph that was read before.
+     *
+     * @throws IllegalArgumentException with a sentence, where it cannot be read after all
+     */
+    public static Photograph of(byte[] bytes) {
+        try {
+            return new Photograph(Decoder.decode(bytes).picture());
+        } catch (RefusedException e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
+        }
+    }
+
+    /** Unfolds what {@link #small} wrote. */
+    public static Photograph ofSmall(byte[] jpeg) {
+        try {
+            BufferedImage image = ImageIO.read(new ByteArrayInputStream(jpeg));
+            Picture picture = new Picture(image.getWidth(), image.getHeight());
+            for (int y = 0; y < image.getHeight(); y++) {
+                for (int x = 0; x < image.getWidth(); x++) {
+                    int rgb = image.getRGB(x, y);
+                    picture.put(x, y, rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255);
+                }
+            }
+            return new Photograph(picture);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    public int width() {
+        return picture.width;
+    }
+
+    /** The whole as a JPEG whose longer side has at most {@code longSide} pixels. */
+    public byte[] small(int longSide) {
+        double step = Math.max(1, Math.max(picture.width, picture.height) / (double) longSide);
+        BufferedImage image = new BufferedImage(
+                (int) Math.max(1, Math.round(picture.width / step)),
+                (int) Math.max(1, Math.round(picture.height / step)),
+                BufferedImage.TYPE_INT_RGB);
+        IntStream.range(0, image.getHeight()).forEach(y -> {
+            for (int x = 0; x < image.getWidth(); x++) {
+                image.setRGB(x, y, mean(x * step, y * step, step));
+            }
+        });
+        return jpeg(image);
+    }
+
+    private int mean(double left, double top, double step) {
+        int x0 = (int) left;
+        int y0 = (int) top;
+        int x1 = Math.min(picture.width, Math.max(x0 + 1, (int) (left + step)));
+        int y1 = Math.min(picture.height, Math.max(y0 + 1, (int) (top + step)));
+        long r = 0;
+        long g = 0;
+        long b = 0;
+        for (int y = Math.min(y0, picture.height - 1); y < y1; y++) {
+            for (int x = Math.min(x0, picture.width - 1); x < x1; x++) {
+                int rgb = picture.rgb(x, y);
+                r += rgb >> 16 & 255;
+                g += rgb >> 8 & 255;
+                b += rgb & 255;
+            }
+        }
+        int count = Math.max(1, (x1 - x0) * (y1 - y0));
+        return (int) (r / count) << 16 | (int) (g / count) << 8 | (int) (b / count);
+    }
+
+    /**
+     * A square of cloth from the middle of a rectangle on the floor, seen straight from above, its side along that of the
+     * rectangle; the room's light taken out so that its mean is {@code colour}.
+     *
+     * @param sideMm of the square
+     * @param pixels of the picture's side
+     */
+    public byte[] cutOut(Scale scale, LargestRectangle.Box box, double sideMm, int pixels, Colour colour) {
+        double cos = Math.cos(box.angleRad());
+        double sin = Math.sin(box.angleRad());
+        double[] light = new double[3];
+        double[][] seen = new double[pixels * pixels][];
+        for (int v = 0; v < pixels; v++) {
+            for (int u = 0; u < pixels; u++) {
+                double x = ((u + 0.5) / pixels - 0.5) * sideMm;
+                double y = ((v + 0.5) / pixels - 0.5) * sideMm;
+                Spot at = scale.inPicture(box.middle().plus(x * cos - y * sin, x * sin + y * cos));
+                double[] rgb = new double[3];
+                picture.add(at.x(), at.y(), 1, rgb);
+                for (int c = 0; c < 3; c++) {
+                    rgb[c] = Hues.light((int) Math.round(Math.max(0, Math.min(255, rgb[c]))));
+                    light[c] += rgb[c] / seen.length;
+                }
+                seen[v * pixels + u] = rgb;
+            }
+        }
+        return jpeg(relit(seen, pixels, light, colour));
+    }
+
+    /** Each of red, green and blue light by its own share, within reason. */
+    private static BufferedImage relit(double[][] seen, int pixels, double[] light, Colour colour) {
+        double[] wanted = {Hues.light(colour.red()), Hues.light(colour.green()), Hues.light(colour.blue())};
+        BufferedImage image = new BufferedImage(pixels, pixels, BufferedImage.TYPE_INT_RGB);
+        for (int i = 0; i < seen.length; i++) {
+            int rgb = 0;
+            for (int c = 0; c < 3; c++) {
+                double share = Math.max(0.4, Math.min(2.5, wanted[c] / Math.max(1e-4, light[c])));
+                rgb = rgb << 8 | encoded(seen[i][c] * share);
+            }
+            image.setRGB(i % pixels, i / pixels, rgb);
+        }
+        return image;
+    }
+
+    /** The sRGB curve (IEC 61966-2-1), the other way round than {@link Hues#light}. */
+    private static int encoded(double light) {
+        double v = Math.max(0, Math.min(1, light));
+        return (int) Math.round(255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * Math.pow(v, 1 / 2.4) - 0.055));
+    }
+
+    /**
+     * How the two parts of a piece look, by what this small picture shows of each beside the whole of it.
+     *
+     * @param full width of the picture that the outlines are in
+     */
+    public List<Look> looks(Piece whole, List<Piece> parts, int full) {
+        double shrink = (double) picture.width / full;
+        Inside all = inside(whole.outline().picture(), shrink);
+        return parts.stream()
+                .map(part -> {
+                    Inside own = inside(part.outline().picture(), shrink);
+                    return own.count == 0 || all.count == 0 ? whole.look() : look(whole.look(), own, all);
+                })
+                .toList();
+    }
+
+    /** Cloth whose colours scatter no more than this is plain, in CIELAB, at the screen's scale. */
+    private static final double PLAIN = 6;
+
+    private static Look look(Look whole, Inside own, Inside all) {
+        Lab colour = new Lab(
+                Math.max(0, Math.min(100, whole.colour().lightness() + own.mean.lightness() - all.mean.lightness())),
+                whole.colour().a() + own.mean.a() - all.mean.a(),
+                whole.colour().b() + own.mean.b() - all.mean.b());
+        boolean plain = own.spread <= PLAIN;
+        return new Look(
+                colour,
+                plain ? colour : whole.one(),
+                plain ? colour : whole.two(),
+                plain ? Look.Pattern.PLAIN : Look.Pattern.FIGURED,
+                whole.contrast());
+    }
+
+    private record Inside(Lab mean, double spread, int count) {}
+
+    /** The colours inside an outline, a little way in from its rim. */
+    private Inside inside(List<Spot> corners, double shrink) {
+        List<Spot> polygon = corners.stream()
+                .map(c -> new Spot(c.x() * shrink, c.y() * shrink))
+                .toList();
+        double[] sum = new double[4];
+        int count = 0;
+        double[] lab = new double[3];
+        int low = (int) polygon.stream().mapToDouble(Spot::y).min().orElse(0);
+        int high = (int) polygon.stream().mapToDouble(Spot::y).max().orElse(0);
+        int left = (int) polygon.stream().mapToDouble(Spot::x).min().orElse(0);
+        int right = (int) polygon.stream().mapToDouble(Spot::x).max().orElse(0);
+        for (int y = Math.max(0, low); y <= Math.min(picture.height - 1, high); y++) {
+            for (int x = Math.max(0, left); x <= Math.min(picture.width - 1, right); x++) {
+                if (wellInside(polygon, x + 0.5, y + 0.5)) {
+                    int rgb = picture.rgb(x, y);
+                    Hues.lab(Hues.light(rgb >> 16 & 255), Hues.light(rgb >> 8 & 255), Hues.light(rgb & 255), lab);
+                    for (int c = 0; c < 3; c++) {
+                        sum[c] += lab[c];
+                        sum[3] += lab[c] * lab[c];
+                    }
+                    count++;
+                }
+            }
+        }
+        double n = Math.max(1, count);
+        Lab mean = new Lab(Math.max(0, Math.min(100, sum[0] / n)), sum[1] / n, sum[2] / n);
+        double squares = sum[3] / n - mean.lightness() * mean.lightness() - mean.a() * mean.a() - mean.b() * mean.b();
+        return new Inside(mean, Math.sqrt(Math.max(0, squares)), count);
+    }
+
+    private static boolean wellInside(List<Spot> polygon, double x, double y) {
+        return Shapes.inside(polygon, x - 3, y)
+                && Shapes.inside(polygon, x + 3, y)
+                && Shapes.inside(polygon, x, y - 3)
+                && Shapes.inside(polygon, x, y + 3);
+    }
+
+    private static byte[] jpeg(BufferedImage image) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            if (!ImageIO.write(image, "jpeg", out)) {
+                throw new IOException("no writer of JPEG");
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toByteArray();
+    }
+}

@@ -1,0 +1,86 @@
+package hearthcloth.photo.sorting;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.photo.LargestRectangle;
+import hearthcloth.photo.Look;
+import hearthcloth.photo.Piece;
+import java.util.Optional;
+
+/**
+ * A piece of the photograph as it stands now.
+ *
+ * @param key its number, with a letter for each time it was parted: {@code 3}, {@code 3b}, {@code 3ba}
+ * @param piece as read or, where its outline was changed, as measured again; without regard to the grain
+ * @param byHand whether she has put its outline
+ * @param checked whether she says that a doubtful reading is right
+ * @param group the fabric's id
+ */
+public record Sorted(
+        String key,
+        Piece piece,
+        Optional<Grain> grain,
+        boolean byHand,
+        boolean dropped,
+        boolean checked,
+        String group) {
+
+    /** The rectangle that can be cut from it. */
+    public LargestRectangle.Box usable() {
+        return grain.map(Grain::usable).orElse(piece.usable());
+    }
+
+    public Look look() {
+        return piece.look();
+    }
+
+    /** Whether nothing is left open: no doubt, or she has looked at it. */
+    public boolean isSure() {
+        return piece.doubts().isEmpty() || byHand || checked;
+    }
+
+    /**
+     * What comes into the stash: width across, length along the grain or, where nobody marked it, the longer side; down
+     * to the ruler's marks.
+     */
+    public Size size(Ruler ruler) {
+        LargestRectangle.Box box = usable();
+        boolean turned = grain.isPresent() || box.width() >= box.height();
+        Length along = ruler.mark(length(turned ? box.width() : box.height()), Rounding.DOWN);
+        Length across = ruler.mark(length(turned ? box.height() : box.width()), Rounding.DOWN);
+        return new Size(across, along);
+    }
+
+    private static Length length(double millimetres) {
+        return new Length(Rounding.DOWN.whole(millimetres * 1e6));
+    }
+
+    /** Whether both are, at least in part, the same cloth: one was parted from the other. */
+    static boolean isSameCloth(String one, String other) {
+        String longer = one.length() >= other.length() ? one : other;
+        String shorter = one.length() >= other.length() ? other : one;
+        return longer.startsWith(shorter) && longer.substring(shorter.length()).matches("[a-z]*");
+    }
+
+    Sorted outlined(Piece now, Optional<Grain> along) {
+        return new Sorted(key, now, along, true, dropped, checked, group);
+    }
+
+    Sorted grained(Optional<Grain> along) {
+        return new Sorted(key, piece, along, byHand, dropped, checked, group);
+    }
+
+    Sorted dropped(boolean now) {
+        return new Sorted(key, piece, grain, byHand, now, checked, group);
+    }
+
+    Sorted checked(boolean now) {
+        return new Sorted(key, piece, grain, byHand, dropped, now, group);
+    }
+
+    Sorted in(String now) {
+        return new Sorted(key, piece, grain, byHand, dropped, checked, now);
+    }
+}

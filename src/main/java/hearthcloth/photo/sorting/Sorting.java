@@ -1,0 +1,187 @@
+package hearthcloth.photo.sorting;
+
+import hearthcloth.measure.MeasureException;
+import hearthcloth.photo.Alike;
+import hearthcloth.photo.Look;
+import hearthcloth.photo.Piece;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** All pieces of a photograph and the fabrics they are sorted in. Immutable. */
+public record Sorting(List<Sorted> pieces, List<Group> groups) {
+
+    public Sorting {
+        pieces = List.copyOf(pieces);
+        groups = List.copyOf(groups);
+    }
+
+    /**
+     * As read: like pieces in one fabric, each under a name that suggests itself and that none has yet.
+     *
+     * @param taken names of fabrics in the stash
+     */
+    public static Sorting of(List<Piece> read, Collection<String> taken) {
+        List<Sorted> pieces = new ArrayList<>();
+        List<Group> groups = new ArrayList<>();
+        Set<String> names = keys(taken);
+        for (List<Piece> alike : Alike.grouped(read)) {
+            Group group = Group.suggested(
+                    "f" + (groups.size() + 1), suggestion(alike.get(0).look(), names));
+            groups.add(group);
+            alike.forEach(piece -> pieces.add(new Sorted(
+                    String.valueOf(piece.number()), piece, Optional.empty(), false, false, false, group.id())));
+        }
+        pieces.sort(Comparator.comparingInt(sorted -> sorted.piece().number()));
+        return new Sorting(pieces, groups);
+    }
+
+    private static Set<String> keys(Collection<String> names) {
+        Set<String> keys = new HashSet<>();
+        names.forEach(name -> keys.add(name.toLowerCase(Locale.ROOT)));
+        return keys;
+    }
+
+    /** Such as {@code dark blue print 2}; taken from then on. */
+    private static String suggestion(Look look, Set<String> taken) {
+        String plain = look.name() + (look.pattern() == Look.Pattern.FIGURED ? " print" : "");
+        String name = plain;
+        for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {
+            name = plain + " " + i;
+        }
+        return name;
+    }
+
+    /**
+     * A piece by its key.
+     *
+     * @throws MeasureException where it is there no more
+     */
+    public Sorted piece(String key) {
+        return find(key)
+                .orElseThrow(() -> new MeasureException("there is no piece " + key + " on this photograph any more"));
+    }
+
+    public Optional<Sorted> find(String key) {
+        return pieces.stream().filter(piece -> piece.key().equals(key)).findFirst();
+    }
+
+    /**
+     * A fabric by its id.
+     *
+     * @throws MeasureException where it is there no more
+     */
+    public Group group(String id) {
+        return groups.stream()
+                .filter(group -> group.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new MeasureException("that fabric is not on this photograph any more"));
+    }
+
+    /** The pieces of a fabric, in reading order. */
+    public List<Sorted> of(Group group) {
+        return pieces.stream().filter(piece -> piece.group().equals(group.id())).toList();
+    }
+
+    /** Whether a piece, or what it was parted from or in, is among {@code keys}. */
+    public static boolean isAmong(String key, Collection<String> keys) {
+        return keys.stream().anyMatch(other -> Sorted.isSameCloth(key, other));
+    }
+
+    public Sorting dropped(String key, boolean now) {
+        return with(piece(key).dropped(now));
+    }
+
+    public Sorting checked(String key, boolean now) {
+        return with(piece(key).checked(now));
+    }
+
+    /** Says something else of a fabric. */
+    public Sorting told(Group group) {
+        group(group.id());
+        return new Sorting(
+                pieces,
+                groups.stream()
+                        .map(each -> each.id().equals(group.id()) ? group : each)
+                        .toList());
+    }
+
+    /** The piece among those of another fabric; of one of its own where {@code group} is empty. */
+    public Sorting moved(String key, Optional<String> group, Collection<String> taken) {
+        Sorted piece = piece(key);
+        if (group.isPresent()) {
+            return with(piece.in(group(group.get()).id())).tidied();
+        }
+        Group fresh = fresh(piece.look(), taken);
+        List<Group> more = new ArrayList<>(groups);
+        more.add(fresh);
+        return new Sorting(pieces, more).with(piece.in(fresh.id())).tidied();
+    }
+
+    private Group fresh(Look look, Collection<String> taken) {
+        Set<String> names = keys(taken);
+        groups.forEach(group -> names.add(group.name().toLowerCase(Locale.ROOT)));
+        int number = groups.stream()
+                        .mapToInt(group -> Integer.parseInt(group.id().substring(1)))
+                        .max()
+                        .orElse(0)
+                + 1;
+        return Group.suggested("f" + number, suggestion(look, names));
+    }
+
+    /** Two pieces in place of one, each in the fabric it is like. */
+    Sorting parted(String key, List<Piece> parts, Collection<String> taken) {
+        Sorted whole = piece(key);
+        List<Sorted> now = new ArrayList<>();
+        List<Group> all = new ArrayList<>(groups);
+        for (Sorted each : pieces) {
+            if (!each.key().equals(key)) {
+                now.add(each);
+                continue;
+            }
+            char letter = 'a';
+            for (Piece part : parts) {
+                Group group = new Sorting(pieces, all).like(part.look(), whole, taken);
+                if (!all.contains(group)) {
+                    all.add(group);
+                }
+                now.add(new Sorted(key + letter, part, Optional.empty(), true, whole.dropped(), false, group.id()));
+                letter++;
+            }
+        }
+        return new Sorting(now, all).tidied();
+    }
+
+    private Group like(Look look, Sorted whole, Collection<String> taken) {
+        if (whole.look().isLike(look)) {
+            return group(whole.group());
+        }
+        return groups.stream()
+                .filter(group -> of(group).stream()
+                        .filter(piece -> !piece.key().equals(whole.key()))
+                        .findFirst()
+                        .filter(piece -> piece.look().isLike(look))
+                        .isPresent())
+                .findFirst()
+                .orElseGet(() -> fresh(look, taken));
+    }
+
+    Sorting with(Sorted piece) {
+        return new Sorting(
+                pieces.stream()
+                        .map(each -> each.key().equals(piece.key()) ? piece : each)
+                        .toList(),
+                groups);
+    }
+
+    /** Without fabrics that have no piece left. */
+    private Sorting tidied() {
+        return new Sorting(
+                pieces, groups.stream().filter(group -> !of(group).isEmpty()).toList());
+    }
+}

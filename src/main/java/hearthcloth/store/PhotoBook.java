@@ -1,0 +1,248 @@
+package hearthcloth.store;
+
+import hearthcloth.photo.sorting.Sorting;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/** Photographs of scraps, what was read off them and what she made of that, with every change undoable. Thread-safe. */
+public final class PhotoBook {
+
+    /** All photographs together; beyond that, those whose pieces are in the stash make room. */
+    public static final long MOST_BYTES = 160L << 20;
+
+    private final Jdbi jdbi;
+    private final Clock clock;
+
+    PhotoBook(Jdbi jdbi, Clock clock) {
+        this.jdbi = jdbi;
+        this.clock = clock;
+    }
+
+    private static String book(String id) {
+        return "photograph:" + id;
+    }
+
+    /** All of them, the latest first. */
+    public List<SavedPhoto> all() {
+        return jdbi.withHandle(handle -> handle.createQuery("select * from photograph order by kept desc, id")
+                .map((row, context) -> photo(row))
+                .list());
+    }
+
+    public Optional<SavedPhoto> find(String id) {
+        return jdbi.withHandle(handle -> found(handle, id));
+    }
+
+    private static Optional<SavedPhoto> found(Handle handle, String id) {
+        return handle.createQuery("select * from photograph where id = :id")
+                .bind("id", id)
+                .map((row, context) -> photo(row))
+                .findOne();
+    }
+
+    private static SavedPhoto photo(ResultSet row) throws SQLException {
+        String document = row.getString("document");
+        String scale = row.getString("scale");
+        return new SavedPhoto(
+                row.getString("id"),
+                row.getString("sheet"),
+                row.getString("kept"),
+                row.getString("refused"),
+                document.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new SavedPhoto.Read(PhotoCodec.scale(scale), PhotoCodec.sorting(document))),
+                row.getLong("version"));
+    }
+
+    /**
+     * Keeps a photograph as it was sent.
+     *
+     * @throws StoreException where others that are not done with take up all the room
+     */
+    public void keep(String id, String sheet, byte[] picture) {
+        jdbi.useTransaction(handle -> {
+            makeRoom(handle, picture.length);
+            handle.createUpdate("insert into photograph (id, sheet, kept, refused, scale, document, version)"
+                            + " values (:id, :sheet, :now, '', '', '', 1)")
+                    .bind("id", id)
+                    .bind("sheet", sheet)
+                    .bind("now", clock.instant().toString())
+                    .execute();
+            handle.createUpdate("insert into photograph_file (photograph, picture, size) values (:id, :picture, :size)")
+                    .bind("id", id)
+                    .bind("picture", picture)
+                    .bind("size", (long) picture.length)
+                    .execute();
+        });
+    }
+
+    private void makeRoom(Handle handle, long more) {
+        List<String> done = handle.createQuery("select id from photograph where refused <> '' or exists"
+                        + " (select 1 from photograph_taken where photograph = photograph.id) order by kept, id")
+                .mapTo(String.class)
+                .list();
+        for (String id : done) {
+            if (room(handle) >= more) {
+                return;
+            }
+            remove(handle, id);
+        }
+        if (room(handle) < more) {
+            throw new StoreException("The photographs you have begun fill the room there is for them. Take their pieces"
+                    + " in, or put one away, then send this one again.");
+        }
+    }
+
+    private static long room(Handle handle) {
+        return MOST_BYTES
+                - handle.createQuery("select coalesce(sum(size), 0) from photograph_file")
+                        .mapTo(Long.class)
+                        .one();
+    }
+
+    /** The bytes as they were sent; empty where it has been put away. */
+    public Optional<byte[]> file(String id) {
+        return picture("photograph_file", id);
+    }
+
+    /** The picture made small for the screen, a JPEG; empty before it was read. */
+    public Optional<byte[]> screen(String id) {
+        return picture("photograph_screen", id);
+    }
+
+    private Optional<byte[]> picture(String table, String id) {
+        return jdbi.withHandle(handle -> handle.createQuery("select picture from " + table + " where photograph = :id")
+                .bind("id", id)
+                .map((row, context) -> row.getBytes("picture"))
+                .findOne());
+    }
+
+    /** What was read off it. Nothing happens where it was put away or read meanwhile. */
+    public void read(String id, SavedPhoto.Read read, byte[] screen) {
+        jdbi.useTransaction(handle -> {
+            int told = handle.createUpdate("update photograph set scale = :scale, document = :document, refused = '',"
+                            + " version = version + 1 where id = :id and document = ''")
+                    .bind("scale", PhotoCodec.text(read.scale()))
+                    .bind("document", PhotoCodec.text(read.sorting()))
+                    .bind("id", id)
+                    .execute();
+            if (told == 1) {
+                handle.createUpdate("insert into photograph_screen (photograph, picture) values (:id, :picture)"
+                                + " on conflict (photograph) do update set picture = excluded.picture")
+                        .bind("id", id)
+                        .bind("picture", screen)
+                        .execute();
+            }
+        });
+    }
+
+    /** Nothing could be read off it. */
+    public void refuse(String id, String reason) {
+        jdbi.useTransaction(handle -> handle.createUpdate(
+                        "update photograph set refused = :reason, version = version + 1 where id = :id and document = ''")
+                .bind("reason", reason)
+                .bind("id", id)
+                .execute());
+    }
+
+    /** It is to be read once more, by another reference. Nothing happens where it was read. */
+    public void again(String id, String sheet) {
+        jdbi.useTransaction(handle -> handle.createUpdate(
+                        "update photograph set sheet = :sheet, refused = '', version = version + 1"
+                                + " where id = :id and document = ''")
+                .bind("sheet", sheet)
+                .bind("id", id)
+                .execute());
+    }
+
+    /**
+     * Keeps a change and remembers how to undo it.
+     *
+     * @throws StoreException where it has meanwhile been changed elsewhere; nothing is changed then
+     */
+    public void save(SavedPhoto was, String label, Sorting sorting) {
+        jdbi.useTransaction(handle -> {
+            SavedPhoto now = found(handle, was.id())
+                    .orElseThrow(() -> new StoreException("This photograph has been put away in another window."));
+            if (now.version() != was.version()) {
+                throw new StoreException("This photograph has meanwhile been changed in another window. Nothing was"
+                        + " changed; look again.");
+            }
+            String before = PhotoCodec.text(now.read().orElseThrow().sorting());
+            String after = PhotoCodec.text(sorting);
+            write(handle, was.id(), after);
+            new Deeds(handle, clock).add(book(was.id()), label, new ClothEdit(before, after).text());
+        });
+    }
+
+    private static void write(Handle handle, String id, String document) {
+        handle.createUpdate("update photograph set document = :document, version = version + 1 where id = :id")
+                .bind("document", document)
+                .bind("id", id)
+                .execute();
+    }
+
+    /** The keys of its pieces that are in the stash. */
+    public Set<String> taken(String id) {
+        return Set.copyOf(new HashSet<>(jdbi.withHandle(
+                handle -> handle.createQuery("select piece from photograph_taken where photograph = :id")
+                        .bind("id", id)
+                        .mapTo(String.class)
+                        .list())));
+    }
+
+    /** Puts it away, with all that was read off it; what is in the stash stays there. */
+    public void remove(String id) {
+        jdbi.useTransaction(handle -> remove(handle, id));
+    }
+
+    private static void remove(Handle handle, String id) {
+        for (String table : List.of("photograph_file", "photograph_screen", "photograph_taken")) {
+            handle.createUpdate("delete from " + table + " where photograph = :id")
+                    .bind("id", id)
+                    .execute();
+        }
+        handle.createUpdate("delete from photograph where id = :id")
+                .bind("id", id)
+                .execute();
+        handle.createUpdate("delete from deed where book = :book")
+                .bind("book", book(id))
+                .execute();
+    }
+
+    /** What undo would take back, in words. */
+    public Optional<String> undoable(String id) {
+        return jdbi.withHandle(
+                handle -> new Deeds(handle, clock).last(book(id), false).map(Deeds.Deed::label));
+    }
+
+    /** What redo would do again, in words. */
+    public Optional<String> redoable(String id) {
+        return jdbi.withHandle(
+                handle -> new Deeds(handle, clock).last(book(id), true).map(Deeds.Deed::label));
+    }
+
+    /** Takes the last change back; the label of it, or empty where there is none. */
+    public Optional<String> undo(String id) {
+        return turn(id, false);
+    }
+
+    /** Does again what was taken back. */
+    public Optional<String> redo(String id) {
+        return turn(id, true);
+    }
+
+    private Optional<String> turn(String id, boolean again) {
+        return jdbi.inTransaction(handle -> new Deeds(handle, clock).turn(book(id), again, deed -> {
+            ClothEdit edit = ClothEdit.read(deed.change());
+            write(handle, id, again ? edit.after() : edit.before());
+        }));
+    }
+}

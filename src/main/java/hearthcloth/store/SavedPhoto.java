@@ -1,0 +1,23 @@
+package hearthcloth.store;
+
+import hearthcloth.photo.KeptScale;
+import hearthcloth.photo.sorting.Sorting;
+import java.util.Optional;
+
+/**
+ * A photograph she sent.
+ *
+ * @param sheet the reference that lies in it, as {@code photo.Sheet} reads it
+ * @param kept when it came
+ * @param refused why nothing could be read off it; empty where it was read, or not yet
+ */
+public record SavedPhoto(String id, String sheet, String kept, String refused, Optional<Read> read, long version) {
+
+    /** What was read, and what she has made of it so far. */
+    public record Read(KeptScale scale, Sorting sorting) {}
+
+    /** Whether it still has to be read. */
+    public boolean isWaiting() {
+        return refused.isEmpty() && read.isEmpty();
+    }
+}

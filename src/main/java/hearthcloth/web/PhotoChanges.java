@@ -1,0 +1,201 @@
+package hearthcloth.web;
+
+import hearthcloth.measure.MeasureException;
+import hearthcloth.photo.Look;
+import hearthcloth.photo.Photograph;
+import hearthcloth.photo.Piece;
+import hearthcloth.photo.Spot;
+import hearthcloth.photo.sorting.Group;
+import hearthcloth.photo.sorting.Hand;
+import hearthcloth.photo.sorting.Sorting;
+import hearthcloth.stash.Fabric;
+import hearthcloth.store.PhotoBook;
+import hearthcloth.store.SavedPhoto;
+import hearthcloth.store.StoreException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What she puts right on a photograph: each change is measured again, kept, and can be undone. */
+final class PhotoChanges {
+
+    private final Room room;
+
+    PhotoChanges(Room room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.post("/stash/photo/{id}/change", this::change);
+        routes.post("/stash/photo/{id}/undo", context -> turn(context, false));
+        routes.post("/stash/photo/{id}/redo", context -> turn(context, true));
+    }
+
+    /** A change and what it is called, for "Undo …". */
+    private record Change(String label, Sorting sorting, String at) {}
+
+    private PhotoBook book() {
+        return room.store().photographs();
+    }
+
+    private SavedPhoto read(Context context) {
+        SavedPhoto photo = PhotoPage.asked(context, book());
+        String version = Room.field(context, "version");
+        if (photo.read().isEmpty() || (!version.isEmpty() && !version.equals(String.valueOf(photo.version())))) {
+            throw new StoreException(
+                    "This photograph has meanwhile been changed in another window. Nothing was changed;"
+                            + " load the page again and look.");
+        }
+        return photo;
+    }
+
+    private void change(Context context) {
+        SavedPhoto photo = read(context);
+        Sorting was = photo.read().orElseThrow().sorting();
+        String key = Room.field(context, "piece");
+        if (!key.isEmpty() && Sorting.isAmong(key, book().taken(photo.id()))) {
+            throw new MeasureException("piece " + key + " is in the stash already; take that back on the stash page"
+                    + " first, or change it there");
+        }
+        Change change = change(context, photo, was, key);
+        if (!change.sorting().equals(was)) {
+            book().save(photo, change.label(), change.sorting());
+        }
+        if (Room.field(context, "what").equals("fabric")) {
+            answerTools(context, photo.id());
+        } else {
+            answer(context, photo.id(), change.at(), "");
+        }
+    }
+
+    private Change change(Context context, SavedPhoto photo, Sorting was, String key) {
+        Hand hand = new Hand(photo.read().orElseThrow().scale().scale());
+        String of = " piece " + key;
+        String at = Room.field(context, "at");
+        return switch (Room.field(context, "what")) {
+            case "corner" ->
+                new Change("corner of" + of, hand.corner(was, key, whole(context), spot(context, "x", "y")), key);
+            case "more" -> new Change("corner more on" + of, hand.cornerMore(was, key, whole(context)), key);
+            case "less" -> new Change("corner less on" + of, hand.cornerLess(was, key, whole(context)), key);
+            case "split" -> split(context, photo, was, key);
+            case "grain" ->
+                new Change(
+                        "grain of" + of, hand.grain(was, key, spot(context, "x", "y"), spot(context, "x2", "y2")), key);
+            case "nograin" -> new Change("no grain on" + of, hand.noGrain(was, key), key);
+            case "drop" -> new Change("leave out" + of, was.dropped(key, true), at);
+            case "back" -> new Change("bring back" + of, was.dropped(key, false), at);
+            case "check" -> new Change(of.strip() + " is right", was.checked(key, true), at);
+            case "uncheck" -> new Change(of.strip() + " is not sure", was.checked(key, false), at);
+            case "move" -> move(context, was, key);
+            case "fabric" -> fabric(context, was);
+            default -> throw new MeasureException("this form is of another kind; load the page again");
+        };
+    }
+
+    private Change split(Context context, SavedPhoto photo, Sorting was, String key) {
+        SavedPhoto.Read read = photo.read().orElseThrow();
+        Sorting now = new Hand(read.scale().scale())
+                .split(
+                        was,
+                        key,
+                        spot(context, "x", "y"),
+                        spot(context, "x2", "y2"),
+                        (whole, parts) -> looks(photo.id(), read.scale().pictureWidth(), whole, parts),
+                        Readings.names(room.store()));
+        return new Change("split piece " + key, now, key + "a");
+    }
+
+    private List<Look> looks(String id, int width, Piece whole, List<Piece> parts) {
+        return book().screen(id)
+                .map(jpeg -> Photograph.ofSmall(jpeg).looks(whole, parts, width))
+                .orElse(parts.stream().map(part -> whole.look()).toList());
+    }
+
+    private Change move(Context context, Sorting was, String key) {
+        String to = Room.field(context, "group");
+        Optional<String> group = to.equals("new") ? Optional.empty() : Optional.of(to);
+        return new Change("fabric of piece " + key, was.moved(key, group, Readings.names(room.store())), key);
+    }
+
+    private Change fabric(Context context, Sorting was) {
+        Group group = was.group(Room.field(context, "group"));
+        Group told = new Group(
+                group.id(),
+                FabricPage.name(Room.field(context, "name")),
+                StashPage.choice(Fabric.Faces.class, Room.field(context, "faces"))
+                        .orElse(group.faces()),
+                StashPage.choice(Fabric.Nap.class, Room.field(context, "nap")).orElse(group.nap()),
+                StashPage.choice(hearthcloth.stash.Piece.Washed.class, Room.field(context, "washed"))
+                        .orElse(group.washed()));
+        String label = told.name().equals(group.name()) ? "fabric " + told.name() : "name " + told.name();
+        return new Change(label, was.told(told), Room.field(context, "at"));
+    }
+
+    private static int whole(Context context) {
+        String text = Room.field(context, "i");
+        if (!text.matches("\\d{1,3}")) {
+            throw new MeasureException("this form lacks the number of a corner; load the page again");
+        }
+        return Integer.parseInt(text);
+    }
+
+    private static Spot spot(Context context, String x, String y) {
+        return new Spot(number(context, x), number(context, y));
+    }
+
+    private static double number(Context context, String name) {
+        String text = Room.field(context, name);
+        if (!text.matches("-?\\d{1,6}(\\.\\d{1,6})?")) {
+            throw new MeasureException("this form lacks a place in the picture; load the page again");
+        }
+        return Double.parseDouble(text);
+    }
+
+    private void turn(Context context, boolean again) {
+        String id = context.pathParam("id");
+        read(context);
+        Optional<String> done = again ? book().redo(id) : book().undo(id);
+        String said = done.map(label -> (again ? "Done again: " : "Taken back: ") + label + ".")
+                .orElse(again ? "There is nothing to do again." : "There is nothing to take back.");
+        answer(context, id, Room.field(context, "at"), said);
+    }
+
+    private void answer(Context context, String id, String at, String said) {
+        if (Room.isPart(context)) {
+            room.show(
+                    context,
+                    "part/photo-changed.jte",
+                    Map.of("view", view(id, at), "token", room.token(), "said", said));
+        } else {
+            String there = at.matches("\\d+[a-z]*") ? "?piece=" + at : "";
+            Room.go(context, PhotoPage.address(id) + there, said);
+        }
+    }
+
+    /** Only what tells of the change, so that nothing moves under her hand while she fills in the next field. */
+    private void answerTools(Context context, String id) {
+        if (Room.isPart(context)) {
+            room.show(
+                    context,
+                    "part/photo-tools.jte",
+                    Map.of(
+                            "view",
+                            view(id, Room.field(context, "at")),
+                            "token",
+                            room.token(),
+                            "said",
+                            "",
+                            "oob",
+                            true));
+        } else {
+            Room.go(context, PhotoPage.address(id), "Kept.");
+        }
+    }
+
+    private PhotoView view(String id, String at) {
+        SavedPhoto photo = book().find(id).orElseThrow(() -> new StoreException("This photograph has been put away."));
+        return PhotoView.of(room.store(), photo, room.settings().ruler(), at, "");
+    }
+}

@@ -1,0 +1,136 @@
+package hearthcloth.web;
+
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.photo.ByHand;
+import hearthcloth.photo.Doubt;
+import hearthcloth.photo.Scale;
+import hearthcloth.photo.Spot;
+import hearthcloth.photo.sorting.Sorted;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The piece she looks at closely, where its corners are put right, it is parted, and its grain is marked.
+ *
+ * @param view what part of the picture is shown, for SVG
+ * @param size of what is usable
+ * @param sides each side's length with how far off it may be
+ * @param by how it was measured
+ * @param line where the line to part it, or of its grain, is first drawn; empty while none is drawn
+ */
+public record PhotoChosen(
+        Sorted piece,
+        PhotoView.State state,
+        String view,
+        String points,
+        String box,
+        String size,
+        List<Corner> corners,
+        List<String> sides,
+        String by,
+        List<String> doubts,
+        String doing,
+        List<Corner> line) {
+
+    private static final double MARGIN = 0.16;
+
+    /** A place that can be moved. */
+    public record Corner(int number, String x, String y) {}
+
+    static PhotoChosen of(Sorted piece, Scale scale, Ruler ruler, PhotoView.State state, String doing) {
+        List<Spot> corners = piece.piece().outline().picture();
+        double[] seen = seen(corners);
+        return new PhotoChosen(
+                piece,
+                state,
+                String.format(Locale.ROOT, "%.0f %.0f %.0f %.0f", seen[0], seen[1], seen[2], seen[3]),
+                PhotoView.points(corners),
+                PhotoView.points(
+                        piece.usable().corners().stream().map(scale::inPicture).toList()),
+                ruler.write(piece.size(ruler), Rounding.DOWN),
+                corners(corners),
+                piece.piece().outline().sides().stream()
+                        .map(side -> side.write(ruler))
+                        .toList(),
+                by(piece),
+                piece.piece().doubts().stream().map(Doubt::sentence).toList(),
+                doing,
+                line(piece, scale, doing));
+    }
+
+    /** Left, top, width and height: the piece with room round it. */
+    private static double[] seen(List<Spot> corners) {
+        double left = corners.stream().mapToDouble(Spot::x).min().orElse(0);
+        double right = corners.stream().mapToDouble(Spot::x).max().orElse(1);
+        double top = corners.stream().mapToDouble(Spot::y).min().orElse(0);
+        double low = corners.stream().mapToDouble(Spot::y).max().orElse(1);
+        double margin = MARGIN * Math.max(60, Math.max(right - left, low - top));
+        return new double[] {left - margin, top - margin, right - left + 2 * margin, low - top + 2 * margin};
+    }
+
+    private static List<Corner> corners(List<Spot> spots) {
+        List<Corner> out = new ArrayList<>();
+        for (Spot spot : spots) {
+            out.add(new Corner(out.size() + 1, PhotoView.number(spot.x()), PhotoView.number(spot.y())));
+        }
+        return out;
+    }
+
+    private static String by(Sorted piece) {
+        String grain = piece.grain().isPresent() ? ", along its grain" : "";
+        return (piece.byHand() ? "Measured by your outline" : "Measured by its rim") + grain + ".";
+    }
+
+    /** Across the middle to part it, along the longest side for the grain. */
+    private static List<Corner> line(Sorted piece, Scale scale, String doing) {
+        List<Spot> box = piece.usable().corners();
+        boolean wide = piece.usable().width() >= piece.usable().height();
+        Spot middle = piece.usable().middle();
+        Spot end = middle(box.get(wide ? 2 : 3), box.get(wide ? 3 : 0));
+        Spot side = middle(box.get(wide ? 1 : 2), box.get(wide ? 2 : 3));
+        return switch (doing) {
+            case "split" ->
+                corners(List.of(
+                        scale.inPicture(beyond(middle, end, -1.12)), scale.inPicture(beyond(middle, end, 1.12))));
+            case "grain" ->
+                corners(List.of(
+                        scale.inPicture(beyond(middle, side, -0.7)), scale.inPicture(beyond(middle, side, 0.7))));
+            default -> List.of();
+        };
+    }
+
+    private static Spot middle(Spot a, Spot b) {
+        return new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+    }
+
+    private static Spot beyond(Spot from, Spot to, double share) {
+        return new Spot(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+    }
+
+    public boolean isOpen() {
+        return state != PhotoView.State.IN;
+    }
+
+    public boolean isSplitting() {
+        return doing.equals("split");
+    }
+
+    public boolean isGraining() {
+        return doing.equals("grain");
+    }
+
+    public boolean mayLoseCorner() {
+        return corners.size() > 3;
+    }
+
+    public boolean mayGainCorner() {
+        return corners.size() < ByHand.MOST_CORNERS;
+    }
+
+    /** The id of its fabric. */
+    public String group() {
+        return piece.group();
+    }
+}

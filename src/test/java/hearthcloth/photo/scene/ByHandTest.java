@@ -1,0 +1,239 @@
+package hearthcloth.photo.scene;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import hearthcloth.colour.Colour;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Unit;
+import hearthcloth.photo.ByHand;
+import hearthcloth.photo.KeptScale;
+import hearthcloth.photo.PhotoReader;
+import hearthcloth.photo.Photograph;
+import hearthcloth.photo.Piece;
+import hearthcloth.photo.Progress;
+import hearthcloth.photo.Reading;
+import hearthcloth.photo.Scale;
+import hearthcloth.photo.Sheet;
+import hearthcloth.photo.Spot;
+import hearthcloth.photo.scene.Photographs.Known;
+import hearthcloth.photo.sorting.Hand;
+import hearthcloth.photo.sorting.Sorted;
+import hearthcloth.photo.sorting.Sorting;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What a hand changes on a drawn photograph of known pieces, measured again. */
+class ByHandTest {
+
+    private static final int NAVY = 0x33506b;
+    private static final int WINE = 0x7a1f2b;
+    private static final int YELLOW = 0xe0c341;
+
+    private static byte[] photograph = {};
+    private static List<Piece> pieces = List.of();
+    private static Scale scale = new KeptScale(1, 1, 1, 1, List.of(), 0, List.of()).scale();
+
+    @BeforeAll
+    static void read() {
+        photograph = Photographs.of(
+                List.of(
+                        Known.rectangle(-220, 0, 150, 90, 20, NAVY),
+                        Known.rectangle(190, 0, 80, 130, 0, WINE),
+                        Known.rectangle(270, 0, 80, 110, 0, YELLOW)),
+                740,
+                1800,
+                8);
+        Reading.Read read = (Reading.Read) PhotoReader.read(photograph, Sheet.A4, Progress.NONE);
+        pieces = read.pieces();
+        scale = read.scale();
+    }
+
+    private static Piece navy() {
+        return pieces.stream()
+                .min(Comparator.comparingDouble(
+                        p -> p.outline().picture().get(0).x()))
+                .orElseThrow();
+    }
+
+    private static Piece touching() {
+        return pieces.stream()
+                .max(Comparator.comparingDouble(
+                        p -> p.outline().picture().get(0).x()))
+                .orElseThrow();
+    }
+
+    @Test
+    void a_scale_that_was_kept_measures_what_the_first_one_did() {
+        Scale again = scale.kept().scale();
+
+        assertThat(again.kept().views()).hasSameSizeAs(scale.kept().views());
+        for (Piece piece : pieces) {
+            List<Spot> corners = piece.outline().picture();
+            for (int i = 0; i < corners.size(); i++) {
+                assertThat(again.onFloor(corners.get(i)).to(scale.onFloor(corners.get(i))))
+                        .isLessThan(1e-6);
+                assertThat(again.byHand(corners).sides().get(i).giveOrTake().nm())
+                        .isCloseTo(
+                                scale.byHand(corners)
+                                        .sides()
+                                        .get(i)
+                                        .giveOrTake()
+                                        .nm(),
+                                within(1000L));
+            }
+        }
+    }
+
+    @Test
+    void a_corner_put_where_it_was_measures_the_same_but_less_surely() {
+        Piece read = navy();
+        Piece again = new ByHand(scale)
+                .outlined(read, read.outline().picture(), Optional.empty())
+                .orElseThrow();
+
+        assertThat(again.outline().areaMm2()).isCloseTo(read.outline().areaMm2(), within(1.0));
+        assertThat(again.usable().area()).isLessThan(read.outline().areaMm2());
+        for (int i = 0; i < 4; i++) {
+            assertThat(again.outline().sides().get(i).giveOrTake())
+                    .isGreaterThanOrEqualTo(read.outline().sides().get(i).giveOrTake());
+        }
+    }
+
+    @Test
+    void the_usable_rectangle_lies_along_a_marked_grain_and_inside_the_piece() {
+        Piece read = navy();
+        double side = new ByHand(scale)
+                .direction(
+                        read.outline().picture().get(0),
+                        read.outline().picture().get(1));
+        Piece along = new ByHand(scale).along(read, Optional.of(side));
+        Piece slanting = new ByHand(scale).along(read, Optional.of(side + Math.PI / 4));
+
+        assertThat(along.usable().area())
+                .isCloseTo(read.usable().area(), within(read.usable().area() * 0.03));
+        assertThat(slanting.usable().area()).isLessThan(0.75 * read.usable().area());
+        assertThat(new ByHand(scale).along(read, Optional.empty()).usable().area())
+                .isCloseTo(read.usable().area(), within(read.usable().area() * 0.02));
+    }
+
+    @Test
+    void two_pieces_that_touch_are_parted_and_each_has_its_own_size_and_colour() {
+        Sorting sorting = Sorting.of(pieces, List.of());
+        String key = String.valueOf(touching().number());
+        assertThat(touching().doubts()).isNotEmpty();
+        byte[] small = Photograph.of(photograph).small(1600);
+        Spot top = scale.inPicture(seam(0.0));
+        Spot low = scale.inPicture(seam(1.0));
+        Sorting now = new Hand(scale)
+                .split(
+                        sorting,
+                        key,
+                        top,
+                        low,
+                        (whole, parts) -> Photograph.ofSmall(small).looks(whole, parts, scale.pictureWidth()),
+                        List.of());
+
+        assertThat(now.find(key)).isEmpty();
+        List<Sorted> halves = List.of(now.piece(key + "a"), now.piece(key + "b"));
+        assertThat(halves).allMatch(Sorted::isSure);
+        assertThat(halves.get(0).group()).isNotEqualTo(halves.get(1).group());
+        assertThat(halves).anyMatch(half -> isLike(half, WINE, 80, 130));
+        assertThat(halves).anyMatch(half -> isLike(half, YELLOW, 80, 110));
+        assertThat(Sorting.isAmong(key, List.of(key + "a"))).isTrue();
+        assertThat(Sorting.isAmong(key + "b", List.of(key))).isTrue();
+        assertThat(Sorting.isAmong(key + "b", List.of(key + "a"))).isFalse();
+        assertThat(Sorting.isAmong("1", List.of("12"))).isFalse();
+    }
+
+    /** Where the two pieces that touch meet, on the floor as the reader has it: between its two hollow corners. */
+    private static Spot seam(double share) {
+        List<Spot> floor = new ArrayList<>(touching().outline().floor());
+        double x = floor.stream().mapToDouble(Spot::x).min().orElseThrow();
+        double y0 = floor.stream().mapToDouble(Spot::y).min().orElseThrow();
+        double y1 = floor.stream().mapToDouble(Spot::y).max().orElseThrow();
+        double x1 = floor.stream().mapToDouble(Spot::x).max().orElseThrow();
+        boolean upright = y1 - y0 < x1 - x;
+        double far = share * 1.4 - 0.2;
+        return upright ? new Spot((x + x1) / 2, y0 + far * (y1 - y0)) : new Spot(x + far * (x1 - x), (y0 + y1) / 2);
+    }
+
+    private static boolean isLike(Sorted half, int colour, double width, double height) {
+        double across = Math.min(half.usable().width(), half.usable().height());
+        double along = Math.max(half.usable().width(), half.usable().height());
+        return half.look().colour().difference(Colour.of(colour).lab()) < 14
+                && across > width - 6
+                && across <= width + 0.5
+                && along > height - 6
+                && along <= height + 0.5;
+    }
+
+    @Test
+    void what_leaves_no_outline_is_refused_in_words() {
+        Sorting sorting = Sorting.of(pieces, List.of());
+        String key = String.valueOf(navy().number());
+        Hand hand = new Hand(scale);
+        Spot opposite = navy().outline().picture().get(2);
+        Spot beyond = beyondTheOtherSide(navy().outline().picture());
+
+        assertThatThrownBy(() -> hand.corner(sorting, key, 7, opposite)).isInstanceOf(MeasureException.class);
+        assertThatThrownBy(() -> hand.corner(sorting, key, 0, beyond))
+                .isInstanceOf(MeasureException.class)
+                .hasMessageContaining("three corners");
+        Sorting three = hand.cornerLess(sorting, key, 0);
+        assertThat(three.piece(key).piece().outline().picture()).hasSize(3);
+        assertThatThrownBy(() -> hand.cornerLess(three, key, 0)).isInstanceOf(MeasureException.class);
+        assertThatThrownBy(() -> hand.split(
+                        sorting, key, new Spot(0, 0), new Spot(9, 0), (whole, parts) -> List.of(), List.of()))
+                .isInstanceOf(MeasureException.class)
+                .hasMessageContaining("right across");
+        assertThat(hand.cornerMore(sorting, key, 0).piece(key).piece().outline().areaMm2())
+                .isCloseTo(navy().outline().areaMm2(), within(20.0));
+    }
+
+    /** Where the first corner drags its sides across the side that lies over against it. */
+    private static Spot beyondTheOtherSide(List<Spot> c) {
+        double x = c.get(2).x() + c.get(3).x() - (c.get(0).x() + c.get(1).x()) / 2;
+        double y = c.get(2).y() + c.get(3).y() - (c.get(0).y() + c.get(1).y()) / 2;
+        return new Spot(x, y);
+    }
+
+    @Test
+    void a_swatch_is_a_square_of_the_cloth_alone_in_its_colour() throws IOException {
+        byte[] jpeg = Photograph.of(photograph).cutOut(scale, navy().usable(), 70, 200, Colour.of(NAVY));
+        BufferedImage swatch = ImageIO.read(new ByteArrayInputStream(jpeg));
+
+        assertThat(swatch.getWidth()).isEqualTo(200);
+        for (int x = 5; x < 200; x += 38) {
+            for (int y = 5; y < 200; y += 38) {
+                Colour seen = Colour.of(swatch.getRGB(x, y) & 0xffffff);
+                assertThat(seen.lab().difference(Colour.of(NAVY).lab()))
+                        .as(x + ", " + y)
+                        .isLessThan(9);
+            }
+        }
+    }
+
+    @Test
+    void a_grain_is_said_by_its_length() {
+        Sorting sorting = Sorting.of(pieces, List.of());
+        String key = String.valueOf(navy().number());
+        List<Spot> corners = navy().outline().picture();
+        double first = navy().outline().sides().get(0).length().in(Unit.MILLIMETRE);
+        Sorted along = new Hand(scale)
+                .grain(sorting, key, corners.get(0), corners.get(1))
+                .piece(key);
+
+        assertThat(along.size(hearthcloth.measure.Ruler.MILLIMETRES).height().in(Unit.MILLIMETRE))
+                .isBetween(first - 4, first);
+    }
+}

@@ -1,0 +1,40 @@
+package hearthcloth.web;
+
+import hearthcloth.photo.scene.Photographs;
+import hearthcloth.photo.scene.Photographs.Known;
+import java.util.List;
+
+/** The photographs that the workroom's tests send. */
+public final class TestPhotographs {
+
+    static final int NAVY = 0x33506b;
+    static final int ORANGE = 0xc7762b;
+    static final int WINE = 0x7a1f2b;
+    static final int YELLOW = 0xe0c341;
+
+    private TestPhotographs() {}
+
+    /** Two of navy, one orange, a striped one, and two, wine and yellow, that touch: five are read. */
+    public static byte[] few() {
+        return Photographs.of(
+                List.of(
+                        Known.rectangle(-370, -210, 260, 200, 4, NAVY),
+                        Known.rectangle(-370, 70, 260, 190, -6, NAVY),
+                        Known.rectangle(370, -220, 240, 200, 9, ORANGE),
+                        Known.rectangle(290, 80, 150, 220, 0, WINE),
+                        Known.rectangle(440, 80, 150, 200, 0, YELLOW),
+                        Known.rectangle(0, 270, 300, 90, 3, 0xe8d9c0, 0x2e5e4e)),
+                1180,
+                2000,
+                6);
+    }
+
+    /** Two pieces without any sheet of A4: the sheet is covered by cloth. */
+    static byte[] withoutSheet() {
+        return Photographs.of(
+                List.of(Known.rectangle(0, 0, 320, 320, 10, NAVY), Known.rectangle(300, 0, 90, 140, 3, ORANGE)),
+                800,
+                1700,
+                5);
+    }
+}
