@@ -104,7 +104,7 @@ final class TiedPages {
         flow.turn().heading("Tying it");
         String name = "The " + wrapped.tie().words()
                 + (wrapped.tie().trade().isEmpty() ? "" : " (" + wrapped.tie().trade() + ")")
-                + ", for " + wrapped.tie().suited() + ".";
+                + ", for " + wrapped.tie().suited() + ". Each arrow ends where a corner lies now.";
         paragraph(name);
         int number = 1;
         for (Tying.Step step : tying.steps()) {

@@ -98,8 +98,7 @@ record Moves(List<Way> ways) {
     }
 
     /** Where left and right are the hands' work, near and far only drawn along. */
-    private static final Set<Moment> SIDES =
-            Set.of(Moment.SIDES_UP, Moment.STOOD, Moment.ENDS_IN, Moment.CROSSED);
+    private static final Set<Moment> SIDES = Set.of(Moment.SIDES_UP, Moment.STOOD, Moment.ENDS_IN, Moment.CROSSED);
 
     /** A roll is turned over about its axis before it is tied; a tip that hides a knot is drawn out at the near edge first. */
     private static Space turned(Moment moment, Fit fit, Space place) {
