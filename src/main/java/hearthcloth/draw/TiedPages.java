@@ -104,20 +104,21 @@ final class TiedPages {
         flow.turn().heading("Tying it");
         String name = "The " + wrapped.tie().words()
                 + (wrapped.tie().trade().isEmpty() ? "" : " (" + wrapped.tie().trade() + ")")
-                + ", for " + wrapped.tie().suited() + ".";
+                + ", for " + wrapped.tie().suited() + ". Each arrow ends where a corner lies now.";
         paragraph(name);
         int number = 1;
         for (Tying.Step step : tying.steps()) {
-            Optional<Picture> picture = step.moment().map(moment -> tied.moment(moment, flow.width() * PICTURE, STEP));
+            Picture picture = tied.moment(step.moment(), flow.width() * PICTURE, STEP);
             flow.part(step(number++ + ".", List.of(step.words()), picture));
         }
         if (wrapped.tie().isKnotted()) {
             flow.heading("The knot");
             Picture knot = tied.knot(flow.width() * PICTURE, STEP * 0.7);
-            flow.add(step("", Tying.KNOT, Optional.of(knot)));
+            flow.add(step("", Tying.KNOT, knot));
         }
         flow.heading("When a corner will not reach");
         paragraph(tying.ifShort());
+        tied.whenShort(flow.width() * PICTURE, STEP).ifPresent(flow::add);
         flow.heading("Take care when it is tied");
         for (String caution : tying.cautions()) {
             Column column = new Column(flow.width()).words(caution, 6, Print.CARE, Integer.MAX_VALUE);
@@ -128,23 +129,18 @@ final class TiedPages {
     }
 
     /** A step: its picture to the left, its words to the right. */
-    private Picture step(String number, List<String> lines, Optional<Picture> picture) {
+    private Picture step(String number, List<String> lines, Picture picture) {
         double left = flow.width() * PICTURE;
-        double from = picture.isPresent() ? left + BETWEEN : 0;
-        Column words = new Column(flow.width() - from);
+        Column words = new Column(flow.width() - left - BETWEEN);
         int item = 1;
         for (String line : lines) {
             words.item(number.isEmpty() ? item++ + "." : number, 8, line, Print.BODY)
                     .gap(1);
         }
         Picture text = words.finished(number);
-        Sketch sketch = new Sketch().place(text, new Point(from, 0));
-        double height = text.height();
-        if (picture.isPresent()) {
-            Picture drawn = picture.get();
-            sketch.place(drawn, new Point((left - drawn.width()) / 2, 1));
-            height = Math.max(height, drawn.height() + 2);
-        }
-        return sketch.finished(number, flow.width(), height);
+        Sketch sketch = new Sketch()
+                .place(text, new Point(left + BETWEEN, 0))
+                .place(picture, new Point((left - picture.width()) / 2, 1));
+        return sketch.finished(number, flow.width(), Math.max(text.height(), picture.height() + 2));
     }
 }

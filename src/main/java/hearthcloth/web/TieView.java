@@ -17,6 +17,7 @@ import java.util.List;
  * How a tie is done round one gift, as its page shows it.
  *
  * @param knot picture of the reef knot; empty for a tie without one
+ * @param ifShort what to do when a corner does not reach; no picture where it cannot be drawn
  * @param own true where it is drawn with a cloth of hers
  */
 public record TieView(
@@ -25,12 +26,12 @@ public record TieView(
         String gift,
         List<Step> steps,
         String knot,
-        String ifShort,
+        Step ifShort,
         List<String> cautions,
         Sizes sizes,
         boolean own) {
 
-    /** A step and the cloth at that moment; no picture where none is drawn. */
+    /** A step and the cloth at that moment. */
     public record Step(String words, String svg) {}
 
     /** How large the cloth must be, and how sure that is. */
@@ -50,11 +51,7 @@ public record TieView(
     static TieView of(Tie tie, Gift gift, TiedGift tied, Ruler ruler, boolean own) {
         Tying tying = Tying.of(tie, gift);
         List<Step> steps = tying.steps().stream()
-                .map(step -> new Step(
-                        step.words(),
-                        step.moment()
-                                .map(moment -> TiedView.svg(tied.moment(moment, WIDTH, HEIGHT)))
-                                .orElse("")))
+                .map(step -> new Step(step.words(), TiedView.svg(tied.moment(step.moment(), WIDTH, HEIGHT))))
                 .toList();
         String knot = tie.isKnotted() ? TiedView.svg(tied.knot(WIDTH, HEIGHT * 0.7)) : "";
         String name = tie.words().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
@@ -65,7 +62,9 @@ public record TieView(
                 gift.describe(ruler),
                 steps,
                 knot,
-                tying.ifShort(),
+                new Step(
+                        tying.ifShort(),
+                        tied.whenShort(WIDTH, HEIGHT).map(TiedView::svg).orElse("")),
                 tying.cautions(),
                 sizes(tie, gift, ruler),
                 own);

@@ -1,6 +1,7 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.fold.Moment;
 import hearthcloth.wrap.fold.Space;
 import java.util.List;
 
@@ -18,12 +19,28 @@ record Eye(String words, Space towards, Space right, Space up) {
     static final Eye CORNER = of("From a corner", 0.62, -1, 0.78);
 
     static final Eye HIGH = of("From above", 0, -1, 1.5);
+    static final Eye RIGHT = of("From the right", 1, -0.55, 0.4);
+    static final Eye LOW = of("From the front", 0.25, -1, 0.55);
     static final Eye SPINE = of("From the spine", 0, 1, 0.2);
     static final Eye BEHIND = of("From a corner", -0.62, 1, 0.78);
 
     /** Above, the front and a corner; of closed books the spine, where the knot is. */
     static List<Eye> on(Gift gift) {
         return gift instanceof Gift.Books ? List.of(ABOVE, SPINE, BEHIND) : List.of(ABOVE, FRONT, CORNER);
+    }
+
+    /** On the cloth at a moment of tying: from where what has moved is seen best. */
+    static Eye at(Moment moment, Gift gift) {
+        return switch (moment) {
+            case LAID, NEAR_OVER, ALL_BUT_FAR, FLAPS_OVER -> HIGH;
+            case FIRST_PAIR -> gift instanceof Gift.Box ? HIGH : CORNER;
+            case CROSSED -> gift instanceof Gift.Bottle ? BEHIND : CORNER;
+            case CLOSED -> BEHIND;
+            case TIED -> on(gift).get(2);
+            // across the arch, so that one sees through it
+            case HANDLE -> gift instanceof Gift.Bottle ? RIGHT : LOW;
+            default -> CORNER;
+        };
     }
 
     private static Eye of(String words, double x, double y, double z) {

@@ -50,36 +50,52 @@ record Scene(List<Pane> panes, List<Knot> knots, List<Space> ground, double brea
         return new Scene(panes, fold.knots(), ground, Strands.TIGHT);
     }
 
-    /** A moment before: cloth seen from both sides, and the gift where it is not covered yet. */
+    /** A moment on the way: cloth seen from both sides, and the gift where it is not covered yet. */
     static Scene of(Fold moment, List<Pane> gift) {
-        List<Pane> panes = new ArrayList<>();
-        List<Facet> flat = moment.facets().stream()
-                .filter(facet -> facet.plane().name().equals("table"))
-                .toList();
         IdentityHashMap<Facet, List<Crease>> creases = creases(moment);
-        for (Visible.Piece piece : Visible.of(moment).pieces()) {
-            Facet facet = piece.facet();
-            List<Space> corners =
-                    piece.cloth().corners().stream().map(facet.motion()::at).toList();
-            panes.add(new Pane(corners, facet.plane().out(), false, skin(facet, creases)));
-        }
-        List<Pane> all = new ArrayList<>(flat.isEmpty() ? List.of() : gift);
-        all.addAll(panes);
-        for (Facet facet : moment.facets()) {
-            if (facet.isLoose() && facet.part() != Facet.Part.KNOT && hasKnot(moment, facet)) {
-                all.add(new Pane(facet.corners(), facet.plane().out(), false, skin(facet, creases)));
+        boolean open =
+                moment.facets().stream().anyMatch(facet -> facet.plane().name().equals("table"));
+        List<Pane> panes = new ArrayList<>(open ? gift : List.of());
+        if (isAngular(moment)) {
+            // flaps that stand are seen from both sides, so every layer is drawn
+            for (Facet facet : moment.facets()) {
+                if (!facet.isLoose()) {
+                    panes.add(new Pane(facet.corners(), facet.plane().out(), false, skin(facet, creases)));
+                }
+            }
+        } else {
+            for (Visible.Piece piece : Visible.of(moment).pieces()) {
+                Facet facet = piece.facet();
+                List<Space> corners =
+                        piece.cloth().corners().stream().map(facet.motion()::at).toList();
+                panes.add(new Pane(corners, facet.plane().out(), false, skin(facet, creases)));
             }
         }
-        return new Scene(all, moment.knots(), List.of(), Strands.TIGHT);
+        for (Facet facet : moment.facets()) {
+            if (facet.isLoose() && facet.part() != Facet.Part.KNOT) {
+                panes.add(new Pane(facet.corners(), facet.plane().out(), false, skin(facet, creases)));
+            }
+        }
+        return new Scene(panes, moment.knots(), List.of(), Strands.TIGHT);
     }
 
-    /** Ends are drawn with their knot. */
-    private static boolean hasKnot(Fold moment, Facet facet) {
-        return moment.knots().stream().flatMap(knot -> knot.leads().stream()).anyMatch(lead -> {
-            double u = facet.cloth().middle().u() - lead.from().u();
-            double v = facet.cloth().middle().v() - lead.from().v();
-            return lead.axis().u() * u + lead.axis().v() * v > 0;
-        });
+    /** Only what lies higher than this. */
+    Scene above(double height) {
+        Space up = new Space(0, 0, 1);
+        List<Pane> higher = new ArrayList<>();
+        for (Pane pane : panes) {
+            switch (pane.side(up, height)) {
+                case BEFORE -> higher.add(pane);
+                case ACROSS -> higher.add(pane.before(up, height));
+                default -> {}
+            }
+        }
+        List<Knot> tied = knots.stream().filter(knot -> knot.at().z() > height).toList();
+        return new Scene(higher, tied, ground, breadth);
+    }
+
+    private static boolean isAngular(Fold fold) {
+        return fold.fit().gift() instanceof Gift.Box || fold.fit().gift() instanceof Gift.Books;
     }
 
     /** All of it from far to near. */
@@ -97,7 +113,7 @@ record Scene(List<Pane> panes, List<Knot> knots, List<Space> ground, double brea
 
     /** Pleats on a round gift are only for drawing: there, only loose ends are creased. */
     private static IdentityHashMap<Facet, List<Crease>> creases(Fold fold) {
-        boolean angular = fold.fit().gift() instanceof Gift.Box || fold.fit().gift() instanceof Gift.Books;
+        boolean angular = isAngular(fold);
         List<Facet> sharp = fold.facets().stream()
                 .filter(facet -> facet.isLoose() || (angular && facet.part() != Facet.Part.TUCK))
                 .toList();

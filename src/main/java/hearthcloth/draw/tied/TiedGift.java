@@ -6,16 +6,20 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
+import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.Knot;
 import hearthcloth.wrap.fold.Moment;
 import hearthcloth.wrap.fold.Space;
 import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tying.Tying;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Pictures of one cloth tied round one gift; all of them, and the figures of what shows, from the same facets. Not for
@@ -126,21 +130,50 @@ public final class TiedGift {
         return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
-    /** The cloth at a moment of tying, in at most this room: open cloth is seen from above, the tied gift from a corner. */
+    /**
+     * The cloth at a moment of tying, in at most this room, with arrows at the corners that moved since the moment before.
+     */
     public Picture moment(Moment moment, double width, double height) {
-        Fold fold = visible.fold();
-        if (moment == Moment.TIED) {
-            return fitted(views().get(views().size() - 1), "Tied", width, height);
-        }
-        Eye eye = switch (moment) {
-            case LAID -> Eye.HIGH;
-            // a box's corners are held up towards two of its own corners
-            case FIRST_PAIR -> fold.fit().gift() instanceof Gift.Box ? Eye.HIGH : Eye.CORNER;
-            case WOUND -> Eye.CORNER;
-            default -> Eye.ABOVE;
+        Fold tied = visible.fold();
+        Gift gift = tied.fit().gift();
+        List<Moment> all = Moment.of(tied.fit().tie(), gift);
+        Fold now = moment.of(tied);
+        View view = moment == Moment.TIED
+                ? views().get(views().size() - 1)
+                : seen(scene(moment, now), Eye.at(moment, gift));
+        int place = all.indexOf(moment);
+        Moves moves = place < 1 ? Moves.NONE : Moves.between(all.get(place - 1).of(tied), moment, now);
+        return view.picture(moment == Moment.TIED ? "Tied" : "While tying", moves, width, height);
+    }
+
+    /** The way out when a corner does not reach, where it can be drawn with this cloth: {@link Tying#ifShort}. */
+    public Optional<Picture> whenShort(double width, double height) {
+        Fit fit = visible.fold().fit();
+        return switch (fit.tie()) {
+            case FOUR_CORNER, EDGE_ALONG_EDGE, ERRAND -> instead(Tie.TWO_KNOT, width, height);
+            case FLAT -> instead(Tie.ERRAND, width, height);
+            case BOOKS -> Optional.of(moment(Moment.ENDS_IN, width, height));
+            default -> Optional.empty();
         };
-        Scene open = Scene.of(moment.of(fold), Body.of(fold.fit().gift()));
-        return fitted(seen(open, eye), "While tying", width, height);
+    }
+
+    /** Tied in another way. */
+    private Optional<Picture> instead(Tie tie, double width, double height) {
+        Fit fit = visible.fold().fit();
+        Fit other = tie.fit(fit.gift(), fit.cloth(), fit.tail(), fit.placing());
+        return other.holds()
+                ? Optional.of(of(cloth, Fold.of(other), look).moment(Moment.TIED, width, height))
+                : Optional.empty();
+    }
+
+    /** Of a handle, which is small, only the upper part of the gift. */
+    private static Scene scene(Moment moment, Fold now) {
+        Gift gift = now.fit().gift();
+        Scene scene = Scene.of(now, Body.of(gift));
+        double top =
+                now.knots().stream().mapToDouble(knot -> knot.at().z()).max().orElse(0);
+        double share = gift instanceof Gift.Bottle ? 0.55 : 0.4;
+        return moment == Moment.HANDLE ? scene.above(top * share) : scene;
     }
 
     /** The last knot close up, as it lies before whoever tied it. */
@@ -156,12 +189,6 @@ public final class TiedGift {
                 0,
                 tied.leads());
         Scene close = new Scene(List.of(), List.of(flat), List.of(), Strands.OPEN);
-        return fitted(seen(close, Eye.ABOVE), "A reef knot", width, height);
-    }
-
-    private static Picture fitted(View view, String title, double width, double height) {
-        Bounds room = view.bounds();
-        double scale = Math.max(room.width() / (width - 1), room.height() / (height - 1));
-        return view.picture(title, scale);
+        return seen(close, Eye.ABOVE).picture("A reef knot", Moves.NONE, width, height);
     }
 }

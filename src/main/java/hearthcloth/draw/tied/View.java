@@ -168,12 +168,39 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
                 all.add(new Mark.Area(area.outline(), area.colour()));
             }
         });
-        all.add(new Mark.Area(shadow, Shadow.COLOUR));
+        if (!shadow.isEmpty()) {
+            all.add(new Mark.Area(shadow, Shadow.COLOUR));
+        }
         return all.bounds();
     }
 
     /** Drawn so that {@code scale} millimetres of the gift are one of paper, on a sheet just large enough. */
     Picture picture(String title, double scale) {
+        return sketch(scale).trimmed(title, 0.5);
+    }
+
+    /** As large as this room allows, with arrows for what moved. */
+    Picture picture(String title, Moves moves, double width, double height) {
+        Bounds room = bounds();
+        double air = AIR * Math.max(room.width(), room.height());
+        Bounds wide = new Bounds(room.x() - air, room.y() - air, room.width() + 2 * air, room.height() + 2 * air);
+        List<List<Point>> arrows = moves.lines(eye, wide);
+        Sketch all = new Sketch().add(new Mark.Area(room.outline(), Shadow.COLOUR));
+        arrows.forEach(line -> all.add(new Mark.Line(line, Stroke.solid(0.1, CREASE))));
+        Bounds full = all.bounds();
+        double scale = Math.max(full.width() / (width - EDGE), full.height() / (height - EDGE));
+        Sketch sketch = sketch(scale);
+        arrows.forEach(line -> Moves.draw(scaled(line, scale), sketch));
+        return sketch.trimmed(title, 0.5);
+    }
+
+    /** Millimetres of paper kept for the breadth of arrows at the rim. */
+    private static final double EDGE = 5;
+
+    /** So much wider than the picture arrows may begin. */
+    private static final double AIR = 0.08;
+
+    private Sketch sketch(double scale) {
         Sketch sketch = new Sketch();
         if (shadow.size() > 2) {
             sketch.add(new Mark.Area(scaled(shadow, scale), Shadow.COLOUR));
@@ -189,7 +216,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
                 sketch.add(new Mark.Line(line, stroke));
             }
         }
-        return sketch.trimmed(title, 0.5);
+        return sketch;
     }
 
     /** Areas run a hair under what is drawn after them, so that no ground shines through between. */

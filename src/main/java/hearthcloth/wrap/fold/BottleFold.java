@@ -54,6 +54,11 @@ final class BottleFold {
     }
 
     static Fold of(Fit fit) {
+        return at(Moment.TIED, fit);
+    }
+
+    /** With the second pair only crossed behind, or with the handle made of the first one. */
+    static Fold at(Moment moment, Fit fit) {
         if (!(fit.gift() instanceof Gift.Bottle bottle)) {
             throw new IllegalArgumentException(fit.gift() + " is not a bottle");
         }
@@ -61,13 +66,25 @@ final class BottleFold {
         BottleFold fold =
                 new BottleFold(bottle, laying.whole(), Ends.of(fit.tail().in(Unit.MILLIMETRE)));
         fold.base();
-        fold.flap(NEAR, 3 * QUARTER);
-        fold.flap(FAR, QUARTER);
+        List<Outline> near = fold.flap(NEAR, 3 * QUARTER);
+        List<Outline> far = fold.flap(FAR, QUARTER);
         // the outermost strips are shared by both flaps, so every tuck goes under every strip
         fold.facets.sort(Comparator.comparing(facet -> facet.part() != Facet.Part.TUCK));
-        Knot front = fold.round();
+        List<Knot> knots = new ArrayList<>();
+        if (moment == Moment.HANDLE) {
+            knots.add(fold.handle(near, far));
+        } else {
+            fold.end(NEAR, near);
+            fold.end(FAR, far);
+            knots.add(fold.top());
+        }
+        if (moment == Moment.CROSSED) {
+            fold.behind();
+        } else {
+            knots.add(fold.round());
+        }
         fold.facets.addAll(fold.loose);
-        return new Fold(fit, laying, fold.facets, List.of(fold.top(), front));
+        return new Fold(fit, laying, fold.facets, knots);
     }
 
     /** What lies left or right of the two flaps: beside the base, and beyond each flap's edge. */
@@ -114,12 +131,12 @@ final class BottleFold {
         facets.add(new Facet(Facet.Part.BASE, base, flat, plane));
     }
 
-    /** Half the bottle, strip by strip; the outermost strips are shared with the other half. */
-    private void flap(Point way, int middle) {
+    /** Half the bottle, strip by strip; the outermost strips are shared with the other half. Answers what is left over. */
+    private List<Outline> flap(Point way, int middle) {
         double edge = edge(radius);
         Outline half = cloth.above(way, radius).between(way.left(), -edge, edge);
         List<Outline> spare = new ArrayList<>();
-        Band mouth = bands.get(bands.size() - 1);
+        Band mouth = mouth();
         for (int m = -QUARTER; m <= QUARTER; m++) {
             double beside = m * strip(radius);
             Outline own = half.between(way.left(), beside - strip(radius) / 2, beside + strip(radius) / 2);
@@ -139,8 +156,24 @@ final class BottleFold {
             spare.add(own.above(way, mouth.s1()));
         }
         spare.removeIf(Outline::isEmpty);
+        return spare;
+    }
+
+    private Band mouth() {
+        return bands.get(bands.size() - 1);
+    }
+
+    private void end(Point way, List<Outline> spare) {
         Space out = Space.flat(way);
-        loose.addAll(ends.lay(spare, way.times(mouth.s1()), way, top().at(), out, UP.cross(out), FLAT));
+        loose.addAll(ends.lay(spare, way.times(mouth().s1()), way, top().at(), out, UP.cross(out), FLAT));
+    }
+
+    /** Half the top knot undone, the ends gone to each other's side and tied at their tips. */
+    private Knot handle(List<Outline> near, List<Outline> far) {
+        Loop loop = new Loop(UP.times(mouth().z1() + OFF), Space.flat(FAR), ends.bunch(), true);
+        Loop.End ahead = new Loop.End(near, NEAR.times(mouth().s1()), NEAR, 1);
+        Loop.End behind = new Loop.End(far, FAR.times(mouth().s1()), FAR, -1);
+        return loop.lay(behind, ahead, loose);
     }
 
     private void add(Facet.Part part, Outline outline, Motion motion, Plane plane) {
@@ -150,29 +183,40 @@ final class BottleFold {
     }
 
     private Knot top() {
-        Band mouth = bands.get(bands.size() - 1);
         List<Knot.Lead> leads = Stream.of(NEAR, FAR)
-                .map(way -> new Knot.Lead(way.times(mouth.s1()), way))
+                .map(way -> new Knot.Lead(way.times(mouth().s1()), way))
                 .toList();
-        Space at = UP.times(mouth.z1() + ends.bunch());
+        Space at = UP.times(mouth().z1() + ends.bunch());
         return new Knot(at, Space.flat(FAR), UP, ends.bunch(), ends.taken(), 0, leads);
+    }
+
+    /** How a cord runs: a straight line on the unrolled body. */
+    private Winding.Line line() {
+        double length = Math.hypot(shoulder / 2, 1.5 * Math.PI * radius);
+        double across = 3 * QUARTER * strip(radius + OFF);
+        double rise = Math.sqrt(Math.max(length * length - across * across, shoulder * shoulder / 16));
+        return new Winding.Line(Math.atan2(rise, across), Math.hypot(rise, across));
+    }
+
+    private Winding winding(Point way, Winding.Line line) {
+        return new Winding(way, radius, radius + OFF, line, 1.2 * ends.bunch());
+    }
+
+    /** Gathered and laid along its line as far as {@code gone} on the cloth. */
+    private void wind(Point way, Winding winding, double gone) {
+        loose.addAll(winding.lay(cloth.between(way, radius, edge(radius)).between(way.left(), -radius, radius)));
+        loose.addAll(winding.lay(cloth.between(way, edge(radius), gone)));
     }
 
     /** The second pair: gathered, round behind the body and knotted in front. */
     private Knot round() {
-        double length = Math.hypot(shoulder / 2, 1.5 * Math.PI * radius);
-        double across = 3 * QUARTER * strip(radius + OFF);
-        double rise = Math.sqrt(Math.max(length * length - across * across, shoulder * shoulder / 16));
-        Winding.Line line = new Winding.Line(Math.atan2(rise, across), Math.hypot(rise, across));
+        Winding.Line line = line();
         Space front = new Space(0, -1, 0);
-        Space at = front.times(radius + OFF + ends.bunch()).plus(UP.times(rise));
+        Space at = front.times(radius + OFF + ends.bunch()).plus(UP.times(line.length() * Math.sin(line.angle())));
         List<Knot.Lead> leads = new ArrayList<>();
         for (Point way : List.of(RIGHT, LEFT)) {
-            Winding winding = new Winding(way, radius, radius + OFF, line, 1.2 * ends.bunch());
             double gone = radius + line.length();
-            Outline narrow = cloth.between(way, radius, edge(radius)).between(way.left(), -radius, radius);
-            loose.addAll(winding.lay(narrow));
-            loose.addAll(winding.lay(cloth.between(way, edge(radius), gone)));
+            wind(way, winding(way, line), gone);
             Outline rest = cloth.above(way, gone);
             // each end comes out beside its own standing part, which arrives from the other side
             Space out = Space.flat(way).times(-1);
@@ -180,5 +224,20 @@ final class BottleFold {
             leads.add(new Knot.Lead(way.times(gone), way));
         }
         return new Knot(at, Space.flat(RIGHT), front, ends.bunch(), ends.taken(), 0, leads);
+    }
+
+    /** The second pair crossed behind the body and held there. */
+    private void behind() {
+        Winding.Line whole = line();
+        Winding.Line line = new Winding.Line(whole.angle(), whole.length() * (QUARTER + 1) / (3 * QUARTER));
+        for (Point way : List.of(RIGHT, LEFT)) {
+            Winding winding = winding(way, line);
+            double gone = radius + line.length();
+            wind(way, winding, gone);
+            Motion last = winding.motion(QUARTER + 1);
+            Free free = new Free(
+                    way.times(gone), way, last.at(way.times(gone)), last.way(way), last.way(way.left()), last.inside());
+            loose.addAll(free.held(cloth.above(way, gone), 0));
+        }
     }
 }

@@ -25,6 +25,9 @@ import java.util.List;
  */
 final class BoxFold {
 
+    /** Cords lie so far off what they lie on, in millimetres. */
+    static final double OFF = 0.6;
+
     private final Tie tie;
     private final Panels panels;
     private final double halfL;
@@ -173,8 +176,8 @@ final class BoxFold {
             Outline rest = beyond(way);
             Outline cord = rest.below(way, way.dot(origin) + out);
             Plane plane = new Plane("cord " + way, UP);
-            Strip.Path path = new Strip.Path(new Space(0, 0, z), 0).on(along, out, Facet.Part.CORD, plane);
-            Strip strip = new Strip(origin, way, Space.flat(way), Math.max(ends.bunch(), out / 8));
+            Strip.Path path = new Strip.Path(UP.times(height + OFF), 0).on(along, out, Facet.Part.CORD, plane);
+            Strip strip = new Strip(origin, way, Space.flat(way), ends.bunch());
             facets.addAll(strip.lay(cord, path.runs()));
             Point knot = origin.plus(way.times(out));
             Space at = along.times(out).plus(UP.times(z));

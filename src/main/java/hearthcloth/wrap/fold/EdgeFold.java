@@ -22,25 +22,37 @@ import java.util.List;
  */
 final class EdgeFold {
 
+    private final Moment moment;
     private final Panels panels;
     private final Ends ends;
     private final List<Facet> facets = new ArrayList<>();
     private final List<Facet> cords = new ArrayList<>();
     private final List<List<Knot.Lead>> leads = List.of(new ArrayList<>(), new ArrayList<>());
 
-    private EdgeFold(Panels panels, Ends ends) {
+    /** How far a flap leans outwards before it is folded over; chosen. */
+    private static final double LEAN = Math.toRadians(28);
+
+    private EdgeFold(Moment moment, Panels panels, Ends ends) {
+        this.moment = moment;
         this.panels = panels;
         this.ends = ends;
     }
 
     static Fold of(Fit fit) {
+        return at(Moment.TIED, fit);
+    }
+
+    /** Before the second pair is tied it hangs from the rim; before that the flaps stand out round the rim. */
+    static Fold at(Moment moment, Fit fit) {
         if (!(fit.gift() instanceof Gift.Box box)) {
             throw new IllegalArgumentException(fit.gift() + " is not a box");
         }
         Laying laying = new Laying(fit.cloth(), fit.placing(), false);
-        EdgeFold fold =
-                new EdgeFold(Panels.of(box, laying.whole()), Ends.of(fit.tail().in(Unit.MILLIMETRE)));
-        return new Fold(fit, laying, fold.build(), fold.knots());
+        EdgeFold fold = new EdgeFold(
+                moment, Panels.of(box, laying.whole()), Ends.of(fit.tail().in(Unit.MILLIMETRE)));
+        List<Facet> facets = fold.build();
+        List<Knot> knots = fold.knots();
+        return new Fold(fit, laying, facets, moment == Moment.TIED ? knots : knots.subList(0, 1));
     }
 
     private List<Facet> build() {
@@ -50,6 +62,35 @@ final class EdgeFold {
             corner(side, FAR, 1);
         }
         List.of(NEAR, FAR, LEFT, RIGHT).forEach(way -> facets.addAll(panels.wall(way)));
+        if (moment == Moment.FIRST_PAIR) {
+            List.of(NEAR, FAR, LEFT, RIGHT).forEach(this::standing);
+        } else {
+            over();
+        }
+        facets.addAll(cords);
+        return facets;
+    }
+
+    /** A flap above the rim, leaning outwards. */
+    private void standing(Point way) {
+        Space rim = Space.flat(way).times(panels.half(way)).plus(UP.times(panels.height()));
+        Sheet.Run up = new Sheet.Run(way, panels.start(way), leaning(way), Double.POSITIVE_INFINITY);
+        Sheet.Run aside = new Sheet.Run(way.left(), 0, Space.flat(way.left()), Double.POSITIVE_INFINITY);
+        double beside = panels.half(way.left());
+        Outline flap = panels.cloth().between(way.left(), -beside, beside).above(way, panels.start(way));
+        facets.addAll(new Sheet(rim, up, aside, standingPlane(way)).inwards(flap, Facet.Part.TOP));
+    }
+
+    private static Space leaning(Point way) {
+        return UP.times(Math.cos(LEAN)).plus(Space.flat(way).times(Math.sin(LEAN)));
+    }
+
+    private static Plane standingPlane(Point way) {
+        Space out = Space.flat(way).times(Math.cos(LEAN)).minus(UP.times(Math.sin(LEAN)));
+        return new Plane("standing " + way, out);
+    }
+
+    private void over() {
         // the pair that overlaps by more lies flat and covers the top
         boolean nearAndFar = overlap(NEAR) >= overlap(RIGHT);
         List<Point> flat = nearAndFar ? List.of(NEAR, FAR) : List.of(LEFT, RIGHT);
@@ -58,8 +99,6 @@ final class EdgeFold {
         flat.forEach(way -> facets.addAll(panels.rest(way, meeting(way))));
         flat.forEach(way -> facets.addAll(panels.top(way, meeting(way))));
         drawn.forEach(way -> facets.addAll(panels.drawnIn(way, panels.half(way))));
-        facets.addAll(cords);
-        return facets;
     }
 
     /** How far over the top a flat flap shows: to the middle, or on to where the one facing it ends short of that. */
@@ -106,13 +145,20 @@ final class EdgeFold {
         Outline above = spare.between(ray, zero + panels.height(), zero + path);
         double beside = ray.left().dot(foot);
         double wide = 3 * ends.bunch();
+        int over = (a.u() > 0 ? 1 : 0) == far ? 0 : 1;
+        if (over == 1 && moment != Moment.TIED) {
+            List<Outline> below = List.of(spare.below(ray, zero + panels.height()));
+            plies(a, b, foot, ray, below, length);
+            plies(b, a, foot, ray, below, length);
+            hanging(foot, ray, spare.above(ray, zero + panels.height()));
+            return;
+        }
         List<Outline> plies = List.of(
                 spare.below(ray, zero + panels.height()),
                 above.below(ray.left(), beside - wide),
                 above.above(ray.left(), beside + wide));
         plies(a, b, foot, ray, plies, length);
         plies(b, a, foot, ray, plies, length);
-        int over = (a.u() > 0 ? 1 : 0) == far ? 0 : 1;
         cord(foot, ray, above.between(ray.left(), beside - wide, beside + wide), end, path, over);
     }
 
@@ -128,6 +174,16 @@ final class EdgeFold {
         leads.get(over).add(new Knot.Lead(knot, ray));
         double edge = Math.hypot(panels.halfL(), panels.halfW());
         cords.addAll(ends.lay(end, knot, ray, knot(over), in.times(-1), side, edge));
+    }
+
+    /** A corner that waits, hanging outwards from the rim. */
+    private void hanging(Point foot, Point ray, Outline spare) {
+        Space out = Space.flat(foot).unit();
+        Point rim = foot.plus(ray.times(panels.height()));
+        Space corner = Space.flat(foot).plus(UP.times(panels.height()));
+        double length = spare.corners().stream().mapToDouble(ray::dot).max().orElse(0) - ray.dot(rim);
+        cords.addAll(new Free(rim, ray, corner, out, UP.cross(out), UP).lay(spare, length, length / 3));
+        leads.get(1).add(new Knot.Lead(rim, ray));
     }
 
     /** The plies between the ray and panel a, on a's wall: least even number that stays inside the wall and the top. */
@@ -173,8 +229,15 @@ final class EdgeFold {
             Motion motion = Motion.laying(foot, Space.flat(foot), edge, UP, away, in);
             facets.add(new Facet(Facet.Part.TUCK, wall, motion, Panels.Sides.BOX.wall(a)));
         }
-        double room = 2 * panels.half(a);
         Space rim = Space.flat(foot).plus(UP.times(height));
+        if (moment == Moment.FIRST_PAIR) {
+            Sheet.Run up = new Sheet.Run(edge, zero + height, leaning(a), Double.POSITIVE_INFINITY);
+            Sheet.Run aside = new Sheet.Run(away, away.dot(foot), in, Double.POSITIVE_INFINITY);
+            facets.addAll(new Sheet(rim, up, aside, standingPlane(a))
+                    .inwards(ply.above(edge, zero + height), Facet.Part.TOP));
+            return;
+        }
+        double room = 2 * panels.half(a);
         Sheet.Run over = new Sheet.Run(edge, zero + height, Space.flat(a).times(-1), room);
         Sheet.Run aside = new Sheet.Run(away, away.dot(foot), in, Double.POSITIVE_INFINITY);
         facets.addAll(new Sheet(rim, over, aside, Panels.Sides.BOX.top())

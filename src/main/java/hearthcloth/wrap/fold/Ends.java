@@ -82,4 +82,25 @@ record Ends(double bunch) {
         }
         return facets;
     }
+
+    /** What lies short of where an end begins, as a small pack of folds there. */
+    List<Facet> pack(List<Outline> regions, Point origin, Point axis, Space at, Space out, Space side) {
+        double zero = axis.dot(origin);
+        double lack = 0;
+        for (Outline region : regions) {
+            for (Point corner : region.corners()) {
+                lack = Math.max(lack, zero - axis.dot(corner));
+            }
+        }
+        int folds = 2 * (int) Math.ceil(lack / (2 * bunch) - 1e-9);
+        Strip.Path path = new Strip.Path(at, -folds * bunch);
+        for (int i = 0; i < folds; i++) {
+            path.on(out.times(i % 2 == 0 ? 1 : -1), bunch, Facet.Part.KNOT, new Plane("pack " + axis + at, Space.UP));
+        }
+        List<Facet> facets = new ArrayList<>();
+        for (Outline region : folds == 0 ? List.<Outline>of() : regions) {
+            facets.addAll(new Strip(origin, axis, side, bunch / 2).lay(region.below(axis, zero), path.runs()));
+        }
+        return facets;
+    }
 }

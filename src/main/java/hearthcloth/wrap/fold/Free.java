@@ -12,10 +12,11 @@ import java.util.List;
  * @param axis the corner's way on the cloth, {@code out} in space
  * @param side unit way to which the axis's left turns
  * @param up unit way off the gift
+ * @param half half the angle of the kite that shows
  */
-record Free(Point from, Point axis, Space at, Space out, Space side, Space up) {
+record Free(Point from, Point axis, Space at, Space out, Space side, Space up, double half) {
 
-    /** Half the angle of the kite that shows: with a quarter of a right angle the pleats end just under its edges. */
+    /** With a quarter of a right angle the pleats end just under the kite's edges. */
     private static final double HALF = Math.PI / 8;
 
     /** Shares of the length after which it bends, and how steeply it then goes, in degrees. */
@@ -26,6 +27,10 @@ record Free(Point from, Point axis, Space at, Space out, Space side, Space up) {
     /** Between two bends there are at least so many millimetres. */
     private static final double SHORTEST = 3;
 
+    Free(Point from, Point axis, Space at, Space out, Space side, Space up) {
+        this(from, axis, at, out, side, up, HALF);
+    }
+
     /** A stretch between two bends: where it begins along the end, there in space, and its way. */
     private record Stretch(double begin, Space there, Space way) {}
 
@@ -35,7 +40,37 @@ record Free(Point from, Point axis, Space at, Space out, Space side, Space up) {
      * @param length of the end, and {@code room} how far the gift goes on under it
      */
     List<Facet> lay(Outline region, double length, double room) {
-        List<Stretch> stretches = stretches(length, room);
+        return lay(region, stretches(length, room));
+    }
+
+    /** Held out straight by a hand, so steep. */
+    List<Facet> held(Outline region, double degrees) {
+        return lay(region, List.of(new Stretch(0, at, pitched(degrees))));
+    }
+
+    /**
+     * Laid over something: up, across it, down again and on along the gift, hanging down where that ends.
+     *
+     * @param rise how far up, across and down
+     */
+    List<Facet> over(Outline region, double[] rise, double room) {
+        double[] steep = {55, 0, -42};
+        List<Stretch> stretches = new ArrayList<>();
+        Space here = at;
+        double gone = 0;
+        for (int i = 0; i < rise.length; i++) {
+            Space way = pitched(steep[i]);
+            stretches.add(new Stretch(gone, here, way));
+            here = here.plus(way.times(rise[i]));
+            gone += rise[i];
+        }
+        stretches.add(new Stretch(gone, here, pitched(0)));
+        double rest = Math.max(SHORTEST, room - here.minus(at).dot(out));
+        stretches.add(new Stretch(gone + rest, here.plus(out.times(rest)), pitched(HANGING)));
+        return lay(region, stretches);
+    }
+
+    private List<Facet> lay(Outline region, List<Stretch> stretches) {
         List<Facet> facets = new ArrayList<>();
         for (int i = 0; i < stretches.size(); i++) {
             Stretch stretch = stretches.get(i);
@@ -77,7 +112,7 @@ record Free(Point from, Point axis, Space at, Space out, Space side, Space up) {
 
     private List<Facet> stretch(Outline region, Stretch stretch, double end) {
         Space origin = stretch.there.minus(stretch.way.times(stretch.begin));
-        Pleating.Fan fan = new Pleating.Fan(from, axis, origin, stretch.way, side, HALF);
+        Pleating.Fan fan = new Pleating.Fan(from, axis, origin, stretch.way, side, half);
         Space across = side.minus(out.times(side.dot(out)));
         Space normal = stretch.way.cross(across).unit();
         Space outwards = normal.dot(up) + 1e-9 * normal.dot(out) < 0 ? normal.times(-1) : normal;
@@ -85,7 +120,7 @@ record Free(Point from, Point axis, Space at, Space out, Space side, Space up) {
         List<Facet> facets = new ArrayList<>();
         for (int far = fan.most(region); far >= 0; far--) {
             for (int k = -far; k <= far; k += Math.max(1, 2 * far)) {
-                Point ray = fan.ray(2 * k * HALF);
+                Point ray = fan.ray(2 * k * half);
                 double zero = ray.dot(from);
                 Outline piece = fan.within(region, k).above(ray, zero + stretch.begin);
                 piece = Double.isInfinite(end) ? piece : piece.below(ray, zero + end);

@@ -8,7 +8,6 @@ import static hearthcloth.wrap.fold.Space.UP;
 
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
-import hearthcloth.wrap.Tie;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,9 +32,9 @@ record Halfway(Fold tied, Moment moment) {
 
     /** What waits, then what of the finished fold is not part of that. */
     private List<Facet> waiting() {
-        List<Facet> still = still();
+        List<Facet> still = secondPair();
         List<Facet> facets = new ArrayList<>(still);
-        for (Facet facet : moment == Moment.LAID ? List.<Facet>of() : tied.facets()) {
+        for (Facet facet : tied.facets()) {
             Facet.Part part = facet.part() == Facet.Part.TUCK ? Facet.Part.TOP : facet.part();
             List<Outline> folded = List.of(facet.cloth());
             for (Facet waits : still) {
@@ -48,33 +47,9 @@ record Halfway(Fold tied, Moment moment) {
         return facets;
     }
 
-    private List<Facet> still() {
-        if (moment == Moment.LAID) {
-            return flat(List.of(cloth()));
-        }
-        if (moment == Moment.FIRST_PAIR) {
-            return secondPair();
-        }
-        if (!(tied.fit().gift() instanceof Gift.Box box)) {
-            throw new IllegalStateException(moment + " of " + tied.fit().gift());
-        }
-        Panels panels = Panels.of(box, cloth());
-        Outline beside = cloth().between(FAR, -panels.halfW(), panels.halfW());
-        Outline right = beside.above(RIGHT, panels.halfL());
-        Outline left = beside.above(LEFT, panels.halfL());
-        Outline far = cloth().above(FAR, panels.halfW());
-        return flat(
-                switch (moment) {
-                    case NEAR_OVER -> List.of(far, right, left);
-                    case NEAR_AND_FAR -> List.of(right, left);
-                    default -> List.of(far);
-                });
-    }
-
-    private static List<Facet> flat(List<Outline> outlines) {
-        return outlines.stream()
-                .map(outline -> new Facet(Facet.Part.BASE, outline, ON_THE_TABLE, TABLE))
-                .toList();
+    /** A part of the cloth as it lies on the table. */
+    static Facet flat(Outline outline) {
+        return new Facet(Facet.Part.BASE, outline, ON_THE_TABLE, TABLE);
     }
 
     /**
@@ -87,13 +62,9 @@ record Halfway(Fold tied, Moment moment) {
         if (gift instanceof Gift.Bottle bottle) {
             bottleWing(bottle, LEFT, facets);
             bottleWing(bottle, RIGHT, facets);
-        } else if (gift instanceof Gift.Box box) {
-            Panels panels = Panels.of(box, cloth());
-            boxWing(panels, NEAR, RIGHT, facets);
-            boxWing(panels, FAR, LEFT, facets);
         } else {
             // near and right are tied first; the other half lies flat
-            facets.addAll(flat(List.of(cloth().above(Band.way(3 * Band.SIDES / 8), 0))));
+            facets.add(flat(cloth().above(Band.way(3 * Band.SIDES / 8), 0)));
         }
         return facets;
     }
@@ -123,25 +94,6 @@ record Halfway(Fold tied, Moment moment) {
         }
     }
 
-    /** At a box's corner: folded along its own diagonal, each half hanging on the upright edge of one wall. */
-    private static void boxWing(Panels panels, Point a, Point b, List<Facet> facets) {
-        Point foot = a.times(panels.half(a)).plus(b.times(panels.half(b)));
-        Outline spare = panels.cloth().above(a, panels.half(a)).above(b, panels.half(b));
-        Space out = Space.flat(a).plus(Space.flat(b)).times(Math.sqrt(0.5));
-        for (Point up : List.of(a, b)) {
-            Point on = up.equals(a) ? b : a;
-            Point across = up.minus(on);
-            Space faces = Space.flat(across).times(Math.sqrt(0.5));
-            Outline half = spare.above(across, across.dot(foot));
-            Space to = Space.flat(foot).plus(faces.times(APART));
-            facets.add(new Facet(
-                    Facet.Part.TOP,
-                    half,
-                    Motion.laying(foot, to, on, out, up, UP),
-                    new Plane("wing " + up + on, faces)));
-        }
-    }
-
     private List<Facet> wound() {
         Gift gift = tied.fit().gift();
         if (gift instanceof Gift.Books books) {
@@ -165,7 +117,7 @@ record Halfway(Fold tied, Moment moment) {
         double wide = books.width().in(Unit.MILLIMETRE);
         double thick = books.thickness().in(Unit.MILLIMETRE);
         double edge = thick + wide;
-        List<Facet> facets = new ArrayList<>(flat(List.of(cloth().between(FAR, -edge, edge))));
+        List<Facet> facets = new ArrayList<>(List.of(flat(cloth().between(FAR, -edge, edge))));
         for (Point way : List.of(NEAR, FAR)) {
             Space out = Space.flat(way);
             Space in = out.times(-1);
@@ -192,8 +144,6 @@ record Halfway(Fold tied, Moment moment) {
 
     /** Of several knots the first, once its corners are over. */
     private List<Knot> knots() {
-        boolean first = moment == Moment.FIRST_PAIR
-                || (moment == Moment.NEAR_AND_FAR && tied.fit().tie() == Tie.FOUR_CORNER);
-        return first ? tied.knots().subList(0, 1) : List.of();
+        return moment == Moment.FIRST_PAIR ? tied.knots().subList(0, 1) : List.of();
     }
 }

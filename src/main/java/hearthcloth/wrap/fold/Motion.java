@@ -17,6 +17,11 @@ public record Motion(Point from, Space to, Space u, Space v) {
         return new Point(from.u() + way.dot(u), from.v() + way.dot(v));
     }
 
+    /** Where a way on the cloth then points. */
+    Space way(Point way) {
+        return u.times(way.u()).plus(v.times(way.v()));
+    }
+
     /** The way the cloth's inside faces (the face that was up on the table). */
     public Space inside() {
         return u.cross(v);

@@ -21,6 +21,11 @@ final class PairFold {
     private PairFold() {}
 
     static Fold of(Fit fit) {
+        return at(Moment.TIED, fit);
+    }
+
+    /** Stood up, the tubes of cloth are still open above the mouths. */
+    static Fold at(Moment moment, Fit fit) {
         if (!(fit.gift() instanceof Gift.TwoBottles two)) {
             throw new IllegalArgumentException(fit.gift() + " is not two bottles");
         }
@@ -39,6 +44,10 @@ final class PairFold {
             Space foot = out.times(radius);
             Tube tube = new Tube(sense < 0 ? "left" : "right", foot, UP, out, new Space(0, 1, 0), sense, start, radius);
             Outline half = cloth.above(way, start);
+            if (moment == Moment.STOOD) {
+                facets.addAll(tube.wall(half));
+                continue;
+            }
             facets.addAll(tube.wall(half.below(way, start + height)));
             facets.addAll(tube.disc(half, height));
             double gone = start + height + radius;
@@ -61,7 +70,7 @@ final class PairFold {
                 .map(way -> new Knot.Lead(way.times(start + height + 2 * radius), way))
                 .toList();
         Knot tied = new Knot(knot, Space.flat(RIGHT), UP, ends.bunch(), ends.taken(), 0, leads);
-        return new Fold(fit, laying, facets, List.of(tied));
+        return new Fold(fit, laying, facets, moment == Moment.STOOD ? List.of() : List.of(tied));
     }
 
     /** Under the bases, pressed flat from the roll: as long as both are wide, folded to and fro to their depth. */

@@ -22,6 +22,13 @@ import java.util.List;
  */
 final class RollFold {
 
+    /** Cords lie so far off what they lie on, in millimetres. */
+    private static final double OFF = 0.6;
+
+    /** How steeply a hand holds an end that is not tied yet, in degrees; chosen. */
+    private static final double HELD = 62;
+
+    private final Moment moment;
     private final double radius;
     private final double length;
     private final Outline cloth;
@@ -30,7 +37,8 @@ final class RollFold {
     private final List<Facet> loose = new ArrayList<>();
     private final List<Knot> knots = new ArrayList<>();
 
-    private RollFold(Gift.Roll roll, Outline cloth, Ends ends) {
+    private RollFold(Moment moment, Gift.Roll roll, Outline cloth, Ends ends) {
+        this.moment = moment;
         this.radius = roll.diameter().in(Unit.MILLIMETRE) / 2;
         this.length = roll.length().in(Unit.MILLIMETRE);
         this.cloth = cloth;
@@ -38,23 +46,29 @@ final class RollFold {
     }
 
     static Fold of(Fit fit) {
+        return at(Moment.TIED, fit);
+    }
+
+    /** As far as a moment on the way. */
+    static Fold at(Moment moment, Fit fit) {
         if (!(fit.gift() instanceof Gift.Roll roll)) {
             throw new IllegalArgumentException(fit.gift() + " is not a roll");
         }
         Laying laying = new Laying(fit.cloth(), fit.placing(), true);
-        RollFold fold = new RollFold(roll, laying.whole(), Ends.of(fit.tail().in(Unit.MILLIMETRE)));
+        RollFold fold =
+                new RollFold(moment, roll, laying.whole(), Ends.of(fit.tail().in(Unit.MILLIMETRE)));
         if (fit.tie() == Tie.TWO_KNOT) {
             fold.twoKnot();
         } else {
             fold.wound();
         }
         fold.facets.addAll(fold.loose);
-        return new Fold(fit, laying, fold.facets, fold.knots);
+        return new Fold(fit, laying, fold.facets, moment == Moment.TIED ? fold.knots : List.of());
     }
 
-    /** Half a cord's width: never less than it would bunch to, and wide enough to be drawn. */
+    /** Half a cord's width; on a thin roll no wider than lies on it. */
     private double cord() {
-        return Math.max(ends.bunch(), 0.7 * radius);
+        return Math.min(ends.bunch(), 0.7 * radius);
     }
 
     private static int sense(Point way) {
@@ -78,43 +92,71 @@ final class RollFold {
         return cloth.above(way, 0);
     }
 
+    /** Turned over once it is tied, so that the knot is on top; before that as it was wound. */
     private void wound() {
-        Space top = UP.times(2 * radius + ends.bunch());
+        boolean tied = moment == Moment.TIED;
+        Space upper = UP.times(tied ? -1 : 1);
         for (Point way : List.of(LEFT, RIGHT)) {
-            Tube tube = tube(way, UP);
+            Tube tube = tube(way, upper.times(-1));
             facets.addAll(tube.wall(half(way).below(way, length / 2)));
             facets.addAll(tube.disc(half(way), length / 2));
             double gone = length / 2 + radius;
-            Strip.Path path = back(way, UP.times(-1), gone, length / 2);
+            Strip.Path path = back(way, upper, gone, length / 2);
             double turn = path.gone();
-            Space side = Space.flat(way.left()).times(-1);
-            double knot = turn + Math.PI * radius;
+            Space side = Space.flat(way.left()).times(tied ? -1 : 1);
             Outline rest = half(way).above(way, gone);
             Strip cord = new Strip(new Point(0, 0), way, side, cord());
             loose.addAll(cord.lay(rest.below(way, turn), path.runs()));
-            // crossed under the middle: the cord turns square, left end one way round and right end the other
-            int round = sense(way);
-            Strip.Path up = tube(way, UP.times(-1)).halfRound(new Space(0, 0, 0), turn, round, 0);
-            Strip strip = new Strip(new Point(0, 0), way, Space.flat(RIGHT), cord());
-            loose.addAll(strip.lay(rest.between(way, turn, knot), up.runs()));
-            Space out = new Space(0, round, 0);
-            loose.addAll(ends.lay(rest.above(way, knot), way.times(knot), way, top, out, Space.flat(RIGHT), radius));
+            Outline end = rest.above(way, turn);
+            if (moment == Moment.ENDS_IN) {
+                Free free = new Free(way.times(turn), way, path.at(), Space.flat(way), side, UP);
+                loose.addAll(free.held(end, HELD));
+            } else {
+                crossed(way, end, turn, upper);
+            }
         }
-        double reach = length + 2 * radius + Math.PI * radius;
-        knots.add(new Knot(
-                top,
-                Space.flat(FAR),
-                UP,
-                ends.bunch(),
-                ends.taken(),
-                0,
-                List.of(new Knot.Lead(LEFT.times(reach), LEFT), new Knot.Lead(RIGHT.times(reach), RIGHT))));
+        if (tied) {
+            double reach = length + 2 * radius + Math.PI * radius;
+            knots.add(knot(
+                    top(0), FAR, new Knot.Lead(LEFT.times(reach), LEFT), new Knot.Lead(RIGHT.times(reach), RIGHT)));
+        }
+    }
+
+    /** In the middle the cords turn square, left end one way round and right end the other. */
+    private void crossed(Point way, Outline end, double turn, Space upper) {
+        int round = sense(way);
+        Space from = UP.times(radius).plus(upper.times(radius));
+        Tube tube = tube(way, upper);
+        Strip strip = new Strip(new Point(0, 0), way, Space.flat(RIGHT), cord());
+        if (moment == Moment.CROSSED) {
+            Strip.Path path = tube.arc(from, turn, round, Tube.SIDES / 8);
+            double gone = path.gone();
+            loose.addAll(strip.lay(end.below(way, gone), path.runs()));
+            Space out = new Space(0, -round, 0);
+            Free free = new Free(way.times(gone), way, path.at(), out, Space.flat(RIGHT), UP);
+            loose.addAll(free.held(end.above(way, gone), 0));
+            return;
+        }
+        double knot = turn + Math.PI * radius;
+        Strip.Path path = tube.arc(from, turn, round, Tube.SIDES / 2);
+        loose.addAll(strip.lay(end.below(way, knot), path.runs()));
+        Space out = new Space(0, round, 0);
+        loose.addAll(ends.lay(end.above(way, knot), way.times(knot), way, top(0), out, Space.flat(RIGHT), radius));
+    }
+
+    /** A knot's middle above the top line, so far to the right. */
+    private Space top(double right) {
+        return new Space(right, 0, 2 * radius + ends.bunch());
+    }
+
+    private Knot knot(Space at, Point along, Knot.Lead first, Knot.Lead second) {
+        return new Knot(at, Space.flat(along), UP, ends.bunch(), ends.taken(), 0, List.of(first, second));
     }
 
     /** From the middle of the end's disc to its rim, {@code toward}, and back along the roll for {@code run}. */
     private Strip.Path back(Point way, Space toward, double gone, double run) {
         Space out = Space.flat(way);
-        Space middle = out.times(length / 2).plus(UP.times(radius));
+        Space middle = out.times(length / 2 + OFF).plus(UP.times(radius)).plus(toward.times(OFF));
         return new Strip.Path(middle, gone)
                 .on(toward, radius, Facet.Part.CORD, new Plane("cord over end " + way, out))
                 .on(out.times(-1), run, Facet.Part.CORD, new Plane("cord along " + way, toward));
@@ -123,53 +165,66 @@ final class RollFold {
     private void twoKnot() {
         double around = Math.PI * radius;
         double turn = Math.max(0, (length + 2 * radius - around) / 2);
-        double z = 2 * radius + ends.bunch();
         for (Point way : List.of(LEFT, RIGHT)) {
             Tube tube = tube(way, UP.times(-1));
             Outline body = half(way).between(FAR, -around, around);
             facets.addAll(tube.wall(body.below(way, length / 2)));
-            facets.addAll(tube.disc(body, length / 2));
-            // the ends' cloth beyond the meeting line goes with the end as well
-            double gone = length / 2 + radius;
-            Strip.Path path = back(way, UP, gone, Math.max(0, length / 2 - turn));
-            double knot = length + 2 * radius - turn;
-            Space side = Space.flat(way.left());
-            Outline end = cloth.above(way, length / 2);
-            Strip cord = new Strip(new Point(0, 0), way, side, cord());
-            loose.addAll(cord.lay(body.between(way, gone, knot), path.runs()));
-            for (Point beside : List.of(NEAR, FAR)) {
-                loose.addAll(cord.lay(end.above(beside, around).below(way, knot), path.runs()));
+            if (moment == Moment.NEAR_AND_FAR) {
+                facets.addAll(tube.wall(cloth.above(way, length / 2)));
+            } else {
+                facets.addAll(tube.disc(body, length / 2));
+                end(way, body, turn);
             }
-            Space at = Space.flat(way).times(turn).plus(UP.times(z));
-            loose.addAll(
-                    ends.lay(end.above(way, knot), way.times(knot), way, at, Space.flat(way), side, length / 2 - turn));
-            Point ridge = way.left().times(-1);
-            knots.add(new Knot(
-                    at,
-                    Space.flat(way),
-                    UP,
-                    ends.bunch(),
-                    ends.taken(),
-                    0,
-                    List.of(new Knot.Lead(ridge.times(around + turn), ridge), new Knot.Lead(way.times(knot), way))));
+            nearOrFar(way.u() < 0 ? FAR : NEAR, around, turn);
         }
-        nearAndFar(around, turn, z);
+    }
+
+    /** Left or right, folded in over its end to where it is knotted; with it goes its cloth beyond the meeting line. */
+    private void end(Point way, Outline body, double turn) {
+        double around = Math.PI * radius;
+        double gone = length / 2 + radius;
+        Strip.Path path = back(way, UP, gone, Math.max(0, length / 2 - turn));
+        double knot = length + 2 * radius - turn;
+        Space side = Space.flat(way.left());
+        Outline end = cloth.above(way, length / 2);
+        Strip cord = new Strip(new Point(0, 0), way, side, cord());
+        loose.addAll(cord.lay(body.between(way, gone, knot), path.runs()));
+        for (Point beside : List.of(NEAR, FAR)) {
+            loose.addAll(cord.lay(end.above(beside, around).below(way, knot), path.runs()));
+        }
+        Space out = Space.flat(way);
+        Outline rest = end.above(way, knot);
+        if (moment == Moment.ENDS_IN) {
+            loose.addAll(new Free(way.times(knot), way, path.at(), out, side, UP).held(rest, HELD));
+            return;
+        }
+        Space at = top(sense(way) * turn);
+        loose.addAll(ends.lay(rest, way.times(knot), way, at, out, side, length / 2 - turn));
+        Point ridge = way.left().times(-1);
+        knots.add(knot(at, way, new Knot.Lead(ridge.times(around + turn), ridge), new Knot.Lead(way.times(knot), way)));
     }
 
     /** Near and far ends, met on top after half a round, turn along the roll, near to the right, far to the left. */
-    private void nearAndFar(double around, double turn, double z) {
-        for (Point way : List.of(NEAR, FAR)) {
-            Point toward = way.left();
-            Space along = Space.flat(toward);
-            Outline rest = cloth.between(RIGHT, -length / 2, length / 2).above(way, around);
-            Strip.Path path = new Strip.Path(UP.times(z), around)
-                    .on(along, turn, Facet.Part.CORD, new Plane("cord along " + way, UP));
-            double knot = around + turn;
-            Space side = Space.flat(way);
-            Strip cord = new Strip(new Point(0, 0), way, side, cord());
-            loose.addAll(cord.lay(rest.below(way, knot), path.runs()));
-            Space at = along.times(turn).plus(UP.times(z));
-            loose.addAll(ends.lay(rest.above(way, knot), way.times(knot), way, at, along.times(-1), side, turn + 1));
+    private void nearOrFar(Point way, double around, double turn) {
+        Point toward = way.left();
+        Space along = Space.flat(toward);
+        Outline rest = cloth.between(RIGHT, -length / 2, length / 2).above(way, around);
+        Strip.Path path = new Strip.Path(UP.times(2 * radius + OFF), around)
+                .on(along, turn, Facet.Part.CORD, new Plane("cord along " + way, UP));
+        double knot = around + turn;
+        Space side = Space.flat(way);
+        Strip cord = new Strip(new Point(0, 0), way, side, cord());
+        loose.addAll(cord.lay(rest.below(way, knot), path.runs()));
+        Outline end = rest.above(way, knot);
+        Point from = way.times(knot);
+        if (moment == Moment.NEAR_AND_FAR) {
+            double reach = end.corners().stream().mapToDouble(way::dot).max().orElse(knot) - knot;
+            loose.addAll(new Free(from, way, path.at(), along, side, UP).lay(end, reach, length / 2 - turn));
+        } else if (moment == Moment.ENDS_IN) {
+            loose.addAll(new Free(from, way, path.at(), along.times(-1), side, UP).held(end, HELD));
+        } else {
+            Space at = top(along.x() * turn);
+            loose.addAll(ends.lay(end, from, way, at, along.times(-1), side, turn + 1));
         }
     }
 }

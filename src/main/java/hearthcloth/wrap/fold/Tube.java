@@ -134,11 +134,11 @@ record Tube(String name, Space foot, Space along, Space down, Space across, int 
         return most;
     }
 
-    /** A path half round the tube from where v = 0 lies, in the way of {@code across} times {@code way}. */
-    Strip.Path halfRound(Space from, double gone, int way, double lift) {
-        Strip.Path path = new Strip.Path(from.plus(down.times(lift)), gone);
-        for (int m = 0; m <= SIDES / 2; m++) {
-            double length = m == 0 || m == SIDES / 2 ? side() / 2 : side();
+    /** A path round the tube from where v = 0 lies to the middle of a side, in the way of {@code across} times {@code way}. */
+    Strip.Path arc(Space from, double gone, int way, int sides) {
+        Strip.Path path = new Strip.Path(from, gone);
+        for (int m = 0; m <= sides; m++) {
+            double length = m == 0 || m == sides ? side() / 2 : side();
             Plane plane = new Plane(name + " round " + way + " " + m, out(way * m));
             path.on(going(way * m).times(way), length, Facet.Part.CORD, plane);
         }

@@ -37,11 +37,16 @@ final class TurnedFold {
     }
 
     static Fold of(Fit fit) {
+        return at(Moment.TIED, fit);
+    }
+
+    /** Tied, or with one of the knots passed under the other as a handle. */
+    static Fold at(Moment moment, Fit fit) {
         Laying laying = new Laying(fit.cloth(), fit.placing(), true);
         List<Band> bands = ball(fit.gift().longestSide().in(Unit.MILLIMETRE));
         TurnedFold fold =
                 new TurnedFold(laying.whole(), bands, Ends.of(fit.tail().in(Unit.MILLIMETRE)));
-        fold.build();
+        fold.build(moment);
         return new Fold(fit, laying, fold.facets, fold.knots);
     }
 
@@ -57,7 +62,7 @@ final class TurnedFold {
         return Band.profile(points);
     }
 
-    private void build() {
+    private void build(Moment moment) {
         Band last = bands.get(bands.size() - 1);
         List<List<Outline>> spare = new ArrayList<>();
         for (int i = 0; i < SIDES; i++) {
@@ -66,30 +71,71 @@ final class TurnedFold {
             }
             spare.add(mouth(i, last));
         }
-        tie(last, spare);
+        tie(moment, last, spare);
     }
 
     /** Neighbouring corners, near to right and left to far. */
-    private void tie(Band last, List<List<Outline>> spare) {
+    private void tie(Moment moment, Band last, List<List<Outline>> spare) {
         Space up = Space.UP;
         Space top = up.times(last.z1() + ends.bunch());
         double beside = 1.6 * ends.bunch() * Math.sqrt(0.5);
         Space apart = new Space(beside, -beside, 0);
         Space along = new Space(Math.sqrt(0.5), Math.sqrt(0.5), 0);
+        // a handle comes out from under the first knot, which then sits a little behind the top
+        Space first = moment == Moment.HANDLE ? top.minus(apart.times(0.3)) : top.plus(apart);
         for (int corner = 0; corner < SIDES; corner += SIDES / 4) {
-            Point way = Band.way(corner);
-            List<Outline> rest = new ArrayList<>();
-            for (int i = corner - SIDES / 8; i < corner + SIDES / 8; i++) {
-                rest.addAll(spare.get(Math.floorMod(i, SIDES)));
-            }
             boolean inFirst = corner == 0 || corner == 3 * SIDES / 4;
-            Space out = along.times(Math.signum(along.dot(Space.flat(way))));
-            Space at = inFirst ? top.plus(apart) : top.minus(apart);
-            facets.addAll(ends.lay(rest, way.times(last.s1()), way, at, out, up.cross(out), FLAT));
+            if (inFirst || moment != Moment.HANDLE) {
+                Point way = Band.way(corner);
+                Space out = along.times(Math.signum(along.dot(Space.flat(way))));
+                Space at = inFirst ? first : top.minus(apart);
+                List<Outline> rest = rest(corner, spare);
+                facets.addAll(ends.lay(rest, way.times(last.s1()), way, at, out, up.cross(out), FLAT));
+            }
         }
         int quarter = SIDES / 4;
-        knots.add(knot(top.plus(apart), along, last, List.of(3 * quarter, 0)));
-        knots.add(knot(top.minus(apart), along, last, List.of(2 * quarter, quarter)));
+        knots.add(knot(first, along, last, List.of(3 * quarter, 0)));
+        knots.add(
+                moment == Moment.HANDLE
+                        ? handle(last, spare)
+                        : knot(top.minus(apart), along, last, List.of(2 * quarter, quarter)));
+    }
+
+    private static List<Outline> rest(int corner, List<List<Outline>> spare) {
+        List<Outline> rest = new ArrayList<>();
+        for (int i = corner - SIDES / 8; i < corner + SIDES / 8; i++) {
+            rest.addAll(spare.get(Math.floorMod(i, SIDES)));
+        }
+        rest.removeIf(Outline::isEmpty);
+        return rest;
+    }
+
+    /** The far and left ends pass under the first knot and stand up beyond it as a handle, tied at the tips. */
+    private Knot handle(Band last, List<List<Outline>> spare) {
+        Space along = new Space(Math.sqrt(0.5), Math.sqrt(0.5), 0);
+        Space ahead = new Space(Math.sqrt(0.5), -Math.sqrt(0.5), 0);
+        double under = 1.3 * ends.bunch();
+        Space pole = Space.UP.times(last.z1() + 0.6);
+        List<Loop.End> handle = new ArrayList<>();
+        for (int corner : List.of(SIDES / 4, SIDES / 2)) {
+            Point way = Band.way(corner);
+            int sense = corner == SIDES / 4 ? 1 : -1;
+            List<Outline> rest = rest(corner, spare);
+            Space start = pole.plus(along.times(sense * ends.bunch() / 2));
+            facets.addAll(ends.pack(rest, way.times(last.s1()), way, start, ahead, along.times(sense)));
+            Strip.Path path =
+                    new Strip.Path(start, 0).on(ahead, under, Facet.Part.CORD, new Plane("under " + way, Space.UP));
+            Strip strip = new Strip(way.times(last.s1()), way, along.times(sense), ends.bunch() / 2);
+            List<Outline> beyond = new ArrayList<>();
+            for (Outline outline : rest) {
+                facets.addAll(strip.lay(outline.between(way, last.s1(), last.s1() + under), path.runs()));
+                beyond.add(outline.above(way, last.s1() + under));
+            }
+            beyond.removeIf(Outline::isEmpty);
+            handle.add(new Loop.End(beyond, way.times(last.s1() + under), way, sense));
+        }
+        Loop loop = new Loop(pole.plus(ahead.times(under)), along, ends.bunch(), false);
+        return loop.lay(handle.get(1), handle.get(0), facets);
     }
 
     private Knot knot(Space at, Space along, Band last, List<Integer> corners) {

@@ -76,11 +76,23 @@ record Winding(Point way, double start, double radius, Line line, double half) {
 
     /** On side j from where it began; {@code upward} −1 for what is folded up at the table. */
     private void add(Facet.Part part, Outline outline, int j, int upward, int sign, int k, List<Facet> facets) {
-        if (outline.isEmpty()) {
-            return;
+        if (!outline.isEmpty()) {
+            Plane plane = new Plane("winding " + side(j), Space.flat(Band.way(side(j))));
+            facets.add(new Facet(part, outline, motion(j, upward, sign, k), plane));
         }
-        int i = Math.floorMod((way.u() < 0 ? Band.SIDES / 2 : 0) + sense() * j, Band.SIDES);
-        Space out = Space.flat(Band.way(i));
+    }
+
+    private int side(int j) {
+        return Math.floorMod((way.u() < 0 ? Band.SIDES / 2 : 0) + sense() * j, Band.SIDES);
+    }
+
+    /** How the middle pleat lies on side j. */
+    Motion motion(int j) {
+        return motion(j, 1, -sense(), 0);
+    }
+
+    private Motion motion(int j, int upward, int sign, int k) {
+        Space out = Space.flat(Band.way(side(j)));
         Space forward = UP.cross(out).times(sense());
         Space rise = UP.times(upward);
         Space on = forward.times(Math.cos(line.angle)).plus(rise.times(Math.sin(line.angle)));
@@ -89,7 +101,6 @@ record Winding(Point way, double start, double radius, Line line, double half) {
                 .times(sign);
         Point from = way.times(start).plus(way.left().times(2 * k * half));
         Space to = out.times(radius).minus(forward.times(j * side()));
-        Motion motion = Motion.laying(from, to, way, on, way.left(), across);
-        facets.add(new Facet(part, outline, motion, new Plane("winding " + i, out)));
+        return Motion.laying(from, to, way, on, way.left(), across);
     }
 }

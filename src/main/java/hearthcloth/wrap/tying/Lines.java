@@ -16,9 +16,6 @@ final class Lines {
                     + " middle, its long side from left to right.",
             Moment.LAID);
 
-    private static final String TIE_LAST =
-            "Lift the left and right corners, smooth the sides in and tie them on top with one reef knot.";
-
     private Lines() {}
 
     static List<Line> of(Tie tie, Gift gift) {
@@ -43,7 +40,10 @@ final class Lines {
                         "Bring the near and far corners up over the middle and tie them with a reef knot, snug on the"
                                 + " gift.",
                         Moment.NEAR_AND_FAR),
-                Line.of("Fold what stands out at the corners flat against the left and right sides."),
+                new Line(
+                        "Lift the left and right corners straight up; what stands out beside the gift folds flat inside"
+                                + " them, against the sides.",
+                        Moment.SIDES_UP),
                 new Line("Tie the left and right corners over the first knot, and spread the four ends.", Moment.TIED));
     }
 
@@ -56,7 +56,9 @@ final class Lines {
                 new Line(
                         "Lift two opposite corners up the gift's own corners, and tie them over the middle.",
                         Moment.FIRST_PAIR),
-                Line.of("Straighten the edges of the cloth round the rim, so that the flaps lie over the top."),
+                new Line(
+                        "Straighten the edges of the cloth round the rim, so that the flaps lie over the top.",
+                        Moment.FLAPS_OVER),
                 new Line("Tie the other two corners over the first knot.", Moment.TIED));
     }
 
@@ -67,8 +69,11 @@ final class Lines {
                         "Bring the near corner over the gift and tuck its tip under at the far edge.",
                         Moment.NEAR_OVER),
                 new Line("Bring the far corner over it, and turn its tip under.", Moment.NEAR_AND_FAR),
-                new Line(TIE_LAST, Moment.TIED),
-                Line.of("To hide the knot, draw one loose corner out from under it and lay it over."));
+                new Line("Lift the left and right corners, and smooth the sides in.", Moment.SIDES_UP),
+                new Line("Tie them on top with one reef knot.", Moment.TIED),
+                new Line(
+                        "To hide the knot, draw the far corner's tip out from under it and lay it back over.",
+                        Moment.HIDDEN));
     }
 
     private static List<Line> flat() {
@@ -90,7 +95,7 @@ final class Lines {
                         "Bring the near and far corners over; they will not reach far enough to tie. Cross them in the"
                                 + " middle, so that one turns left and the other right.",
                         Moment.NEAR_AND_FAR),
-                Line.of("Lift the right corner and tie it to the end that turned right."),
+                new Line("Lift the right corner and tie it to the end that turned right.", Moment.ONE_SIDE),
                 new Line(
                         "Tie the left one likewise: two equal knots, as far from the middle one as the other.",
                         Moment.TIED));
@@ -99,8 +104,10 @@ final class Lines {
     private static List<Line> twoKnotRoll() {
         return List.of(
                 new Line("Lay the cloth as a diamond and the roll across it from left to right.", Moment.LAID),
-                Line.of("Bring the near and far corners over, cross them on top and turn them along the roll."),
-                Line.of("Fold the left and right sides in over the ends."),
+                new Line(
+                        "Bring the near and far corners over, cross them on top and turn them along the roll.",
+                        Moment.NEAR_AND_FAR),
+                new Line("Fold the left and right sides in over the ends.", Moment.ENDS_IN),
                 new Line("Tie each of them to the crossed end that comes towards it.", Moment.TIED));
     }
 
@@ -111,10 +118,12 @@ final class Lines {
                         "Lift the near and far corners and tie them over the top with a reef knot, close to the mouth.",
                         Moment.FIRST_PAIR),
                 new Line(
-                        "Gather the left and right corners, take them round the bottle, cross them behind it, bring them"
-                                + " to the front and tie them there, snug on the body.",
-                        Moment.TIED),
-                Line.of("For a handle undo one half of the top knot, twist both ends and tie their tips."));
+                        "Gather the left and right corners, take them round the bottle and cross them behind it.",
+                        Moment.CROSSED),
+                new Line("Bring them to the front and tie them there, snug on the body.", Moment.TIED),
+                new Line(
+                        "For a handle undo one half of the top knot, twist both ends and tie their tips.",
+                        Moment.HANDLE));
     }
 
     private static List<Line> twoBottles() {
@@ -125,7 +134,9 @@ final class Lines {
                 new Line(
                         "Bring the near corner over the bottles and roll them away from you to the far tip.",
                         Moment.WOUND),
-                Line.of("Tuck the tip into the gap and stand both bottles up, bending the cloth between the bases."),
+                new Line(
+                        "Tuck the tip into the gap and stand both bottles up, bending the cloth between the bases.",
+                        Moment.STOOD),
                 new Line("Tie the two ends over the tops with a reef knot.", Moment.TIED));
     }
 
@@ -135,8 +146,9 @@ final class Lines {
                 new Line(
                         "Tie the near corner to the right one, above the ball, with ends enough for a loop.",
                         Moment.FIRST_PAIR),
-                Line.of("Tie the far corner to the left one."),
-                new Line("Pass one knot through under the other to make a handle, and pull it snug.", Moment.TIED));
+                new Line("Tie the far corner to the left one.", Moment.TIED),
+                new Line(
+                        "For a handle pass the second knot through under the first, and pull it snug.", Moment.HANDLE));
     }
 
     private static List<Line> books() {
@@ -146,8 +158,10 @@ final class Lines {
                                 + " wide as both are thick.",
                         Moment.LAID),
                 new Line("Fold the near corner in over the near book and the far one over the far book.", Moment.WOUND),
-                Line.of("Bring the left and right corners in over the ends and cross them tight in the gap."),
-                Line.of("Close one book on the other, the gap becoming the spine."),
+                new Line(
+                        "Bring the left and right corners in over the ends and cross them tight in the gap.",
+                        Moment.ENDS_IN),
+                new Line("Close one book on the other, the gap becoming the spine.", Moment.CLOSED),
                 new Line("Twist the ends, bring them back along the spine and tie them.", Moment.TIED));
     }
 
@@ -155,10 +169,11 @@ final class Lines {
         return List.of(
                 new Line("Lay the cloth as a diamond and the roll across it, from left to right.", Moment.LAID),
                 new Line("Bring the near corner over the roll and wind it away from you to the far tip.", Moment.WOUND),
-                Line.of("Fold the ends in over the discs and bring them back along the roll to its middle."),
                 new Line(
-                        "Cross them, turn the roll over, and tie them on the other side with a reef knot.",
-                        Moment.TIED));
+                        "Fold the ends in over the discs and bring them back along the roll to its middle.",
+                        Moment.ENDS_IN),
+                new Line("Cross them there, so that each goes down its own side.", Moment.CROSSED),
+                new Line("Turn the roll over, and tie them on the other side with a reef knot.", Moment.TIED));
     }
 
     /** Source of the hooked way: National Museum of Ethnology, Osaka, 2002; the rest common practice. */

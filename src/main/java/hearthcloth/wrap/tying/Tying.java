@@ -5,7 +5,6 @@ import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Moment;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * How a tie is done with the hands. The order of the steps is the trade's (the sources stand beside each tie); the words
@@ -16,8 +15,8 @@ import java.util.Optional;
  */
 public record Tying(List<Step> steps, String ifShort, List<String> cautions) {
 
-    /** Something to do, and the moment it leads to where that can be drawn. */
-    public record Step(String words, Optional<Moment> moment) {}
+    /** Something to do, and the moment it leads to. */
+    public record Step(String words, Moment moment) {}
 
     /** How the reef knot is tied, whatever the tie. */
     public static final List<String> KNOT = List.of(
@@ -33,11 +32,9 @@ public record Tying(List<Step> steps, String ifShort, List<String> cautions) {
 
     /** The steps of a tie round a gift. */
     public static Tying of(Tie tie, Gift gift) {
-        List<Step> steps = new ArrayList<>();
-        for (Line line : Lines.of(tie, gift)) {
-            boolean drawn = line.moment() != null && line.moment().isDrawn(tie, gift);
-            steps.add(new Step(line.words(), drawn ? Optional.ofNullable(line.moment()) : Optional.empty()));
-        }
+        List<Step> steps = Lines.of(tie, gift).stream()
+                .map(line -> new Step(line.words(), line.moment()))
+                .toList();
         return new Tying(steps, Lines.ifShort(tie), cautions(tie, gift));
     }
 

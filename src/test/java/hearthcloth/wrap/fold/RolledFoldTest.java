@@ -107,4 +107,33 @@ class RolledFoldTest {
         assertThat(all).isCloseTo(fit.cloth().width().in(Unit.MILLIMETRE) / Math.sqrt(2), within(0.5));
         assertThat(tail + extra).isCloseTo(fit.left(Corner.RIGHT).in(Unit.MILLIMETRE), within(0.5));
     }
+
+    static Stream<Fit> rolls() {
+        return Stream.of("roll 6 x 38 cm", "roll 12 x 61 cm", "roll 2 x 30 cm", "roll 10 x 12 cm")
+                .map(text -> Gift.parse(text, null))
+                .flatMap(gift -> Tie.suiting(gift).stream().map(tie -> fit(tie, gift)));
+    }
+
+    /** Cords lie on the roll, round it and over its ends: nowhere farther off than half a cord is thick. */
+    @ParameterizedTest
+    @MethodSource("rolls")
+    void cords_lie_on_the_roll(Fit fit) {
+        Gift.Roll roll = (Gift.Roll) fit.gift();
+        double r = roll.diameter().in(Unit.MILLIMETRE) / 2;
+        double half = roll.length().in(Unit.MILLIMETRE) / 2;
+        double thick = Ends.of(fit.tail().in(Unit.MILLIMETRE)).bunch() / 2;
+        for (Moment moment : Moment.of(fit.tie(), roll)) {
+            for (Facet facet : moment.of(Fold.of(fit)).facets()) {
+                if (facet.part() != Facet.Part.CORD) {
+                    continue;
+                }
+                for (Space corner : facet.corners()) {
+                    double round = Math.hypot(corner.y(), corner.z() - r) - r;
+                    double end = Math.abs(corner.x()) - half;
+                    double off = Math.max(round, end);
+                    assertThat(off).as(moment + " " + facet.plane().name()).isBetween(-0.02 * r, thick);
+                }
+            }
+        }
+    }
 }

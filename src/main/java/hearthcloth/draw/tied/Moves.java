@@ -1,0 +1,198 @@
+package hearthcloth.draw.tied;
+
+import hearthcloth.colour.Colour;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.measure.Unit;
+import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.Moment;
+import hearthcloth.wrap.fold.Outline;
+import hearthcloth.wrap.fold.Space;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What the hands moved from one moment to the next: arrows that end at the cloth's corners where they lie now, and come
+ * from where they lay before.
+ *
+ * @param ways the corners that moved, each from where to where in space
+ */
+record Moves(List<Way> ways) {
+
+    /** A corner's way. */
+    record Way(Space from, Space to) {}
+
+    static final Moves NONE = new Moves(List.of());
+
+    /** A corner that moved less than this share of the cloth's width was only drawn along. */
+    private static final double STILL = 0.05;
+
+    /** An arrow rises over its way by this share of it. */
+    private static final double ARCH = 0.22;
+
+    private static final int STEPS = 24;
+    private static final Stroke SHAFT = Stroke.solid(0.75, Palette.MADDER);
+    private static final Stroke RIM = Stroke.solid(1.75, Colour.WHITE);
+
+    Moves {
+        ways = List.copyOf(ways);
+    }
+
+    /** From one moment to {@code moment}, which {@code now} shows. */
+    static Moves between(Fold before, Moment moment, Fold now) {
+        double width = Math.sqrt(now.laying().whole().area());
+        List<Way> ways = new ArrayList<>();
+        for (hearthcloth.wrap.fold.Point point : followed(moment, now)) {
+            Optional<Space> from = place(before, point).map(place -> turned(moment, now.fit(), place));
+            Optional<Space> to = place(now, point);
+            if (from.isPresent() && to.isPresent() && to.get().minus(from.get()).length() > STILL * width) {
+                ways.add(new Way(from.get(), to.get()));
+            }
+        }
+        return new Moves(ways);
+    }
+
+    /** The cloth's corners that a hand takes; where it takes an edge, a place near its middle; of a closing book its fore edge. */
+    private static List<hearthcloth.wrap.fold.Point> followed(Moment moment, Fold now) {
+        List<hearthcloth.wrap.fold.Point> corners = now.laying().whole().corners();
+        if (moment == Moment.CLOSED && now.fit().gift() instanceof Gift.Books books) {
+            double edge = books.width().plus(books.thickness()).in(Unit.MILLIMETRE);
+            return List.of(new hearthcloth.wrap.fold.Point(0, edge));
+        }
+        if (moment == Moment.FLAPS_OVER) {
+            List<hearthcloth.wrap.fold.Point> middles = new ArrayList<>();
+            for (int i = 0; i < corners.size(); i++) {
+                hearthcloth.wrap.fold.Point a = corners.get(i);
+                hearthcloth.wrap.fold.Point b = corners.get((i + 1) % corners.size());
+                // a little within the edge, which may be folded under
+                middles.add(new hearthcloth.wrap.fold.Point(0.36 * (a.u() + b.u()), 0.36 * (a.v() + b.v())));
+            }
+            return middles;
+        }
+        if (now.fit().tie() == Tie.EDGE_ALONG_EDGE && moment == Moment.FIRST_PAIR) {
+            return corners.stream()
+                    .filter(corner -> corner.u() * corner.v() > 0)
+                    .toList();
+        }
+        if (moment == Moment.HIDDEN) {
+            return corners.stream()
+                    .filter(corner -> corner.v() > Math.abs(corner.u()))
+                    .toList();
+        }
+        boolean bottle = moment == Moment.FIRST_PAIR && now.fit().gift() instanceof Gift.Bottle;
+        boolean sides = SIDES.contains(moment);
+        return corners.stream()
+                .filter(corner -> !bottle || Math.abs(corner.v()) > Math.abs(corner.u()))
+                .filter(corner -> !sides || Math.abs(corner.u()) > Math.abs(corner.v()))
+                .toList();
+    }
+
+    /** Where left and right are the hands' work, near and far only drawn along. */
+    private static final Set<Moment> SIDES = Set.of(Moment.SIDES_UP, Moment.STOOD, Moment.ENDS_IN, Moment.CROSSED);
+
+    /** A roll is turned over about its axis before it is tied; a tip that hides a knot is drawn out at the near edge first. */
+    private static Space turned(Moment moment, Fit fit, Space place) {
+        if (moment == Moment.TIED && fit.tie() == Tie.ROLL && fit.gift() instanceof Gift.Roll roll) {
+            return new Space(place.x(), -place.y(), roll.diameter().in(Unit.MILLIMETRE) - place.z());
+        }
+        if (moment == Moment.HIDDEN && fit.gift() instanceof Gift.Box box) {
+            return new Space(
+                    0, -box.across().in(Unit.MILLIMETRE) / 2, box.height().in(Unit.MILLIMETRE));
+        }
+        return place;
+    }
+
+    /** Where a point of the cloth lies; on an edge, by the outermost facet. */
+    private static Optional<Space> place(Fold fold, hearthcloth.wrap.fold.Point point) {
+        List<Facet> facets = fold.facets();
+        for (int i = facets.size() - 1; i >= 0; i--) {
+            if (holds(facets.get(i).cloth(), point)) {
+                return Optional.of(facets.get(i).motion().at(point));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean holds(Outline outline, hearthcloth.wrap.fold.Point point) {
+        List<hearthcloth.wrap.fold.Point> corners = outline.corners();
+        for (int i = 0; i < corners.size(); i++) {
+            hearthcloth.wrap.fold.Point a = corners.get(i);
+            hearthcloth.wrap.fold.Point b = corners.get((i + 1) % corners.size());
+            if ((b.u() - a.u()) * (point.v() - a.v()) - (b.v() - a.v()) * (point.u() - a.u()) < -1e-6) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Each arrow's line as seen, in millimetres of the gift: as much of its end as lies within {@code room}. */
+    List<List<Point>> lines(Eye eye, Bounds room) {
+        List<List<Point>> lines = new ArrayList<>();
+        for (Way way : ways) {
+            Point from = new Point(eye.x(way.from), eye.y(way.from));
+            Point to = new Point(eye.x(way.to), eye.y(way.to));
+            double length = Math.hypot(to.x() - from.x(), to.y() - from.y());
+            List<Point> line = new ArrayList<>();
+            for (int i = STEPS; i >= 0; i--) {
+                double t = i / (double) STEPS;
+                double rise = 4 * t * (1 - t) * ARCH * length;
+                Point at = new Point(from.x() + (to.x() - from.x()) * t, from.y() + (to.y() - from.y()) * t - rise);
+                if (i < STEPS && !holds(room, at)) {
+                    break;
+                }
+                line.add(0, at);
+            }
+            lines.add(line);
+        }
+        return lines;
+    }
+
+    private static boolean holds(Bounds room, Point at) {
+        return at.x() >= room.x() && at.x() <= room.right() && at.y() >= room.y() && at.y() <= room.bottom();
+    }
+
+    /** Draws one, its points already on paper. */
+    static void draw(List<Point> line, Sketch sketch) {
+        if (line.size() < 3) {
+            return;
+        }
+        Point tip = line.get(line.size() - 1);
+        double gone = 0;
+        int back = line.size() - 1;
+        while (back > 0 && gone < HEAD) {
+            back--;
+            gone = Math.hypot(
+                    tip.x() - line.get(back).x(), tip.y() - line.get(back).y());
+        }
+        if (gone < HEAD) {
+            return;
+        }
+        Point foot = line.get(back);
+        Point way = new Point((tip.x() - foot.x()) / gone, (tip.y() - foot.y()) / gone);
+        List<Point> shaft = new ArrayList<>(line.subList(0, back + 1));
+        shaft.add(tip.movedBy(-way.x() * HEAD * 0.8, -way.y() * HEAD * 0.8));
+        sketch.add(new Mark.Line(shaft, RIM));
+        sketch.add(new Mark.Area(head(tip.movedBy(way.x() * 0.8, way.y() * 0.8), way, HEAD + 1.5, 2.4), Colour.WHITE));
+        sketch.add(new Mark.Line(shaft, SHAFT));
+        sketch.add(new Mark.Area(head(tip, way, HEAD, 1.6), Palette.MADDER));
+    }
+
+    /** How long an arrow's head is on paper, in millimetres. */
+    private static final double HEAD = 3.4;
+
+    private static List<Point> head(Point tip, Point way, double length, double half) {
+        Point foot = tip.movedBy(-way.x() * length, -way.y() * length);
+        return List.of(
+                tip, foot.movedBy(-way.y() * half, way.x() * half), foot.movedBy(way.y() * half, -way.x() * half));
+    }
+}
