@@ -75,7 +75,7 @@ class ReadCommandTest {
         assertThat(typed.err()).isEmpty();
         Path out = folder.resolve("out");
         Typed planned = Typed.words(
-                        "plan", csv().toString(), "--out", out.toString(), "--proposals", "1", "--budget", "100ms")
+                        "plan", csv().toString(), "--out", out.toString(), "--size", "6 in", "--proposals", "1")
                 .plain();
         assertThat(planned.code()).as(planned.err()).isZero();
         assertThat(out.resolve("1/plan.json")).exists();

@@ -176,9 +176,9 @@ final class Grounds {
 
         private double rumple(double x, double y) {
             double broad = Grain.smooth(seed, x / 150, y / 110);
-            double ridge = 1 - Math.abs(Grain.smooth(seed + 1, x / 75 + broad, y / 95));
-            double small = 1 - Math.abs(Grain.smooth(seed + 2, x / 32 + 0.5 * broad, y / 38));
-            return 4 * broad + 5 * ridge * ridge * ridge + 1.3 * small * small;
+            double ridge = 1 - Math.abs(Grain.smooth(seed + 1, x / 150 + 0.4 * broad, y / 240));
+            double small = 1 - Math.abs(Grain.smooth(seed + 2, x / 60 + 0.5 * broad, y / 85));
+            return 6 * broad + 6 * ridge * ridge * ridge + small * small;
         }
     }
 
