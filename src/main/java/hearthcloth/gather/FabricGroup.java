@@ -4,11 +4,11 @@ import hearthcloth.colour.Colour;
 import hearthcloth.photo.Alike;
 import hearthcloth.photo.Look;
 import hearthcloth.photo.Piece;
+import hearthcloth.photo.sorting.Sorting;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -23,7 +23,7 @@ public record FabricGroup(Fabric fabric, List<Piece> pieces) {
     }
 
     /**
-     * The groups of a reading, in reading order. A group is called by its colour ("figured sage" where it has a figure),
+     * The groups of a reading, in reading order. A group is called by its colour ("sage print" where it has a figure),
      * with a number where another is called so already. A picture shows neither a right side nor a nap: both faces are
      * taken to look the same and any direction to do, as for a line of the stash file that says nothing.
      */
@@ -33,21 +33,9 @@ public record FabricGroup(Fabric fabric, List<Piece> pieces) {
         for (List<Piece> alike : Alike.grouped(read)) {
             Look look = alike.get(0).look();
             Colour colour = look.colour().toColour();
-            String name = free(name(look), taken);
+            String name = Sorting.suggestion(look, taken);
             groups.add(new FabricGroup(new Fabric(name, colour, Fabric.Faces.SAME, Fabric.Nap.ANY), alike));
         }
         return List.copyOf(groups);
-    }
-
-    private static String name(Look look) {
-        return look.pattern() == Look.Pattern.FIGURED ? "figured " + look.name() : look.name();
-    }
-
-    private static String free(String name, Set<String> taken) {
-        String free = name;
-        for (int i = 2; !taken.add(free.toLowerCase(Locale.ROOT)); i++) {
-            free = name + " " + i;
-        }
-        return free;
     }
 }

@@ -1,11 +1,10 @@
 package hearthcloth.gather;
 
 import hearthcloth.measure.Length;
-import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.photo.LargestRectangle;
 import hearthcloth.photo.Piece;
+import hearthcloth.photo.sorting.Sorted;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
@@ -56,14 +55,8 @@ public record Gathered(Stash stash, Map<Integer, Map<String, String>> notes) {
      * empty where less than a centimetre is left.
      */
     public static Optional<Size> size(Piece piece, Ruler ruler) {
-        LargestRectangle.Box box = piece.usable();
-        Length one = down(box.width(), ruler);
-        Length two = down(box.height(), ruler);
-        return one.min(two).isLessThan(LEAST) ? Optional.empty() : Optional.of(new Size(one.min(two), one.max(two)));
-    }
-
-    private static Length down(double mm, Ruler ruler) {
-        return ruler.mark(new Length(Rounding.DOWN.whole(mm * 1e6)), Rounding.DOWN);
+        Size size = Sorted.size(piece.usable(), ruler);
+        return size.width().isLessThan(LEAST) ? Optional.empty() : Optional.of(size);
     }
 
     public int lines() {

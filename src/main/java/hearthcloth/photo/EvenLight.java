@@ -28,8 +28,7 @@ final class EvenLight {
         float[] lab = new float[3];
         for (int t = 0; t < across * down; t++) {
             ground.at(t % across * TILE + TILE / 2, t / across * TILE + TILE / 2, lab);
-            Colour colour =
-                    new Lab(Math.max(0, Math.min(100, lab[0])), lab[1], lab[2]).toColour();
+            Colour colour = new Lab(Math.max(0, Math.min(100, lab[0])), lab[1], lab[2]).toColour();
             double[] rgb = {colour.red(), colour.green(), colour.blue()};
             for (int c = 0; c < 3; c++) {
                 gain[c][t] = (float) Math.max(LEAST, rgb[c]);

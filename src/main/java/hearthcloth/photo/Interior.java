@@ -45,9 +45,7 @@ record Interior(Lab colour, Lab ground, double spread, double contrast, Halves h
         int right = (int) Math.min(
                 coarse.width - 1, polygon.stream().mapToDouble(Spot::x).max().orElse(0));
         int stride = (int) Math.max(
-                1,
-                Math.ceil(Math.sqrt(
-                        Math.max(1.0, high - low + 1) * Math.max(1, right - left + 1) / MOST_SAMPLES)));
+                1, Math.ceil(Math.sqrt(Math.max(1.0, high - low + 1) * Math.max(1, right - left + 1) / MOST_SAMPLES)));
         Samples samples = new Samples(Math.max(0, (right - left) / stride + 1), Math.max(0, (high - low) / stride + 1));
         float[] under = new float[3];
         for (int v = 0; v < samples.down; v++) {

@@ -95,7 +95,6 @@ final class Rims {
 
         private final Spot a;
         private final Spot b;
-        private final int outwards;
         private final Lens lens;
         private final double nx;
         private final double ny;
@@ -106,7 +105,6 @@ final class Rims {
         Strip(Telling telling, Spot a, Spot b, int outwards, int own, Lens lens) {
             this.a = a;
             this.b = b;
-            this.outwards = outwards;
             this.lens = lens;
             length = Math.max(1, a.to(b));
             nx = -(b.y() - a.y()) / length * outwards;
@@ -199,7 +197,8 @@ final class Rims {
                 better = false;
                 for (int move = 0; move < 8; move++) {
                     double p = best[0] + step * (move < 3 ? -1 : move < 5 ? 0 : 1);
-                    double q = best[1] + step * (move == 0 || move == 3 || move == 5 ? -1 : move == 1 || move == 6 ? 0 : 1);
+                    double q = best[1]
+                            + step * (move == 0 || move == 3 || move == 5 ? -1 : move == 1 || move == 6 ? 0 : 1);
                     double gain = gain(gains, p, q);
                     if (gain > most + 1e-9 && Math.abs(p) <= reach && Math.abs(q) <= reach) {
                         most = gain;
@@ -230,8 +229,7 @@ final class Rims {
             for (int t = reach + 1; t < mean.length && mean[t] > THREADS; t++) {
                 last = t;
             }
-            return new Rim(
-                    Line.through(one, two), Math.max(0, last - reach - SOFT), Math.max(0, Math.min(1, crisp)));
+            return new Rim(Line.through(one, two), Math.max(0, last - reach - SOFT), Math.max(0, Math.min(1, crisp)));
         }
 
         /** Mean levels by distance from the line. */

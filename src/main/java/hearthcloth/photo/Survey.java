@@ -39,9 +39,12 @@ final class Survey {
         List<Traced> traced =
                 blobs.stream().parallel().map(b -> simplest(b, lens)).toList();
         progress.at(0.6, "finding the " + sheet.name());
-        Rims rims = new Rims(
-                picture, new EvenLight(picture, coarse, ground), new Occupied(coarse, blobs), (int) Math.round(5 * step + 6));
-        traced = IntStream.range(0, blobs.size()).parallel().mapToObj(laidOf(rims, traced, lens)).toList();
+        Rims rims = new Rims(picture, new EvenLight(picture, coarse, ground), new Occupied(coarse, blobs), (int)
+                Math.round(5 * step + 6));
+        traced = IntStream.range(0, blobs.size())
+                .parallel()
+                .mapToObj(laidOf(rims, traced, lens))
+                .toList();
         Lens first = Straightness.estimated(lens, straightSides(blobs, traced), List.of(), 1.5 + step * 0.25);
         traced = again(traced, first);
         SheetFinder.Found rough = found(first, blobs, traced);
@@ -111,7 +114,10 @@ final class Survey {
         return i -> {
             Rims.Laid laid = rims.of(Corners.tidied(rough.get(i).corners(), 2 * step), i, lens);
             return Traced.close(
-                    laid.corners(), laid.rims().stream().map(Rims.Rim::fringe).toList(), new Sides(picture, (int) Math.round(step + 2)), lens);
+                    laid.corners(),
+                    laid.rims().stream().map(Rims.Rim::fringe).toList(),
+                    new Sides(picture, (int) Math.round(step + 2)),
+                    lens);
         };
     }
 

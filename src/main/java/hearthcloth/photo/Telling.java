@@ -11,7 +11,7 @@ final class Telling {
     private static final int BINS = 44;
     private static final double BIN = 288.0 / BINS;
     /** How much of the ground may lie in shade of each depth. */
-    private static final double IN_SHADE = 0.12;
+    private static final float IN_SHADE = 0.12f;
 
     private static final double[] SHADES = {0.92, 0.84, 0.76, 0.68, 0.6};
     /** Colours seen nowhere are worth nothing either way. */
@@ -112,7 +112,7 @@ final class Telling {
         return count;
     }
 
-    private static void put(float[] bins, double[] colour, double scale, double weight) {
+    private static void put(float[] bins, double[] colour, double scale, float weight) {
         bins[bin(colour[0] * scale) * BINS * BINS + bin(colour[1] * scale) * BINS + bin(colour[2] * scale)] += weight;
     }
 
@@ -147,10 +147,13 @@ final class Telling {
         double r = Math.max(0, Math.min(BINS - 1.001, colour[0] / BIN - 0.5));
         double g = Math.max(0, Math.min(BINS - 1.001, colour[1] / BIN - 0.5));
         double b = Math.max(0, Math.min(BINS - 1.001, colour[2] / BIN - 0.5));
-        int i = ((int) r * BINS + (int) g) * BINS + (int) b;
-        double fr = r - (int) r;
-        double fg = g - (int) g;
-        double fb = b - (int) b;
+        int r0 = (int) r;
+        int g0 = (int) g;
+        int b0 = (int) b;
+        int i = (r0 * BINS + g0) * BINS + b0;
+        double fr = r - r0;
+        double fg = g - g0;
+        double fb = b - b0;
         return (1 - fr) * ((1 - fg) * pair(i, fb) + fg * pair(i + BINS, fb))
                 + fr * ((1 - fg) * pair(i + BINS * BINS, fb) + fg * pair(i + BINS * BINS + BINS, fb));
     }

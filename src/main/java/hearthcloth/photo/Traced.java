@@ -68,7 +68,8 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             Side.Fit fit = sides.get(i).isUsable()
                     ? sides.get(i).fit(lens, NEAR)
                     : new Side.Fit(Line.through(a, b), NEAR, BLUNT, 0, 0);
-            double off = Math.max(Math.abs(fit.line().off(a)), Math.abs(fit.line().off(b)));
+            double off =
+                    Math.max(Math.abs(fit.line().off(a)), Math.abs(fit.line().off(b)));
             if (fit.share() < LEAST_SHARE || off > (fringe.get(i) >= LEAST_FRINGE ? FRAYED_OFF : MOST_OFF)) {
                 fit = new Side.Fit(Line.through(a, b), NEAR, BLUNT, fit.share() / 2, 0);
             }

@@ -46,10 +46,17 @@ public record Sorted(
      * to the ruler's marks.
      */
     public Size size(Ruler ruler) {
-        LargestRectangle.Box box = usable();
-        boolean turned = grain.isPresent() || box.width() >= box.height();
-        Length along = ruler.mark(length(turned ? box.width() : box.height()), Rounding.DOWN);
-        Length across = ruler.mark(length(turned ? box.height() : box.width()), Rounding.DOWN);
+        return grain.isPresent() ? sized(usable(), true, ruler) : size(usable(), ruler);
+    }
+
+    /** The same of a rectangle whose grain nobody marked. */
+    public static Size size(LargestRectangle.Box box, Ruler ruler) {
+        return sized(box, box.width() >= box.height(), ruler);
+    }
+
+    private static Size sized(LargestRectangle.Box box, boolean widthIsAlong, Ruler ruler) {
+        Length along = ruler.mark(length(widthIsAlong ? box.width() : box.height()), Rounding.DOWN);
+        Length across = ruler.mark(length(widthIsAlong ? box.height() : box.width()), Rounding.DOWN);
         return new Size(across, along);
     }
 

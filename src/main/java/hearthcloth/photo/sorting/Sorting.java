@@ -47,8 +47,8 @@ public record Sorting(List<Sorted> pieces, List<Group> groups) {
         return keys;
     }
 
-    /** Such as {@code dark blue print 2}; taken from then on. */
-    private static String suggestion(Look look, Set<String> taken) {
+    /** A name by colour and figure that {@code taken} does not have yet (in small letters), and has then: {@code dark blue print 2}. */
+    public static String suggestion(Look look, Set<String> taken) {
         String plain = look.name() + (look.pattern() == Look.Pattern.FIGURED ? " print" : "");
         String name = plain;
         for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {
