@@ -4,7 +4,6 @@ import hearthcloth.colour.Colour;
 import hearthcloth.photo.Alike;
 import hearthcloth.photo.Look;
 import hearthcloth.photo.Piece;
-import hearthcloth.photo.sorting.Sorting;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.HashSet;

@@ -4,7 +4,6 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.photo.Piece;
-import hearthcloth.photo.sorting.Sorted;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;

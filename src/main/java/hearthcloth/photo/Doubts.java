@@ -17,7 +17,7 @@ final class Doubts {
     private static final double VAGUE_SHARE = 0.03;
 
     private static final double VAGUE_MM = 3;
-    private static final double FRINGE_MM = 1;
+    private static final double FRINGE_MM = 0.8;
     /** Two colours this far apart, hardly interleaved, in a shape that is not compact: two pieces. */
     private static final double TWO_COLOURS = 10;
 

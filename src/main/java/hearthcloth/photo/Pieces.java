@@ -17,7 +17,7 @@ final class Pieces {
     /** A side cut by hand wavers about its line by so many of its scatters, both sides of a rectangle together. */
     private static final double WAVER = 1.4;
     /** A figure may hide where a side is: its deviation is taken this much larger, */
-    private static final double FIGURED = 1.6;
+    private static final double FIGURED = 1.9;
     /** and where little of the side was seen, larger still, in pixels for a side not seen at all. */
     private static final double UNSEEN = 6;
 

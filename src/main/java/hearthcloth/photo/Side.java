@@ -15,6 +15,9 @@ import java.util.List;
  */
 record Side(List<Spot> places, List<Double> weights, int outside, double sharpness) {
 
+    /** Threads shorter than this are not told from softness, in pixels. */
+    private static final double SHORT = 1.2;
+
     Side {
         places = List.copyOf(places);
         weights = List.copyOf(weights);
@@ -31,9 +34,10 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
      */
     record Fit(Line line, double scatter, double deviation, double share, double fringe) {
 
-        /** The same with threads sticking out. */
+        /** The same with threads sticking out: short ones may be the picture's softness, long ones hide the edge. */
         Fit frayed(double reach) {
-            return new Fit(line, scatter, Math.hypot(deviation, 0.35 + 0.3 * reach), share, reach);
+            double hidden = 0.6 * Math.min(reach, SHORT) + 0.3 * Math.max(0, reach - SHORT);
+            return new Fit(line, scatter, Math.hypot(deviation, hidden), share, reach < SHORT ? 0 : reach);
         }
     }
 

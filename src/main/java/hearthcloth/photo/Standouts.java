@@ -104,10 +104,7 @@ final class Standouts {
         List<Blob> bold = followed(filled(opened(closed(3))));
         List<Blob> out = new ArrayList<>(fine);
         for (Blob whole : bold) {
-            List<Blob> parts = fine.stream()
-                    .filter(part -> Shapes.inside(
-                            whole.rim(), part.middle().x(), part.middle().y()))
-                    .toList();
+            List<Blob> parts = fine.stream().filter(part -> isPart(part, whole)).toList();
             if (parts.isEmpty() || (parts.size() > 1 && whole.area() > COMPACT * Shapes.hullArea(whole.rim()))) {
                 out.removeAll(parts);
                 out.add(whole);
@@ -151,6 +148,12 @@ final class Standouts {
 
     private GrayU8 closed(int radius) {
         return BinaryImageOps.erode8(BinaryImageOps.dilate8(mask, radius, null), radius, null);
+    }
+
+    /** A bent shape's middle may lie outside it; then it is told by filling the same box. */
+    private static boolean isPart(Blob part, Blob whole) {
+        Spot middle = part.middle();
+        return Shapes.inside(whole.rim(), middle.x(), middle.y()) || part.boxShare(whole) > 0.8;
     }
 
     private List<Blob> followed(GrayU8 shapes) {

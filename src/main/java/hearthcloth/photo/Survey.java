@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** One reading from decoded picture to pieces: ground, shapes, lens, sheet, then each piece in full resolution. */
 final class Survey {
@@ -34,8 +35,11 @@ final class Survey {
 
     Reading read() {
         progress.at(0.45, "finding the pieces");
-        List<Blob> blobs = Standouts.on(smooth, ground);
         Lens lens = Lens.unknown(picture);
+        List<Blob> blobs = Standouts.on(smooth, ground).stream()
+                .parallel()
+                .flatMap(blob -> parted(blob, lens))
+                .toList();
         List<Traced> traced =
                 blobs.stream().parallel().map(b -> simplest(b, lens)).toList();
         progress.at(0.6, "finding the " + sheet.name());
@@ -84,6 +88,12 @@ final class Survey {
             }
         }
         return true;
+    }
+
+    private Stream<Blob> parted(Blob blob, Lens lens) {
+        Parting parting = new Parting(coarse, ground);
+        List<List<Spot>> parts = parting.of(simplest(blob, lens).corners());
+        return parts.size() == 1 ? Stream.of(blob) : parts.stream().map(parting::blob);
     }
 
     /** Of polygons from fine to rough, the one the picture supports best. */

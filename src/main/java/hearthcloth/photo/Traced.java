@@ -21,8 +21,8 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
     private static final double MOST_OFF = 2.5;
     /** Of a frayed side, whose threads end sharply too. */
     private static final double FRAYED_OFF = 1.2;
-    /** Shorter threads do not matter, in pixels. */
-    private static final double LEAST_FRINGE = 0.8;
+    /** A fringe, in pixels. */
+    private static final double FRINGE = 2.4;
 
     Traced {
         corners = List.copyOf(corners);
@@ -70,10 +70,10 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
                     : new Side.Fit(Line.through(a, b), NEAR, BLUNT, 0, 0);
             double off =
                     Math.max(Math.abs(fit.line().off(a)), Math.abs(fit.line().off(b)));
-            if (fit.share() < LEAST_SHARE || off > (fringe.get(i) >= LEAST_FRINGE ? FRAYED_OFF : MOST_OFF)) {
+            if (fit.share() < LEAST_SHARE || off > (fringe.get(i) >= FRINGE ? FRAYED_OFF : MOST_OFF)) {
                 fit = new Side.Fit(Line.through(a, b), NEAR, BLUNT, fit.share() / 2, 0);
             }
-            fits.add(fringe.get(i) >= LEAST_FRINGE ? fit.frayed(fringe.get(i)) : fit);
+            fits.add(fit.frayed(fringe.get(i)));
         }
         return new Traced(crossings(corners, fits, lens, 4 * MOST_OFF), sides, fits);
     }

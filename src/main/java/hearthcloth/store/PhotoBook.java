@@ -1,6 +1,6 @@
 package hearthcloth.store;
 
-import hearthcloth.photo.sorting.Sorting;
+import hearthcloth.gather.Sorting;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;

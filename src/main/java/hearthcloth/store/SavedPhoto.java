@@ -1,7 +1,7 @@
 package hearthcloth.store;
 
+import hearthcloth.gather.Sorting;
 import hearthcloth.photo.KeptScale;
-import hearthcloth.photo.sorting.Sorting;
 import java.util.Optional;
 
 /**

@@ -1,13 +1,13 @@
 package hearthcloth.web;
 
+import hearthcloth.gather.Group;
+import hearthcloth.gather.Hand;
+import hearthcloth.gather.Sorting;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.photo.Look;
 import hearthcloth.photo.Photograph;
 import hearthcloth.photo.Piece;
 import hearthcloth.photo.Spot;
-import hearthcloth.photo.sorting.Group;
-import hearthcloth.photo.sorting.Hand;
-import hearthcloth.photo.sorting.Sorting;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;

@@ -1,12 +1,12 @@
 package hearthcloth.web;
 
+import hearthcloth.gather.Sorted;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.photo.ByHand;
 import hearthcloth.photo.Doubt;
 import hearthcloth.photo.Scale;
 import hearthcloth.photo.Spot;
-import hearthcloth.photo.sorting.Sorted;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,6 +1,9 @@
 package hearthcloth.web;
 
 import hearthcloth.colour.Colour;
+import hearthcloth.gather.Group;
+import hearthcloth.gather.Sorted;
+import hearthcloth.gather.Sorting;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
@@ -8,9 +11,6 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.photo.Photograph;
 import hearthcloth.photo.Scale;
-import hearthcloth.photo.sorting.Group;
-import hearthcloth.photo.sorting.Sorted;
-import hearthcloth.photo.sorting.Sorting;
 import hearthcloth.stash.Arrivals;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;

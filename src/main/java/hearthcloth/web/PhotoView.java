@@ -1,5 +1,8 @@
 package hearthcloth.web;
 
+import hearthcloth.gather.Group;
+import hearthcloth.gather.Sorted;
+import hearthcloth.gather.Sorting;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -7,9 +10,6 @@ import hearthcloth.photo.Doubt;
 import hearthcloth.photo.Measured;
 import hearthcloth.photo.Scale;
 import hearthcloth.photo.Spot;
-import hearthcloth.photo.sorting.Group;
-import hearthcloth.photo.sorting.Sorted;
-import hearthcloth.photo.sorting.Sorting;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;

@@ -1,10 +1,10 @@
 package hearthcloth.web;
 
+import hearthcloth.gather.Sorting;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Photograph;
 import hearthcloth.photo.Reading;
 import hearthcloth.photo.Sheet;
-import hearthcloth.photo.sorting.Sorting;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;

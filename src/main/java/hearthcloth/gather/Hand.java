@@ -1,4 +1,4 @@
-package hearthcloth.photo.sorting;
+package hearthcloth.gather;
 
 import hearthcloth.measure.MeasureException;
 import hearthcloth.photo.ByHand;

@@ -1,4 +1,4 @@
-package hearthcloth.photo.sorting;
+package hearthcloth.gather;
 
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;

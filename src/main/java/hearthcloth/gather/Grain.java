@@ -1,4 +1,4 @@
-package hearthcloth.photo.sorting;
+package hearthcloth.gather;
 
 import hearthcloth.photo.LargestRectangle;
 
