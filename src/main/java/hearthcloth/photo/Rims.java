@@ -20,6 +20,11 @@ final class Rims {
     /** One place says no more than this for or against. */
     private static final double CLIP = 0.4;
 
+    /** Colours change this much more among threads than on the ground, and by as many steps of 255 at least. */
+    private static final double RESTLESS = 1.6;
+
+    private static final double LEAST_UNREST = 6;
+
     private static final int MOST_PLACES = 160;
     private static final double LEAST_PLACES = 8;
     /** A line may turn by this share of the reach at its ends. */
@@ -100,6 +105,7 @@ final class Rims {
         private final double ny;
         private final double length;
         private final List<double[]> levels = new ArrayList<>();
+        private final List<float[]> colours = new ArrayList<>();
         private final List<Double> shares = new ArrayList<>();
 
         Strip(Telling telling, Spot a, Spot b, int outwards, int own, Lens lens) {
@@ -124,12 +130,17 @@ final class Rims {
                     continue;
                 }
                 double[] level = new double[2 * reach + 1];
+                float[] seen = new float[3 * level.length];
                 for (int t = -reach; t <= reach; t++) {
                     double x = at.x() + t * nx;
                     double y = at.y() + t * ny;
                     boolean other = t > 0 && occupied.byOther(x, y, own);
                     level[t + reach] = other ? Double.NaN : telling.at(x, y, colour);
+                    for (int c = 0; c < 3; c++) {
+                        seen[3 * (t + reach) + c] = (float) colour[c];
+                    }
                 }
+                colours.add(seen);
                 levels.add(level);
                 shares.add(share);
             }
@@ -229,7 +240,41 @@ final class Rims {
             for (int t = reach + 1; t < mean.length && mean[t] > THREADS; t++) {
                 last = t;
             }
-            return new Rim(Line.through(one, two), Math.max(0, last - reach - SOFT), Math.max(0, Math.min(1, crisp)));
+            double fringe = Math.max(last - reach - SOFT, threads(ends));
+            return new Rim(Line.through(one, two), Math.max(0, fringe), Math.max(0, Math.min(1, crisp)));
+        }
+
+        /** How far out colours change along the side more than the ground's do: threads do, shade does not. */
+        private double threads(double[] ends) {
+            double calm = Double.MAX_VALUE;
+            for (int t = reach + reach / 2; t <= 2 * reach - 2; t++) {
+                calm = Math.min(calm, unrest(t, ends));
+            }
+            int t = reach + 2;
+            while (t < 2 * reach && unrest(t, ends) > RESTLESS * calm + LEAST_UNREST) {
+                t++;
+            }
+            return t - reach - 2;
+        }
+
+        /** Root mean square difference from the mean colour, at one distance all along the side. */
+        private double unrest(int t, double[] ends) {
+            double[] sum = new double[3];
+            double squares = 0;
+            int count = 0;
+            for (int s = 0; s < levels.size(); s++) {
+                int at = t + (int) Math.round(ends[0] + (ends[1] - ends[0]) * shares.get(s));
+                if (at >= 0 && at <= 2 * reach) {
+                    for (int c = 0; c < 3; c++) {
+                        double v = colours.get(s)[3 * at + c];
+                        sum[c] += v;
+                        squares += v * v;
+                    }
+                    count++;
+                }
+            }
+            double mean = sum[0] * sum[0] + sum[1] * sum[1] + sum[2] * sum[2];
+            return count == 0 ? 0 : Math.sqrt(Math.max(0, squares - mean / count) / count);
         }
 
         /** Mean levels by distance from the line. */

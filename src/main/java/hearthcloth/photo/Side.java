@@ -36,7 +36,7 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
 
         /** The same with threads sticking out: short ones may be the picture's softness, long ones hide the edge. */
         Fit frayed(double reach) {
-            double hidden = 0.6 * Math.min(reach, SHORT) + 0.3 * Math.max(0, reach - SHORT);
+            double hidden = 0.6 * Math.min(reach, SHORT) + 0.1 * Math.max(0, reach - SHORT);
             return new Fit(line, scatter, Math.hypot(deviation, hidden), share, reach < SHORT ? 0 : reach);
         }
     }
