@@ -36,12 +36,12 @@ final class Survey {
     Reading read() {
         progress.at(0.45, "finding the pieces");
         Lens lens = Lens.unknown(picture);
-        List<Blob> blobs = Standouts.on(smooth, ground).stream()
+        List<Seen> seen = Standouts.on(smooth, ground).stream()
                 .parallel()
                 .flatMap(blob -> parted(blob, lens))
                 .toList();
-        List<Traced> traced =
-                blobs.stream().parallel().map(b -> simplest(b, lens)).toList();
+        List<Blob> blobs = seen.stream().map(Seen::blob).toList();
+        List<Traced> traced = seen.stream().map(Seen::traced).toList();
         progress.at(0.6, "finding the " + sheet.name());
         Rims rims = new Rims(picture, new EvenLight(picture, coarse, ground), new Occupied(coarse, blobs), (int)
                 Math.round(5 * step + 6));
@@ -90,10 +90,15 @@ final class Survey {
         return true;
     }
 
-    private Stream<Blob> parted(Blob blob, Lens lens) {
+    private record Seen(Blob blob, Traced traced) {}
+
+    private Stream<Seen> parted(Blob blob, Lens lens) {
         Parting parting = new Parting(coarse, ground);
-        List<List<Spot>> parts = parting.of(simplest(blob, lens).corners());
-        return parts.size() == 1 ? Stream.of(blob) : parts.stream().map(parting::blob);
+        Traced whole = simplest(blob, lens);
+        List<List<Spot>> parts = parting.of(whole.corners());
+        return parts.size() == 1
+                ? Stream.of(new Seen(blob, whole))
+                : parts.stream().map(parting::blob).map(part -> new Seen(part, simplest(part, lens)));
     }
 
     /** Of polygons from fine to rough, the one the picture supports best. */
@@ -102,6 +107,9 @@ final class Survey {
         Traced best = null;
         for (double tolerance : TOLERANCES) {
             List<Spot> corners = Corners.of(blob.rim(), tolerance * step);
+            if (best != null && corners.size() == best.corners().size()) {
+                continue;
+            }
             Traced traced = Traced.of(corners, reader, lens, 2 + step * 0.5, 3 * step);
             best = best == null || traced.misfit() < best.misfit() ? traced : best;
         }
