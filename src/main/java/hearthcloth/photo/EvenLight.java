@@ -42,6 +42,10 @@ final class EvenLight {
         }
     }
 
+    boolean holds(Spot at) {
+        return picture.holds(at.x(), at.y(), 2);
+    }
+
     /** The colour at a raw place under even light, in steps of 255, written to {@code out}. */
     void at(double x, double y, double[] out) {
         out[0] = 0;

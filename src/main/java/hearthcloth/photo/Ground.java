@@ -15,37 +15,32 @@ import java.util.PriorityQueue;
  */
 final class Ground {
 
-    private static final int TILE = 8;
+    private static final int TILE = Tiles.TILE;
     /** How far the ground is looked for beyond what stopped it, in tiles, and how alike it must be, in reaches. */
     private static final int ACROSS = 3;
 
     private static final double LIKE = 0.5;
 
-    private final Coarse coarse;
+    private final Tiles tiles;
     private final int across;
     private final int down;
-    /** Three planes of tile means; then the ground's own colour. */
-    private final float[][] mean;
-
+    /** The ground's own colour in each tile, three planes. */
     private final float[][] colour;
-    private final float[] spread;
+
     private final boolean[] known;
     private double reach;
 
     private Ground(Coarse coarse) {
-        this.coarse = coarse;
-        across = coarse.width / TILE;
-        down = coarse.height / TILE;
-        mean = new float[3][across * down];
+        tiles = new Tiles(coarse);
+        across = tiles.across;
+        down = tiles.down;
         colour = new float[3][across * down];
-        spread = new float[across * down];
         known = new boolean[across * down];
     }
 
     static Ground of(Coarse coarse) {
         Ground ground = new Ground(coarse);
-        ground.measureTiles();
-        ground.grow(ground.commonest());
+        ground.grow(ground.tiles.commonest());
         ground.fill();
         ground.smooth();
         return ground;
@@ -56,78 +51,23 @@ final class Ground {
         return reach;
     }
 
-    private void measureTiles() {
-        for (int t = 0; t < spread.length; t++) {
-            double variance = 0;
-            for (int c = 0; c < 3; c++) {
-                double sum = 0;
-                double squares = 0;
-                for (int i = 0; i < TILE * TILE; i++) {
-                    double v = coarse.lab[c].data[pixel(t, i)];
-                    sum += v;
-                    squares += v * v;
-                }
-                double m = sum / (TILE * TILE);
-                mean[c][t] = (float) m;
-                variance += squares / (TILE * TILE) - m * m;
-            }
-            spread[t] = (float) Math.sqrt(Math.max(0, variance));
-        }
-    }
-
-    private int pixel(int tile, int i) {
-        return (tile / across * TILE + i / TILE) * coarse.width + tile % across * TILE + i % TILE;
-    }
-
-    private boolean atRim(int tile) {
-        int x = tile % across;
-        int y = tile / across;
-        return x < 2 || y < 2 || x >= across - 2 || y >= down - 2;
-    }
-
-    /** The tile at the rim with most tiles of like colour, those at the rim counting four times: a sheet is large and even. */
-    private int commonest() {
-        int best = 0;
-        double most = -1;
-        for (int t = 0; t < spread.length; t++) {
-            double votes = 0;
-            for (int u = 0; u < spread.length && atRim(t); u += 3) {
-                if (between(mean, t, mean, u) < 8) {
-                    votes += atRim(u) ? 4 : 1;
-                }
-            }
-            if (votes > most) {
-                most = votes;
-                best = t;
-            }
-        }
-        return best;
-    }
-
-    private static double between(float[][] one, int t, float[][] other, int u) {
-        double dl = one[0][t] - other[0][u];
-        double da = one[1][t] - other[1][u];
-        double db = one[2][t] - other[2][u];
-        return Math.sqrt(dl * dl + da * da + db * db);
-    }
-
     private record Offer(int tile, double gap) {}
 
     private void grow(int seed) {
         List<Float> spreads = new ArrayList<>();
         PriorityQueue<Offer> offers = new PriorityQueue<>((a, b) -> Double.compare(a.gap, b.gap));
-        for (int t = 0; t < spread.length; t++) {
-            if (between(mean, t, mean, seed) < 6) {
-                spreads.add(spread[t]);
+        for (int t = 0; t < known.length; t++) {
+            if (tiles.apart(t, seed) < 6) {
+                spreads.add(tiles.spread[t]);
             }
         }
         spreads.sort(null);
         double texture = spreads.get(spreads.size() / 2);
         reach = Math.max(5, Math.min(11, 3 + 1.6 * texture));
-        accept(seed, mean, seed, offers);
-        for (int t = 0; t < spread.length; t++) {
-            if (atRim(t) && between(mean, t, mean, seed) < reach && spread[t] < 1.5 * texture + 0.5) {
-                accept(t, mean, t, offers);
+        accept(seed, offers);
+        for (int t = 0; t < known.length; t++) {
+            if (tiles.isAtRim(t) && tiles.apart(t, seed) < reach && tiles.spread[t] < 1.5 * texture + 0.5) {
+                accept(t, offers);
             }
         }
         spread(offers);
@@ -148,10 +88,10 @@ final class Ground {
     /** Beyond a joint that stopped it the ground goes on, where tiles close by are very much like it. */
     private boolean crossed(double texture, PriorityQueue<Offer> offers) {
         boolean any = false;
-        for (int t = 0; t < spread.length; t++) {
-            if (!known[t] && spread[t] < 1.5 * texture + 0.5) {
+        for (int t = 0; t < known.length; t++) {
+            if (!known[t] && tiles.spread[t] < 1.5 * texture + 0.5) {
                 float[] guess = expected(t, ACROSS);
-                if (guess.length > 0 && like(t, guess) < LIKE * reach && settle(t)) {
+                if (guess.length > 0 && tiles.apart(t, guess) < LIKE * reach && settle(t)) {
                     offer(t, offers);
                     any = true;
                 }
@@ -160,16 +100,9 @@ final class Ground {
         return any;
     }
 
-    private double like(int tile, float[] guess) {
-        double dl = mean[0][tile] - guess[0];
-        double da = mean[1][tile] - guess[1];
-        double db = mean[2][tile] - guess[2];
-        return Math.sqrt(dl * dl + da * da + db * db);
-    }
-
-    private void accept(int tile, float[][] from, int at, PriorityQueue<Offer> offers) {
+    private void accept(int tile, PriorityQueue<Offer> offers) {
         for (int c = 0; c < 3; c++) {
-            colour[c][tile] = from[c][at];
+            colour[c][tile] = tiles.mean[c][tile];
         }
         known[tile] = true;
         offer(tile, offers);
@@ -182,7 +115,7 @@ final class Ground {
             for (int u = Math.max(0, x - 1); u <= Math.min(across - 1, x + 1); u++) {
                 int n = v * across + u;
                 if (!known[n]) {
-                    offers.add(new Offer(n, between(mean, n, colour, tile)));
+                    offers.add(new Offer(n, tiles.apart(n, colour, tile)));
                 }
             }
         }
@@ -239,10 +172,10 @@ final class Ground {
         double[] sum = new double[3];
         int count = 0;
         for (int i = 0; i < TILE * TILE; i++) {
-            int p = pixel(tile, i);
-            double dl = coarse.lab[0].data[p] - guess[0];
-            double da = coarse.lab[1].data[p] - guess[1];
-            double db = coarse.lab[2].data[p] - guess[2];
+            int p = tiles.pixel(tile, i);
+            double dl = tiles.coarse.lab[0].data[p] - guess[0];
+            double da = tiles.coarse.lab[1].data[p] - guess[1];
+            double db = tiles.coarse.lab[2].data[p] - guess[2];
             if (dl * dl + da * da + db * db < reach * reach) {
                 sum[0] += dl;
                 sum[1] += da;
@@ -263,7 +196,7 @@ final class Ground {
         while (more) {
             boolean[] next = known.clone();
             more = false;
-            for (int t = 0; t < spread.length; t++) {
+            for (int t = 0; t < known.length; t++) {
                 if (!known[t]) {
                     next[t] = average(t);
                     more |= next[t];
@@ -272,7 +205,7 @@ final class Ground {
             System.arraycopy(next, 0, known, 0, next.length);
         }
         for (int round = 0; round < 30; round++) {
-            for (int t = 0; t < spread.length; t++) {
+            for (int t = 0; t < known.length; t++) {
                 if (!fixed[t]) {
                     average(t);
                 }

@@ -52,19 +52,12 @@ record Interior(Lab colour, Lab ground, double spread, double contrast, Halves h
             for (int u = 0; u < samples.across; u++) {
                 int x = left + u * stride;
                 int y = low + v * stride;
-                if (wellInside(polygon, x + 0.5, y + 0.5)) {
+                if (Shapes.wellInside(polygon, x + 0.5, y + 0.5, INSET)) {
                     ground.at(x, y, under);
                     samples.put(u, v, coarse, y * coarse.width + x, under);
                 }
             }
         }
         return samples.interior();
-    }
-
-    private static boolean wellInside(List<Spot> polygon, double x, double y) {
-        return Shapes.inside(polygon, x - INSET, y)
-                && Shapes.inside(polygon, x + INSET, y)
-                && Shapes.inside(polygon, x, y - INSET)
-                && Shapes.inside(polygon, x, y + INSET);
     }
 }

@@ -49,6 +49,15 @@ final class Shapes {
         return in;
     }
 
+    /** Whether a place and those so far off it in four directions are inside. */
+    static boolean wellInside(List<Spot> corners, double x, double y, double inset) {
+        return inside(corners, x, y)
+                && inside(corners, x - inset, y)
+                && inside(corners, x + inset, y)
+                && inside(corners, x, y - inset)
+                && inside(corners, x, y + inset);
+    }
+
     /** Distance from a place to the line through two others. */
     static double off(Spot place, Spot a, Spot b) {
         double length = a.to(b);

@@ -41,13 +41,12 @@ final class Survey {
                 .flatMap(blob -> parted(blob, lens))
                 .toList();
         List<Blob> blobs = seen.stream().map(Seen::blob).toList();
-        List<Traced> traced = seen.stream().map(Seen::traced).toList();
         progress.at(0.6, "finding the " + sheet.name());
-        Rims rims = new Rims(picture, new EvenLight(picture, coarse, ground), new Occupied(coarse, blobs), (int)
-                Math.round(5 * step + 6));
-        traced = IntStream.range(0, blobs.size())
+        Rims rims = new Rims(
+                new EvenLight(picture, coarse, ground), new Occupied(coarse, blobs), (int) Math.round(5 * step + 6));
+        List<Traced> traced = IntStream.range(0, seen.size())
                 .parallel()
-                .mapToObj(laidOf(rims, traced, lens))
+                .mapToObj(i -> laid(rims, seen.get(i).traced(), i, lens))
                 .toList();
         Lens first = Straightness.estimated(lens, straightSides(blobs, traced), List.of(), 1.5 + step * 0.25);
         traced = again(traced, first);
@@ -121,22 +120,17 @@ final class Survey {
     }
 
     private Traced again(Traced traced, Lens lens) {
-        return Traced.close(
-                traced.corners(),
-                traced.fits().stream().map(Side.Fit::fringe).toList(),
-                new Sides(picture, (int) Math.round(step + 2)),
-                lens);
+        return close(
+                traced.corners(), traced.fits().stream().map(Side.Fit::fringe).toList(), lens);
     }
 
-    private java.util.function.IntFunction<Traced> laidOf(Rims rims, List<Traced> rough, Lens lens) {
-        return i -> {
-            Rims.Laid laid = rims.of(Corners.tidied(rough.get(i).corners(), 2 * step), i, lens);
-            return Traced.close(
-                    laid.corners(),
-                    laid.rims().stream().map(Rims.Rim::fringe).toList(),
-                    new Sides(picture, (int) Math.round(step + 2)),
-                    lens);
-        };
+    private Traced laid(Rims rims, Traced rough, int own, Lens lens) {
+        Rims.Laid laid = rims.of(Corners.tidied(rough.corners(), 2 * step), own, lens);
+        return close(laid.corners(), laid.rims().stream().map(Rims.Rim::fringe).toList(), lens);
+    }
+
+    private Traced close(List<Spot> corners, List<Double> fringe, Lens lens) {
+        return Traced.close(corners, fringe, new Sides(picture, (int) Math.round(step + 2)), lens);
     }
 
     private static List<Side> straightSides(List<Blob> blobs, List<Traced> traced) {

@@ -21,10 +21,14 @@ final class Telling {
     private static final int MOST = 5000;
 
     private final EvenLight light;
+    private final Occupied occupied;
+    private final int own;
     private final float[] cloth;
 
-    private Telling(EvenLight light, float[] cloth) {
+    private Telling(EvenLight light, Occupied occupied, int own, float[] cloth) {
         this.light = light;
+        this.occupied = occupied;
+        this.own = own;
         this.cloth = cloth;
     }
 
@@ -52,7 +56,7 @@ final class Telling {
             double other = q[i] / Math.max(1, outside) + UNSEEN;
             p[i] = (float) (one / (one + other));
         }
-        return new Telling(light, p);
+        return new Telling(light, occupied, own, p);
     }
 
     private static double learnInside(EvenLight light, List<Spot> corners, double inset, float[] to) {
@@ -65,7 +69,7 @@ final class Telling {
         double count = 0;
         for (double y = top + 0.5; y < low; y += stride) {
             for (double x = left + 0.5; x < right; x += stride) {
-                if (wellInside(corners, x, y, inset)) {
+                if (Shapes.wellInside(corners, x, y, inset)) {
                     light.at(x, y, colour);
                     put(to, colour, 1, 1);
                     count++;
@@ -73,14 +77,6 @@ final class Telling {
             }
         }
         return count;
-    }
-
-    private static boolean wellInside(List<Spot> polygon, double x, double y, double inset) {
-        return Shapes.inside(polygon, x, y)
-                && Shapes.inside(polygon, x - inset, y)
-                && Shapes.inside(polygon, x + inset, y)
-                && Shapes.inside(polygon, x, y - inset)
-                && Shapes.inside(polygon, x, y + inset);
     }
 
     private static double learnOutside(
@@ -139,6 +135,16 @@ final class Telling {
             out[i] = 0.25f * before + 0.5f * bins[i] + 0.25f * after;
         }
         return out;
+    }
+
+    /** Whether a raw place lies in the picture. */
+    boolean holds(Spot at) {
+        return light.holds(at);
+    }
+
+    /** Whether another piece lies at a raw place. */
+    boolean isOthers(double x, double y) {
+        return occupied.byOther(x, y, own);
     }
 
     /** How likely a raw place shows the piece, nought to one; {@code colour} is scratch. */

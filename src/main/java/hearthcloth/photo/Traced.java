@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * A polygon followed in the full picture: its corners in raw pixels and, for each side, how well it was found.
  *
- * @param fits one for each side, from corner i to the next; null-free: a side too short or too faint has an empty Side
+ * @param fits one for each side, from corner i to the next; a side too short or too faint has the line through its corners and no share
  */
 record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
 
@@ -51,7 +51,7 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             Line line = Line.through(lens.straight(rough.get(i)), lens.straight(rough.get((i + 1) % rough.size())));
             fits.add(new Side.Fit(line, near, near * 1.5, 0, 0));
         }
-        return new Traced(crossings(rough, fits, lens, leash), sides, fits);
+        return new Traced(crossings(rough, lines(fits), lens, leash), sides, fits);
     }
 
     /**
@@ -75,18 +75,27 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             }
             fits.add(fit.frayed(fringe.get(i)));
         }
-        return new Traced(crossings(corners, fits, lens, 4 * MOST_OFF), sides, fits);
+        return new Traced(crossings(corners, lines(fits), lens, 4 * MOST_OFF), sides, fits);
     }
 
-    private static List<Spot> crossings(List<Spot> rough, List<Side.Fit> fits, Lens lens, double leash) {
+    /**
+     * Where each side crosses the one before it.
+     *
+     * @param lines in straightened pixels
+     * @param leash a crossing farther off than this is none: the corner stays
+     */
+    static List<Spot> crossings(List<Spot> rough, List<Line> lines, Lens lens, double leash) {
         List<Spot> corners = new ArrayList<>();
         for (int i = 0; i < rough.size(); i++) {
-            Line before = fits.get(Math.floorMod(i - 1, fits.size())).line();
-            Line after = fits.get(i).line();
-            Spot cross = lens.bent(before.crossing(after));
+            Line before = lines.get(Math.floorMod(i - 1, lines.size()));
+            Spot cross = lens.bent(before.crossing(lines.get(i)));
             corners.add(cross.to(rough.get(i)) < leash ? cross : rough.get(i));
         }
         return corners;
+    }
+
+    private static List<Line> lines(List<Side.Fit> fits) {
+        return fits.stream().map(Side.Fit::line).toList();
     }
 
     /**

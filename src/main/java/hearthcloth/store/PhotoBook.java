@@ -19,10 +19,12 @@ public final class PhotoBook {
 
     private final Jdbi jdbi;
     private final Clock clock;
+    private final Turns turns;
 
     PhotoBook(Jdbi jdbi, Clock clock) {
         this.jdbi = jdbi;
         this.clock = clock;
+        this.turns = new Turns(jdbi, clock);
     }
 
     private static String book(String id) {
@@ -178,7 +180,7 @@ public final class PhotoBook {
             String before = PhotoCodec.text(now.read().orElseThrow().sorting());
             String after = PhotoCodec.text(sorting);
             write(handle, was.id(), after);
-            new Deeds(handle, clock).add(book(was.id()), label, new ClothEdit(before, after).text());
+            new Deeds(handle, clock).add(book(was.id()), label, new DocumentEdit(before, after).text());
         });
     }
 
@@ -219,30 +221,21 @@ public final class PhotoBook {
 
     /** What undo would take back, in words. */
     public Optional<String> undoable(String id) {
-        return jdbi.withHandle(
-                handle -> new Deeds(handle, clock).last(book(id), false).map(Deeds.Deed::label));
+        return turns.next(book(id), false);
     }
 
     /** What redo would do again, in words. */
     public Optional<String> redoable(String id) {
-        return jdbi.withHandle(
-                handle -> new Deeds(handle, clock).last(book(id), true).map(Deeds.Deed::label));
+        return turns.next(book(id), true);
     }
 
     /** Takes the last change back; the label of it, or empty where there is none. */
     public Optional<String> undo(String id) {
-        return turn(id, false);
+        return turns.turnDocument(book(id), false, (handle, document) -> write(handle, id, document));
     }
 
     /** Does again what was taken back. */
     public Optional<String> redo(String id) {
-        return turn(id, true);
-    }
-
-    private Optional<String> turn(String id, boolean again) {
-        return jdbi.inTransaction(handle -> new Deeds(handle, clock).turn(book(id), again, deed -> {
-            ClothEdit edit = ClothEdit.read(deed.change());
-            write(handle, id, again ? edit.after() : edit.before());
-        }));
+        return turns.turnDocument(book(id), true, (handle, document) -> write(handle, id, document));
     }
 }

@@ -32,10 +32,12 @@ public final class StashBook {
 
     private final Jdbi jdbi;
     private final Clock clock;
+    private final Turns turns;
 
     StashBook(Jdbi jdbi, Clock clock) {
         this.jdbi = jdbi;
         this.clock = clock;
+        this.turns = new Turns(jdbi, clock);
     }
 
     /** All pieces, in the order they came. */
@@ -184,14 +186,12 @@ public final class StashBook {
 
     /** What undo would take back, in words. */
     public Optional<String> undoable() {
-        return jdbi.withHandle(
-                handle -> new Deeds(handle, clock).last(BOOK, false).map(Deeds.Deed::label));
+        return turns.next(BOOK, false);
     }
 
     /** What redo would do again, in words. */
     public Optional<String> redoable() {
-        return jdbi.withHandle(
-                handle -> new Deeds(handle, clock).last(BOOK, true).map(Deeds.Deed::label));
+        return turns.next(BOOK, true);
     }
 
     /** Takes the last change back; the label of it, or empty where there is none. */
@@ -205,12 +205,12 @@ public final class StashBook {
     }
 
     private Optional<String> turn(boolean again) {
-        return jdbi.inTransaction(handle -> new Deeds(handle, clock).turn(BOOK, again, deed -> {
+        return turns.turn(BOOK, again, (handle, deed) -> {
             StashEdit edit = StashEdit.read(deed.label(), deed.change());
             StashEdit turned = again ? edit : edit.reversed();
             apply(handle, turned);
             asides(handle, turned);
-        }));
+        });
     }
 
     /** What comes and goes with the pieces. A picture she has changed since stays hers. */

@@ -3,17 +3,17 @@ package hearthcloth.store;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 
-/** One change of a cloth: the documents before and after it. */
-record ClothEdit(String before, String after) {
+/** One change of what is kept as a document: it before and after. */
+record DocumentEdit(String before, String after) {
 
     String text() {
         return Codec.object().put("before", before).put("after", after).toString();
     }
 
-    static ClothEdit read(String text) {
+    static DocumentEdit read(String text) {
         try {
             JsonNode node = Codec.JSON.readTree(text);
-            return new ClothEdit(
+            return new DocumentEdit(
                     Codec.field(node, "before").asText(),
                     Codec.field(node, "after").asText());
         } catch (JsonProcessingException e) {

@@ -1,0 +1,98 @@
+package hearthcloth.photo;
+
+/** A coarse picture in small square tiles: the mean colour of each, in CIELAB, and how much it varies within. */
+final class Tiles {
+
+    /** Side of a tile, in coarse pixels. */
+    static final int TILE = 8;
+
+    private static final double ALIKE = 8;
+
+    final Coarse coarse;
+    final int across;
+    final int down;
+    /** Three planes. */
+    final float[][] mean;
+
+    final float[] spread;
+
+    Tiles(Coarse coarse) {
+        this.coarse = coarse;
+        across = coarse.width / TILE;
+        down = coarse.height / TILE;
+        mean = new float[3][across * down];
+        spread = new float[across * down];
+        for (int t = 0; t < spread.length; t++) {
+            spread[t] = (float) Math.sqrt(Math.max(0, measured(t)));
+        }
+    }
+
+    /** Keeps a tile's mean; returns its variance. */
+    private double measured(int tile) {
+        double variance = 0;
+        for (int c = 0; c < 3; c++) {
+            double sum = 0;
+            double squares = 0;
+            for (int i = 0; i < TILE * TILE; i++) {
+                double v = coarse.lab[c].data[pixel(tile, i)];
+                sum += v;
+                squares += v * v;
+            }
+            double m = sum / (TILE * TILE);
+            mean[c][tile] = (float) m;
+            variance += squares / (TILE * TILE) - m * m;
+        }
+        return variance;
+    }
+
+    /** Where the i-th pixel of a tile lies in the coarse picture's planes. */
+    int pixel(int tile, int i) {
+        return (tile / across * TILE + i / TILE) * coarse.width + tile % across * TILE + i % TILE;
+    }
+
+    boolean isAtRim(int tile) {
+        int x = tile % across;
+        int y = tile / across;
+        return x < 2 || y < 2 || x >= across - 2 || y >= down - 2;
+    }
+
+    /** The tile at the rim with most tiles of like colour, those at the rim counting four times: a sheet is large and even. */
+    int commonest() {
+        int best = 0;
+        double most = -1;
+        for (int t = 0; t < spread.length; t++) {
+            double votes = 0;
+            for (int u = 0; u < spread.length && isAtRim(t); u += 3) {
+                if (apart(t, u) < ALIKE) {
+                    votes += isAtRim(u) ? 4 : 1;
+                }
+            }
+            if (votes > most) {
+                most = votes;
+                best = t;
+            }
+        }
+        return best;
+    }
+
+    /** Difference of two tiles' means (CIE 1976). */
+    double apart(int tile, int other) {
+        return apart(tile, mean, other);
+    }
+
+    /** Difference of a tile's mean from a place in other planes. */
+    double apart(int tile, float[][] planes, int at) {
+        return apart(tile, planes[0][at], planes[1][at], planes[2][at]);
+    }
+
+    double apart(int tile, float[] lab) {
+        return apart(tile, lab[0], lab[1], lab[2]);
+    }
+
+    private double apart(int tile, double l, double a, double b) {
+        double dl = mean[0][tile] - l;
+        double da = mean[1][tile] - a;
+        double db = mean[2][tile] - b;
+        return Math.sqrt(dl * dl + da * da + db * db);
+    }
+}
