@@ -64,7 +64,7 @@ final class Strip {
                 boolean other = t > 0 && telling.isOthers(x, y);
                 level[t + reach] = other ? Double.NaN : telling.at(x, y, colour);
                 for (int c = 0; c < 3; c++) {
-                    seen[3 * (t + reach) + c] = (float) colour[c];
+                    seen[3 * (t + reach) + c] = other ? Float.NaN : (float) colour[c];
                 }
             }
             colours.add(seen);
@@ -189,7 +189,7 @@ final class Strip {
         int count = 0;
         for (int s = 0; s < levels.size(); s++) {
             int at = t + (int) Math.round(ends[0] + (ends[1] - ends[0]) * shares.get(s));
-            if (at >= 0 && at <= 2 * reach) {
+            if (at >= 0 && at <= 2 * reach && !Float.isNaN(colours.get(s)[3 * at])) {
                 for (int c = 0; c < 3; c++) {
                     double v = colours.get(s)[3 * at + c];
                     sum[c] += v;
