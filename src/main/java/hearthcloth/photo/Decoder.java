@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
@@ -175,8 +176,8 @@ final class Decoder {
         int width = image.getWidth();
         int height = image.getHeight();
         Picture picture = turn >= 5 ? new Picture(height, width) : new Picture(width, height);
-        int[] line = new int[width];
-        for (int y = 0; y < height; y++) {
+        IntStream.range(0, height).parallel().forEach(y -> {
+            int[] line = new int[width];
             row(image, y, line);
             for (int x = 0; x < width; x++) {
                 int rgb = line[x];
@@ -188,7 +189,7 @@ final class Decoder {
                         : turn == 3 || turn == 4 ? height - 1 - y : y;
                 picture.put(u, v, rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255);
             }
-        }
+        });
         return picture;
     }
 

@@ -18,6 +18,9 @@ final class Rims {
     /** A fringe worth speaking of, in pixels. */
     private static final double FRINGE = 1.5;
 
+    /** A side that moved this share of the reach has been where the colours were learnt. */
+    private static final double FAR = 0.12;
+
     private final EvenLight light;
     private final Occupied occupied;
     private final int reach;
@@ -40,17 +43,20 @@ final class Rims {
     /** @param moved the farthest that a side has moved, in pixels */
     record Laid(List<Spot> corners, List<Rim> rims, double moved) {}
 
-    /** Lays all sides, again from where they came to lie while they move. */
+    /** Lays all sides, again from where they came to lie while they move; colours are learnt again when they moved far. */
     Laid of(List<Spot> rough, int own, Lens lens) {
-        Laid laid = once(rough, own, lens);
+        Telling telling = Telling.of(light, occupied, rough, own, reach);
+        Laid laid = once(rough, telling, lens);
         for (int round = 0; round < 3 && laid.moved() > 1.5; round++) {
-            laid = once(laid.corners(), own, lens);
+            telling = laid.moved() > FAR * reach
+                    ? Telling.of(light, occupied, laid.corners(), own, reach)
+                    : telling;
+            laid = once(laid.corners(), telling, lens);
         }
         return laid;
     }
 
-    private Laid once(List<Spot> corners, int own, Lens lens) {
-        Telling telling = Telling.of(light, occupied, corners, own, reach);
+    private Laid once(List<Spot> corners, Telling telling, Lens lens) {
         int outwards = Shapes.signedArea(corners) > 0 ? -1 : 1;
         List<Rim> rims = new ArrayList<>();
         double moved = 0;

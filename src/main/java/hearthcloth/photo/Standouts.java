@@ -100,8 +100,12 @@ final class Standouts {
      */
     private List<Blob> blobs() {
         withoutLines();
-        List<Blob> fine = followed(filled(opened(closed(1))));
-        List<Blob> bold = followed(filled(opened(closed(3))));
+        List<List<Blob>> both = IntStream.of(1, 3)
+                .parallel()
+                .mapToObj(radius -> followed(filled(opened(closed(radius)))))
+                .toList();
+        List<Blob> fine = both.get(0);
+        List<Blob> bold = both.get(1);
         List<Blob> out = new ArrayList<>(fine);
         for (Blob whole : bold) {
             List<Blob> parts = fine.stream().filter(part -> isPart(part, whole)).toList();

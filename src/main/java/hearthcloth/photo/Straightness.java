@@ -1,7 +1,7 @@
 package hearthcloth.photo;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Estimates lens distortion from the rule that cut edges are straight (plumb lines, after Brown 1971).
@@ -66,21 +66,20 @@ final class Straightness {
     private record Ask(double bow, double answer, double deviation) {}
 
     private static List<Ask> asks(Lens lens, List<Side> sides, List<Side> sheet, double near) {
-        Lens trial = lens.with(lens.kappa() + TRIAL, 0);
-        List<Ask> asks = new ArrayList<>();
-        for (Side side : sides) {
-            int n = side.places().size();
-            double length = n < 20 ? 0 : side.places().get(0).to(side.places().get(n - 1));
-            if (length < SHORTEST) {
-                continue;
-            }
-            double[] now = side.bow(lens, near);
-            if (now[2] > 0.5 * n) {
-                double wander = length * (sheet.contains(side) ? SHEET_BOW : CLOTH_BOW);
-                double answer = (side.bow(trial, near)[0] - now[0]) / TRIAL;
-                asks.add(new Ask(now[0], answer, Math.hypot(2 * now[1], wander)));
-            }
+        return sides.stream()
+                .parallel()
+                .flatMap(side -> ask(side, lens, sheet.contains(side) ? SHEET_BOW : CLOTH_BOW, near).stream())
+                .toList();
+    }
+
+    private static Optional<Ask> ask(Side side, Lens lens, double bow, double near) {
+        int n = side.places().size();
+        double length = n < 20 ? 0 : side.places().get(0).to(side.places().get(n - 1));
+        double[] now = length < SHORTEST ? new double[3] : side.bow(lens, near);
+        if (now[2] <= 0.5 * n) {
+            return Optional.empty();
         }
-        return asks;
+        double answer = (side.bow(lens.with(lens.kappa() + TRIAL, 0), near)[0] - now[0]) / TRIAL;
+        return Optional.of(new Ask(now[0], answer, Math.hypot(2 * now[1], length * bow)));
     }
 }

@@ -78,9 +78,11 @@ final class Survey {
         Interior chosen = Interior.of(traced.get(index).corners(), coarse, ground);
         double area = Math.abs(Shapes.signedArea(traced.get(index).corners()));
         for (Traced other : traced) {
+            if (Math.abs(Shapes.signedArea(other.corners())) < 1.5 * area) {
+                continue;
+            }
             Interior interior = Interior.of(other.corners(), coarse, ground);
-            if (Math.abs(Shapes.signedArea(other.corners())) > 1.5 * area
-                    && interior.colour().lightness() > chosen.colour().lightness() - 3
+            if (interior.colour().lightness() > chosen.colour().lightness() - 3
                     && interior.colour().chroma() < chosen.colour().chroma() + 2
                     && !interior.figured()) {
                 return false;

@@ -116,25 +116,32 @@ final class Telling {
         return Math.max(0, Math.min(BINS - 1, (int) (value / BIN)));
     }
 
+    /** Spreads counts over neighbouring bins, by 1 4 6 4 1 along each axis; lines of bins without a count are passed over. */
     private static float[] blurred(float[] bins) {
-        float[] out = bins;
+        float[] line = new float[BINS];
         for (int axis = 1; axis <= BINS * BINS; axis *= BINS) {
-            for (int round = 0; round < 2; round++) {
-                out = blurred(out, axis);
+            for (int plane = 0; plane < bins.length; plane += axis * BINS) {
+                for (int from = plane; from < plane + axis; from++) {
+                    blur(bins, from, axis, line);
+                }
             }
         }
-        return out;
+        return bins;
     }
 
-    private static float[] blurred(float[] bins, int axis) {
-        float[] out = new float[bins.length];
-        for (int i = 0; i < bins.length; i++) {
-            int at = i / axis % BINS;
-            float before = at > 0 ? bins[i - axis] : bins[i];
-            float after = at < BINS - 1 ? bins[i + axis] : bins[i];
-            out[i] = 0.25f * before + 0.5f * bins[i] + 0.25f * after;
+    private static void blur(float[] bins, int from, int axis, float[] line) {
+        float sum = 0;
+        for (int i = 0; i < BINS; i++) {
+            line[i] = bins[from + i * axis];
+            sum += line[i];
         }
-        return out;
+        for (int i = 0; i < BINS && sum > 0; i++) {
+            bins[from + i * axis] = (line[Math.max(0, i - 2)]
+                            + line[Math.min(BINS - 1, i + 2)]
+                            + 4 * (line[Math.max(0, i - 1)] + line[Math.min(BINS - 1, i + 1)])
+                            + 6 * line[i])
+                    / 16;
+        }
     }
 
     /** Whether a raw place lies in the picture. */

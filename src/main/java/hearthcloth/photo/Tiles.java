@@ -1,5 +1,8 @@
 package hearthcloth.photo;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
 /** A coarse picture in small square tiles: the mean colour of each, in CIELAB, and how much it varies within. */
 final class Tiles {
 
@@ -22,9 +25,9 @@ final class Tiles {
         down = coarse.height / TILE;
         mean = new float[3][across * down];
         spread = new float[across * down];
-        for (int t = 0; t < spread.length; t++) {
-            spread[t] = (float) Math.sqrt(Math.max(0, measured(t)));
-        }
+        IntStream.range(0, spread.length)
+                .parallel()
+                .forEach(t -> spread[t] = (float) Math.sqrt(Math.max(0, measured(t))));
     }
 
     /** Keeps a tile's mean; returns its variance. */
@@ -58,21 +61,23 @@ final class Tiles {
 
     /** The tile at the rim with most tiles of like colour, those at the rim counting four times: a sheet is large and even. */
     int commonest() {
+        int[] rim = IntStream.range(0, spread.length).filter(this::isAtRim).toArray();
+        int[] votes = Arrays.stream(rim).parallel().map(this::votes).toArray();
         int best = 0;
-        double most = -1;
-        for (int t = 0; t < spread.length; t++) {
-            double votes = 0;
-            for (int u = 0; u < spread.length && isAtRim(t); u += 3) {
-                if (apart(t, u) < ALIKE) {
-                    votes += isAtRim(u) ? 4 : 1;
-                }
-            }
-            if (votes > most) {
-                most = votes;
-                best = t;
+        for (int i = 0; i < rim.length; i++) {
+            best = votes[i] > votes[best] ? i : best;
+        }
+        return rim[best];
+    }
+
+    private int votes(int tile) {
+        int votes = 0;
+        for (int other = 0; other < spread.length; other += 3) {
+            if (apart(tile, other) < ALIKE) {
+                votes += isAtRim(other) ? 4 : 1;
             }
         }
-        return best;
+        return votes;
     }
 
     /** Difference of two tiles' means (CIE 1976). */
