@@ -37,8 +37,9 @@ final class Rims {
      *
      * @param line in straightened pixels
      * @param fringe how far threads reach beyond it, in pixels
+     * @param strip what it was laid by
      */
-    record Rim(Line line, double fringe) {}
+    record Rim(Line line, double fringe, Strip strip) {}
 
     /** @param moved the farthest that a side has moved, in pixels */
     record Laid(List<Spot> corners, List<Rim> rims, double moved) {}

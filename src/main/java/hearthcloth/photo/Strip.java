@@ -32,6 +32,8 @@ final class Strip {
     private final List<double[]> levels = new ArrayList<>();
     private final List<float[]> colours = new ArrayList<>();
     private final List<Double> shares = new ArrayList<>();
+    private double[][] gains = new double[0][0];
+    private double most;
 
     /** @param outwards the sign that {@link Line#off} has outside the piece */
     Strip(Telling telling, Spot a, Spot b, int outwards, Lens lens, int reach) {
@@ -102,7 +104,7 @@ final class Strip {
     /** How far outwards the best line lies at both ends of the side. */
     double[] best(double solid) {
         int n = 2 * reach + 1;
-        double[][] gains = new double[levels.size()][n + 1];
+        gains = new double[levels.size()][n + 1];
         for (int s = 0; s < gains.length; s++) {
             for (int t = 0; t < n; t++) {
                 double says = Math.max(-CLIP, Math.min(CLIP, levels.get(s)[t] - solid));
@@ -110,12 +112,12 @@ final class Strip {
             }
         }
         double[] best = {0, 0};
-        double most = -1e9;
+        most = -1e9;
         int step = Math.max(1, reach / 8);
         int thinned = Math.max(1, reach / 10);
         for (int p = -reach; p <= reach; p += step) {
             for (int q = -reach; q <= reach; q += step) {
-                double gain = gain(gains, p, q, thinned);
+                double gain = gain(p, q, thinned);
                 if (gain > most) {
                     most = gain;
                     best = new double[] {p, q};
@@ -123,23 +125,24 @@ final class Strip {
             }
         }
         for (double fine = step / 2.0; fine >= 0.25; fine /= 2) {
-            best = polished(gains, best, fine);
+            best = polished(best, fine);
         }
+        most = gain(best[0], best[1], 1);
         return best;
     }
 
-    private double[] polished(double[][] gains, double[] start, double step) {
+    private double[] polished(double[] start, double step) {
         double[] best = start;
-        double most = gain(gains, best[0], best[1], 1);
+        double highest = gain(best[0], best[1], 1);
         boolean better = true;
         while (better) {
             better = false;
             for (int[] move : MOVES) {
                 double p = best[0] + step * move[0];
                 double q = best[1] + step * move[1];
-                double gain = gain(gains, p, q, 1);
-                if (gain > most + 1e-9 && Math.abs(p) <= reach && Math.abs(q) <= reach) {
-                    most = gain;
+                double gain = gain(p, q, 1);
+                if (gain > highest + 1e-9 && Math.abs(p) <= reach && Math.abs(q) <= reach) {
+                    highest = gain;
                     best = new double[] {p, q};
                     better = true;
                 }
@@ -149,7 +152,7 @@ final class Strip {
     }
 
     /** What a line gains, by every so many places. */
-    private double gain(double[][] gains, double p, double q, int every) {
+    private double gain(double p, double q, int every) {
         double sum = 0;
         for (int s = 0; s < gains.length; s += every) {
             double at = Math.max(0, Math.min(2.0 * reach, reach + 0.5 + p + (q - p) * shares.get(s)));
@@ -157,6 +160,25 @@ final class Strip {
             sum += gains[s][t] + (gains[s][t + 1] - gains[s][t]) * (at - t);
         }
         return sum * every - 0.02 * (Math.abs(p) + Math.abs(q));
+    }
+
+    /**
+     * How much worse than the line last found another one parts cloth from ground: by how many pixels of surely told cloth
+     * or ground, in the mean of all places.
+     *
+     * @param other in pixels as straightened by {@code with}
+     */
+    double loss(Line other, Lens with) {
+        double gain = gain(outwards(other, a, with), outwards(other, b, with), 1);
+        return (most - gain) / CLIP / Math.max(1, levels.size());
+    }
+
+    /** How far outwards of one end of this strip a line runs. */
+    private double outwards(Line line, Spot end, Lens with) {
+        Spot raw = lens.bent(end);
+        double here = line.off(with.straight(raw));
+        double further = line.off(with.straight(raw.plus(nx, ny)));
+        return Math.abs(further - here) < 1e-6 ? 0 : here / (here - further);
     }
 
     Rims.Rim rim(double[] ends) {
@@ -168,7 +190,7 @@ final class Strip {
             last = t;
         }
         double fringe = Math.max(last - reach - SOFT, threads(ends));
-        return new Rims.Rim(Line.through(one, two), Math.max(0, fringe));
+        return new Rims.Rim(Line.through(one, two), Math.max(0, fringe), this);
     }
 
     /** How far out colours change along the side more than the ground's do: threads do, shade does not. */

@@ -44,16 +44,17 @@ final class Survey {
         progress.at(0.6, "finding the " + sheet.name());
         Rims rims = new Rims(
                 new EvenLight(picture, coarse, ground), new Occupied(coarse, blobs), (int) Math.round(5 * step + 6));
-        List<Traced> traced = IntStream.range(0, seen.size())
+        List<Rims.Laid> laid = IntStream.range(0, seen.size())
                 .parallel()
-                .mapToObj(i -> laid(rims, seen.get(i).traced(), i, lens))
+                .mapToObj(i -> rims.of(Corners.tidied(seen.get(i).traced().corners(), 2 * step), i, lens))
                 .toList();
+        List<Traced> traced = closed(laid, lens);
         Lens first = Straightness.estimated(lens, straightSides(blobs, traced), List.of(), 1.5 + step * 0.25);
-        traced = again(traced, first);
+        traced = closed(laid, first);
         SheetFinder.Found rough = found(first, blobs, traced);
         Lens second = Straightness.estimated(
                 first, straightSides(blobs, traced), traced.get(rough.index()).sides(), 1);
-        traced = again(traced, second);
+        traced = closed(laid, second);
         SheetFinder.Found found = found(second, blobs, traced);
         Scale scale = new Scale(
                 Plane.variants(second, found.corners(), sheet, found.size(), Math.hypot(found.deviation(), 0.15)),
@@ -117,22 +118,11 @@ final class Survey {
         return java.util.Objects.requireNonNull(best);
     }
 
-    private List<Traced> again(List<Traced> traced, Lens lens) {
-        return traced.stream().parallel().map(t -> again(t, lens)).toList();
-    }
-
-    private Traced again(Traced traced, Lens lens) {
-        return close(
-                traced.corners(), traced.fits().stream().map(Side.Fit::fringe).toList(), lens);
-    }
-
-    private Traced laid(Rims rims, Traced rough, int own, Lens lens) {
-        Rims.Laid laid = rims.of(Corners.tidied(rough.corners(), 2 * step), own, lens);
-        return close(laid.corners(), laid.rims().stream().map(Rims.Rim::fringe).toList(), lens);
-    }
-
-    private Traced close(List<Spot> corners, List<Double> fringe, Lens lens) {
-        return Traced.close(corners, fringe, new Sides(picture, (int) Math.round(step + 2)), lens);
+    private List<Traced> closed(List<Rims.Laid> laid, Lens lens) {
+        return laid.stream()
+                .parallel()
+                .map(l -> Traced.close(l.corners(), l.rims(), new Sides(picture, (int) Math.round(step + 2)), lens))
+                .toList();
     }
 
     private static List<Side> straightSides(List<Blob> blobs, List<Traced> traced) {

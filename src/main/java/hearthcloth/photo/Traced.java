@@ -19,6 +19,8 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
     private static final double LEAST_SHARE = 0.3;
     /** A sharp edge farther off than this is another one, in pixels. */
     private static final double MOST_OFF = 2.5;
+    /** A sharp edge that is worse by this many pixels of cloth or ground is a figure's, see {@link Strip#loss}. */
+    private static final double MOST_LOSS = 1.2;
     /** Of a frayed side, whose threads end sharply too. */
     private static final double FRAYED_OFF = 1.2;
     /** A fringe, in pixels. */
@@ -55,11 +57,12 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
     }
 
     /**
-     * Follows sides that lie nearly right already, closely. Where the picture shows no sharp edge there, a side stays.
+     * Follows sides that lie nearly right already, closely. Where the picture shows no sharp edge there, or one that has
+     * cloth outside it or ground inside, a side stays.
      *
-     * @param fringe how far threads reach beyond each side, in pixels
+     * @param rims how each side was laid
      */
-    static Traced close(List<Spot> corners, List<Double> fringe, Sides reader, Lens lens) {
+    static Traced close(List<Spot> corners, List<Rims.Rim> rims, Sides reader, Lens lens) {
         List<Side> sides = reader.of(corners);
         List<Side.Fit> fits = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {
@@ -70,10 +73,13 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
                     : new Side.Fit(Line.through(a, b), NEAR, BLUNT, 0, 0);
             double off =
                     Math.max(Math.abs(fit.line().off(a)), Math.abs(fit.line().off(b)));
-            if (fit.share() < LEAST_SHARE || off > (fringe.get(i) >= FRINGE ? FRAYED_OFF : MOST_OFF)) {
+            Rims.Rim rim = rims.get(i);
+            if (fit.share() < LEAST_SHARE
+                    || off > (rim.fringe() >= FRINGE ? FRAYED_OFF : MOST_OFF)
+                    || rim.strip().loss(fit.line(), lens) > MOST_LOSS) {
                 fit = new Side.Fit(Line.through(a, b), NEAR, BLUNT, fit.share() / 2, 0);
             }
-            fits.add(fit.frayed(fringe.get(i)));
+            fits.add(fit.frayed(rim.fringe()));
         }
         return new Traced(crossings(corners, lines(fits), lens, 4 * MOST_OFF), sides, fits);
     }
