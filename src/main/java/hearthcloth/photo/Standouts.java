@@ -3,7 +3,6 @@ package hearthcloth.photo;
 import boofcv.alg.filter.binary.BinaryImageOps;
 import boofcv.alg.filter.binary.Contour;
 import boofcv.struct.ConnectRule;
-import boofcv.struct.image.GrayS32;
 import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,10 +23,6 @@ final class Standouts {
 
     /** A shape that fills this much of its convex hull is compact. */
     private static final double COMPACT = 0.93;
-    /** Half the width of a line, and how long it must be to be no part of a piece, in coarse pixels. */
-    private static final int LINE = 5;
-
-    private static final double LINE_LENGTH = 80;
     /** Half the width of lines that are opened away, in coarse pixels. */
     private static final int OPENING = 3;
 
@@ -99,7 +94,7 @@ final class Standouts {
      * bolder closing makes into one compact shape is taken for one piece.
      */
     private List<Blob> blobs() {
-        withoutLines();
+        Joints.clear(mask, coarse, ground);
         List<Blob> fine = followed(filled(opened(closed(1))));
         List<Blob> bold = followed(filled(opened(closed(3))));
         List<Blob> out = new ArrayList<>(fine);
@@ -111,39 +106,6 @@ final class Standouts {
             }
         }
         return out;
-    }
-
-    /** Takes long narrow lines out of the mask: joints of boards and tiles, a grid; ends and tips of pieces are short. */
-    private void withoutLines() {
-        GrayU8 solid = BinaryImageOps.dilate8(BinaryImageOps.erode8(mask, LINE, null), LINE + 1, null);
-        GrayU8 narrow = new GrayU8(mask.width, mask.height);
-        for (int i = 0; i < mask.data.length; i++) {
-            narrow.data[i] = (byte) (mask.data[i] & ~solid.data[i] & 1);
-        }
-        GrayS32 labels = new GrayS32(mask.width, mask.height);
-        java.util.Set<Integer> longOnes = BinaryImageOps.contour(narrow, ConnectRule.EIGHT, labels).stream()
-                .filter(line -> span(line) > LINE_LENGTH)
-                .map(line -> labels.get(line.external.get(0).x, line.external.get(0).y))
-                .collect(java.util.stream.Collectors.toSet());
-        for (int i = 0; i < mask.data.length; i++) {
-            if (longOnes.contains(labels.data[i])) {
-                mask.data[i] = 0;
-            }
-        }
-    }
-
-    private static double span(Contour contour) {
-        int left = Integer.MAX_VALUE;
-        int right = 0;
-        int top = Integer.MAX_VALUE;
-        int low = 0;
-        for (var p : contour.external) {
-            left = Math.min(left, p.x);
-            right = Math.max(right, p.x);
-            top = Math.min(top, p.y);
-            low = Math.max(low, p.y);
-        }
-        return Math.hypot(right - left, low - top);
     }
 
     private GrayU8 closed(int radius) {
