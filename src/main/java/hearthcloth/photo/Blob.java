@@ -9,6 +9,9 @@ import java.util.List;
  */
 record Blob(List<Spot> rim, boolean cutOff) {
 
+    /** Half the angle of a tip. */
+    private static final double SLENDER_RAD = Math.toRadians(25);
+
     Blob {
         rim = List.copyOf(rim);
     }
@@ -16,6 +19,33 @@ record Blob(List<Spot> rim, boolean cutOff) {
     /** In square pixels. */
     double area() {
         return Math.abs(Shapes.signedArea(rim));
+    }
+
+    /**
+     * How many corners of a polygon have nothing of this shape in them. A tip is left out: what is slender is worn away on
+     * the way here.
+     *
+     * @param area that lacks at such a corner at least, in square pixels
+     */
+    int lacking(List<Spot> polygon, double area) {
+        int count = 0;
+        int n = polygon.size();
+        double sign = Math.signum(Shapes.signedArea(polygon));
+        for (int i = 0; i < n; i++) {
+            Spot corner = polygon.get(i);
+            Line in = Line.through(polygon.get(Math.floorMod(i - 1, n)), corner);
+            Line out = Line.through(corner, polygon.get((i + 1) % n));
+            double sine = sign * in.sine(out);
+            double half = 0.5 * Math.acos(Math.max(-1, Math.min(1, -(in.dx() * out.dx() + in.dy() * out.dy()))));
+            if (sine > 0 && half > SLENDER_RAD) {
+                double deep = Math.sqrt(2 * area / sine) * Math.cos(half);
+                double x = out.dx() - in.dx();
+                double y = out.dy() - in.dy();
+                double length = Math.hypot(x, y);
+                count += Shapes.inside(rim, corner.x() + deep * x / length, corner.y() + deep * y / length) ? 0 : 1;
+            }
+        }
+        return count;
     }
 
     /** A place inside, for a shape that is not too bent. */

@@ -14,6 +14,8 @@ public record Doubt(Kind kind, String sentence) {
         FAINT,
         FAR,
         FRAYED,
-        UNEVEN
+        UNEVEN,
+        /** Something is wrong with the sheet that all sizes hang on. */
+        SHEET
     }
 }

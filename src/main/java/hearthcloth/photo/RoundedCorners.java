@@ -1,47 +1,107 @@
 package hearthcloth.photo;
 
-import java.util.List;
+import java.util.Arrays;
 
 /**
- * Tells a card from a scrap of the same proportions by its rounded corners: just inside where the sides would cross, a
- * card already shows the ground.
+ * Tells a card from a scrap of the same proportions by its rounded corners.
+ *
+ * <p>A sharp corner covers what its two sides cover together, however soft the picture is: the product of how each side
+ * fades out a little farther along. What is missing of that is the part a rounded corner leaves to the ground,
+ * (1 − π/4) r². Counting an area, it needs no finer picture than finding the sides does.
  */
 final class RoundedCorners {
 
-    /** Where to look, in millimetres in from both sides: outside the arc, inside a sharp corner. */
-    private static final double PROBE_MM = 0.55;
+    /** What is looked at: from so far outside both sides to so far inside, in millimetres. */
+    private static final double OUTSIDE_MM = -1.2;
 
-    private static final double INSIDE_MM = 5;
-    private static final double OUTSIDE_MM = -2.5;
+    private static final double INSIDE_MM = 4.2;
+    /** Where the sides are straight already, and the card's own colour is read. */
+    private static final double STRAIGHT_MM = 5;
 
-    private RoundedCorners() {}
+    private static final int STRAIGHT_COUNT = 9;
+    private static final double GROUND_MM = -2.4;
+    private static final double STEP_MM = 0.45;
 
-    /** Nought when all four corners are rounded, one when all are sharp. */
-    static double sharpness(Picture picture, Plane plane, Plane.Turned size) {
-        double sum = 0;
-        for (Spot corner : Plane.rectangle(size.width(), size.height())) {
-            double right = corner.x() > 0 ? -1 : 1;
-            double below = corner.y() > 0 ? -1 : 1;
-            double[] in = colour(picture, plane, corner.plus(right * INSIDE_MM, below * INSIDE_MM));
-            double[] out = colour(picture, plane, corner.plus(right * OUTSIDE_MM, below * OUTSIDE_MM));
-            double[] probe = colour(picture, plane, corner.plus(right * PROBE_MM, below * PROBE_MM));
-            double top = 0;
-            double bottom = 1;
-            for (int c = 0; c < 3; c++) {
-                top += (probe[c] - out[c]) * (in[c] - out[c]);
-                bottom += (in[c] - out[c]) * (in[c] - out[c]);
-            }
-            sum += Math.max(0, Math.min(1, top / bottom));
+    private final Picture picture;
+    private final Plane plane;
+    private final Spot corner;
+    private final double right;
+    private final double below;
+    private final double[] in;
+    private final double[] out;
+
+    private RoundedCorners(Picture picture, Plane plane, Spot corner) {
+        this.picture = picture;
+        this.plane = plane;
+        this.corner = corner;
+        right = corner.x() > 0 ? -1 : 1;
+        below = corner.y() > 0 ? -1 : 1;
+        in = new double[3];
+        out = new double[3];
+        for (int i = 0; i < STRAIGHT_COUNT; i++) {
+            double t = STRAIGHT_MM + i * STEP_MM;
+            add(STRAIGHT_MM, t, 0.5 / STRAIGHT_COUNT, in);
+            add(t, STRAIGHT_MM, 0.5 / STRAIGHT_COUNT, in);
+            add(GROUND_MM, t, 0.5 / STRAIGHT_COUNT, out);
+            add(t, GROUND_MM, 0.5 / STRAIGHT_COUNT, out);
         }
-        return sum / 4;
     }
 
-    private static double[] colour(Picture picture, Plane plane, Spot floor) {
-        Spot raw = plane.raw(floor);
-        double[] sum = new double[3];
-        for (Spot at : List.of(raw, raw.plus(0.5, 0), raw.plus(-0.5, 0), raw.plus(0, 0.5), raw.plus(0, -0.5))) {
-            picture.add(at.x(), at.y(), 0.2, sum);
+    /** About nought when the corners are sharp, about one when they are rounded by {@code radiusMm}; one may be odd. */
+    static double roundness(Picture picture, Plane plane, Plane.Turned size, double radiusMm) {
+        double missing = (1 - Math.PI / 4) * radiusMm * radiusMm;
+        double[] each = Plane.rectangle(size.width(), size.height()).stream()
+                .mapToDouble(corner -> new RoundedCorners(picture, plane, corner).missingMm2() / missing)
+                .sorted()
+                .toArray();
+        return (each[1] + each[2]) / 2;
+    }
+
+    private double missingMm2() {
+        int n = (int) Math.ceil((INSIDE_MM - OUTSIDE_MM) / STEP_MM);
+        double[] across = new double[n];
+        double[] along = new double[n];
+        Arrays.setAll(across, i -> side(i, true));
+        Arrays.setAll(along, i -> side(i, false));
+        double missing = 0;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                missing += across[i] * along[j] - cover(mm(i), mm(j));
+            }
         }
-        return sum;
+        return missing * STEP_MM * STEP_MM;
+    }
+
+    private static double mm(int i) {
+        return OUTSIDE_MM + (i + 0.5) * STEP_MM;
+    }
+
+    /** How much of a place so deep under a side is covered, where that side is straight. */
+    private double side(int depth, boolean left) {
+        double sum = 0;
+        for (int i = 0; i < STRAIGHT_COUNT; i++) {
+            double t = STRAIGHT_MM + i * STEP_MM;
+            sum += left ? cover(mm(depth), t) : cover(t, mm(depth));
+        }
+        return sum / STRAIGHT_COUNT;
+    }
+
+    /** One for the card's colour, nought for the ground's. */
+    private double cover(double u, double v) {
+        double[] seen = new double[3];
+        add(u, v, 1, seen);
+        double top = 0;
+        double bottom = 1;
+        for (int c = 0; c < 3; c++) {
+            double apart = in[c] - out[c];
+            top += (seen[c] - out[c]) * apart;
+            bottom += apart * apart;
+        }
+        return Math.max(-0.3, Math.min(1.3, top / bottom));
+    }
+
+    private void add(double u, double v, double weight, double[] sum) {
+        Spot at = plane.raw(corner.plus(right * u, below * v));
+        picture.add(at.x(), at.y(), weight, sum);
     }
 }

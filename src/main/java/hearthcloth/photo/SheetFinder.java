@@ -1,25 +1,37 @@
 package hearthcloth.photo;
 
+import hearthcloth.measure.Unit;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 
 /**
- * Finds the reference among the shapes: a four-sided one that a camera could have made of the sheet's proportions; of
- * several, the whitest and plainest when the sheet is paper, the truest in proportion otherwise.
+ * Finds what may be the reference among the shapes: four-sided ones that a camera could have made of the sheet's
+ * proportions, with corners as round as its own; {@link SheetChoice} says which of them it is.
  */
 final class SheetFinder {
 
     /** How far proportions and right angles may be off, as a share; A4 and Letter are 0.09 apart. */
     private static final double MOST_SKEW = 0.045;
 
-    /** What sharp corners cost a shape that should have rounded ones: enough to rule it out. */
-    private static final double SHARP_COST = 40;
+    /** How far they are off at most when nothing is wrong, and what so many pixels at an end of a side add. */
+    private static final double USUAL_SKEW = 0.015;
 
+    private static final double SKEW_PIXELS = 1.5;
+    /** A card whose corners are less round than half way from sharp is none, */
+    private static final double LEAST_ROUND = 0.5;
+    /** and on fewer pixels to a millimetre that cannot be told. */
+    private static final double ROUND_PIXELS = 1;
+    /** The longer side of a picture shows no more of the floor when somebody stands and holds the camera: 2.5 m, tele lens or not. */
+    private static final double MOST_SEEN_MM = 3500;
+
+    private static final double MOST_SCORE = 6;
     /** How much more being large counts when any rectangle may be the reference. */
     private static final double LARGER = 3;
+    /** Cards are printed: how little being plain counts for them. */
+    private static final double PRINTED = 0.25;
 
     private final Picture picture;
     private final Coarse coarse;
@@ -43,21 +55,58 @@ final class SheetFinder {
      * @param corners raw pixels, matching (0,0), (w,0), (w,h), (0,h) of {@code size}
      * @param skew what is left of wrong proportions
      */
-    record Found(int index, List<Spot> corners, Plane.Turned size, double skew, double score, double deviation) {}
+    record Found(int index, List<Spot> corners, Plane.Turned size, double skew, double score, double deviation) {
+
+        /** In square pixels. */
+        double area() {
+            return Math.abs(Shapes.signedArea(corners));
+        }
+
+        /** The most that {@link #skew} is when nothing is wrong: a short side's ends are known less well. */
+        double usualSkew() {
+            double shortest = Double.MAX_VALUE;
+            for (int i = 0; i < 4; i++) {
+                shortest = Math.min(shortest, corners.get(i).to(corners.get((i + 1) % 4)));
+            }
+            return USUAL_SKEW + SKEW_PIXELS / shortest;
+        }
+    }
 
     /** @param shapes traced polygons, of any number of corners; a cut-off one is an empty place in the list */
-    Optional<Found> among(List<Traced> shapes, Sheet sheet) {
+    List<Found> among(List<Traced> shapes, Sheet sheet) {
         List<Found> found = new ArrayList<>();
         for (int i = 0; i < shapes.size(); i++) {
             Traced shape = shapes.get(i);
             if (shape.corners().size() == 4 && convex(shape.corners())) {
                 Found candidate = candidate(i, shape, sheet);
-                if (candidate.skew <= MOST_SKEW && candidate.score < 6) {
+                if (candidate.skew <= MOST_SKEW && candidate.score < MOST_SCORE && isPlausible(candidate, sheet)) {
                     found.add(candidate);
                 }
             }
         }
-        return found.stream().min(Comparator.comparingDouble(Found::score));
+        return found;
+    }
+
+    /** How far a shape is from what a camera can make of another sheet's proportions. */
+    double skew(Found found, Sheet other) {
+        boolean wide = found.size.width() > found.size.height();
+        return skew(found.corners, wide ? lying(other) : upright(other));
+    }
+
+    /** The floor as it shows when this is the sheet. */
+    Plane plane(Found found) {
+        return Plane.of(lens, found.corners, found.size.width(), found.size.height());
+    }
+
+    private boolean isPlausible(Found found, Sheet sheet) {
+        double pixels = Math.sqrt(found.area() / (found.size.width() * found.size.height()));
+        if (Math.max(picture.width, picture.height) > MOST_SEEN_MM * pixels) {
+            return false;
+        }
+        double radius = sheet.cornerRadius().in(Unit.MILLIMETRE);
+        return radius == 0
+                || (pixels >= ROUND_PIXELS
+                        && RoundedCorners.roundness(picture, plane(found), found.size, radius) >= LEAST_ROUND);
     }
 
     private static boolean convex(List<Spot> corners) {
@@ -73,27 +122,32 @@ final class SheetFinder {
         return true;
     }
 
+    private static Plane.Turned upright(Sheet sheet) {
+        return new Plane.Turned(
+                Math.min(sheet.widthMm(), sheet.heightMm()), Math.max(sheet.widthMm(), sheet.heightMm()));
+    }
+
+    private static Plane.Turned lying(Sheet sheet) {
+        return new Plane.Turned(
+                Math.max(sheet.widthMm(), sheet.heightMm()), Math.min(sheet.widthMm(), sheet.heightMm()));
+    }
+
     private Found candidate(int index, Traced shape, Sheet sheet) {
         List<Spot> corners = new ArrayList<>(shape.corners());
         if (Shapes.signedArea(corners) < 0) {
-            java.util.Collections.reverse(corners);
+            Collections.reverse(corners);
         }
-        Plane.Turned upright = new Plane.Turned(sheet.widthMm(), sheet.heightMm());
-        Plane.Turned lying = new Plane.Turned(sheet.heightMm(), sheet.widthMm());
-        double one = skew(corners, upright);
-        double two = skew(corners, lying);
-        double skew = Math.min(one, two);
+        double one = skew(corners, upright(sheet));
+        double two = skew(corners, lying(sheet));
+        Plane.Turned size = one <= two ? upright(sheet) : lying(sheet);
         double scatter =
                 shape.fits().stream().mapToDouble(Side.Fit::scatter).average().orElse(9);
-        double score = skew / MOST_SKEW * (sheet.white() ? 1 : 3) + scatter / 3 + plainness(corners, sheet.white());
-        double share = Math.abs(Shapes.signedArea(corners)) / (lens.unit() * lens.unit());
+        Found found = new Found(index, corners, size, Math.min(one, two), 0, shape.worstDeviation());
+        double share = found.area() / (lens.unit() * lens.unit());
+        double plain = plainness(corners, sheet.white()) * (sheet.cornerRadius().isPositive() ? PRINTED : 1);
+        double score = 2 * found.skew / found.usualSkew() + scatter / 3 + plain;
         score -= (sheet.white() ? 1 : LARGER) * (Math.log10(share) + 2);
-        Plane.Turned size = one <= two ? upright : lying;
-        if (sheet.cornerRadius().isPositive() && skew <= MOST_SKEW) {
-            Plane plane = Plane.of(lens, corners, size.width(), size.height());
-            score += SHARP_COST * Math.max(0, RoundedCorners.sharpness(picture, plane, size) - 0.5);
-        }
-        return new Found(index, corners, size, skew, score, shape.worstDeviation());
+        return new Found(index, corners, size, found.skew, score, found.deviation);
     }
 
     private double skew(List<Spot> corners, Plane.Turned size) {

@@ -3,7 +3,6 @@ package hearthcloth.photo;
 import boofcv.alg.filter.binary.BinaryImageOps;
 import boofcv.alg.filter.binary.Contour;
 import boofcv.struct.ConnectRule;
-import boofcv.struct.image.GrayS32;
 import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,10 +23,6 @@ final class Standouts {
 
     /** A shape that fills this much of its convex hull is compact. */
     private static final double COMPACT = 0.93;
-    /** Half the width of a line, and how long it must be to be no part of a piece, in coarse pixels. */
-    private static final int LINE = 5;
-
-    private static final double LINE_LENGTH = 80;
     /** Half the width of lines that are opened away, in coarse pixels. */
     private static final int OPENING = 3;
 
@@ -95,21 +90,28 @@ final class Standouts {
     }
 
     /**
-     * What stands out, without lines and lint. Figured cloth may fall apart where a figure looks like the ground: what a
-     * bolder closing makes into one compact shape is taken for one piece.
+     * What stands out, without lines and lint. Figured cloth may fall apart where a figure looks like the ground: what
+     * closing makes into one shape is taken for one piece, and what a bolder closing makes into one compact shape, unless
+     * {@link Neighbours} tells pieces that lie close together.
      */
     private List<Blob> blobs() {
-        withoutLines();
-        List<List<Blob>> both = IntStream.of(1, 3)
+        Joints.clear(mask, coarse, ground);
+        List<List<Blob>> found = IntStream.of(0, 1, 3)
                 .parallel()
                 .mapToObj(radius -> followed(filled(opened(closed(radius)))))
                 .toList();
-        List<Blob> fine = both.get(0);
-        List<Blob> bold = both.get(1);
-        List<Blob> out = new ArrayList<>(fine);
-        for (Blob whole : bold) {
-            List<Blob> parts = fine.stream().filter(part -> isPart(part, whole)).toList();
-            if (parts.isEmpty() || (parts.size() > 1 && whole.area() > COMPACT * Shapes.hullArea(whole.rim()))) {
+        Neighbours neighbours = new Neighbours(coarse, ground);
+        List<Blob> out = new ArrayList<>();
+        for (Blob whole : found.get(1)) {
+            List<Blob> parts = neighbours.within(whole, partsOf(whole, found.get(0)));
+            out.addAll(parts.isEmpty() ? List.of(whole) : parts);
+        }
+        for (Blob whole : found.get(2)) {
+            List<Blob> parts = partsOf(whole, out);
+            if (parts.isEmpty()
+                    || (parts.size() > 1
+                            && whole.area() > COMPACT * Shapes.hullArea(whole.rim())
+                            && neighbours.within(whole, parts).isEmpty())) {
                 out.removeAll(parts);
                 out.add(whole);
             }
@@ -117,41 +119,12 @@ final class Standouts {
         return out;
     }
 
-    /** Takes long narrow lines out of the mask: joints of boards and tiles, a grid; ends and tips of pieces are short. */
-    private void withoutLines() {
-        GrayU8 solid = BinaryImageOps.dilate8(BinaryImageOps.erode8(mask, LINE, null), LINE + 1, null);
-        GrayU8 narrow = new GrayU8(mask.width, mask.height);
-        for (int i = 0; i < mask.data.length; i++) {
-            narrow.data[i] = (byte) (mask.data[i] & ~solid.data[i] & 1);
-        }
-        GrayS32 labels = new GrayS32(mask.width, mask.height);
-        java.util.Set<Integer> longOnes = BinaryImageOps.contour(narrow, ConnectRule.EIGHT, labels).stream()
-                .filter(line -> span(line) > LINE_LENGTH)
-                .map(line -> labels.get(line.external.get(0).x, line.external.get(0).y))
-                .collect(java.util.stream.Collectors.toSet());
-        for (int i = 0; i < mask.data.length; i++) {
-            if (longOnes.contains(labels.data[i])) {
-                mask.data[i] = 0;
-            }
-        }
-    }
-
-    private static double span(Contour contour) {
-        int left = Integer.MAX_VALUE;
-        int right = 0;
-        int top = Integer.MAX_VALUE;
-        int low = 0;
-        for (var p : contour.external) {
-            left = Math.min(left, p.x);
-            right = Math.max(right, p.x);
-            top = Math.min(top, p.y);
-            low = Math.max(low, p.y);
-        }
-        return Math.hypot(right - left, low - top);
+    private static List<Blob> partsOf(Blob whole, List<Blob> blobs) {
+        return blobs.stream().filter(part -> isPart(part, whole)).toList();
     }
 
     private GrayU8 closed(int radius) {
-        return BinaryImageOps.erode8(BinaryImageOps.dilate8(mask, radius, null), radius, null);
+        return radius == 0 ? mask : BinaryImageOps.erode8(BinaryImageOps.dilate8(mask, radius, null), radius, null);
     }
 
     /** A bent shape's middle may lie outside it; then it is told by filling the same box. */

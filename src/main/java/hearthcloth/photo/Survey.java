@@ -12,6 +12,11 @@ final class Survey {
     /** How far a rim may be off its polygon, in coarse pixels. */
     private static final double[] TOLERANCES = {2.2, 3.5, 6, 9, 13};
 
+    /** What a corner with no cloth in it counts against a polygon, see {@link Traced#misfit}, */
+    private static final double EMPTY_CORNER = 0.1;
+    /** and how much must lack there, in square coarse pixels: about what the mask's opening takes from a sharp corner, twice. */
+    private static final double EMPTY_AREA = 20;
+
     private final Picture picture;
     private final Optional<Double> focalShare;
     private final Sheet sheet;
@@ -51,45 +56,31 @@ final class Survey {
         List<Traced> traced = closed(laid, lens);
         Lens first = Straightness.estimated(lens, straightSides(blobs, traced), List.of(), 1.5 + step * 0.25);
         traced = closed(laid, first);
-        SheetFinder.Found rough = found(first, blobs, traced);
+        SheetFinder.Found rough = choice(first).likeliest(uncut(blobs, traced));
         Lens second = Straightness.estimated(
                 first, straightSides(blobs, traced), traced.get(rough.index()).sides(), 1);
         traced = closed(laid, second);
-        SheetFinder.Found found = found(second, blobs, traced);
+        SheetChoice.Chosen chosen = choice(second).sure(traced, uncut(blobs, traced));
+        SheetFinder.Found found = chosen.found();
         Scale scale = new Scale(
                 Plane.variants(second, found.corners(), sheet, found.size(), Math.hypot(found.deviation(), 0.15)),
                 found,
                 picture);
         progress.at(0.8, "measuring");
-        return new Reading.Read(new Pieces(coarse, ground, scale, sheet).of(blobs, traced, found.index()), scale);
+        List<Piece> pieces = new Pieces(coarse, ground, scale, sheet)
+                .of(blobs, traced, found.index()).stream()
+                        .map(piece -> doubted(piece, chosen.doubts()))
+                        .toList();
+        return new Reading.Read(pieces, scale);
     }
 
-    private SheetFinder.Found found(Lens lens, List<Blob> blobs, List<Traced> traced) {
-        return new SheetFinder(picture, coarse, lens, focalShare)
-                .among(uncut(blobs, traced), sheet)
-                .filter(found -> !sheet.white() || isWhitest(found.index(), traced))
-                .orElseThrow(
-                        () -> new RefusedException("No " + sheet.name() + " was found. Lay it flat among the pieces,"
-                                + " whole in the picture, touching nothing, on ground that it stands out from, and take the picture"
-                                + " from above."));
+    private SheetChoice choice(Lens lens) {
+        return new SheetChoice(new SheetFinder(picture, coarse, lens, focalShare), sheet, coarse, ground);
     }
 
-    /** False when a larger shape is as white: then that is the sheet, but something touches it or it is cut off. */
-    private boolean isWhitest(int index, List<Traced> traced) {
-        Interior chosen = Interior.of(traced.get(index).corners(), coarse, ground);
-        double area = Math.abs(Shapes.signedArea(traced.get(index).corners()));
-        for (Traced other : traced) {
-            if (Math.abs(Shapes.signedArea(other.corners())) < 1.5 * area) {
-                continue;
-            }
-            Interior interior = Interior.of(other.corners(), coarse, ground);
-            if (interior.colour().lightness() > chosen.colour().lightness() - 3
-                    && interior.colour().chroma() < chosen.colour().chroma() + 2
-                    && !interior.figured()) {
-                return false;
-            }
-        }
-        return true;
+    private static Piece doubted(Piece piece, List<Doubt> more) {
+        List<Doubt> doubts = Stream.concat(more.stream(), piece.doubts().stream()).toList();
+        return new Piece(piece.number(), piece.outline(), piece.usable(), piece.look(), doubts);
     }
 
     private record Seen(Blob blob, Traced traced) {}
@@ -107,13 +98,16 @@ final class Survey {
     private Traced simplest(Blob blob, Lens lens) {
         Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2));
         Traced best = null;
+        double least = Double.MAX_VALUE;
         for (double tolerance : TOLERANCES) {
             List<Spot> corners = Corners.of(blob.rim(), tolerance * step);
             if (best != null && corners.size() == best.corners().size()) {
                 continue;
             }
             Traced traced = Traced.of(corners, reader, lens, 2 + step * 0.5, 3 * step);
-            best = best == null || traced.misfit() < best.misfit() ? traced : best;
+            double misfit = traced.misfit() + EMPTY_CORNER * blob.lacking(traced.corners(), EMPTY_AREA * step * step);
+            best = misfit < least ? traced : best;
+            least = Math.min(least, misfit);
         }
         return java.util.Objects.requireNonNull(best);
     }

@@ -114,7 +114,7 @@ final class Scenes {
     }
 
     /** Rounded corners of 3.18 mm, the middle of what ISO/IEC 7810 allows, each in six short chords. */
-    private static List<double[]> card(double[] at, double turn) {
+    static List<double[]> card(double[] at, double turn) {
         double radius = 3.18;
         double[][] corners = new double[28][];
         for (int i = 0; i < 28; i++) {
@@ -150,7 +150,7 @@ final class Scenes {
         return new double[] {(chance.nextDouble() - 0.5) * across * 1.1, (chance.nextDouble() - 0.5) * across * 0.9};
     }
 
-    private static List<double[]> box(double[] at, double w, double h, double turn) {
+    static List<double[]> box(double[] at, double w, double h, double turn) {
         return turned(at, turn, new double[][] {{-w / 2, -h / 2}, {w / 2, -h / 2}, {w / 2, h / 2}, {-w / 2, h / 2}});
     }
 

@@ -1,0 +1,178 @@
+package hearthcloth.photo;
+
+import boofcv.alg.filter.binary.BinaryImageOps;
+import boofcv.alg.filter.binary.Contour;
+import boofcv.struct.ConnectRule;
+import boofcv.struct.image.GrayS32;
+import boofcv.struct.image.GrayU8;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Takes the ground's own lines out of what stands out from it: joints of boards and tiles, a grid.
+ *
+ * <p>Long narrow lines are none of the pieces; ends and tips of pieces are short. Where such lines are of one colour, what
+ * else is narrow and of that colour is more of the same: stretches between pieces, crossings, joints that are wider near
+ * the camera.
+ */
+final class Joints {
+
+    /** Half the width of a line, and how long it must be to be no part of a piece, in coarse pixels. */
+    private static final int LINE = 5;
+
+    private static final double LENGTH = 80;
+    /** The most that half the width of a line may be when its colour is known, and how long it must be. */
+    private static final int WIDE = 9;
+
+    private static final double WIDE_LENGTH = 30;
+    /** So much wider than on the whole may a joint be that lies nearer, or where two cross. */
+    private static final double WIDER = 2.2;
+    /** How far lines may be from their common colour, as a CIELAB difference from the ground. */
+    private static final double SCATTER = 7;
+    /** Soft edges of a joint lie between it and the ground: shares of its difference that count as its colour. */
+    private static final double LEAST_SHARE = 0.25;
+
+    private static final double MOST_SHARE = 1.5;
+
+    /** So large a share of lines is of one colour, where they are joints. */
+    private static final double MOST = 2.0 / 3;
+
+    private final Coarse coarse;
+    private final Ground ground;
+    private final GrayU8 mask;
+
+    private Joints(Coarse coarse, Ground ground, GrayU8 mask) {
+        this.coarse = coarse;
+        this.ground = ground;
+        this.mask = mask;
+    }
+
+    /** Clears lines in {@code mask}. */
+    static void clear(GrayU8 mask, Coarse coarse, Ground ground) {
+        Joints joints = new Joints(coarse, ground, mask);
+        GrayU8 whole = mask.clone();
+        Lines lines = joints.lines(joints.narrow(mask, LINE), LENGTH);
+        joints.clear(lines);
+        int wide = (int) Math.min(WIDE, Math.round(WIDER * lines.halfWidth()));
+        if (wide > LINE) {
+            joints.colour(lines).ifPresent(grout -> {
+                GrayU8 narrow = joints.narrow(whole, wide);
+                joints.keep(narrow, grout);
+                joints.clear(joints.lines(narrow, WIDE_LENGTH));
+            });
+        }
+    }
+
+    private GrayU8 narrow(GrayU8 of, int half) {
+        GrayU8 solid = BinaryImageOps.dilate8(BinaryImageOps.erode8(of, half, null), half + 1, null);
+        for (int i = 0; i < of.data.length; i++) {
+            solid.data[i] = (byte) (of.data[i] & ~solid.data[i] & 1);
+        }
+        return solid;
+    }
+
+    /**
+     * Connected narrow shapes that are long.
+     *
+     * @param labels which shape is where
+     * @param which of them are long
+     * @param halfWidth on the whole, in coarse pixels
+     */
+    private record Lines(GrayS32 labels, Set<Integer> which, double halfWidth) {}
+
+    private Lines lines(GrayU8 narrow, double length) {
+        GrayS32 labels = new GrayS32(mask.width, mask.height);
+        Set<Integer> which = new HashSet<>();
+        long around = 0;
+        for (Contour line : BinaryImageOps.contour(narrow, ConnectRule.EIGHT, labels)) {
+            if (span(line) > length) {
+                which.add(labels.get(line.external.get(0).x, line.external.get(0).y));
+                around += line.external.size()
+                        + line.internal.stream().mapToInt(List::size).sum();
+            }
+        }
+        long area = 0;
+        for (int label : labels.data) {
+            area += label != 0 && which.contains(label) ? 1 : 0;
+        }
+        return new Lines(labels, which, around == 0 ? 0 : (double) area / around);
+    }
+
+    private static double span(Contour contour) {
+        int left = Integer.MAX_VALUE;
+        int right = 0;
+        int top = Integer.MAX_VALUE;
+        int low = 0;
+        for (var p : contour.external) {
+            left = Math.min(left, p.x);
+            right = Math.max(right, p.x);
+            top = Math.min(top, p.y);
+            low = Math.max(low, p.y);
+        }
+        return Math.hypot(right - left, low - top);
+    }
+
+    private void clear(Lines lines) {
+        for (int i = 0; i < mask.data.length; i++) {
+            int label = lines.labels().data[i];
+            if (label != 0 && lines.which().contains(label)) {
+                mask.data[i] = 0;
+            }
+        }
+    }
+
+    /** How lines differ from the ground, if they do so alike: medians of the differences. */
+    private Optional<float[]> colour(Lines lines) {
+        List<float[]> seen = new ArrayList<>();
+        float[] at = new float[3];
+        for (int i = 0; i < mask.data.length; i += 3) {
+            int label = lines.labels().data[i];
+            if (label != 0 && lines.which().contains(label)) {
+                seen.add(difference(i, at));
+            }
+        }
+        float[] middle = new float[3];
+        for (int c = 0; c < 3 && !seen.isEmpty(); c++) {
+            int plane = c;
+            middle[c] = (float) seen.stream().mapToDouble(d -> d[plane]).sorted().toArray()[seen.size() / 2];
+        }
+        long alike = seen.stream().filter(d -> isAlike(d, middle)).count();
+        return alike > MOST * seen.size() ? Optional.of(middle) : Optional.empty();
+    }
+
+    private float[] difference(int i, float[] at) {
+        ground.at(i % mask.width, i / mask.width, at);
+        float[] out = new float[3];
+        for (int c = 0; c < 3; c++) {
+            out[c] = coarse.lab[c].data[i] - at[c];
+        }
+        return out;
+    }
+
+    private static boolean isAlike(float[] seen, float[] grout) {
+        double along = 0;
+        double squares = 1e-6;
+        for (int c = 0; c < 3; c++) {
+            along += seen[c] * grout[c];
+            squares += grout[c] * grout[c];
+        }
+        double share = along / squares;
+        double off = 0;
+        for (int c = 0; c < 3; c++) {
+            off += (seen[c] - share * grout[c]) * (seen[c] - share * grout[c]);
+        }
+        return share > LEAST_SHARE && share < MOST_SHARE && off < SCATTER * SCATTER;
+    }
+
+    private void keep(GrayU8 narrow, float[] grout) {
+        float[] at = new float[3];
+        for (int i = 0; i < narrow.data.length; i++) {
+            if (narrow.data[i] != 0 && !isAlike(difference(i, at), grout)) {
+                narrow.data[i] = 0;
+            }
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package hearthcloth.photo;
+
+import hearthcloth.colour.Lab;
+import java.util.List;
+
+/**
+ * Tells pieces that lie close together from one figured piece that fell apart where its figures look like the ground:
+ * pieces are each nearly convex, and either of different colours or not of one outline.
+ */
+final class Neighbours {
+
+    /** Smaller parts than this share of the whole are bits of it. */
+    private static final double LEAST_SHARE = 0.08;
+    /** Parts must make up this share of the whole, or it fell apart too far to tell. */
+    private static final double COVERED = 0.75;
+    /** Even a bent piece fills this much of its convex hull. */
+    private static final double SOLID = 0.66;
+    /** One piece, or neighbours whose edges are in line, fill this much. */
+    private static final double COMPACT = 0.93;
+    /** Mean colours this far apart are of two cloths (CIE 1976). */
+    private static final double TWO_COLOURS = 12;
+    /** Of the rim, every so many places tell the inside well enough. */
+    private static final int EVERY = 6;
+
+    private final Coarse coarse;
+    private final Ground ground;
+
+    Neighbours(Coarse coarse, Ground ground) {
+        this.coarse = coarse;
+        this.ground = ground;
+    }
+
+    /** The parts that are large enough to be pieces, when they lie side by side; empty when the whole is one piece. */
+    List<Blob> within(Blob whole, List<Blob> parts) {
+        List<Blob> large =
+                parts.stream().filter(p -> p.area() > LEAST_SHARE * whole.area()).toList();
+        double covered = large.stream().mapToDouble(Blob::area).sum();
+        boolean solid = large.stream().allMatch(p -> p.area() > SOLID * Shapes.hullArea(p.rim()));
+        if (large.size() < 2 || covered < COVERED * whole.area() || !solid) {
+            return List.of();
+        }
+        boolean bent = whole.area() < COMPACT * Shapes.hullArea(whole.rim());
+        return bent || areOfTwoColours(large) ? large : List.of();
+    }
+
+    private boolean areOfTwoColours(List<Blob> parts) {
+        List<Lab> colours = parts.stream().map(this::colour).toList();
+        return colours.stream().anyMatch(c -> apart(c, colours.get(0)) > TWO_COLOURS);
+    }
+
+    private Lab colour(Blob blob) {
+        List<Spot> outline = java.util.stream.IntStream.range(0, blob.rim().size() / EVERY)
+                .mapToObj(i -> blob.rim().get(i * EVERY))
+                .toList();
+        return Interior.of(outline, coarse, ground).colour();
+    }
+
+    private static double apart(Lab one, Lab other) {
+        return Math.sqrt(Math.pow(one.lightness() - other.lightness(), 2)
+                + Math.pow(one.a() - other.a(), 2)
+                + Math.pow(one.b() - other.b(), 2));
+    }
+}
