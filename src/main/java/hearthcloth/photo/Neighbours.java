@@ -15,6 +15,8 @@ final class Neighbours {
     private static final double COVERED = 0.75;
     /** Even a bent piece fills this much of its convex hull. */
     private static final double SOLID = 0.66;
+    /** One of them at least is no bent and no ragged shape. */
+    private static final double CONVEX = 0.9;
     /** One piece, or neighbours whose edges are in line, fill this much. */
     private static final double COMPACT = 0.93;
     /** Mean colours this far apart are of two cloths (CIE 1976). */
@@ -35,12 +37,18 @@ final class Neighbours {
         List<Blob> large =
                 parts.stream().filter(p -> p.area() > LEAST_SHARE * whole.area()).toList();
         double covered = large.stream().mapToDouble(Blob::area).sum();
-        boolean solid = large.stream().allMatch(p -> p.area() > SOLID * Shapes.hullArea(p.rim()));
-        if (large.size() < 2 || covered < COVERED * whole.area() || !solid) {
+        boolean solid = large.stream().allMatch(p -> filled(p) > SOLID);
+        boolean sharp = large.stream().anyMatch(p -> filled(p) > CONVEX);
+        if (large.size() < 2 || covered < COVERED * whole.area() || !solid || !sharp) {
             return List.of();
         }
-        boolean bent = whole.area() < COMPACT * Shapes.hullArea(whole.rim());
+        boolean bent = filled(whole) < COMPACT;
         return bent || areOfTwoColours(large) ? large : List.of();
+    }
+
+    /** How much of its convex hull a shape fills. */
+    private static double filled(Blob blob) {
+        return blob.area() / Shapes.hullArea(blob.rim());
     }
 
     private boolean areOfTwoColours(List<Blob> parts) {
