@@ -35,7 +35,7 @@ final class Joints {
     /** Soft edges of a joint lie between it and the ground: shares of its difference that count as its colour. */
     private static final double LEAST_SHARE = 0.25;
 
-    private static final double MOST_SHARE = 1.5;
+    private static final double MOST_SHARE = 2.2;
 
     /** Joints run on under the pieces and off the picture; lines of a figured cloth do not. */
     private static final int LEAST_RIMS = 2;
