@@ -47,8 +47,7 @@ class ReferenceTest {
 
     @Test
     void scraps_of_a_cards_proportions_are_no_card() throws IOException {
-        assertThat(refusal(
-                        Sheet.CARD, 12, 450, box(90, 60, 68, 43, 0.2, OLIVE), box(60, -70, 85.6, 53.98, 1.1, NAVY)))
+        assertThat(refusal(Sheet.CARD, 12, 450, box(90, 60, 68, 43, 0.2, OLIVE), box(60, -70, 85.6, 53.98, 1.1, NAVY)))
                 .contains("No card was found");
     }
 
@@ -80,7 +79,9 @@ class ReferenceTest {
     void a_sheet_of_the_other_kind_is_named(double tilt) throws IOException {
         Scrap letter = box(-90, -20, 215.9, 279.4, 0.2, PAPER);
 
-        assertThat(refusal(Sheet.LETTER, tilt, 900, A4, PATCH)).contains("looks like A4").contains("Say A4");
+        assertThat(refusal(Sheet.LETTER, tilt, 900, A4, PATCH))
+                .contains("looks like A4")
+                .contains("Say A4");
         assertThat(refusal(Sheet.A4, tilt, 900, letter, PATCH)).contains("looks like Letter");
     }
 
@@ -88,8 +89,9 @@ class ReferenceTest {
     void a_sheet_of_which_a_strip_is_covered_makes_every_piece_doubtful() throws IOException {
         Reading.Read read = read(Sheet.A4, 5, 900, box(-90, -20, 210, 287, 0.2, PAPER), PATCH);
 
-        assertThat(read.pieces()).hasSize(1).allSatisfy(piece -> assertThat(piece.doubts())
-                .anySatisfy(doubt -> {
+        assertThat(read.pieces())
+                .hasSize(1)
+                .allSatisfy(piece -> assertThat(piece.doubts()).anySatisfy(doubt -> {
                     assertThat(doubt.kind()).isEqualTo(Doubt.Kind.SHEET);
                     assertThat(doubt.sentence()).contains("3 %").contains("flat and clear");
                 }));
