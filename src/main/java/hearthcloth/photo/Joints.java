@@ -35,8 +35,12 @@ final class Joints {
     /** Soft edges of a joint lie between it and the ground: shares of its difference that count as its colour. */
     private static final double LEAST_SHARE = 0.25;
 
-    private static final double MOST_SHARE = 1.5;
+    private static final double MOST_SHARE = 2.2;
 
+    /** Joints run on under the pieces and off the picture; lines of a figured cloth do not. */
+    private static final int LEAST_RIMS = 2;
+
+    private static final int AT_RIM = 3;
     /** So large a share of lines is of one colour, where they are joints. */
     private static final double MOST = 2.0 / 3;
 
@@ -57,7 +61,7 @@ final class Joints {
         Lines lines = joints.lines(joints.narrow(mask, LINE), LENGTH);
         joints.clear(lines);
         int wide = (int) Math.min(WIDE, Math.round(WIDER * lines.halfWidth()));
-        if (wide > LINE) {
+        if (wide > LINE && lines.rims() >= LEAST_RIMS) {
             joints.colour(lines).ifPresent(grout -> {
                 GrayU8 narrow = joints.narrow(whole, wide);
                 joints.keep(narrow, grout);
@@ -80,16 +84,19 @@ final class Joints {
      * @param labels which shape is where
      * @param which of them are long
      * @param halfWidth on the whole, in coarse pixels
+     * @param rims how many of the picture's four rims they reach
      */
-    private record Lines(GrayS32 labels, Set<Integer> which, double halfWidth) {}
+    private record Lines(GrayS32 labels, Set<Integer> which, double halfWidth, int rims) {}
 
     private Lines lines(GrayU8 narrow, double length) {
         GrayS32 labels = new GrayS32(mask.width, mask.height);
         Set<Integer> which = new HashSet<>();
+        Set<Integer> rims = new HashSet<>();
         long around = 0;
         for (Contour line : BinaryImageOps.contour(narrow, ConnectRule.EIGHT, labels)) {
             if (span(line) > length) {
                 which.add(labels.get(line.external.get(0).x, line.external.get(0).y));
+                line.external.forEach(p -> rims.addAll(rims(p.x, p.y)));
                 around += line.external.size()
                         + line.internal.stream().mapToInt(List::size).sum();
             }
@@ -98,7 +105,18 @@ final class Joints {
         for (int label : labels.data) {
             area += label != 0 && which.contains(label) ? 1 : 0;
         }
-        return new Lines(labels, which, around == 0 ? 0 : (double) area / around);
+        return new Lines(labels, which, around == 0 ? 0 : (double) area / around, rims.size());
+    }
+
+    private List<Integer> rims(int x, int y) {
+        List<Integer> rims = new ArrayList<>();
+        if (x < AT_RIM || x >= mask.width - AT_RIM) {
+            rims.add(x < AT_RIM ? 0 : 1);
+        }
+        if (y < AT_RIM || y >= mask.height - AT_RIM) {
+            rims.add(y < AT_RIM ? 2 : 3);
+        }
+        return rims;
     }
 
     private static double span(Contour contour) {

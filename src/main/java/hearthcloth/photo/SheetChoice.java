@@ -70,7 +70,8 @@ final class SheetChoice {
                 .ifPresent(twin -> {
                     throw new RefusedException(named(twin));
                 });
-        if (!sheet.white() && skew > found.usualSkew()) {
+        boolean told = sheet.white() || sheet.cornerRadius().isPositive();
+        if (!told && skew > found.usualSkew()) {
             throw new RefusedException(none(uncut));
         }
         return new Chosen(found, doubts(found));
@@ -83,8 +84,9 @@ final class SheetChoice {
                     Doubt.Kind.SHEET,
                     String.format(
                             Locale.ROOT,
-                            "The %s looks %.0f %% too long or too short, as if it were creased or partly covered, and"
-                                    + " all sizes hang on it. Lay it flat and clear, and take the picture again.",
+                            "The %s looks %.0f %% too long or too short: it may be partly covered, or not flat, or too"
+                                    + " small in the picture, and all sizes hang on it. Lay it flat and clear, and take"
+                                    + " the picture again from nearer by.",
                             sheet.name(),
                             100 * found.skew())));
         } else if (twin().filter(twin -> finder.skew(found, twin) < found.usualSkew())

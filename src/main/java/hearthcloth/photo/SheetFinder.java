@@ -24,8 +24,17 @@ final class SheetFinder {
     private static final double LEAST_ROUND = 0.5;
     /** and on fewer pixels to a millimetre that cannot be told. */
     private static final double ROUND_PIXELS = 1;
-    /** The longer side of a picture shows no more of the floor when somebody stands and holds the camera: 2.5 m, tele lens or not. */
-    private static final double MOST_SEEN_MM = 3500;
+    /** The longer side of a picture shows no more of the floor when somebody stands and holds the camera. */
+    private static final double MOST_SEEN_MM = 3000;
+
+    /**
+     * The main lens of a telephone, in longer sides of the picture: 23 to 29 mm equivalent (common practice, no source).
+     * Another one explains a slanted A4 as a Letter and the other way round, so it must explain much to be believed.
+     */
+    private static final double USUAL_FOCAL = 0.74;
+
+    private static final double USUAL_RANGE = 0.18;
+    private static final double UNUSUAL_COST = 0.15;
 
     private static final double MOST_SCORE = 6;
     /** How much more being large counts when any rectangle may be the reference. */
@@ -37,6 +46,8 @@ final class SheetFinder {
     private final Coarse coarse;
     private final Lens lens;
     private final double[] focals;
+    /** What each of them costs because telephones seldom have it, as a skew. */
+    private final double[] unusual;
 
     SheetFinder(Picture picture, Coarse coarse, Lens lens, Optional<Double> focalShare) {
         this.picture = picture;
@@ -45,8 +56,14 @@ final class SheetFinder {
         double side = 2 * Math.max(lens.middle().x(), lens.middle().y());
         this.focals = focalShare
                 .map(f -> DoubleStream.of(0.96, 1, 1.04).map(s -> s * f * side))
-                .orElse(DoubleStream.of(0.6, 0.66, 0.72, 0.78, 0.86, 1, 1.2).map(f -> f * side))
+                .orElse(DoubleStream.of(0.6, 0.64, 0.68, 0.72, 0.76, 0.8, 0.85, 0.92, 1, 1.1, 1.2)
+                        .map(f -> f * side))
                 .toArray();
+        this.unusual = focals.clone();
+        for (int i = 0; i < focals.length; i++) {
+            double off = Math.abs(Math.log(focals[i] / side / USUAL_FOCAL)) - USUAL_RANGE;
+            unusual[i] = focalShare.isPresent() ? 0 : UNUSUAL_COST * Math.max(0, off);
+        }
     }
 
     /**
@@ -157,8 +174,8 @@ final class SheetFinder {
                 .toList();
         Homography view = Homography.of(Plane.rectangle(size.width(), size.height()), centred);
         double least = Double.MAX_VALUE;
-        for (double focal : focals) {
-            least = Math.min(least, view.skew(focal));
+        for (int i = 0; i < focals.length; i++) {
+            least = Math.min(least, view.skew(focals[i]) + unusual[i]);
         }
         return least;
     }
