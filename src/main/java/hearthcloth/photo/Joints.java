@@ -155,7 +155,8 @@ final class Joints {
         float[] middle = new float[3];
         for (int c = 0; c < 3 && !seen.isEmpty(); c++) {
             int plane = c;
-            middle[c] = (float) seen.stream().mapToDouble(d -> d[plane]).sorted().toArray()[seen.size() / 2];
+            middle[c] =
+                    (float) seen.stream().mapToDouble(d -> d[plane]).sorted().toArray()[seen.size() / 2];
         }
         long alike = seen.stream().filter(d -> isAlike(d, middle)).count();
         return alike > MOST * seen.size() ? Optional.of(middle) : Optional.empty();

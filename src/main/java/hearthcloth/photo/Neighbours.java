@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * Tells pieces that lie close together from one figured piece that fell apart where its figures look like the ground:
- * pieces are each nearly convex, and either of different colours or not of one outline.
+ * pieces are each nearly convex, and either two, or of different colours, or not of one outline.
  */
 final class Neighbours {
 
@@ -34,8 +34,9 @@ final class Neighbours {
 
     /** The parts that are large enough to be pieces, when they lie side by side; empty when the whole is one piece. */
     List<Blob> within(Blob whole, List<Blob> parts) {
-        List<Blob> large =
-                parts.stream().filter(p -> p.area() > LEAST_SHARE * whole.area()).toList();
+        List<Blob> large = parts.stream()
+                .filter(p -> p.area() > LEAST_SHARE * whole.area())
+                .toList();
         double covered = large.stream().mapToDouble(Blob::area).sum();
         boolean solid = large.stream().allMatch(p -> filled(p) > SOLID);
         boolean sharp = large.stream().anyMatch(p -> filled(p) > CONVEX);
@@ -43,7 +44,8 @@ final class Neighbours {
             return List.of();
         }
         boolean bent = filled(whole) < COMPACT;
-        return bent || areOfTwoColours(large) ? large : List.of();
+        boolean two = large.size() == 2 && large.stream().allMatch(p -> filled(p) > COMPACT);
+        return bent || two || areOfTwoColours(large) ? large : List.of();
     }
 
     /** How much of its convex hull a shape fills. */

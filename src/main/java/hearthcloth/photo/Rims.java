@@ -49,9 +49,7 @@ final class Rims {
         Telling telling = Telling.of(light, occupied, rough, own, reach);
         Laid laid = once(rough, telling, lens);
         for (int round = 0; round < 3 && laid.moved() > 1.5; round++) {
-            telling = laid.moved() > FAR * reach
-                    ? Telling.of(light, occupied, laid.corners(), own, reach)
-                    : telling;
+            telling = laid.moved() > FAR * reach ? Telling.of(light, occupied, laid.corners(), own, reach) : telling;
             laid = once(laid.corners(), telling, lens);
         }
         return laid;

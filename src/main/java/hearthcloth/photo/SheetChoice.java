@@ -145,7 +145,8 @@ final class SheetChoice {
         Optional<Sheet> other = twin().filter(twin -> finder.among(uncut, twin).stream()
                 .anyMatch(found -> found.score() < 3 && found.skew() < found.usualSkew()));
         return other.map(this::named)
-                .orElse("No " + sheet.name() + " was found. Lay it flat among the pieces, whole in the picture, touching"
+                .orElse("No " + sheet.name()
+                        + " was found. Lay it flat among the pieces, whole in the picture, touching"
                         + " nothing, on ground that it stands out from"
                         + (sheet.white() ? " (white paper needs a darker or more colourful one)" : "")
                         + ", and take the picture from above.");

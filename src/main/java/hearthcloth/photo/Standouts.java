@@ -25,6 +25,8 @@ final class Standouts {
     private static final double COMPACT = 0.93;
     /** Half the width of lines that are opened away, in coarse pixels. */
     private static final int OPENING = 3;
+    /** Half the width of what may join neighbours, such as a joint of the floor between them, in coarse pixels. */
+    private static final int APART = 5;
 
     private final Coarse coarse;
     private final Ground ground;
@@ -98,7 +100,7 @@ final class Standouts {
         Joints.clear(mask, coarse, ground);
         List<List<Blob>> found = IntStream.of(0, 1, 3)
                 .parallel()
-                .mapToObj(radius -> followed(filled(opened(closed(radius)))))
+                .mapToObj(radius -> followed(filled(radius == 0 ? cores(mask, APART) : opened(closed(radius)))))
                 .toList();
         Neighbours neighbours = new Neighbours(coarse, ground);
         List<Blob> out = new ArrayList<>();
@@ -124,7 +126,7 @@ final class Standouts {
     }
 
     private GrayU8 closed(int radius) {
-        return radius == 0 ? mask : BinaryImageOps.erode8(BinaryImageOps.dilate8(mask, radius, null), radius, null);
+        return BinaryImageOps.erode8(BinaryImageOps.dilate8(mask, radius, null), radius, null);
     }
 
     /** A bent shape's middle may lie outside it; then it is told by filling the same box. */
@@ -149,9 +151,13 @@ final class Standouts {
         return blobs;
     }
 
+    private static GrayU8 cores(GrayU8 mask, int radius) {
+        return BinaryImageOps.dilate8(BinaryImageOps.erode8(mask, radius, null), radius, null);
+    }
+
     /** Opens away lines and spurs up to six pixels wide, then lets what is left grow back into its own sharp corners. */
     private static GrayU8 opened(GrayU8 filled) {
-        GrayU8 core = BinaryImageOps.dilate8(BinaryImageOps.erode8(filled, OPENING, null), OPENING, null);
+        GrayU8 core = cores(filled, OPENING);
         for (int round = 0; round < 2; round++) {
             GrayU8 grown = BinaryImageOps.dilate4(core, 1, null);
             for (int i = 0; i < grown.data.length; i++) {

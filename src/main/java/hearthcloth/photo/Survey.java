@@ -79,7 +79,8 @@ final class Survey {
     }
 
     private static Piece doubted(Piece piece, List<Doubt> more) {
-        List<Doubt> doubts = Stream.concat(more.stream(), piece.doubts().stream()).toList();
+        List<Doubt> doubts =
+                Stream.concat(more.stream(), piece.doubts().stream()).toList();
         return new Piece(piece.number(), piece.outline(), piece.usable(), piece.look(), doubts);
     }
 
