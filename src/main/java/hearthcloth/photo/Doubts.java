@@ -29,6 +29,9 @@ final class Doubts {
     /** A corner so near the picture's edge, as a share of its longer side, may be where the picture ends. */
     private static final double EDGE_SHARE = 0.002;
 
+    private static final String AWAY =
+            "It lies far from the sheet, where the picture tells sizes less surely; move it nearer.";
+
     private final List<Doubt> found = new ArrayList<>();
 
     private Doubts() {}
@@ -50,9 +53,10 @@ final class Doubts {
     /**
      * What is doubtful about a piece that was drawn in by hand.
      *
+     * @param rough whether a corner could be placed better, close up
      * @param others pieces that lie on the photograph already, by their names
      */
-    static List<Doubt> ofDrawn(Outline outline, Scale scale, Map<String, Piece> others) {
+    static List<Doubt> ofDrawn(Outline outline, Scale scale, boolean rough, Map<String, Piece> others) {
         Doubts doubts = new Doubts();
         if (outline.picture().stream().anyMatch(corner -> isAtTheEdge(corner, scale))) {
             doubts.add(
@@ -65,12 +69,14 @@ final class Doubts {
                         Doubt.Kind.TOUCHING,
                         "It lies over piece " + other.getKey() + "; leave one of them out, or the same cloth comes in"
                                 + " twice."));
-        if (isVague(outline)) {
+        if (rough && isVague(outline)) {
             doubts.add(
                     Doubt.Kind.UNEVEN,
                     "Its corners were placed roughly; look closely, and drag each to where it belongs.");
         }
-        doubts.far(outline, scale);
+        if (isFar(outline, scale)) {
+            doubts.add(Doubt.Kind.FAR, AWAY);
+        }
         return doubts.found;
     }
 
@@ -140,14 +146,15 @@ final class Doubts {
     }
 
     private void far(Outline outline, Scale scale) {
-        boolean away = outline.floor().stream().anyMatch(c -> c.to(scale.sheetMiddle()) > FAR * scale.sheetSpanMm());
-        if (away) {
-            add(
-                    Doubt.Kind.FAR,
-                    "It lies far from the sheet, where the picture tells sizes less surely; move it nearer.");
+        if (isFar(outline, scale)) {
+            add(Doubt.Kind.FAR, AWAY);
         } else if (found.isEmpty() && isVague(outline)) {
             add(Doubt.Kind.UNEVEN, "Its sides cannot be told well; check the outline.");
         }
+    }
+
+    private static boolean isFar(Outline outline, Scale scale) {
+        return outline.floor().stream().anyMatch(c -> c.to(scale.sheetMiddle()) > FAR * scale.sheetSpanMm());
     }
 
     private static boolean isVague(Outline outline) {

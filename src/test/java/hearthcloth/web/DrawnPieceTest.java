@@ -60,10 +60,10 @@ class DrawnPieceTest extends StashVisit {
         return kept().scale().scale();
     }
 
-    /** Where the missed piece's corners are in the picture; the sheet lies upright with its middle at nought. */
+    /** Where the missed piece's corners are in the picture; the drawing has y upwards and the sheet's middle at nought. */
     private List<Spot> corners() {
         return TestPhotographs.FAINT.corners().stream()
-                .map(at -> scale().inPicture(new Spot(at.get(0) + 105, at.get(1) + 148.5)))
+                .map(at -> scale().inPicture(new Spot(at.get(0) + 105, 148.5 - at.get(1))))
                 .toList();
     }
 
