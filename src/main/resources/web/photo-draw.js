@@ -1,9 +1,9 @@
 "use strict";
 // A piece that was missed is drawn in, corner by corner. What it measures is told by the workroom.
 (() => {
-  // All in pixels of the screen: a press that moves less is a tap; so near the first corner closes; how sure a tap or a
+  // All in pixels of the screen: a press that moves less is a tap; so near a corner takes hold of it, or closes; how sure a tap or a
   // click is once it is seen where it fell (common sense, no source); the smallest stretch of picture that is worth seeing.
-  const TAP = 8, NEAR = 22, FINGER = 2, POINTER = 1, CLOSEST = 1.2;
+  const TAP = 8, GRIP = 16, FINGER = 2, POINTER = 1, CLOSEST = 1.2;
   const drawings = new WeakMap();
   const shape = (name, known) => {
     const made = document.createElementNS("http://www.w3.org/2000/svg", name);
@@ -50,9 +50,8 @@
     // Comes nearer, or goes back, so that one place stays where it is on the screen.
     zoom(by, about) {
       const { x, y, across } = this.view;
-      const before = across;
       this.see({ x, y, across: across / by });
-      const share = this.view.across / before;
+      const share = this.view.across / across;
       this.see({ x: about.x - (about.x - x) * share, y: about.y - (about.y - y) * share, across: this.view.across });
     }
 
@@ -67,8 +66,7 @@
 
     // A corner more; near the first one, the end.
     add(spot, sure) {
-      const first = this.corners[0];
-      if (first && this.corners.length > 2 && Math.hypot(first.x - spot.x, first.y - spot.y) < NEAR * this.unit) {
+      if (this.corners.length > 2 && this.near(spot) === 0) {
         this.form.requestSubmit();
         return;
       }
@@ -149,17 +147,23 @@
         across: this.view.across });
     }
 
+    // The corner under a finger, by where it is alone: browsers move a touch to what can be pressed nearby.
+    near(spot) {
+      const far = this.corners.map(corner => Math.hypot(corner.x - spot.x, corner.y - spot.y) / this.unit);
+      const nearest = far.indexOf(Math.min(...far));
+      return far[nearest] < GRIP ? nearest : -1;
+    }
+
     // Fingers, pen and mouse: a tap places, a drag moves a corner or the picture, two fingers come nearer.
     down(event) {
       if (event.button) return;
-      const spot = event.target.closest(".spot");
       this.fingers.set(event.pointerId, { x: event.clientX, y: event.clientY });
       if (this.fingers.size > 1) {
         this.press = null;
         this.pinch = this.apart();
         return;
       }
-      this.press = { x: event.clientX, y: event.clientY, view: { ...this.view }, moved: false, corner: spot ? Number(spot.dataset.i) : -1 };
+      this.press = { x: event.clientX, y: event.clientY, view: { ...this.view }, moved: false, corner: this.near(this.place(event)) };
       this.svg.setPointerCapture(event.pointerId);
     }
 

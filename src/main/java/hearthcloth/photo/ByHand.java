@@ -89,7 +89,8 @@ public final class ByHand {
     public Piece drawn(int number, List<Spot> corners, List<Double> pixels, Look look, Map<String, Piece> others) {
         Piece bare = measured(number, look, List.of(), corners, pixels, Optional.empty());
         boolean rough = pixels.stream().anyMatch(off -> off > PIXELS);
-        return new Piece(number, bare.outline(), bare.usable(), look, Doubts.ofDrawn(bare.outline(), scale, rough, others));
+        return new Piece(
+                number, bare.outline(), bare.usable(), look, Doubts.ofDrawn(bare.outline(), scale, rough, others));
     }
 
     private Piece measured(

@@ -38,8 +38,7 @@ class DrawingTest {
         browser = new Browser(folder);
         Visit visit = browser.visit();
         visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
-        photograph =
-                Visit.onward(visit.send("/stash/photo", "picture", TestPhotographs.missed(), "sheet", "a4"));
+        photograph = Visit.onward(visit.send("/stash/photo", "picture", TestPhotographs.missed(), "sheet", "a4"));
         while (visit.page(photograph).contains("id=\"going\"")) {
             assertThat(visit.page("/gift")).isNotEmpty();
         }
@@ -117,13 +116,14 @@ class DrawingTest {
         told("1 corner; go on");
         button("Closer").tap();
         button("Closer").tap();
-        button("Closer").tap();
         tap(corners.get(1));
+        told("2 corners");
         tap(new Spot(corners.get(0).x() + 60, corners.get(0).y() + 60));
         told("3 corners; go on, or close it");
-        button("Take the last corner back").tap();
+        button("Last corner back").tap();
         told("2 corners");
         tap(corners.get(2));
+        told("3 corners");
         tap(corners.get(3));
         told("4 corners");
         look("2-drawn");
@@ -136,7 +136,8 @@ class DrawingTest {
         page.locator("#close[data-piece='5']").waitFor();
         assertThat(page.url()).endsWith("?piece=5");
         assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("close");
-        assertThat(page.locator("#close .big").textContent()).matches("10\\d × 2[01]\\d mm|10[.\\d]* × 2[01][.\\d]* cm");
+        assertThat(page.locator("#close .big").textContent())
+                .matches("10\\d × 2[01]\\d mm|10[.\\d]* × 2[01][.\\d]* cm");
         assertThat(page.locator("#close .corner").count()).isEqualTo(4);
         assertThat(page.locator("#close").textContent()).contains("Drawn in by you");
         look("3-measured");
@@ -190,12 +191,14 @@ class DrawingTest {
         List<Spot> corners = corners();
         for (int i : new int[] {0, 2, 1, 3}) {
             tap(corners.get(i));
+            page.waitForTimeout(400);
         }
+        look("5-before");
         button("Close it and measure").tap();
         page.locator("#said:has-text('sides cross')").waitFor();
         assertThat(page.locator(".draw .spot").count()).isEqualTo(4);
         look("5-crossing");
-        button("Take the last corner back").tap();
+        button("Last corner back").tap();
         told("3 corners");
         page.goBack();
         page.locator("#missed").waitFor();
