@@ -125,7 +125,9 @@ public final class DevicesPage {
 
     /** Whether she opened it: not a browser that looks ahead, nor the machine itself, which needs no code. */
     private static boolean isMeant(Context context) {
-        return context.method() == HandlerType.GET && context.header("Sec-Purpose") == null && !Guard.isHere(context);
+        return HandlerType.GET.equals(context.method())
+                && context.header("Sec-Purpose") == null
+                && !Guard.isHere(context);
     }
 
     private void join(Context context) {
