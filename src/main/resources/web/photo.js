@@ -36,7 +36,7 @@
   const rules = new CSSStyleSheet();
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, rules];
   const units = {};
-  const kind = svg => svg.matches(".closeup") ? ".closeup" : ".whole .photo";
+  const kind = svg => svg.matches(".closeup") ? ".closeup" : svg.matches(".drawing") ? ".drawing" : ".whole .photo";
   const fit = svg => {
     const box = svg.viewBox.baseVal;
     const rect = svg.getBoundingClientRect();
@@ -52,12 +52,59 @@
   const sizes = new ResizeObserver(all => all.forEach(one => fit(one.target)));
   const watch = () => document.querySelectorAll("svg.photo").forEach(svg => { fit(svg); sizes.observe(svg); });
   watch();
-  document.addEventListener("htmx:afterSettle", event => {
+  document.addEventListener("photo:seen", event => fit(event.target));
+  document.addEventListener("htmx:afterSettle", () => {
     sizes.disconnect();
     watch();
-    const close = document.getElementById("close");
+  });
+
+  // What was asked for comes into sight. After a change everything stays as she left it: the folds that she opened, and under
+  // her finger what was there; where that is gone, the piece she looks at has the focus, or the list.
+  let left = null;
+  const opened = () => {
+    const there = document.getElementById("close") || document.getElementById("drawing");
+    const back = document.getElementById(left.from);
+    if (there) {
+      there.focus({ preventScroll: true });
+      there.scrollIntoView({ block: window.innerWidth < 992 ? "start" : "nearest" });
+    } else if (back) {
+      back.focus({ preventScroll: true });
+      back.scrollIntoView({ block: "nearest" });
+    }
+  };
+  const kept = () => {
+    const again = left.held && document.getElementById(left.held);
+    window.scrollTo({ top: left.scrolled, behavior: "instant" });
+    if (again) {
+      again.focus({ preventScroll: true });
+      window.scrollBy({ top: again.getBoundingClientRect().top - left.top, behavior: "instant" });
+    } else if (left.held !== null) {
+      (document.getElementById("close") || document.getElementById("fabrics-of"))?.focus({ preventScroll: true });
+    }
+  };
+  document.addEventListener("htmx:beforeSwap", event => {
+    const sort = document.getElementById("sort");
+    if (!sort || event.detail.target !== sort || !event.detail.shouldSwap) return;
     const asked = event.detail.requestConfig;
-    if (close && asked && asked.verb === "get") close.scrollIntoView({ block: window.innerWidth < 992 ? "start" : "nearest" });
+    const held = document.activeElement;
+    const close = document.getElementById("close");
+    left = {
+      folds: [...sort.querySelectorAll("details[id][open]")].map(fold => fold.id),
+      isAsked: asked.verb === "get" || asked.elt.id === "draw",
+      from: close ? "to-" + close.dataset.piece : "missed",
+      held: sort.contains(held) ? held.id : null,
+      top: sort.contains(held) ? held.getBoundingClientRect().top : 0,
+      scrolled: window.scrollY
+    };
+  });
+  document.addEventListener("htmx:afterSwap", () => {
+    if (left) left.folds.forEach(id => document.getElementById(id)?.setAttribute("open", ""));
+  });
+  document.addEventListener("htmx:afterSettle", event => {
+    if (!left || event.detail.target.id === "said") return;
+    if (left.isAsked) opened();
+    else kept();
+    left = null;
   });
 
   // What was refused is told where it is seen, and the outline shows again as it is kept.

@@ -2,21 +2,33 @@ package hearthcloth.gather;
 
 import hearthcloth.measure.MeasureException;
 import hearthcloth.photo.ByHand;
+import hearthcloth.photo.LargestRectangle;
 import hearthcloth.photo.Look;
+import hearthcloth.photo.Outline;
 import hearthcloth.photo.Piece;
 import hearthcloth.photo.Scale;
 import hearthcloth.photo.Spot;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /** What the maker's hand does to outlines; every change is measured again. Refuses, in words, what leaves no outline. */
 public final class Hand {
 
     private static final String NO_OUTLINE = "that would leave no outline; a piece has three corners or more, none of"
             + " them on the other side of its rim. Nothing was changed";
+
+    /** As many corners as are worth tapping one after another. */
+    public static final int MOST_DRAWN = 12;
+
+    /** What cannot be cut as wide as this is no piece, in millimetres. */
+    private static final double LEAST_MM = 10;
 
     private final Scale scale;
     private final ByHand byHand;
@@ -30,7 +42,7 @@ public final class Hand {
     public Sorting corner(Sorting was, String key, int i, Spot to) {
         List<Spot> corners = corners(was, key, i);
         corners.set(i, inPicture(to));
-        return outlined(was, key, corners);
+        return outlined(was, key, corners, rim -> rim.moved(i));
     }
 
     /** A new corner in the middle of the side that begins at corner {@code i}. */
@@ -39,13 +51,13 @@ public final class Hand {
         Spot a = corners.get(i);
         Spot b = corners.get((i + 1) % corners.size());
         corners.add(i + 1, new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2));
-        return outlined(was, key, corners);
+        return outlined(was, key, corners, rim -> rim.more(i));
     }
 
     public Sorting cornerLess(Sorting was, String key, int i) {
         List<Spot> corners = corners(was, key, i);
         corners.remove(i);
-        return outlined(was, key, corners);
+        return outlined(was, key, corners, rim -> rim.less(i));
     }
 
     private static List<Spot> corners(Sorting was, String key, int i) {
@@ -62,14 +74,108 @@ public final class Hand {
                 Math.max(0, Math.min(scale.pictureHeight(), spot.y())));
     }
 
-    private Sorting outlined(Sorting was, String key, List<Spot> corners) {
+    private Sorting outlined(Sorting was, String key, List<Spot> corners, UnaryOperator<Rim.Drawn> change) {
         Sorted piece = was.piece(key);
-        Piece now = byHand.outlined(piece.piece(), corners, Optional.empty())
-                .orElseThrow(() -> new MeasureException(NO_OUTLINE));
+        Rim rim = piece.rim() instanceof Rim.Drawn drawn ? change.apply(drawn) : new Rim.Moved();
+        Piece now = outlined(piece, corners, rim, Optional.empty()).orElseThrow(() -> new MeasureException(NO_OUTLINE));
         Optional<Grain> grain = piece.grain()
-                .flatMap(old -> byHand.outlined(piece.piece(), corners, Optional.of(old.angleRad()))
+                .flatMap(old -> outlined(piece, corners, rim, Optional.of(old.angleRad()))
                         .map(along -> new Grain(old.angleRad(), along.usable())));
-        return was.with(piece.outlined(now, grain));
+        Piece judged = rim instanceof Rim.Drawn drawn
+                ? byHand.drawn(now.number(), corners, drawn.pixels(), now.look(), others(was, key))
+                : now;
+        return was.with(piece.outlined(judged, rim, grain));
+    }
+
+    private Optional<Piece> outlined(Sorted piece, List<Spot> corners, Rim rim, Optional<Double> grain) {
+        return byHand.outlined(piece.piece(), corners, rim.pixels(corners.size()), grain);
+    }
+
+    /** All that is not left out, but {@code key}. */
+    private static Map<String, Piece> others(Sorting was, String key) {
+        Map<String, Piece> others = new LinkedHashMap<>();
+        was.pieces().stream()
+                .filter(piece -> !piece.dropped() && !piece.key().equals(key))
+                .forEach(piece -> others.put(piece.key(), piece.piece()));
+        return others;
+    }
+
+    /**
+     * A corner of a piece that is drawn in.
+     *
+     * @param pixels how far off it may be, one standard deviation in pixels of the picture
+     */
+    public record Placed(Spot at, double pixels) {}
+
+    /**
+     * Adds a piece that was not read, by the corners she placed round it.
+     *
+     * @param look how cloth inside an outline looks
+     * @param taken keys of pieces in the stash
+     * @param names of fabrics in the stash
+     */
+    public Sorting drawn(
+            Sorting was,
+            List<Placed> placed,
+            Function<Outline, Look> look,
+            Collection<String> taken,
+            Collection<String> names) {
+        List<Placed> corners = apart(placed);
+        List<Spot> spots = corners.stream().map(Placed::at).toList();
+        fault(spots).ifPresent(words -> {
+            throw new MeasureException(words + ". Nothing was added");
+        });
+        List<Double> pixels = corners.stream()
+                .map(corner -> Math.max(ByHand.PIXELS, corner.pixels()))
+                .toList();
+        Outline outline = scale.byHand(spots);
+        LargestRectangle.Box most = LargestRectangle.inside(outline.floor());
+        if (Math.min(most.width(), most.height()) < LEAST_MM) {
+            throw new MeasureException(fault(ByHand.Fault.SMALL) + ". Nothing was added");
+        }
+        Piece piece = byHand.drawn(was.next(taken), spots, pixels, look.apply(outline), others(was, ""));
+        return was.with(piece, new Rim.Drawn(pixels), names);
+    }
+
+    /** Without those that were tapped twice at one place. */
+    private static List<Placed> apart(List<Placed> placed) {
+        List<Placed> out = new ArrayList<>();
+        for (Placed corner : placed) {
+            if (out.isEmpty() || !isSame(out.get(out.size() - 1), corner)) {
+                out.add(corner);
+            }
+        }
+        if (out.size() > 1 && isSame(out.get(0), out.get(out.size() - 1))) {
+            out.remove(out.size() - 1);
+        }
+        return out;
+    }
+
+    private static boolean isSame(Placed one, Placed other) {
+        return one.at().to(other.at()) < 1;
+    }
+
+    private Optional<String> fault(List<Spot> spots) {
+        if (spots.size() > MOST_DRAWN) {
+            return Optional.of(fault(ByHand.Fault.TOO_MANY));
+        }
+        if (!spots.stream().allMatch(spot -> inPicture(spot).equals(spot))) {
+            return Optional.of(fault(ByHand.Fault.OUTSIDE));
+        }
+        return byHand.fault(spots).map(Hand::fault);
+    }
+
+    private static String fault(ByHand.Fault fault) {
+        return switch (fault) {
+            case TOO_FEW -> "a piece has three corners or more; place another one";
+            case TOO_MANY ->
+                "a piece is drawn with " + MOST_DRAWN + " corners at most; take some back, and put more in its sides"
+                        + " afterwards";
+            case OUTSIDE -> "a corner lies outside the picture; take it back and place it on the photograph";
+            case CROSSING ->
+                "two of its sides cross; take the last corners back, and place them one after another round the piece";
+            case SMALL -> "nothing of 1 cm by 1 cm can be cut from that; a piece is larger";
+        };
     }
 
     /**
@@ -90,12 +196,21 @@ public final class Hand {
                 .orElseThrow(() -> new MeasureException(
                         "the line does not part piece " + key + " in two; draw it right across. Nothing was changed"));
         List<Look> seen = looks.apply(whole, parts);
-        List<Piece> dyed = new ArrayList<>();
+        List<Sorted> dyed = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
-            Piece part = parts.get(i);
-            dyed.add(new Piece(part.number(), part.outline(), part.usable(), seen.get(i), List.of()));
+            dyed.add(part(was.piece(key), parts.get(i), (char) ('a' + i), seen.get(i)));
         }
         return was.parted(key, dyed, taken);
+    }
+
+    /** A part is told no more surely than the whole was. */
+    private Sorted part(Sorted whole, Piece part, char letter, Look look) {
+        List<Spot> corners = part.outline().picture();
+        Rim rim = whole.rim() instanceof Rim.Drawn drawn ? drawn.part(corners.size()) : new Rim.Moved();
+        Piece now = byHand.outlined(part, corners, rim.pixels(corners.size()), Optional.empty())
+                .orElse(part);
+        Piece dyed = new Piece(part.number(), now.outline(), now.usable(), look, List.of());
+        return new Sorted(whole.key() + letter, dyed, Optional.empty(), rim, whole.dropped(), false, whole.group());
     }
 
     /** Marks how the grain runs by a line of the picture; the usable rectangle lies along it from then on. */
@@ -106,7 +221,7 @@ public final class Hand {
         Sorted piece = was.piece(key);
         double angle = byHand.direction(a, b);
         Piece along = piece.byHand()
-                ? byHand.outlined(piece.piece(), piece.piece().outline().picture(), Optional.of(angle))
+                ? outlined(piece, piece.piece().outline().picture(), piece.rim(), Optional.of(angle))
                         .orElseThrow(() -> new MeasureException(NO_OUTLINE))
                 : byHand.along(piece.piece(), Optional.of(angle));
         return was.with(piece.grained(Optional.of(new Grain(angle, along.usable()))));

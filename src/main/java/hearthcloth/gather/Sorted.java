@@ -14,18 +14,12 @@ import java.util.Optional;
  *
  * @param key its number, with a letter for each time it was parted: {@code 3}, {@code 3b}, {@code 3ba}
  * @param piece as read or, where its outline was changed, as measured again; without regard to the grain
- * @param byHand whether she has put its outline
+ * @param rim whose outline it has
  * @param checked whether she says that a doubtful reading is right
  * @param group the fabric's id
  */
 public record Sorted(
-        String key,
-        Piece piece,
-        Optional<Grain> grain,
-        boolean byHand,
-        boolean dropped,
-        boolean checked,
-        String group) {
+        String key, Piece piece, Optional<Grain> grain, Rim rim, boolean dropped, boolean checked, String group) {
 
     /** The rectangle that can be cut from it. */
     public LargestRectangle.Box usable() {
@@ -36,9 +30,22 @@ public record Sorted(
         return piece.look();
     }
 
-    /** Whether nothing is left open: no doubt, or she has looked at it. */
+    /** Whether she has put its outline. */
+    public boolean byHand() {
+        return !(rim instanceof Rim.Read);
+    }
+
+    /** Whether it was not read at all: she drew it in. */
+    public boolean isDrawn() {
+        return rim instanceof Rim.Drawn;
+    }
+
+    /**
+     * Whether nothing is left open: no doubt, or she has looked at it. Putting an outline right is looking at it; one that
+     * was drawn in has been seen by nobody else.
+     */
     public boolean isSure() {
-        return piece.doubts().isEmpty() || byHand || checked;
+        return piece.doubts().isEmpty() || rim instanceof Rim.Moved || checked;
     }
 
     /**
@@ -71,23 +78,23 @@ public record Sorted(
         return longer.startsWith(shorter) && longer.substring(shorter.length()).matches("[a-z]*");
     }
 
-    Sorted outlined(Piece now, Optional<Grain> along) {
-        return new Sorted(key, now, along, true, dropped, checked, group);
+    Sorted outlined(Piece now, Rim by, Optional<Grain> along) {
+        return new Sorted(key, now, along, by, dropped, checked, group);
     }
 
     Sorted grained(Optional<Grain> along) {
-        return new Sorted(key, piece, along, byHand, dropped, checked, group);
+        return new Sorted(key, piece, along, rim, dropped, checked, group);
     }
 
     Sorted dropped(boolean now) {
-        return new Sorted(key, piece, grain, byHand, now, checked, group);
+        return new Sorted(key, piece, grain, rim, now, checked, group);
     }
 
     Sorted checked(boolean now) {
-        return new Sorted(key, piece, grain, byHand, dropped, now, group);
+        return new Sorted(key, piece, grain, rim, dropped, now, group);
     }
 
     Sorted in(String now) {
-        return new Sorted(key, piece, grain, byHand, dropped, checked, now);
+        return new Sorted(key, piece, grain, rim, dropped, checked, now);
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** All pieces of a photograph and the fabrics they are sorted in. Immutable. */
 public record Sorting(List<Sorted> pieces, List<Group> groups) {
@@ -35,7 +36,13 @@ public record Sorting(List<Sorted> pieces, List<Group> groups) {
                     "f" + (groups.size() + 1), suggestion(alike.get(0).look(), names));
             groups.add(group);
             alike.forEach(piece -> pieces.add(new Sorted(
-                    String.valueOf(piece.number()), piece, Optional.empty(), false, false, false, group.id())));
+                    String.valueOf(piece.number()),
+                    piece,
+                    Optional.empty(),
+                    new Rim.Read(),
+                    false,
+                    false,
+                    group.id())));
         }
         pieces.sort(Comparator.comparingInt(sorted -> sorted.piece().number()));
         return new Sorting(pieces, groups);
@@ -135,7 +142,7 @@ public record Sorting(List<Sorted> pieces, List<Group> groups) {
     }
 
     /** Two pieces in place of one, each in the fabric it is like. */
-    Sorting parted(String key, List<Piece> parts, Collection<String> taken) {
+    Sorting parted(String key, List<Sorted> parts, Collection<String> taken) {
         Sorted whole = piece(key);
         List<Sorted> now = new ArrayList<>();
         List<Group> all = new ArrayList<>(groups);
@@ -144,17 +151,39 @@ public record Sorting(List<Sorted> pieces, List<Group> groups) {
                 now.add(each);
                 continue;
             }
-            char letter = 'a';
-            for (Piece part : parts) {
+            for (Sorted part : parts) {
                 Group group = new Sorting(pieces, all).like(part.look(), whole, taken);
                 if (!all.contains(group)) {
                     all.add(group);
                 }
-                now.add(new Sorted(key + letter, part, Optional.empty(), true, whole.dropped(), false, group.id()));
-                letter++;
+                now.add(part.in(group.id()));
             }
         }
         return new Sorting(now, all).tidied();
+    }
+
+    /** The number for one more piece: beyond all there are, and all in {@code taken}, which may be parts. */
+    int next(Collection<String> taken) {
+        return Stream.concat(pieces.stream().map(Sorted::key), taken.stream())
+                        .mapToInt(key -> Integer.parseInt(key.replaceAll("[a-z]", "")))
+                        .max()
+                        .orElse(0)
+                + 1;
+    }
+
+    /** With a piece that was drawn in, in the fabric it is like. */
+    Sorting with(Piece drawn, Rim.Drawn rim, Collection<String> names) {
+        Group group = groups.stream()
+                .filter(each -> of(each).get(0).look().isLike(drawn.look()))
+                .findFirst()
+                .orElseGet(() -> fresh(drawn.look(), names));
+        List<Group> all = new ArrayList<>(groups);
+        if (!all.contains(group)) {
+            all.add(group);
+        }
+        List<Sorted> now = new ArrayList<>(pieces);
+        now.add(new Sorted(String.valueOf(drawn.number()), drawn, Optional.empty(), rim, false, false, group.id()));
+        return new Sorting(now, all);
     }
 
     private Group like(Look look, Sorted whole, Collection<String> taken) {

@@ -2,7 +2,9 @@ package hearthcloth.photo;
 
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,7 +16,7 @@ public final class ByHand {
     /** As the reader: the usable rectangle is surely inside in 95 of 100 cases, one-sided. */
     private static final double SURE = 1.645;
     /** A corner placed by hand, one standard deviation in pixels of the picture, as {@link Scale#byHand} takes it. */
-    private static final double PIXELS = 2;
+    public static final double PIXELS = 2;
 
     private static final double LEAST_AREA_MM2 = 100;
 
@@ -36,15 +38,80 @@ public final class ByHand {
      *     nothing
      */
     public Optional<Piece> outlined(Piece piece, List<Spot> corners, Optional<Double> grain) {
-        if (!isOutline(corners)) {
-            return Optional.empty();
+        return outlined(piece, corners, Collections.nCopies(corners.size(), PIXELS), grain);
+    }
+
+    /**
+     * The same of a piece whose corners were not all placed equally surely.
+     *
+     * @param pixels how far off each corner may be, one standard deviation in pixels of the picture
+     */
+    public Optional<Piece> outlined(Piece piece, List<Spot> corners, List<Double> pixels, Optional<Double> grain) {
+        return fault(corners).isPresent()
+                ? Optional.empty()
+                : Optional.of(measured(piece.number(), piece.look(), piece.doubts(), corners, pixels, grain));
+    }
+
+    /** Why an outline drawn by hand is none. */
+    public enum Fault {
+        TOO_FEW,
+        TOO_MANY,
+        OUTSIDE,
+        CROSSING,
+        /** Under 1 cm². */
+        SMALL
+    }
+
+    /** What is wrong with an outline, its corners in pixels of the picture; empty for a good one. */
+    public Optional<Fault> fault(List<Spot> corners) {
+        if (corners.size() < 3) {
+            return Optional.of(Fault.TOO_FEW);
         }
-        Outline outline = scale.byHand(corners);
-        if (outline.areaMm2() < LEAST_AREA_MM2) {
-            return Optional.empty();
+        if (corners.size() > MOST_CORNERS) {
+            return Optional.of(Fault.TOO_MANY);
         }
-        LargestRectangle.Box usable = usable(outline, PIXELS * Math.sqrt(2) / pixelsPerMm(outline), grain);
-        return Optional.of(new Piece(piece.number(), outline, usable, piece.look(), piece.doubts()));
+        if (!corners.stream().allMatch(this::isSeen)) {
+            return Optional.of(Fault.OUTSIDE);
+        }
+        if (crossesItself(corners)) {
+            return Optional.of(Fault.CROSSING);
+        }
+        return scale.byHand(corners).areaMm2() < LEAST_AREA_MM2 ? Optional.of(Fault.SMALL) : Optional.empty();
+    }
+
+    /**
+     * A piece that was not read, by the outline she drew.
+     *
+     * @param corners in pixels of the picture, without {@link #fault}
+     * @param pixels how far off each may be, one standard deviation in pixels
+     * @param others what lies on the photograph already, by its name
+     */
+    public Piece drawn(int number, List<Spot> corners, List<Double> pixels, Look look, Map<String, Piece> others) {
+        Piece bare = measured(number, look, List.of(), corners, pixels, Optional.empty());
+        boolean rough = pixels.stream().anyMatch(off -> off > PIXELS);
+        return new Piece(
+                number, bare.outline(), bare.usable(), look, Doubts.ofDrawn(bare.outline(), scale, rough, others));
+    }
+
+    private Piece measured(
+            int number,
+            Look look,
+            List<Doubt> doubts,
+            List<Spot> corners,
+            List<Double> pixels,
+            Optional<Double> grain) {
+        List<Measured> sides = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            int next = (i + 1) % corners.size();
+            Spot a = corners.get(i);
+            Spot b = corners.get(next);
+            double own = Math.hypot(pixels.get(i), pixels.get(next)) / scale.pixelsPerMm(a.towards(b, 0.5));
+            sides.add(scale.measured(a, b, own));
+        }
+        Outline outline = scale.outline(corners, sides);
+        double widest = pixels.stream().mapToDouble(Double::doubleValue).max().orElse(PIXELS);
+        return new Piece(
+                number, outline, usable(outline, widest * Math.sqrt(2) / pixelsPerMm(outline), grain), look, doubts);
     }
 
     /** The piece as it was read, its usable rectangle along a grain; empty for the largest in any direction. */
@@ -110,13 +177,6 @@ public final class ByHand {
 
     private double pixelsPerMm(Outline outline) {
         return scale.pixelsPerMm(outline.picture().get(0));
-    }
-
-    private boolean isOutline(List<Spot> corners) {
-        if (corners.size() < 3 || corners.size() > MOST_CORNERS) {
-            return false;
-        }
-        return corners.stream().allMatch(this::isSeen) && !crossesItself(corners);
     }
 
     /** In the picture or a little outside, where the reader lets a side run on. */

@@ -31,7 +31,9 @@ final class Decoder {
     static final int MOST_BYTES = 80 << 20;
 
     private static final double LEAST_MEGAPIXELS = 2;
-    private static final double MOST_MEGAPIXELS = 50;
+    /** Cameras called 50 megapixels write up to 8192 × 6144. */
+    private static final double MOST_MEGAPIXELS = 50.4;
+
     private static final double KEPT_MEGAPIXELS = 16;
     /** A progressive JPEG has about ten scans; thousands are a way to keep a decoder busy. */
     private static final int MOST_SCANS = 64;

@@ -3,6 +3,7 @@ package hearthcloth.photo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** Looks at a piece for reasons not to trust what was read about it. */
 final class Doubts {
@@ -25,6 +26,12 @@ final class Doubts {
     private static final double COMPACT = 0.97;
     private static final int MOST_CORNERS = 9;
 
+    /** A corner so near the picture's edge, as a share of its longer side, may be where the picture ends. */
+    private static final double EDGE_SHARE = 0.002;
+
+    private static final String AWAY =
+            "It lies far from the sheet, where the picture tells sizes less surely; move it nearer.";
+
     private final List<Doubt> found = new ArrayList<>();
 
     private Doubts() {}
@@ -41,6 +48,43 @@ final class Doubts {
         doubts.frayed(traced, scale);
         doubts.far(outline, scale);
         return doubts.found;
+    }
+
+    /**
+     * What is doubtful about a piece that was drawn in by hand.
+     *
+     * @param rough whether a corner could be placed better, close up
+     * @param others pieces that lie on the photograph already, by their names
+     */
+    static List<Doubt> ofDrawn(Outline outline, Scale scale, boolean rough, Map<String, Piece> others) {
+        Doubts doubts = new Doubts();
+        if (outline.picture().stream().anyMatch(corner -> isAtTheEdge(corner, scale))) {
+            doubts.add(
+                    Doubt.Kind.CUT_OFF,
+                    "It reaches the picture's edge; what lies beyond is not measured. Take the picture again if it runs on.");
+        }
+        others.entrySet().stream()
+                .filter(other -> Overlap.isOver(outline, other.getValue().outline()))
+                .forEach(other -> doubts.add(
+                        Doubt.Kind.TOUCHING,
+                        "It lies over piece " + other.getKey() + "; leave one of them out, or the same cloth comes in"
+                                + " twice."));
+        if (rough && isVague(outline)) {
+            doubts.add(
+                    Doubt.Kind.UNEVEN,
+                    "Its corners were placed roughly; look closely, and drag each to where it belongs.");
+        }
+        if (isFar(outline, scale)) {
+            doubts.add(Doubt.Kind.FAR, AWAY);
+        }
+        return doubts.found;
+    }
+
+    private static boolean isAtTheEdge(Spot corner, Scale scale) {
+        double near = EDGE_SHARE * Math.max(scale.pictureWidth(), scale.pictureHeight());
+        return Math.min(corner.x(), corner.y()) < near
+                || scale.pictureWidth() - corner.x() < near
+                || scale.pictureHeight() - corner.y() < near;
     }
 
     private void add(Doubt.Kind kind, String sentence) {
@@ -102,16 +146,20 @@ final class Doubts {
     }
 
     private void far(Outline outline, Scale scale) {
-        boolean vague = outline.sides().stream()
-                .anyMatch(side -> mm(side.giveOrTake()) > Math.max(VAGUE_MM, VAGUE_SHARE * mm(side.length())));
-        boolean away = outline.floor().stream().anyMatch(c -> c.to(scale.sheetMiddle()) > FAR * scale.sheetSpanMm());
-        if (away) {
-            add(
-                    Doubt.Kind.FAR,
-                    "It lies far from the sheet, where the picture tells sizes less surely; move it nearer.");
-        } else if (vague && found.isEmpty()) {
+        if (isFar(outline, scale)) {
+            add(Doubt.Kind.FAR, AWAY);
+        } else if (found.isEmpty() && isVague(outline)) {
             add(Doubt.Kind.UNEVEN, "Its sides cannot be told well; check the outline.");
         }
+    }
+
+    private static boolean isFar(Outline outline, Scale scale) {
+        return outline.floor().stream().anyMatch(c -> c.to(scale.sheetMiddle()) > FAR * scale.sheetSpanMm());
+    }
+
+    private static boolean isVague(Outline outline) {
+        return outline.sides().stream()
+                .anyMatch(side -> mm(side.giveOrTake()) > Math.max(VAGUE_MM, VAGUE_SHARE * mm(side.length())));
     }
 
     private static double mm(hearthcloth.measure.Length length) {

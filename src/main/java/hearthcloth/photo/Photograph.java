@@ -171,6 +171,37 @@ public final class Photograph {
                 .toList();
     }
 
+    /**
+     * How cloth inside an outline looks, seen on this small picture as the reader sees it on the large one.
+     *
+     * @param outline what is looked at
+     * @param scale of the large picture
+     * @param sheet that lies on it
+     */
+    public Look look(Outline outline, Scale scale, Sheet sheet) {
+        double shrink = (double) picture.width / scale.pictureWidth();
+        Coarse coarse = Coarse.of(picture);
+        Ground ground = Ground.of(coarse.smoothed(1.2));
+        Interior paper = Interior.of(shrunk(scale.sheetInPicture(), shrink), coarse, ground);
+        Interior cloth = Interior.of(shrunk(outline.picture(), shrink), coarse, ground);
+        if (cloth.colour().equals(Lab.BLACK)) { // Too narrow in this picture to have an inside: its middle, then.
+            Spot middle =
+                    scale.inPicture(LargestRectangle.inside(outline.floor()).middle());
+            cloth = Interior.of(around(shrunk(List.of(middle), shrink).get(0), 3.0 * coarse.step), coarse, ground);
+        }
+        return Look.of(cloth, new Daylight(sheet.white() ? paper.colour() : Daylight.PAPER, paper.ground()));
+    }
+
+    private static List<Spot> around(Spot middle, double far) {
+        return List.of(middle.plus(-far, -far), middle.plus(far, -far), middle.plus(far, far), middle.plus(-far, far));
+    }
+
+    private static List<Spot> shrunk(List<Spot> corners, double shrink) {
+        return corners.stream()
+                .map(c -> new Spot(c.x() * shrink, c.y() * shrink))
+                .toList();
+    }
+
     /** Cloth whose colours scatter no more than this is plain, in CIELAB, at the screen's scale. */
     private static final double PLAIN = 6;
 
@@ -192,9 +223,7 @@ public final class Photograph {
 
     /** The colours inside an outline, a little way in from its rim. */
     private Inside inside(List<Spot> corners, double shrink) {
-        List<Spot> polygon = corners.stream()
-                .map(c -> new Spot(c.x() * shrink, c.y() * shrink))
-                .toList();
+        List<Spot> polygon = shrunk(corners, shrink);
         double[] sum = new double[4];
         int count = 0;
         double[] lab = new double[3];

@@ -2,11 +2,13 @@ package hearthcloth.store;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.DoubleNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hearthcloth.colour.Lab;
 import hearthcloth.gather.Grain;
 import hearthcloth.gather.Group;
+import hearthcloth.gather.Rim;
 import hearthcloth.gather.Sorted;
 import hearthcloth.gather.Sorting;
 import hearthcloth.measure.Length;
@@ -109,6 +111,9 @@ final class PhotoCodec {
                 .put("checked", sorted.checked())
                 .put("group", sorted.group());
         node.set("piece", piece(sorted.piece()));
+        if (sorted.rim() instanceof Rim.Drawn drawn) {
+            node.set("drawn", Codec.list(drawn.pixels(), DoubleNode::valueOf));
+        }
         sorted.grain().ifPresent(grain -> {
             node.put("grain", grain.angleRad());
             node.set("along", box(grain.usable()));
@@ -123,10 +128,17 @@ final class PhotoCodec {
                 Codec.field(node, "key").asText(),
                 piece(Codec.field(node, "piece")),
                 grain,
-                Codec.field(node, "byHand").asBoolean(),
+                rim(node),
                 Codec.field(node, "dropped").asBoolean(),
                 Codec.field(node, "checked").asBoolean(),
                 Codec.field(node, "group").asText());
+    }
+
+    private static Rim rim(JsonNode node) {
+        if (node.has("drawn")) {
+            return new Rim.Drawn(Codec.list(node.get("drawn"), JsonNode::asDouble));
+        }
+        return Codec.field(node, "byHand").asBoolean() ? new Rim.Moved() : new Rim.Read();
     }
 
     private static JsonNode piece(Piece piece) {

@@ -3,6 +3,7 @@ package hearthcloth.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.SameSite;
@@ -20,8 +21,15 @@ import java.util.Optional;
 /** The other device: how it comes in, which are in, and how one is put out again. */
 public final class DevicesPage {
 
-    /** How a device may reach the workroom: an address to type, and the same as a picture to point a camera at. */
-    public record Way(String address, String picture) {}
+    /**
+     * How a device may reach the workroom: an address to type, and the same with the code as pictures to point a camera at.
+     *
+     * @param sew lets it in beside the machine
+     * @param photo lets it in where its own camera is one tap away
+     */
+    public record Way(String address, String sew, String photo) {}
+
+    private static final String PHOTO = "photo";
 
     /** A device that is in. */
     public record Inside(String id, String name, String since) {}
@@ -47,8 +55,8 @@ public final class DevicesPage {
         List<Way> ways = code.isEmpty()
                 ? List.of()
                 : addresses().stream()
-                        .map(host -> "http://" + host + ":" + context.port() + "/join")
-                        .map(address -> new Way(address, picture(address + "?code=" + code)))
+                        .map(host -> door(host, context.port()))
+                        .map(door -> new Way(door, picture(door + "?code=" + code), picture(straight(door, code))))
                         .toList();
         room.show(
                 context,
@@ -62,6 +70,21 @@ public final class DevicesPage {
                         code,
                         "inside",
                         devices.map(DevicesPage::inside).orElse(List.of())));
+    }
+
+    private static String door(String host, int port) {
+        return "http://" + host + ":" + port + "/join";
+    }
+
+    private static String straight(String door, String code) {
+        return door + "?to=" + PHOTO + "&code=" + code;
+    }
+
+    /** Addresses that let one device in and show it the page whose button opens its camera; none without a network. */
+    static List<String> toTheCamera(Devices devices, int port) {
+        return addresses().stream()
+                .map(host -> straight(door(host, port), devices.code()))
+                .toList();
     }
 
     private static List<Inside> inside(Devices devices) {
@@ -89,16 +112,35 @@ public final class DevicesPage {
             throw new NotFoundResponse(
                     "This workroom is not shared. Start it with --lan to use it from other devices.");
         }
-        room.show(context, "join.jte", Map.of("code", Room.text(context, "code"), "said", Room.text(context, "said")));
+        String code = Room.text(context, "code");
+        if (!code.isEmpty() && isMeant(context)) {
+            enter(context, code, "");
+        } else {
+            room.show(
+                    context,
+                    "join.jte",
+                    Map.of("code", code, "to", Room.text(context, "to"), "said", Room.text(context, "said")));
+        }
+    }
+
+    /** Whether she opened it: not a browser that looks ahead, nor the machine itself, which needs no code. */
+    private static boolean isMeant(Context context) {
+        return HandlerType.GET.equals(context.method())
+                && context.header("Sec-Purpose") == null
+                && !Guard.isHere(context);
     }
 
     private void join(Context context) {
-        Optional<String> key =
-                devices.flatMap(all -> all.join(Room.field(context, "code"), Room.field(context, "name")));
+        enter(context, Room.field(context, "code"), Room.field(context, "name"));
+    }
+
+    private void enter(Context context, String code, String name) {
+        boolean photo = Room.text(context, "to").equals(PHOTO);
+        Optional<String> key = devices.flatMap(all -> all.join(code, name));
         if (key.isEmpty()) {
             Room.go(
                     context,
-                    "/join",
+                    photo ? "/join?to=" + PHOTO : "/join",
                     "That code is not right, or not any more. Look at the other screen for the one now.");
             return;
         }
@@ -107,7 +149,7 @@ public final class DevicesPage {
         cookie.setSameSite(SameSite.STRICT);
         cookie.setPath("/");
         context.cookie(cookie);
-        Room.go(context, "/sew", "");
+        Room.go(context, photo ? "/stash/photo" : "/sew", "");
     }
 
     /** Addresses of this machine on networks round it; those at home first. */

@@ -46,6 +46,9 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
             out.println("Your work is kept in " + file + ". Press Ctrl-C to close.");
             if (lan) {
                 out.println("Other devices on this network come in by " + room.address() + "devices");
+                room.toTheCamera()
+                        .forEach(address -> out.println(
+                                "A telephone that opens this within ten minutes is at its camera: " + address));
             }
             out.flush();
             room.careful().ifPresent(err::println);

@@ -7,6 +7,8 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.photo.Look;
 import hearthcloth.photo.Photograph;
 import hearthcloth.photo.Piece;
+import hearthcloth.photo.Scale;
+import hearthcloth.photo.Sheet;
 import hearthcloth.photo.Spot;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.PhotoBook;
@@ -17,9 +19,13 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What she puts right on a photograph: each change is measured again, kept, and can be undone. */
 final class PhotoChanges {
+
+    private static final String CORNER = "-?\\d{1,6}(\\.\\d{1,6})?,-?\\d{1,6}(\\.\\d{1,6})?,\\d{1,3}(\\.\\d{1,6})?";
+    private static final String CORNERS = CORNER + "( " + CORNER + "){0,99}";
 
     private final Room room;
 
@@ -79,6 +85,7 @@ final class PhotoChanges {
                 new Change("corner of" + of, hand.corner(was, key, whole(context), spot(context, "x", "y")), key);
             case "more" -> new Change("corner more on" + of, hand.cornerMore(was, key, whole(context)), key);
             case "less" -> new Change("corner less on" + of, hand.cornerLess(was, key, whole(context)), key);
+            case "draw" -> drawn(context, photo, was);
             case "split" -> split(context, photo, was, key);
             case "grain" ->
                 new Change(
@@ -111,6 +118,36 @@ final class PhotoChanges {
         return book().screen(id)
                 .map(jpeg -> Photograph.ofSmall(jpeg).looks(whole, parts, width))
                 .orElse(parts.stream().map(part -> whole.look()).toList());
+    }
+
+    /** A piece the reader missed. */
+    private Change drawn(Context context, SavedPhoto photo, Sorting was) {
+        Scale scale = photo.read().orElseThrow().scale().scale();
+        Photograph seen = book().screen(photo.id())
+                .map(Photograph::ofSmall)
+                .orElseThrow(() -> new StoreException("This photograph has been put away in another window."));
+        Sorting now = new Hand(scale)
+                .drawn(
+                        was,
+                        placed(Room.field(context, "corners")),
+                        outline -> seen.look(outline, scale, Sheet.parse(photo.sheet())),
+                        book().taken(photo.id()),
+                        Readings.names(room.store()));
+        String key = now.pieces().get(now.pieces().size() - 1).key();
+        context.header("HX-Push-Url", PhotoPage.address(photo.id()) + "?piece=" + key);
+        return new Change("draw in piece " + key, now, key);
+    }
+
+    /** Corners as the page sends them: {@code x,y,off x,y,off}, in pixels of the picture. */
+    private static List<Hand.Placed> placed(String text) {
+        if (!text.matches(CORNERS)) {
+            throw new MeasureException("this form lacks the corners of a piece; place them on the photograph");
+        }
+        return Stream.of(text.split(" "))
+                .map(corner -> corner.split(","))
+                .map(of -> new Hand.Placed(
+                        new Spot(Double.parseDouble(of[0]), Double.parseDouble(of[1])), Double.parseDouble(of[2])))
+                .toList();
     }
 
     private Change move(Context context, Sorting was, String key) {

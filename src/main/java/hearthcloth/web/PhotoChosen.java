@@ -80,7 +80,10 @@ public record PhotoChosen(
 
     private static String by(Sorted piece) {
         String grain = piece.grain().isPresent() ? ", along its grain" : "";
-        return (piece.byHand() ? "Measured by your outline" : "Measured by its rim") + grain + ".";
+        return (piece.isDrawn()
+                        ? "Drawn in by you"
+                        : piece.byHand() ? "Measured by your outline" : "Measured by its rim")
+                + grain + ".";
     }
 
     /** Across the middle to part it, along the longest side for the grain. */

@@ -26,6 +26,7 @@ import java.util.Set;
  * @param width of the picture in pixels, which all places are in
  * @param sheet the reference's outline
  * @param chosen the piece she looks at closely
+ * @param drawing whether she is drawing in a piece that was missed
  * @param fabrics of the stash, to be chosen from by name
  * @param ready how many can be taken in
  */
@@ -38,6 +39,7 @@ public record PhotoView(
         List<Shown> pieces,
         List<Fabric> groups,
         Optional<PhotoChosen> chosen,
+        boolean drawing,
         List<String> fabrics,
         int ready,
         String undo,
@@ -124,6 +126,7 @@ public record PhotoView(
                 shown,
                 groups(sorting, shown, names),
                 sorting.find(at).map(piece -> PhotoChosen.of(piece, scale, ruler, state(piece, taken, ruler), doing)),
+                doing.equals("draw"),
                 names,
                 (int) shown.stream()
                         .filter(one -> one.standing() == State.READY)

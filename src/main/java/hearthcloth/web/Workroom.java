@@ -12,6 +12,7 @@ import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
@@ -21,10 +22,12 @@ public final class Workroom implements AutoCloseable {
 
     private final Javalin server;
     private final Optional<Store> store;
+    private final Optional<Devices> devices;
 
-    private Workroom(Javalin server, Optional<Store> store) {
+    private Workroom(Javalin server, Optional<Store> store, Optional<Devices> devices) {
         this.server = server;
         this.store = store;
+        this.devices = devices;
     }
 
     /**
@@ -46,7 +49,7 @@ public final class Workroom implements AutoCloseable {
     public static Workroom open(Path data, int port, Clock clock, boolean lan) {
         Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
         Store store = Store.open(data, clock);
-        return started(server(new Desk.Own(store, Guard.newToken()), devices), Optional.of(store), port, lan);
+        return started(server(new Desk.Own(store, Guard.newToken()), devices), Optional.of(store), port, devices);
     }
 
     /**
@@ -56,14 +59,14 @@ public final class Workroom implements AutoCloseable {
      */
     public static Workroom open(Studio studio, int port, Clock clock, boolean lan) {
         Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
-        return started(server(new StudioDesk(studio, Guard.newToken()), devices), Optional.empty(), port, lan);
+        return started(server(new StudioDesk(studio, Guard.newToken()), devices), Optional.empty(), port, devices);
     }
 
-    private static Workroom started(Javalin server, Optional<Store> store, int port, boolean lan) {
+    private static Workroom started(Javalin server, Optional<Store> store, int port, Optional<Devices> devices) {
         for (int tried = 0; ; tried++) {
             try {
-                String host = lan ? "0.0.0.0" : "127.0.0.1";
-                return new Workroom(server.start(host, port == 0 ? 0 : port + tried), store);
+                String host = devices.isPresent() ? "0.0.0.0" : "127.0.0.1";
+                return new Workroom(server.start(host, port == 0 ? 0 : port + tried), store, devices);
             } catch (JavalinBindException e) {
                 if (port == 0 || tried == PORTS_TRIED) {
                     throw new StoreException("No port is free from " + port + " on; choose another with --port.", e);
@@ -79,6 +82,11 @@ public final class Workroom implements AutoCloseable {
 
     public int port() {
         return server.port();
+    }
+
+    /** Where a telephone goes to photograph scraps, for the next ten minutes; empty where the workroom is not shared. */
+    List<String> toTheCamera() {
+        return devices.map(all -> DevicesPage.toTheCamera(all, port())).orElse(List.of());
     }
 
     /** What she has to know although the workroom is open; mostly empty. */

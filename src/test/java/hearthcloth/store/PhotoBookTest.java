@@ -7,6 +7,7 @@ import hearthcloth.TestServer;
 import hearthcloth.colour.Colour;
 import hearthcloth.gather.Grain;
 import hearthcloth.gather.Group;
+import hearthcloth.gather.Rim;
 import hearthcloth.gather.Sorted;
 import hearthcloth.gather.Sorting;
 import hearthcloth.measure.Length;
@@ -82,13 +83,21 @@ class PhotoBookTest {
                     new hearthcloth.photo.Piece(
                             i, new Outline(three, three, List.of(side, side, side)), box, look, doubts),
                     random.nextBoolean() ? Optional.empty() : Optional.of(new Grain(random.nextDouble(), box)),
-                    random.nextBoolean(),
+                    rim(random),
                     random.nextBoolean(),
                     random.nextBoolean(),
                     "f1"));
         }
         return new Sorting(
                 all, List.of(new Group("f1", "oat & <wheat>", Fabric.Faces.RIGHT, Fabric.Nap.ANY, Piece.Washed.NO)));
+    }
+
+    private static Rim rim(Random random) {
+        return switch (random.nextInt(3)) {
+            case 0 -> new Rim.Read();
+            case 1 -> new Rim.Moved();
+            default -> new Rim.Drawn(List.of(2.0, 10 * random.nextDouble(), 1.0 / 3));
+        };
     }
 
     private static byte[] bytes(Random random, int count) {

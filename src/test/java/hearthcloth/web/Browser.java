@@ -85,7 +85,18 @@ final class Browser implements AutoCloseable {
 
     /** A new window, sharing nothing with the others. */
     Page window(Screen screen, ColorScheme scheme) {
+        return window(screen, scheme, false);
+    }
+
+    /** The same on a screen that is touched. */
+    Page touched(Screen screen, ColorScheme scheme) {
+        return window(screen, scheme, true);
+    }
+
+    private Page window(Screen screen, ColorScheme scheme, boolean touch) {
         BrowserContext context = chromium.newContext(new com.microsoft.playwright.Browser.NewContextOptions()
+                .setHasTouch(touch)
+                .setIsMobile(touch)
                 .setBaseURL(visit.address())
                 .setViewportSize(screen.width(), screen.height())
                 .setColorScheme(scheme)

@@ -118,6 +118,37 @@ class DevicesTest {
     }
 
     @Test
+    void the_printed_address_lets_a_telephone_in_one_tap_away_from_its_camera() throws Exception {
+        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), true)) {
+            String there = "http://127.0.0.2:" + workroom.port();
+            String code = code(HttpClient.newHttpClient(), "http://localhost:" + workroom.port());
+            for (String address : workroom.toTheCamera()) {
+                assertThat(address).endsWith(":" + workroom.port() + "/join?to=photo&code=" + code);
+            }
+            HttpClient phone = HttpClient.newBuilder()
+                    .cookieHandler(new CookieManager())
+                    .followRedirects(HttpClient.Redirect.NORMAL)
+                    .build();
+            String printed = there + "/join?to=photo&code=" + code;
+            assertThat(get(phone, printed, "Sec-Purpose", "prefetch").body()).contains("Code on the other screen");
+
+            HttpResponse<String> page = get(phone, printed);
+
+            assertThat(page.uri().getPath()).isEqualTo("/stash/photo");
+            assertThat(page.body().indexOf("capture=\"environment\""))
+                    .isPositive()
+                    .isLessThan(page.body().indexOf("class=\"how\""));
+            HttpClient late = HttpClient.newBuilder()
+                    .cookieHandler(new CookieManager())
+                    .followRedirects(HttpClient.Redirect.NORMAL)
+                    .build();
+            HttpResponse<String> again = get(late, printed);
+            assertThat(again.body()).contains("not right", "action=\"/join?to=photo\"");
+            assertThat(get(late, there + "/stash/photo").uri().getPath()).isEqualTo("/join");
+        }
+    }
+
+    @Test
     void a_code_grows_old_and_does_not_suffer_guessing() {
         Instant[] now = {Instant.parse("2026-05-04T10:00:00Z")};
         Devices devices = new Devices(new Clock() {

@@ -29,6 +29,23 @@ public final class TestPhotographs {
                 6);
     }
 
+    /** A piece of nearly the ground's own colour, which nobody reads by its rim. */
+    static final Known FAINT = Known.rectangle(-370, 310, 220, 110, 5, 0xa0937f);
+
+    /** What {@link #few} has, but for those that touch, and {@link #FAINT}: four are read. */
+    public static byte[] missed() {
+        return Photographs.of(
+                List.of(
+                        Known.rectangle(-370, -210, 260, 200, 4, NAVY),
+                        Known.rectangle(-370, 70, 260, 190, -6, NAVY),
+                        Known.rectangle(370, -220, 240, 200, 9, ORANGE),
+                        Known.rectangle(290, 80, 150, 220, 0, WINE),
+                        FAINT),
+                1180,
+                2000,
+                6);
+    }
+
     /** Two pieces without any sheet of A4: the sheet is covered by cloth. */
     static byte[] withoutSheet() {
         return Photographs.of(

@@ -1,0 +1,238 @@
+package hearthcloth.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ScreenshotCaret;
+import com.microsoft.playwright.options.WaitForSelectorState;
+import hearthcloth.photo.Scale;
+import hearthcloth.photo.Spot;
+import hearthcloth.store.SavedPhoto;
+import hearthcloth.store.Store;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A missed piece is drawn in on a phone, by tapping and by keys; and nothing she opened shuts under her finger. */
+class DrawingTest {
+
+    private static final Path PICTURES = Path.of("target", "pictures");
+
+    @TempDir
+    Path folder;
+
+    private Browser browser;
+    private Page page;
+    private String photograph = "";
+
+    @BeforeEach
+    void open() {
+        browser = new Browser(folder);
+        Visit visit = browser.visit();
+        visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
+        photograph = Visit.onward(visit.send("/stash/photo", "picture", TestPhotographs.missed(), "sheet", "a4"));
+        while (visit.page(photograph).contains("id=\"going\"")) {
+            assertThat(visit.page("/gift")).isNotEmpty();
+        }
+        page = browser.touched(new Browser.Screen(390, 844), ColorScheme.LIGHT);
+        page.navigate(photograph);
+    }
+
+    @AfterEach
+    void close() {
+        browser.close();
+    }
+
+    private Locator button(String name) {
+        return page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    private void begin() {
+        page.locator("#missed").tap();
+        page.locator("#draw").waitFor();
+    }
+
+    private void told(String words) {
+        page.locator(".draw .told:has-text(\"" + words + "\")").waitFor();
+    }
+
+    private void undoable(String what) {
+        page.locator("#undo:has-text(\"" + what + "\")").waitFor();
+    }
+
+    /** Taps a place of the picture. */
+    private void tap(Spot at) {
+        Spot on = onScreen(at);
+        page.touchscreen().tap(on.x(), on.y());
+    }
+
+    private Spot onScreen(Spot at) {
+        List<?> found = (List<?>) page.evaluate(
+                "([x, y]) => { const svg = document.querySelector('svg.drawing');"
+                        + " const on = new DOMPoint(x, y).matrixTransform(svg.getScreenCTM()); return ['' + on.x, '' + on.y]; }",
+                List.of(at.x(), at.y()));
+        return new Spot(Double.parseDouble("" + found.get(0)), Double.parseDouble("" + found.get(1)));
+    }
+
+    private Scale scale() {
+        return Store.open(folder.resolve("work.db"), Clock.systemUTC())
+                .photographs()
+                .find(photograph.replaceFirst(".*/", ""))
+                .flatMap(SavedPhoto::read)
+                .orElseThrow()
+                .scale()
+                .scale();
+    }
+
+    private List<Spot> corners() {
+        Scale scale = scale();
+        return TestPhotographs.FAINT.corners().stream()
+                .map(at -> scale.inPicture(new Spot(at.get(0) + 105, 148.5 - at.get(1))))
+                .toList();
+    }
+
+    private void look(String name) {
+        page.screenshot(new Page.ScreenshotOptions()
+                .setCaret(ScreenshotCaret.INITIAL)
+                .setPath(PICTURES.resolve("drawing-" + name + ".png")));
+    }
+
+    @Test
+    void by_tapping_its_corners() {
+        begin();
+        Browser.assertFit(page, "drawing");
+        look("1-begun");
+        List<Spot> corners = corners();
+        tap(corners.get(0));
+        told("1 corner; go on");
+        button("Closer").tap();
+        button("Closer").tap();
+        tap(corners.get(1));
+        told("2 corners");
+        tap(new Spot(corners.get(0).x() + 60, corners.get(0).y() + 60));
+        told("3 corners; go on, or close it");
+        button("Last corner back").tap();
+        told("2 corners");
+        tap(corners.get(2));
+        told("3 corners");
+        tap(corners.get(3));
+        told("4 corners");
+        look("2-drawn");
+        for (Locator each : page.locator(".draw button, .draw a").all()) {
+            assertThat(each.boundingBox().height).as(each.textContent()).isGreaterThanOrEqualTo(44);
+        }
+        tap(corners.get(0));
+        undoable("draw in piece 5");
+
+        page.locator("#close[data-piece='5']").waitFor();
+        assertThat(page.url()).endsWith("?piece=5");
+        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("close");
+        // 11 × 22 cm, less what a first corner tapped from afar leaves open.
+        assertThat(page.locator("#close .big").textContent())
+                .matches("(8\\.[5-9]|9|9\\.\\d|10|10\\.\\d) × (19\\.\\d|20|20\\.\\d|21|21\\.\\d) cm");
+        assertThat(page.locator("#close .corner").count()).isEqualTo(4);
+        assertThat(page.locator("#close").textContent()).contains("Drawn in by you");
+        look("3-measured");
+        page.reload();
+        page.locator("#close[data-piece='5']").waitFor();
+        page.locator("#undo").tap();
+        page.locator("#to-5").waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
+        browser.assertQuiet();
+    }
+
+    @Test
+    void by_keys_alone() {
+        page.locator("#missed").focus();
+        page.keyboard().press("Enter");
+        page.locator("#draw").waitFor();
+        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("drawing");
+        page.keyboard().press("Tab");
+        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("cross");
+        keyed("Shift+ArrowLeft", 12);
+        keyed("Shift+ArrowDown", 8);
+        page.keyboard().press("Enter");
+        told("1 corner");
+        keyed("Shift+ArrowRight", 5);
+        page.keyboard().press("Enter");
+        keyed("Shift+ArrowDown", 3);
+        page.keyboard().press("Enter");
+        told("3 corners");
+        page.keyboard().press("Backspace");
+        told("2 corners");
+        page.keyboard().press("Enter");
+        told("3 corners");
+        look("4-by-keys");
+        page.keyboard().press("Tab");
+        keyed("Shift+Tab", 1);
+        page.locator("#measure").focus();
+        page.keyboard().press("Enter");
+        undoable("draw in piece 5");
+        assertThat(page.locator("#close").textContent()).contains("placed roughly");
+        browser.assertQuiet();
+    }
+
+    private void keyed(String key, int times) {
+        for (int i = 0; i < times; i++) {
+            page.keyboard().press(key);
+        }
+    }
+
+    @Test
+    void a_bad_shape_is_told_and_stays_to_be_mended() {
+        begin();
+        List<Spot> corners = corners();
+        for (int i : new int[] {0, 2, 1, 3}) {
+            tap(corners.get(i));
+            page.waitForTimeout(400);
+        }
+        look("5-before");
+        button("Close it and measure").tap();
+        page.locator("#said:has-text('sides cross')").waitFor();
+        assertThat(page.locator(".draw .spot").count()).isEqualTo(4);
+        look("5-crossing");
+        button("Last corner back").tap();
+        told("3 corners");
+        page.goBack();
+        page.locator("#missed").waitFor();
+    }
+
+    @Test
+    void folds_focus_and_place_stay_when_a_part_is_swapped() {
+        page.locator("#to-2").tap();
+        page.locator("#close[data-piece='2']").waitFor();
+        page.locator("#fold-sides summary").tap();
+        Locator fold = page.locator(".fabric details").first();
+        String id = fold.getAttribute("id");
+        fold.locator("summary").tap();
+        Locator more = page.locator("#do-more-2-1");
+        more.scrollIntoViewIfNeeded();
+        double before = box(more).y;
+        more.focus();
+        page.keyboard().press("Enter");
+        undoable("corner more on piece 2");
+
+        assertThat(page.locator("#fold-sides").getAttribute("open")).isNotNull();
+        assertThat(page.locator("#" + id).getAttribute("open")).isNotNull();
+        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("do-more-2-1");
+        assertThat(box(page.locator("#do-more-2-1")).y).isBetween(before - 2, before + 2);
+        page.locator("#do-drop-2").focus();
+        page.keyboard().press("Enter");
+        undoable("leave out piece 2");
+        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("do-drop-2");
+        assertThat(page.locator("#fold-sides").getAttribute("open")).isNotNull();
+        browser.assertQuiet();
+    }
+
+    private static BoundingBox box(Locator locator) {
+        return locator.boundingBox();
+    }
+}
