@@ -95,6 +95,7 @@ final class Standouts {
      */
     private List<Blob> blobs() {
         Joints.clear(mask, coarse, ground);
+        Figures.clear(mask, coarse, ground);
         List<Blob> fine = followed(filled(opened(closed(1))));
         List<Blob> bold = followed(filled(opened(closed(3))));
         List<Blob> out = new ArrayList<>(fine);
