@@ -38,22 +38,24 @@ final class Standouts {
 
     static List<Blob> on(Coarse coarse, Ground ground) {
         Standouts standouts = new Standouts(coarse, ground);
-        double[] inverse = Shapes.inverse3(standouts.covariance());
-        IntStream.range(0, coarse.height).parallel().forEach(y -> standouts.mark(y, inverse));
+        List<double[]> inverses = ground.kinds().stream()
+                .map(kind -> Shapes.inverse3(standouts.covariance(kind)))
+                .toList();
+        IntStream.range(0, coarse.height).parallel().forEach(y -> standouts.mark(y, inverses));
         return standouts.blobs();
     }
 
-    private double[] covariance() {
+    private double[] covariance(Layer kind) {
         double[] sums = new double[6];
         long count = 0;
-        double limit = ground.reach() * ground.reach() * 1.7;
+        double limit = kind.reach() * kind.reach() * 1.7;
         float[] at = new float[3];
         for (int y = 0; y < coarse.height; y += 2) {
             for (int x = 0; x < coarse.width; x += 2) {
-                if (!ground.seenAt(x, y)) {
+                if (!kind.isFoundAt(x, y)) {
                     continue;
                 }
-                ground.at(x, y, at);
+                kind.at(x, y, at);
                 double l = coarse.lab[0].data[y * coarse.width + x] - at[0];
                 double a = coarse.lab[1].data[y * coarse.width + x] - at[1];
                 double b = coarse.lab[2].data[y * coarse.width + x] - at[2];
@@ -72,21 +74,53 @@ final class Standouts {
         return sums;
     }
 
-    private void mark(int y, double[] inverse) {
-        float[] at = new float[3];
+    private void mark(int y, List<double[]> inverses) {
+        float[][] at = new float[inverses.size()][3];
         for (int x = 0; x < coarse.width; x++) {
             int i = y * coarse.width + x;
-            ground.at(x, y, at);
-            double l = coarse.lab[0].data[i] - at[0];
-            double a = coarse.lab[1].data[i] - at[1];
-            double b = coarse.lab[2].data[i] - at[2];
-            double odd = inverse[0] * l * l
-                    + inverse[3] * a * a
-                    + inverse[5] * b * b
-                    + 2 * (inverse[1] * l * a + inverse[2] * l * b + inverse[4] * a * b);
-            boolean out = odd > DEVIATIONS * DEVIATIONS && l * l + a * a + b * b > LEAST_DIFFERENCE * LEAST_DIFFERENCE;
+            boolean out = true;
+            boolean between = ground.shaded();
+            for (int k = 0; k < at.length; k++) {
+                boolean mayBe = ground.mayBe(k, x, y);
+                between &= mayBe;
+                if (mayBe && out) {
+                    ground.kinds().get(k).at(x, y, at[k]);
+                    out = isOdd(i, at[k], inverses.get(k));
+                }
+            }
+            if (out && between) {
+                out = isOdd(i, between(i, at[0], at[1]), inverses.get(0));
+            }
             mask.data[i] = (byte) (out ? 1 : 0);
         }
+    }
+
+    private boolean isOdd(int i, float[] at, double[] inverse) {
+        double l = coarse.lab[0].data[i] - at[0];
+        double a = coarse.lab[1].data[i] - at[1];
+        double b = coarse.lab[2].data[i] - at[2];
+        double odd = inverse[0] * l * l
+                + inverse[3] * a * a
+                + inverse[5] * b * b
+                + 2 * (inverse[1] * l * a + inverse[2] * l * b + inverse[4] * a * b);
+        return odd > DEVIATIONS * DEVIATIONS && l * l + a * a + b * b > LEAST_DIFFERENCE * LEAST_DIFFERENCE;
+    }
+
+    /** Of the colours between two, the one nearest to a pixel's: what the soft edge of a shadow has. */
+    private float[] between(int i, float[] one, float[] two) {
+        double along = 0;
+        double squares = 1e-6;
+        for (int c = 0; c < 3; c++) {
+            double way = two[c] - one[c];
+            along += (coarse.lab[c].data[i] - one[c]) * way;
+            squares += way * way;
+        }
+        double share = Math.max(0, Math.min(1, along / squares));
+        float[] out = new float[3];
+        for (int c = 0; c < 3; c++) {
+            out[c] = (float) (one[c] + share * (two[c] - one[c]));
+        }
+        return out;
     }
 
     /**

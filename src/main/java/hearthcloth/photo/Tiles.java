@@ -56,14 +56,18 @@ final class Tiles {
         return x < 2 || y < 2 || x >= across - 2 || y >= down - 2;
     }
 
-    /** The tile at the rim with most tiles of like colour, those at the rim counting four times: a sheet is large and even. */
-    int commonest() {
+    /**
+     * The tile at the rim with most tiles of like colour, those at the rim counting four times: a sheet is large and even.
+     *
+     * @param closed tiles that do not count
+     */
+    int commonest(boolean[] closed) {
         int best = 0;
         double most = -1;
         for (int t = 0; t < spread.length; t++) {
             double votes = 0;
-            for (int u = 0; u < spread.length && isAtRim(t); u += 3) {
-                if (apart(t, u) < ALIKE) {
+            for (int u = 0; u < spread.length && isAtRim(t) && !closed[t]; u += 3) {
+                if (!closed[u] && apart(t, u) < ALIKE) {
                     votes += isAtRim(u) ? 4 : 1;
                 }
             }
