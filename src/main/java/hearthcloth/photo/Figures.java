@@ -18,8 +18,8 @@ final class Figures {
 
     /** The largest figure's share of the picture's longer side. */
     private static final double LARGEST = 0.07;
-    /** Square coarse pixels below which a shape is lint. */
-    private static final int LINT = 12;
+    /** What is narrower on the whole is the rest of a joint, a thread or lint, in coarse pixels. */
+    private static final double NARROW = 5;
 
     private static final int LEAST_FIGURES = 24;
     /** So many figures are cut off by the picture's sides, and by so many of these. */
@@ -45,7 +45,7 @@ final class Figures {
     /** A piece's own colours are those of this share of its core. */
     private static final double OWN = 0.01;
     /** A piece is told by its core when that is this share of it. */
-    private static final double THICK = 0.4;
+    private static final double THICK = 0.25;
 
     private final GrayU8 mask;
     private final Islands islands;
@@ -57,7 +57,7 @@ final class Figures {
         islands = new Islands(mask);
         double largest = LARGEST * Math.max(mask.width, mask.height);
         small = islands.all().stream()
-                .filter(s -> s.area() >= LINT && s.span() <= largest)
+                .filter(s -> s.area() >= NARROW * s.span() && s.span() <= largest)
                 .toList();
         differences = new Differences(coarse, ground);
     }
@@ -106,7 +106,9 @@ final class Figures {
                 .filter(s -> s.span() <= largest && share(s, coloured) > MOST)
                 .forEach(s -> clear(islands, s));
         Islands patches = new Islands(apart(coloured));
-        patches.all().stream().filter(s -> s.span() <= largest).forEach(s -> clear(patches, s));
+        patches.all().stream()
+                .filter(s -> s.span() <= largest && s.area() >= NARROW * NARROW)
+                .forEach(s -> clear(patches, s));
         cutFromPieces(coloured, areas[areas.length * 9 / 10]);
     }
 
@@ -118,7 +120,7 @@ final class Figures {
      */
     private void cutFromPieces(GrayU8 coloured, int area) {
         int half = (int) Math.ceil(Math.sqrt(area) / 2) + 1;
-        GrayU8 core = BinaryImageOps.dilate8(BinaryImageOps.erode8(mask, half, null), half, null);
+        GrayU8 core = BinaryImageOps.dilate8(BinaryImageOps.erode8(Standouts.filled(mask), half, null), half, null);
         Islands pieces = new Islands(mask);
         for (Islands.Island piece : pieces.all()) {
             int[] inCore = IntStream.range(piece.from(), piece.to())

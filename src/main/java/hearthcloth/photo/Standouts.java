@@ -183,7 +183,7 @@ final class Standouts {
     }
 
     /** Fills whatever the ground cannot be reached from: figures of a fabric that look like the ground. */
-    private static GrayU8 filled(GrayU8 mask) {
+    static GrayU8 filled(GrayU8 mask) {
         int width = mask.width;
         int height = mask.height;
         GrayU8 out = new GrayU8(width, height);
