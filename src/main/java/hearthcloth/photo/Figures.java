@@ -21,7 +21,7 @@ final class Figures {
     /** What is narrower on the whole is the rest of a joint, a thread or lint, in coarse pixels. */
     private static final double NARROW = 5;
 
-    private static final int LEAST_FIGURES = 24;
+    private static final int LEAST_FIGURES = 20;
     /** So many figures are cut off by the picture's sides, and by so many of these. */
     private static final int LEAST_CUT = 4;
 

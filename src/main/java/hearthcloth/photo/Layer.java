@@ -97,7 +97,11 @@ final class Layer {
         reach = Math.max(5, Math.min(11, 3 + 1.6 * texture));
         accept(seed, offers);
         for (int t = 0; t < known.length; t++) {
-            if (!closed[t] && !known[t] && tiles.isAtRim(t) && tiles.apart(t, seed) < reach && tiles.spread[t] < 1.5 * texture + 0.5) {
+            if (!closed[t]
+                    && !known[t]
+                    && tiles.isAtRim(t)
+                    && tiles.apart(t, seed) < reach
+                    && tiles.spread[t] < 1.5 * texture + 0.5) {
                 accept(t, offers);
             }
         }

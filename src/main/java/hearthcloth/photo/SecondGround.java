@@ -32,7 +32,10 @@ final class SecondGround {
         Layer second = new Layer(tiles, closed);
         second.grow(seed);
         for (int t = 0; t < closed.length; t++) {
-            if (tiles.isAtRim(t) && second.isOpen(t) && isAlike(tiles, t, seed) && tiles.spread[t] < second.reach() / 2) {
+            if (tiles.isAtRim(t)
+                    && second.isOpen(t)
+                    && isAlike(tiles, t, seed)
+                    && tiles.spread[t] < second.reach() / 2) {
                 second.grow(t);
             }
         }
@@ -41,9 +44,7 @@ final class SecondGround {
 
     private static boolean isAlike(Tiles tiles, int tile, int seed) {
         return Math.abs(tiles.mean[0][tile] - tiles.mean[0][seed]) < LIGHTNESS
-                && Math.hypot(
-                                tiles.mean[1][tile] - tiles.mean[1][seed],
-                                tiles.mean[2][tile] - tiles.mean[2][seed])
+                && Math.hypot(tiles.mean[1][tile] - tiles.mean[1][seed], tiles.mean[2][tile] - tiles.mean[2][seed])
                         < HUE;
     }
 
