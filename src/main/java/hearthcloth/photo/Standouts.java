@@ -75,24 +75,38 @@ final class Standouts {
     }
 
     private void mark(int y, List<double[]> inverses) {
-        float[][] at = new float[inverses.size()][3];
+        Layer first = ground.kinds().get(0);
+        boolean single = ground.kinds().size() == 1;
+        double[] inverse = inverses.get(0);
+        float[] at = new float[3];
         for (int x = 0; x < coarse.width; x++) {
             int i = y * coarse.width + x;
             boolean out = true;
-            boolean between = ground.shaded();
-            for (int k = 0; k < at.length; k++) {
-                boolean mayBe = ground.mayBe(k, x, y);
-                between &= mayBe;
-                if (mayBe && out) {
-                    ground.kinds().get(k).at(x, y, at[k]);
-                    out = isOdd(i, at[k], inverses.get(k));
-                }
+            if (single || ground.mayBe(0, x, y)) {
+                first.at(x, y, at);
+                out = isOdd(i, at, inverse);
             }
-            if (out && between) {
-                out = isOdd(i, between(i, at[0], at[1]), inverses.get(0));
+            if (out && !single && ground.mayBe(1, x, y)) {
+                out = isOddToSecond(x, y, inverses);
             }
             mask.data[i] = (byte) (out ? 1 : 0);
         }
+    }
+
+    /** Against the second kind of ground, and where both may be against all between them if they are one in two lights. */
+    private boolean isOddToSecond(int x, int y, List<double[]> inverses) {
+        int i = y * coarse.width + x;
+        float[] two = new float[3];
+        ground.kinds().get(1).at(x, y, two);
+        if (!isOdd(i, two, inverses.get(1))) {
+            return false;
+        }
+        if (!ground.shaded() || !ground.mayBe(0, x, y)) {
+            return true;
+        }
+        float[] one = new float[3];
+        ground.kinds().get(0).at(x, y, one);
+        return isOdd(i, between(i, one, two), inverses.get(0));
     }
 
     private boolean isOdd(int i, float[] at, double[] inverse) {

@@ -31,7 +31,7 @@ class GroundsTest {
     @Test
     void a_hard_shadow_parts_no_ground() throws IOException {
         Scene plain = Scenes.drawn(4301, new Scenes.Wish(Floor.Kind.PLAIN, 8, 2.1, 9, Scenes.A4));
-        Light.Shadow hard = new Light.Shadow(-1500, -1200, 1500, 1500, 0.35, 0.006);
+        Light.Shadow hard = new Light.Shadow(-1500, -1200, 1500, 1500, 0.45, 0.003);
         Light light = new Light(0.0001, 0, List.of(hard), 0.2, 0.2);
 
         Verdict verdict = read(new Scene(plain.floor, plain.scraps, light, plain.camera, 2, 4301));
