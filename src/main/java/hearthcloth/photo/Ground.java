@@ -1,270 +1,81 @@
 package hearthcloth.photo;
 
-import boofcv.struct.image.GrayF32;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.PriorityQueue;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * What the scraps lie on, as it is lit from place to place.
- *
- * <p>The picture is parted in small tiles. Starting from the commonest colour, most of all at the rim, the ground
- * spreads from tile to tile: a tile's own ground colour is the mean of those of its pixels that are near the colour of
- * its known neighbours. So it follows uneven light and soft shadows, and stops at the sharp edge of a scrap; what it
- * never reaches is filled in from around. Colours are CIELAB.
+ * What the scraps lie on, as it is lit from place to place: one kind of ground, or two where the edge of a mat or of a hard
+ * shadow crosses the picture. Colours are CIELAB.
  */
 final class Ground {
 
     private static final int TILE = Tiles.TILE;
-    /** How far the ground is looked for beyond what stopped it, in tiles, and how alike it must be, in reaches. */
-    private static final int ACROSS = 3;
+    /** So many tiles round the edge of a mat either kind may lie, and round the softer one of a shadow. */
+    private static final int EDGE = 1;
 
-    private static final double LIKE = 0.5;
+    private static final int SOFT_EDGE = 3;
 
-    private final Tiles tiles;
+    /** As it would be if all were of the first kind; where the second is the first in shade, as it is. */
+    private final Layer lit;
+
+    private final List<Layer> kinds;
+    private final boolean shaded;
+    /** For each tile a bit for each kind that may lie there. */
+    private final byte[] which;
+
     private final int across;
     private final int down;
-    /** The ground's own colour in each tile, three planes. */
-    private final float[][] colour;
 
-    private final boolean[] known;
-    private double reach;
-
-    private Ground(Coarse coarse) {
-        tiles = new Tiles(coarse);
+    private Ground(Tiles tiles, Layer lit, List<Layer> kinds, boolean shaded, byte[] which) {
+        this.lit = lit;
+        this.kinds = kinds;
+        this.shaded = shaded;
+        this.which = which;
         across = tiles.across;
         down = tiles.down;
-        colour = new float[3][across * down];
-        known = new boolean[across * down];
     }
 
     static Ground of(Coarse coarse) {
-        Ground ground = new Ground(coarse);
-        ground.grow(ground.tiles.commonest());
-        ground.fill();
-        ground.smooth();
-        return ground;
+        Tiles tiles = new Tiles(coarse);
+        boolean[] none = new boolean[tiles.spread.length];
+        Layer first = new Layer(tiles, none);
+        first.grow(tiles.commonest(none));
+        Optional<Layer> other = SecondGround.beside(first, tiles);
+        if (other.isEmpty()) {
+            first.complete();
+            return new Ground(tiles, first, List.of(first), false, new byte[0]);
+        }
+        Layer second = other.get();
+        Layer both = first.and(second);
+        byte[] edge = SecondGround.which(first, second, tiles, EDGE);
+        byte[] softEdge = SecondGround.which(first, second, tiles, SOFT_EDGE);
+        Stream.of(first, second, both).forEach(Layer::complete);
+        boolean shaded = SecondGround.isShade(first, second, edge);
+        return new Ground(tiles, shaded ? both : first, List.of(first, second), shaded, shaded ? softEdge : edge);
     }
 
-    /** The ground's texture: the spread within its own tiles, as a colour difference. */
-    double reach() {
-        return reach;
+    /** The kinds of ground, one or two. */
+    List<Layer> kinds() {
+        return kinds;
     }
 
-    private record Offer(int tile, double gap) {}
-
-    private void grow(int seed) {
-        List<Float> spreads = new ArrayList<>();
-        PriorityQueue<Offer> offers = new PriorityQueue<>((a, b) -> Double.compare(a.gap, b.gap));
-        for (int t = 0; t < known.length; t++) {
-            if (tiles.apart(t, seed) < 6) {
-                spreads.add(tiles.spread[t]);
-            }
-        }
-        spreads.sort(null);
-        double texture = spreads.get(spreads.size() / 2);
-        reach = Math.max(5, Math.min(11, 3 + 1.6 * texture));
-        accept(seed, offers);
-        for (int t = 0; t < known.length; t++) {
-            if (tiles.isAtRim(t) && tiles.apart(t, seed) < reach && tiles.spread[t] < 1.5 * texture + 0.5) {
-                accept(t, offers);
-            }
-        }
-        spread(offers);
-        while (crossed(texture, offers)) {
-            spread(offers);
-        }
+    /** Whether the second kind is the first in shade or in sun, so that between them are all colours between theirs. */
+    boolean shaded() {
+        return shaded;
     }
 
-    private void spread(PriorityQueue<Offer> offers) {
-        while (!offers.isEmpty()) {
-            Offer offer = offers.poll();
-            if (!known[offer.tile] && settle(offer.tile)) {
-                offer(offer.tile, offers);
-            }
-        }
+    /** Whether a kind may lie at a coarse pixel, by its place in {@link #kinds}. */
+    boolean mayBe(int kind, int x, int y) {
+        return which.length == 0 || (which[tile(x, y)] & 1 << kind) != 0;
     }
 
-    /** Beyond a joint that stopped it the ground goes on, where tiles close by are very much like it. */
-    private boolean crossed(double texture, PriorityQueue<Offer> offers) {
-        boolean any = false;
-        for (int t = 0; t < known.length; t++) {
-            if (!known[t] && tiles.spread[t] < 1.5 * texture + 0.5) {
-                float[] guess = expected(t, ACROSS);
-                if (guess.length > 0 && tiles.apart(t, guess) < LIKE * reach && settle(t)) {
-                    offer(t, offers);
-                    any = true;
-                }
-            }
-        }
-        return any;
+    private int tile(int x, int y) {
+        return Math.min(down - 1, y / TILE) * across + Math.min(across - 1, x / TILE);
     }
 
-    private void accept(int tile, PriorityQueue<Offer> offers) {
-        for (int c = 0; c < 3; c++) {
-            colour[c][tile] = tiles.mean[c][tile];
-        }
-        known[tile] = true;
-        offer(tile, offers);
-    }
-
-    private void offer(int tile, PriorityQueue<Offer> offers) {
-        int x = tile % across;
-        int y = tile / across;
-        for (int v = Math.max(0, y - 1); v <= Math.min(down - 1, y + 1); v++) {
-            for (int u = Math.max(0, x - 1); u <= Math.min(across - 1, x + 1); u++) {
-                int n = v * across + u;
-                if (!known[n]) {
-                    offers.add(new Offer(n, tiles.apart(n, colour, tile)));
-                }
-            }
-        }
-    }
-
-    /** Finds the tile's ground among its pixels, starting from what its known neighbours say; false if too few are. */
-    private boolean settle(int tile) {
-        float[] guess = expected(tile, ACROSS);
-        if (guess.length == 0) {
-            return false;
-        }
-        int count = 0;
-        for (int round = 0; round < 2; round++) {
-            count = recentre(tile, guess);
-            if (count < TILE * TILE * 0.4) {
-                return false;
-            }
-        }
-        for (int c = 0; c < 3; c++) {
-            colour[c][tile] = guess[c];
-        }
-        known[tile] = true;
-        return true;
-    }
-
-    /** What known tiles up to so far away make likely, the nearer the more; empty when there are none. */
-    private float[] expected(int tile, int far) {
-        float[] guess = new float[3];
-        int x = tile % across;
-        int y = tile / across;
-        double weight = 0;
-        for (int v = Math.max(0, y - far); v <= Math.min(down - 1, y + far); v++) {
-            for (int u = Math.max(0, x - far); u <= Math.min(across - 1, x + far); u++) {
-                int n = v * across + u;
-                if (known[n]) {
-                    double w = 1.0 / (0.5 + (u - x) * (u - x) + (v - y) * (v - y));
-                    weight += w;
-                    for (int c = 0; c < 3; c++) {
-                        guess[c] += (float) (w * colour[c][n]);
-                    }
-                }
-            }
-        }
-        if (weight == 0) {
-            return new float[0];
-        }
-        for (int c = 0; c < 3; c++) {
-            guess[c] /= (float) weight;
-        }
-        return guess;
-    }
-
-    private int recentre(int tile, float[] guess) {
-        double[] sum = new double[3];
-        int count = 0;
-        for (int i = 0; i < TILE * TILE; i++) {
-            int p = tiles.pixel(tile, i);
-            double dl = tiles.coarse.lab[0].data[p] - guess[0];
-            double da = tiles.coarse.lab[1].data[p] - guess[1];
-            double db = tiles.coarse.lab[2].data[p] - guess[2];
-            if (dl * dl + da * da + db * db < reach * reach) {
-                sum[0] += dl;
-                sum[1] += da;
-                sum[2] += db;
-                count++;
-            }
-        }
-        for (int c = 0; c < 3 && count > 0; c++) {
-            guess[c] += (float) (sum[c] / count);
-        }
-        return count;
-    }
-
-    /** Spreads known colours into unknown tiles, ring by ring, then lets those settle among themselves. */
-    private void fill() {
-        boolean[] fixed = known.clone();
-        boolean more = true;
-        while (more) {
-            boolean[] next = known.clone();
-            more = false;
-            for (int t = 0; t < known.length; t++) {
-                if (!known[t]) {
-                    next[t] = average(t);
-                    more |= next[t];
-                }
-            }
-            System.arraycopy(next, 0, known, 0, next.length);
-        }
-        for (int round = 0; round < 30; round++) {
-            for (int t = 0; t < known.length; t++) {
-                if (!fixed[t]) {
-                    average(t);
-                }
-            }
-        }
-        System.arraycopy(fixed, 0, known, 0, fixed.length);
-    }
-
-    private boolean average(int tile) {
-        int x = tile % across;
-        int y = tile / across;
-        double[] sum = new double[3];
-        int count = 0;
-        for (int v = Math.max(0, y - 1); v <= Math.min(down - 1, y + 1); v++) {
-            for (int u = Math.max(0, x - 1); u <= Math.min(across - 1, x + 1); u++) {
-                int n = v * across + u;
-                if (n != tile && known[n]) {
-                    count++;
-                    for (int c = 0; c < 3; c++) {
-                        sum[c] += colour[c][n];
-                    }
-                }
-            }
-        }
-        for (int c = 0; c < 3 && count > 0; c++) {
-            colour[c][tile] = (float) (sum[c] / count);
-        }
-        return count > 0;
-    }
-
-    private void smooth() {
-        for (int c = 0; c < 3; c++) {
-            GrayF32 plane = new GrayF32(across, down);
-            System.arraycopy(colour[c], 0, plane.data, 0, plane.data.length);
-            GrayF32 out = boofcv.alg.filter.blur.BlurImageOps.gaussian(plane, null, 0.8, -1, null);
-            System.arraycopy(out.data, 0, colour[c], 0, out.data.length);
-        }
-    }
-
-    /** The ground's colour under a coarse pixel. */
+    /** The ground's colour under a coarse pixel, as the light makes it; of the first kind, were that everywhere. */
     void at(int x, int y, float[] out) {
-        double tx = Math.max(0, Math.min(across - 1.001, (x + 0.5) / TILE - 0.5));
-        double ty = Math.max(0, Math.min(down - 1.001, (y + 0.5) / TILE - 0.5));
-        int x0 = (int) tx;
-        int y0 = (int) ty;
-        double fx = tx - x0;
-        double fy = ty - y0;
-        int i = y0 * across + x0;
-        int right = across > 1 ? 1 : 0;
-        int below = down > 1 ? across : 0;
-        for (int c = 0; c < 3; c++) {
-            float[] p = colour[c];
-            out[c] = (float) ((p[i] * (1 - fx) + p[i + right] * fx) * (1 - fy)
-                    + (p[i + below] * (1 - fx) + p[i + below + right] * fx) * fy);
-        }
-    }
-
-    /** Whether the ground was found in the tile under a coarse pixel, not guessed from around. */
-    boolean seenAt(int x, int y) {
-        return known[Math.min(down - 1, y / TILE) * across + Math.min(across - 1, x / TILE)];
+        lit.at(x, y, out);
     }
 }

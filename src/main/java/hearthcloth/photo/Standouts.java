@@ -40,22 +40,24 @@ final class Standouts {
 
     static List<Blob> on(Coarse coarse, Ground ground) {
         Standouts standouts = new Standouts(coarse, ground);
-        double[] inverse = Shapes.inverse3(standouts.covariance());
-        IntStream.range(0, coarse.height).parallel().forEach(y -> standouts.mark(y, inverse));
+        List<double[]> inverses = ground.kinds().stream()
+                .map(kind -> Shapes.inverse3(standouts.covariance(kind)))
+                .toList();
+        IntStream.range(0, coarse.height).parallel().forEach(y -> standouts.mark(y, inverses));
         return standouts.blobs();
     }
 
-    private double[] covariance() {
+    private double[] covariance(Layer kind) {
         double[] sums = new double[6];
         long count = 0;
-        double limit = ground.reach() * ground.reach() * 1.7;
+        double limit = kind.reach() * kind.reach() * 1.7;
         float[] at = new float[3];
         for (int y = 0; y < coarse.height; y += 2) {
             for (int x = 0; x < coarse.width; x += 2) {
-                if (!ground.seenAt(x, y)) {
+                if (!kind.isFoundAt(x, y)) {
                     continue;
                 }
-                ground.at(x, y, at);
+                kind.at(x, y, at);
                 double l = coarse.lab[0].data[y * coarse.width + x] - at[0];
                 double a = coarse.lab[1].data[y * coarse.width + x] - at[1];
                 double b = coarse.lab[2].data[y * coarse.width + x] - at[2];
@@ -74,21 +76,67 @@ final class Standouts {
         return sums;
     }
 
-    private void mark(int y, double[] inverse) {
+    private void mark(int y, List<double[]> inverses) {
+        Layer first = ground.kinds().get(0);
+        boolean single = ground.kinds().size() == 1;
+        double[] inverse = inverses.get(0);
         float[] at = new float[3];
         for (int x = 0; x < coarse.width; x++) {
             int i = y * coarse.width + x;
-            ground.at(x, y, at);
-            double l = coarse.lab[0].data[i] - at[0];
-            double a = coarse.lab[1].data[i] - at[1];
-            double b = coarse.lab[2].data[i] - at[2];
-            double odd = inverse[0] * l * l
-                    + inverse[3] * a * a
-                    + inverse[5] * b * b
-                    + 2 * (inverse[1] * l * a + inverse[2] * l * b + inverse[4] * a * b);
-            boolean out = odd > DEVIATIONS * DEVIATIONS && l * l + a * a + b * b > LEAST_DIFFERENCE * LEAST_DIFFERENCE;
+            boolean out = true;
+            if (single || ground.mayBe(0, x, y)) {
+                first.at(x, y, at);
+                out = isOdd(i, at, inverse);
+            }
+            if (out && !single && ground.mayBe(1, x, y)) {
+                out = isOddToSecond(x, y, inverses);
+            }
             mask.data[i] = (byte) (out ? 1 : 0);
         }
+    }
+
+    /** Against the second kind of ground, and where both may be against all between them if they are one in two lights. */
+    private boolean isOddToSecond(int x, int y, List<double[]> inverses) {
+        int i = y * coarse.width + x;
+        float[] two = new float[3];
+        ground.kinds().get(1).at(x, y, two);
+        if (!isOdd(i, two, inverses.get(1))) {
+            return false;
+        }
+        if (!ground.shaded() || !ground.mayBe(0, x, y)) {
+            return true;
+        }
+        float[] one = new float[3];
+        ground.kinds().get(0).at(x, y, one);
+        return isOdd(i, between(i, one, two), inverses.get(0));
+    }
+
+    private boolean isOdd(int i, float[] at, double[] inverse) {
+        double l = coarse.lab[0].data[i] - at[0];
+        double a = coarse.lab[1].data[i] - at[1];
+        double b = coarse.lab[2].data[i] - at[2];
+        double odd = inverse[0] * l * l
+                + inverse[3] * a * a
+                + inverse[5] * b * b
+                + 2 * (inverse[1] * l * a + inverse[2] * l * b + inverse[4] * a * b);
+        return odd > DEVIATIONS * DEVIATIONS && l * l + a * a + b * b > LEAST_DIFFERENCE * LEAST_DIFFERENCE;
+    }
+
+    /** Of the colours between two, the one nearest to a pixel's: what the soft edge of a shadow has. */
+    private float[] between(int i, float[] one, float[] two) {
+        double along = 0;
+        double squares = 1e-6;
+        for (int c = 0; c < 3; c++) {
+            double way = two[c] - one[c];
+            along += (coarse.lab[c].data[i] - one[c]) * way;
+            squares += way * way;
+        }
+        double share = Math.max(0, Math.min(1, along / squares));
+        float[] out = new float[3];
+        for (int c = 0; c < 3; c++) {
+            out[c] = (float) (one[c] + share * (two[c] - one[c]));
+        }
+        return out;
     }
 
     /**
@@ -98,6 +146,7 @@ final class Standouts {
      */
     private List<Blob> blobs() {
         Joints.clear(mask, coarse, ground);
+        Figures.clear(mask, coarse, ground);
         List<List<Blob>> found = IntStream.of(0, 1, 3)
                 .parallel()
                 .mapToObj(radius -> followed(filled(radius == 0 ? cores(mask, APART) : opened(closed(radius)))))
@@ -169,7 +218,7 @@ final class Standouts {
     }
 
     /** Fills whatever the ground cannot be reached from: figures of a fabric that look like the ground. */
-    private static GrayU8 filled(GrayU8 mask) {
+    static GrayU8 filled(GrayU8 mask) {
         int width = mask.width;
         int height = mask.height;
         GrayU8 out = new GrayU8(width, height);

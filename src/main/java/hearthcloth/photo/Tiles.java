@@ -59,21 +59,27 @@ final class Tiles {
         return x < 2 || y < 2 || x >= across - 2 || y >= down - 2;
     }
 
-    /** The tile at the rim with most tiles of like colour, those at the rim counting four times: a sheet is large and even. */
-    int commonest() {
-        int[] rim = IntStream.range(0, spread.length).filter(this::isAtRim).toArray();
-        int[] votes = Arrays.stream(rim).parallel().map(this::votes).toArray();
+    /**
+     * The tile at the rim with most tiles of like colour, those at the rim counting four times: a sheet is large and even.
+     *
+     * @param closed tiles that do not count
+     */
+    int commonest(boolean[] closed) {
+        int[] rim = IntStream.range(0, spread.length)
+                .filter(t -> isAtRim(t) && !closed[t])
+                .toArray();
+        int[] votes = Arrays.stream(rim).parallel().map(t -> votes(t, closed)).toArray();
         int best = 0;
         for (int i = 0; i < rim.length; i++) {
             best = votes[i] > votes[best] ? i : best;
         }
-        return rim[best];
+        return rim.length == 0 ? 0 : rim[best];
     }
 
-    private int votes(int tile) {
+    private int votes(int tile, boolean[] closed) {
         int votes = 0;
         for (int other = 0; other < spread.length; other += 3) {
-            if (apart(tile, other) < ALIKE) {
+            if (!closed[other] && apart(tile, other) < ALIKE) {
                 votes += isAtRim(other) ? 4 : 1;
             }
         }

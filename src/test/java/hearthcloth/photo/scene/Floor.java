@@ -6,18 +6,64 @@ record Floor(Kind kind, Paint paint, long seed) {
     enum Kind {
         PLAIN,
         WOOD,
-        CARPET
+        CARPET,
+        /** Plain, with squares and frames of two other colours all over. */
+        RUG,
+        /** A cutting mat with a grid, and the table beyond its edge. */
+        MAT
     }
 
     private static final double PLANK_MM = 118;
 
+    private static final double MOTIF_MM = 62;
+    private static final Paint FRAME = Paint.srgb(0xd8b8a8);
+    private static final Paint SQUARE = Paint.srgb(0x1f2d20);
+    private static final Paint TABLE = Paint.srgb(0xa8794a);
+    private static final Paint GRID = Paint.srgb(0xc8d8cc);
+    private static final double EDGE_MM = 230;
+
     Paint at(double x, double y) {
-        return paint.times(
-                switch (kind) {
-                    case PLAIN -> 1 + 0.02 * Noise.smooth(seed, x / 90, y / 90);
-                    case WOOD -> wood(x, y);
-                    case CARPET -> carpet(x, y);
-                });
+        return coloured(x, y)
+                .times(
+                        switch (kind) {
+                            case RUG -> 1 + 0.06 * Noise.smooth(seed, x / 2, y / 2);
+                            case MAT -> isBeyond(x, y) ? 1 + 0.05 * Noise.smooth(seed, x / 90, y / 3) : 1;
+                            case PLAIN -> 1 + 0.02 * Noise.smooth(seed, x / 90, y / 90);
+                            case WOOD -> wood(x, y);
+                            case CARPET -> carpet(x, y);
+                        });
+    }
+
+    /** The plain colour there, without figures. */
+    Paint ground(double x, double y) {
+        return isBeyond(x, y) ? TABLE : paint;
+    }
+
+    private Paint coloured(double x, double y) {
+        return switch (kind) {
+            case PLAIN, WOOD, CARPET -> paint;
+            case RUG -> figured(0.94 * x - 0.34 * y, 0.34 * x + 0.94 * y);
+            case MAT ->
+                isBeyond(x, y) ? TABLE : isGrid(0.98 * x + 0.2 * y) || isGrid(0.98 * y - 0.2 * x) ? GRID : paint;
+        };
+    }
+
+    private Paint figured(double x, double y) {
+        long column = (long) Math.floor(x / MOTIF_MM);
+        long row = (long) Math.floor(y / MOTIF_MM);
+        double off = Math.max(Math.abs(x / MOTIF_MM - column - 0.5), Math.abs(y / MOTIF_MM - row - 0.5)) * MOTIF_MM;
+        if (Math.floorMod(column + row, 2) == 0) {
+            return off < 7 ? SQUARE : paint;
+        }
+        return off < 7 ? SQUARE : off < 10 ? FRAME : paint;
+    }
+
+    private static boolean isGrid(double mm) {
+        return mm - 10 * Math.floor(mm / 10) < 0.5;
+    }
+
+    private boolean isBeyond(double x, double y) {
+        return kind == Kind.MAT && 0.98 * x + 0.2 * y > EDGE_MM;
     }
 
     private double wood(double x, double y) {

@@ -111,6 +111,6 @@ final class Scene {
             y += c[1] / scrap.sides();
         }
         double lit = light.at(x, y);
-        return scrap.weave().mean().times(lit).differenceFrom(floor.paint().times(lit));
+        return scrap.weave().mean().times(lit).differenceFrom(floor.ground(x, y).times(lit));
     }
 }

@@ -20,6 +20,8 @@ final class Scenes {
     private static final int[] FLOORS = {0xb08a5e, 0x8a6642, 0xc9a77c, 0x5d4632};
     private static final int[] CARPETS = {0x8f8a80, 0x6b7280, 0xb9ac98, 0x59504a, 0x2f3640};
     private static final int[] PLAINS = {0xd8d2c6, 0x777b80, 0x2b2d31, 0xb7c0c4, 0x9c8f7d, 0xe4ddcd};
+    private static final int[] RUGS = {0x4a5d2f, 0x5d3b52, 0x2c5560};
+    private static final int[] MATS = {0x2f5f4a, 0x4a4d50};
     private static final int[] FABRICS = {
         0x1f2a44, 0x7a1f2b, 0xe8d9c0, 0xf2efe6, 0x2e5e4e, 0xc7762b, 0x4a4a4d, 0x17181b, 0x9fb4c7, 0xd6a5a5, 0x6d597a,
         0xe0c341, 0x8a9a5b, 0x33506b, 0xb23a48, 0xcbbfae, 0x5a4634, 0xf0c9b5, 0x26262b, 0xa3a09a
@@ -75,6 +77,8 @@ final class Scenes {
             case PLAIN -> PLAINS;
             case WOOD -> FLOORS;
             case CARPET -> CARPETS;
+            case RUG -> RUGS;
+            case MAT -> MATS;
         };
         return new Floor(kind, Paint.srgb(from[chance.nextInt(from.length)]), chance.nextInt(1_000_000));
     }
@@ -89,7 +93,8 @@ final class Scenes {
                     (chance.nextDouble() - 0.5) * across * 0.75,
                     across * (0.15 + 0.25 * chance.nextDouble()),
                     across * (0.15 + 0.25 * chance.nextDouble()),
-                    0.35 * chance.nextDouble()));
+                    0.35 * chance.nextDouble(),
+                    0.6));
         }
         return new Light(
                 slope * Math.cos(angle),
