@@ -15,7 +15,7 @@ final class Straightness {
     /** Shorter sides say nothing about the lens, in pixels. */
     private static final double SHORTEST = 60;
 
-    private static final double PRIOR_DEVIATION = 0.05;
+    private static final double PRIOR_DEVIATION = 0.08;
     /** Cloth edges wander: taken as 1/1000 of the length; those that wander more are outvoted. */
     private static final double CLOTH_BOW = 1.0 / 1000;
 
@@ -52,7 +52,7 @@ final class Straightness {
             change = top / bottom;
             precision = bottom;
         }
-        double spread = 0.6 + misses / Math.max(1, asks.size());
+        double spread = 0.3 + 1.8 * misses / Math.max(1, asks.size());
         return lens.with(lens.kappa() + change, spread / Math.sqrt(precision));
     }
 
