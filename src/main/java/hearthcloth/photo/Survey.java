@@ -16,6 +16,8 @@ final class Survey {
     private static final double EMPTY_CORNER = 0.1;
     /** and how much must lack there, in square coarse pixels: about what the mask's opening takes from a sharp corner, twice. */
     private static final double EMPTY_AREA = 20;
+    /** The share of its area that a card lacks at a corner, thrice: (1 − π/4) r² of ISO/IEC 7810 ID-1's sides. */
+    private static final double ROUNDED = 0.0015;
 
     private final Picture picture;
     private final Optional<Double> focalShare;
@@ -95,6 +97,12 @@ final class Survey {
                 : parts.stream().map(parting::blob).map(part -> new Seen(part, simplest(part, lens)));
     }
 
+    /** A card's rounded corners are no corners cut off. */
+    private double emptyArea(Blob blob) {
+        double rounded = sheet.cornerRadius().isPositive() ? ROUNDED * blob.area() : 0;
+        return Math.max(EMPTY_AREA * step * step, rounded);
+    }
+
     /** Of polygons from fine to rough, the one the picture supports best. */
     private Traced simplest(Blob blob, Lens lens) {
         Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2));
@@ -106,7 +114,7 @@ final class Survey {
                 continue;
             }
             Traced traced = Traced.of(corners, reader, lens, 2 + step * 0.5, 3 * step);
-            double misfit = traced.misfit() + EMPTY_CORNER * blob.lacking(traced.corners(), EMPTY_AREA * step * step);
+            double misfit = traced.misfit() + EMPTY_CORNER * blob.lacking(traced.corners(), emptyArea(blob));
             best = misfit < least ? traced : best;
             least = Math.min(least, misfit);
         }
