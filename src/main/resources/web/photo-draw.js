@@ -11,11 +11,21 @@
     return made;
   };
   const limit = (low, value, high) => Math.max(low, Math.min(high, value));
+  // How much nearer a turn of the wheel comes: a notch is about 100, or 3 lines; fingers spread on a pad come as many small turns with
+  // Ctrl, so each counts for more (common sense, no source).
+  const turned = event => {
+    const far = event.deltaY * (event.deltaMode === 1 ? 33 : 1) * (event.ctrlKey ? 5 : 1);
+    return Math.exp(-limit(-100, far, 100) / 700);
+  };
 
   class Drawing {
     constructor(svg) {
       const image = svg.querySelector("image");
       this.svg = svg;
+      // Two fingers are never the page's, also where one would scroll it.
+      ["touchstart", "touchmove"].forEach(name => svg.addEventListener(name, event => {
+        if (event.touches.length > 1 && event.cancelable) event.preventDefault();
+      }, { passive: false }));
       this.form = document.getElementById("draw");
       this.width = Number(image.getAttribute("width"));
       this.height = Number(image.getAttribute("height"));
@@ -198,6 +208,7 @@
 
     up(event, given) {
       this.fingers.delete(event.pointerId);
+      if (this.fingers.size > 1) this.pinch = this.apart();
       const press = this.press;
       this.press = null;
       if (!given || !press || press.moved) return;
@@ -256,7 +267,7 @@
     const one = of(event.target);
     if (!one || !(event.ctrlKey || one.svg.matches(".near"))) return;
     event.preventDefault();
-    one.zoom(event.deltaY < 0 ? 1.15 : 1 / 1.15, one.place(event));
+    one.zoom(turned(event), one.place(event));
   }, { passive: false });
   document.addEventListener("click", event => {
     const what = event.target.closest && event.target.closest("[data-draw]");
