@@ -336,7 +336,7 @@ class DrawingTest {
     /** How many pixels of the picture are seen from left to right. */
     private double across() {
         return Double.parseDouble(
-                page.locator("svg.drawing").getAttribute("viewBox").split(" ")[2]);
+                page.locator("svg.drawing").getAttribute("viewBox").split(" ", -1)[2]);
     }
 
     private void nearer(double across) {
@@ -347,8 +347,8 @@ class DrawingTest {
     private Spot placed(int i) {
         String[] of = page.locator("#draw input[name=corners]")
                 .inputValue()
-                .split(" ")[i]
-                .split(",");
+                .split(" ", -1)[i]
+                .split(",", -1);
         return new Spot(Double.parseDouble(of[0]), Double.parseDouble(of[1]));
     }
 
