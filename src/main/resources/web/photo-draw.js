@@ -39,21 +39,24 @@
 
     get unit() { return this.view.across / this.svg.getBoundingClientRect().width; }
 
-    // Shows a stretch of the picture, as wide as asked and as high as the drawing is; never beside the picture.
+    // Shows a stretch of the picture, as wide as asked and as high as the drawing is; at most half of it lies beside the
+    // picture, so that what is looked at stays where it is, also at the rim.
     see({ x, y, across }) {
       const rect = this.svg.getBoundingClientRect();
       const steep = rect.height / rect.width;
       const all = Math.max(this.width, this.height / steep);
       const wide = limit(Math.min(all, CLOSEST * rect.width), across, all);
       const high = wide * steep;
+      const part = wide < all * 0.999;
+      const from = (start, length, seen) => part ? limit(-seen / 2, start, length - seen / 2) : (length - seen) / 2;
       this.view = {
-        x: wide >= this.width ? (this.width - wide) / 2 : limit(0, x, this.width - wide),
-        y: high >= this.height ? (this.height - high) / 2 : limit(0, y, this.height - high),
+        x: from(x, this.width, wide),
+        y: from(y, this.height, high),
         across: wide };
       this.svg.setAttribute("viewBox", [this.view.x, this.view.y, wide, high].join(" "));
-      this.svg.classList.toggle("near", wide < all * 0.999);
+      this.svg.classList.toggle("near", part);
       this.button("closer").disabled = wide <= CLOSEST * rect.width * 1.001;
-      this.button("farther").disabled = wide >= all * 0.999;
+      this.button("farther").disabled = !part;
       this.svg.dispatchEvent(new CustomEvent("photo:seen", { bubbles: true }));
     }
 

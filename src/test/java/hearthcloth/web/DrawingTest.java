@@ -292,6 +292,7 @@ class DrawingTest {
         for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
             page = browser.touched(Browser.Screen.NARROW, scheme);
             page.navigate(photograph + "?do=draw");
+            page.locator("svg.drawing").scrollIntoViewIfNeeded();
             Browser.assertFit(page, "nothing drawn " + scheme);
             corners().forEach(this::tap);
             told("4 corners");
