@@ -11,11 +11,21 @@
     return made;
   };
   const limit = (low, value, high) => Math.max(low, Math.min(high, value));
+  // How much nearer a turn of the wheel comes: a notch is about 100, or 3 lines; fingers spread on a pad come as many small turns with
+  // Ctrl, so each counts for more (common sense, no source).
+  const turned = event => {
+    const far = event.deltaY * (event.deltaMode === 1 ? 33 : 1) * (event.ctrlKey ? 5 : 1);
+    return Math.exp(-limit(-100, far, 100) / 700);
+  };
 
   class Drawing {
     constructor(svg) {
       const image = svg.querySelector("image");
       this.svg = svg;
+      // Two fingers are never the page's, also where one would scroll it.
+      ["touchstart", "touchmove"].forEach(name => svg.addEventListener(name, event => {
+        if (event.touches.length > 1 && event.cancelable) event.preventDefault();
+      }, { passive: false }));
       this.form = document.getElementById("draw");
       this.width = Number(image.getAttribute("width"));
       this.height = Number(image.getAttribute("height"));
@@ -29,21 +39,24 @@
 
     get unit() { return this.view.across / this.svg.getBoundingClientRect().width; }
 
-    // Shows a stretch of the picture, as wide as asked and as high as the drawing is; never beside the picture.
+    // Shows a stretch of the picture, as wide as asked and as high as the drawing is; at most half of it lies beside the
+    // picture, so that what is looked at stays where it is, also at the rim.
     see({ x, y, across }) {
       const rect = this.svg.getBoundingClientRect();
       const steep = rect.height / rect.width;
       const all = Math.max(this.width, this.height / steep);
       const wide = limit(Math.min(all, CLOSEST * rect.width), across, all);
       const high = wide * steep;
+      const part = wide < all * 0.999;
+      const from = (start, length, seen) => part ? limit(-seen / 2, start, length - seen / 2) : (length - seen) / 2;
       this.view = {
-        x: wide >= this.width ? (this.width - wide) / 2 : limit(0, x, this.width - wide),
-        y: high >= this.height ? (this.height - high) / 2 : limit(0, y, this.height - high),
+        x: from(x, this.width, wide),
+        y: from(y, this.height, high),
         across: wide };
       this.svg.setAttribute("viewBox", [this.view.x, this.view.y, wide, high].join(" "));
-      this.svg.classList.toggle("near", wide < all * 0.999);
+      this.svg.classList.toggle("near", part);
       this.button("closer").disabled = wide <= CLOSEST * rect.width * 1.001;
-      this.button("farther").disabled = wide >= all * 0.999;
+      this.button("farther").disabled = !part;
       this.svg.dispatchEvent(new CustomEvent("photo:seen", { bubbles: true }));
     }
 
@@ -198,6 +211,7 @@
 
     up(event, given) {
       this.fingers.delete(event.pointerId);
+      if (this.fingers.size > 1) this.pinch = this.apart();
       const press = this.press;
       this.press = null;
       if (!given || !press || press.moved) return;
@@ -256,7 +270,7 @@
     const one = of(event.target);
     if (!one || !(event.ctrlKey || one.svg.matches(".near"))) return;
     event.preventDefault();
-    one.zoom(event.deltaY < 0 ? 1.15 : 1 / 1.15, one.place(event));
+    one.zoom(turned(event), one.place(event));
   }, { passive: false });
   document.addEventListener("click", event => {
     const what = event.target.closest && event.target.closest("[data-draw]");

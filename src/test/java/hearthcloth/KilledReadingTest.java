@@ -56,6 +56,59 @@ class KilledReadingTest {
         }
     }
 
+    @Test
+    void a_piece_drawn_in_is_there_after_the_kill_as_it_was_drawn() throws IOException {
+        try (RunningWorkroom room = opened()) {
+            HttpResponse<String> sent =
+                    room.send("/stash/photo", room.token("/gift"), "picture", TestPhotographs.few(), "sheet", "a4");
+            page = sent.headers().firstValue("Location").orElseThrow();
+            while (room.see(page).body().contains("id=\"going\"")) {
+                assertThat(room.see("/gift").statusCode()).isEqualTo(200);
+            }
+            HttpResponse<String> drawn = room.post(
+                    page + "/change",
+                    room.token("/gift"),
+                    "what",
+                    "draw",
+                    "corners",
+                    "40.5,30.5,2.25 340.5,30.5,1.50 340.5,330.5,1.50 40.5,330.5,9.00");
+            isKept(drawn);
+            page = drawn.headers().firstValue("Location").orElseThrow();
+            room.kill();
+        }
+        String before;
+        try (RunningWorkroom room = opened()) {
+            before = close(room);
+            assertThat(before).contains("Drawn in by you", "placed roughly");
+            assertThat(outline(before)).isEqualTo("40.5,30.5 340.5,30.5 340.5,330.5 40.5,330.5");
+            isKept(room.post(page.replaceFirst("\\?.*", "/undo"), room.token("/gift")));
+            room.kill();
+        }
+        try (RunningWorkroom room = opened()) {
+            assertThat(room.see(page).body()).doesNotContain("id=\"close\"");
+            isKept(room.post(page.replaceFirst("\\?.*", "/redo"), room.token("/gift")));
+            room.kill();
+        }
+        try (RunningWorkroom room = opened()) {
+            assertThat(close(room)).isEqualTo(before);
+        }
+    }
+
+    /** What the page says of the piece that is looked at closely. */
+    private String close(RunningWorkroom room) throws IOException {
+        String body = room.see(page).body();
+        int from = body.indexOf("id=\"close\"");
+        assertThat(from).isPositive();
+        return body.substring(from, body.indexOf("</section>", from))
+                .replaceAll("name=\"(token|version)\" value=\"\\w+\"", "");
+    }
+
+    private static String outline(String close) {
+        Matcher points = Pattern.compile("class=\"case\" points=\"([^\"]+)\"").matcher(close);
+        assertThat(points.find()).isTrue();
+        return points.group(1);
+    }
+
     private static void isKept(HttpResponse<String> response) {
         assertThat(response.statusCode()).as(response.body()).isEqualTo(303);
     }

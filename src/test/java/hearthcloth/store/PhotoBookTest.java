@@ -29,6 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -172,6 +173,55 @@ class PhotoBookTest {
 
     private static Sorting now(PhotoBook book) {
         return book.find("one").flatMap(SavedPhoto::read).orElseThrow().sorting();
+    }
+
+    /** As it was written before a piece could be drawn in: nothing but {@code byHand} told whose an outline is. */
+    private static final String BEFORE_DRAWN = """
+            {"pieces":[
+             {"key":"1","byHand":false,"dropped":false,"checked":true,"group":"f1","piece":{"number":1,
+              "floor":[[0.0,0.0],[200.5,0.0],[200.5,100.25]],"picture":[[10.0,20.0],[410.0,20.0],[410.0,220.5]],
+              "sides":[{"length":200500000,"off":1500000},{"length":100250000,"off":1500000},{"length":224164000,"off":1500000}],
+              "usable":{"width":100.0,"height":50.0,"angle":0.25,"middle":[150.0,30.0]},
+              "look":{"pattern":"FIGURED","contrast":0.5,"colour":[50.0,1.0,2.0],"one":[60.0,3.0,4.0],"two":[40.0,5.0,6.0]},
+              "doubts":[{"kind":"FRAYED","sentence":"Its edges are frayed."}]}},
+             {"key":"2a","byHand":true,"dropped":true,"checked":false,"group":"f1","grain":1.5,
+              "along":{"width":90.0,"height":40.0,"angle":1.5,"middle":[150.0,30.0]},"piece":{"number":2,
+              "floor":[[0.0,0.0],[200.5,0.0],[200.5,100.25]],"picture":[[10.0,20.0],[410.0,20.0],[410.0,220.5]],
+              "sides":[{"length":200500000,"off":1500000},{"length":100250000,"off":1500000},{"length":224164000,"off":1500000}],
+              "usable":{"width":100.0,"height":50.0,"angle":0.25,"middle":[150.0,30.0]},
+              "look":{"pattern":"PLAIN","contrast":0.5,"colour":[50.0,1.0,2.0],"one":[60.0,3.0,4.0],"two":[40.0,5.0,6.0]},
+              "doubts":[]}}],
+             "groups":[{"id":"f1","name":"oat","faces":"SAME","nap":"ANY","washed":"YES"}]}
+            """;
+
+    @Test
+    void a_reading_kept_before_pieces_could_be_drawn_in_opens_as_it_was_and_goes_on() {
+        Random random = new Random(8);
+        store.photographs().keep("one", "a4", bytes(random, 10));
+        store.photographs().read("one", new SavedPhoto.Read(scale(random), sorting(random, 2)), bytes(random, 10));
+        Jdbi.create("jdbc:sqlite:" + file)
+                .useHandle(handle -> handle.createUpdate("update photograph set document = ?")
+                        .bind(0, BEFORE_DRAWN)
+                        .execute());
+
+        PhotoBook book = Store.open(file, CLOCK).photographs();
+        Sorting old = now(book);
+        assertThat(old.pieces()).extracting(Sorted::key).containsExactly("1", "2a");
+        assertThat(old.pieces()).extracting(Sorted::rim).containsExactly(new Rim.Read(), new Rim.Moved());
+        assertThat(old.piece("1").isSure()).isTrue();
+        assertThat(old.piece("1").piece().doubts())
+                .containsExactly(new Doubt(Doubt.Kind.FRAYED, "Its edges are frayed."));
+        assertThat(old.piece("1").piece().outline().sides().get(1).length()).isEqualTo(new Length(100_250_000));
+        assertThat(old.piece("1").piece().outline().picture().get(2)).isEqualTo(new Spot(410, 220.5));
+        assertThat(old.piece("2a").dropped()).isTrue();
+        assertThat(old.piece("2a").grain())
+                .hasValueSatisfying(grain -> assertThat(grain.angleRad()).isEqualTo(1.5));
+        assertThat(old.groups())
+                .containsExactly(new Group("f1", "oat", Fabric.Faces.SAME, Fabric.Nap.ANY, Piece.Washed.YES));
+
+        book.save(book.find("one").orElseThrow(), "bring back piece 2a", old.dropped("2a", false));
+        book.undo("one");
+        assertThat(now(book)).isEqualTo(old);
     }
 
     @Test

@@ -2,6 +2,9 @@ package hearthcloth.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
@@ -230,6 +233,125 @@ class DrawingTest {
         assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("do-drop-2");
         assertThat(page.locator("#fold-sides").getAttribute("open")).isNotNull();
         browser.assertQuiet();
+    }
+
+    @Test
+    void the_wheel_comes_nearer_to_where_it_is_and_leaves_the_page_alone() {
+        page = browser.window(Browser.Screen.DESK, ColorScheme.LIGHT);
+        page.navigate(photograph + "?do=draw");
+        Spot corner = corners().get(0);
+        Spot on = onScreen(corner);
+        double whole = across();
+        page.mouse().move(on.x(), on.y());
+        page.keyboard().down("Control");
+        page.mouse().wheel(0, -100);
+        page.keyboard().up("Control");
+        nearer(whole * 0.9);
+        double once = across();
+        page.mouse().wheel(0, -100);
+        nearer(once * 0.9);
+        for (int i = 0; i < 20; i++) {
+            page.mouse().wheel(0, -100);
+        }
+        page.locator("[data-draw=closer][disabled]").waitFor();
+        look("6-by-wheel");
+        // A wheel tells its place in whole pixels, and what that leaves open grows as it comes nearer: less than √2 times 2.
+        assertThat(onScreen(corner).to(on)).isLessThan(2.9);
+        page.mouse().click(on.x(), on.y());
+        told("1 corner");
+        assertThat(placed(0).to(corner)).isLessThan(4);
+
+        for (int i = 0; i < 40; i++) {
+            page.mouse().wheel(0, 100);
+        }
+        page.locator("[data-draw=farther][disabled]").waitFor();
+        assertThat(across()).isEqualTo(whole);
+        browser.assertQuiet();
+    }
+
+    @Test
+    void two_fingers_come_nearer_whichever_way_they_part() {
+        begin();
+        double whole = across();
+        for (boolean upright : new boolean[] {false, true}) {
+            Spot middle = onScreen(between(corners()));
+            pinch(middle, 30, 90, upright);
+            nearer(whole / 2);
+            assertThat(onScreen(between(corners())).to(middle)).isLessThan(8);
+            assertThat(page.evaluate("() => '' + window.visualViewport.scale")).isEqualTo("1");
+            assertThat(page.locator(".draw .spot").count()).isZero();
+            while (!page.locator("[data-draw=farther]").isDisabled()) {
+                button("Farther").tap();
+            }
+        }
+        assertThat(across()).isEqualTo(whole);
+        browser.assertQuiet();
+    }
+
+    @Test
+    void it_fits_the_narrowest_window_in_light_and_dark() {
+        for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            page = browser.touched(Browser.Screen.NARROW, scheme);
+            page.navigate(photograph + "?do=draw");
+            page.locator("svg.drawing").scrollIntoViewIfNeeded();
+            Browser.assertFit(page, "nothing drawn " + scheme);
+            corners().forEach(this::tap);
+            told("4 corners");
+            Browser.assertFit(page, "drawn " + scheme);
+            look("7-narrow-" + scheme);
+        }
+        browser.assertQuiet();
+    }
+
+    /** Two fingers on the screen that part about a middle, each so far from it. */
+    private void pinch(Spot middle, int from, int to, boolean upright) {
+        CDPSession session = page.context().newCDPSession(page);
+        touch(session, "touchStart", middle, from, upright);
+        for (int far = from; far <= to; far += 5) {
+            touch(session, "touchMove", middle, far, upright);
+        }
+        touch(session, "touchEnd", middle, 0, upright);
+        session.detach();
+    }
+
+    private static void touch(CDPSession session, String type, Spot middle, int far, boolean upright) {
+        JsonArray fingers = new JsonArray();
+        for (int side = -1; side <= 1 && far > 0; side += 2) {
+            JsonObject finger = new JsonObject();
+            finger.addProperty("id", side + 1);
+            finger.addProperty("x", middle.x() + (upright ? 0 : side * far));
+            finger.addProperty("y", middle.y() + (upright ? side * far : 0));
+            fingers.add(finger);
+        }
+        JsonObject event = new JsonObject();
+        event.addProperty("type", type);
+        event.add("touchPoints", fingers);
+        session.send("Input.dispatchTouchEvent", event);
+    }
+
+    private static Spot between(List<Spot> corners) {
+        return new Spot(
+                (corners.get(0).x() + corners.get(2).x()) / 2,
+                (corners.get(0).y() + corners.get(2).y()) / 2);
+    }
+
+    /** How many pixels of the picture are seen from left to right. */
+    private double across() {
+        return Double.parseDouble(
+                page.locator("svg.drawing").getAttribute("viewBox").split(" ", -1)[2]);
+    }
+
+    private void nearer(double across) {
+        page.waitForFunction("most => document.querySelector('svg.drawing').viewBox.baseVal.width < most", across);
+    }
+
+    /** Where a corner is that was placed. */
+    private Spot placed(int i) {
+        String[] of = page.locator("#draw input[name=corners]")
+                .inputValue()
+                .split(" ", -1)[i]
+                .split(",", -1);
+        return new Spot(Double.parseDouble(of[0]), Double.parseDouble(of[1]));
     }
 
     private static BoundingBox box(Locator locator) {

@@ -130,6 +130,7 @@ class EveryPageTest {
                     few + "?piece=" + doubtful,
                     few + "?piece=" + doubtful + "&do=split",
                     few + "?piece=2&do=grain",
+                    few + "?do=draw",
                     many,
                     many + "?piece=7",
                     none);

@@ -130,7 +130,7 @@ class DoubtTest {
 
     @Test
     void a_rectangle_of_any_known_size_serves_as_the_sheet() throws IOException {
-        Scene mat = scene(new Scenes.Format(150, 225), List.of(scrap(-300, 100, 120, 70, NAVY, 0)));
+        Scene mat = scene(new Scenes.Format(150, 225), List.of(scrap(-300, 100, 120, 100, NAVY, 0)));
 
         Reading reading = PhotoReader.read(
                 Evaluation.jpeg(mat.photograph(), 0.8f),

@@ -1,0 +1,103 @@
+package hearthcloth;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The launcher's first start on a machine whose workroom never says its port: nothing waits for it for ever, and nothing of
+ * it stays. Maven and Java are scripts here; all that is judged is the launcher.
+ */
+class LauncherTest {
+
+    /** Writes its process down where it is to be the workroom, and never opens. */
+    private static final String JAVA = """
+            #!/bin/sh
+            case "$*" in
+              *"--port 0"*) echo $$ > "$WORKROOM.new"; mv "$WORKROOM.new" "$WORKROOM"; exec sleep 600 ;;
+              *" plan "*) exit 0 ;;
+              *) echo "started with $*" ;;
+            esac
+            """;
+
+    @TempDir
+    Path folder;
+
+    private Path workroom;
+    private Process launched;
+
+    @BeforeEach
+    void lay() throws IOException {
+        Files.createDirectories(folder.resolve("src/main"));
+        Files.writeString(folder.resolve("pom.xml"), "");
+        Files.copy(Path.of("hearthcloth"), folder.resolve("hearthcloth"));
+        workroom = folder.resolve("workroom.pid");
+        script("java", JAVA);
+        script("javac", "#!/bin/sh\n");
+        script("mvn", "#!/bin/sh\nmkdir -p target/run/lib target/classes\n");
+        script("jar", "#!/bin/sh\n[ \"$1\" = xf ] || : > \"$3\"\n");
+        ProcessBuilder builder = new ProcessBuilder("bash", "hearthcloth", "stash", "list")
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("said").toFile());
+        builder.environment().put("PATH", folder.resolve("bin") + ":" + System.getenv("PATH"));
+        builder.environment().put("WORKROOM", workroom.toString());
+        launched = builder.start();
+    }
+
+    @AfterEach
+    void end() {
+        launched.destroyForcibly();
+    }
+
+    private void script(String name, String text) throws IOException {
+        Path file = Files.createDirectories(folder.resolve("bin")).resolve(name);
+        Files.writeString(file, text);
+        assertThat(file.toFile().setExecutable(true)).isTrue();
+    }
+
+    private ProcessHandle workroom() throws IOException, InterruptedException {
+        while (!Files.exists(workroom) && launched.isAlive()) {
+            launched.waitFor(50, TimeUnit.MILLISECONDS);
+        }
+        return ProcessHandle.of(Long.parseLong(Files.readString(workroom).strip()))
+                .orElseThrow();
+    }
+
+    private static void isGone(ProcessHandle workroom) throws InterruptedException {
+        for (int i = 0; i < 100 && workroom.isAlive(); i++) {
+            TimeUnit.MILLISECONDS.sleep(50);
+        }
+        boolean stays = workroom.isAlive();
+        workroom.destroyForcibly();
+        assertThat(stays).as("the workroom that never opened still runs").isFalse();
+    }
+
+    @Test
+    void goes_on_without_a_workroom_that_never_opens() throws Exception {
+        ProcessHandle workroom = workroom();
+
+        assertThat(launched.waitFor(Duration.ofMinutes(1).toMillis(), TimeUnit.MILLISECONDS))
+                .as("the launcher ends")
+                .isTrue();
+        assertThat(launched.exitValue()).isZero();
+        assertThat(Files.readString(folder.resolve("said"))).contains("Building", "started with", "stash list");
+        isGone(workroom);
+    }
+
+    @Test
+    void leaves_nothing_running_where_it_is_stopped_meanwhile() throws Exception {
+        ProcessHandle workroom = workroom();
+        launched.destroy();
+        launched.waitFor();
+        isGone(workroom);
+    }
+}
