@@ -255,7 +255,8 @@ class DrawingTest {
         }
         page.locator("[data-draw=closer][disabled]").waitFor();
         look("6-by-wheel");
-        // A wheel tells its place in whole pixels, and what that leaves open grows as it comes nearer: less than √2 times 2.
+        // A wheel tells its place in whole pixels, and what that leaves open grows as it comes nearer: less than √2
+        // times 2.
         assertThat(onScreen(corner).to(on)).isLessThan(2.9);
         page.mouse().click(on.x(), on.y());
         told("1 corner");
