@@ -46,6 +46,11 @@ public record Lab(double lightness, double a, double b) {
                 new Row(D65.x() * cube(fy + a / 500), D65.y() * cube(fy), D65.z() * cube(fy - b / 200))));
     }
 
+    /** Colour difference by CIE 1976: the plain distance. */
+    public double apart(Lab other) {
+        return Math.hypot(lightness - other.lightness, Math.hypot(a - other.a, b - other.b));
+    }
+
     /** How colourful: 0 for greys, above 100 for the strongest colours of a screen. */
     public double chroma() {
         return Math.hypot(a, b);

@@ -1,19 +1,67 @@
 package hearthcloth.photo;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
 /**
  * Something that stands out from the ground: its rim as coarse pixel centres in order round it, in full picture pixels.
  *
  * @param cutOff whether it runs off the picture
+ * @param middle a place inside, for a shape that is not too bent
  */
-record Blob(List<Spot> rim, boolean cutOff) {
+record Blob(List<Spot> rim, boolean cutOff, Spot middle, Box box) {
 
+    /** A shape that fills this much of its convex hull is compact: one piece, or neighbours whose edges are in line. */
+    static final double COMPACT = 0.93;
     /** Half the angle of a tip. */
     private static final double SLENDER_RAD = Math.toRadians(25);
 
     Blob {
         rim = List.copyOf(rim);
+    }
+
+    Blob(List<Spot> rim, boolean cutOff) {
+        this(rim, cutOff, middle(rim), Box.round(rim));
+    }
+
+    /** The upright rectangle round it. */
+    record Box(double left, double top, double right, double low) {
+
+        private static Box round(List<Spot> rim) {
+            DoubleSummaryStatistics x = rim.stream().mapToDouble(Spot::x).summaryStatistics();
+            DoubleSummaryStatistics y = rim.stream().mapToDouble(Spot::y).summaryStatistics();
+            return new Box(x.getMin(), y.getMin(), x.getMax(), y.getMax());
+        }
+
+        private boolean holds(Spot at) {
+            return at.x() >= left && at.x() <= right && at.y() >= top && at.y() <= low;
+        }
+
+        private double area() {
+            return (right - left) * (low - top);
+        }
+
+        /** What both cover, of what they cover together. */
+        double share(Box other) {
+            double both = Math.max(0, Math.min(right, other.right) - Math.max(left, other.left))
+                    * Math.max(0, Math.min(low, other.low) - Math.max(top, other.top));
+            return both / Math.max(1, area() + other.area() - both);
+        }
+    }
+
+    private static Spot middle(List<Spot> rim) {
+        return new Spot(
+                rim.stream().mapToDouble(Spot::x).average().orElse(0),
+                rim.stream().mapToDouble(Spot::y).average().orElse(0));
+    }
+
+    boolean holds(Spot at) {
+        return box.holds(at) && Shapes.inside(rim, at.x(), at.y());
+    }
+
+    /** How much of its convex hull it fills. */
+    double filled() {
+        return area() / Shapes.hullArea(rim);
     }
 
     /** In square pixels. */
@@ -46,31 +94,5 @@ record Blob(List<Spot> rim, boolean cutOff) {
             }
         }
         return count;
-    }
-
-    /** A place inside, for a shape that is not too bent. */
-    Spot middle() {
-        double x = rim.stream().mapToDouble(Spot::x).average().orElse(0);
-        double y = rim.stream().mapToDouble(Spot::y).average().orElse(0);
-        return new Spot(x, y);
-    }
-
-    /** What the boxes round both share, of what they cover together. */
-    double boxShare(Blob other) {
-        double[] a = box();
-        double[] b = other.box();
-        double both = Math.max(0, Math.min(a[2], b[2]) - Math.max(a[0], b[0]))
-                * Math.max(0, Math.min(a[3], b[3]) - Math.max(a[1], b[1]));
-        double all = (a[2] - a[0]) * (a[3] - a[1]) + (b[2] - b[0]) * (b[3] - b[1]) - both;
-        return both / Math.max(1, all);
-    }
-
-    private double[] box() {
-        return new double[] {
-            rim.stream().mapToDouble(Spot::x).min().orElse(0),
-            rim.stream().mapToDouble(Spot::y).min().orElse(0),
-            rim.stream().mapToDouble(Spot::x).max().orElse(0),
-            rim.stream().mapToDouble(Spot::y).max().orElse(0)
-        };
     }
 }

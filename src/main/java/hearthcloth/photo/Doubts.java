@@ -106,10 +106,7 @@ final class Doubts {
                 && interior.figured()
                 && halves.share() > 0.08
                 && halves.border() < TWO_BORDER
-                && Math.sqrt(Math.pow(halves.one().lightness() - halves.two().lightness(), 2)
-                                + Math.pow(halves.one().a() - halves.two().a(), 2)
-                                + Math.pow(halves.one().b() - halves.two().b(), 2))
-                        > TWO_COLOURS;
+                && halves.one().apart(halves.two()) > TWO_COLOURS;
         int hollows = hollows(outline.floor());
         if (twoColours || hollows >= 2) {
             add(Doubt.Kind.TOUCHING, "It may be two pieces that touch or overlap; lay them apart, or split it here.");

@@ -2,6 +2,7 @@ package hearthcloth.photo;
 
 import hearthcloth.colour.Lab;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Tells pieces that lie close together from one figured piece that fell apart where its figures look like the ground:
@@ -17,8 +18,6 @@ final class Neighbours {
     private static final double SOLID = 0.66;
     /** One of them at least is no bent and no ragged shape. */
     private static final double CONVEX = 0.9;
-    /** One piece, or neighbours whose edges are in line, fill this much. */
-    private static final double COMPACT = 0.93;
     /** Mean colours this far apart are of two cloths (CIE 1976). */
     private static final double TWO_COLOURS = 12;
     /** Of the rim, every so many places tell the inside well enough. */
@@ -38,36 +37,25 @@ final class Neighbours {
                 .filter(p -> p.area() > LEAST_SHARE * whole.area())
                 .toList();
         double covered = large.stream().mapToDouble(Blob::area).sum();
-        boolean solid = large.stream().allMatch(p -> filled(p) > SOLID);
-        boolean sharp = large.stream().anyMatch(p -> filled(p) > CONVEX);
+        boolean solid = large.stream().allMatch(p -> p.filled() > SOLID);
+        boolean sharp = large.stream().anyMatch(p -> p.filled() > CONVEX);
         if (large.size() < 2 || covered < COVERED * whole.area() || !solid || !sharp) {
             return List.of();
         }
-        boolean bent = filled(whole) < COMPACT;
-        boolean two = large.size() == 2 && large.stream().allMatch(p -> filled(p) > COMPACT);
+        boolean bent = whole.filled() < Blob.COMPACT;
+        boolean two = large.size() == 2 && large.stream().allMatch(p -> p.filled() > Blob.COMPACT);
         return bent || two || areOfTwoColours(large) ? large : List.of();
-    }
-
-    /** How much of its convex hull a shape fills. */
-    private static double filled(Blob blob) {
-        return blob.area() / Shapes.hullArea(blob.rim());
     }
 
     private boolean areOfTwoColours(List<Blob> parts) {
         List<Lab> colours = parts.stream().map(this::colour).toList();
-        return colours.stream().anyMatch(c -> apart(c, colours.get(0)) > TWO_COLOURS);
+        return colours.stream().anyMatch(c -> c.apart(colours.get(0)) > TWO_COLOURS);
     }
 
     private Lab colour(Blob blob) {
-        List<Spot> outline = java.util.stream.IntStream.range(0, blob.rim().size() / EVERY)
+        List<Spot> outline = IntStream.range(0, blob.rim().size() / EVERY)
                 .mapToObj(i -> blob.rim().get(i * EVERY))
                 .toList();
         return Interior.of(outline, coarse, ground).colour();
-    }
-
-    private static double apart(Lab one, Lab other) {
-        return Math.sqrt(Math.pow(one.lightness() - other.lightness(), 2)
-                + Math.pow(one.a() - other.a(), 2)
-                + Math.pow(one.b() - other.b(), 2));
     }
 }

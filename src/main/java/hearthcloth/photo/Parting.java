@@ -100,12 +100,7 @@ final class Parting {
     private boolean isOfTwoColours(Cut cut) {
         Interior one = Interior.of(cut.one, coarse, ground);
         Interior two = Interior.of(cut.two, coarse, ground);
-        return Math.hypot(
-                        one.colour().lightness() - two.colour().lightness(),
-                        Math.hypot(
-                                one.colour().a() - two.colour().a(),
-                                one.colour().b() - two.colour().b()))
-                > TWO_COLOURS;
+        return one.colour().apart(two.colour()) > TWO_COLOURS;
     }
 
     /** A part as a shape of its own: its rim in steps of a coarse pixel. */

@@ -48,15 +48,19 @@ final class SheetChoice {
      * @param uncut all shapes, an empty one for each that is cut off
      */
     SheetFinder.Found likeliest(List<Traced> uncut) {
-        return finder.among(uncut, sheet).stream()
+        return likeliest(finder.among(uncut, sheet), uncut);
+    }
+
+    private SheetFinder.Found likeliest(List<SheetFinder.Found> found, List<Traced> uncut) {
+        return found.stream()
                 .min(Comparator.comparingDouble(SheetFinder.Found::score))
                 .orElseThrow(() -> new RefusedException(none(uncut)));
     }
 
     /** The sheet, if it is sure. */
     Chosen sure(List<Traced> all, List<Traced> uncut) {
-        SheetFinder.Found found = likeliest(uncut);
         List<SheetFinder.Found> others = finder.among(uncut, sheet);
+        SheetFinder.Found found = likeliest(others, uncut);
         if (sheet.white() && !isWhitest(found.index(), all)) {
             throw new RefusedException(none(uncut));
         }

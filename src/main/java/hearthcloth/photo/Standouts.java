@@ -21,8 +21,6 @@ final class Standouts {
     /** Variance granted to every direction: camera noise and quantisation, CIELAB squared. */
     private static final double NOISE = 1.2;
 
-    /** A shape that fills this much of its convex hull is compact. */
-    private static final double COMPACT = 0.93;
     /** Half the width of lines that are opened away, in coarse pixels. */
     private static final int OPENING = 3;
     /** Half the width of what may join neighbours, such as a joint of the floor between them, in coarse pixels. */
@@ -161,7 +159,7 @@ final class Standouts {
             List<Blob> parts = partsOf(whole, out);
             if (parts.isEmpty()
                     || (parts.size() > 1
-                            && whole.area() > COMPACT * Shapes.hullArea(whole.rim())
+                            && whole.filled() > Blob.COMPACT
                             && neighbours.within(whole, parts).isEmpty())) {
                 out.removeAll(parts);
                 out.add(whole);
@@ -180,8 +178,7 @@ final class Standouts {
 
     /** A bent shape's middle may lie outside it; then it is told by filling the same box. */
     private static boolean isPart(Blob part, Blob whole) {
-        Spot middle = part.middle();
-        return Shapes.inside(whole.rim(), middle.x(), middle.y()) || part.boxShare(whole) > 0.8;
+        return whole.holds(part.middle()) || part.box().share(whole.box()) > 0.8;
     }
 
     private List<Blob> followed(GrayU8 shapes) {
