@@ -47,6 +47,11 @@ record Line(Spot at, double dx, double dy) {
         return dx * (spot.y() - at.y()) - dy * (spot.x() - at.x());
     }
 
+    /** Parallel to this one, so far on the side where {@link #off} is positive. */
+    Line moved(double by) {
+        return new Line(at.plus(-dy * by, dx * by), dx, dy);
+    }
+
     double along(Spot spot) {
         return dx * (spot.x() - at.x()) + dy * (spot.y() - at.y());
     }

@@ -14,8 +14,8 @@ final class Pieces {
     private static final double LEAST_WIDTH_MM = 9;
     /** The usable rectangle is surely inside in 95 of 100 cases: one-sided. */
     private static final double SURE = 1.645;
-    /** A side cut by hand wavers about its line by so many of its scatters, both sides of a rectangle together. */
-    private static final double WAVER = 1.4;
+    /** Of the scatter of a side's places so much may be the side's own: soft edges and short threads, in deviations. */
+    private static final double SCATTER = 0.5;
     /** A figure may hide where a side is: its deviation is taken this much larger, */
     private static final double FIGURED = 1.9;
     /** and where little of the side was seen, larger still, in pixels for a side not seen at all. */
@@ -81,7 +81,7 @@ final class Pieces {
         return new Piece(
                 0,
                 outline,
-                usable(traced, outline),
+                usable(traced),
                 Look.of(interior, light),
                 Doubts.of(blob, traced, outline, interior, scale));
     }
@@ -105,24 +105,20 @@ final class Pieces {
         return 1.5 * fit.deviation() + UNSEEN * Math.max(0, 0.6 - fit.share());
     }
 
-    /** The largest rectangle in the outline, each side shorter by what the picture leaves open. */
-    private LargestRectangle.Box usable(Traced traced, Outline outline) {
-        LargestRectangle.Box box = LargestRectangle.inside(outline.floor());
+    /** The largest rectangle inside the sides' wavers, each side shorter by what the picture leaves open. */
+    private LargestRectangle.Box usable(Traced traced) {
+        List<Spot> firm = traced.firm(scale.plane().lens());
+        LargestRectangle.Box box =
+                LargestRectangle.inside(firm.stream().map(scale::onFloor).toList());
         List<Spot> c = box.corners().stream().map(scale::inPicture).toList();
-        double own = traced.fits().stream()
-                        .mapToDouble(Side.Fit::deviation)
-                        .average()
-                        .orElse(1)
-                * Math.sqrt(2);
-        double ownMm = own / scale.pixelsPerMm(c.get(0));
-        double waver = WAVER
+        double own = Math.sqrt(2)
                 * traced.fits().stream()
-                        .mapToDouble(Side.Fit::scatter)
+                        .mapToDouble(fit -> Math.hypot(fit.deviation(), SCATTER * fit.scatter()))
                         .average()
                         .orElse(1)
                 / scale.pixelsPerMm(c.get(0));
         return box.shrunk(
-                waver + SURE * scale.seenDeviation(c.get(0), c.get(1), ownMm),
-                waver + SURE * scale.seenDeviation(c.get(1), c.get(2), ownMm));
+                SURE * scale.seenDeviation(c.get(0), c.get(1), own),
+                SURE * scale.seenDeviation(c.get(1), c.get(2), own));
     }
 }

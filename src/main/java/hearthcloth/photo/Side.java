@@ -17,6 +17,8 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
 
     /** Threads shorter than this are not told from softness, in pixels. */
     private static final double SHORT = 1.2;
+    /** Places so many steps apart have no noise in common: softness and the blocks of a JPEG reach less far. */
+    private static final int APART = 5;
 
     Side {
         places = List.copyOf(places);
@@ -28,16 +30,22 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
      *
      * @param line in straightened pixels
      * @param scatter of the places used, in pixels
+     * @param waver how far the side itself sways about its line, root mean square, in pixels; see {@link #waver}
      * @param deviation of the line's offset at its middle, and at its ends per half length, in pixels
      * @param share of all weight that was used
      * @param fringe how far threads reach beyond it, in pixels; zero for a clean edge
      */
-    record Fit(Line line, double scatter, double deviation, double share, double fringe) {
+    record Fit(Line line, double scatter, double waver, double deviation, double share, double fringe) {
+
+        /** A side whose edge does not show: it may sway by half of what a place may be off it. */
+        static Fit unseen(Line line, double near, double deviation, double share) {
+            return new Fit(line, near, near / 2, deviation, share, 0);
+        }
 
         /** The same with threads sticking out: short ones may be the picture's softness, long ones hide the edge. */
         Fit frayed(double reach) {
             double hidden = 0.6 * Math.min(reach, SHORT) + 0.1 * Math.max(0, reach - SHORT);
-            return new Fit(line, scatter, Math.hypot(deviation, hidden), share, reach < SHORT ? 0 : reach);
+            return new Fit(line, scatter, waver, Math.hypot(deviation, hidden), share, reach < SHORT ? 0 : reach);
         }
     }
 
@@ -65,7 +73,23 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
         double all = Arrays.stream(weight).sum();
         double kept = Arrays.stream(used).sum();
         double independent = Math.max(2, kept / all * spots.size() / 3);
-        return new Fit(line, scatter, Math.hypot(scatter / Math.sqrt(independent), 0.05), kept / all, 0);
+        double deviation = Math.hypot(scatter / Math.sqrt(independent), 0.05);
+        return new Fit(line, scatter, waver(spots, used, line), deviation, kept / all, 0);
+    }
+
+    /**
+     * What is common to places a few steps apart: the picture's noise is not, a cut that sways is. Root of the covariance
+     * of their distances from the line, in pixels.
+     */
+    private static double waver(List<Spot> spots, double[] used, Line line) {
+        double sum = 0;
+        double weight = 1e-9;
+        for (int i = 0; i + APART < used.length; i++) {
+            double both = Math.sqrt(used[i] * used[i + APART]);
+            sum += both * line.off(spots.get(i)) * line.off(spots.get(i + APART));
+            weight += both;
+        }
+        return Math.sqrt(Math.max(0, sum / weight));
     }
 
     private List<Spot> straight(Lens lens) {

@@ -51,7 +51,7 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
                 }
             }
             Line line = Line.through(lens.straight(rough.get(i)), lens.straight(rough.get((i + 1) % rough.size())));
-            fits.add(new Side.Fit(line, near, near * 1.5, 0, 0));
+            fits.add(Side.Fit.unseen(line, near, near * 1.5, 0));
         }
         return new Traced(crossings(rough, lines(fits), lens, leash), sides, fits);
     }
@@ -70,14 +70,14 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             Spot b = lens.straight(corners.get((i + 1) % corners.size()));
             Side.Fit fit = sides.get(i).isUsable()
                     ? sides.get(i).fit(lens, NEAR)
-                    : new Side.Fit(Line.through(a, b), NEAR, BLUNT, 0, 0);
+                    : Side.Fit.unseen(Line.through(a, b), NEAR, BLUNT, 0);
             double off =
                     Math.max(Math.abs(fit.line().off(a)), Math.abs(fit.line().off(b)));
             Rims.Rim rim = rims.get(i);
             if (fit.share() < LEAST_SHARE
                     || off > (rim.fringe() >= FRINGE ? FRAYED_OFF : MOST_OFF)
                     || rim.strip().loss(fit.line(), lens) > MOST_LOSS) {
-                fit = new Side.Fit(Line.through(a, b), NEAR, BLUNT, fit.share() / 2, 0);
+                fit = Side.Fit.unseen(Line.through(a, b), NEAR, BLUNT, fit.share() / 2);
             }
             fits.add(fit.frayed(rim.fringe()));
         }
@@ -98,6 +98,25 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             corners.add(cross.to(rough.get(i)) < leash ? cross : rough.get(i));
         }
         return corners;
+    }
+
+    /**
+     * The corners of what is cloth all along each side: every side lies farther in by its own waver.
+     */
+    List<Spot> firm(Lens lens) {
+        List<Spot> straight = corners.stream().map(lens::straight).toList();
+        double inwards = Math.signum(Shapes.signedArea(straight));
+        int n = corners.size();
+        List<Line> moved = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            Line side = Line.through(straight.get(i), straight.get((i + 1) % n));
+            moved.add(side.moved(inwards * fits.get(i).waver()));
+        }
+        List<Spot> firm = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            firm.add(lens.bent(moved.get(Math.floorMod(i - 1, n)).crossing(moved.get(i))));
+        }
+        return firm;
     }
 
     private static List<Line> lines(List<Side.Fit> fits) {

@@ -100,6 +100,7 @@ final class Evaluation {
                 verdict.lostSides);
         verdict.missed.forEach(m -> System.out.println("   missed " + m));
         verdict.invented.forEach(m -> System.out.println("   false " + m));
+        verdict.uses.stream().filter(u -> u.overMm() > 0.1).forEach(u -> System.out.println("   over " + u));
         verdict.sides.stream().filter(s -> !s.good()).forEach(s -> System.out.println("   bad " + s));
     }
 
