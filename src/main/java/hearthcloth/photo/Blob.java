@@ -7,12 +7,15 @@ import java.util.List;
  * Something that stands out from the ground: its rim as coarse pixel centres in order round it, in full picture pixels.
  *
  * @param cutOff whether it runs off the picture
- * @param middle a place inside, for a shape that is not too bent
+ * @param inner a place inside
  */
-record Blob(List<Spot> rim, boolean cutOff, Spot middle, Box box) {
+record Blob(List<Spot> rim, boolean cutOff, Spot inner, Box box) {
 
     /** A shape that fills this much of its convex hull is compact: one piece, or neighbours whose edges are in line. */
     static final double COMPACT = 0.93;
+    /** Every so many places of a rim are looked at. */
+    private static final int EVERY = 3;
+
     /** Half the angle of a tip. */
     private static final double SLENDER_RAD = Math.toRadians(25);
 
@@ -21,7 +24,7 @@ record Blob(List<Spot> rim, boolean cutOff, Spot middle, Box box) {
     }
 
     Blob(List<Spot> rim, boolean cutOff) {
-        this(rim, cutOff, middle(rim), Box.round(rim));
+        this(rim, cutOff, Shapes.inner(rim), Box.round(rim));
     }
 
     /** The upright rectangle round it. */
@@ -36,23 +39,6 @@ record Blob(List<Spot> rim, boolean cutOff, Spot middle, Box box) {
         private boolean holds(Spot at) {
             return at.x() >= left && at.x() <= right && at.y() >= top && at.y() <= low;
         }
-
-        private double area() {
-            return (right - left) * (low - top);
-        }
-
-        /** What both cover, of what they cover together. */
-        double share(Box other) {
-            double both = Math.max(0, Math.min(right, other.right) - Math.max(left, other.left))
-                    * Math.max(0, Math.min(low, other.low) - Math.max(top, other.top));
-            return both / Math.max(1, area() + other.area() - both);
-        }
-    }
-
-    private static Spot middle(List<Spot> rim) {
-        return new Spot(
-                rim.stream().mapToDouble(Spot::x).average().orElse(0),
-                rim.stream().mapToDouble(Spot::y).average().orElse(0));
     }
 
     boolean holds(Spot at) {
@@ -67,6 +53,25 @@ record Blob(List<Spot> rim, boolean cutOff, Spot middle, Box box) {
     /** In square pixels. */
     double area() {
         return Math.abs(Shapes.signedArea(rim));
+    }
+
+    /**
+     * How much of its rim is none of a polygon's, from 0 to 1: what runs deep inside the polygon, so that this covers what is
+     * not cloth, and half of what runs far outside, which may be a thread or a figure of the ground.
+     *
+     * @param far in pixels
+     */
+    double straying(List<Spot> polygon, double far) {
+        double sum = 0;
+        int looked = 0;
+        for (int i = 0; i < rim.size(); i += EVERY) {
+            Spot at = rim.get(i);
+            if (Shapes.toRim(at, polygon) > far) {
+                sum += Shapes.inside(polygon, at.x(), at.y()) ? 1 : 0.5;
+            }
+            looked++;
+        }
+        return sum / Math.max(1, looked);
     }
 
     /**

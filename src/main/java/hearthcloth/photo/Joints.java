@@ -6,8 +6,10 @@ import boofcv.struct.ConnectRule;
 import boofcv.struct.image.GrayS32;
 import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -16,7 +18,7 @@ import java.util.Set;
  *
  * <p>Long narrow lines are none of the pieces; ends and tips of pieces are short. Where such lines are of one colour, what
  * else is narrow and of that colour is more of the same: stretches between pieces, crossings, joints that are wider near
- * the camera.
+ * the camera. Where lines lie as close as the stripes, checks and lattices of a cloth they are its figure, and stay.
  */
 final class Joints {
 
@@ -43,6 +45,11 @@ final class Joints {
     private static final int AT_RIM = 3;
     /** So large a share of lines is of one colour, where they are joints. */
     private static final double MOST = 2.0 / 3;
+
+    /** Lines no farther apart than twice this are close, in coarse pixels. */
+    private static final int CLOSE = 5;
+    /** Close lines are a cloth's where they cover a patch that is nowhere narrower than twice this, in coarse pixels. */
+    private static final int PATCH = 12;
 
     private final Coarse coarse;
     private final Ground ground;
@@ -133,10 +140,26 @@ final class Joints {
         return Math.hypot(right - left, low - top);
     }
 
+    /** Clears of each line what no patch of close lines covers, or nothing where most of it is; makes such patches whole. */
     private void clear(Lines lines) {
-        for (int i = 0; i < mask.data.length; i++) {
-            int label = lines.labels().data[i];
-            if (label != 0 && lines.which().contains(label)) {
+        int[] labels = lines.labels().data;
+        GrayU8 joints = new GrayU8(mask.width, mask.height);
+        for (int i = 0; i < labels.length; i++) {
+            joints.data[i] = (byte) (lines.which().contains(labels[i]) ? 1 : 0);
+        }
+        GrayU8 closed = BinaryImageOps.erode8(BinaryImageOps.dilate8(joints, CLOSE, null), CLOSE, null);
+        GrayU8 core = BinaryImageOps.erode8(closed, PATCH, null);
+        GrayU8 cloth = BinaryImageOps.dilate8(core, PATCH + 2 * CLOSE, null);
+        Map<Integer, Integer> balance = new HashMap<>();
+        for (int i = 0; i < labels.length; i++) {
+            if (joints.data[i] != 0) {
+                balance.merge(labels[i], cloth.data[i] != 0 ? 1 : -1, Integer::sum);
+            }
+        }
+        for (int i = 0; i < labels.length; i++) {
+            if (cloth.data[i] != 0) {
+                mask.data[i] |= closed.data[i];
+            } else if (joints.data[i] != 0 && balance.getOrDefault(labels[i], 0) <= 0) {
                 mask.data[i] = 0;
             }
         }

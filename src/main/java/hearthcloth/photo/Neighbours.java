@@ -33,18 +33,27 @@ final class Neighbours {
 
     /** The parts that are large enough to be pieces, when they lie side by side; empty when the whole is one piece. */
     List<Blob> within(Blob whole, List<Blob> parts) {
+        List<Blob> large = sideBySide(whole, parts);
+        boolean bent = whole.filled() < Blob.COMPACT;
+        boolean two = large.size() == 2 && large.stream().allMatch(p -> p.filled() > Blob.COMPACT);
+        return bent || two || areOfTwoColours(large) ? large : List.of();
+    }
+
+    /** The same where only their colours can tell: a waist may also be one piece's. */
+    List<Blob> ofTwoCloths(Blob whole, List<Blob> parts) {
+        List<Blob> large = sideBySide(whole, parts);
+        return large.size() == 2 && areOfTwoColours(large) ? large : List.of();
+    }
+
+    private static List<Blob> sideBySide(Blob whole, List<Blob> parts) {
         List<Blob> large = parts.stream()
                 .filter(p -> p.area() > LEAST_SHARE * whole.area())
                 .toList();
         double covered = large.stream().mapToDouble(Blob::area).sum();
         boolean solid = large.stream().allMatch(p -> p.filled() > SOLID);
         boolean sharp = large.stream().anyMatch(p -> p.filled() > CONVEX);
-        if (large.size() < 2 || covered < COVERED * whole.area() || !solid || !sharp) {
-            return List.of();
-        }
-        boolean bent = whole.filled() < Blob.COMPACT;
-        boolean two = large.size() == 2 && large.stream().allMatch(p -> p.filled() > Blob.COMPACT);
-        return bent || two || areOfTwoColours(large) ? large : List.of();
+        boolean whollyApart = large.size() > 1 && covered >= COVERED * whole.area();
+        return whollyApart && solid && sharp ? large : List.of();
     }
 
     private boolean areOfTwoColours(List<Blob> parts) {

@@ -1,7 +1,9 @@
 package hearthcloth.photo;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.algorithm.InteriorPointArea;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
@@ -19,6 +21,18 @@ final class Shapes {
             before = spot;
         }
         return twice / 2;
+    }
+
+    /** A place inside, far from the rim where it can be; the first corner of what has no inside. */
+    static Spot inner(List<Spot> corners) {
+        Coordinate[] ring = Stream.concat(corners.stream(), Stream.of(corners.get(0)))
+                .map(s -> new Coordinate(s.x(), s.y()))
+                .toArray(Coordinate[]::new);
+        if (ring.length < 4) {
+            return corners.get(0);
+        }
+        Coordinate at = InteriorPointArea.getInteriorPoint(new GeometryFactory().createPolygon(ring));
+        return at == null ? corners.get(0) : new Spot(at.x, at.y);
     }
 
     /** Area of the convex hull. */
@@ -65,6 +79,20 @@ final class Shapes {
             return place.to(a);
         }
         return Math.abs((b.x() - a.x()) * (place.y() - a.y()) - (b.y() - a.y()) * (place.x() - a.x())) / length;
+    }
+
+    /** Distance from a place to the nearest side of a polygon. */
+    static double toRim(Spot place, List<Spot> corners) {
+        double least = Double.MAX_VALUE;
+        Spot a = corners.get(corners.size() - 1);
+        for (Spot b : corners) {
+            double along = (place.x() - a.x()) * (b.x() - a.x()) + (place.y() - a.y()) * (b.y() - a.y());
+            double length = a.to(b);
+            double share = length < 1e-9 ? 0 : Math.max(0, Math.min(1, along / (length * length)));
+            least = Math.min(least, a.towards(b, share).to(place));
+            a = b;
+        }
+        return least;
     }
 
     /** Inverse of a symmetric matrix given and returned as xx, xy, xz, yy, yz, zz. */

@@ -6,7 +6,9 @@ import boofcv.struct.ConnectRule;
 import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Parts what lies on the ground from the ground: a pixel stands out when its colour differs from the ground as lit there
@@ -25,6 +27,10 @@ final class Standouts {
     private static final int OPENING = 3;
     /** Half the width of what may join neighbours, such as a joint of the floor between them, in coarse pixels. */
     private static final int APART = 5;
+    /** And half the width of a shade between two cloths that nearly touch. */
+    private static final int SHADE = 10;
+    /** Cores stay so far inside their shapes that two of them do not meet again. */
+    private static final int SLACK = 2;
 
     private final Coarse coarse;
     private final Ground ground;
@@ -145,17 +151,24 @@ final class Standouts {
     private List<Blob> blobs() {
         Joints.clear(mask, coarse, ground);
         Figures.clear(mask, coarse, ground);
-        List<List<Blob>> found = IntStream.of(0, 1, 3)
+        List<List<Blob>> found = Stream.<Supplier<GrayU8>>of(
+                        () -> cores(mask, APART, APART - SLACK),
+                        () -> cores(mask, SHADE, SHADE - SLACK),
+                        () -> opened(closed(1)),
+                        () -> opened(closed(3)))
                 .parallel()
-                .mapToObj(radius -> followed(filled(radius == 0 ? cores(mask, APART) : opened(closed(radius)))))
+                .map(shapes -> followed(filled(shapes.get())))
                 .toList();
         Neighbours neighbours = new Neighbours(coarse, ground);
         List<Blob> out = new ArrayList<>();
-        for (Blob whole : found.get(1)) {
+        for (Blob whole : found.get(2)) {
             List<Blob> parts = neighbours.within(whole, partsOf(whole, found.get(0)));
+            if (parts.isEmpty()) {
+                parts = neighbours.ofTwoCloths(whole, partsOf(whole, found.get(1)));
+            }
             out.addAll(parts.isEmpty() ? List.of(whole) : parts);
         }
-        for (Blob whole : found.get(2)) {
+        for (Blob whole : found.get(3)) {
             List<Blob> parts = partsOf(whole, out);
             if (parts.isEmpty()
                     || (parts.size() > 1
@@ -169,16 +182,11 @@ final class Standouts {
     }
 
     private static List<Blob> partsOf(Blob whole, List<Blob> blobs) {
-        return blobs.stream().filter(part -> isPart(part, whole)).toList();
+        return blobs.stream().filter(part -> whole.holds(part.inner())).toList();
     }
 
     private GrayU8 closed(int radius) {
         return BinaryImageOps.erode8(BinaryImageOps.dilate8(mask, radius, null), radius, null);
-    }
-
-    /** A bent shape's middle may lie outside it; then it is told by filling the same box. */
-    private static boolean isPart(Blob part, Blob whole) {
-        return whole.holds(part.middle()) || part.box().share(whole.box()) > 0.8;
     }
 
     private List<Blob> followed(GrayU8 shapes) {
@@ -197,13 +205,13 @@ final class Standouts {
         return blobs;
     }
 
-    private static GrayU8 cores(GrayU8 mask, int radius) {
-        return BinaryImageOps.dilate8(BinaryImageOps.erode8(mask, radius, null), radius, null);
+    private static GrayU8 cores(GrayU8 mask, int in, int out) {
+        return BinaryImageOps.dilate8(BinaryImageOps.erode8(mask, in, null), out, null);
     }
 
     /** Opens away lines and spurs up to six pixels wide, then lets what is left grow back into its own sharp corners. */
     private static GrayU8 opened(GrayU8 filled) {
-        GrayU8 core = cores(filled, OPENING);
+        GrayU8 core = cores(filled, OPENING, OPENING);
         for (int round = 0; round < 2; round++) {
             GrayU8 grown = BinaryImageOps.dilate4(core, 1, null);
             for (int i = 0; i < grown.data.length; i++) {

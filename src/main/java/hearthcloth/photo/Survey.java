@@ -19,6 +19,9 @@ final class Survey {
     /** The share of its area that a card lacks at a corner, thrice: (1 − π/4) r² of ISO/IEC 7810 ID-1's sides. */
     private static final double ROUNDED = 0.0015;
 
+    /** A rim so far from a polygon is none of its sides: the notch of an L, in coarse pixels. */
+    private static final double STRAY = 4;
+
     private final Picture picture;
     private final Optional<Double> focalShare;
     private final Sheet sheet;
@@ -114,7 +117,9 @@ final class Survey {
                 continue;
             }
             Traced traced = Traced.of(corners, reader, lens, 2 + step * 0.5, 3 * step);
-            double misfit = traced.misfit() + EMPTY_CORNER * blob.lacking(traced.corners(), emptyArea(blob));
+            double misfit = traced.misfit()
+                    + EMPTY_CORNER * blob.lacking(traced.corners(), emptyArea(blob))
+                    + blob.straying(traced.corners(), STRAY * step);
             best = misfit < least ? traced : best;
             least = Math.min(least, misfit);
         }
