@@ -51,6 +51,9 @@ final class Joints {
     /** Close lines are a cloth's where they cover a patch that is nowhere narrower than twice this, in coarse pixels. */
     private static final int PATCH = 12;
 
+    /** The share of the picture that lines of a grid and close to others take up. */
+    private static final double GRID = 0.02;
+
     private final Coarse coarse;
     private final Ground ground;
     private final GrayU8 mask;
@@ -90,20 +93,28 @@ final class Joints {
      *
      * @param labels which shape is where
      * @param which of them are long
+     * @param across which of these reach two of the picture's rims by themselves
      * @param halfWidth on the whole, in coarse pixels
      * @param rims how many of the picture's four rims they reach
      */
-    private record Lines(GrayS32 labels, Set<Integer> which, double halfWidth, int rims) {}
+    private record Lines(GrayS32 labels, Set<Integer> which, Set<Integer> across, double halfWidth, int rims) {}
 
     private Lines lines(GrayU8 narrow, double length) {
         GrayS32 labels = new GrayS32(mask.width, mask.height);
         Set<Integer> which = new HashSet<>();
+        Set<Integer> across = new HashSet<>();
         Set<Integer> rims = new HashSet<>();
         long around = 0;
         for (Contour line : BinaryImageOps.contour(narrow, ConnectRule.EIGHT, labels)) {
             if (span(line) > length) {
-                which.add(labels.get(line.external.get(0).x, line.external.get(0).y));
-                line.external.forEach(p -> rims.addAll(rims(p.x, p.y)));
+                int label = labels.get(line.external.get(0).x, line.external.get(0).y);
+                Set<Integer> reached = new HashSet<>();
+                line.external.forEach(p -> reached.addAll(rims(p.x, p.y)));
+                which.add(label);
+                rims.addAll(reached);
+                if (reached.size() >= LEAST_RIMS) {
+                    across.add(label);
+                }
                 around += line.external.size()
                         + line.internal.stream().mapToInt(List::size).sum();
             }
@@ -112,7 +123,7 @@ final class Joints {
         for (int label : labels.data) {
             area += label != 0 && which.contains(label) ? 1 : 0;
         }
-        return new Lines(labels, which, around == 0 ? 0 : (double) area / around, rims.size());
+        return new Lines(labels, which, across, around == 0 ? 0 : (double) area / around, rims.size());
     }
 
     private List<Integer> rims(int x, int y) {
@@ -149,6 +160,9 @@ final class Joints {
         }
         GrayU8 closed = BinaryImageOps.erode8(BinaryImageOps.dilate8(joints, CLOSE, null), CLOSE, null);
         GrayU8 core = BinaryImageOps.erode8(closed, PATCH, null);
+        if (isGrid(core, lines)) {
+            core = new GrayU8(mask.width, mask.height);
+        }
         GrayU8 cloth = BinaryImageOps.dilate8(core, PATCH + 2 * CLOSE, null);
         Map<Integer, Integer> balance = new HashMap<>();
         for (int i = 0; i < labels.length; i++) {
@@ -163,6 +177,15 @@ final class Joints {
                 mask.data[i] = 0;
             }
         }
+    }
+
+    /** Whether close lines are the ground's own, such as a mat's: those that run from rim to rim cover much of it. */
+    private static boolean isGrid(GrayU8 core, Lines lines) {
+        int count = 0;
+        for (int i = 0; i < core.data.length; i++) {
+            count += core.data[i] != 0 && lines.across().contains(lines.labels().data[i]) ? 1 : 0;
+        }
+        return count > GRID * core.data.length;
     }
 
     /** How lines differ from the ground, if they do so alike: medians of the differences. */

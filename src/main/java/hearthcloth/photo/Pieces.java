@@ -15,7 +15,7 @@ final class Pieces {
     /** The usable rectangle is surely inside in 95 of 100 cases: one-sided. */
     private static final double SURE = 1.645;
     /** Of the scatter of a side's places so much may be the side's own: soft edges and short threads, in deviations. */
-    private static final double SCATTER = 0.5;
+    private static final double SCATTER = 0.8;
     /** A figure may hide where a side is: its deviation is taken this much larger, */
     private static final double FIGURED = 1.9;
     /** and where little of the side was seen, larger still, in pixels for a side not seen at all. */

@@ -29,8 +29,6 @@ final class Standouts {
     private static final int APART = 5;
     /** And half the width of a shade between two cloths that nearly touch. */
     private static final int SHADE = 10;
-    /** Cores stay so far inside their shapes that two of them do not meet again. */
-    private static final int SLACK = 2;
 
     private final Coarse coarse;
     private final Ground ground;
@@ -152,8 +150,8 @@ final class Standouts {
         Joints.clear(mask, coarse, ground);
         Figures.clear(mask, coarse, ground);
         List<List<Blob>> found = Stream.<Supplier<GrayU8>>of(
-                        () -> cores(mask, APART, APART - SLACK),
-                        () -> cores(mask, SHADE, SHADE - SLACK),
+                        () -> Cores.of(mask, APART),
+                        () -> Cores.of(mask, SHADE),
                         () -> opened(closed(1)),
                         () -> opened(closed(3)))
                 .parallel()
@@ -205,13 +203,9 @@ final class Standouts {
         return blobs;
     }
 
-    private static GrayU8 cores(GrayU8 mask, int in, int out) {
-        return BinaryImageOps.dilate8(BinaryImageOps.erode8(mask, in, null), out, null);
-    }
-
     /** Opens away lines and spurs up to six pixels wide, then lets what is left grow back into its own sharp corners. */
     private static GrayU8 opened(GrayU8 filled) {
-        GrayU8 core = cores(filled, OPENING, OPENING);
+        GrayU8 core = BinaryImageOps.dilate8(BinaryImageOps.erode8(filled, OPENING, null), OPENING, null);
         for (int round = 0; round < 2; round++) {
             GrayU8 grown = BinaryImageOps.dilate4(core, 1, null);
             for (int i = 0; i < grown.data.length; i++) {
