@@ -42,6 +42,11 @@ final class SheetChoice {
     /** @param doubts what every piece is to be doubted for */
     record Chosen(SheetFinder.Found found, List<Doubt> doubts) {}
 
+    /** Whether any of the shapes may be the sheet at all. */
+    boolean isAny(List<Traced> uncut) {
+        return !finder.among(uncut, sheet).isEmpty();
+    }
+
     /**
      * The likeliest, for a first look.
      *
