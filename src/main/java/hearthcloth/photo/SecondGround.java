@@ -49,11 +49,16 @@ final class SecondGround {
     /** A mat that lies whole in the picture with the scraps on it; empty where nothing is so large and of one colour. */
     static Optional<Layer> within(Layer first, Tiles tiles) {
         boolean[] closed = taken(first, tiles);
+        if (share(inverse(closed)) < LEAST_MAT) {
+            return Optional.empty();
+        }
         Layer mat = new Layer(tiles, closed);
         mat.grow(tiles.commonestAnywhere(closed));
-        boolean[] known = mat.known();
-        long count = IntStream.range(0, known.length).filter(t -> known[t]).count();
-        return Optional.of(mat).filter(m -> count > LEAST_MAT * known.length);
+        return Optional.of(mat).filter(m -> share(m.known()) >= LEAST_MAT);
+    }
+
+    private static double share(boolean[] of) {
+        return (double) IntStream.range(0, of.length).filter(t -> of[t]).count() / of.length;
     }
 
     private static boolean[] taken(Layer first, Tiles tiles) {

@@ -109,12 +109,13 @@ final class Survey {
 
     /** The same where a sheet stands out; otherwise with a mat for ground, or with paper that hardly stands out. */
     private Looked withSheet(Looked looked) {
-        if (choice(looked).isAny(looked.uncut())) {
+        SheetChoice choice = choice(looked);
+        if (choice.isAny(looked.uncut()) || !choice.isTold()) {
             return looked;
         }
         return Ground.withMat(smooth)
                 .map(this::look)
-                .filter(onMat -> choice(onMat).isAny(onMat.uncut()))
+                .filter(onMat -> choice(onMat).isAnyRight(onMat.uncut()))
                 .orElseGet(() -> sheet.white() ? withFaint(looked) : looked);
     }
 
