@@ -37,16 +37,42 @@ final class Ground {
     }
 
     static Ground of(Coarse coarse) {
+        return without(List.of(), coarse);
+    }
+
+    /**
+     * The ground where paper hardly differs from it.
+     *
+     * @param sheets corners of what is no ground, in raw pixels
+     */
+    static Ground without(List<List<Spot>> sheets, Coarse coarse) {
         Tiles tiles = new Tiles(coarse);
-        boolean[] none = new boolean[tiles.spread.length];
-        Layer first = new Layer(tiles, none);
-        first.grow(tiles.commonest(none));
-        Optional<Layer> other = SecondGround.beside(first, tiles);
-        if (other.isEmpty()) {
-            first.complete();
-            return new Ground(tiles, first, List.of(first), false, new byte[0]);
-        }
-        Layer second = other.get();
+        boolean[] closed = tiles.touching(sheets);
+        Layer first = first(tiles, closed);
+        return SecondGround.beside(first, tiles)
+                .map(second -> both(first, second, tiles))
+                .orElseGet(() -> only(first, tiles));
+    }
+
+    /** Floor and a mat that lies whole in the picture; empty where there is none such. */
+    static Optional<Ground> withMat(Coarse coarse) {
+        Tiles tiles = new Tiles(coarse);
+        Layer first = first(tiles, new boolean[tiles.spread.length]);
+        return SecondGround.within(first, tiles).map(mat -> both(first, mat, tiles));
+    }
+
+    private static Layer first(Tiles tiles, boolean[] closed) {
+        Layer first = new Layer(tiles, closed);
+        first.grow(tiles.commonest(closed));
+        return first;
+    }
+
+    private static Ground only(Layer first, Tiles tiles) {
+        first.complete();
+        return new Ground(tiles, first, List.of(first), false, new byte[0]);
+    }
+
+    private static Ground both(Layer first, Layer second, Tiles tiles) {
         Layer both = first.and(second);
         byte[] edge = SecondGround.which(first, second, tiles, EDGE);
         byte[] softEdge = SecondGround.which(first, second, tiles, SOFT_EDGE);

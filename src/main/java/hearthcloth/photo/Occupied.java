@@ -16,6 +16,11 @@ final class Occupied {
     private final int[] by;
 
     Occupied(Coarse coarse, List<Blob> blobs) {
+        this(coarse, blobs, MARGIN);
+    }
+
+    /** @param margin how much larger shapes count all round, in coarse pixels */
+    Occupied(Coarse coarse, List<Blob> blobs, int margin) {
         step = coarse.step;
         width = coarse.width;
         height = coarse.height;
@@ -23,7 +28,7 @@ final class Occupied {
         for (int i = 0; i < blobs.size(); i++) {
             fill(blobs.get(i).rim(), i + 1);
         }
-        for (int round = 0; round < MARGIN; round++) {
+        for (int round = 0; round < margin; round++) {
             grow();
         }
     }
@@ -78,5 +83,10 @@ final class Occupied {
         }
         int mark = by[v * width + u];
         return mark != 0 && mark != own + 1;
+    }
+
+    /** Whether no shape lies at a coarse pixel. */
+    boolean isFree(int x, int y) {
+        return x >= 0 && y >= 0 && x < width && y < height && by[y * width + x] == 0;
     }
 }

@@ -2,6 +2,7 @@ package hearthcloth.photo;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Lays each side of a piece where the piece's colours stop and the ground's begin, the side as a whole: of all straight
@@ -42,7 +43,27 @@ final class Rims {
     record Rim(Line line, double fringe, Strip strip) {}
 
     /** @param moved the farthest that a side has moved, in pixels */
-    record Laid(List<Spot> corners, List<Rim> rims, double moved) {}
+    record Laid(List<Spot> corners, List<Rim> rims, double moved) {
+
+        /** Paper that hardly differs from the ground: its rim is known, and not by colours. */
+        static Laid faint(List<Spot> corners) {
+            return new Laid(corners, List.of(), 0);
+        }
+
+        boolean isFaint() {
+            return rims.isEmpty();
+        }
+
+        /** What everything measured by it is doubted for. */
+        Optional<Doubt> doubt(Sheet sheet) {
+            return Optional.of(new Doubt(
+                            Doubt.Kind.SHEET,
+                            "The " + sheet.name() + " hardly differs from what it lies on, and all sizes hang on it."
+                                    + " Look whether its outline in the picture is right, or lay it on darker or more"
+                                    + " colourful ground and take the picture again."))
+                    .filter(d -> isFaint());
+        }
+    }
 
     /** Lays all sides, again from where they came to lie while they move; colours are learnt again when they moved far. */
     Laid of(List<Spot> rough, int own, Lens lens) {

@@ -2,6 +2,7 @@ package hearthcloth.photo;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Looks for another kind of ground beside the first: one that lies along much of the picture's rim, as the table does
@@ -11,6 +12,9 @@ final class SecondGround {
 
     /** The least share of the picture's rim. */
     private static final double LEAST = 0.2;
+    /** The least share of the picture that shows of a mat with scraps on it: more than any scrap has. */
+    private static final double LEAST_MAT = 0.15;
+
     /** In another corner the same ground may be this much lighter or darker, and off in a and b. */
     private static final double LIGHTNESS = 22;
 
@@ -24,7 +28,7 @@ final class SecondGround {
 
     /** Empty where there is none, which is told at once. */
     static Optional<Layer> beside(Layer first, Tiles tiles) {
-        boolean[] closed = first.known();
+        boolean[] closed = taken(first, tiles);
         if (rimShare(inverse(closed), tiles) < LEAST) {
             return Optional.empty();
         }
@@ -40,6 +44,29 @@ final class SecondGround {
             }
         }
         return Optional.of(second).filter(s -> rimShare(s.known(), tiles) >= LEAST);
+    }
+
+    /** A mat that lies whole in the picture with the scraps on it; empty where nothing is so large and of one colour. */
+    static Optional<Layer> within(Layer first, Tiles tiles) {
+        boolean[] closed = taken(first, tiles);
+        if (share(inverse(closed)) < LEAST_MAT) {
+            return Optional.empty();
+        }
+        Layer mat = new Layer(tiles, closed);
+        mat.grow(tiles.commonestAnywhere(closed));
+        return Optional.of(mat).filter(m -> share(m.known()) >= LEAST_MAT);
+    }
+
+    private static double share(boolean[] of) {
+        return (double) IntStream.range(0, of.length).filter(t -> of[t]).count() / of.length;
+    }
+
+    private static boolean[] taken(Layer first, Tiles tiles) {
+        boolean[] out = new boolean[tiles.spread.length];
+        for (int t = 0; t < out.length; t++) {
+            out[t] = !first.isOpen(t);
+        }
+        return out;
     }
 
     private static boolean isAlike(Tiles tiles, int tile, int seed) {

@@ -42,6 +42,21 @@ final class SheetChoice {
     /** @param doubts what every piece is to be doubted for */
     record Chosen(SheetFinder.Found found, List<Doubt> doubts) {}
 
+    /** Whether any of the shapes may be the sheet at all. */
+    boolean isAny(List<Traced> uncut) {
+        return !finder.among(uncut, sheet).isEmpty();
+    }
+
+    /** Whether one is the sheet with nothing wrong with it. */
+    boolean isAnyRight(List<Traced> uncut) {
+        return finder.among(uncut, sheet).stream().anyMatch(found -> found.skew() <= found.usualSkew());
+    }
+
+    /** Whether something but its proportions tells it from cloth; otherwise it may not be looked for again and again. */
+    boolean isTold() {
+        return sheet.white() || sheet.cornerRadius().isPositive();
+    }
+
     /**
      * The likeliest, for a first look.
      *
@@ -74,8 +89,7 @@ final class SheetChoice {
                 .ifPresent(twin -> {
                     throw new RefusedException(named(twin));
                 });
-        boolean told = sheet.white() || sheet.cornerRadius().isPositive();
-        if (!told && skew > found.usualSkew()) {
+        if (!isTold() && skew > found.usualSkew()) {
             throw new RefusedException(none(uncut));
         }
         return new Chosen(found, doubts(found));

@@ -21,6 +21,10 @@ final class Survey {
 
     /** A rim so far from a polygon is none of its sides: the notch of an L, in coarse pixels. */
     private static final double STRAY = 4;
+    /** Faint rims are looked for so far from all that stands out, in coarse pixels: its own rim reaches as far. */
+    private static final int FAR = 8;
+    /** How far a place may be off the side of faint paper and still belong to it, in pixels. */
+    private static final double FAINT_NEAR = 1.2;
 
     private final Picture picture;
     private final Optional<Double> focalShare;
@@ -45,42 +49,98 @@ final class Survey {
 
     Reading read() {
         progress.at(0.45, "finding the pieces");
-        Lens lens = Lens.unknown(picture);
-        List<Seen> seen = Standouts.on(smooth, ground).stream()
-                .parallel()
-                .flatMap(blob -> parted(blob, lens))
-                .toList();
-        List<Blob> blobs = seen.stream().map(Seen::blob).toList();
-        progress.at(0.6, "finding the " + sheet.name());
-        Rims rims = new Rims(
-                new EvenLight(picture, coarse, ground), new Occupied(coarse, blobs), (int) Math.round(5 * step + 6));
-        List<Rims.Laid> laid = IntStream.range(0, seen.size())
-                .parallel()
-                .mapToObj(i -> rims.of(Corners.tidied(seen.get(i).traced().corners(), 2 * step), i, lens))
-                .toList();
-        List<Traced> traced = closed(laid, lens);
-        Lens first = Straightness.estimated(lens, straightSides(blobs, traced), List.of(), 1.5 + step * 0.25);
-        traced = closed(laid, first);
-        SheetFinder.Found rough = choice(first).likeliest(uncut(blobs, traced));
+        Looked looked = withSheet(look(ground));
+        Lens first = looked.lens;
+        SheetFinder.Found rough = choice(looked).likeliest(looked.uncut());
         Lens second = Straightness.estimated(
-                first, straightSides(blobs, traced), traced.get(rough.index()).sides(), 1);
-        traced = closed(laid, second);
-        SheetChoice.Chosen chosen = choice(second).sure(traced, uncut(blobs, traced));
+                first, straightSides(looked), looked.traced.get(rough.index()).sides(), 1);
+        Looked closer = looked.with(second, closed(looked.laid, second));
+        SheetChoice.Chosen chosen = choice(closer).sure(closer.traced, closer.uncut());
         SheetFinder.Found found = chosen.found();
         Scale scale = new Scale(
                 Plane.variants(second, found.corners(), sheet, found.size(), Math.hypot(found.deviation(), 0.15)),
                 found,
                 picture);
         progress.at(0.8, "measuring");
-        List<Piece> pieces = new Pieces(coarse, ground, scale, sheet)
-                .of(blobs, traced, found.index()).stream()
-                        .map(piece -> doubted(piece, chosen.doubts()))
+        List<Doubt> doubts = new ArrayList<>(chosen.doubts());
+        looked.laid.get(found.index()).doubt(sheet).ifPresent(doubts::add);
+        List<Piece> pieces = new Pieces(coarse, closer.ground, scale, sheet)
+                .of(closer.blobs, closer.traced, found.index()).stream()
+                        .map(piece -> doubted(piece, doubts))
                         .toList();
         return new Reading.Read(pieces, scale);
     }
 
-    private SheetChoice choice(Lens lens) {
-        return new SheetChoice(new SheetFinder(picture, coarse, lens, focalShare), sheet, coarse, ground);
+    /**
+     * What the picture shows on a ground.
+     *
+     * @param lens as far as the pieces tell
+     */
+    private record Looked(Ground ground, List<Blob> blobs, List<Rims.Laid> laid, Lens lens, List<Traced> traced) {
+
+        Looked with(Lens better, List<Traced> closer) {
+            return new Looked(ground, blobs, laid, better, closer);
+        }
+
+        /** All shapes, an empty one for each that is cut off. */
+        List<Traced> uncut() {
+            return IntStream.range(0, blobs.size())
+                    .mapToObj(i -> blobs.get(i).cutOff() ? new Traced(List.of(), List.of(), List.of()) : traced.get(i))
+                    .toList();
+        }
+    }
+
+    private Looked look(Ground on) {
+        Lens lens = Lens.unknown(picture);
+        List<Seen> seen = Standouts.on(smooth, on).stream()
+                .parallel()
+                .flatMap(blob -> parted(blob, on, lens))
+                .toList();
+        List<Blob> blobs = seen.stream().map(Seen::blob).toList();
+        progress.at(0.6, "finding the " + sheet.name());
+        Rims rims = new Rims(
+                new EvenLight(picture, coarse, on), new Occupied(coarse, blobs), (int) Math.round(5 * step + 6));
+        List<Rims.Laid> laid = IntStream.range(0, seen.size())
+                .parallel()
+                .mapToObj(i -> rims.of(Corners.tidied(seen.get(i).traced().corners(), 2 * step), i, lens))
+                .toList();
+        Looked looked = new Looked(on, blobs, laid, lens, closed(laid, lens));
+        Lens first = Straightness.estimated(lens, straightSides(looked), List.of(), 1.5 + step * 0.25);
+        return looked.with(first, closed(laid, first));
+    }
+
+    /** The same where a sheet stands out; otherwise with a mat for ground, or with paper that hardly stands out. */
+    private Looked withSheet(Looked looked) {
+        SheetChoice choice = choice(looked);
+        if (choice.isAny(looked.uncut()) || !choice.isTold()) {
+            return looked;
+        }
+        return Ground.withMat(smooth)
+                .map(this::look)
+                .filter(onMat -> choice(onMat).isAnyRight(onMat.uncut()))
+                .orElseGet(() -> sheet.white() ? withFaint(looked) : looked);
+    }
+
+    private Looked withFaint(Looked looked) {
+        Occupied occupied = new Occupied(coarse, looked.blobs, FAR);
+        List<List<Spot>> sheets =
+                new FaintSheet(picture, smooth, looked.lens, occupied).like(sheet, finder(looked.lens));
+        List<Blob> blobs = new ArrayList<>(looked.blobs);
+        List<Rims.Laid> laid = new ArrayList<>(looked.laid);
+        for (List<Spot> corners : sheets) {
+            blobs.add(new Parting(coarse, looked.ground).blob(corners));
+            laid.add(Rims.Laid.faint(corners));
+        }
+        Ground bare = sheets.isEmpty() ? looked.ground : Ground.without(sheets, smooth);
+        return new Looked(bare, blobs, laid, looked.lens, closed(laid, looked.lens));
+    }
+
+    private SheetFinder finder(Lens lens) {
+        return new SheetFinder(picture, coarse, lens, focalShare);
+    }
+
+    private SheetChoice choice(Looked looked) {
+        return new SheetChoice(finder(looked.lens), sheet, coarse, looked.ground);
     }
 
     private static Piece doubted(Piece piece, List<Doubt> more) {
@@ -91,8 +151,8 @@ final class Survey {
 
     private record Seen(Blob blob, Traced traced) {}
 
-    private Stream<Seen> parted(Blob blob, Lens lens) {
-        Parting parting = new Parting(coarse, ground);
+    private Stream<Seen> parted(Blob blob, Ground on, Lens lens) {
+        Parting parting = new Parting(coarse, on);
         Traced whole = simplest(blob, lens);
         List<List<Spot>> parts = parting.of(whole.corners());
         return parts.size() == 1
@@ -127,28 +187,26 @@ final class Survey {
     }
 
     private List<Traced> closed(List<Rims.Laid> laid, Lens lens) {
+        int near = (int) Math.round(step + 2);
         return laid.stream()
                 .parallel()
-                .map(l -> Traced.close(l.corners(), l.rims(), new Sides(picture, (int) Math.round(step + 2)), lens))
+                .map(l -> l.isFaint()
+                        ? Traced.of(l.corners(), new Sides(picture, near), lens, FAINT_NEAR, step)
+                        : Traced.close(l.corners(), l.rims(), new Sides(picture, near), lens))
                 .toList();
     }
 
-    private static List<Side> straightSides(List<Blob> blobs, List<Traced> traced) {
+    private static List<Side> straightSides(Looked looked) {
         List<Side> sides = new ArrayList<>();
-        for (int i = 0; i < traced.size(); i++) {
-            for (int s = 0; s < traced.get(i).sides().size(); s++) {
-                Side.Fit fit = traced.get(i).fits().get(s);
-                if (!blobs.get(i).cutOff() && fit.share() > 0.6 && fit.fringe() == 0) {
-                    sides.add(traced.get(i).sides().get(s));
+        for (int i = 0; i < looked.traced.size(); i++) {
+            Traced traced = looked.traced.get(i);
+            for (int s = 0; s < traced.sides().size(); s++) {
+                Side.Fit fit = traced.fits().get(s);
+                if (!looked.blobs.get(i).cutOff() && fit.share() > 0.6 && fit.fringe() == 0) {
+                    sides.add(traced.sides().get(s));
                 }
             }
         }
         return sides;
-    }
-
-    private static List<Traced> uncut(List<Blob> blobs, List<Traced> traced) {
-        return IntStream.range(0, blobs.size())
-                .mapToObj(i -> blobs.get(i).cutOff() ? new Traced(List.of(), List.of(), List.of()) : traced.get(i))
-                .toList();
     }
 }

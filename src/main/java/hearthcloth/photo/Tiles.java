@@ -1,6 +1,7 @@
 package hearthcloth.photo;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /** A coarse picture in small square tiles: the mean colour of each, in CIELAB, and how much it varies within. */
@@ -10,6 +11,8 @@ final class Tiles {
     static final int TILE = 8;
 
     private static final double ALIKE = 8;
+    /** One in so many tiles stands for those round it. */
+    private static final int SOME = 7;
 
     final Coarse coarse;
     final int across;
@@ -65,15 +68,22 @@ final class Tiles {
      * @param closed tiles that do not count
      */
     int commonest(boolean[] closed) {
-        int[] rim = IntStream.range(0, spread.length)
-                .filter(t -> isAtRim(t) && !closed[t])
-                .toArray();
-        int[] votes = Arrays.stream(rim).parallel().map(t -> votes(t, closed)).toArray();
+        return commonest(closed, IntStream.range(0, spread.length).filter(this::isAtRim));
+    }
+
+    /** The same, at the rim or not. */
+    int commonestAnywhere(boolean[] closed) {
+        return commonest(closed, IntStream.iterate(0, t -> t < spread.length, t -> t + SOME));
+    }
+
+    private int commonest(boolean[] closed, IntStream among) {
+        int[] open = among.filter(t -> !closed[t]).toArray();
+        int[] votes = Arrays.stream(open).parallel().map(t -> votes(t, closed)).toArray();
         int best = 0;
-        for (int i = 0; i < rim.length; i++) {
+        for (int i = 0; i < open.length; i++) {
             best = votes[i] > votes[best] ? i : best;
         }
-        return rim.length == 0 ? 0 : rim[best];
+        return open.length == 0 ? 0 : open[best];
     }
 
     private int votes(int tile, boolean[] closed) {
@@ -84,6 +94,23 @@ final class Tiles {
             }
         }
         return votes;
+    }
+
+    /** Those of which some lies inside one of some shapes, or close by. */
+    boolean[] touching(List<List<Spot>> shapes) {
+        boolean[] out = new boolean[spread.length];
+        for (int t = 0; t < out.length; t++) {
+            out[t] = touches(t, shapes);
+        }
+        return out;
+    }
+
+    private boolean touches(int tile, List<List<Spot>> shapes) {
+        double side = TILE * coarse.step;
+        Spot corner = new Spot(tile % across * side, Math.floorDiv(tile, across) * side);
+        return IntStream.range(0, 9)
+                .mapToObj(i -> corner.plus(i % 3 * side / 2, Math.floorDiv(i, 3) * side / 2))
+                .anyMatch(at -> shapes.stream().anyMatch(shape -> Shapes.inside(shape, at.x(), at.y())));
     }
 
     /** Difference of two tiles' means (CIE 1976). */

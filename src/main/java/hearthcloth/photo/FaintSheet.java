@@ -1,0 +1,170 @@
+package hearthcloth.photo;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Looks for white paper on ground nearly of its colour, such as a crumpled bedsheet whose folds differ from each other more
+ * than from it: four long straight rims that end where they meet, in proportions that a camera can make of the
+ * sheet's, with the same change of colour all round.
+ *
+ * <p>Asks for more than {@link SheetFinder} does, since any lines on the ground may cross.
+ */
+final class FaintSheet {
+
+    /** Opposite sides are within this of parallel, and neighbouring ones farther than this from it: sines. */
+    private static final double OPPOSITE = Math.sin(Math.toRadians(25));
+
+    private static final double NEIGHBOURING = Math.sin(Math.toRadians(50));
+    /** A sheet's side is no shorter, in coarse pixels: {@link SheetFinder} takes none that is. */
+    private static final double SHORTEST = 70;
+    /** Of each side's length so much must show, and of all four. */
+    private static final double LEAST_SIDE = 0.4;
+
+    private static final double LEAST_ROUND = 0.55;
+    /** Of a stretch beyond a corner so much may: there paper ends, and the joints of a floor do not. */
+    private static final double MOST_BEYOND = 0.4;
+    /** Corners so near are the same, in coarse pixels: the rim of its shade lies beside paper's own. */
+    private static final double SAME = 6;
+    /** Places on a side that agree with its line, by weight; a fold's agree less. */
+    private static final double LEAST_SHARE = 0.5;
+    /** How far a place may be off its side, in pixels. */
+    private static final double NEAR = 1.5;
+
+    /** Rims that differ by little more than the camera's noise are smoothed by so much more, in coarse pixels. */
+    private static final double MORE = 1.2;
+
+    private final Picture picture;
+    private final Coarse smooth;
+    private final Lens lens;
+    private final Occupied occupied;
+    private final RimMap map;
+    private final List<Line> lines;
+
+    /** @param smooth smoothed */
+    FaintSheet(Picture picture, Coarse smooth, Lens lens, Occupied occupied) {
+        this.picture = picture;
+        this.smooth = smooth;
+        this.lens = lens;
+        this.occupied = occupied;
+        List<Edgels.Edgel> edgels = Edgels.in(smooth.smoothed(MORE), occupied::isFree).stream()
+                .map(this::straightened)
+                .toList();
+        map = new RimMap(edgels, smooth.width, smooth.height);
+        lines = Stretches.of(edgels);
+    }
+
+    private Edgels.Edgel straightened(Edgels.Edgel e) {
+        Spot at = lens.straight(new Spot(e.x() * smooth.step, e.y() * smooth.step));
+        return new Edgels.Edgel(at.x() / smooth.step, at.y() / smooth.step, e.angle());
+    }
+
+    /** What may be the sheet, each as its corners in raw pixels; none when two that are not the same overlap. */
+    List<List<Spot>> like(Sheet sheet, SheetFinder finder) {
+        List<List<Spot>> found = new ArrayList<>();
+        rounds().filter(round -> round.shown() >= LEAST_ROUND)
+                .map(round -> traced(round.corners()))
+                .filter(shape -> isSheet(shape, sheet, finder))
+                .sorted(Comparator.comparingDouble(FaintSheet::scatter))
+                .map(Traced::corners)
+                .filter(corners -> found.stream().noneMatch(other -> isSame(other, corners)))
+                .forEach(found::add);
+        boolean sure =
+                found.stream().allMatch(one -> found.stream().allMatch(other -> one == other || !overlap(one, other)));
+        return sure ? found : List.of();
+    }
+
+    /** @param shown how much of it shows */
+    private record Round(List<Spot> corners, double shown) {}
+
+    private Stream<Round> rounds() {
+        List<int[]> pairs = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            for (int j = i + 1; j < lines.size(); j++) {
+                if (Math.abs(lines.get(i).sine(lines.get(j))) < OPPOSITE) {
+                    pairs.add(new int[] {i, j});
+                }
+            }
+        }
+        return IntStream.range(0, pairs.size())
+                .boxed()
+                .flatMap(p -> pairs.subList(p + 1, pairs.size()).stream().flatMap(q -> round(pairs.get(p), q)));
+    }
+
+    private Stream<Round> round(int[] one, int[] two) {
+        Line a = lines.get(one[0]);
+        Line b = lines.get(two[0]);
+        Line c = lines.get(one[1]);
+        Line d = lines.get(two[1]);
+        if (Math.abs(a.sine(b)) < NEIGHBOURING || Math.abs(c.sine(d)) < NEIGHBOURING) {
+            return Stream.empty();
+        }
+        List<Spot> corners = List.of(d.crossing(a), a.crossing(b), b.crossing(c), c.crossing(d));
+        double least = 1;
+        double sum = 0;
+        double all = 0;
+        for (int i = 0; i < 4; i++) {
+            Spot from = corners.get(i);
+            Spot to = corners.get((i + 1) % 4);
+            double length = from.to(to);
+            if (length < SHORTEST || !isInside(from)) {
+                return Stream.empty();
+            }
+            double shown = map.shown(from, to);
+            least = Math.min(least, shown);
+            sum += shown * length;
+            all += length;
+        }
+        return least < LEAST_SIDE || goesOn(corners) ? Stream.empty() : Stream.of(new Round(corners, sum / all));
+    }
+
+    private boolean isInside(Spot at) {
+        return at.x() > 0 && at.y() > 0 && at.x() < smooth.width && at.y() < smooth.height;
+    }
+
+    private boolean goesOn(List<Spot> corners) {
+        for (int i = 0; i < 4; i++) {
+            Spot from = corners.get(i);
+            Spot to = corners.get((i + 1) % 4);
+            if (map.beyond(from, to) > MOST_BEYOND || map.beyond(to, from) > MOST_BEYOND) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Traced traced(List<Spot> corners) {
+        List<Spot> raw = corners.stream()
+                .map(c -> lens.bent(new Spot(c.x() * smooth.step, c.y() * smooth.step)))
+                .toList();
+        Traced near = Traced.of(raw, new Sides(picture, 2 * smooth.step + 2), lens, NEAR, 4.0 * smooth.step);
+        return Traced.of(near.corners(), new Sides(picture, smooth.step + 2), lens, NEAR, 2.0 * smooth.step);
+    }
+
+    private boolean isSheet(Traced shape, Sheet sheet, SheetFinder finder) {
+        return shape.fits().stream().allMatch(fit -> fit.share() > LEAST_SHARE)
+                && finder.among(List.of(shape), sheet).stream().anyMatch(found -> found.skew() <= found.usualSkew())
+                && AllRound.of(shape.corners(), smooth, occupied).isOfOneKind();
+    }
+
+    private static double scatter(Traced shape) {
+        return shape.fits().stream().mapToDouble(Side.Fit::scatter).sum();
+    }
+
+    private boolean isSame(List<Spot> one, List<Spot> other) {
+        double near = SAME * smooth.step;
+        return one.stream().allMatch(a -> other.stream().anyMatch(b -> a.to(b) < near));
+    }
+
+    private static boolean overlap(List<Spot> one, List<Spot> other) {
+        return holdsInner(one, other) || holdsInner(other, one);
+    }
+
+    private static boolean holdsInner(List<Spot> one, List<Spot> other) {
+        Spot inner = Shapes.inner(other);
+        return Shapes.inside(one, inner.x(), inner.y());
+    }
+}
