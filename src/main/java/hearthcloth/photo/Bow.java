@@ -1,5 +1,6 @@
 package hearthcloth.photo;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -60,14 +61,14 @@ record Bow(double sagitta, double answer, double deviation, double waver, double
 
     private static Optional<Bow> bow(Side side, Lens lens, Parabola parabola, double[] off, double[] weight) {
         double[] left = parabola.left(off, weight);
-        double[] other = parabola.line().offs(side.straight(lens.with(lens.kappa() + TRIAL, 0)));
+        double[] other = parabola.line.offs(side.straight(lens.with(lens.kappa() + TRIAL, 0)));
         double sagitta = parabola.sagitta(off, weight);
         double answer = (parabola.sagitta(other, weight) - sagitta) / TRIAL;
         double deviation =
                 Math.max(LEAST_SCATTER, scatter(left, weight)) * Math.sqrt(ALIKE / parabola.strength(weight));
         return sum(weight) < LEAST_SHARE * weight.length
                 ? Optional.empty()
-                : Optional.of(new Bow(sagitta, answer, deviation, Side.waver(left, weight), parabola.length()));
+                : Optional.of(new Bow(sagitta, answer, deviation, Side.waver(left, weight), parabola.length));
     }
 
     private static double scatter(double[] left, double[] weight) {
@@ -79,23 +80,27 @@ record Bow(double sagitta, double answer, double deviation, double waver, double
     }
 
     private static double sum(double[] values) {
-        return java.util.Arrays.stream(values).sum();
+        return Arrays.stream(values).sum();
     }
 
     /** Parabolas over one line; places along it run from −1 to 1. */
-    private record Parabola(Line line, double length, double[] square, double[] along) {
+    private static final class Parabola {
+
+        private final Line line;
+        private final double length;
+        private final double[] along;
+        private final double[] square;
 
         Parabola(Line line, List<Spot> spots) {
-            this(
-                    line,
-                    spots.get(0).to(spots.get(spots.size() - 1)),
-                    new double[spots.size()],
-                    new double[spots.size()]);
-            double middle = line.along(spots.get(0).towards(spots.get(spots.size() - 1), 0.5));
-            for (int i = 0; i < along.length; i++) {
-                along[i] = 2 * (line.along(spots.get(i)) - middle) / length;
-                square[i] = along[i] * along[i];
-            }
+            this.line = line;
+            Spot first = spots.get(0);
+            Spot last = spots.get(spots.size() - 1);
+            length = first.to(last);
+            double middle = line.along(first.towards(last, 0.5));
+            along = spots.stream()
+                    .mapToDouble(spot -> 2 * (line.along(spot) - middle) / length)
+                    .toArray();
+            square = Arrays.stream(along).map(s -> s * s).toArray();
         }
 
         /** The square of the place along the line, less what of it a straight line would take, by weighted least squares. */
