@@ -47,6 +47,10 @@ record Line(Spot at, double dx, double dy) {
         return dx * (spot.y() - at.y()) - dy * (spot.x() - at.x());
     }
 
+    double[] offs(List<Spot> spots) {
+        return spots.stream().mapToDouble(this::off).toArray();
+    }
+
     /** Parallel to this one, so far on the side where {@link #off} is positive. */
     Line moved(double by) {
         return new Line(at.plus(-dy * by, dx * by), dx, dy);

@@ -74,25 +74,25 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
         double kept = Arrays.stream(used).sum();
         double independent = Math.max(2, kept / all * spots.size() / 3);
         double deviation = Math.hypot(scatter / Math.sqrt(independent), 0.05);
-        return new Fit(line, scatter, waver(spots, used, line), deviation, kept / all, 0);
+        return new Fit(line, scatter, waver(line.offs(spots), used), deviation, kept / all, 0);
     }
 
     /**
      * What is common to places a few steps apart: the picture's noise is not, a cut that sways is. Root of the covariance
      * of their distances from the line, in pixels.
      */
-    private static double waver(List<Spot> spots, double[] used, Line line) {
+    static double waver(double[] off, double[] used) {
         double sum = 0;
         double weight = 1e-9;
         for (int i = 0; i + APART < used.length; i++) {
             double both = Math.sqrt(used[i] * used[i + APART]);
-            sum += both * line.off(spots.get(i)) * line.off(spots.get(i + APART));
+            sum += both * off[i] * off[i + APART];
             weight += both;
         }
         return Math.sqrt(Math.max(0, sum / weight));
     }
 
-    private List<Spot> straight(Lens lens) {
+    List<Spot> straight(Lens lens) {
         List<Spot> spots = new ArrayList<>(places.size());
         for (Spot place : places) {
             spots.add(lens.straight(place));
@@ -137,40 +137,5 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
         }
         Line through = Line.through(spots.get(0), spots.get(n - 1));
         return aligned(best, through);
-    }
-
-    /**
-     * How much the side bows under a lens: sagitta in pixels, by a robust parabola.
-     *
-     * @return sagitta, its deviation, and how many places were used
-     */
-    double[] bow(Lens lens, double near) {
-        List<Spot> spots = straight(lens);
-        Fit fit = fit(lens, near);
-        int n = spots.size();
-        double half = 0.5 * spots.get(0).to(spots.get(n - 1));
-        double[] sums = new double[6];
-        double sq = 0;
-        int used = 0;
-        Spot middle = spots.get(0).towards(spots.get(n - 1), 0.5);
-        double centre = fit.line.along(middle);
-        for (int i = 0; i < n; i++) {
-            double off = fit.line.off(spots.get(i));
-            if (Math.abs(off) < 2.5 * near) {
-                double s = (fit.line.along(spots.get(i)) - centre) / half;
-                double q = s * s - 1.0 / 3;
-                sums[0] += q * q;
-                sums[1] += q * off;
-                sums[2] += q;
-                sums[3] += off;
-                sq += off * off;
-                used++;
-            }
-        }
-        double a = sums[0] - sums[2] * sums[2] / Math.max(1, used);
-        double b = sums[1] - sums[2] * sums[3] / Math.max(1, used);
-        double sagitta = b / Math.max(1e-9, a);
-        double left = Math.max(0.04, (sq - b * sagitta) / Math.max(1, used - 3));
-        return new double[] {sagitta, Math.sqrt(left * 3 / Math.max(1e-9, a)), used};
     }
 }
