@@ -30,7 +30,7 @@ final class Cores {
     }
 
     private GrayU8 apart(int half) {
-        GrayU8 worn = BinaryImageOps.erode8(mask, half, null);
+        GrayU8 worn = Wear.worn(mask, half);
         BinaryImageOps.contour(worn, ConnectRule.FOUR, owner);
         int end = 0;
         for (int i = 0; i < worn.data.length; i++) {

@@ -1,6 +1,5 @@
 package hearthcloth.photo;
 
-import boofcv.alg.filter.binary.BinaryImageOps;
 import boofcv.struct.image.GrayU8;
 import java.util.Arrays;
 import java.util.List;
@@ -120,7 +119,7 @@ final class Figures {
      */
     private void cutFromPieces(GrayU8 coloured, int area) {
         int half = (int) Math.ceil(Math.sqrt(area) / 2) + 1;
-        GrayU8 core = BinaryImageOps.dilate8(BinaryImageOps.erode8(Standouts.filled(mask), half, null), half, null);
+        GrayU8 core = Wear.opened(Standouts.filled(mask), half);
         Islands pieces = new Islands(mask);
         for (Islands.Island piece : pieces.all()) {
             int[] inCore = IntStream.range(piece.from(), piece.to())
@@ -145,7 +144,7 @@ final class Figures {
         for (int i = 0; i < odd.data.length; i++) {
             odd.data[i] = (byte) (mask.data[i] & ~coloured.data[i] & 1);
         }
-        GrayU8 body = BinaryImageOps.dilate8(BinaryImageOps.erode8(odd, BODY, null), BODY + SOFT, null);
+        GrayU8 body = Wear.grown(Wear.worn(odd, BODY), BODY + SOFT);
         for (int i = 0; i < odd.data.length; i++) {
             odd.data[i] = (byte) (coloured.data[i] & ~body.data[i] & 1);
         }

@@ -81,7 +81,7 @@ final class Joints {
     }
 
     private GrayU8 narrow(GrayU8 of, int half) {
-        GrayU8 solid = BinaryImageOps.dilate8(BinaryImageOps.erode8(of, half, null), half + 1, null);
+        GrayU8 solid = Wear.grown(Wear.worn(of, half), half + 1);
         for (int i = 0; i < of.data.length; i++) {
             solid.data[i] = (byte) (of.data[i] & ~solid.data[i] & 1);
         }
@@ -153,17 +153,20 @@ final class Joints {
 
     /** Clears of each line what no patch of close lines covers, or nothing where most of it is; makes such patches whole. */
     private void clear(Lines lines) {
+        if (lines.which().isEmpty()) {
+            return;
+        }
         int[] labels = lines.labels().data;
         GrayU8 joints = new GrayU8(mask.width, mask.height);
         for (int i = 0; i < labels.length; i++) {
             joints.data[i] = (byte) (lines.which().contains(labels[i]) ? 1 : 0);
         }
-        GrayU8 closed = BinaryImageOps.erode8(BinaryImageOps.dilate8(joints, CLOSE, null), CLOSE, null);
-        GrayU8 core = BinaryImageOps.erode8(closed, PATCH, null);
+        GrayU8 closed = Wear.closed(joints, CLOSE);
+        GrayU8 core = Wear.worn(closed, PATCH);
         if (isGrid(core, lines)) {
             core = new GrayU8(mask.width, mask.height);
         }
-        GrayU8 cloth = BinaryImageOps.dilate8(core, PATCH + 2 * CLOSE, null);
+        GrayU8 cloth = Wear.grown(core, PATCH + 2 * CLOSE);
         Map<Integer, Integer> balance = new HashMap<>();
         for (int i = 0; i < labels.length; i++) {
             if (joints.data[i] != 0) {

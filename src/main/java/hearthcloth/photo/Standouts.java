@@ -152,8 +152,8 @@ final class Standouts {
         List<List<Blob>> found = Stream.<Supplier<GrayU8>>of(
                         () -> Cores.of(mask, APART),
                         () -> Cores.of(mask, SHADE),
-                        () -> opened(closed(1)),
-                        () -> opened(closed(3)))
+                        () -> opened(Wear.closed(mask, 1)),
+                        () -> opened(Wear.closed(mask, 3)))
                 .parallel()
                 .map(shapes -> followed(filled(shapes.get())))
                 .toList();
@@ -183,10 +183,6 @@ final class Standouts {
         return blobs.stream().filter(part -> whole.holds(part.inner())).toList();
     }
 
-    private GrayU8 closed(int radius) {
-        return BinaryImageOps.erode8(BinaryImageOps.dilate8(mask, radius, null), radius, null);
-    }
-
     private List<Blob> followed(GrayU8 shapes) {
         List<Blob> blobs = new ArrayList<>();
         for (Contour contour : BinaryImageOps.contour(shapes, ConnectRule.FOUR, null)) {
@@ -205,7 +201,7 @@ final class Standouts {
 
     /** Opens away lines and spurs up to six pixels wide, then lets what is left grow back into its own sharp corners. */
     private static GrayU8 opened(GrayU8 filled) {
-        GrayU8 core = BinaryImageOps.dilate8(BinaryImageOps.erode8(filled, OPENING, null), OPENING, null);
+        GrayU8 core = Wear.opened(filled, OPENING);
         for (int round = 0; round < 2; round++) {
             GrayU8 grown = BinaryImageOps.dilate4(core, 1, null);
             for (int i = 0; i < grown.data.length; i++) {
