@@ -26,6 +26,8 @@ class OutlineTest {
     private static final int YELLOW = 0xe0c341;
     /** Seen against the floor, but far less than yellow is. */
     private static final int DUN = 0x8a7d6a;
+    /** The floor's own. */
+    private static final int FLOOR = 0x9c8f7d;
 
     /** 120 × 90 mm less a corner of 30 × 30 mm. */
     private static final Known DOG_EARED = new Known(
@@ -48,7 +50,8 @@ class OutlineTest {
                         DOG_EARED,
                         Known.rectangle(170, -60, 70, 90, 0, WINE),
                         Known.rectangle(245, -60, 70, 90, 0, YELLOW),
-                        Known.rectangle(220, 120, 130, 84, 5, YELLOW, DUN)),
+                        Known.rectangle(220, 120, 130, 84, 5, YELLOW, DUN),
+                        Known.rectangle(-230, 150, 117, 100, 0, FLOOR, WINE)),
                 740,
                 1800,
                 6);
@@ -113,5 +116,14 @@ class OutlineTest {
     @Test
     void a_striped_cloth_reaches_to_its_last_stripe() {
         isClose(sides(at(220, 120)), 84, 84, 130, 130);
+    }
+
+    /** Stripes as narrow and as long as a floor's joints: only their ends tell two sides, and nothing what lies outside the last. */
+    @Test
+    void stripes_on_a_cloth_of_the_floor_s_colour_are_no_joints_of_the_floor() {
+        List<Double> sides = sides(at(-230, 150));
+
+        assertThat(sides.subList(0, 2)).allSatisfy(side -> assertThat(side).isCloseTo(100, within(2.5)));
+        assertThat(sides.subList(2, 4)).allSatisfy(side -> assertThat(side).isBetween(117 - 2 * 5.4 - 1, 118.0));
     }
 }
