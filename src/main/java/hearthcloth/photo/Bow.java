@@ -142,18 +142,23 @@ record Bow(double sagitta, double answer, double deviation, double waver, double
         }
 
         double sagitta(double[] off, double[] weight) {
-            double[] curve = curve(weight);
+            return sagitta(off, weight, curve(weight));
+        }
+
+        private static double sagitta(double[] off, double[] weight, double[] curve) {
             double sum = 0;
+            double strength = 1e-9;
             for (int i = 0; i < curve.length; i++) {
                 sum += weight[i] * curve[i] * off[i];
+                strength += weight[i] * curve[i] * curve[i];
             }
-            return sum / strength(weight);
+            return sum / strength;
         }
 
         /** What is left of the distances when the best parabola is taken away. */
         double[] left(double[] off, double[] weight) {
             double[] curve = curve(weight);
-            double sagitta = sagitta(off, weight);
+            double sagitta = sagitta(off, weight, curve);
             double[] left = straightened(off, weight);
             for (int i = 0; i < left.length; i++) {
                 left[i] -= sagitta * curve[i];

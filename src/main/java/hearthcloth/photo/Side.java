@@ -19,6 +19,8 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
     private static final double SHORT = 1.2;
     /** Places so many steps apart have no noise in common: softness and the blocks of a JPEG reach less far. */
     private static final int APART = 5;
+    /** So many times a cut sways to and fro along a side: its line is known no better than by so many independent places. */
+    private static final double SWAYS = 4;
 
     Side {
         places = List.copyOf(places);
@@ -73,8 +75,9 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
         double all = Arrays.stream(weight).sum();
         double kept = Arrays.stream(used).sum();
         double independent = Math.max(2, kept / all * spots.size() / 3);
-        double deviation = Math.hypot(scatter / Math.sqrt(independent), 0.05);
-        return new Fit(line, scatter, waver(line.offs(spots), used), deviation, kept / all, 0);
+        double noise = Math.hypot(scatter / Math.sqrt(independent), 0.05);
+        double waver = waver(line.offs(spots), used);
+        return new Fit(line, scatter, waver, Math.hypot(noise, waver / Math.sqrt(SWAYS)), kept / all, 0);
     }
 
     /**

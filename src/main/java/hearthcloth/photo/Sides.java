@@ -16,6 +16,8 @@ final class Sides {
     private static final double WINDOW = 3;
 
     private static final int CENTRINGS = 4;
+    /** It is found when it moves no farther, in pixels. */
+    private static final double SETTLED = 0.005;
     /**
      * A sharp step seems nearer to the middle between two samples than it is. So that this does not bend a side, each place
      * is sampled from another part of a pixel, spread evenly by the golden ratio.
@@ -95,7 +97,9 @@ final class Sides {
         int n = profile.length;
         int cut = bestCut(level);
         double at = cut - 0.5;
-        for (int round = 0; round < CENTRINGS; round++) {
+        double before = Double.MAX_VALUE;
+        for (int round = 0; round < CENTRINGS && Math.abs(at - before) > SETTLED; round++) {
+            before = at;
             at = centred(at);
         }
         double sharp = level[Math.max(0, cut - 2)] - level[Math.min(n - 1, cut + 1)];
