@@ -6,9 +6,7 @@ import boofcv.struct.ConnectRule;
 import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * Parts what lies on the ground from the ground: a pixel stands out when its colour differs from the ground as lit there
@@ -149,24 +147,16 @@ final class Standouts {
     private List<Blob> blobs() {
         Joints.clear(mask, coarse, ground);
         Figures.clear(mask, coarse, ground);
-        List<List<Blob>> found = Stream.<Supplier<GrayU8>>of(
-                        () -> Cores.of(mask, APART),
-                        () -> Cores.of(mask, SHADE),
-                        () -> opened(Wear.closed(mask, 1)),
-                        () -> opened(Wear.closed(mask, 3)))
+        List<List<Blob>> found = IntStream.of(1, 3)
                 .parallel()
-                .map(shapes -> followed(filled(shapes.get())))
+                .mapToObj(radius -> followed(filled(opened(Wear.closed(mask, radius))), 0, 0))
                 .toList();
         Neighbours neighbours = new Neighbours(coarse, ground);
-        List<Blob> out = new ArrayList<>();
-        for (Blob whole : found.get(2)) {
-            List<Blob> parts = neighbours.within(whole, partsOf(whole, found.get(0)));
-            if (parts.isEmpty()) {
-                parts = neighbours.ofTwoCloths(whole, partsOf(whole, found.get(1)));
-            }
-            out.addAll(parts.isEmpty() ? List.of(whole) : parts);
-        }
-        for (Blob whole : found.get(3)) {
+        List<Blob> out = new ArrayList<>(found.get(0).stream()
+                .parallel()
+                .flatMap(whole -> parted(whole, neighbours).stream())
+                .toList());
+        for (Blob whole : found.get(1)) {
             List<Blob> parts = partsOf(whole, out);
             if (parts.isEmpty()
                     || (parts.size() > 1
@@ -179,18 +169,40 @@ final class Standouts {
         return out;
     }
 
+    private List<Blob> parted(Blob whole, Neighbours neighbours) {
+        List<Blob> parts = neighbours.within(whole, cores(whole, APART));
+        if (parts.isEmpty()) {
+            parts = neighbours.ofTwoCloths(whole, cores(whole, SHADE));
+        }
+        return parts.isEmpty() ? List.of(whole) : parts;
+    }
+
+    /** What is left of a shape where it is parted at its waists; looked for in its own box. */
+    private List<Blob> cores(Blob whole, int half) {
+        Blob.Box box = whole.box();
+        int left = (int) Math.max(0, box.left() / coarse.step - 1);
+        int top = (int) Math.max(0, box.top() / coarse.step - 1);
+        int right = (int) Math.min(mask.width, box.right() / coarse.step + 2);
+        int low = (int) Math.min(mask.height, box.low() / coarse.step + 2);
+        GrayU8 own = mask.subimage(left, top, right, low, null).clone();
+        return partsOf(whole, followed(filled(Cores.of(own, half)), left, top));
+    }
+
     private static List<Blob> partsOf(Blob whole, List<Blob> blobs) {
         return blobs.stream().filter(part -> whole.holds(part.inner())).toList();
     }
 
-    private List<Blob> followed(GrayU8 shapes) {
+    /** @param left and {@code top}: where in the picture the first pixel lies */
+    private List<Blob> followed(GrayU8 shapes, int left, int top) {
         List<Blob> blobs = new ArrayList<>();
         for (Contour contour : BinaryImageOps.contour(shapes, ConnectRule.FOUR, null)) {
             List<Spot> rim = new ArrayList<>();
             boolean cutOff = false;
             for (var p : contour.external) {
-                rim.add(new Spot((p.x + 0.5) * coarse.step, (p.y + 0.5) * coarse.step));
-                cutOff |= p.x <= 1 || p.y <= 1 || p.x >= coarse.width - 2 || p.y >= coarse.height - 2;
+                int x = left + p.x;
+                int y = top + p.y;
+                rim.add(new Spot((x + 0.5) * coarse.step, (y + 0.5) * coarse.step));
+                cutOff |= x <= 1 || y <= 1 || x >= coarse.width - 2 || y >= coarse.height - 2;
             }
             if (rim.size() >= 30) {
                 blobs.add(new Blob(rim, cutOff));
