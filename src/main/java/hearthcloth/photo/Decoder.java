@@ -7,7 +7,6 @@ import com.drew.metadata.exif.ExifIFD0Directory;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
-import java.awt.image.PixelInterleavedSampleModel;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -177,12 +176,14 @@ final class Decoder {
     private static Picture upright(BufferedImage image, int turn) {
         int width = image.getWidth();
         int height = image.getHeight();
+        Picture lying = new Picture(width, height, bytes(image));
+        if (turn == 1) {
+            return lying;
+        }
         Picture picture = turn >= 5 ? new Picture(height, width) : new Picture(width, height);
         IntStream.range(0, height).parallel().forEach(y -> {
-            int[] line = new int[width];
-            row(image, y, line);
             for (int x = 0; x < width; x++) {
-                int rgb = line[x];
+                int rgb = lying.rgb(x, y);
                 int u = turn >= 5
                         ? (turn == 5 || turn == 8 ? y : height - 1 - y)
                         : turn == 2 || turn == 3 ? width - 1 - x : x;
@@ -195,18 +196,17 @@ final class Decoder {
         return picture;
     }
 
-    /** Reads the common layout straight from its bytes, which is ten times faster than getRGB, and any other by it. */
-    private static void row(BufferedImage image, int y, int[] line) {
-        if (image.getType() == BufferedImage.TYPE_3BYTE_BGR
-                && image.getRaster().getDataBuffer() instanceof DataBufferByte data
-                && image.getSampleModel() instanceof PixelInterleavedSampleModel) {
-            byte[] bytes = data.getData();
-            int at = y * image.getWidth() * 3;
-            for (int x = 0; x < line.length; x++, at += 3) {
-                line[x] = (bytes[at + 2] & 255) << 16 | (bytes[at + 1] & 255) << 8 | (bytes[at] & 255);
+    /** Blue, green and red of each pixel: as they lie in a JPEG's picture, painted into such a one from any other. */
+    private static byte[] bytes(BufferedImage image) {
+        BufferedImage plain = image;
+        if (image.getType() != BufferedImage.TYPE_3BYTE_BGR) {
+            plain = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_3BYTE_BGR);
+            int[] line = new int[image.getWidth()];
+            for (int y = 0; y < image.getHeight(); y++) {
+                image.getRGB(0, y, line.length, 1, line, 0, line.length);
+                plain.setRGB(0, y, line.length, 1, line, 0, line.length);
             }
-        } else {
-            image.getRGB(0, y, line.length, 1, line, 0, line.length);
         }
+        return ((DataBufferByte) plain.getRaster().getDataBuffer()).getData();
     }
 }

@@ -140,8 +140,11 @@ final class FaintSheet {
         List<Spot> raw = corners.stream()
                 .map(c -> lens.bent(new Spot(c.x() * smooth.step, c.y() * smooth.step)))
                 .toList();
-        Traced near = Traced.of(raw, new Sides(picture, 2 * smooth.step + 2), lens, NEAR, 4.0 * smooth.step);
-        return Traced.of(near.corners(), new Sides(picture, smooth.step + 2), lens, NEAR, 2.0 * smooth.step);
+        return followed(followed(raw, 2 * smooth.step + 2, 4).corners(), smooth.step + 2, 2);
+    }
+
+    private Traced followed(List<Spot> corners, int reach, double leash) {
+        return Traced.of(corners, new Sides(picture, reach).of(corners), lens, NEAR, leash * smooth.step);
     }
 
     private boolean isSheet(Traced shape, Sheet sheet, SheetFinder finder) {

@@ -119,7 +119,7 @@ final class Figures {
      */
     private void cutFromPieces(GrayU8 coloured, int area) {
         int half = (int) Math.ceil(Math.sqrt(area) / 2) + 1;
-        GrayU8 core = Wear.opened(Standouts.filled(mask), half);
+        GrayU8 core = Wear.opened(Wear.filled(mask), half);
         Islands pieces = new Islands(mask);
         for (Islands.Island piece : pieces.all()) {
             int[] inCore = IntStream.range(piece.from(), piece.to())

@@ -204,22 +204,31 @@ final class Layer {
     }
 
     private int recentre(int tile, float[] guess) {
-        double[] sum = new double[3];
+        float[] l = tiles.coarse.lab[0].data;
+        float[] a = tiles.coarse.lab[1].data;
+        float[] b = tiles.coarse.lab[2].data;
+        double sumL = 0;
+        double sumA = 0;
+        double sumB = 0;
         int count = 0;
-        for (int i = 0; i < TILE * TILE; i++) {
-            int p = tiles.pixel(tile, i);
-            double dl = tiles.coarse.lab[0].data[p] - guess[0];
-            double da = tiles.coarse.lab[1].data[p] - guess[1];
-            double db = tiles.coarse.lab[2].data[p] - guess[2];
-            if (dl * dl + da * da + db * db < reach * reach) {
-                sum[0] += dl;
-                sum[1] += da;
-                sum[2] += db;
-                count++;
+        for (int row = 0; row < TILE; row++) {
+            int from = tiles.pixel(tile, row * TILE);
+            for (int p = from; p < from + TILE; p++) {
+                double dl = l[p] - guess[0];
+                double da = a[p] - guess[1];
+                double db = b[p] - guess[2];
+                if (dl * dl + da * da + db * db < reach * reach) {
+                    sumL += dl;
+                    sumA += da;
+                    sumB += db;
+                    count++;
+                }
             }
         }
-        for (int c = 0; c < 3 && count > 0; c++) {
-            guess[c] += (float) (sum[c] / count);
+        if (count > 0) {
+            guess[0] += (float) (sumL / count);
+            guess[1] += (float) (sumA / count);
+            guess[2] += (float) (sumB / count);
         }
         return count;
     }

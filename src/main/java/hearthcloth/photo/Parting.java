@@ -19,8 +19,6 @@ final class Parting {
     private static final double BRIDGE = 0.12;
     /** Two colours as far apart as this are two fabrics (CIE 1976). */
     private static final double TWO_COLOURS = 12;
-    /** A shape that fills this much of its convex hull is one piece. */
-    private static final double COMPACT = 0.93;
     /** In square coarse pixels. */
     private static final double LEAST_AREA = 300;
 
@@ -40,7 +38,7 @@ final class Parting {
      * @param corners in raw pixels
      */
     List<List<Spot>> of(List<Spot> corners) {
-        boolean compact = Math.abs(Shapes.signedArea(corners)) > COMPACT * Shapes.hullArea(corners);
+        boolean compact = Math.abs(Shapes.signedArea(corners)) > Blob.COMPACT * Shapes.hullArea(corners);
         Optional<Cut> cut = compact ? Optional.empty() : best(corners);
         if (cut.isEmpty()) {
             return List.of(corners);

@@ -1,32 +1,34 @@
 package hearthcloth.photo;
 
-/** Decoded pixels, upright, three bytes each; pixel (x, y) covers the unit square at (x, y). */
+/** Decoded pixels, upright; pixel (x, y) covers the unit square at (x, y). */
 final class Picture {
 
     final int width;
     final int height;
-    private final byte[] red;
-    private final byte[] green;
-    private final byte[] blue;
+    /** Blue, green and red of each pixel, row by row. */
+    private final byte[] bytes;
 
     Picture(int width, int height) {
+        this(width, height, new byte[3 * width * height]);
+    }
+
+    /** @param bytes blue, green and red of each pixel, row by row; kept, not copied */
+    Picture(int width, int height, byte[] bytes) {
         this.width = width;
         this.height = height;
-        red = new byte[width * height];
-        green = new byte[width * height];
-        blue = new byte[width * height];
+        this.bytes = bytes;
     }
 
     void put(int x, int y, int r, int g, int b) {
-        int i = y * width + x;
-        red[i] = (byte) r;
-        green[i] = (byte) g;
-        blue[i] = (byte) b;
+        int i = 3 * (y * width + x);
+        bytes[i] = (byte) b;
+        bytes[i + 1] = (byte) g;
+        bytes[i + 2] = (byte) r;
     }
 
     int rgb(int x, int y) {
-        int i = y * width + x;
-        return (red[i] & 255) << 16 | (green[i] & 255) << 8 | (blue[i] & 255);
+        int i = 3 * (y * width + x);
+        return (bytes[i + 2] & 255) << 16 | (bytes[i + 1] & 255) << 8 | (bytes[i] & 255);
     }
 
     /** Whether a place lies inside by at least {@code margin} pixels. */
@@ -42,20 +44,21 @@ final class Picture {
         int y0 = (int) py;
         double fx = px - x0;
         double fy = py - y0;
-        int i = y0 * width + x0;
+        int i = 3 * (y0 * width + x0);
         double a = (1 - fx) * (1 - fy) * weight;
         double b = fx * (1 - fy) * weight;
         double c = (1 - fx) * fy * weight;
         double d = fx * fy * weight;
-        sum[0] += between(red, i, a, b, c, d);
-        sum[1] += between(green, i, a, b, c, d);
-        sum[2] += between(blue, i, a, b, c, d);
+        sum[0] += between(i + 2, a, b, c, d);
+        sum[1] += between(i + 1, a, b, c, d);
+        sum[2] += between(i, a, b, c, d);
     }
 
-    private double between(byte[] plane, int i, double a, double b, double c, double d) {
-        return a * (plane[i] & 255)
-                + b * (plane[i + 1] & 255)
-                + c * (plane[i + width] & 255)
-                + d * (plane[i + width + 1] & 255);
+    private double between(int i, double a, double b, double c, double d) {
+        int below = i + 3 * width;
+        return a * (bytes[i] & 255)
+                + b * (bytes[i + 3] & 255)
+                + c * (bytes[below] & 255)
+                + d * (bytes[below + 3] & 255);
     }
 }

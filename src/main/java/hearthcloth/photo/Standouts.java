@@ -149,7 +149,7 @@ final class Standouts {
         Figures.clear(mask, coarse, ground);
         List<List<Blob>> found = IntStream.of(1, 3)
                 .parallel()
-                .mapToObj(radius -> followed(filled(opened(Wear.closed(mask, radius))), 0, 0))
+                .mapToObj(radius -> followed(Wear.filled(opened(Wear.closed(mask, radius))), 0, 0))
                 .toList();
         Neighbours neighbours = new Neighbours(coarse, ground);
         List<Blob> out = new ArrayList<>(found.get(0).stream()
@@ -185,7 +185,7 @@ final class Standouts {
         int right = (int) Math.min(mask.width, box.right() / coarse.step + 2);
         int low = (int) Math.min(mask.height, box.low() / coarse.step + 2);
         GrayU8 own = mask.subimage(left, top, right, low, null).clone();
-        return partsOf(whole, followed(filled(Cores.of(own, half)), left, top));
+        return partsOf(whole, followed(Wear.filled(Cores.of(own, half)), left, top));
     }
 
     private static List<Blob> partsOf(Blob whole, List<Blob> blobs) {
@@ -222,39 +222,5 @@ final class Standouts {
             core = grown;
         }
         return core;
-    }
-
-    /** Fills whatever the ground cannot be reached from: figures of a fabric that look like the ground. */
-    static GrayU8 filled(GrayU8 mask) {
-        int width = mask.width;
-        int height = mask.height;
-        GrayU8 out = new GrayU8(width, height);
-        java.util.Arrays.fill(out.data, (byte) 1);
-        int[] stack = new int[width * height];
-        int top = 0;
-        for (int i = 0; i < width * height; i++) {
-            boolean rim = i < width || i >= width * (height - 1) || i % width == 0 || i % width == width - 1;
-            if (rim && mask.data[i] == 0) {
-                out.data[i] = 0;
-                stack[top++] = i;
-            }
-        }
-        while (top > 0) {
-            int i = stack[--top];
-            int x = i % width;
-            int[] next = {
-                x > 0 ? i - 1 : i,
-                x < width - 1 ? i + 1 : i,
-                i >= width ? i - width : i,
-                i < width * (height - 1) ? i + width : i
-            };
-            for (int n : next) {
-                if (out.data[n] != 0 && mask.data[n] == 0) {
-                    out.data[n] = 0;
-                    stack[top++] = n;
-                }
-            }
-        }
-        return out;
     }
 }

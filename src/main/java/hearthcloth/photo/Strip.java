@@ -1,6 +1,7 @@
 package hearthcloth.photo;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** What shows on both sides of one side: levels of cloth, by place along it and by pixels outwards. */
@@ -31,7 +32,9 @@ final class Strip {
     private final double length;
     private final List<double[]> levels = new ArrayList<>();
     private final List<float[]> colours = new ArrayList<>();
-    private final List<Double> shares = new ArrayList<>();
+    /** How far along the side each place lies, nought to one. */
+    private double[] shares = new double[0];
+
     private double[][] gains = new double[0][0];
     private double most;
 
@@ -52,6 +55,7 @@ final class Strip {
         double skip = Math.min(length / 4, Math.max(3, Math.max(reach * 0.5, length * 0.06)));
         int count = (int) Math.max(LEAST_PLACES, Math.min(MOST_PLACES, length - 2 * skip));
         double[] colour = new double[3];
+        double[] held = new double[count];
         for (int i = 0; i < count; i++) {
             double share = (skip + (length - 2 * skip) * i / (count - 1)) / length;
             Spot at = lens.bent(a.towards(b, share));
@@ -69,10 +73,11 @@ final class Strip {
                     seen[3 * (t + reach) + c] = other ? Float.NaN : (float) colour[c];
                 }
             }
+            held[levels.size()] = share;
             colours.add(seen);
             levels.add(level);
-            shares.add(share);
         }
+        shares = Arrays.copyOf(held, levels.size());
     }
 
     /** So that the inside is one and the outside nought on the whole; what is another piece's is ground. */
@@ -155,7 +160,7 @@ final class Strip {
     private double gain(double p, double q, int every) {
         double sum = 0;
         for (int s = 0; s < gains.length; s += every) {
-            double at = Math.max(0, Math.min(2.0 * reach, reach + 0.5 + p + (q - p) * shares.get(s)));
+            double at = Math.max(0, Math.min(2.0 * reach, reach + 0.5 + p + (q - p) * shares[s]));
             int t = (int) at;
             sum += gains[s][t] + (gains[s][t + 1] - gains[s][t]) * (at - t);
         }
@@ -212,7 +217,7 @@ final class Strip {
         double squares = 0;
         int count = 0;
         for (int s = 0; s < levels.size(); s++) {
-            int at = t + (int) Math.round(ends[0] + (ends[1] - ends[0]) * shares.get(s));
+            int at = t + (int) Math.round(ends[0] + (ends[1] - ends[0]) * shares[s]);
             if (at >= 0 && at <= 2 * reach && !Float.isNaN(colours.get(s)[3 * at])) {
                 for (int c = 0; c < 3; c++) {
                     double v = colours.get(s)[3 * at + c];
@@ -231,7 +236,7 @@ final class Strip {
         double[] sum = new double[2 * reach + 1];
         double[] count = new double[2 * reach + 1];
         for (int s = 0; s < levels.size(); s++) {
-            int shift = (int) Math.round(ends[0] + (ends[1] - ends[0]) * shares.get(s));
+            int shift = (int) Math.round(ends[0] + (ends[1] - ends[0]) * shares[s]);
             for (int t = 0; t < sum.length; t++) {
                 int from = t + shift;
                 if (from >= 0 && from < sum.length) {

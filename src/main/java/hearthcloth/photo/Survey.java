@@ -54,7 +54,7 @@ final class Survey {
         SheetFinder.Found rough = choice(looked).likeliest(looked.uncut());
         Lens second = Straightness.estimated(
                 first, straightSides(looked), looked.traced.get(rough.index()).sides(), 1);
-        Looked closer = looked.with(second, closed(looked.laid, second));
+        Looked closer = looked(looked.ground, looked.blobs, looked.followed, second);
         SheetChoice.Chosen chosen = choice(closer).sure(closer.traced, closer.uncut());
         SheetFinder.Found found = chosen.found();
         Scale scale = new Scale(
@@ -63,7 +63,7 @@ final class Survey {
                 picture);
         progress.at(0.8, "measuring");
         List<Doubt> doubts = new ArrayList<>(chosen.doubts());
-        looked.laid.get(found.index()).doubt(sheet).ifPresent(doubts::add);
+        looked.followed.get(found.index()).laid.doubt(sheet).ifPresent(doubts::add);
         List<Piece> pieces = new Pieces(coarse, closer.ground, scale, sheet)
                 .of(closer.blobs, closer.traced, found.index()).stream()
                         .map(piece -> doubted(piece, doubts))
@@ -71,16 +71,22 @@ final class Survey {
         return new Reading.Read(pieces, scale);
     }
 
+    /** @param sides what the picture shows near the rims as laid, under any lens */
+    private record Followed(Rims.Laid laid, List<Side> sides) {
+
+        Traced under(Lens lens, double step) {
+            return laid.isFaint()
+                    ? Traced.of(laid.corners(), sides, lens, FAINT_NEAR, step)
+                    : Traced.close(laid.corners(), laid.rims(), sides, lens);
+        }
+    }
+
     /**
      * What the picture shows on a ground.
      *
      * @param lens as far as the pieces tell
      */
-    private record Looked(Ground ground, List<Blob> blobs, List<Rims.Laid> laid, Lens lens, List<Traced> traced) {
-
-        Looked with(Lens better, List<Traced> closer) {
-            return new Looked(ground, blobs, laid, better, closer);
-        }
+    private record Looked(Ground ground, List<Blob> blobs, List<Followed> followed, Lens lens, List<Traced> traced) {
 
         /** All shapes, an empty one for each that is cut off. */
         List<Traced> uncut() {
@@ -100,13 +106,24 @@ final class Survey {
         progress.at(0.6, "finding the " + sheet.name());
         Rims rims = new Rims(
                 new EvenLight(picture, coarse, on), new Occupied(coarse, blobs), (int) Math.round(5 * step + 6));
-        List<Rims.Laid> laid = IntStream.range(0, seen.size())
+        List<Followed> followed = IntStream.range(0, seen.size())
                 .parallel()
                 .mapToObj(i -> rims.of(Corners.tidied(seen.get(i).traced().corners(), 2 * step), i, lens))
+                .map(this::followed)
                 .toList();
-        Looked looked = new Looked(on, blobs, laid, lens, closed(laid, lens));
+        Looked looked = looked(on, blobs, followed, lens);
         Lens first = Straightness.estimated(lens, straightSides(looked), List.of(), 1.5 + step * 0.25);
-        return looked.with(first, closed(laid, first));
+        return looked(on, blobs, followed, first);
+    }
+
+    private Followed followed(Rims.Laid laid) {
+        return new Followed(laid, new Sides(picture, (int) Math.round(step + 2)).of(laid.corners()));
+    }
+
+    private Looked looked(Ground on, List<Blob> blobs, List<Followed> followed, Lens lens) {
+        List<Traced> traced =
+                followed.stream().parallel().map(f -> f.under(lens, step)).toList();
+        return new Looked(on, blobs, followed, lens, traced);
     }
 
     /** The same where a sheet stands out; otherwise with a mat for ground, or with paper that hardly stands out. */
@@ -126,13 +143,13 @@ final class Survey {
         List<List<Spot>> sheets =
                 new FaintSheet(picture, smooth, looked.lens, occupied).like(sheet, finder(looked.lens));
         List<Blob> blobs = new ArrayList<>(looked.blobs);
-        List<Rims.Laid> laid = new ArrayList<>(looked.laid);
+        List<Followed> followed = new ArrayList<>(looked.followed);
         for (List<Spot> corners : sheets) {
             blobs.add(new Parting(coarse, looked.ground).blob(corners));
-            laid.add(Rims.Laid.faint(corners));
+            followed.add(followed(Rims.Laid.faint(corners)));
         }
         Ground bare = sheets.isEmpty() ? looked.ground : Ground.without(sheets, smooth);
-        return new Looked(bare, blobs, laid, looked.lens, closed(laid, looked.lens));
+        return looked(bare, blobs, followed, looked.lens);
     }
 
     private SheetFinder finder(Lens lens) {
@@ -176,7 +193,7 @@ final class Survey {
             if (best != null && corners.size() == best.corners().size()) {
                 continue;
             }
-            Traced traced = Traced.of(corners, reader, lens, 2 + step * 0.5, 3 * step);
+            Traced traced = Traced.of(corners, reader.of(corners), lens, 2 + step * 0.5, 3 * step);
             double misfit = traced.misfit()
                     + EMPTY_CORNER * blob.lacking(traced.corners(), emptyArea(blob))
                     + blob.straying(traced.corners(), STRAY * step);
@@ -184,16 +201,6 @@ final class Survey {
             least = Math.min(least, misfit);
         }
         return java.util.Objects.requireNonNull(best);
-    }
-
-    private List<Traced> closed(List<Rims.Laid> laid, Lens lens) {
-        int near = (int) Math.round(step + 2);
-        return laid.stream()
-                .parallel()
-                .map(l -> l.isFaint()
-                        ? Traced.of(l.corners(), new Sides(picture, near), lens, FAINT_NEAR, step)
-                        : Traced.close(l.corners(), l.rims(), new Sides(picture, near), lens))
-                .toList();
     }
 
     private static List<Side> straightSides(Looked looked) {

@@ -39,10 +39,13 @@ final class Tiles {
         for (int c = 0; c < 3; c++) {
             double sum = 0;
             double squares = 0;
-            for (int i = 0; i < TILE * TILE; i++) {
-                double v = coarse.lab[c].data[pixel(tile, i)];
-                sum += v;
-                squares += v * v;
+            for (int row = 0; row < TILE; row++) {
+                int from = pixel(tile, row * TILE);
+                for (int p = from; p < from + TILE; p++) {
+                    double v = coarse.lab[c].data[p];
+                    sum += v;
+                    squares += v * v;
+                }
             }
             double m = sum / (TILE * TILE);
             mean[c][tile] = (float) m;

@@ -35,11 +35,11 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
     /**
      * Follows a polygon.
      *
+     * @param sides its own, as read in the picture
      * @param near how far a place may be off its side and still belong to it, in pixels
      * @param leash how far a corner may move from where it was, in pixels
      */
-    static Traced of(List<Spot> rough, Sides reader, Lens lens, double near, double leash) {
-        List<Side> sides = reader.of(rough);
+    static Traced of(List<Spot> rough, List<Side> sides, Lens lens, double near, double leash) {
         List<Side.Fit> fits = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {
             Side side = sides.get(i);
@@ -61,9 +61,9 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
      * cloth outside it or ground inside, a side stays.
      *
      * @param rims how each side was laid
+     * @param sides as read in the picture
      */
-    static Traced close(List<Spot> corners, List<Rims.Rim> rims, Sides reader, Lens lens) {
-        List<Side> sides = reader.of(corners);
+    static Traced close(List<Spot> corners, List<Rims.Rim> rims, List<Side> sides, Lens lens) {
         List<Side.Fit> fits = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {
             Spot a = lens.straight(corners.get(i));

@@ -1,23 +1,30 @@
 package hearthcloth.photo;
 
 import boofcv.struct.image.GrayU8;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import java.util.Arrays;
-import java.util.stream.IntStream;
+import org.ddogleg.struct.DogArray_I32;
 
 /**
- * Wears shapes of a mask away at their rim and lets them grow, by squares of any size in the same time. What lies beyond the
- * picture neither wears nor grows.
+ * Wears shapes of a mask away at their rim and lets them grow, by squares. What lies beyond the picture neither wears nor
+ * grows.
  */
 final class Wear {
 
-    /** Columns that are swept together. */
-    private static final int CHUNK = 64;
+    /** Eight places at once. */
+    private static final VarHandle EIGHT = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.nativeOrder());
 
     private Wear() {}
 
     /** What has the whole square of {@code 2 half + 1} pixels round it in the mask. */
     static GrayU8 worn(GrayU8 mask, int half) {
-        GrayU8 out = near(mask, half, 0);
+        return inverse(grown(inverse(mask), half));
+    }
+
+    private static GrayU8 inverse(GrayU8 mask) {
+        GrayU8 out = mask.clone();
         for (int i = 0; i < out.data.length; i++) {
             out.data[i] ^= 1;
         }
@@ -26,7 +33,17 @@ final class Wear {
 
     /** What has a place of the mask in the square of {@code 2 half + 1} pixels round it. */
     static GrayU8 grown(GrayU8 mask, int half) {
-        return near(mask, half, 1);
+        int wide = mask.width + 2 * half;
+        byte[] plane = new byte[wide * (mask.height + 2 * half)];
+        for (int y = 0; y < mask.height; y++) {
+            System.arraycopy(mask.data, y * mask.width, plane, (y + half) * wide + half, mask.width);
+        }
+        plane = spread(spread(plane, 1, 2 * half + 1), wide, 2 * half + 1);
+        GrayU8 out = new GrayU8(mask.width, mask.height);
+        for (int y = 0; y < mask.height; y++) {
+            System.arraycopy(plane, y * wide, out.data, y * mask.width, mask.width);
+        }
+        return out;
     }
 
     /** Without what is narrower than {@code 2 half + 1} pixels. */
@@ -39,42 +56,73 @@ final class Wear {
         return worn(grown(mask, half), half);
     }
 
-    /** Where a place of this value is no more than {@code half} pixels away along both axes: along rows, then columns. */
-    private static GrayU8 near(GrayU8 mask, int half, int value) {
-        GrayU8 along = new GrayU8(mask.width, mask.height);
-        IntStream.range(0, mask.height).parallel().forEach(y -> row(mask, along, y, half, value));
-        GrayU8 out = new GrayU8(mask.width, mask.height);
-        IntStream.range(0, (mask.width + CHUNK - 1) / CHUNK)
-                .parallel()
-                .forEach(c -> columns(along, out, c * CHUNK, Math.min(mask.width, (c + 1) * CHUNK), half));
+    /** With all filled that cannot be reached from the picture's rim, from side to side of pixels. */
+    static GrayU8 filled(GrayU8 mask) {
+        int wide = mask.width + 2;
+        boolean[] free = new boolean[wide * (mask.height + 2)];
+        DogArray_I32 seeds = new DogArray_I32();
+        for (int y = 0; y < mask.height; y++) {
+            for (int x = 0; x < mask.width; x++) {
+                int at = (y + 1) * wide + x + 1;
+                free[at] = mask.data[y * mask.width + x] == 0;
+                if (free[at] && (x == 0 || y == 0 || x == mask.width - 1 || y == mask.height - 1)) {
+                    seeds.add(at);
+                }
+            }
+        }
+        while (seeds.size > 0) {
+            reach(seeds.removeTail(), free, wide, seeds);
+        }
+        GrayU8 out = mask.clone();
+        for (int i = 0; i < out.data.length; i++) {
+            out.data[i] |= (byte) (free[(i / mask.width + 1) * wide + i % mask.width + 1] ? 1 : 0);
+        }
         return out;
     }
 
-    private static void row(GrayU8 mask, GrayU8 out, int y, int half, int value) {
-        int from = y * mask.width;
-        int last = -mask.width - 2 * half;
-        for (int x = 0; x < mask.width + half; x++) {
-            if (x < mask.width && mask.data[from + x] == value) {
-                last = x;
-            }
-            if (x >= half) {
-                out.data[from + x - half] = (byte) (last >= x - 2 * half ? 1 : 0);
+    /** Takes the whole run of free places round one, and notes where runs begin above it and below. */
+    private static void reach(int seed, boolean[] free, int wide, DogArray_I32 seeds) {
+        int from = seed;
+        while (free[from - 1]) {
+            from--;
+        }
+        int to = seed;
+        while (free[to]) {
+            to++;
+        }
+        Arrays.fill(free, from, to, false);
+        for (int beside : new int[] {-wide, wide}) {
+            for (int i = from + beside; i < to + beside; i++) {
+                if (free[i] && (i == from + beside || !free[i - 1])) {
+                    seeds.add(i);
+                }
             }
         }
     }
 
-    private static void columns(GrayU8 mask, GrayU8 out, int left, int right, int half) {
-        int[] last = new int[right - left];
-        Arrays.fill(last, -mask.height - 2 * half);
-        for (int y = 0; y < mask.height + half; y++) {
-            for (int x = left; x < right; x++) {
-                if (y < mask.height && mask.data[y * mask.width + x] == 1) {
-                    last[x - left] = y;
-                }
-                if (y >= half) {
-                    out.data[(y - half) * mask.width + x] = (byte) (last[x - left] >= y - 2 * half ? 1 : 0);
-                }
-            }
+    /** Each place with the {@code count - 1} that follow it at a stride, by doubling. */
+    private static byte[] spread(byte[] plane, int stride, int count) {
+        byte[] now = plane;
+        byte[] next = new byte[plane.length];
+        for (int done = 1, more; done < count; done += more) {
+            more = Math.min(done, count - done);
+            join(now, next, more * stride);
+            byte[] before = now;
+            now = next;
+            next = before;
         }
+        return now;
+    }
+
+    private static void join(byte[] from, byte[] to, int shift) {
+        int end = from.length - shift;
+        int i = 0;
+        for (; i + Long.BYTES <= end; i += Long.BYTES) {
+            EIGHT.set(to, i, (long) EIGHT.get(from, i) | (long) EIGHT.get(from, i + shift));
+        }
+        for (; i < end; i++) {
+            to[i] = (byte) (from[i] | from[i + shift]);
+        }
+        System.arraycopy(from, end, to, end, shift);
     }
 }
