@@ -130,7 +130,7 @@ final class ReadCommand implements Callable<Integer> {
         Gathered gathered = Gathered.of(groups, ruler, taken);
         ReadReport report = new ReadReport(shell.out(), ruler);
         report.found(read, groups);
-        report.doubts(read.pieces(), taken);
+        report.doubts(read, taken);
         picture.ifPresent(file -> report.line("Drawn on the picture: " + file.shown() + "."));
         if (gathered.lines() == 0) {
             shell.err().println("No stash file was written, since no piece can be put into it as it is.");

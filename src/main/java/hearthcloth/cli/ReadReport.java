@@ -95,14 +95,14 @@ final class ReadReport {
     }
 
     /** Every doubt in its own words, then which pieces stay out of the file for what reason. */
-    void doubts(List<Piece> pieces, Predicate<Piece> taken) {
-        List<Piece> doubtful =
-                pieces.stream().filter(piece -> !piece.doubts().isEmpty()).toList();
-        if (!doubtful.isEmpty()) {
+    void doubts(Reading.Read read, Predicate<Piece> taken) {
+        List<Piece> pieces = read.pieces();
+        if (pieces.stream().anyMatch(piece -> !piece.doubts().isEmpty())) {
             out.println();
             out.println("In doubt:");
-            for (Piece piece : doubtful) {
-                for (Doubt doubt : piece.doubts()) {
+            read.sharedDoubts().forEach(doubt -> out.println("  All pieces: " + Words.line(doubt.sentence())));
+            for (Piece piece : pieces) {
+                for (Doubt doubt : piece.ownDoubts()) {
                     out.println("  Piece " + piece.number() + ": " + Words.line(doubt.sentence()));
                 }
             }

@@ -15,7 +15,7 @@ public record Doubt(Kind kind, String sentence) {
         FAR,
         FRAYED,
         UNEVEN,
-        /** Something is wrong with the sheet that all sizes hang on. */
+        /** Something is wrong with the sheet that all sizes hang on: every piece is doubted. */
         SHEET
     }
 }

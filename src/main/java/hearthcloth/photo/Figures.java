@@ -49,6 +49,9 @@ final class Figures {
     private final GrayU8 mask;
     private final Islands islands;
     private final List<Islands.Island> small;
+    /** Small ones and bits of such that the picture's rim cuts off. */
+    private final List<Islands.Island> cut;
+
     private final Differences differences;
 
     private Figures(GrayU8 mask, Coarse coarse, Ground ground) {
@@ -57,6 +60,9 @@ final class Figures {
         double largest = LARGEST * Math.max(mask.width, mask.height);
         small = islands.all().stream()
                 .filter(s -> s.area() >= NARROW * s.span() && s.span() <= largest)
+                .toList();
+        cut = islands.all().stream()
+                .filter(s -> s.sides() != 0 && s.area() >= NARROW * NARROW && s.span() <= largest)
                 .toList();
         differences = new Differences(coarse, ground);
     }
@@ -70,9 +76,9 @@ final class Figures {
     }
 
     private boolean areScattered() {
-        int sides = small.stream().mapToInt(Islands.Island::sides).reduce(0, (a, b) -> a | b);
+        int sides = cut.stream().mapToInt(Islands.Island::sides).reduce(0, (a, b) -> a | b);
         return small.size() >= LEAST_FIGURES
-                && small.stream().filter(s -> s.sides() != 0).count() >= LEAST_CUT
+                && cut.size() >= LEAST_CUT
                 && Integer.bitCount(sides) >= LEAST_SIDES
                 && small.stream().mapToInt(this::part).distinct().count() >= SPREAD * PARTS * PARTS;
     }

@@ -1,6 +1,7 @@
 package hearthcloth.photo;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -15,6 +16,11 @@ final class Ground {
     private static final int EDGE = 1;
 
     private static final int SOFT_EDGE = 3;
+
+    /** What spreads over less of the picture is no ground, and so often another seed is tried. */
+    private static final double LEAST = 0.02;
+
+    private static final int SEEDS = 4;
 
     /** As it would be if all were of the first kind; where the second is the first in shade, as it is. */
     private final Layer lit;
@@ -61,10 +67,16 @@ final class Ground {
         return SecondGround.within(first, tiles).map(mat -> both(first, mat, tiles));
     }
 
+    /** What most lies along the rim; a tile there that the edge of a mat crosses is like much and spreads nowhere. */
     private static Layer first(Tiles tiles, boolean[] closed) {
-        Layer first = new Layer(tiles, closed);
-        first.grow(tiles.commonest(closed));
-        return first;
+        boolean[] tried = closed.clone();
+        Layer first = null;
+        for (int round = 0; round < SEEDS && (first == null || first.share() < LEAST); round++) {
+            first = new Layer(tiles, closed);
+            first.grow(tiles.commonest(tried));
+            first.addTo(tried);
+        }
+        return Objects.requireNonNull(first);
     }
 
     private static Ground only(Layer first, Tiles tiles) {

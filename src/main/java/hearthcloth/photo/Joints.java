@@ -51,6 +51,12 @@ final class Joints {
     /** Close lines are a cloth's where they cover a patch that is nowhere narrower than twice this, in coarse pixels. */
     private static final int PATCH = 12;
 
+    /** Between two colours of a cloth may be so much of the ground's: where one blends into the other, in coarse pixels. */
+    private static final int BESIDE = 2;
+
+    /** What is thinner than twice this may be the rim of a joint, in coarse pixels. */
+    private static final int THIN = 2;
+
     /** The share of the picture that lines of a grid and close to others take up. */
     private static final double GRID = 0.02;
 
@@ -151,15 +157,22 @@ final class Joints {
         return Math.hypot(right - left, low - top);
     }
 
-    /** Clears of each line what no patch of close lines covers, or nothing where most of it is; makes such patches whole. */
+    /**
+     * Clears of each line what no patch of close lines covers, or nothing where most of it is; makes such patches whole. A
+     * line that has cloth along most of it is a stripe.
+     */
     private void clear(Lines lines) {
         if (lines.which().isEmpty()) {
             return;
         }
         int[] labels = lines.labels().data;
         GrayU8 joints = new GrayU8(mask.width, mask.height);
+        GrayU8 rest = mask.clone();
         for (int i = 0; i < labels.length; i++) {
-            joints.data[i] = (byte) (lines.which().contains(labels[i]) ? 1 : 0);
+            if (lines.which().contains(labels[i])) {
+                joints.data[i] = 1;
+                rest.data[i] = 0;
+            }
         }
         GrayU8 closed = Wear.closed(joints, CLOSE);
         GrayU8 core = Wear.worn(closed, PATCH);
@@ -167,19 +180,28 @@ final class Joints {
             core = new GrayU8(mask.width, mask.height);
         }
         GrayU8 cloth = Wear.grown(core, PATCH + 2 * CLOSE);
-        Map<Integer, Integer> balance = new HashMap<>();
-        for (int i = 0; i < labels.length; i++) {
-            if (joints.data[i] != 0) {
-                balance.merge(labels[i], cloth.data[i] != 0 ? 1 : -1, Integer::sum);
-            }
-        }
+        Set<Integer> figures = mostlyIn(cloth, joints, labels);
+        GrayU8 stripes = Wear.opened(rest, THIN);
+        figures.addAll(mostlyIn(Wear.grown(stripes, LINE + BESIDE), joints, labels));
         for (int i = 0; i < labels.length; i++) {
             if (cloth.data[i] != 0) {
                 mask.data[i] |= closed.data[i];
-            } else if (joints.data[i] != 0 && balance.getOrDefault(labels[i], 0) <= 0) {
+            } else if (joints.data[i] != 0 && !figures.contains(labels[i])) {
                 mask.data[i] = 0;
             }
         }
+    }
+
+    /** The lines that lie mostly in a mask. */
+    private static Set<Integer> mostlyIn(GrayU8 mask, GrayU8 joints, int[] labels) {
+        Map<Integer, Integer> balance = new HashMap<>();
+        for (int i = 0; i < labels.length; i++) {
+            if (joints.data[i] != 0) {
+                balance.merge(labels[i], mask.data[i] != 0 ? 1 : -1, Integer::sum);
+            }
+        }
+        balance.values().removeIf(sum -> sum <= 0);
+        return new HashSet<>(balance.keySet());
     }
 
     /** Whether close lines are the ground's own, such as a mat's: those that run from rim to rim cover much of it. */

@@ -52,6 +52,17 @@ final class Layer {
         return known.clone();
     }
 
+    /** The share of all tiles where it was found. */
+    double share() {
+        return Tiles.share(known);
+    }
+
+    void addTo(boolean[] tiles) {
+        for (int t = 0; t < known.length; t++) {
+            tiles[t] |= known[t];
+        }
+    }
+
     /** Its colour in a tile, as one of L, a and b. */
     float colour(int plane, int tile) {
         return colour[plane][tile];

@@ -16,6 +16,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 
 /**
@@ -54,9 +55,8 @@ public final class Overlay {
      * @param photograph the same bytes that were read
      */
     public static BufferedImage drawn(byte[] photograph, Reading.Read read, Ruler ruler) {
-        long lines = read.pieces().stream().mapToLong(p -> p.doubts().size()).sum();
-        BufferedImage image =
-                small(Decoder.decode(photograph).picture(), lines == 0 ? 0 : (int) lines * LINE + LINE / 2);
+        int lines = doubts(read).size();
+        BufferedImage image = small(Decoder.decode(photograph).picture(), lines == 0 ? 0 : lines * LINE + LINE / 2);
         Overlay overlay = new Overlay(image, read, ruler);
         overlay.draw();
         overlay.pen.dispose();
@@ -126,19 +126,24 @@ public final class Overlay {
         pen.fillRect(0, top, image.getWidth(), image.getHeight() - top);
         pen.setColor(Color.BLACK);
         int line = top;
-        for (Piece piece : read.pieces()) {
-            for (Doubt doubt : piece.doubts()) {
-                line += LINE;
-                String words = piece.number() + " ?  " + doubt.sentence();
-                int size = 16;
+        for (String words : doubts(read)) {
+            line += LINE;
+            int size = 16;
+            pen.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, size));
+            while (size > 9 && pen.getFontMetrics().stringWidth(words) > image.getWidth() - 20) {
+                size--;
                 pen.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, size));
-                while (size > 9 && pen.getFontMetrics().stringWidth(words) > image.getWidth() - 20) {
-                    size--;
-                    pen.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, size));
-                }
-                pen.drawString(words, 10, line);
             }
+            pen.drawString(words, 10, line);
         }
+    }
+
+    /** A line for each doubt that all pieces share, and for each of a piece's own. */
+    private static List<String> doubts(Reading.Read read) {
+        Stream<String> shared = read.sharedDoubts().stream().map(d -> "All ?  " + d.sentence());
+        Stream<String> own = read.pieces().stream()
+                .flatMap(piece -> piece.ownDoubts().stream().map(d -> piece.number() + " ?  " + d.sentence()));
+        return Stream.concat(shared, own).toList();
     }
 
     private void outlined(List<Spot> corners, Color colour, float[] dash) {

@@ -14,4 +14,9 @@ public record Piece(int number, Outline outline, LargestRectangle.Box usable, Lo
     public Piece {
         doubts = List.copyOf(doubts);
     }
+
+    /** Doubts of this piece alone, without those that all pieces share. */
+    public List<Doubt> ownDoubts() {
+        return doubts.stream().filter(d -> d.kind() != Doubt.Kind.SHEET).toList();
+    }
 }

@@ -14,6 +14,15 @@ public sealed interface Reading {
         public Read {
             pieces = List.copyOf(pieces);
         }
+
+        /** What every piece is doubted for. */
+        public List<Doubt> sharedDoubts() {
+            return pieces.stream()
+                    .flatMap(piece -> piece.doubts().stream())
+                    .filter(doubt -> doubt.kind() == Doubt.Kind.SHEET)
+                    .distinct()
+                    .toList();
+        }
     }
 
     /** Nothing could be measured; {@code reason} says why and what to do, in sentences for the maker. */

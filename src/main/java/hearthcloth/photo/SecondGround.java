@@ -2,7 +2,6 @@ package hearthcloth.photo;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Looks for another kind of ground beside the first: one that lies along much of the picture's rim, as the table does
@@ -49,16 +48,12 @@ final class SecondGround {
     /** A mat that lies whole in the picture with the scraps on it; empty where nothing is so large and of one colour. */
     static Optional<Layer> within(Layer first, Tiles tiles) {
         boolean[] closed = taken(first, tiles);
-        if (share(inverse(closed)) < LEAST_MAT) {
+        if (Tiles.share(inverse(closed)) < LEAST_MAT) {
             return Optional.empty();
         }
         Layer mat = new Layer(tiles, closed);
         mat.grow(tiles.commonestAnywhere(closed));
-        return Optional.of(mat).filter(m -> share(m.known()) >= LEAST_MAT);
-    }
-
-    private static double share(boolean[] of) {
-        return (double) IntStream.range(0, of.length).filter(t -> of[t]).count() / of.length;
+        return Optional.of(mat).filter(m -> m.share() >= LEAST_MAT);
     }
 
     private static boolean[] taken(Layer first, Tiles tiles) {

@@ -147,14 +147,16 @@ final class Standouts {
     private List<Blob> blobs() {
         Joints.clear(mask, coarse, ground);
         Figures.clear(mask, coarse, ground);
-        List<List<Blob>> found = IntStream.of(1, 3)
+        List<GrayU8> shapes = IntStream.of(1, 3)
                 .parallel()
-                .mapToObj(radius -> followed(Wear.filled(opened(Wear.closed(mask, radius))), 0, 0))
+                .mapToObj(radius -> Wear.filled(opened(Wear.closed(mask, radius))))
                 .toList();
+        List<List<Blob>> found =
+                shapes.stream().parallel().map(of -> followed(of, 0, 0)).toList();
         Neighbours neighbours = new Neighbours(coarse, ground);
         List<Blob> out = new ArrayList<>(found.get(0).stream()
                 .parallel()
-                .flatMap(whole -> parted(whole, neighbours).stream())
+                .flatMap(whole -> parted(whole, shapes.get(0), neighbours).stream())
                 .toList());
         for (Blob whole : found.get(1)) {
             List<Blob> parts = partsOf(whole, out);
@@ -169,22 +171,23 @@ final class Standouts {
         return out;
     }
 
-    private List<Blob> parted(Blob whole, Neighbours neighbours) {
-        List<Blob> parts = neighbours.within(whole, cores(whole, APART));
+    /** A figure of the ground's colour makes no waist in what is {@code solid}. */
+    private List<Blob> parted(Blob whole, GrayU8 solid, Neighbours neighbours) {
+        List<Blob> parts = neighbours.within(whole, cores(whole, mask, APART));
         if (parts.isEmpty()) {
-            parts = neighbours.ofTwoCloths(whole, cores(whole, SHADE));
+            parts = neighbours.ofTwoCloths(whole, cores(whole, solid, SHADE));
         }
         return parts.isEmpty() ? List.of(whole) : parts;
     }
 
     /** What is left of a shape where it is parted at its waists; looked for in its own box. */
-    private List<Blob> cores(Blob whole, int half) {
+    private List<Blob> cores(Blob whole, GrayU8 of, int half) {
         Blob.Box box = whole.box();
         int left = (int) Math.max(0, box.left() / coarse.step - 1);
         int top = (int) Math.max(0, box.top() / coarse.step - 1);
         int right = (int) Math.min(mask.width, box.right() / coarse.step + 2);
         int low = (int) Math.min(mask.height, box.low() / coarse.step + 2);
-        GrayU8 own = mask.subimage(left, top, right, low, null).clone();
+        GrayU8 own = of.subimage(left, top, right, low, null).clone();
         return partsOf(whole, followed(Wear.filled(Cores.of(own, half)), left, top));
     }
 

@@ -99,6 +99,10 @@ final class Tiles {
         return votes;
     }
 
+    static double share(boolean[] of) {
+        return (double) IntStream.range(0, of.length).filter(t -> of[t]).count() / of.length;
+    }
+
     /** Those of which some lies inside one of some shapes, or close by. */
     boolean[] touching(List<List<Spot>> shapes) {
         boolean[] out = new boolean[spread.length];

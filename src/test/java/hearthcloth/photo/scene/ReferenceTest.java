@@ -95,6 +95,9 @@ class ReferenceTest {
                     assertThat(doubt.kind()).isEqualTo(Doubt.Kind.SHEET);
                     assertThat(doubt.sentence()).contains("3 %").contains("flat and clear");
                 }));
+        assertThat(read.sharedDoubts()).hasSize(1);
+        assertThat(read.pieces().get(0).doubts()).containsAll(read.sharedDoubts());
+        assertThat(read.pieces().get(0).ownDoubts()).doesNotContainAnyElementsOf(read.sharedDoubts());
     }
 
     @Test
