@@ -1,6 +1,5 @@
 package hearthcloth.photo;
 
-import boofcv.struct.image.GrayF32;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -57,6 +56,7 @@ final class Layer {
         return Tiles.share(known);
     }
 
+    /** Marks the tiles where it was found. */
     void addTo(boolean[] tiles) {
         for (int t = 0; t < known.length; t++) {
             tiles[t] |= known[t];
@@ -88,8 +88,7 @@ final class Layer {
 
     /** When all is found: what it would be like where it is not seen. */
     void complete() {
-        fill();
-        smooth();
+        new Filling(colour, known, across, down).complete();
     }
 
     private record Offer(int tile, double gap) {}
@@ -242,62 +241,6 @@ final class Layer {
             guess[2] += (float) (sumB / count);
         }
         return count;
-    }
-
-    /** Spreads known colours into unknown tiles, ring by ring, then lets those settle among themselves. */
-    private void fill() {
-        boolean[] fixed = known.clone();
-        boolean more = true;
-        while (more) {
-            boolean[] next = known.clone();
-            more = false;
-            for (int t = 0; t < known.length; t++) {
-                if (!known[t]) {
-                    next[t] = average(t);
-                    more |= next[t];
-                }
-            }
-            System.arraycopy(next, 0, known, 0, next.length);
-        }
-        for (int round = 0; round < 30; round++) {
-            for (int t = 0; t < known.length; t++) {
-                if (!fixed[t]) {
-                    average(t);
-                }
-            }
-        }
-        System.arraycopy(fixed, 0, known, 0, fixed.length);
-    }
-
-    private boolean average(int tile) {
-        int x = tile % across;
-        int y = tile / across;
-        double[] sum = new double[3];
-        int count = 0;
-        for (int v = Math.max(0, y - 1); v <= Math.min(down - 1, y + 1); v++) {
-            for (int u = Math.max(0, x - 1); u <= Math.min(across - 1, x + 1); u++) {
-                int n = v * across + u;
-                if (n != tile && known[n]) {
-                    count++;
-                    for (int c = 0; c < 3; c++) {
-                        sum[c] += colour[c][n];
-                    }
-                }
-            }
-        }
-        for (int c = 0; c < 3 && count > 0; c++) {
-            colour[c][tile] = (float) (sum[c] / count);
-        }
-        return count > 0;
-    }
-
-    private void smooth() {
-        for (int c = 0; c < 3; c++) {
-            GrayF32 plane = new GrayF32(across, down);
-            System.arraycopy(colour[c], 0, plane.data, 0, plane.data.length);
-            GrayF32 out = boofcv.alg.filter.blur.BlurImageOps.gaussian(plane, null, 0.8, -1, null);
-            System.arraycopy(out.data, 0, colour[c], 0, out.data.length);
-        }
     }
 
     /** The ground's colour under a coarse pixel. */
