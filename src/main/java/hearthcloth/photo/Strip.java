@@ -158,9 +158,16 @@ final class Strip {
 
     /** What a line gains, by every so many places. */
     private double gain(double p, double q, int every) {
+        return gain(p, q, 0, every);
+    }
+
+    /** @param bow how far farther out it runs in its middle than straight between its ends */
+    private double gain(double p, double q, double bow, int every) {
         double sum = 0;
         for (int s = 0; s < gains.length; s += every) {
-            double at = Math.max(0, Math.min(2.0 * reach, reach + 0.5 + p + (q - p) * shares[s]));
+            double share = shares[s];
+            double out = p + (q - p) * share + 4 * bow * share * (1 - share);
+            double at = Math.max(0, Math.min(2.0 * reach, reach + 0.5 + out));
             int t = (int) at;
             sum += gains[s][t] + (gains[s][t + 1] - gains[s][t]) * (at - t);
         }
@@ -174,13 +181,16 @@ final class Strip {
      * @param other in pixels as straightened by {@code with}
      */
     double loss(Line other, Lens with) {
-        double gain = gain(outwards(other, a, with), outwards(other, b, with), 1);
+        double p = outwards(other, a, with);
+        double q = outwards(other, b, with);
+        double bow = outwards(other, a.towards(b, 0.5), with) - (p + q) / 2;
+        double gain = gain(p, q, bow, 1);
         return (most - gain) / CLIP / Math.max(1, levels.size());
     }
 
-    /** How far outwards of one end of this strip a line runs. */
-    private double outwards(Line line, Spot end, Lens with) {
-        Spot raw = lens.bent(end);
+    /** How far outwards of a place of this strip's middle a line runs. */
+    private double outwards(Line line, Spot place, Lens with) {
+        Spot raw = lens.bent(place);
         double here = line.off(with.straight(raw));
         double further = line.off(with.straight(raw.plus(nx, ny)));
         return Math.abs(further - here) < 1e-6 ? 0 : here / (here - further);

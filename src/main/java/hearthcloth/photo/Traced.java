@@ -23,6 +23,8 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
     private static final double MOST_LOSS = 1.2;
     /** Of a frayed side, whose threads end sharply too. */
     private static final double FRAYED_OFF = 1.2;
+    /** Where a parabola crosses the line that fits it best, as a share of its length: (1 − 1/√3) / 2. */
+    private static final double BOWED = 0.2113;
     /** A fringe, in pixels. */
     private static final double FRINGE = 2.4;
 
@@ -71,8 +73,7 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             Side.Fit fit = sides.get(i).isUsable()
                     ? sides.get(i).fit(lens, NEAR)
                     : Side.Fit.unseen(Line.through(a, b), NEAR, BLUNT, 0);
-            double off =
-                    Math.max(Math.abs(fit.line().off(a)), Math.abs(fit.line().off(b)));
+            double off = off(fit.line(), corners.get(i), corners.get((i + 1) % corners.size()), lens);
             Rims.Rim rim = rims.get(i);
             if (fit.share() < LEAST_SHARE
                     || off > (rim.fringe() >= FRINGE ? FRAYED_OFF : MOST_OFF)
@@ -82,6 +83,17 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             fits.add(fit.frayed(rim.fringe()));
         }
         return new Traced(crossings(corners, lines(fits), lens, 4 * MOST_OFF), sides, fits);
+    }
+
+    /**
+     * How far a line is from one laid straight in the picture, at its worse end. A side that the lens bows crosses the
+     * straight line that fits it best at two places; how far off it is there says how far off that line is laid.
+     */
+    private static double off(Line line, Spot a, Spot b, Lens lens) {
+        double one = line.off(lens.straight(a.towards(b, BOWED)));
+        double two = line.off(lens.straight(a.towards(b, 1 - BOWED)));
+        double further = (two - one) * BOWED / (1 - 2 * BOWED);
+        return Math.max(Math.abs(one - further), Math.abs(two + further));
     }
 
     /**
