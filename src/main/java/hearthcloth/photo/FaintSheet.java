@@ -144,7 +144,7 @@ final class FaintSheet {
     }
 
     private Traced followed(List<Spot> corners, int reach, double leash) {
-        return Traced.of(corners, new Sides(picture, reach).of(corners), lens, NEAR, leash * smooth.step);
+        return Traced.of(corners, new Sides(picture, reach, false).of(corners), lens, NEAR, leash * smooth.step);
     }
 
     private boolean isSheet(Traced shape, Sheet sheet, SheetFinder finder) {

@@ -12,10 +12,10 @@ final class Pieces {
     private static final double LEAST_AREA_MM2 = 300;
 
     private static final double LEAST_WIDTH_MM = 9;
-    /** The usable rectangle is surely inside in 95 of 100 cases: one-sided. */
+    /** What the floor's plane leaves open is taken off the usable rectangle for 95 of 100 cases: one-sided. */
     private static final double SURE = 1.645;
-    /** Of the scatter of a side's places so much may be the side's own: soft edges and short threads, in deviations. */
-    private static final double SCATTER = 0.8;
+    /** Of the scatter of a side's places so much may be common to all of them: threads, shade. In deviations; no source. */
+    private static final double COMMON = 0.4;
     /** A figure may hide where a side is: its deviation is taken this much larger, */
     private static final double FIGURED = 1.9;
     /** and where little of the side was seen, larger still, in pixels for a side not seen at all. */
@@ -37,10 +37,11 @@ final class Pieces {
     List<Piece> of(List<Blob> blobs, List<Traced> traced, int sheetIndex) {
         Interior paper = Interior.of(traced.get(sheetIndex).corners(), coarse, ground);
         Daylight light = new Daylight(sheet.white() ? paper.colour() : Daylight.PAPER, paper.ground());
+        double sharpest = traced.get(sheetIndex).sharpness();
         List<Piece> pieces = IntStream.range(0, blobs.size())
                 .parallel()
                 .filter(i -> i != sheetIndex)
-                .mapToObj(i -> piece(blobs.get(i), traced.get(i), light))
+                .mapToObj(i -> piece(blobs.get(i), traced.get(i), light, sharpest))
                 .filter(Pieces::isCloth)
                 .sorted(Comparator.comparingDouble(Pieces::row).thenComparingDouble(p -> top(p).x()))
                 .toList();
@@ -68,7 +69,7 @@ final class Pieces {
                 && 2 * area / Shapes.perimeter(piece.outline().floor()) >= LEAST_WIDTH_MM;
     }
 
-    private Piece piece(Blob blob, Traced traced, Daylight light) {
+    private Piece piece(Blob blob, Traced traced, Daylight light, double sharpest) {
         Interior interior = Interior.of(traced.corners(), coarse, ground);
         double doubtful = interior.figured() ? FIGURED : 1;
         List<Spot> corners = traced.corners();
@@ -81,7 +82,7 @@ final class Pieces {
         return new Piece(
                 0,
                 outline,
-                usable(traced),
+                usable(traced, sharpest),
                 Look.of(interior, light),
                 Doubts.of(blob, traced, outline, interior, scale));
     }
@@ -102,23 +103,24 @@ final class Pieces {
 
     /** A line's deviation at its end, which is half as large again as in its middle. */
     private static double deviation(Side.Fit fit) {
-        return 1.5 * fit.deviation() + UNSEEN * Math.max(0, 0.6 - fit.share());
+        return 1.5 * Math.hypot(fit.deviation(), COMMON * fit.scatter()) + UNSEEN * Math.max(0, 0.6 - fit.share());
     }
 
-    /** The largest rectangle inside the sides' wavers, each side shorter by what the picture leaves open. */
-    private LargestRectangle.Box usable(Traced traced) {
-        List<Spot> firm = traced.firm(scale.plane().lens());
+    /** The largest rectangle that is surely cloth, each of its sides shorter by what the floor's plane leaves open. */
+    private LargestRectangle.Box usable(Traced traced, double sharpest) {
+        List<Double> insets = traced.insets(sharpest);
         LargestRectangle.Box box =
-                LargestRectangle.inside(firm.stream().map(scale::onFloor).toList());
+                LargestRectangle.inside(traced.inset(insets, scale.plane().lens()).stream()
+                        .map(scale::onFloor)
+                        .toList());
         List<Spot> c = box.corners().stream().map(scale::inPicture).toList();
-        double own = Math.sqrt(2)
-                * traced.fits().stream()
-                        .mapToDouble(fit -> Math.hypot(fit.deviation(), SCATTER * fit.scatter()))
-                        .average()
-                        .orElse(1)
-                / scale.pixelsPerMm(c.get(0));
-        return box.shrunk(
-                SURE * scale.seenDeviation(c.get(0), c.get(1), own),
-                SURE * scale.seenDeviation(c.get(1), c.get(2), own));
+        double taken =
+                2 * insets.stream().mapToDouble(Double::doubleValue).average().orElse(0) / scale.pixelsPerMm(c.get(0));
+        return box.shrunk(further(taken, c.get(0), c.get(1)), further(taken, c.get(1), c.get(2)));
+    }
+
+    /** What is to be taken off a length besides what was: the two errors do not hang together. */
+    private double further(double takenMm, Spot a, Spot b) {
+        return SURE * scale.seenDeviation(a, b, takenMm / SURE) - takenMm;
     }
 }

@@ -10,10 +10,10 @@ import java.util.List;
  * <p>Some of the places are wrong (a figure of the fabric, a thread of fringe, a shadow), so the line is found by
  * consensus first and by weighted least squares after (Tukey's biweight).
  *
- * @param outside the sign that {@link Line#off} has outside the piece
+ * @param shift how far off where the steps put it the light puts it, in pixels, see {@link Tone}; positive as {@link Line#off}
  * @param sharpness mean share of the colour change that happens within two pixels, 0 to 1
  */
-record Side(List<Spot> places, List<Double> weights, int outside, double sharpness) {
+record Side(List<Spot> places, List<Double> weights, double shift, double sharpness) {
 
     /** Threads shorter than this are not told from softness, in pixels. */
     private static final double SHORT = 1.2;
@@ -32,22 +32,25 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
      *
      * @param line in straightened pixels
      * @param scatter of the places used, in pixels
-     * @param waver how far the side itself sways about its line, root mean square, in pixels; see {@link #waver}
      * @param deviation of the line's offset at its middle, and at its ends per half length, in pixels
      * @param share of all weight that was used
      * @param fringe how far threads reach beyond it, in pixels; zero for a clean edge
      */
-    record Fit(Line line, double scatter, double waver, double deviation, double share, double fringe) {
+    record Fit(Line line, double scatter, double deviation, double share, double fringe) {
 
-        /** A side whose edge does not show: it may sway by half of what a place may be off it. */
+        /** A side whose edge does not show. */
         static Fit unseen(Line line, double near, double deviation, double share) {
-            return new Fit(line, near, near / 2, deviation, share, 0);
+            return new Fit(line, near, deviation, share, 0);
+        }
+
+        Fit moved(double by) {
+            return new Fit(line.moved(by), scatter, deviation, share, fringe);
         }
 
         /** The same with threads sticking out: short ones may be the picture's softness, long ones hide the edge. */
         Fit frayed(double reach) {
             double hidden = 0.6 * Math.min(reach, SHORT) + 0.1 * Math.max(0, reach - SHORT);
-            return new Fit(line, scatter, waver, Math.hypot(deviation, hidden), share, reach < SHORT ? 0 : reach);
+            return new Fit(line, scatter, Math.hypot(deviation, hidden), share, reach < SHORT ? 0 : reach);
         }
     }
 
@@ -77,7 +80,7 @@ record Side(List<Spot> places, List<Double> weights, int outside, double sharpne
         double independent = Math.max(2, kept / all * spots.size() / 3);
         double noise = Math.hypot(scatter / Math.sqrt(independent), 0.05);
         double waver = waver(line.offs(spots), used);
-        return new Fit(line, scatter, waver, Math.hypot(noise, waver / Math.sqrt(SWAYS)), kept / all, 0);
+        return new Fit(line, scatter, Math.hypot(noise, waver / Math.sqrt(SWAYS)), kept / all, 0);
     }
 
     /**

@@ -1,6 +1,7 @@
 package hearthcloth.photo;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -24,18 +25,34 @@ final class Sides {
      */
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
+    /**
+     * How much of the way from where the steps put an edge to where the light does it is moved: cameras sharpen and bend
+     * their tones besides. No source: of three kinds of drawn pictures one has its edges nearer nought and two nearer one.
+     */
+    private static final double TONED = 0.5;
+
     private final Picture picture;
     /** How far to look either side of where the side should be, in pixels. */
     private final int reach;
 
     private final double[][] profile;
     private final double[] level;
+    /** The same in light, see {@link Tone}. */
+    private final double[][] light;
 
-    Sides(Picture picture, int reach) {
+    private final double[] lit;
+
+    private final boolean byLight;
+
+    /** @param byLight whether to tell how far off its steps the light puts each side */
+    Sides(Picture picture, int reach, boolean byLight) {
         this.picture = picture;
         this.reach = reach;
+        this.byLight = byLight;
         profile = new double[2 * reach + 1][3];
         level = new double[2 * reach + 1];
+        light = new double[2 * reach + 1][3];
+        lit = new double[2 * reach + 1];
     }
 
     /** The sides of a polygon given by its corners in raw pixels; side i runs from corner i to the next. */
@@ -57,8 +74,7 @@ final class Sides {
         double nx = -dy * outside;
         double ny = dx * outside;
         List<Spot> places = new ArrayList<>();
-        List<Double> weights = new ArrayList<>();
-        double sharp = 0;
+        List<Step> steps = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             Spot on = a.towards(b, (skip + (length - 2 * skip) * i / (count - 1)) / length);
             double phase = i * GOLDEN % 1 - 0.5;
@@ -67,22 +83,39 @@ final class Sides {
                 continue;
             }
             read(at, dx, dy, nx, ny);
-            double[] step = step();
-            if (step[1] > LEAST_CHANGE) {
-                places.add(at.plus(step[0] * nx, step[0] * ny));
-                weights.add(Math.min(1, step[1] * step[1] / 900));
-                sharp += step[2];
+            Step step = step();
+            if (step.size > LEAST_CHANGE) {
+                places.add(at.plus(step.at * nx, step.at * ny));
+                steps.add(step);
             }
         }
-        return new Side(places, weights, outside, sharp / Math.max(1, places.size()));
+        List<Double> weights = steps.stream()
+                .map(step -> Math.min(1, step.size * step.size / 900))
+                .toList();
+        double sharpness = steps.stream().mapToDouble(Step::sharp).average().orElse(0);
+        return new Side(places, weights, outside * shift(steps, sharpness), sharpness);
+    }
+
+    /**
+     * One place of a side.
+     *
+     * @param at where the step is, in pixels outwards
+     * @param size of the colour change
+     * @param sharp how much of it happens within two pixels
+     * @param lit how far outwards of there the light has its step
+     */
+    private record Step(double at, double size, double sharp, double lit) {}
+
+    /** How far outwards of its steps a side lies. Shade and threads are soft too, but no lens makes them so. */
+    private static double shift(List<Step> steps, double sharpness) {
+        double[] lit = steps.stream().mapToDouble(Step::lit).sorted().toArray();
+        return lit.length == 0 ? 0 : TONED * Math.max(0, 2 * sharpness - 1) * lit[lit.length / 2];
     }
 
     private void read(Spot at, double dx, double dy, double nx, double ny) {
         for (int t = -reach; t <= reach; t++) {
             double[] sum = profile[t + reach];
-            sum[0] = 0;
-            sum[1] = 0;
-            sum[2] = 0;
+            Arrays.fill(sum, 0);
             double x = at.x() + t * nx;
             double y = at.y() + t * ny;
             picture.add(x - dx, y - dy, 0.25, sum);
@@ -91,26 +124,36 @@ final class Sides {
         }
     }
 
-    /** Where the step is (pixels outwards), how large it is, and how much of it happens within two pixels. */
-    private double[] step() {
-        double size = levels();
+    private Step step() {
+        double size = levels(profile, level);
         int n = profile.length;
         int cut = bestCut(level);
         double at = cut - 0.5;
         double before = Double.MAX_VALUE;
         for (int round = 0; round < CENTRINGS && Math.abs(at - before) > SETTLED; round++) {
             before = at;
-            at = centred(at);
+            at = centred(level, at);
         }
         double sharp = level[Math.max(0, cut - 2)] - level[Math.min(n - 1, cut + 1)];
-        return new double[] {at - reach, size, Math.max(0, Math.min(1, sharp))};
+        return new Step(at - reach, size, Math.max(0, Math.min(1, sharp)), byLight ? further(at) : 0);
+    }
+
+    /** How much farther outwards the light has its step than the colours. */
+    private double further(double at) {
+        for (int i = 0; i < profile.length; i++) {
+            for (int c = 0; c < 3; c++) {
+                light[i][c] = Tone.ofSteps(profile[i][c]);
+            }
+        }
+        levels(light, lit);
+        return centred(lit, centred(lit, at)) - at;
     }
 
     /**
      * The middle of the fall about a place. The window moves with what it finds: one that stays on whole pixels draws the
      * step to its own middle where cloth is restless, and so makes a bowed side straighter.
      */
-    private double centred(double at) {
+    private double centred(double[] level, double at) {
         double weight = 1e-12;
         double moment = 1e-12 * at;
         int from = (int) Math.max(1, Math.ceil(at + 0.5 - WINDOW));
@@ -125,8 +168,8 @@ final class Sides {
         return moment / weight;
     }
 
-    /** Turns the profile into levels, one inside and nought outside; returns the size of the colour change. */
-    private double levels() {
+    /** Turns a profile into levels, one inside and nought outside; returns the size of the change. */
+    private double levels(double[][] profile, double[] level) {
         double[] change = new double[3];
         double[] base = new double[3];
         int n = profile.length;

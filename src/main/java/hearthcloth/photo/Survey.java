@@ -117,7 +117,7 @@ final class Survey {
     }
 
     private Followed followed(Rims.Laid laid) {
-        return new Followed(laid, new Sides(picture, (int) Math.round(step + 2)).of(laid.corners()));
+        return new Followed(laid, new Sides(picture, (int) Math.round(step + 2), true).of(laid.corners()));
     }
 
     private Looked looked(Ground on, List<Blob> blobs, List<Followed> followed, Lens lens) {
@@ -185,7 +185,7 @@ final class Survey {
 
     /** Of polygons from fine to rough, the one the picture supports best. */
     private Traced simplest(Blob blob, Lens lens) {
-        Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2));
+        Sides reader = new Sides(picture, (int) Math.round(2.5 * step + 2), false);
         Traced best = null;
         double least = Double.MAX_VALUE;
         for (double tolerance : TOLERANCES) {

@@ -34,6 +34,10 @@ class ReadingTest {
                 .isGreaterThanOrEqualTo(sure.size() * 17L / 20);
         assertThat(sure.stream().filter(Verdict.SideCheck::held).count())
                 .isGreaterThanOrEqualTo(sure.size() * 17L / 20);
+        assertThat(verdict.uses).filteredOn(use -> !use.doubted()).isNotEmpty().allSatisfy(use -> {
+            assertThat(use.overMm()).isLessThan(0.25);
+            assertThat(use.share()).isGreaterThan(0.9);
+        });
         assertThat(heard).isSorted().hasSizeGreaterThan(3);
     }
 }

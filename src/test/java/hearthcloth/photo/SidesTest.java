@@ -1,0 +1,55 @@
+package hearthcloth.photo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Where a blurred edge is, told by light: the picture's steps are those of IEC 61966-2-1, written here again. */
+class SidesTest {
+
+    private static final Lens STRAIGHT = new Lens(new Spot(100, 100), 140, 0, 0.01);
+    private static final double LEFT = 40.3;
+    private static final double RIGHT = 160.3;
+    private static final double TOP = 50.6;
+    private static final double BOTTOM = 150.6;
+    private static final List<Spot> CORNERS =
+            List.of(new Spot(LEFT, TOP), new Spot(RIGHT, TOP), new Spot(RIGHT, BOTTOM), new Spot(LEFT, BOTTOM));
+
+    @ParameterizedTest(name = "cloth of {0} light on a floor of {1}")
+    @CsvSource({"0.8, 0.03", "0.03, 0.8", "0.5, 0.1", "0.1, 0.6"})
+    void pale_cloth_is_no_larger_and_dark_cloth_no_smaller_than_its_light(double cloth, double floor) {
+        List<Side> sides = new Sides(blurred(cloth, floor), 6, true).of(CORNERS);
+
+        for (int i = 0; i < 4; i++) {
+            Spot middle = CORNERS.get(i).towards(CORNERS.get((i + 1) % 4), 0.5);
+            Side.Fit fit = sides.get(i).fit(STRAIGHT, 1.2);
+            double bySteps = Math.abs(fit.line().off(middle));
+            double byLight = Math.abs(fit.moved(sides.get(i).shift()).line().off(middle));
+            assertThat(bySteps).isGreaterThan(0.08);
+            assertThat(byLight).isLessThan(0.75 * bySteps);
+        }
+    }
+
+    private static Picture blurred(double cloth, double floor) {
+        Picture picture = new Picture(200, 200);
+        for (int y = 0; y < 200; y++) {
+            for (int x = 0; x < 200; x++) {
+                double share = covered(x + 0.5, LEFT, RIGHT) * covered(y + 0.5, TOP, BOTTOM);
+                int step = (int) Math.round(255 * encoded(floor + share * (cloth - floor)));
+                picture.put(x, y, step, step, step);
+            }
+        }
+        return picture;
+    }
+
+    /** Blurred evenly over two pixels. */
+    private static double covered(double at, double from, double to) {
+        return Math.max(0, Math.min(1, Math.min((at - from) / 2 + 0.5, (to - at) / 2 + 0.5)));
+    }
+
+    private static double encoded(double light) {
+        return light <= 0.0031308 ? 12.92 * light : 1.055 * Math.pow(light, 1 / 2.4) - 0.055;
+    }
+}

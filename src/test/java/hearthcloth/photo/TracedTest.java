@@ -1,0 +1,70 @@
+package hearthcloth.photo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class TracedTest {
+
+    private static final Lens STRAIGHT = new Lens(new Spot(500, 500), 700, 0, 0.01);
+    private static final Lens BARREL = new Lens(new Spot(500, 500), 700, 0.06, 0.01);
+
+    /** The best straight line through a bowed side is off it by several pixels at its ends, and yet is that side's. */
+    @Test
+    void a_side_that_the_lens_bows_is_not_far_from_the_straight_line_it_was_laid_by() {
+        Line side = Line.through(new Spot(100, 150), new Spot(900, 150));
+        Line laid = Line.fitted(IntStream.rangeClosed(0, 80)
+                .mapToObj(i -> BARREL.bent(new Spot(100 + 10 * i, 150)))
+                .toList());
+        Spot a = at(laid, BARREL.bent(new Spot(100, 150)));
+        Spot b = at(laid, BARREL.bent(new Spot(900, 150)));
+
+        assertThat(Math.abs(side.off(BARREL.straight(a)))).isGreaterThan(4);
+        assertThat(Traced.off(side, a, b, BARREL)).isLessThan(0.6);
+        assertThat(Traced.off(side.moved(3), a, b, BARREL)).isCloseTo(3, within(0.6));
+    }
+
+    /** And one that is turned is as far off as its worse end. */
+    @Test
+    void a_turned_line_is_as_far_off_as_its_worse_end() {
+        Spot a = new Spot(100, 150);
+        Spot b = new Spot(900, 150);
+
+        assertThat(Traced.off(Line.through(new Spot(100, 151), new Spot(900, 154)), a, b, STRAIGHT))
+                .isCloseTo(4, within(0.05));
+    }
+
+    @Test
+    void a_side_is_sure_so_much_farther_in_as_it_scatters_and_is_softer_than_the_sheet() {
+        List<Spot> corners = List.of(new Spot(100, 100), new Spot(300, 100), new Spot(300, 200), new Spot(100, 200));
+        double[] scatter = {0.1, 0.4, 0.1, 0.1};
+        double[] sharpness = {0.9, 0.9, 0.7, 0.95};
+        Traced traced = new Traced(
+                corners,
+                IntStream.range(0, 4)
+                        .mapToObj(i -> new Side(
+                                Collections.nCopies(9, corners.get(i)), Collections.nCopies(9, 1.0), 0, sharpness[i]))
+                        .toList(),
+                IntStream.range(0, 4)
+                        .mapToObj(i -> new Side.Fit(
+                                Line.through(corners.get(i), corners.get((i + 1) % 4)), scatter[i], 0.05, 1, 0))
+                        .toList());
+
+        List<Double> insets = traced.insets(0.9);
+
+        assertThat(insets.get(0)).isPositive().isCloseTo(insets.get(3), within(1e-9));
+        assertThat(insets.get(1)).isCloseTo(4 * insets.get(0), within(1e-9));
+        assertThat(insets.get(2)).isCloseTo(3 * insets.get(0), within(1e-9));
+        assertThat(Shapes.signedArea(traced.inset(insets, STRAIGHT)))
+                .isCloseTo((200 - insets.get(1) - insets.get(3)) * (100 - insets.get(0) - insets.get(2)), within(1e-6));
+    }
+
+    private static Spot at(Line line, Spot near) {
+        double along = line.along(near);
+        return line.at().plus(along * line.dx(), along * line.dy());
+    }
+}
