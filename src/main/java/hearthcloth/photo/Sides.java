@@ -30,6 +30,8 @@ final class Sides {
      * their tones besides. No source: of three kinds of drawn pictures one has its edges nearer nought and two nearer one.
      */
     private static final double TONED = 0.5;
+    /** Asked of one place in so many: blur is much the same all along a side. */
+    private static final int LIT = 5;
 
     private final Picture picture;
     /** How far to look either side of where the side should be, in pixels. */
@@ -74,7 +76,9 @@ final class Sides {
         double nx = -dy * outside;
         double ny = dx * outside;
         List<Spot> places = new ArrayList<>();
-        List<Step> steps = new ArrayList<>();
+        List<Double> weights = new ArrayList<>();
+        double sharp = 0;
+        List<Double> further = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             Spot on = a.towards(b, (skip + (length - 2 * skip) * i / (count - 1)) / length);
             double phase = i * GOLDEN % 1 - 0.5;
@@ -86,14 +90,15 @@ final class Sides {
             Step step = step();
             if (step.size > LEAST_CHANGE) {
                 places.add(at.plus(step.at * nx, step.at * ny));
-                steps.add(step);
+                weights.add(Math.min(1, step.size * step.size / 900));
+                sharp += step.sharp;
+                if (byLight && places.size() % LIT == 1) {
+                    further.add(further(step.at + reach));
+                }
             }
         }
-        List<Double> weights = steps.stream()
-                .map(step -> Math.min(1, step.size * step.size / 900))
-                .toList();
-        double sharpness = steps.stream().mapToDouble(Step::sharp).average().orElse(0);
-        return new Side(places, weights, outside * shift(steps, sharpness), sharpness);
+        double sharpness = sharp / Math.max(1, places.size());
+        return new Side(places, weights, outside * shift(further, sharpness), sharpness);
     }
 
     /**
@@ -102,14 +107,16 @@ final class Sides {
      * @param at where the step is, in pixels outwards
      * @param size of the colour change
      * @param sharp how much of it happens within two pixels
-     * @param lit how far outwards of there the light has its step
      */
-    private record Step(double at, double size, double sharp, double lit) {}
+    private record Step(double at, double size, double sharp) {}
 
     /** How far outwards of its steps a side lies. Shade and threads are soft too, but no lens makes them so. */
-    private static double shift(List<Step> steps, double sharpness) {
-        double[] lit = steps.stream().mapToDouble(Step::lit).sorted().toArray();
-        return lit.length == 0 ? 0 : TONED * Math.max(0, 2 * sharpness - 1) * lit[lit.length / 2];
+    private static double shift(List<Double> further, double sharpness) {
+        if (further.isEmpty()) {
+            return 0;
+        }
+        further.sort(null);
+        return TONED * Math.max(0, 2 * sharpness - 1) * further.get(further.size() / 2);
     }
 
     private void read(Spot at, double dx, double dy, double nx, double ny) {
@@ -135,7 +142,7 @@ final class Sides {
             at = centred(level, at);
         }
         double sharp = level[Math.max(0, cut - 2)] - level[Math.min(n - 1, cut + 1)];
-        return new Step(at - reach, size, Math.max(0, Math.min(1, sharp)), byLight ? further(at) : 0);
+        return new Step(at - reach, size, Math.max(0, Math.min(1, sharp)));
     }
 
     /** How much farther outwards the light has its step than the colours. */

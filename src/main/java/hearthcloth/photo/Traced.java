@@ -31,6 +31,8 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
      * these, of 995 drawn pieces seen without doubt none was taken over 0.25 mm too large (no source).
      */
     private static final double FIRM = 2.3;
+    /** Of what would leave nothing of a strip. */
+    private static final double MOST_INSET = 0.8;
     /** A fringe, in pixels. */
     private static final double FRINGE = 2.4;
 
@@ -122,15 +124,18 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
 
     /**
      * How far in of each side cloth is surely held, in pixels. A place that scatters may be a thread's end or a figure's,
-     * and a side that is softer than the sheet's own may be a shade's, or that of threads the picture does not part.
+     * and a side that is softer than the sheet's own may be a shade's, or that of threads the picture does not part. Of a
+     * thin piece something is left.
      *
      * @param sharpest sharpness of the sheet's sides
      */
     List<Double> insets(double sharpest) {
+        double most = MOST_INSET * Math.abs(Shapes.signedArea(corners)) / Shapes.perimeter(corners);
         return IntStream.range(0, corners.size())
-                .mapToObj(i -> FIRM
-                        * (fits.get(i).scatter()
-                                + Math.max(0, sharpest - sides.get(i).sharpness())))
+                .mapToObj(i -> {
+                    double softer = Math.max(0, sharpest - sides.get(i).sharpness());
+                    return Math.min(most, FIRM * (fits.get(i).scatter() + softer));
+                })
                 .toList();
     }
 

@@ -40,19 +40,7 @@ class TracedTest {
 
     @Test
     void a_side_is_sure_so_much_farther_in_as_it_scatters_and_is_softer_than_the_sheet() {
-        List<Spot> corners = List.of(new Spot(100, 100), new Spot(300, 100), new Spot(300, 200), new Spot(100, 200));
-        double[] scatter = {0.1, 0.4, 0.1, 0.1};
-        double[] sharpness = {0.9, 0.9, 0.7, 0.95};
-        Traced traced = new Traced(
-                corners,
-                IntStream.range(0, 4)
-                        .mapToObj(i -> new Side(
-                                Collections.nCopies(9, corners.get(i)), Collections.nCopies(9, 1.0), 0, sharpness[i]))
-                        .toList(),
-                IntStream.range(0, 4)
-                        .mapToObj(i -> new Side.Fit(
-                                Line.through(corners.get(i), corners.get((i + 1) % 4)), scatter[i], 0.05, 1, 0))
-                        .toList());
+        Traced traced = rectangle(200, 100, new double[] {0.1, 0.4, 0.1, 0.1}, new double[] {0.9, 0.9, 0.7, 0.95});
 
         List<Double> insets = traced.insets(0.9);
 
@@ -61,6 +49,32 @@ class TracedTest {
         assertThat(insets.get(2)).isCloseTo(3 * insets.get(0), within(1e-9));
         assertThat(Shapes.signedArea(traced.inset(insets, STRAIGHT)))
                 .isCloseTo((200 - insets.get(1) - insets.get(3)) * (100 - insets.get(0) - insets.get(2)), within(1e-6));
+    }
+
+    /** However unsure the sides of a thread-thin strip are, they do not pass each other. */
+    @Test
+    void a_thin_strip_stays_the_right_way_round() {
+        Traced traced = rectangle(200, 5, new double[] {1.5, 1.5, 1.5, 1.5}, new double[] {0.2, 0.2, 0.2, 0.2});
+
+        assertThat(Shapes.signedArea(traced.inset(traced.insets(0.9), STRAIGHT)))
+                .isPositive();
+    }
+
+    private static Traced rectangle(double width, double height, double[] scatter, double[] sharpness) {
+        List<Spot> corners = List.of(
+                new Spot(100, 100),
+                new Spot(100 + width, 100),
+                new Spot(100 + width, 100 + height),
+                new Spot(100, 100 + height));
+        List<Side> sides = IntStream.range(0, 4)
+                .mapToObj(i ->
+                        new Side(Collections.nCopies(9, corners.get(i)), Collections.nCopies(9, 1.0), 0, sharpness[i]))
+                .toList();
+        List<Side.Fit> fits = IntStream.range(0, 4)
+                .mapToObj(i ->
+                        new Side.Fit(Line.through(corners.get(i), corners.get((i + 1) % 4)), scatter[i], 0.05, 1, 0))
+                .toList();
+        return new Traced(corners, sides, fits);
     }
 
     private static Spot at(Line line, Spot near) {
