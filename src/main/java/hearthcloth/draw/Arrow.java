@@ -2,7 +2,7 @@ package hearthcloth.draw;
 
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import java.util.List;
@@ -24,11 +24,11 @@ final class Arrow {
     static void draw(Sketch sketch, Point middle, double reach, double gap, boolean bothHeads) {
         double open = reach > gap + 1.5 ? gap : 0;
         for (int way : new int[] {-1, 1}) {
-            Point tip = middle.movedBy(0, way * reach);
-            sketch.line(middle.movedBy(0, way * open), tip, SHAFT);
+            Point tip = middle.plus(0, way * reach);
+            sketch.line(middle.plus(0, way * open), tip, SHAFT);
             if (way < 0 || bothHeads) {
                 sketch.add(new Mark.Area(
-                        List.of(tip, tip.movedBy(0.9, -way * 2), tip.movedBy(-0.9, -way * 2)), Palette.SECOND_INK));
+                        List.of(tip, tip.plus(0.9, -way * 2), tip.plus(-0.9, -way * 2)), Palette.SECOND_INK));
             }
         }
     }

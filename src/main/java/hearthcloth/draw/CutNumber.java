@@ -4,7 +4,7 @@ import hearthcloth.cloth.Side;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
@@ -72,25 +72,25 @@ record CutNumber(CutLine line, Bounds at, String measure, Point towards) {
         arrowhead(sketch, disc);
         disc(sketch, disc, line.number());
         if (vertical) {
-            Point foot = disc.movedBy(Dimensions.halfCaps(MEASURE), -RADIUS - 0.6);
+            Point foot = disc.plus(Dimensions.halfCaps(MEASURE), -RADIUS - 0.6);
             sketch.words(measure, foot, MEASURE.running(Type.Way.UP));
         } else {
-            sketch.words(measure, disc.movedBy(RADIUS + 0.6, Dimensions.halfCaps(MEASURE)), MEASURE);
+            sketch.words(measure, disc.plus(RADIUS + 0.6, Dimensions.halfCaps(MEASURE)), MEASURE);
         }
     }
 
     private void arrowhead(Sketch sketch, Point disc) {
         double dx = towards.x();
         double dy = towards.y();
-        Point tip = disc.movedBy(dx * (RADIUS + ARROW), dy * (RADIUS + ARROW));
-        Point base = disc.movedBy(dx * (RADIUS - 0.4), dy * (RADIUS - 0.4));
+        Point tip = disc.plus(dx * (RADIUS + ARROW), dy * (RADIUS + ARROW));
+        Point base = disc.plus(dx * (RADIUS - 0.4), dy * (RADIUS - 0.4));
         sketch.add(new Mark.Area(
-                List.of(tip, base.movedBy(dy * 1.5, dx * 1.5), base.movedBy(-dy * 1.5, -dx * 1.5)), Palette.MADDER));
+                List.of(tip, base.plus(dy * 1.5, dx * 1.5), base.plus(-dy * 1.5, -dx * 1.5)), Palette.MADDER));
     }
 
     /** A number in a madder circle, as on the line and in the list. */
     static void disc(Sketch sketch, Point middle, int number) {
         sketch.add(new Mark.Disc(middle, RADIUS, Palette.MADDER));
-        sketch.words(Integer.toString(number), middle.movedBy(0, Dimensions.halfCaps(NUMBER)), NUMBER);
+        sketch.words(Integer.toString(number), middle.plus(0, Dimensions.halfCaps(NUMBER)), NUMBER);
     }
 }

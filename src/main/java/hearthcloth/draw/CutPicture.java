@@ -7,7 +7,7 @@ import hearthcloth.draw.picture.Label;
 import hearthcloth.draw.picture.Labels;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
@@ -201,7 +201,7 @@ final class CutPicture {
         double reach = Math.min(room, 26 + type.width(words)) / 2;
         Arrow.draw(sketch, middle, reach, type.width(words) / 2 + 1.5, !oneWay);
         if (reach > type.width(words) / 2 + 3) {
-            sketch.words(words, middle.movedBy(Dimensions.halfCaps(type), 0), type);
+            sketch.words(words, middle.plus(Dimensions.halfCaps(type), 0), type);
         }
     }
 }

@@ -1,7 +1,7 @@
 package hearthcloth.draw;
 
 import hearthcloth.draw.picture.Palette;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
@@ -47,6 +47,6 @@ final class Dimensions {
     }
 
     private static void tick(Sketch sketch, Point at) {
-        sketch.line(at.movedBy(-0.9, 0.9), at.movedBy(0.9, -0.9), TICK);
+        sketch.line(at.plus(-0.9, 0.9), at.plus(0.9, -0.9), TICK);
     }
 }

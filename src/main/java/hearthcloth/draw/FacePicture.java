@@ -12,7 +12,7 @@ import hearthcloth.draw.picture.Label;
 import hearthcloth.draw.picture.Labels;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.measure.Length;

@@ -3,7 +3,7 @@ package hearthcloth.draw;
 import hearthcloth.cloth.Face;
 import hearthcloth.draw.picture.Column;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;

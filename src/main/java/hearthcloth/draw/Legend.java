@@ -8,7 +8,7 @@ import hearthcloth.draw.picture.Column;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Paragraph;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;

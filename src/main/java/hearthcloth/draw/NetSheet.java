@@ -3,7 +3,7 @@ package hearthcloth.draw;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.draw.picture.Column;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Length;

@@ -8,7 +8,7 @@ import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
@@ -103,12 +103,12 @@ final class SeamPicture {
     }
 
     private void measure(Point at, double extent, double y, String words) {
-        sketch.line(at.movedBy(0, y), at.movedBy(extent, y), Stroke.solid(0.18, Palette.INK));
+        sketch.line(at.plus(0, y), at.plus(extent, y), Stroke.solid(0.18, Palette.INK));
         for (double x : new double[] {0, extent}) {
-            sketch.line(at.movedBy(x, y - 1), at.movedBy(x, y + 1), Stroke.solid(0.25, Palette.INK));
+            sketch.line(at.plus(x, y - 1), at.plus(x, y + 1), Stroke.solid(0.25, Palette.INK));
         }
         Type type = Dimensions.TYPE.at(Type.Anchor.START);
-        sketch.words(words, at.movedBy(extent + 1.5, y + Dimensions.halfCaps(type)), type);
+        sketch.words(words, at.plus(extent + 1.5, y + Dimensions.halfCaps(type)), type);
     }
 
     /** Both allowances over the wrapped half, the wide one on top. */
@@ -140,7 +140,7 @@ final class SeamPicture {
     private void layer(Colour colour, Point at, double[][] path) {
         List<Point> points = new ArrayList<>();
         for (double[] corner : path) {
-            points.add(at.movedBy(corner[0], corner[1]));
+            points.add(at.plus(corner[0], corner[1]));
         }
         sketch.add(new Mark.Line(points, Stroke.solid(LAYER + 0.4, Palette.INK)));
         sketch.add(new Mark.Line(points, Stroke.solid(LAYER, colour)));

@@ -14,7 +14,7 @@ import hearthcloth.draw.picture.Labels;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
@@ -188,7 +188,7 @@ final class StepPicture {
         double aside = Math.min(apart / 2 - 1, type.width("wraps") / 2 + 5);
         for (double side : new double[] {-aside, aside}) {
             Point tail = beside ? new Point(from + way, middle + side) : new Point(middle + side, from + way);
-            Point tip = beside ? tail.movedBy(way * (GAP - 2), 0) : tail.movedBy(0, way * (GAP - 2));
+            Point tip = beside ? tail.plus(way * (GAP - 2), 0) : tail.plus(0, way * (GAP - 2));
             head(sketch, tail, tip, beside, way);
         }
         if (apart > type.width("wraps") + 4) {
@@ -202,8 +202,8 @@ final class StepPicture {
 
     private static void head(Sketch sketch, Point tail, Point tip, boolean beside, double way) {
         sketch.line(tail, tip, Stroke.solid(0.45, Palette.INK));
-        Point left = beside ? tip.movedBy(-way * 2, 1.2) : tip.movedBy(1.2, -way * 2);
-        Point right = beside ? tip.movedBy(-way * 2, -1.2) : tip.movedBy(-1.2, -way * 2);
+        Point left = beside ? tip.plus(-way * 2, 1.2) : tip.plus(1.2, -way * 2);
+        Point right = beside ? tip.plus(-way * 2, -1.2) : tip.plus(-1.2, -way * 2);
         sketch.add(new Mark.Area(List.of(tip, left, right), Palette.INK));
     }
 

@@ -5,7 +5,7 @@ import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Column;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Length;

@@ -3,7 +3,7 @@ package hearthcloth.draw;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Column;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.tied.Look;
 import hearthcloth.draw.tied.TiedGift;

@@ -1,5 +1,7 @@
 package hearthcloth.draw;
 
+import hearthcloth.wrap.fold.TiedFold;
+
 import hearthcloth.cloth.Cloth;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
@@ -29,6 +31,6 @@ public record Wrapped(Gift gift, Tie tie, Tail tail, Placing placing) {
     /** The cloth tied; empty where it is too small. */
     public Optional<Fold> fold(Cloth cloth) {
         Fit fit = fit(cloth);
-        return fit.holds() ? Optional.of(Fold.of(fit)) : Optional.empty();
+        return fit.holds() ? Optional.of(TiedFold.of(fit)) : Optional.empty();
     }
 }

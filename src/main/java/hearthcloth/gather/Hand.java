@@ -7,7 +7,7 @@ import hearthcloth.photo.Look;
 import hearthcloth.photo.Outline;
 import hearthcloth.photo.Piece;
 import hearthcloth.photo.Scale;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -39,42 +39,42 @@ public final class Hand {
     }
 
     /** Puts corner {@code i} somewhere else, in pixels of the picture. */
-    public Sorting corner(Sorting was, String key, int i, Spot to) {
-        List<Spot> corners = corners(was, key, i);
+    public Sorting corner(Sorting was, String key, int i, Point to) {
+        List<Point> corners = corners(was, key, i);
         corners.set(i, inPicture(to));
         return outlined(was, key, corners, rim -> rim.moved(i));
     }
 
     /** A new corner in the middle of the side that begins at corner {@code i}. */
     public Sorting cornerMore(Sorting was, String key, int i) {
-        List<Spot> corners = corners(was, key, i);
-        Spot a = corners.get(i);
-        Spot b = corners.get((i + 1) % corners.size());
-        corners.add(i + 1, new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2));
+        List<Point> corners = corners(was, key, i);
+        Point a = corners.get(i);
+        Point b = corners.get((i + 1) % corners.size());
+        corners.add(i + 1, new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2));
         return outlined(was, key, corners, rim -> rim.more(i));
     }
 
     public Sorting cornerLess(Sorting was, String key, int i) {
-        List<Spot> corners = corners(was, key, i);
+        List<Point> corners = corners(was, key, i);
         corners.remove(i);
         return outlined(was, key, corners, rim -> rim.less(i));
     }
 
-    private static List<Spot> corners(Sorting was, String key, int i) {
-        List<Spot> corners = new ArrayList<>(was.piece(key).piece().outline().picture());
+    private static List<Point> corners(Sorting was, String key, int i) {
+        List<Point> corners = new ArrayList<>(was.piece(key).piece().outline().picture());
         if (i < 0 || i >= corners.size()) {
             throw new MeasureException("this piece has no such corner any more");
         }
         return corners;
     }
 
-    private Spot inPicture(Spot spot) {
-        return new Spot(
+    private Point inPicture(Point spot) {
+        return new Point(
                 Math.max(0, Math.min(scale.pictureWidth(), spot.x())),
                 Math.max(0, Math.min(scale.pictureHeight(), spot.y())));
     }
 
-    private Sorting outlined(Sorting was, String key, List<Spot> corners, UnaryOperator<Rim.Drawn> change) {
+    private Sorting outlined(Sorting was, String key, List<Point> corners, UnaryOperator<Rim.Drawn> change) {
         Sorted piece = was.piece(key);
         Rim rim = piece.rim() instanceof Rim.Drawn drawn ? change.apply(drawn) : new Rim.Moved();
         Piece now = outlined(piece, corners, rim, Optional.empty()).orElseThrow(() -> new MeasureException(NO_OUTLINE));
@@ -87,7 +87,7 @@ public final class Hand {
         return was.with(piece.outlined(judged, rim, grain));
     }
 
-    private Optional<Piece> outlined(Sorted piece, List<Spot> corners, Rim rim, Optional<Double> grain) {
+    private Optional<Piece> outlined(Sorted piece, List<Point> corners, Rim rim, Optional<Double> grain) {
         return byHand.outlined(piece.piece(), corners, rim.pixels(corners.size()), grain);
     }
 
@@ -105,7 +105,7 @@ public final class Hand {
      *
      * @param pixels how far off it may be, one standard deviation in pixels of the picture
      */
-    public record Placed(Spot at, double pixels) {}
+    public record Placed(Point at, double pixels) {}
 
     /**
      * Adds a piece that was not read, by the corners she placed round it.
@@ -121,7 +121,7 @@ public final class Hand {
             Collection<String> taken,
             Collection<String> names) {
         List<Placed> corners = apart(placed);
-        List<Spot> spots = corners.stream().map(Placed::at).toList();
+        List<Point> spots = corners.stream().map(Placed::at).toList();
         fault(spots).ifPresent(words -> {
             throw new MeasureException(words + ". Nothing was added");
         });
@@ -155,7 +155,7 @@ public final class Hand {
         return one.at().to(other.at()) < 1;
     }
 
-    private Optional<String> fault(List<Spot> spots) {
+    private Optional<String> fault(List<Point> spots) {
         if (spots.size() > MOST_DRAWN) {
             return Optional.of(fault(ByHand.Fault.TOO_MANY));
         }
@@ -187,8 +187,8 @@ public final class Hand {
     public Sorting split(
             Sorting was,
             String key,
-            Spot a,
-            Spot b,
+            Point a,
+            Point b,
             BiFunction<Piece, List<Piece>, List<Look>> looks,
             Collection<String> taken) {
         Piece whole = was.piece(key).piece();
@@ -205,7 +205,7 @@ public final class Hand {
 
     /** A part is told no more surely than the whole was. */
     private Sorted part(Sorted whole, Piece part, char letter, Look look) {
-        List<Spot> corners = part.outline().picture();
+        List<Point> corners = part.outline().picture();
         Rim rim = whole.rim() instanceof Rim.Drawn drawn ? drawn.part(corners.size()) : new Rim.Moved();
         Piece now = byHand.outlined(part, corners, rim.pixels(corners.size()), Optional.empty())
                 .orElse(part);
@@ -214,7 +214,7 @@ public final class Hand {
     }
 
     /** Marks how the grain runs by a line of the picture; the usable rectangle lies along it from then on. */
-    public Sorting grain(Sorting was, String key, Spot a, Spot b) {
+    public Sorting grain(Sorting was, String key, Point a, Point b) {
         if (Math.hypot(b.x() - a.x(), b.y() - a.y()) < 1) {
             throw new MeasureException("the line is too short to tell a direction. Nothing was changed");
         }

@@ -1,7 +1,7 @@
 package hearthcloth.gather;
 
 import hearthcloth.photo.Outline;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.List;
 
 /** An outline's shape in a maker's words. */
@@ -18,7 +18,7 @@ public final class ShapeWords {
 
     /** Such as "rectangle", "strip", "triangle", "L-shape", "four uneven sides". */
     public static String of(Outline outline) {
-        List<Spot> corners = outline.floor();
+        List<Point> corners = outline.floor();
         return switch (corners.size()) {
             case 3 -> "triangle";
             case 4 -> isSquareCornered(corners) ? oblong(corners) : "four uneven sides";
@@ -27,7 +27,7 @@ public final class ShapeWords {
         };
     }
 
-    private static String oblong(List<Spot> corners) {
+    private static String oblong(List<Point> corners) {
         double one = corners.get(0).to(corners.get(1));
         double two = corners.get(1).to(corners.get(2));
         double ratio = Math.max(one, two) / Math.min(one, two);
@@ -35,12 +35,12 @@ public final class ShapeWords {
     }
 
     /** Whether every corner turns by a quarter, to one side or the other. */
-    private static boolean isSquareCornered(List<Spot> corners) {
+    private static boolean isSquareCornered(List<Point> corners) {
         int n = corners.size();
         for (int i = 0; i < n; i++) {
-            Spot a = corners.get(i);
-            Spot b = corners.get((i + 1) % n);
-            Spot c = corners.get((i + 2) % n);
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % n);
+            Point c = corners.get((i + 2) % n);
             double along = (b.x() - a.x()) * (c.x() - b.x()) + (b.y() - a.y()) * (c.y() - b.y());
             double turn = Math.toDegrees(Math.acos(along / (a.to(b) * b.to(c))));
             if (Math.abs(turn - 90) > SQUARE) {

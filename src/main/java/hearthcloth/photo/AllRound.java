@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,12 +26,12 @@ record AllRound(List<double[]> changes) {
     /** White paper is no darker than this on the whole. */
     private static final double DARKER = -2;
 
-    static AllRound of(List<Spot> corners, Coarse coarse, Occupied occupied) {
+    static AllRound of(List<Point> corners, Coarse coarse, Occupied occupied) {
         int outwards = Shapes.signedArea(corners) > 0 ? -1 : 1;
         List<double[]> changes = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
-            Spot a = corners.get(i);
-            Spot b = corners.get((i + 1) % corners.size());
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
             for (int part = 0; part < PARTS; part++) {
                 Part place = new Part(a, b, (part + 0.1) / PARTS, (part + 0.9) / PARTS, outwards);
                 double[] in = place.mean(-1, coarse, occupied);
@@ -42,7 +44,7 @@ record AllRound(List<double[]> changes) {
         return new AllRound(changes);
     }
 
-    private record Part(Spot a, Spot b, double from, double to, int outwards) {
+    private record Part(Point a, Point b, double from, double to, int outwards) {
 
         /** Mean colour on one side of it where no piece lies; empty if one lies everywhere. */
         double[] mean(int side, Coarse coarse, Occupied occupied) {
@@ -53,7 +55,7 @@ record AllRound(List<double[]> changes) {
             int count = 0;
             for (double share = from; share < to; share += coarse.step / length) {
                 for (int t = FROM; t < TO; t++) {
-                    Spot at = a.towards(b, share).plus(t * coarse.step * nx, t * coarse.step * ny);
+                    Point at = a.towards(b, share).plus(t * coarse.step * nx, t * coarse.step * ny);
                     int x = (int) (at.x() / coarse.step);
                     int y = (int) (at.y() / coarse.step);
                     if (occupied.isFree(x, y)) {

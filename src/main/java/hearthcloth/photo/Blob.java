@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
@@ -9,7 +11,7 @@ import java.util.List;
  * @param cutOff whether it runs off the picture
  * @param inner a place inside
  */
-record Blob(List<Spot> rim, boolean cutOff, Spot inner, Box box) {
+record Blob(List<Point> rim, boolean cutOff, Point inner, Box box) {
 
     /** A shape that fills this much of its convex hull is compact: one piece, or neighbours whose edges are in line. */
     static final double COMPACT = 0.93;
@@ -23,31 +25,31 @@ record Blob(List<Spot> rim, boolean cutOff, Spot inner, Box box) {
         rim = List.copyOf(rim);
     }
 
-    Blob(List<Spot> rim, boolean cutOff) {
-        this(rim, cutOff, Shapes.inner(rim), Box.round(rim));
+    Blob(List<Point> rim, boolean cutOff) {
+        this(rim, cutOff, Hulls.inner(rim), Box.round(rim));
     }
 
     /** The upright rectangle round it. */
     record Box(double left, double top, double right, double low) {
 
-        private static Box round(List<Spot> rim) {
-            DoubleSummaryStatistics x = rim.stream().mapToDouble(Spot::x).summaryStatistics();
-            DoubleSummaryStatistics y = rim.stream().mapToDouble(Spot::y).summaryStatistics();
+        private static Box round(List<Point> rim) {
+            DoubleSummaryStatistics x = rim.stream().mapToDouble(Point::x).summaryStatistics();
+            DoubleSummaryStatistics y = rim.stream().mapToDouble(Point::y).summaryStatistics();
             return new Box(x.getMin(), y.getMin(), x.getMax(), y.getMax());
         }
 
-        private boolean holds(Spot at) {
+        private boolean holds(Point at) {
             return at.x() >= left && at.x() <= right && at.y() >= top && at.y() <= low;
         }
     }
 
-    boolean holds(Spot at) {
+    boolean holds(Point at) {
         return box.holds(at) && Shapes.inside(rim, at.x(), at.y());
     }
 
     /** How much of its convex hull it fills. */
     double filled() {
-        return area() / Shapes.hullArea(rim);
+        return area() / Hulls.hullArea(rim);
     }
 
     /** In square pixels. */
@@ -61,11 +63,11 @@ record Blob(List<Spot> rim, boolean cutOff, Spot inner, Box box) {
      *
      * @param far in pixels
      */
-    double straying(List<Spot> polygon, double far) {
+    double straying(List<Point> polygon, double far) {
         double sum = 0;
         int looked = 0;
         for (int i = 0; i < rim.size(); i += EVERY) {
-            Spot at = rim.get(i);
+            Point at = rim.get(i);
             if (Shapes.toRim(at, polygon) > far) {
                 sum += Shapes.inside(polygon, at.x(), at.y()) ? 1 : 0.5;
             }
@@ -80,12 +82,12 @@ record Blob(List<Spot> rim, boolean cutOff, Spot inner, Box box) {
      *
      * @param area that lacks at such a corner at least, in square pixels
      */
-    int lacking(List<Spot> polygon, double area) {
+    int lacking(List<Point> polygon, double area) {
         int count = 0;
         int n = polygon.size();
         double sign = Math.signum(Shapes.signedArea(polygon));
         for (int i = 0; i < n; i++) {
-            Spot corner = polygon.get(i);
+            Point corner = polygon.get(i);
             Line in = Line.through(polygon.get(Math.floorMod(i - 1, n)), corner);
             Line out = Line.through(corner, polygon.get((i + 1) % n));
             double sine = sign * in.sine(out);

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +42,7 @@ record Bow(double sagitta, double answer, double deviation, double waver, double
             return Optional.empty();
         }
         Line line = side.fit(lens, near).line();
-        List<Spot> spots = side.straight(lens);
+        List<Point> spots = side.straight(lens);
         Parabola parabola = new Parabola(line, spots);
         double[] off = line.offs(spots);
         double[] weight = new double[n];
@@ -91,10 +93,10 @@ record Bow(double sagitta, double answer, double deviation, double waver, double
         private final double[] along;
         private final double[] square;
 
-        Parabola(Line line, List<Spot> spots) {
+        Parabola(Line line, List<Point> spots) {
             this.line = line;
-            Spot first = spots.get(0);
-            Spot last = spots.get(spots.size() - 1);
+            Point first = spots.get(0);
+            Point last = spots.get(spots.size() - 1);
             length = first.to(last);
             double middle = line.along(first.towards(last, 0.5));
             along = spots.stream()

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -37,7 +39,7 @@ public final class ByHand {
      * @return empty where that is no outline: fewer than three corners, crossing itself, outside the picture or next to
      *     nothing
      */
-    public Optional<Piece> outlined(Piece piece, List<Spot> corners, Optional<Double> grain) {
+    public Optional<Piece> outlined(Piece piece, List<Point> corners, Optional<Double> grain) {
         return outlined(piece, corners, Collections.nCopies(corners.size(), PIXELS), grain);
     }
 
@@ -46,7 +48,7 @@ public final class ByHand {
      *
      * @param pixels how far off each corner may be, one standard deviation in pixels of the picture
      */
-    public Optional<Piece> outlined(Piece piece, List<Spot> corners, List<Double> pixels, Optional<Double> grain) {
+    public Optional<Piece> outlined(Piece piece, List<Point> corners, List<Double> pixels, Optional<Double> grain) {
         return fault(corners).isPresent()
                 ? Optional.empty()
                 : Optional.of(measured(piece.number(), piece.look(), piece.doubts(), corners, pixels, grain));
@@ -63,7 +65,7 @@ public final class ByHand {
     }
 
     /** What is wrong with an outline, its corners in pixels of the picture; empty for a good one. */
-    public Optional<Fault> fault(List<Spot> corners) {
+    public Optional<Fault> fault(List<Point> corners) {
         if (corners.size() < 3) {
             return Optional.of(Fault.TOO_FEW);
         }
@@ -86,7 +88,7 @@ public final class ByHand {
      * @param pixels how far off each may be, one standard deviation in pixels
      * @param others what lies on the photograph already, by its name
      */
-    public Piece drawn(int number, List<Spot> corners, List<Double> pixels, Look look, Map<String, Piece> others) {
+    public Piece drawn(int number, List<Point> corners, List<Double> pixels, Look look, Map<String, Piece> others) {
         Piece bare = measured(number, look, List.of(), corners, pixels, Optional.empty());
         boolean rough = pixels.stream().anyMatch(off -> off > PIXELS);
         return new Piece(
@@ -97,14 +99,14 @@ public final class ByHand {
             int number,
             Look look,
             List<Doubt> doubts,
-            List<Spot> corners,
+            List<Point> corners,
             List<Double> pixels,
             Optional<Double> grain) {
         List<Measured> sides = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
             int next = (i + 1) % corners.size();
-            Spot a = corners.get(i);
-            Spot b = corners.get(next);
+            Point a = corners.get(i);
+            Point b = corners.get(next);
             double own = Math.hypot(pixels.get(i), pixels.get(next)) / scale.pixelsPerMm(a.towards(b, 0.5));
             sides.add(scale.measured(a, b, own));
         }
@@ -125,7 +127,7 @@ public final class ByHand {
      *
      * @param a a place of the line in the picture
      */
-    public Optional<List<Piece>> split(Piece piece, Spot a, Spot b) {
+    public Optional<List<Piece>> split(Piece piece, Point a, Point b) {
         if (a.to(b) < 1) {
             return Optional.empty();
         }
@@ -142,16 +144,16 @@ public final class ByHand {
     }
 
     /** The direction on the floor that a line of the picture has, in radians. */
-    public double direction(Spot a, Spot b) {
-        Spot from = scale.onFloor(a);
-        Spot to = scale.onFloor(b);
+    public double direction(Point a, Point b) {
+        Point from = scale.onFloor(a);
+        Point to = scale.onFloor(b);
         return Math.atan2(to.y() - from.y(), to.x() - from.x());
     }
 
     private LargestRectangle.Box usable(Outline outline, double ownMm, Optional<Double> grain) {
         LargestRectangle.Box box = grain.map(angle -> LargestRectangle.inside(outline.floor(), angle))
                 .orElseGet(() -> LargestRectangle.inside(outline.floor()));
-        List<Spot> c = box.corners().stream().map(scale::inPicture).toList();
+        List<Point> c = box.corners().stream().map(scale::inPicture).toList();
         return box.shrunk(
                 SURE * scale.seenDeviation(c.get(0), c.get(1), ownMm),
                 SURE * scale.seenDeviation(c.get(1), c.get(2), ownMm));
@@ -164,7 +166,7 @@ public final class ByHand {
     private double readMm(Piece read) {
         LargestRectangle.Box whole =
                 LargestRectangle.inside(read.outline().floor(), read.usable().angleRad());
-        List<Spot> c = whole.corners().stream().map(scale::inPicture).toList();
+        List<Point> c = whole.corners().stream().map(scale::inPicture).toList();
         double least = 0.3 / pixelsPerMm(read.outline());
         double byWidth = own(whole.width() - read.usable().width(), scale.seenDeviation(c.get(0), c.get(1), 0));
         double byHeight = own(whole.height() - read.usable().height(), scale.seenDeviation(c.get(1), c.get(2), 0));
@@ -180,7 +182,7 @@ public final class ByHand {
     }
 
     /** In the picture or a little outside, where the reader lets a side run on. */
-    private boolean isSeen(Spot spot) {
+    private boolean isSeen(Point spot) {
         double margin = 0.05 * Math.max(scale.pictureWidth(), scale.pictureHeight());
         return spot.x() >= -margin
                 && spot.y() >= -margin
@@ -188,11 +190,11 @@ public final class ByHand {
                 && spot.y() <= scale.pictureHeight() + margin;
     }
 
-    private static boolean crossesItself(List<Spot> corners) {
+    private static boolean crossesItself(List<Point> corners) {
         List<Line2D> sides = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
-            Spot a = corners.get(i);
-            Spot b = corners.get((i + 1) % corners.size());
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
             sides.add(new Line2D.Double(a.x(), a.y(), b.x(), b.y()));
         }
         for (int i = 0; i < sides.size(); i++) {

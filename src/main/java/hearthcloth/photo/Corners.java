@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,19 +17,19 @@ final class Corners {
     /** if no more area changes than this many tolerances squared. */
     private static final double STUB_AREA = 4;
 
-    private final List<Spot> rim;
+    private final List<Point> rim;
     private final double tolerance;
 
-    private Corners(List<Spot> rim, double tolerance) {
+    private Corners(List<Point> rim, double tolerance) {
         this.rim = rim;
         this.tolerance = tolerance;
     }
 
     /** @param tolerance how far the rim may be from the polygon, in the rim's unit */
-    static List<Spot> of(List<Spot> rim, double tolerance) {
+    static List<Point> of(List<Point> rim, double tolerance) {
         Corners corners = new Corners(rim, tolerance);
         List<Integer> at = corners.split();
-        List<Spot> spots = corners.crossed(at);
+        List<Point> spots = corners.crossed(at);
         return tidied(spots, tolerance);
     }
 
@@ -71,18 +73,18 @@ final class Corners {
         }
     }
 
-    private Spot spot(int i) {
+    private Point spot(int i) {
         return rim.get(Math.floorMod(i, rim.size()));
     }
 
-    private List<Spot> crossed(List<Integer> at) {
+    private List<Point> crossed(List<Integer> at) {
         int n = at.size();
-        List<Spot> out = new ArrayList<>();
+        List<Point> out = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            Spot corner = spot(at.get(i));
+            Point corner = spot(at.get(i));
             Line before = line(at.get(Math.floorMod(i - 1, n)), at.get(i));
             Line after = line(at.get(i), at.get((i + 1) % n));
-            Spot cross = before.crossing(after);
+            Point cross = before.crossing(after);
             out.add(cross.to(corner) < 3 * tolerance ? cross : corner);
         }
         return out;
@@ -91,7 +93,7 @@ final class Corners {
     private Line line(int from, int to0) {
         int to = to0 <= from ? to0 + rim.size() : to0;
         int trim = (to - from) / 8;
-        List<Spot> spots = new ArrayList<>();
+        List<Point> spots = new ArrayList<>();
         for (int i = from + trim; i <= to - trim; i++) {
             spots.add(spot(i));
         }
@@ -103,8 +105,8 @@ final class Corners {
      *
      * @param tolerance as for {@link #of}
      */
-    static List<Spot> tidied(List<Spot> spots, double tolerance) {
-        List<Spot> out = new ArrayList<>(spots);
+    static List<Point> tidied(List<Point> spots, double tolerance) {
+        List<Point> out = new ArrayList<>(spots);
         while (out.size() > 3) {
             int best = -1;
             double least = 1;
@@ -133,11 +135,11 @@ final class Corners {
     }
 
     /** Below one when corner i is no corner: it hardly turns, or hardly leaves the line between its neighbours. */
-    private static double flatness(List<Spot> spots, int i, double tolerance) {
+    private static double flatness(List<Point> spots, int i, double tolerance) {
         int n = spots.size();
-        Spot a = spots.get(Math.floorMod(i - 1, n));
-        Spot b = spots.get(i);
-        Spot c = spots.get((i + 1) % n);
+        Point a = spots.get(Math.floorMod(i - 1, n));
+        Point b = spots.get(i);
+        Point c = spots.get((i + 1) % n);
         double turn = Math.abs(Math.atan2(
                 (b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x()),
                 (b.x() - a.x()) * (c.x() - b.x()) + (b.y() - a.y()) * (c.y() - b.y())));
@@ -145,20 +147,20 @@ final class Corners {
     }
 
     /** Below one when side i is so short that letting its neighbours meet changes hardly any area. */
-    private static double stub(List<Spot> spots, int i, double tolerance) {
-        Spot a = spots.get(i);
-        Spot b = spots.get((i + 1) % spots.size());
+    private static double stub(List<Point> spots, int i, double tolerance) {
+        Point a = spots.get(i);
+        Point b = spots.get((i + 1) % spots.size());
         double length = a.to(b);
         if (length > STUB * tolerance) {
             return 1;
         }
-        Spot meet = bridged(spots, i);
+        Point meet = bridged(spots, i);
         double area = Math.abs((b.x() - a.x()) * (meet.y() - a.y()) - (b.y() - a.y()) * (meet.x() - a.x())) / 2;
         double moved = Math.max(meet.to(a), meet.to(b));
         return Math.max(area / (STUB_AREA * tolerance * tolerance), moved / (1.5 * STUB * tolerance));
     }
 
-    private static Spot bridged(List<Spot> spots, int i) {
+    private static Point bridged(List<Point> spots, int i) {
         int n = spots.size();
         Line before = Line.through(spots.get(Math.floorMod(i - 1, n)), spots.get(i));
         Line after = Line.through(spots.get((i + 1) % n), spots.get((i + 2) % n));

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -80,7 +82,7 @@ final class Doubts {
         return doubts.found;
     }
 
-    private static boolean isAtTheEdge(Spot corner, Scale scale) {
+    private static boolean isAtTheEdge(Point corner, Scale scale) {
         double near = EDGE_SHARE * Math.max(scale.pictureWidth(), scale.pictureHeight());
         return Math.min(corner.x(), corner.y()) < near
                 || scale.pictureWidth() - corner.x() < near
@@ -101,7 +103,7 @@ final class Doubts {
 
     private void touching(Outline outline, Interior interior) {
         Interior.Halves halves = interior.halves();
-        double compact = outline.areaMm2() / Shapes.hullArea(outline.floor());
+        double compact = outline.areaMm2() / Hulls.hullArea(outline.floor());
         boolean twoColours = compact < COMPACT
                 && interior.figured()
                 && halves.share() > 0.08
@@ -115,7 +117,7 @@ final class Doubts {
         }
     }
 
-    private static int hollows(List<Spot> corners) {
+    private static int hollows(List<Point> corners) {
         double sign = Math.signum(Shapes.signedArea(corners));
         int count = 0;
         int n = corners.size();

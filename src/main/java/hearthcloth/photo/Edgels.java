@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import boofcv.struct.image.GrayF32;
 import java.util.Arrays;
 import java.util.List;
@@ -34,8 +36,8 @@ final class Edgels {
      */
     record Edgel(double x, double y, double angle) {
 
-        Spot spot() {
-            return new Spot(x, y);
+        Point spot() {
+            return new Point(x, y);
         }
 
         /** The angle to another direction, 0 to π/2. */

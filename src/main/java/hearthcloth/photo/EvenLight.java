@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
 
@@ -42,7 +44,7 @@ final class EvenLight {
         }
     }
 
-    boolean holds(Spot at) {
+    boolean holds(Point at) {
         return picture.holds(at.x(), at.y(), 2);
     }
 

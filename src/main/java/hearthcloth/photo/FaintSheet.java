@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -58,13 +60,13 @@ final class FaintSheet {
     }
 
     private Edgels.Edgel straightened(Edgels.Edgel e) {
-        Spot at = lens.straight(new Spot(e.x() * smooth.step, e.y() * smooth.step));
+        Point at = lens.straight(new Point(e.x() * smooth.step, e.y() * smooth.step));
         return new Edgels.Edgel(at.x() / smooth.step, at.y() / smooth.step, e.angle());
     }
 
     /** What may be the sheet, each as its corners in raw pixels; none when two that are not the same overlap. */
-    List<List<Spot>> like(Sheet sheet, SheetFinder finder) {
-        List<List<Spot>> found = new ArrayList<>();
+    List<List<Point>> like(Sheet sheet, SheetFinder finder) {
+        List<List<Point>> found = new ArrayList<>();
         rounds().filter(round -> round.shown() >= LEAST_ROUND)
                 .map(round -> traced(round.corners()))
                 .filter(shape -> isSheet(shape, sheet, finder))
@@ -78,7 +80,7 @@ final class FaintSheet {
     }
 
     /** @param shown how much of it shows */
-    private record Round(List<Spot> corners, double shown) {}
+    private record Round(List<Point> corners, double shown) {}
 
     private Stream<Round> rounds() {
         List<int[]> pairs = new ArrayList<>();
@@ -102,13 +104,13 @@ final class FaintSheet {
         if (Math.abs(a.sine(b)) < NEIGHBOURING || Math.abs(c.sine(d)) < NEIGHBOURING) {
             return Stream.empty();
         }
-        List<Spot> corners = List.of(d.crossing(a), a.crossing(b), b.crossing(c), c.crossing(d));
+        List<Point> corners = List.of(d.crossing(a), a.crossing(b), b.crossing(c), c.crossing(d));
         double least = 1;
         double sum = 0;
         double all = 0;
         for (int i = 0; i < 4; i++) {
-            Spot from = corners.get(i);
-            Spot to = corners.get((i + 1) % 4);
+            Point from = corners.get(i);
+            Point to = corners.get((i + 1) % 4);
             double length = from.to(to);
             if (length < SHORTEST || !isInside(from)) {
                 return Stream.empty();
@@ -121,14 +123,14 @@ final class FaintSheet {
         return least < LEAST_SIDE || goesOn(corners) ? Stream.empty() : Stream.of(new Round(corners, sum / all));
     }
 
-    private boolean isInside(Spot at) {
+    private boolean isInside(Point at) {
         return at.x() > 0 && at.y() > 0 && at.x() < smooth.width && at.y() < smooth.height;
     }
 
-    private boolean goesOn(List<Spot> corners) {
+    private boolean goesOn(List<Point> corners) {
         for (int i = 0; i < 4; i++) {
-            Spot from = corners.get(i);
-            Spot to = corners.get((i + 1) % 4);
+            Point from = corners.get(i);
+            Point to = corners.get((i + 1) % 4);
             if (map.beyond(from, to) > MOST_BEYOND || map.beyond(to, from) > MOST_BEYOND) {
                 return true;
             }
@@ -136,14 +138,14 @@ final class FaintSheet {
         return false;
     }
 
-    private Traced traced(List<Spot> corners) {
-        List<Spot> raw = corners.stream()
-                .map(c -> lens.bent(new Spot(c.x() * smooth.step, c.y() * smooth.step)))
+    private Traced traced(List<Point> corners) {
+        List<Point> raw = corners.stream()
+                .map(c -> lens.bent(new Point(c.x() * smooth.step, c.y() * smooth.step)))
                 .toList();
         return followed(followed(raw, 2 * smooth.step + 2, 4).corners(), smooth.step + 2, 2);
     }
 
-    private Traced followed(List<Spot> corners, int reach, double leash) {
+    private Traced followed(List<Point> corners, int reach, double leash) {
         return Traced.of(corners, new Sides(picture, reach, false).of(corners), lens, NEAR, leash * smooth.step);
     }
 
@@ -157,17 +159,17 @@ final class FaintSheet {
         return shape.fits().stream().mapToDouble(Side.Fit::scatter).sum();
     }
 
-    private boolean isSame(List<Spot> one, List<Spot> other) {
+    private boolean isSame(List<Point> one, List<Point> other) {
         double near = SAME * smooth.step;
         return one.stream().allMatch(a -> other.stream().anyMatch(b -> a.to(b) < near));
     }
 
-    private static boolean overlap(List<Spot> one, List<Spot> other) {
+    private static boolean overlap(List<Point> one, List<Point> other) {
         return holdsInner(one, other) || holdsInner(other, one);
     }
 
-    private static boolean holdsInner(List<Spot> one, List<Spot> other) {
-        Spot inner = Shapes.inner(other);
+    private static boolean holdsInner(List<Point> one, List<Point> other) {
+        Point inner = Hulls.inner(other);
         return Shapes.inside(one, inner.x(), inner.y());
     }
 }

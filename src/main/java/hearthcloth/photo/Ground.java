@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -51,7 +53,7 @@ final class Ground {
      *
      * @param sheets corners of what is no ground, in raw pixels
      */
-    static Ground without(List<List<Spot>> sheets, Coarse coarse) {
+    static Ground without(List<List<Point>> sheets, Coarse coarse) {
         Tiles tiles = new Tiles(coarse);
         boolean[] closed = tiles.touching(sheets);
         Layer first = first(tiles, closed);

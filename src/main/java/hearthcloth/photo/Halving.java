@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,7 +14,7 @@ final class Halving {
     private static final double LEAST_AREA_MM2 = 100;
 
     /** A place on the rim: the side it lies on, and how far along the line. */
-    private record Crossing(int side, double along, Spot at) {}
+    private record Crossing(int side, double along, Point at) {}
 
     private Halving() {}
 
@@ -22,10 +24,10 @@ final class Halving {
      *
      * @param floor corners in order round a simple polygon, in millimetres
      */
-    static Optional<List<List<Spot>>> along(List<Spot> floor, Spot a, Spot b) {
+    static Optional<List<List<Point>>> along(List<Point> floor, Point a, Point b) {
         List<Crossing> crossings = crossings(floor, Line.through(a, b));
         double middle = 0;
-        Optional<List<List<Spot>>> best = Optional.empty();
+        Optional<List<List<Point>>> best = Optional.empty();
         double nearest = Double.MAX_VALUE;
         for (int i = 0; i + 1 < crossings.size(); i += 2) {
             Crossing from = crossings.get(i);
@@ -40,15 +42,15 @@ final class Halving {
     }
 
     /** Where the rim passes from one side of the line to the other, in order along it; always an even number. */
-    private static List<Crossing> crossings(List<Spot> floor, Line line) {
+    private static List<Crossing> crossings(List<Point> floor, Line line) {
         List<Crossing> found = new ArrayList<>();
         for (int i = 0; i < floor.size(); i++) {
-            Spot from = floor.get(i);
-            Spot to = floor.get((i + 1) % floor.size());
+            Point from = floor.get(i);
+            Point to = floor.get((i + 1) % floor.size());
             double one = line.off(from);
             double two = line.off(to);
             if ((one >= 0) != (two >= 0)) {
-                Spot at = from.towards(to, one / (one - two));
+                Point at = from.towards(to, one / (one - two));
                 found.add(new Crossing(i, line.along(at), at));
             }
         }
@@ -57,8 +59,8 @@ final class Halving {
     }
 
     /** Round the rim from one crossing on to the other, and back along the line. */
-    private static List<Spot> part(List<Spot> floor, Crossing from, Crossing to) {
-        List<Spot> out = new ArrayList<>();
+    private static List<Point> part(List<Point> floor, Crossing from, Crossing to) {
+        List<Point> out = new ArrayList<>();
         add(out, from.at);
         int corner = (from.side + 1) % floor.size();
         for (int i = 0; i < floor.size() && Math.floorMod(corner - 1, floor.size()) != to.side; i++) {
@@ -72,7 +74,7 @@ final class Halving {
         return List.copyOf(out);
     }
 
-    private static void add(List<Spot> out, Spot spot) {
+    private static void add(List<Point> out, Point spot) {
         if (out.isEmpty() || out.get(out.size() - 1).to(spot) > 1e-9) {
             out.add(spot);
         }

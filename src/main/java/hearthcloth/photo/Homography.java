@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import boofcv.factory.geo.FactoryMultiView;
 import boofcv.struct.geo.AssociatedPair;
 import java.util.ArrayList;
@@ -15,7 +17,7 @@ final class Homography {
         this.h = h;
     }
 
-    static Homography of(List<Spot> from, List<Spot> to) {
+    static Homography of(List<Point> from, List<Point> to) {
         List<AssociatedPair> pairs = new ArrayList<>();
         for (int i = 0; i < from.size(); i++) {
             pairs.add(new AssociatedPair(
@@ -28,9 +30,9 @@ final class Homography {
         return new Homography(matrix.data.clone());
     }
 
-    Spot map(Spot spot) {
+    Point map(Point spot) {
         double w = h[6] * spot.x() + h[7] * spot.y() + h[8];
-        return new Spot((h[0] * spot.x() + h[1] * spot.y() + h[2]) / w, (h[3] * spot.x() + h[4] * spot.y() + h[5]) / w);
+        return new Point((h[0] * spot.x() + h[1] * spot.y() + h[2]) / w, (h[3] * spot.x() + h[4] * spot.y() + h[5]) / w);
     }
 
     /**

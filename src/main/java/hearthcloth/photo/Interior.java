@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import hearthcloth.colour.Lab;
 import java.util.List;
 
@@ -34,16 +36,16 @@ record Interior(Lab colour, Lab ground, double spread, double contrast, Halves h
     }
 
     /** @param corners in raw pixels of the full picture */
-    static Interior of(List<Spot> corners, Coarse coarse, Ground ground) {
-        List<Spot> polygon = corners.stream()
-                .map(c -> new Spot(c.x() / coarse.step, c.y() / coarse.step))
+    static Interior of(List<Point> corners, Coarse coarse, Ground ground) {
+        List<Point> polygon = corners.stream()
+                .map(c -> new Point(c.x() / coarse.step, c.y() / coarse.step))
                 .toList();
-        int low = (int) Math.max(0, polygon.stream().mapToDouble(Spot::y).min().orElse(0));
+        int low = (int) Math.max(0, polygon.stream().mapToDouble(Point::y).min().orElse(0));
         int high = (int) Math.min(
-                coarse.height - 1, polygon.stream().mapToDouble(Spot::y).max().orElse(0));
-        int left = (int) Math.max(0, polygon.stream().mapToDouble(Spot::x).min().orElse(0));
+                coarse.height - 1, polygon.stream().mapToDouble(Point::y).max().orElse(0));
+        int left = (int) Math.max(0, polygon.stream().mapToDouble(Point::x).min().orElse(0));
         int right = (int) Math.min(
-                coarse.width - 1, polygon.stream().mapToDouble(Spot::x).max().orElse(0));
+                coarse.width - 1, polygon.stream().mapToDouble(Point::x).max().orElse(0));
         int stride = (int) Math.max(
                 1, Math.ceil(Math.sqrt(Math.max(1.0, high - low + 1) * Math.max(1, right - left + 1) / MOST_SAMPLES)));
         Samples samples = new Samples(Math.max(0, (right - left) / stride + 1), Math.max(0, (high - low) / stride + 1));

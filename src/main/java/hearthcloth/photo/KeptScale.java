@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.List;
 
 /**
@@ -17,7 +19,7 @@ public record KeptScale(
         int pictureHeight,
         double sheetWidth,
         double sheetHeight,
-        List<Spot> sheet,
+        List<Point> sheet,
         double deviation,
         List<View> views) {
 
@@ -33,7 +35,7 @@ public record KeptScale(
      * @param unit half the picture's diagonal, in pixels
      * @param corners of the rectangle in the picture
      */
-    public record View(Spot middle, double unit, double kappa, double kappaDeviation, List<Spot> corners) {
+    public record View(Point middle, double unit, double kappa, double kappaDeviation, List<Point> corners) {
         public View {
             corners = List.copyOf(corners);
         }
@@ -41,7 +43,7 @@ public record KeptScale(
 
     static KeptScale of(List<Plane> planes, SheetFinder.Found found, int pictureWidth, int pictureHeight) {
         Plane.Turned size = found.size();
-        List<Spot> rectangle = Plane.rectangle(size.width(), size.height());
+        List<Point> rectangle = Plane.rectangle(size.width(), size.height());
         List<View> views = planes.stream()
                 .map(plane -> new View(
                         plane.lens().middle(),

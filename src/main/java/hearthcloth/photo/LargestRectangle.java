@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -19,9 +21,9 @@ public final class LargestRectangle {
     private static final double TURN_RAD = Math.toRadians(5);
     private static final int POLISHED = 4;
 
-    private final List<Spot> polygon;
+    private final List<Point> polygon;
 
-    private LargestRectangle(List<Spot> polygon) {
+    private LargestRectangle(List<Point> polygon) {
         this.polygon = polygon;
     }
 
@@ -30,14 +32,14 @@ public final class LargestRectangle {
      *
      * @param angleRad of the width from the x axis, towards y
      */
-    public record Box(Spot middle, double width, double height, double angleRad) {
+    public record Box(Point middle, double width, double height, double angleRad) {
 
         public double area() {
             return width * height;
         }
 
         /** The four corners, in order round it. */
-        public List<Spot> corners() {
+        public List<Point> corners() {
             double cos = Math.cos(angleRad);
             double sin = Math.sin(angleRad);
             double u = width / 2;
@@ -63,7 +65,7 @@ public final class LargestRectangle {
     }
 
     /** The best in any direction. */
-    public static Box inside(List<Spot> polygon) {
+    public static Box inside(List<Point> polygon) {
         LargestRectangle search = new LargestRectangle(polygon);
         List<Trial> found = new ArrayList<>();
         for (double angle : search.directions()) {
@@ -79,7 +81,7 @@ public final class LargestRectangle {
     }
 
     /** The best whose width runs in a given direction, such as the grain. */
-    public static Box inside(List<Spot> polygon, double angleRad) {
+    public static Box inside(List<Point> polygon, double angleRad) {
         LargestRectangle search = new LargestRectangle(polygon);
         return box(search.polished(search.scanned(angleRad), 0));
     }
@@ -89,14 +91,14 @@ public final class LargestRectangle {
         double y = (trial.y0 + trial.y1) / 2;
         double cos = Math.cos(trial.angle);
         double sin = Math.sin(trial.angle);
-        Spot middle = new Spot(x * cos - y * sin, x * sin + y * cos);
+        Point middle = new Point(x * cos - y * sin, x * sin + y * cos);
         return new Box(middle, trial.x1 - trial.x0, trial.y1 - trial.y0, trial.angle);
     }
 
     private List<Double> directions() {
         List<Double> angles = new ArrayList<>();
-        Spot before = polygon.get(polygon.size() - 1);
-        for (Spot spot : polygon) {
+        Point before = polygon.get(polygon.size() - 1);
+        for (Point spot : polygon) {
             double angle = Math.atan2(spot.y() - before.y(), spot.x() - before.x());
             double turned = angle - Math.floor(angle / (Math.PI / 2)) * (Math.PI / 2);
             if (angles.size() < 40 && angles.stream().noneMatch(a -> Math.abs(a - turned) < 1e-3)) {
@@ -110,19 +112,19 @@ public final class LargestRectangle {
         return angles;
     }
 
-    private List<Spot> upright(double angle) {
+    private List<Point> upright(double angle) {
         double cos = Math.cos(angle);
         double sin = Math.sin(angle);
-        List<Spot> out = new ArrayList<>(polygon.size());
-        for (Spot spot : polygon) {
-            out.add(new Spot(spot.x() * cos + spot.y() * sin, spot.y() * cos - spot.x() * sin));
+        List<Point> out = new ArrayList<>(polygon.size());
+        for (Point spot : polygon) {
+            out.add(new Point(spot.x() * cos + spot.y() * sin, spot.y() * cos - spot.x() * sin));
         }
         return out;
     }
 
     /** All pairs of a grid of upright lines, its own corners among them. */
     private Trial scanned(double angle) {
-        List<Spot> turned = upright(angle);
+        List<Point> turned = upright(angle);
         TreeSet<Double> lines = new TreeSet<>();
         turned.forEach(spot -> lines.add(spot.x()));
         double low = lines.first();
@@ -192,9 +194,9 @@ public final class LargestRectangle {
     }
 
     /** The spans of y inside the polygon all the way from x0 to x1. */
-    private static List<double[]> free(List<Spot> turned, double x0, double x1) {
+    private static List<double[]> free(List<Point> turned, double x0, double x1) {
         TreeSet<Double> cuts = new TreeSet<>(List.of(x0, x1));
-        for (Spot spot : turned) {
+        for (Point spot : turned) {
             if (spot.x() > x0 && spot.x() < x1) {
                 cuts.add(spot.x());
             }
@@ -212,11 +214,11 @@ public final class LargestRectangle {
     }
 
     /** Inside spans between two lines that no corner lies strictly between. */
-    private static List<double[]> slab(List<Spot> turned, double from, double to) {
+    private static List<double[]> slab(List<Point> turned, double from, double to) {
         List<double[]> edges = new ArrayList<>();
         double middle = (from + to) / 2;
-        Spot b = turned.get(turned.size() - 1);
-        for (Spot a : turned) {
+        Point b = turned.get(turned.size() - 1);
+        for (Point a : turned) {
             if ((a.x() > middle) != (b.x() > middle)) {
                 double slope = (b.y() - a.y()) / (b.x() - a.x());
                 edges.add(new double[] {

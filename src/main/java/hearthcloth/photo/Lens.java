@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 /**
  * How the lens bends straight lines: a place that should lie at radius r from the middle (half the diagonal being one)
  * lies at r (1 - kappa r²). Positive kappa is barrel distortion. This is the usual first term of radial distortion
@@ -9,7 +11,7 @@ package hearthcloth.photo;
  * @param unit half the picture's diagonal, in pixels
  * @param deviation standard deviation of kappa as estimated
  */
-record Lens(Spot middle, double unit, double kappa, double deviation) {
+record Lens(Point middle, double unit, double kappa, double deviation) {
 
     /** Newton's rounds when a place is straightened: to a thousandth of a pixel for any kappa a telephone has. */
     private static final int ROUNDS = 4;
@@ -17,7 +19,7 @@ record Lens(Spot middle, double unit, double kappa, double deviation) {
     /** What is assumed before looking: none, give or take 2 % at the corners (phones, from memory: about 1 %). */
     static Lens unknown(Picture picture) {
         return new Lens(
-                new Spot(picture.width / 2.0, picture.height / 2.0),
+                new Point(picture.width / 2.0, picture.height / 2.0),
                 Math.hypot(picture.width, picture.height) / 2,
                 0,
                 0.02);
@@ -27,7 +29,7 @@ record Lens(Spot middle, double unit, double kappa, double deviation) {
         return new Lens(middle, unit, newKappa, newDeviation);
     }
 
-    Spot straight(Spot raw) {
+    Point straight(Point raw) {
         double x = (raw.x() - middle.x()) / unit;
         double y = (raw.y() - middle.y()) / unit;
         double goal = Math.hypot(x, y);
@@ -39,7 +41,7 @@ record Lens(Spot middle, double unit, double kappa, double deviation) {
         return middle.plus(x * stretch, y * stretch);
     }
 
-    Spot bent(Spot straight) {
+    Point bent(Point straight) {
         double x = (straight.x() - middle.x()) / unit;
         double y = (straight.y() - middle.y()) / unit;
         double shrink = unit * (1 - kappa * (x * x + y * y));

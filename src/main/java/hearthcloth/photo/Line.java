@@ -1,23 +1,25 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.List;
 
 /** A straight line: a place on it and its direction (a unit vector). */
-record Line(Spot at, double dx, double dy) {
+record Line(Point at, double dx, double dy) {
 
-    static Line through(Spot a, Spot b) {
+    static Line through(Point a, Point b) {
         double length = Math.max(1e-9, a.to(b));
         return new Line(a.towards(b, 0.5), (b.x() - a.x()) / length, (b.y() - a.y()) / length);
     }
 
     /** Least squares of the distances to it. */
-    static Line fitted(List<Spot> spots) {
+    static Line fitted(List<Point> spots) {
         double[] even = new double[spots.size()];
         java.util.Arrays.fill(even, 1);
         return fitted(spots, even);
     }
 
-    static Line fitted(List<Spot> spots, double[] weights) {
+    static Line fitted(List<Point> spots, double[] weights) {
         double sum = 0;
         double mx = 0;
         double my = 0;
@@ -39,15 +41,15 @@ record Line(Spot at, double dx, double dy) {
             yy += weights[i] * y * y;
         }
         double angle = 0.5 * Math.atan2(2 * xy, xx - yy);
-        return new Line(new Spot(mx, my), Math.cos(angle), Math.sin(angle));
+        return new Line(new Point(mx, my), Math.cos(angle), Math.sin(angle));
     }
 
     /** Signed distance; positive to the right of the direction, with y down. */
-    double off(Spot spot) {
+    double off(Point spot) {
         return dx * (spot.y() - at.y()) - dy * (spot.x() - at.x());
     }
 
-    double[] offs(List<Spot> spots) {
+    double[] offs(List<Point> spots) {
         return spots.stream().mapToDouble(this::off).toArray();
     }
 
@@ -56,7 +58,7 @@ record Line(Spot at, double dx, double dy) {
         return new Line(at.plus(-dy * by, dx * by), dx, dy);
     }
 
-    double along(Spot spot) {
+    double along(Point spot) {
         return dx * (spot.x() - at.x()) + dy * (spot.y() - at.y());
     }
 
@@ -66,7 +68,7 @@ record Line(Spot at, double dx, double dy) {
     }
 
     /** Where the two cross; far away when they are nearly parallel. */
-    Spot crossing(Line other) {
+    Point crossing(Line other) {
         double sine = sine(other);
         double safe = Math.abs(sine) < 1e-6 ? Math.copySign(1e-6, sine) : sine;
         double t = ((other.at.x() - at.x()) * other.dy - (other.at.y() - at.y()) * other.dx) / safe;

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import hearthcloth.colour.Lab;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -62,7 +64,7 @@ final class Neighbours {
     }
 
     private Lab colour(Blob blob) {
-        List<Spot> outline = IntStream.range(0, blob.rim().size() / EVERY)
+        List<Point> outline = IntStream.range(0, blob.rim().size() / EVERY)
                 .mapToObj(i -> blob.rim().get(i * EVERY))
                 .toList();
         return Interior.of(outline, coarse, ground).colour();

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.Arrays;
 import java.util.List;
 
@@ -33,9 +35,9 @@ final class Occupied {
         }
     }
 
-    private void fill(List<Spot> rim, int mark) {
-        double top = rim.stream().mapToDouble(Spot::y).min().orElse(0) / step;
-        double low = rim.stream().mapToDouble(Spot::y).max().orElse(0) / step;
+    private void fill(List<Point> rim, int mark) {
+        double top = rim.stream().mapToDouble(Point::y).min().orElse(0) / step;
+        double low = rim.stream().mapToDouble(Point::y).max().orElse(0) / step;
         for (int y = (int) Math.max(0, top); y <= Math.min(height - 1, low); y++) {
             double[] cuts = crossings(rim, y + 0.51);
             for (int i = 0; i + 1 < cuts.length; i += 2) {
@@ -46,11 +48,11 @@ final class Occupied {
         }
     }
 
-    private double[] crossings(List<Spot> rim, double y) {
+    private double[] crossings(List<Point> rim, double y) {
         double[] cuts = new double[rim.size()];
         int n = 0;
-        Spot before = rim.get(rim.size() - 1);
-        for (Spot spot : rim) {
+        Point before = rim.get(rim.size() - 1);
+        for (Point spot : rim) {
             double a = before.y() / step;
             double b = spot.y() / step;
             if ((a > y) != (b > y)) {

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.List;
 
 /**
@@ -9,7 +11,7 @@ import java.util.List;
  * @param picture the same corners in pixels of the upright picture
  * @param sides side i runs from corner i to the next
  */
-public record Outline(List<Spot> floor, List<Spot> picture, List<Measured> sides) {
+public record Outline(List<Point> floor, List<Point> picture, List<Measured> sides) {
 
     public Outline {
         floor = List.copyOf(floor);

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.List;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
@@ -21,7 +23,7 @@ final class Overlap {
     }
 
     /** By way of a buffer of nought, which mends a rim that touches itself. */
-    private static Geometry shape(List<Spot> corners) {
+    private static Geometry shape(List<Point> corners) {
         Coordinate[] ring = Stream.concat(corners.stream(), corners.stream().limit(1))
                 .map(spot -> new Coordinate(spot.x(), spot.y()))
                 .toArray(Coordinate[]::new);

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -146,9 +148,9 @@ public final class Overlay {
         return Stream.concat(shared, own).toList();
     }
 
-    private void outlined(List<Spot> corners, Color colour, float[] dash) {
+    private void outlined(List<Point> corners, Color colour, float[] dash) {
         Path2D path = new Path2D.Double();
-        for (Spot spot : corners) {
+        for (Point spot : corners) {
             if (path.getCurrentPoint() == null) {
                 path.moveTo(spot.x() * scale, spot.y() * scale);
             } else {
@@ -168,7 +170,7 @@ public final class Overlay {
     }
 
     private void label(Piece piece) {
-        Spot middle = read.scale().inPicture(piece.usable().middle());
+        Point middle = read.scale().inPicture(piece.usable().middle());
         LargestRectangle.Box box = piece.usable();
         String size = ruler.number(length(Math.max(box.width(), box.height())), Rounding.DOWN) + " × "
                 + ruler.write(length(Math.min(box.width(), box.height())), Rounding.DOWN);

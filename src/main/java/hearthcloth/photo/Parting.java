@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,25 +32,25 @@ final class Parting {
         this.ground = ground;
     }
 
-    private record Cut(List<Spot> one, List<Spot> two, double length) {}
+    private record Cut(List<Point> one, List<Point> two, double length) {}
 
     /**
      * The parts of a shape, one or more.
      *
      * @param corners in raw pixels
      */
-    List<List<Spot>> of(List<Spot> corners) {
-        boolean compact = Math.abs(Shapes.signedArea(corners)) > Blob.COMPACT * Shapes.hullArea(corners);
+    List<List<Point>> of(List<Point> corners) {
+        boolean compact = Math.abs(Shapes.signedArea(corners)) > Blob.COMPACT * Hulls.hullArea(corners);
         Optional<Cut> cut = compact ? Optional.empty() : best(corners);
         if (cut.isEmpty()) {
             return List.of(corners);
         }
-        List<List<Spot>> parts = new ArrayList<>(of(cut.get().one()));
+        List<List<Point>> parts = new ArrayList<>(of(cut.get().one()));
         parts.addAll(of(cut.get().two()));
         return parts;
     }
 
-    private Optional<Cut> best(List<Spot> corners) {
+    private Optional<Cut> best(List<Point> corners) {
         int n = corners.size();
         double sign = Math.signum(Shapes.signedArea(corners));
         Cut best = null;
@@ -68,22 +70,22 @@ final class Parting {
         return Optional.ofNullable(best);
     }
 
-    private static boolean isHollow(List<Spot> corners, int i, double sign) {
+    private static boolean isHollow(List<Point> corners, int i, double sign) {
         int n = corners.size();
         Line in = Line.through(corners.get(Math.floorMod(i - 1, n)), corners.get(i));
         Line out = Line.through(corners.get(i), corners.get((i + 1) % n));
         return sign * in.sine(out) < -HOLLOW || in.dx() * out.dx() + in.dy() * out.dy() < -0.9;
     }
 
-    private static List<Spot> part(List<Spot> corners, int from, int to) {
-        List<Spot> out = new ArrayList<>();
+    private static List<Point> part(List<Point> corners, int from, int to) {
+        List<Point> out = new ArrayList<>();
         for (int i = from; i <= to; i++) {
             out.add(corners.get(i % corners.size()));
         }
         return out;
     }
 
-    private boolean isTwo(Cut cut, List<Spot> whole) {
+    private boolean isTwo(Cut cut, List<Point> whole) {
         double one = Math.abs(Shapes.signedArea(cut.one));
         double two = Math.abs(Shapes.signedArea(cut.two));
         double root = Math.sqrt(Math.min(one, two));
@@ -102,12 +104,12 @@ final class Parting {
     }
 
     /** A part as a shape of its own: its rim in steps of a coarse pixel. */
-    Blob blob(List<Spot> part) {
-        List<Spot> rim = new ArrayList<>();
+    Blob blob(List<Point> part) {
+        List<Point> rim = new ArrayList<>();
         boolean cutOff = false;
         for (int i = 0; i < part.size(); i++) {
-            Spot a = part.get(i);
-            Spot b = part.get((i + 1) % part.size());
+            Point a = part.get(i);
+            Point b = part.get((i + 1) % part.size());
             int steps = (int) Math.max(1, a.to(b) / coarse.step);
             for (int s = 0; s < steps; s++) {
                 rim.add(a.towards(b, (double) s / steps));

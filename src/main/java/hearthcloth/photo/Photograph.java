@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
 import java.awt.image.BufferedImage;
@@ -121,7 +123,7 @@ public final class Photograph {
             for (int u = 0; u < pixels; u++) {
                 double x = ((u + 0.5) / pixels - 0.5) * sideMm;
                 double y = ((v + 0.5) / pixels - 0.5) * sideMm;
-                Spot at = scale.inPicture(box.middle().plus(x * cos - y * sin, x * sin + y * cos));
+                Point at = scale.inPicture(box.middle().plus(x * cos - y * sin, x * sin + y * cos));
                 double[] rgb = new double[3];
                 picture.add(at.x(), at.y(), 1, rgb);
                 for (int c = 0; c < 3; c++) {
@@ -185,20 +187,20 @@ public final class Photograph {
         Interior paper = Interior.of(shrunk(scale.sheetInPicture(), shrink), coarse, ground);
         Interior cloth = Interior.of(shrunk(outline.picture(), shrink), coarse, ground);
         if (cloth.colour().equals(Lab.BLACK)) { // Too narrow in this picture to have an inside: its middle, then.
-            Spot middle =
+            Point middle =
                     scale.inPicture(LargestRectangle.inside(outline.floor()).middle());
             cloth = Interior.of(around(shrunk(List.of(middle), shrink).get(0), 3.0 * coarse.step), coarse, ground);
         }
         return Look.of(cloth, new Daylight(sheet.white() ? paper.colour() : Daylight.PAPER, paper.ground()));
     }
 
-    private static List<Spot> around(Spot middle, double far) {
+    private static List<Point> around(Point middle, double far) {
         return List.of(middle.plus(-far, -far), middle.plus(far, -far), middle.plus(far, far), middle.plus(-far, far));
     }
 
-    private static List<Spot> shrunk(List<Spot> corners, double shrink) {
+    private static List<Point> shrunk(List<Point> corners, double shrink) {
         return corners.stream()
-                .map(c -> new Spot(c.x() * shrink, c.y() * shrink))
+                .map(c -> new Point(c.x() * shrink, c.y() * shrink))
                 .toList();
     }
 
@@ -222,15 +224,15 @@ public final class Photograph {
     private record Inside(Lab mean, double spread, int count) {}
 
     /** The colours inside an outline, a little way in from its rim. */
-    private Inside inside(List<Spot> corners, double shrink) {
-        List<Spot> polygon = shrunk(corners, shrink);
+    private Inside inside(List<Point> corners, double shrink) {
+        List<Point> polygon = shrunk(corners, shrink);
         double[] sum = new double[4];
         int count = 0;
         double[] lab = new double[3];
-        int low = (int) polygon.stream().mapToDouble(Spot::y).min().orElse(0);
-        int high = (int) polygon.stream().mapToDouble(Spot::y).max().orElse(0);
-        int left = (int) polygon.stream().mapToDouble(Spot::x).min().orElse(0);
-        int right = (int) polygon.stream().mapToDouble(Spot::x).max().orElse(0);
+        int low = (int) polygon.stream().mapToDouble(Point::y).min().orElse(0);
+        int high = (int) polygon.stream().mapToDouble(Point::y).max().orElse(0);
+        int left = (int) polygon.stream().mapToDouble(Point::x).min().orElse(0);
+        int right = (int) polygon.stream().mapToDouble(Point::x).max().orElse(0);
         for (int y = Math.max(0, low); y <= Math.min(picture.height - 1, high); y++) {
             for (int x = Math.max(0, left); x <= Math.min(picture.width - 1, right); x++) {
                 if (wellInside(polygon, x + 0.5, y + 0.5)) {
@@ -250,7 +252,7 @@ public final class Photograph {
         return new Inside(mean, Math.sqrt(Math.max(0, squares)), count);
     }
 
-    private static boolean wellInside(List<Spot> polygon, double x, double y) {
+    private static boolean wellInside(List<Point> polygon, double x, double y) {
         return Shapes.inside(polygon, x - 3, y)
                 && Shapes.inside(polygon, x + 3, y)
                 && Shapes.inside(polygon, x, y - 3)

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -52,9 +54,9 @@ final class Pieces {
         return List.copyOf(numbered);
     }
 
-    private static Spot top(Piece piece) {
+    private static Point top(Piece piece) {
         return piece.outline().picture().stream()
-                .min(Comparator.comparingDouble(Spot::y))
+                .min(Comparator.comparingDouble(Point::y))
                 .orElseThrow();
     }
 
@@ -72,7 +74,7 @@ final class Pieces {
     private Piece piece(Blob blob, Traced traced, Daylight light, double sharpest) {
         Interior interior = Interior.of(traced.corners(), coarse, ground);
         double doubtful = interior.figured() ? FIGURED : 1;
-        List<Spot> corners = traced.corners();
+        List<Point> corners = traced.corners();
         List<Measured> sides = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
             sides.add(scale.measured(
@@ -113,14 +115,14 @@ final class Pieces {
                 LargestRectangle.inside(traced.inset(insets, scale.plane().lens()).stream()
                         .map(scale::onFloor)
                         .toList());
-        List<Spot> c = box.corners().stream().map(scale::inPicture).toList();
+        List<Point> c = box.corners().stream().map(scale::inPicture).toList();
         double taken =
                 2 * insets.stream().mapToDouble(Double::doubleValue).average().orElse(0) / scale.pixelsPerMm(c.get(0));
         return box.shrunk(further(taken, c.get(0), c.get(1)), further(taken, c.get(1), c.get(2)));
     }
 
     /** What is to be taken off a length besides what was: the two errors do not hang together. */
-    private double further(double takenMm, Spot a, Spot b) {
+    private double further(double takenMm, Point a, Point b) {
         return SURE * scale.seenDeviation(a, b, takenMm / SURE) - takenMm;
     }
 }

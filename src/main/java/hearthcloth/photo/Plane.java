@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,38 +16,38 @@ final class Plane {
     private final Homography toFloor;
     private final Homography toPicture;
 
-    private Plane(Lens lens, List<Spot> straightCorners, List<Spot> floor) {
+    private Plane(Lens lens, List<Point> straightCorners, List<Point> floor) {
         this.lens = lens;
         toFloor = Homography.of(straightCorners, floor);
         toPicture = Homography.of(floor, straightCorners);
     }
 
     /** @param corners of the sheet in raw pixels, matching (0,0), (w,0), (w,h), (0,h) */
-    static Plane of(Lens lens, List<Spot> corners, double widthMm, double heightMm) {
+    static Plane of(Lens lens, List<Point> corners, double widthMm, double heightMm) {
         return new Plane(lens, corners.stream().map(lens::straight).toList(), rectangle(widthMm, heightMm));
     }
 
-    static List<Spot> rectangle(double width, double height) {
-        return List.of(new Spot(0, 0), new Spot(width, 0), new Spot(width, height), new Spot(0, height));
+    static List<Point> rectangle(double width, double height) {
+        return List.of(new Point(0, 0), new Point(width, 0), new Point(width, height), new Point(0, height));
     }
 
     Lens lens() {
         return lens;
     }
 
-    Spot floor(Spot raw) {
+    Point floor(Point raw) {
         return toFloor.map(lens.straight(raw));
     }
 
-    Spot raw(Spot floor) {
+    Point raw(Point floor) {
         return lens.bent(toPicture.map(floor));
     }
 
     /** Pixels to a millimetre at a raw place, the finer direction of the two counting less: root of the area ratio. */
-    double pixelsPerMm(Spot raw) {
-        Spot at = floor(raw);
-        Spot right = floor(raw.plus(1, 0));
-        Spot below = floor(raw.plus(0, 1));
+    double pixelsPerMm(Point raw) {
+        Point at = floor(raw);
+        Point right = floor(raw.plus(1, 0));
+        Point below = floor(raw.plus(0, 1));
         double area =
                 Math.abs((right.x() - at.x()) * (below.y() - at.y()) - (right.y() - at.y()) * (below.x() - at.x()));
         return 1 / Math.sqrt(Math.max(1e-12, area));
@@ -57,13 +59,13 @@ final class Plane {
      *
      * @param cornerDeviation of the sheet's corners, in pixels
      */
-    static List<Plane> variants(Lens lens, List<Spot> corners, Sheet sheet, Turned size, double cornerDeviation) {
+    static List<Plane> variants(Lens lens, List<Point> corners, Sheet sheet, Turned size, double cornerDeviation) {
         List<Plane> out = new ArrayList<>();
         out.add(of(lens, corners, size.width(), size.height()));
         for (int i = 0; i < 8; i++) {
-            List<Spot> moved = new ArrayList<>(corners);
-            Spot corner = corners.get(i / 2);
-            Spot towards = corners.get(Math.floorMod(i / 2 + (i % 2 == 0 ? 1 : -1), 4));
+            List<Point> moved = new ArrayList<>(corners);
+            Point corner = corners.get(i / 2);
+            Point towards = corners.get(Math.floorMod(i / 2 + (i % 2 == 0 ? 1 : -1), 4));
             moved.set(i / 2, corner.towards(towards, cornerDeviation / corner.to(towards)));
             out.add(of(lens, moved, size.width(), size.height()));
         }

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.Arrays;
 import java.util.List;
 
@@ -43,20 +45,20 @@ final class RimMap {
     }
 
     /** The share of a line that shows, between two places. */
-    double shown(Spot from, Spot to) {
+    double shown(Point from, Point to) {
         double length = from.to(to);
         double nx = -(to.y() - from.y()) / length;
         double ny = (to.x() - from.x()) / length;
         int count = 0;
         int n = (int) Math.max(1, length);
         for (int i = 0; i < n; i++) {
-            Spot at = from.towards(to, (i + 0.5) / n);
+            Point at = from.towards(to, (i + 0.5) / n);
             count += shows(at, nx, ny) ? 1 : 0;
         }
         return (double) count / n;
     }
 
-    private boolean shows(Spot at, double nx, double ny) {
+    private boolean shows(Point at, double nx, double ny) {
         double normal = Math.atan2(ny, nx);
         for (double t = -NEAR; t <= NEAR; t += 0.5) {
             double x = at.x() + t * nx;
@@ -72,7 +74,7 @@ final class RimMap {
     }
 
     /** The share that shows of what would be the side's continuation past {@code to}. */
-    double beyond(Spot from, Spot to) {
+    double beyond(Point from, Point to) {
         double length = from.to(to);
         return shown(from.towards(to, 1 + PAST / length), from.towards(to, 1 + Math.max(BEYOND, 3 * PAST / length)));
     }

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,10 +45,10 @@ final class Rims {
     record Rim(Line line, double fringe, Strip strip) {}
 
     /** @param moved the farthest that a side has moved, in pixels */
-    record Laid(List<Spot> corners, List<Rim> rims, double moved) {
+    record Laid(List<Point> corners, List<Rim> rims, double moved) {
 
         /** Paper that hardly differs from the ground: its rim is known, and not by colours. */
-        static Laid faint(List<Spot> corners) {
+        static Laid faint(List<Point> corners) {
             return new Laid(corners, List.of(), 0);
         }
 
@@ -66,7 +68,7 @@ final class Rims {
     }
 
     /** Lays all sides, again from where they came to lie while they move; colours are learnt again when they moved far. */
-    Laid of(List<Spot> rough, int own, Lens lens) {
+    Laid of(List<Point> rough, int own, Lens lens) {
         Telling telling = Telling.of(light, occupied, rough, own, reach);
         Laid laid = once(rough, telling, lens);
         for (int round = 0; round < 3 && laid.moved() > 1.5; round++) {
@@ -76,13 +78,13 @@ final class Rims {
         return laid;
     }
 
-    private Laid once(List<Spot> corners, Telling telling, Lens lens) {
+    private Laid once(List<Point> corners, Telling telling, Lens lens) {
         int outwards = Shapes.signedArea(corners) > 0 ? -1 : 1;
         List<Rim> rims = new ArrayList<>();
         double moved = 0;
         for (int i = 0; i < corners.size(); i++) {
-            Spot a = lens.straight(corners.get(i));
-            Spot b = lens.straight(corners.get((i + 1) % corners.size()));
+            Point a = lens.straight(corners.get(i));
+            Point b = lens.straight(corners.get((i + 1) % corners.size()));
             Strip strip = new Strip(telling, a, b, outwards, lens, reach);
             double[] ends = strip.best(SOLID);
             moved = Math.max(moved, Math.max(Math.abs(ends[0]), Math.abs(ends[1])));

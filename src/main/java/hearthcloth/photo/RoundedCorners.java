@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.Arrays;
 
 /**
@@ -24,13 +26,13 @@ final class RoundedCorners {
 
     private final Picture picture;
     private final Plane plane;
-    private final Spot corner;
+    private final Point corner;
     private final double right;
     private final double below;
     private final double[] in;
     private final double[] out;
 
-    private RoundedCorners(Picture picture, Plane plane, Spot corner) {
+    private RoundedCorners(Picture picture, Plane plane, Point corner) {
         this.picture = picture;
         this.plane = plane;
         this.corner = corner;
@@ -101,7 +103,7 @@ final class RoundedCorners {
     }
 
     private void add(double u, double v, double weight, double[] sum) {
-        Spot at = plane.raw(corner.plus(right * u, below * v));
+        Point at = plane.raw(corner.plus(right * u, below * v));
         picture.add(at.x(), at.y(), weight, sum);
     }
 }

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.List;
 
@@ -47,22 +49,22 @@ public final class Scale {
     }
 
     /** The sheet's corners in the picture. */
-    public List<Spot> sheetInPicture() {
+    public List<Point> sheetInPicture() {
         return found.corners();
     }
 
     /** Where a place of the picture lies on the floor, in millimetres. */
-    public Spot onFloor(Spot picturePlace) {
+    public Point onFloor(Point picturePlace) {
         return plane().floor(picturePlace);
     }
 
     /** Where a place on the floor shows in the picture, in pixels. */
-    public Spot inPicture(Spot floorPlace) {
+    public Point inPicture(Point floorPlace) {
         return plane().raw(floorPlace);
     }
 
     /** The picture's resolution at a place. */
-    public double pixelsPerMm(Spot picturePlace) {
+    public double pixelsPerMm(Point picturePlace) {
         return plane().pixelsPerMm(picturePlace);
     }
 
@@ -74,38 +76,38 @@ public final class Scale {
         return Math.hypot(found.size().width(), found.size().height());
     }
 
-    Spot sheetMiddle() {
-        return new Spot(found.size().width() / 2, found.size().height() / 2);
+    Point sheetMiddle() {
+        return new Point(found.size().width() / 2, found.size().height() / 2);
     }
 
     /** Measures an outline whose corners the maker has put where she wants them, in pixels of the picture. */
-    public Outline byHand(List<Spot> corners) {
+    public Outline byHand(List<Point> corners) {
         List<Measured> sides = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
-            Spot a = corners.get(i);
-            Spot b = corners.get((i + 1) % corners.size());
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
             double own = BY_HAND_PIXELS * Math.sqrt(2) / pixelsPerMm(a.towards(b, 0.5));
             sides.add(measured(a, b, own));
         }
         return outline(corners, sides);
     }
 
-    Outline outline(List<Spot> corners, List<Measured> sides) {
+    Outline outline(List<Point> corners, List<Measured> sides) {
         return new Outline(corners.stream().map(this::onFloor).toList(), corners, sides);
     }
 
     /** @param ownMm deviation of this length from how well its own ends were seen */
-    Measured measured(Spot a, Spot b, double ownMm) {
+    Measured measured(Point a, Point b, double ownMm) {
         double length = onFloor(a).to(onFloor(b));
         return Measured.mm(length, deviation(a, b, ownMm, planes.size()));
     }
 
     /** One standard deviation without the sheet's own tolerance: what the picture leaves open. */
-    double seenDeviation(Spot a, Spot b, double ownMm) {
+    double seenDeviation(Point a, Point b, double ownMm) {
         return deviation(a, b, ownMm, planes.size() - 2);
     }
 
-    private double deviation(Spot a, Spot b, double ownMm, int count) {
+    private double deviation(Point a, Point b, double ownMm, int count) {
         double length = onFloor(a).to(onFloor(b));
         double squares = ownMm * ownMm + Math.pow(CLOTH_SHARE * length, 2) + 2 * CLOTH_MM * CLOTH_MM;
         for (Plane plane : planes.subList(1, count)) {

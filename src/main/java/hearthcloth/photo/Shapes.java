@@ -1,60 +1,39 @@
 package hearthcloth.photo;
 
-import java.util.List;
-import java.util.stream.Stream;
-import org.locationtech.jts.algorithm.ConvexHull;
-import org.locationtech.jts.algorithm.InteriorPointArea;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
+import hearthcloth.geometry.Point;
 
-/** Small plane geometry that reading shares: areas, crossings, a symmetric inverse. */
+import java.util.List;
+
+/** Measures of polygons given by their corners in order: area, perimeter, what lies inside, how far off a rim a place is. */
 final class Shapes {
 
     private Shapes() {}
 
     /** Positive when the corners go round clockwise as seen with y down. */
-    static double signedArea(List<Spot> corners) {
+    static double signedArea(List<Point> corners) {
         double twice = 0;
-        Spot before = corners.get(corners.size() - 1);
-        for (Spot spot : corners) {
+        Point before = corners.get(corners.size() - 1);
+        for (Point spot : corners) {
             twice += before.x() * spot.y() - spot.x() * before.y();
             before = spot;
         }
         return twice / 2;
     }
 
-    /** A place inside, far from the rim where it can be; the first corner of what has no inside. */
-    static Spot inner(List<Spot> corners) {
-        Coordinate[] ring = Stream.concat(corners.stream(), Stream.of(corners.get(0)))
-                .map(s -> new Coordinate(s.x(), s.y()))
-                .toArray(Coordinate[]::new);
-        if (ring.length < 4) {
-            return corners.get(0);
-        }
-        Coordinate at = InteriorPointArea.getInteriorPoint(new GeometryFactory().createPolygon(ring));
-        return at == null ? corners.get(0) : new Spot(at.x, at.y);
-    }
-
-    /** Area of the convex hull. */
-    static double hullArea(List<Spot> spots) {
-        Coordinate[] at = spots.stream().map(s -> new Coordinate(s.x(), s.y())).toArray(Coordinate[]::new);
-        return new ConvexHull(at, new GeometryFactory()).getConvexHull().getArea();
-    }
-
-    static double perimeter(List<Spot> corners) {
+    static double perimeter(List<Point> corners) {
         double sum = 0;
-        Spot before = corners.get(corners.size() - 1);
-        for (Spot spot : corners) {
+        Point before = corners.get(corners.size() - 1);
+        for (Point spot : corners) {
             sum += before.to(spot);
             before = spot;
         }
         return sum;
     }
 
-    static boolean inside(List<Spot> corners, double x, double y) {
+    static boolean inside(List<Point> corners, double x, double y) {
         boolean in = false;
-        Spot b = corners.get(corners.size() - 1);
-        for (Spot a : corners) {
+        Point b = corners.get(corners.size() - 1);
+        for (Point a : corners) {
             if ((a.y() > y) != (b.y() > y) && x < (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y()) + a.x()) {
                 in = !in;
             }
@@ -64,7 +43,7 @@ final class Shapes {
     }
 
     /** Whether a place and those so far off it in four directions are inside. */
-    static boolean wellInside(List<Spot> corners, double x, double y, double inset) {
+    static boolean wellInside(List<Point> corners, double x, double y, double inset) {
         return inside(corners, x, y)
                 && inside(corners, x - inset, y)
                 && inside(corners, x + inset, y)
@@ -73,7 +52,7 @@ final class Shapes {
     }
 
     /** Distance from a place to the line through two others. */
-    static double off(Spot place, Spot a, Spot b) {
+    static double off(Point place, Point a, Point b) {
         double length = a.to(b);
         if (length < 1e-9) {
             return place.to(a);
@@ -82,10 +61,10 @@ final class Shapes {
     }
 
     /** Distance from a place to the nearest side of a polygon. */
-    static double toRim(Spot place, List<Spot> corners) {
+    static double toRim(Point place, List<Point> corners) {
         double least = Double.MAX_VALUE;
-        Spot a = corners.get(corners.size() - 1);
-        for (Spot b : corners) {
+        Point a = corners.get(corners.size() - 1);
+        for (Point b : corners) {
             double along = (place.x() - a.x()) * (b.x() - a.x()) + (place.y() - a.y()) * (b.y() - a.y());
             double length = a.to(b);
             double share = length < 1e-9 ? 0 : Math.max(0, Math.min(1, along / (length * length)));
@@ -93,21 +72,5 @@ final class Shapes {
             a = b;
         }
         return least;
-    }
-
-    /** Inverse of a symmetric matrix given and returned as xx, xy, xz, yy, yz, zz. */
-    static double[] inverse3(double[] m) {
-        double c0 = m[3] * m[5] - m[4] * m[4];
-        double c1 = m[2] * m[4] - m[1] * m[5];
-        double c2 = m[1] * m[4] - m[2] * m[3];
-        double det = m[0] * c0 + m[1] * c1 + m[2] * c2;
-        return new double[] {
-            c0 / det,
-            c1 / det,
-            c2 / det,
-            (m[0] * m[5] - m[2] * m[2]) / det,
-            (m[1] * m[2] - m[0] * m[4]) / det,
-            (m[0] * m[3] - m[1] * m[1]) / det
-        };
     }
 }

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -130,7 +132,7 @@ final class SheetChoice {
 
     private boolean isOfOneSize(SheetFinder.Found other, SheetFinder.Found found) {
         Plane plane = finder.plane(found);
-        List<Spot> floor = other.corners().stream().map(plane::floor).toList();
+        List<Point> floor = other.corners().stream().map(plane::floor).toList();
         double all = found.size().width() * found.size().height();
         return Math.abs(Math.log(Math.abs(Shapes.signedArea(floor)) / all)) < 2 * SAME_SIZE;
     }

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import hearthcloth.measure.Unit;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -72,7 +74,7 @@ final class SheetFinder {
      * @param corners raw pixels, matching (0,0), (w,0), (w,h), (0,h) of {@code size}
      * @param skew what is left of wrong proportions
      */
-    record Found(int index, List<Spot> corners, Plane.Turned size, double skew, double score, double deviation) {
+    record Found(int index, List<Point> corners, Plane.Turned size, double skew, double score, double deviation) {
 
         /** In square pixels. */
         double area() {
@@ -126,12 +128,12 @@ final class SheetFinder {
                         && RoundedCorners.roundness(picture, plane(found), found.size, radius) >= LEAST_ROUND);
     }
 
-    private static boolean convex(List<Spot> corners) {
+    private static boolean convex(List<Point> corners) {
         double sign = Math.signum(Shapes.signedArea(corners));
         for (int i = 0; i < 4; i++) {
-            Spot a = corners.get(i);
-            Spot b = corners.get((i + 1) % 4);
-            Spot c = corners.get((i + 2) % 4);
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % 4);
+            Point c = corners.get((i + 2) % 4);
             if (sign * ((b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x())) <= 0) {
                 return false;
             }
@@ -150,7 +152,7 @@ final class SheetFinder {
     }
 
     private Found candidate(int index, Traced shape, Sheet sheet) {
-        List<Spot> corners = new ArrayList<>(shape.corners());
+        List<Point> corners = new ArrayList<>(shape.corners());
         if (Shapes.signedArea(corners) < 0) {
             Collections.reverse(corners);
         }
@@ -167,8 +169,8 @@ final class SheetFinder {
         return new Found(index, corners, size, found.skew, score, found.deviation);
     }
 
-    private double skew(List<Spot> corners, Plane.Turned size) {
-        List<Spot> centred = corners.stream()
+    private double skew(List<Point> corners, Plane.Turned size) {
+        List<Point> centred = corners.stream()
                 .map(lens::straight)
                 .map(c -> c.plus(-lens.middle().x(), -lens.middle().y()))
                 .toList();
@@ -181,15 +183,15 @@ final class SheetFinder {
     }
 
     /** Low for plain shapes, and for white paper only if bright and without colour. */
-    private double plainness(List<Spot> corners, boolean white) {
+    private double plainness(List<Point> corners, boolean white) {
         double[] mean = new double[3];
         double squares = 0;
         int count = 0;
         for (int i = 1; i < 12; i++) {
             for (int j = 1; j < 12; j++) {
-                Spot top = corners.get(0).towards(corners.get(1), i / 12.0);
-                Spot low = corners.get(3).towards(corners.get(2), i / 12.0);
-                Spot at = top.towards(low, j / 12.0);
+                Point top = corners.get(0).towards(corners.get(1), i / 12.0);
+                Point low = corners.get(3).towards(corners.get(2), i / 12.0);
+                Point at = top.towards(low, j / 12.0);
                 int x = Math.max(0, Math.min(coarse.width - 1, (int) (at.x() / coarse.step)));
                 int y = Math.max(0, Math.min(coarse.height - 1, (int) (at.y() / coarse.step)));
                 for (int c = 0; c < 3; c++) {

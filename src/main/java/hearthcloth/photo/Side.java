@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,7 +15,7 @@ import java.util.List;
  * @param shift how far off where the steps put it the light puts it, in pixels, see {@link Tone}; positive as {@link Line#off}
  * @param sharpness mean share of the colour change that happens within two pixels, 0 to 1
  */
-record Side(List<Spot> places, List<Double> weights, double shift, double sharpness) {
+record Side(List<Point> places, List<Double> weights, double shift, double sharpness) {
 
     /** Threads shorter than this are not told from softness, in pixels. */
     private static final double SHORT = 1.2;
@@ -60,7 +62,7 @@ record Side(List<Spot> places, List<Double> weights, double shift, double sharpn
 
     /** @param near how far a place may be off the line to agree with it, in pixels */
     Fit fit(Lens lens, double near) {
-        List<Spot> spots = straight(lens);
+        List<Point> spots = straight(lens);
         double[] weight = weights.stream().mapToDouble(Double::doubleValue).toArray();
         Line line = consensus(spots, weight, near);
         double scale = near;
@@ -98,9 +100,9 @@ record Side(List<Spot> places, List<Double> weights, double shift, double sharpn
         return Math.sqrt(Math.max(0, sum / weight));
     }
 
-    List<Spot> straight(Lens lens) {
-        List<Spot> spots = new ArrayList<>(places.size());
-        for (Spot place : places) {
+    List<Point> straight(Lens lens) {
+        List<Point> spots = new ArrayList<>(places.size());
+        for (Point place : places) {
             spots.add(lens.straight(place));
         }
         return spots;
@@ -110,7 +112,7 @@ record Side(List<Spot> places, List<Double> weights, double shift, double sharpn
         return line.dx() * like.dx() + line.dy() * like.dy() < 0 ? new Line(line.at(), -line.dx(), -line.dy()) : line;
     }
 
-    private static double scatter(List<Spot> spots, double[] used, Line line) {
+    private static double scatter(List<Point> spots, double[] used, Line line) {
         double sum = 0;
         double weight = 1e-9;
         for (int i = 0; i < used.length; i++) {
@@ -122,7 +124,7 @@ record Side(List<Spot> places, List<Double> weights, double shift, double sharpn
     }
 
     /** The line through two of the places with which most of the others agree, tried at fixed distances apart. */
-    private static Line consensus(List<Spot> spots, double[] weight, double near) {
+    private static Line consensus(List<Point> spots, double[] weight, double near) {
         int n = spots.size();
         Line best = Line.through(spots.get(0), spots.get(n - 1));
         double most = -1;

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -58,7 +60,7 @@ final class Sides {
     }
 
     /** The sides of a polygon given by its corners in raw pixels; side i runs from corner i to the next. */
-    List<Side> of(List<Spot> corners) {
+    List<Side> of(List<Point> corners) {
         int outside = Shapes.signedArea(corners) > 0 ? -1 : 1;
         List<Side> sides = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
@@ -67,7 +69,7 @@ final class Sides {
         return sides;
     }
 
-    private Side side(Spot a, Spot b, int outside) {
+    private Side side(Point a, Point b, int outside) {
         double length = a.to(b);
         double skip = Math.min(length / 4, Math.max(3, Math.max(reach * 0.6, length * 0.08)));
         int count = (int) Math.max(4, Math.min(220, (length - 2 * skip) / 1.5));
@@ -75,14 +77,14 @@ final class Sides {
         double dy = (b.y() - a.y()) / length;
         double nx = -dy * outside;
         double ny = dx * outside;
-        List<Spot> places = new ArrayList<>();
+        List<Point> places = new ArrayList<>();
         List<Double> weights = new ArrayList<>();
         double sharp = 0;
         List<Double> further = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            Spot on = a.towards(b, (skip + (length - 2 * skip) * i / (count - 1)) / length);
+            Point on = a.towards(b, (skip + (length - 2 * skip) * i / (count - 1)) / length);
             double phase = i * GOLDEN % 1 - 0.5;
-            Spot at = on.plus(phase * nx, phase * ny);
+            Point at = on.plus(phase * nx, phase * ny);
             if (!picture.holds(at.x(), at.y(), reach + 2)) {
                 continue;
             }
@@ -119,7 +121,7 @@ final class Sides {
         return TONED * Math.max(0, 2 * sharpness - 1) * further.get(further.size() / 2);
     }
 
-    private void read(Spot at, double dx, double dy, double nx, double ny) {
+    private void read(Point at, double dx, double dy, double nx, double ny) {
         for (int t = -reach; t <= reach; t++) {
             double[] sum = profile[t + reach];
             Arrays.fill(sum, 0);

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import boofcv.alg.filter.binary.BinaryImageOps;
 import boofcv.alg.filter.binary.Contour;
 import boofcv.struct.ConnectRule;
@@ -41,7 +43,7 @@ final class Standouts {
     static List<Blob> on(Coarse coarse, Ground ground) {
         Standouts standouts = new Standouts(coarse, ground);
         List<double[]> inverses = ground.kinds().stream()
-                .map(kind -> Shapes.inverse3(standouts.covariance(kind)))
+                .map(kind -> inverse3(standouts.covariance(kind)))
                 .toList();
         IntStream.range(0, coarse.height).parallel().forEach(y -> standouts.mark(y, inverses));
         return standouts.blobs();
@@ -199,12 +201,12 @@ final class Standouts {
     private List<Blob> followed(GrayU8 shapes, int left, int top) {
         List<Blob> blobs = new ArrayList<>();
         for (Contour contour : BinaryImageOps.contour(shapes, ConnectRule.FOUR, null)) {
-            List<Spot> rim = new ArrayList<>();
+            List<Point> rim = new ArrayList<>();
             boolean cutOff = false;
             for (var p : contour.external) {
                 int x = left + p.x;
                 int y = top + p.y;
-                rim.add(new Spot((x + 0.5) * coarse.step, (y + 0.5) * coarse.step));
+                rim.add(new Point((x + 0.5) * coarse.step, (y + 0.5) * coarse.step));
                 cutOff |= x <= 1 || y <= 1 || x >= coarse.width - 2 || y >= coarse.height - 2;
             }
             if (rim.size() >= 30) {
@@ -225,5 +227,21 @@ final class Standouts {
             core = grown;
         }
         return core;
+    }
+
+    /** Inverse of a symmetric matrix given and returned as xx, xy, xz, yy, yz, zz. */
+    private static double[] inverse3(double[] m) {
+        double c0 = m[3] * m[5] - m[4] * m[4];
+        double c1 = m[2] * m[4] - m[1] * m[5];
+        double c2 = m[1] * m[4] - m[2] * m[3];
+        double det = m[0] * c0 + m[1] * c1 + m[2] * c2;
+        return new double[] {
+            c0 / det,
+            c1 / det,
+            c2 / det,
+            (m[0] * m[5] - m[2] * m[2]) / det,
+            (m[1] * m[2] - m[0] * m[4]) / det,
+            (m[0] * m[3] - m[1] * m[1]) / det
+        };
     }
 }

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -74,7 +76,7 @@ final class Stretches {
         int turn = peak / bins;
         double angle = turn * TURN;
         double off = (peak % bins - middle + 0.5) * BIN;
-        Spot at = new Spot(off * Math.cos(angle), off * Math.sin(angle));
+        Point at = new Point(off * Math.cos(angle), off * Math.sin(angle));
         Line line = new Line(at, -Math.sin(angle), Math.cos(angle));
         List<Integer> near = near(line, angle, 1.5 * NEAR);
         List<Integer> run = longestRun(near, line);

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,8 +26,8 @@ final class Strip {
 
     private final int reach;
 
-    private final Spot a;
-    private final Spot b;
+    private final Point a;
+    private final Point b;
     private final Lens lens;
     private final double nx;
     private final double ny;
@@ -39,7 +41,7 @@ final class Strip {
     private double most;
 
     /** @param outwards the sign that {@link Line#off} has outside the piece */
-    Strip(Telling telling, Spot a, Spot b, int outwards, Lens lens, int reach) {
+    Strip(Telling telling, Point a, Point b, int outwards, Lens lens, int reach) {
         this.a = a;
         this.b = b;
         this.lens = lens;
@@ -58,7 +60,7 @@ final class Strip {
         double[] held = new double[count];
         for (int i = 0; i < count; i++) {
             double share = (skip + (length - 2 * skip) * i / (count - 1)) / length;
-            Spot at = lens.bent(a.towards(b, share));
+            Point at = lens.bent(a.towards(b, share));
             if (!telling.holds(at)) {
                 continue;
             }
@@ -189,16 +191,16 @@ final class Strip {
     }
 
     /** How far outwards of a place of this strip's middle a line runs. */
-    private double outwards(Line line, Spot place, Lens with) {
-        Spot raw = lens.bent(place);
+    private double outwards(Line line, Point place, Lens with) {
+        Point raw = lens.bent(place);
         double here = line.off(with.straight(raw));
         double further = line.off(with.straight(raw.plus(nx, ny)));
         return Math.abs(further - here) < 1e-6 ? 0 : here / (here - further);
     }
 
     Rims.Rim rim(double[] ends) {
-        Spot one = lens.straight(lens.bent(a).plus(ends[0] * nx, ends[0] * ny));
-        Spot two = lens.straight(lens.bent(b).plus(ends[1] * nx, ends[1] * ny));
+        Point one = lens.straight(lens.bent(a).plus(ends[0] * nx, ends[0] * ny));
+        Point two = lens.straight(lens.bent(b).plus(ends[1] * nx, ends[1] * ny));
         double[] mean = aligned(ends);
         int last = reach + 1;
         for (int t = reach + 1; t < mean.length && mean[t] > THREADS; t++) {

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -140,11 +142,11 @@ final class Survey {
 
     private Looked withFaint(Looked looked) {
         Occupied occupied = new Occupied(coarse, looked.blobs, FAR);
-        List<List<Spot>> sheets =
+        List<List<Point>> sheets =
                 new FaintSheet(picture, smooth, looked.lens, occupied).like(sheet, finder(looked.lens));
         List<Blob> blobs = new ArrayList<>(looked.blobs);
         List<Followed> followed = new ArrayList<>(looked.followed);
-        for (List<Spot> corners : sheets) {
+        for (List<Point> corners : sheets) {
             blobs.add(new Parting(coarse, looked.ground).blob(corners));
             followed.add(followed(Rims.Laid.faint(corners)));
         }
@@ -171,7 +173,7 @@ final class Survey {
     private Stream<Seen> parted(Blob blob, Ground on, Lens lens) {
         Parting parting = new Parting(coarse, on);
         Traced whole = simplest(blob, lens);
-        List<List<Spot>> parts = parting.of(whole.corners());
+        List<List<Point>> parts = parting.of(whole.corners());
         return parts.size() == 1
                 ? Stream.of(new Seen(blob, whole))
                 : parts.stream().map(parting::blob).map(part -> new Seen(part, simplest(part, lens)));
@@ -189,7 +191,7 @@ final class Survey {
         Traced best = null;
         double least = Double.MAX_VALUE;
         for (double tolerance : TOLERANCES) {
-            List<Spot> corners = Corners.of(blob.rim(), tolerance * step);
+            List<Point> corners = Corners.of(blob.rim(), tolerance * step);
             if (best != null && corners.size() == best.corners().size()) {
                 continue;
             }

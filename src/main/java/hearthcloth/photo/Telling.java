@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.List;
 
 /**
@@ -39,7 +41,7 @@ final class Telling {
      * @param own its index among the shapes
      * @param near how far the rim may be off, in pixels: nothing is learnt nearer to it, as far as the piece is wide enough
      */
-    static Telling of(EvenLight light, Occupied occupied, List<Spot> corners, int own, double near) {
+    static Telling of(EvenLight light, Occupied occupied, List<Point> corners, int own, double near) {
         float[] in = new float[BINS * BINS * BINS];
         float[] out = new float[BINS * BINS * BINS];
         double inset = near;
@@ -59,11 +61,11 @@ final class Telling {
         return new Telling(light, occupied, own, p);
     }
 
-    private static double learnInside(EvenLight light, List<Spot> corners, double inset, float[] to) {
-        double left = corners.stream().mapToDouble(Spot::x).min().orElse(0);
-        double right = corners.stream().mapToDouble(Spot::x).max().orElse(0);
-        double top = corners.stream().mapToDouble(Spot::y).min().orElse(0);
-        double low = corners.stream().mapToDouble(Spot::y).max().orElse(0);
+    private static double learnInside(EvenLight light, List<Point> corners, double inset, float[] to) {
+        double left = corners.stream().mapToDouble(Point::x).min().orElse(0);
+        double right = corners.stream().mapToDouble(Point::x).max().orElse(0);
+        double top = corners.stream().mapToDouble(Point::y).min().orElse(0);
+        double low = corners.stream().mapToDouble(Point::y).max().orElse(0);
         double stride = Math.max(1, Math.sqrt((right - left) * (low - top) / MOST));
         double[] colour = new double[3];
         double count = 0;
@@ -80,20 +82,20 @@ final class Telling {
     }
 
     private static double learnOutside(
-            EvenLight light, Occupied occupied, List<Spot> corners, int own, double near, float[] to) {
+            EvenLight light, Occupied occupied, List<Point> corners, int own, double near, float[] to) {
         int outwards = Shapes.signedArea(corners) > 0 ? -1 : 1;
         double stride = Math.max(1, Math.sqrt(1.6 * near * Shapes.perimeter(corners) / MOST));
         double[] colour = new double[3];
         double count = 0;
         for (int i = 0; i < corners.size(); i++) {
-            Spot a = corners.get(i);
-            Spot b = corners.get((i + 1) % corners.size());
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
             double length = Math.max(1, a.to(b));
             double nx = -(b.y() - a.y()) / length * outwards;
             double ny = (b.x() - a.x()) / length * outwards;
             for (double s = stride / 2; s < length; s += stride) {
                 for (double t = 0.4 * near; t < 2 * near; t += stride) {
-                    Spot at = a.towards(b, s / length).plus(t * nx, t * ny);
+                    Point at = a.towards(b, s / length).plus(t * nx, t * ny);
                     if (!occupied.byOther(at.x(), at.y(), own) && !Shapes.inside(corners, at.x(), at.y())) {
                         light.at(at.x(), at.y(), colour);
                         put(to, colour, 1, 1);
@@ -145,7 +147,7 @@ final class Telling {
     }
 
     /** Whether a raw place lies in the picture. */
-    boolean holds(Spot at) {
+    boolean holds(Point at) {
         return light.holds(at);
     }
 

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -104,7 +106,7 @@ final class Tiles {
     }
 
     /** Those of which some lies inside one of some shapes, or close by. */
-    boolean[] touching(List<List<Spot>> shapes) {
+    boolean[] touching(List<List<Point>> shapes) {
         boolean[] out = new boolean[spread.length];
         for (int t = 0; t < out.length; t++) {
             out[t] = touches(t, shapes);
@@ -112,9 +114,9 @@ final class Tiles {
         return out;
     }
 
-    private boolean touches(int tile, List<List<Spot>> shapes) {
+    private boolean touches(int tile, List<List<Point>> shapes) {
         double side = TILE * coarse.step;
-        Spot corner = new Spot(tile % across * side, Math.floorDiv(tile, across) * side);
+        Point corner = new Point(tile % across * side, Math.floorDiv(tile, across) * side);
         return IntStream.range(0, 9)
                 .mapToObj(i -> corner.plus(i % 3 * side / 2, Math.floorDiv(i, 3) * side / 2))
                 .anyMatch(at -> shapes.stream().anyMatch(shape -> Shapes.inside(shape, at.x(), at.y())));

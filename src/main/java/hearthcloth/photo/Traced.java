@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -9,7 +11,7 @@ import java.util.stream.IntStream;
  *
  * @param fits one for each side, from corner i to the next; a side too short or too faint has the line through its corners and no share
  */
-record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
+record Traced(List<Point> corners, List<Side> sides, List<Side.Fit> fits) {
 
     private static final double CORNER_COST = 0.02;
     /** How far a place may be off its side and still belong to it, in pixels. */
@@ -49,7 +51,7 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
      * @param near how far a place may be off its side and still belong to it, in pixels
      * @param leash how far a corner may move from where it was, in pixels
      */
-    static Traced of(List<Spot> rough, List<Side> sides, Lens lens, double near, double leash) {
+    static Traced of(List<Point> rough, List<Side> sides, Lens lens, double near, double leash) {
         List<Side.Fit> fits = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {
             Side side = sides.get(i);
@@ -73,11 +75,11 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
      * @param rims how each side was laid
      * @param sides as read in the picture
      */
-    static Traced close(List<Spot> corners, List<Rims.Rim> rims, List<Side> sides, Lens lens) {
+    static Traced close(List<Point> corners, List<Rims.Rim> rims, List<Side> sides, Lens lens) {
         List<Side.Fit> fits = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {
-            Spot a = lens.straight(corners.get(i));
-            Spot b = lens.straight(corners.get((i + 1) % corners.size()));
+            Point a = lens.straight(corners.get(i));
+            Point b = lens.straight(corners.get((i + 1) % corners.size()));
             Side.Fit fit = sides.get(i).isUsable()
                     ? sides.get(i).fit(lens, NEAR)
                     : Side.Fit.unseen(Line.through(a, b), NEAR, BLUNT, 0);
@@ -99,7 +101,7 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
      * How far a line is from one laid straight in the picture, at its worse end. A side that the lens bows crosses the
      * straight line that fits it best at two places; how far off it is there says how far off that line is laid.
      */
-    static double off(Line line, Spot a, Spot b, Lens lens) {
+    static double off(Line line, Point a, Point b, Lens lens) {
         double one = line.off(lens.straight(a.towards(b, BOWED)));
         double two = line.off(lens.straight(a.towards(b, 1 - BOWED)));
         double further = (two - one) * BOWED / (1 - 2 * BOWED);
@@ -112,11 +114,11 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
      * @param lines in straightened pixels
      * @param leash a crossing farther off than this is none: the corner stays
      */
-    static List<Spot> crossings(List<Spot> rough, List<Line> lines, Lens lens, double leash) {
-        List<Spot> corners = new ArrayList<>();
+    static List<Point> crossings(List<Point> rough, List<Line> lines, Lens lens, double leash) {
+        List<Point> corners = new ArrayList<>();
         for (int i = 0; i < rough.size(); i++) {
             Line before = lines.get(Math.floorMod(i - 1, lines.size()));
-            Spot cross = lens.bent(before.crossing(lines.get(i)));
+            Point cross = lens.bent(before.crossing(lines.get(i)));
             corners.add(cross.to(rough.get(i)) < leash ? cross : rough.get(i));
         }
         return corners;
@@ -140,8 +142,8 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
     }
 
     /** The corners when every side lies farther in, by pixels. */
-    List<Spot> inset(List<Double> pixels, Lens lens) {
-        List<Spot> straight = corners.stream().map(lens::straight).toList();
+    List<Point> inset(List<Double> pixels, Lens lens) {
+        List<Point> straight = corners.stream().map(lens::straight).toList();
         double inwards = Math.signum(Shapes.signedArea(straight));
         int n = corners.size();
         List<Line> moved = new ArrayList<>();
@@ -149,7 +151,7 @@ record Traced(List<Spot> corners, List<Side> sides, List<Side.Fit> fits) {
             Line side = Line.through(straight.get(i), straight.get((i + 1) % n));
             moved.add(side.moved(inwards * pixels.get(i)));
         }
-        List<Spot> inset = new ArrayList<>();
+        List<Point> inset = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             inset.add(lens.bent(moved.get(Math.floorMod(i - 1, n)).crossing(moved.get(i))));
         }

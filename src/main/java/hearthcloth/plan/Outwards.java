@@ -1,5 +1,7 @@
 package hearthcloth.plan;
 
+import hearthcloth.wrap.fold.TiedFold;
+
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Layout;
@@ -90,7 +92,7 @@ final class Outwards {
     private Optional<Visible> tied(Size cloth) {
         return ties.computeIfAbsent(cloth, size -> {
             Fit fit = wished.tie().fit(wished.gift(), size, wished.tail().usual(), wished.placing());
-            return fit.holds() ? Optional.of(Visible.of(Fold.of(fit))) : Optional.empty();
+            return fit.holds() ? Optional.of(Visible.of(TiedFold.of(fit))) : Optional.empty();
         });
     }
 

@@ -19,7 +19,7 @@ import hearthcloth.photo.Look;
 import hearthcloth.photo.Measured;
 import hearthcloth.photo.Outline;
 import hearthcloth.photo.Piece;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import hearthcloth.stash.Fabric;
 import java.util.Optional;
 
@@ -231,12 +231,12 @@ final class PhotoCodec {
                 node.get(0).asDouble(), node.get(1).asDouble(), node.get(2).asDouble());
     }
 
-    private static JsonNode spot(Spot spot) {
+    private static JsonNode spot(Point spot) {
         return JsonNodeFactory.instance.arrayNode().add(spot.x()).add(spot.y());
     }
 
-    private static Spot spot(JsonNode node) {
-        return new Spot(node.get(0).asDouble(), node.get(1).asDouble());
+    private static Point spot(JsonNode node) {
+        return new Point(node.get(0).asDouble(), node.get(1).asDouble());
     }
 
     private static double number(JsonNode node, String name) {

@@ -9,7 +9,7 @@ import hearthcloth.photo.Photograph;
 import hearthcloth.photo.Piece;
 import hearthcloth.photo.Scale;
 import hearthcloth.photo.Sheet;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
@@ -146,7 +146,7 @@ final class PhotoChanges {
         return Stream.of(text.split(" "))
                 .map(corner -> corner.split(","))
                 .map(of -> new Hand.Placed(
-                        new Spot(Double.parseDouble(of[0]), Double.parseDouble(of[1])), Double.parseDouble(of[2])))
+                        new Point(Double.parseDouble(of[0]), Double.parseDouble(of[1])), Double.parseDouble(of[2])))
                 .toList();
     }
 
@@ -178,8 +178,8 @@ final class PhotoChanges {
         return Integer.parseInt(text);
     }
 
-    private static Spot spot(Context context, String x, String y) {
-        return new Spot(number(context, x), number(context, y));
+    private static Point spot(Context context, String x, String y) {
+        return new Point(number(context, x), number(context, y));
     }
 
     private static double number(Context context, String name) {

@@ -6,7 +6,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.photo.ByHand;
 import hearthcloth.photo.Doubt;
 import hearthcloth.photo.Scale;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -40,7 +40,7 @@ public record PhotoChosen(
     public record Corner(int number, String x, String y) {}
 
     static PhotoChosen of(Sorted piece, Scale scale, Ruler ruler, PhotoView.State state, String doing) {
-        List<Spot> corners = piece.piece().outline().picture();
+        List<Point> corners = piece.piece().outline().picture();
         double[] seen = seen(corners);
         return new PhotoChosen(
                 piece,
@@ -61,18 +61,18 @@ public record PhotoChosen(
     }
 
     /** Left, top, width and height: the piece with room round it. */
-    private static double[] seen(List<Spot> corners) {
-        double left = corners.stream().mapToDouble(Spot::x).min().orElse(0);
-        double right = corners.stream().mapToDouble(Spot::x).max().orElse(1);
-        double top = corners.stream().mapToDouble(Spot::y).min().orElse(0);
-        double low = corners.stream().mapToDouble(Spot::y).max().orElse(1);
+    private static double[] seen(List<Point> corners) {
+        double left = corners.stream().mapToDouble(Point::x).min().orElse(0);
+        double right = corners.stream().mapToDouble(Point::x).max().orElse(1);
+        double top = corners.stream().mapToDouble(Point::y).min().orElse(0);
+        double low = corners.stream().mapToDouble(Point::y).max().orElse(1);
         double margin = MARGIN * Math.max(60, Math.max(right - left, low - top));
         return new double[] {left - margin, top - margin, right - left + 2 * margin, low - top + 2 * margin};
     }
 
-    private static List<Corner> corners(List<Spot> spots) {
+    private static List<Corner> corners(List<Point> spots) {
         List<Corner> out = new ArrayList<>();
-        for (Spot spot : spots) {
+        for (Point spot : spots) {
             out.add(new Corner(out.size() + 1, PhotoView.number(spot.x()), PhotoView.number(spot.y())));
         }
         return out;
@@ -88,11 +88,11 @@ public record PhotoChosen(
 
     /** Across the middle to part it, along the longest side for the grain. */
     private static List<Corner> line(Sorted piece, Scale scale, String doing) {
-        List<Spot> box = piece.usable().corners();
+        List<Point> box = piece.usable().corners();
         boolean wide = piece.usable().width() >= piece.usable().height();
-        Spot middle = piece.usable().middle();
-        Spot end = middle(box.get(wide ? 2 : 3), box.get(wide ? 3 : 0));
-        Spot side = middle(box.get(wide ? 1 : 2), box.get(wide ? 2 : 3));
+        Point middle = piece.usable().middle();
+        Point end = middle(box.get(wide ? 2 : 3), box.get(wide ? 3 : 0));
+        Point side = middle(box.get(wide ? 1 : 2), box.get(wide ? 2 : 3));
         return switch (doing) {
             case "split" ->
                 corners(List.of(
@@ -104,12 +104,12 @@ public record PhotoChosen(
         };
     }
 
-    private static Spot middle(Spot a, Spot b) {
-        return new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+    private static Point middle(Point a, Point b) {
+        return new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
     }
 
-    private static Spot beyond(Spot from, Spot to, double share) {
-        return new Spot(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+    private static Point beyond(Point from, Point to, double share) {
+        return new Point(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
     }
 
     public boolean isOpen() {

@@ -9,7 +9,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.photo.Doubt;
 import hearthcloth.photo.Measured;
 import hearthcloth.photo.Scale;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;
@@ -159,10 +159,10 @@ public record PhotoView(
 
     private static Shown shown(Sorted piece, Scale scale, Set<String> taken, Ruler ruler) {
         State state = state(piece, taken, ruler);
-        List<Spot> box = piece.usable().corners().stream().map(scale::inPicture).toList();
-        Spot middle = scale.inPicture(piece.usable().middle());
-        double left = box.stream().mapToDouble(Spot::x).min().orElse(0);
-        double right = box.stream().mapToDouble(Spot::x).max().orElse(0);
+        List<Point> box = piece.usable().corners().stream().map(scale::inPicture).toList();
+        Point middle = scale.inPicture(piece.usable().middle());
+        double left = box.stream().mapToDouble(Point::x).min().orElse(0);
+        double right = box.stream().mapToDouble(Point::x).max().orElse(0);
         return new Shown(
                 piece.key(),
                 state,
@@ -235,9 +235,9 @@ public record PhotoView(
         return chosen.map(one -> one.piece().key()).orElse("");
     }
 
-    static String points(List<Spot> spots) {
+    static String points(List<Point> spots) {
         StringBuilder out = new StringBuilder();
-        for (Spot spot : spots) {
+        for (Point spot : spots) {
             out.append(number(spot.x())).append(',').append(number(spot.y())).append(' ');
         }
         return out.toString().strip();

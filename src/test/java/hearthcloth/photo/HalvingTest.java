@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -16,10 +18,10 @@ import org.locationtech.jts.geom.GeometryFactory;
 class HalvingTest {
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
-    private static final List<Spot> ELL = List.of(
-            new Spot(0, 0), new Spot(100, 0), new Spot(100, 40), new Spot(30, 40), new Spot(30, 90), new Spot(0, 90));
+    private static final List<Point> ELL = List.of(
+            new Point(0, 0), new Point(100, 0), new Point(100, 40), new Point(30, 40), new Point(30, 90), new Point(0, 90));
 
-    private static Geometry polygon(List<Spot> spots) {
+    private static Geometry polygon(List<Point> spots) {
         List<Coordinate> ring = new ArrayList<>();
         spots.forEach(spot -> ring.add(new Coordinate(spot.x(), spot.y())));
         ring.add(ring.get(0).copy());
@@ -27,13 +29,13 @@ class HalvingTest {
     }
 
     /** Round a middle at random distances: simple, mostly hollow somewhere. */
-    private static List<Spot> star(Random random) {
+    private static List<Point> star(Random random) {
         int corners = 3 + random.nextInt(9);
-        List<Spot> star = new ArrayList<>();
+        List<Point> star = new ArrayList<>();
         for (int i = 0; i < corners; i++) {
             double angle = 2 * Math.PI * (i + 0.8 * random.nextDouble()) / corners;
             double far = 25 + 100 * random.nextDouble();
-            star.add(new Spot(200 + far * Math.cos(angle), 150 + far * Math.sin(angle)));
+            star.add(new Point(200 + far * Math.cos(angle), 150 + far * Math.sin(angle)));
         }
         return star;
     }
@@ -43,10 +45,10 @@ class HalvingTest {
         Random random = new Random(31);
         int parted = 0;
         for (int i = 0; i < 2000; i++) {
-            List<Spot> whole = star(random);
-            Spot a = new Spot(100 + 200 * random.nextDouble(), 50 + 200 * random.nextDouble());
-            Spot b = new Spot(100 + 200 * random.nextDouble(), 50 + 200 * random.nextDouble());
-            Optional<List<List<Spot>>> halves = Halving.along(whole, a, b);
+            List<Point> whole = star(random);
+            Point a = new Point(100 + 200 * random.nextDouble(), 50 + 200 * random.nextDouble());
+            Point b = new Point(100 + 200 * random.nextDouble(), 50 + 200 * random.nextDouble());
+            Optional<List<List<Point>>> halves = Halving.along(whole, a, b);
             if (halves.isEmpty() || !polygon(whole).isValid()) {
                 continue;
             }
@@ -67,8 +69,8 @@ class HalvingTest {
 
     @Test
     void an_ell_comes_apart_in_its_two_arms_although_the_line_runs_on() {
-        List<List<Spot>> arms =
-                Halving.along(ELL, new Spot(0, 40), new Spot(28, 40)).orElseThrow();
+        List<List<Point>> arms =
+                Halving.along(ELL, new Point(0, 40), new Point(28, 40)).orElseThrow();
 
         assertThat(arms.stream().map(arm -> polygon(arm).getArea()).sorted().toList())
                 .satisfies(areas -> {
@@ -79,14 +81,14 @@ class HalvingTest {
 
     @Test
     void a_line_beside_the_outline_parts_nothing() {
-        assertThat(Halving.along(ELL, new Spot(0, 200), new Spot(100, 200))).isEmpty();
+        assertThat(Halving.along(ELL, new Point(0, 200), new Point(100, 200))).isEmpty();
     }
 
     @Test
     void a_rectangle_along_the_grain_lies_inside_and_has_its_direction() {
         Random random = new Random(32);
         for (int i = 0; i < 300; i++) {
-            List<Spot> whole = star(random);
+            List<Point> whole = star(random);
             double grain = Math.PI * random.nextDouble();
             LargestRectangle.Box box = LargestRectangle.inside(whole, grain);
 

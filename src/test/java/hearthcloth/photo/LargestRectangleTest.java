@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -17,34 +19,34 @@ class LargestRectangleTest {
 
     @Test
     void a_turned_rectangle_holds_itself() {
-        List<Spot> polygon = new LargestRectangle.Box(new Spot(40, -7), 120, 45, 0.7).corners();
+        List<Point> polygon = new LargestRectangle.Box(new Point(40, -7), 120, 45, 0.7).corners();
 
         assertThat(LargestRectangle.inside(polygon).area()).isCloseTo(120 * 45.0, within(1.0));
     }
 
     @Test
     void a_right_triangle_holds_half_of_itself() {
-        List<Spot> triangle = List.of(new Spot(0, 0), new Spot(100, 0), new Spot(0, 60));
+        List<Point> triangle = List.of(new Point(0, 0), new Point(100, 0), new Point(0, 60));
 
         assertThat(LargestRectangle.inside(triangle).area()).isCloseTo(1500, within(2.0));
     }
 
     @Test
     void an_ell_gives_its_better_arm() {
-        List<Spot> ell = List.of(
-                new Spot(0, 0),
-                new Spot(100, 0),
-                new Spot(100, 40),
-                new Spot(30, 40),
-                new Spot(30, 90),
-                new Spot(0, 90));
+        List<Point> ell = List.of(
+                new Point(0, 0),
+                new Point(100, 0),
+                new Point(100, 40),
+                new Point(30, 40),
+                new Point(30, 90),
+                new Point(0, 90));
 
         assertThat(LargestRectangle.inside(ell).area()).isCloseTo(4000, within(2.0));
     }
 
     @Test
     void along_the_grain_the_direction_is_kept() {
-        List<Spot> polygon = new LargestRectangle.Box(new Spot(0, 0), 100, 100, 0).corners();
+        List<Point> polygon = new LargestRectangle.Box(new Point(0, 0), 100, 100, 0).corners();
 
         LargestRectangle.Box box = LargestRectangle.inside(polygon, Math.PI / 4);
 
@@ -56,7 +58,7 @@ class LargestRectangleTest {
     void it_is_always_inside_and_at_least_97_percent_of_an_exhaustive_search() {
         Random chance = new Random(7);
         for (int round = 0; round < 60; round++) {
-            List<Spot> polygon = star(chance, 4 + round % 6);
+            List<Point> polygon = star(chance, 4 + round % 6);
 
             LargestRectangle.Box box = LargestRectangle.inside(polygon);
 
@@ -68,40 +70,40 @@ class LargestRectangleTest {
     }
 
     /** A polygon whose corners go round a middle at uneven distances: convex and hollow ones. */
-    private static List<Spot> star(Random chance, int corners) {
-        List<Spot> out = new ArrayList<>();
+    private static List<Point> star(Random chance, int corners) {
+        List<Point> out = new ArrayList<>();
         for (int i = 0; i < corners; i++) {
             double angle = 2 * Math.PI * (i + 0.6 * chance.nextDouble()) / corners;
             double far = 20 + 60 * chance.nextDouble();
-            out.add(new Spot(far * Math.cos(angle), far * Math.sin(angle)));
+            out.add(new Point(far * Math.cos(angle), far * Math.sin(angle)));
         }
         return out;
     }
 
-    private static Polygon shape(List<Spot> corners) {
+    private static Polygon shape(List<Point> corners) {
         Coordinate[] ring = new Coordinate[corners.size() + 1];
         for (int i = 0; i < ring.length; i++) {
-            Spot spot = corners.get(i % corners.size());
+            Point spot = corners.get(i % corners.size());
             ring[i] = new Coordinate(spot.x(), spot.y());
         }
         return GEOMETRY.createPolygon(ring);
     }
 
     /** Every direction by two degrees, every pair of cells of a fine grid whose cells lie wholly inside. */
-    private static double exhaustive(List<Spot> polygon) {
+    private static double exhaustive(List<Point> polygon) {
         double best = 0;
         for (int degrees = 0; degrees < 90; degrees += 2) {
             double cos = Math.cos(Math.toRadians(degrees));
             double sin = Math.sin(Math.toRadians(degrees));
-            List<Spot> turned = polygon.stream()
-                    .map(s -> new Spot(s.x() * cos + s.y() * sin, s.y() * cos - s.x() * sin))
+            List<Point> turned = polygon.stream()
+                    .map(s -> new Point(s.x() * cos + s.y() * sin, s.y() * cos - s.x() * sin))
                     .toList();
             best = Math.max(best, onGrid(turned));
         }
         return best;
     }
 
-    private static double onGrid(List<Spot> polygon) {
+    private static double onGrid(List<Point> polygon) {
         int cells = 80;
         double cell = 2.0;
         int[] heights = new int[cells];

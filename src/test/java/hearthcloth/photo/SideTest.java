@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -14,19 +16,19 @@ import org.junit.jupiter.api.Test;
 /** How far a side sways, told from the noise of its places. */
 class SideTest {
 
-    private static final Lens STRAIGHT = new Lens(new Spot(500, 500), 700, 0, 0.01);
+    private static final Lens STRAIGHT = new Lens(new Point(500, 500), 700, 0, 0.01);
 
-    private static List<Spot> places(IntToDoubleFunction off) {
+    private static List<Point> places(IntToDoubleFunction off) {
         return IntStream.range(0, 200)
-                .mapToObj(i -> new Spot(100 + 1.5 * i, 300 + off.applyAsDouble(i)))
+                .mapToObj(i -> new Point(100 + 1.5 * i, 300 + off.applyAsDouble(i)))
                 .toList();
     }
 
-    private static Side.Fit fit(List<Spot> places) {
+    private static Side.Fit fit(List<Point> places) {
         return new Side(places, Collections.nCopies(200, 1.0), 0, 1).fit(STRAIGHT, 2);
     }
 
-    private static double waver(List<Spot> places) {
+    private static double waver(List<Point> places) {
         return Side.waver(
                 fit(places).line().offs(places),
                 DoubleStream.generate(() -> 1).limit(200).toArray());
@@ -36,7 +38,7 @@ class SideTest {
     void noise_is_no_waver() {
         Random chance = new Random(4);
 
-        List<Spot> places = places(i -> 0.4 * chance.nextGaussian());
+        List<Point> places = places(i -> 0.4 * chance.nextGaussian());
 
         assertThat(fit(places).scatter()).isBetween(0.3, 0.45);
         assertThat(waver(places)).isLessThan(0.15);
@@ -47,7 +49,7 @@ class SideTest {
     void a_cut_that_sways_by_a_pixel_wavers_by_its_root_mean_square() {
         Random chance = new Random(4);
 
-        List<Spot> places = places(i -> Math.sin(2 * Math.PI * i / 50) + 0.2 * chance.nextGaussian());
+        List<Point> places = places(i -> Math.sin(2 * Math.PI * i / 50) + 0.2 * chance.nextGaussian());
 
         double covariance = 0.5 * Math.cos(2 * Math.PI * 5 / 50);
         assertThat(waver(places)).isCloseTo(Math.sqrt(covariance), within(0.1));

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -9,13 +11,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Where a blurred edge is, told by light: the picture's steps are those of IEC 61966-2-1, written here again. */
 class SidesTest {
 
-    private static final Lens STRAIGHT = new Lens(new Spot(100, 100), 140, 0, 0.01);
+    private static final Lens STRAIGHT = new Lens(new Point(100, 100), 140, 0, 0.01);
     private static final double LEFT = 40.3;
     private static final double RIGHT = 160.3;
     private static final double TOP = 50.6;
     private static final double BOTTOM = 150.6;
-    private static final List<Spot> CORNERS =
-            List.of(new Spot(LEFT, TOP), new Spot(RIGHT, TOP), new Spot(RIGHT, BOTTOM), new Spot(LEFT, BOTTOM));
+    private static final List<Point> CORNERS =
+            List.of(new Point(LEFT, TOP), new Point(RIGHT, TOP), new Point(RIGHT, BOTTOM), new Point(LEFT, BOTTOM));
 
     @ParameterizedTest(name = "cloth of {0} light on a floor of {1}")
     @CsvSource({"0.8, 0.03", "0.03, 0.8", "0.5, 0.1", "0.1, 0.6"})
@@ -23,7 +25,7 @@ class SidesTest {
         List<Side> sides = new Sides(blurred(cloth, floor), 6, true).of(CORNERS);
 
         for (int i = 0; i < 4; i++) {
-            Spot middle = CORNERS.get(i).towards(CORNERS.get((i + 1) % 4), 0.5);
+            Point middle = CORNERS.get(i).towards(CORNERS.get((i + 1) % 4), 0.5);
             Side.Fit fit = sides.get(i).fit(STRAIGHT, 1.2);
             double bySteps = Math.abs(fit.line().off(middle));
             double byLight = Math.abs(fit.moved(sides.get(i).shift()).line().off(middle));

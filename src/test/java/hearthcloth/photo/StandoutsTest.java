@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -77,7 +79,7 @@ class StandoutsTest {
         assertThat(pieces)
                 .filteredOn(piece -> piece.area() > 1000)
                 .singleElement()
-                .matches(piece -> piece.holds(new Spot(600, 450)) && piece.area() < 1.1 * 210 * 297);
+                .matches(piece -> piece.holds(new Point(600, 450)) && piece.area() < 1.1 * 210 * 297);
     }
 
     private Coarse smooth() {

@@ -1,5 +1,7 @@
 package hearthcloth.photo;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -10,18 +12,18 @@ import org.junit.jupiter.api.Test;
 
 class TracedTest {
 
-    private static final Lens STRAIGHT = new Lens(new Spot(500, 500), 700, 0, 0.01);
-    private static final Lens BARREL = new Lens(new Spot(500, 500), 700, 0.06, 0.01);
+    private static final Lens STRAIGHT = new Lens(new Point(500, 500), 700, 0, 0.01);
+    private static final Lens BARREL = new Lens(new Point(500, 500), 700, 0.06, 0.01);
 
     /** The best straight line through a bowed side is off it by several pixels at its ends, and yet is that side's. */
     @Test
     void a_side_that_the_lens_bows_is_not_far_from_the_straight_line_it_was_laid_by() {
-        Line side = Line.through(new Spot(100, 150), new Spot(900, 150));
+        Line side = Line.through(new Point(100, 150), new Point(900, 150));
         Line laid = Line.fitted(IntStream.rangeClosed(0, 80)
-                .mapToObj(i -> BARREL.bent(new Spot(100 + 10 * i, 150)))
+                .mapToObj(i -> BARREL.bent(new Point(100 + 10 * i, 150)))
                 .toList());
-        Spot a = at(laid, BARREL.bent(new Spot(100, 150)));
-        Spot b = at(laid, BARREL.bent(new Spot(900, 150)));
+        Point a = at(laid, BARREL.bent(new Point(100, 150)));
+        Point b = at(laid, BARREL.bent(new Point(900, 150)));
 
         assertThat(Math.abs(side.off(BARREL.straight(a)))).isGreaterThan(4);
         assertThat(Traced.off(side, a, b, BARREL)).isLessThan(0.6);
@@ -31,10 +33,10 @@ class TracedTest {
     /** And one that is turned is as far off as its worse end. */
     @Test
     void a_turned_line_is_as_far_off_as_its_worse_end() {
-        Spot a = new Spot(100, 150);
-        Spot b = new Spot(900, 150);
+        Point a = new Point(100, 150);
+        Point b = new Point(900, 150);
 
-        assertThat(Traced.off(Line.through(new Spot(100, 151), new Spot(900, 154)), a, b, STRAIGHT))
+        assertThat(Traced.off(Line.through(new Point(100, 151), new Point(900, 154)), a, b, STRAIGHT))
                 .isCloseTo(4, within(0.05));
     }
 
@@ -61,11 +63,11 @@ class TracedTest {
     }
 
     private static Traced rectangle(double width, double height, double[] scatter, double[] sharpness) {
-        List<Spot> corners = List.of(
-                new Spot(100, 100),
-                new Spot(100 + width, 100),
-                new Spot(100 + width, 100 + height),
-                new Spot(100, 100 + height));
+        List<Point> corners = List.of(
+                new Point(100, 100),
+                new Point(100 + width, 100),
+                new Point(100 + width, 100 + height),
+                new Point(100, 100 + height));
         List<Side> sides = IntStream.range(0, 4)
                 .mapToObj(i ->
                         new Side(Collections.nCopies(9, corners.get(i)), Collections.nCopies(9, 1.0), 0, sharpness[i]))
@@ -77,7 +79,7 @@ class TracedTest {
         return new Traced(corners, sides, fits);
     }
 
-    private static Spot at(Line line, Spot near) {
+    private static Point at(Line line, Point near) {
         double along = line.along(near);
         return line.at().plus(along * line.dx(), along * line.dy());
     }

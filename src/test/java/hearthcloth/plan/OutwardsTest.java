@@ -1,5 +1,7 @@
 package hearthcloth.plan;
 
+import hearthcloth.wrap.fold.TiedFold;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.Cloth;
@@ -47,7 +49,7 @@ class OutwardsTest {
     }
 
     private static double score(Cloth cloth, String fabric, Tie tie, Placing placing) {
-        Fold fold = Fold.of(tie.fit(BOX, cloth.finished(), Tail.INCHES.usual(), placing));
+        Fold fold = TiedFold.of(tie.fit(BOX, cloth.finished(), Tail.INCHES.usual(), placing));
         return WhatShows.of(cloth, Visible.of(fold)).score(fabric);
     }
 

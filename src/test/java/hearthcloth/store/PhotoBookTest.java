@@ -18,7 +18,7 @@ import hearthcloth.photo.LargestRectangle;
 import hearthcloth.photo.Look;
 import hearthcloth.photo.Measured;
 import hearthcloth.photo.Outline;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.nio.file.Path;
@@ -48,7 +48,7 @@ class PhotoBookTest {
     }
 
     private static KeptScale scale(Random random) {
-        List<Spot> four = List.of(spot(random), spot(random), spot(random), spot(random));
+        List<Point> four = List.of(spot(random), spot(random), spot(random), spot(random));
         return new KeptScale(
                 4000,
                 3000,
@@ -59,14 +59,14 @@ class PhotoBookTest {
                 List.of(new KeptScale.View(spot(random), 2500, 0.0123456789, 0.02, four)));
     }
 
-    private static Spot spot(Random random) {
-        return new Spot(4000 * random.nextDouble(), 3000 * random.nextDouble());
+    private static Point spot(Random random) {
+        return new Point(4000 * random.nextDouble(), 3000 * random.nextDouble());
     }
 
     private static Sorting sorting(Random random, int pieces) {
         List<Sorted> all = new ArrayList<>();
         for (int i = 1; i <= pieces; i++) {
-            List<Spot> three = List.of(spot(random), spot(random), spot(random));
+            List<Point> three = List.of(spot(random), spot(random), spot(random));
             Measured side = new Measured(new Length(random.nextInt(1 << 30)), new Length(random.nextInt(1 << 20)));
             LargestRectangle.Box box = new LargestRectangle.Box(
                     spot(random), 100 * random.nextDouble(), 100 * random.nextDouble(), random.nextDouble());
@@ -212,7 +212,7 @@ class PhotoBookTest {
         assertThat(old.piece("1").piece().doubts())
                 .containsExactly(new Doubt(Doubt.Kind.FRAYED, "Its edges are frayed."));
         assertThat(old.piece("1").piece().outline().sides().get(1).length()).isEqualTo(new Length(100_250_000));
-        assertThat(old.piece("1").piece().outline().picture().get(2)).isEqualTo(new Spot(410, 220.5));
+        assertThat(old.piece("1").piece().outline().picture().get(2)).isEqualTo(new Point(410, 220.5));
         assertThat(old.piece("2a").dropped()).isTrue();
         assertThat(old.piece("2a").grain())
                 .hasValueSatisfying(grain -> assertThat(grain.angleRad()).isEqualTo(1.5));

@@ -13,7 +13,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ScreenshotCaret;
 import com.microsoft.playwright.options.WaitForSelectorState;
 import hearthcloth.photo.Scale;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;
 import java.nio.file.Path;
@@ -73,17 +73,17 @@ class DrawingTest {
     }
 
     /** Taps a place of the picture. */
-    private void tap(Spot at) {
-        Spot on = onScreen(at);
+    private void tap(Point at) {
+        Point on = onScreen(at);
         page.touchscreen().tap(on.x(), on.y());
     }
 
-    private Spot onScreen(Spot at) {
+    private Point onScreen(Point at) {
         List<?> found = (List<?>) page.evaluate(
                 "([x, y]) => { const svg = document.querySelector('svg.drawing');"
                         + " const on = new DOMPoint(x, y).matrixTransform(svg.getScreenCTM()); return ['' + on.x, '' + on.y]; }",
                 List.of(at.x(), at.y()));
-        return new Spot(Double.parseDouble("" + found.get(0)), Double.parseDouble("" + found.get(1)));
+        return new Point(Double.parseDouble("" + found.get(0)), Double.parseDouble("" + found.get(1)));
     }
 
     private Scale scale() {
@@ -96,10 +96,10 @@ class DrawingTest {
                 .scale();
     }
 
-    private List<Spot> corners() {
+    private List<Point> corners() {
         Scale scale = scale();
         return TestPhotographs.FAINT.corners().stream()
-                .map(at -> scale.inPicture(new Spot(at.get(0) + 105, 148.5 - at.get(1))))
+                .map(at -> scale.inPicture(new Point(at.get(0) + 105, 148.5 - at.get(1))))
                 .toList();
     }
 
@@ -114,14 +114,14 @@ class DrawingTest {
         begin();
         Browser.assertFit(page, "drawing");
         look("1-begun");
-        List<Spot> corners = corners();
+        List<Point> corners = corners();
         tap(corners.get(0));
         told("1 corner; go on");
         button("Closer").tap();
         button("Closer").tap();
         tap(corners.get(1));
         told("2 corners");
-        tap(new Spot(corners.get(0).x() + 60, corners.get(0).y() + 60));
+        tap(new Point(corners.get(0).x() + 60, corners.get(0).y() + 60));
         told("3 corners; go on, or close it");
         button("Last corner back").tap();
         told("2 corners");
@@ -192,7 +192,7 @@ class DrawingTest {
     @Test
     void a_bad_shape_is_told_and_stays_to_be_mended() {
         begin();
-        List<Spot> corners = corners();
+        List<Point> corners = corners();
         for (int i : new int[] {0, 2, 1, 3}) {
             tap(corners.get(i));
             page.waitForTimeout(400);
@@ -239,8 +239,8 @@ class DrawingTest {
     void the_wheel_comes_nearer_to_where_it_is_and_leaves_the_page_alone() {
         page = browser.window(Browser.Screen.DESK, ColorScheme.LIGHT);
         page.navigate(photograph + "?do=draw");
-        Spot corner = corners().get(0);
-        Spot on = onScreen(corner);
+        Point corner = corners().get(0);
+        Point on = onScreen(corner);
         double whole = across();
         page.mouse().move(on.x(), on.y());
         page.keyboard().down("Control");
@@ -275,7 +275,7 @@ class DrawingTest {
         begin();
         double whole = across();
         for (boolean upright : new boolean[] {false, true}) {
-            Spot middle = onScreen(between(corners()));
+            Point middle = onScreen(between(corners()));
             pinch(middle, 30, 90, upright);
             nearer(whole / 2);
             assertThat(onScreen(between(corners())).to(middle)).isLessThan(8);
@@ -305,7 +305,7 @@ class DrawingTest {
     }
 
     /** Two fingers on the screen that part about a middle, each so far from it. */
-    private void pinch(Spot middle, int from, int to, boolean upright) {
+    private void pinch(Point middle, int from, int to, boolean upright) {
         CDPSession session = page.context().newCDPSession(page);
         touch(session, "touchStart", middle, from, upright);
         for (int far = from; far <= to; far += 5) {
@@ -315,7 +315,7 @@ class DrawingTest {
         session.detach();
     }
 
-    private static void touch(CDPSession session, String type, Spot middle, int far, boolean upright) {
+    private static void touch(CDPSession session, String type, Point middle, int far, boolean upright) {
         JsonArray fingers = new JsonArray();
         for (int side = -1; side <= 1 && far > 0; side += 2) {
             JsonObject finger = new JsonObject();
@@ -330,8 +330,8 @@ class DrawingTest {
         session.send("Input.dispatchTouchEvent", event);
     }
 
-    private static Spot between(List<Spot> corners) {
-        return new Spot(
+    private static Point between(List<Point> corners) {
+        return new Point(
                 (corners.get(0).x() + corners.get(2).x()) / 2,
                 (corners.get(0).y() + corners.get(2).y()) / 2);
     }
@@ -347,12 +347,12 @@ class DrawingTest {
     }
 
     /** Where a corner is that was placed. */
-    private Spot placed(int i) {
+    private Point placed(int i) {
         String[] of = page.locator("#draw input[name=corners]")
                 .inputValue()
                 .split(" ", -1)[i]
                 .split(",", -1);
-        return new Spot(Double.parseDouble(of[0]), Double.parseDouble(of[1]));
+        return new Point(Double.parseDouble(of[0]), Double.parseDouble(of[1]));
     }
 
     private static BoundingBox box(Locator locator) {

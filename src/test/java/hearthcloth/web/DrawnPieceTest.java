@@ -10,7 +10,7 @@ import hearthcloth.measure.Unit;
 import hearthcloth.photo.LargestRectangle;
 import hearthcloth.photo.Measured;
 import hearthcloth.photo.Scale;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedPhoto;
 import java.io.IOException;
@@ -61,13 +61,13 @@ class DrawnPieceTest extends StashVisit {
     }
 
     /** Where the missed piece's corners are in the picture; the drawing has y upwards and the sheet's middle at nought. */
-    private List<Spot> corners() {
+    private List<Point> corners() {
         return TestPhotographs.FAINT.corners().stream()
-                .map(at -> scale().inPicture(new Spot(at.get(0) + 105, 148.5 - at.get(1))))
+                .map(at -> scale().inPicture(new Point(at.get(0) + 105, 148.5 - at.get(1))))
                 .toList();
     }
 
-    private HttpResponse<String> draw(List<Spot> corners, double off) throws IOException, InterruptedException {
+    private HttpResponse<String> draw(List<Point> corners, double off) throws IOException, InterruptedException {
         String text = corners.stream()
                 .map(at -> String.format(Locale.ROOT, "%.1f,%.1f,%.2f", at.x(), at.y(), off))
                 .collect(Collectors.joining(" "));
@@ -139,7 +139,7 @@ class DrawnPieceTest extends StashVisit {
         assertThat(get(page).body()).contains("placed roughly");
         Length before = PhotoView.off(drawn());
         for (int i = 0; i < 4; i++) {
-            Spot at = corners().get(i);
+            Point at = corners().get(i);
             post(page + "/change", "what", "corner", "piece", "5", "i", "" + i, "x", text(at.x()), "y", text(at.y()));
         }
         assertThat(drawn().isSure()).isTrue();
@@ -154,7 +154,7 @@ class DrawnPieceTest extends StashVisit {
     @Test
     void at_the_edge_of_the_picture_it_is_doubted() throws Exception {
         double low = scale().pictureHeight();
-        draw(List.of(new Spot(100, low - 120), new Spot(400, low - 120), new Spot(400, low), new Spot(100, low)), 1);
+        draw(List.of(new Point(100, low - 120), new Point(400, low - 120), new Point(400, low), new Point(100, low)), 1);
         assertThat(get(page).body()).contains("reaches the picture&#39;s edge".replace("&#39;", "'"));
     }
 
@@ -169,7 +169,7 @@ class DrawnPieceTest extends StashVisit {
         post(page + "/change", "what", "more", "piece", "5", "i", "1");
         assertThat(drawn().piece().outline().picture()).hasSize(5);
         post(page + "/change", "what", "less", "piece", "5", "i", "2");
-        List<Spot> now = drawn().piece().outline().picture();
+        List<Point> now = drawn().piece().outline().picture();
         assertThat(now).hasSize(4);
         post(
                 page + "/change",
@@ -186,8 +186,8 @@ class DrawnPieceTest extends StashVisit {
                 "y2",
                 text(now.get(1).y()));
         assertThat(drawn().grain()).isPresent();
-        Spot top = between(now.get(0), now.get(1));
-        Spot low = between(now.get(2), now.get(3));
+        Point top = between(now.get(0), now.get(1));
+        Point low = between(now.get(2), now.get(3));
         post(
                 page + "/change",
                 "what",
@@ -208,8 +208,8 @@ class DrawnPieceTest extends StashVisit {
         assertThat(sorting().piece("6").isSure()).isFalse();
     }
 
-    private static Spot between(Spot a, Spot b) {
-        return new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+    private static Point between(Point a, Point b) {
+        return new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
     }
 
     @Test
@@ -223,13 +223,13 @@ class DrawnPieceTest extends StashVisit {
 
     @Test
     void what_is_no_piece_is_refused_in_a_sentence() throws Exception {
-        List<Spot> good = corners();
+        List<Point> good = corners();
         isRefused(List.of(good.get(0), good.get(2), good.get(1), good.get(3)), "sides cross");
         isRefused(good.subList(0, 2), "three corners");
         isRefused(List.of(good.get(0), good.get(0), good.get(1), good.get(1)), "three corners");
-        isRefused(List.of(new Spot(-5, 10), new Spot(300, 10), new Spot(300, 300)), "outside the picture");
-        isRefused(List.of(new Spot(500, 500), new Spot(505, 500), new Spot(505, 505)), "1 cm by 1 cm");
-        isRefused(List.of(new Spot(500, 500), new Spot(900, 500), new Spot(900, 504), new Spot(500, 504)), "1 cm by 1");
+        isRefused(List.of(new Point(-5, 10), new Point(300, 10), new Point(300, 300)), "outside the picture");
+        isRefused(List.of(new Point(500, 500), new Point(505, 500), new Point(505, 505)), "1 cm by 1 cm");
+        isRefused(List.of(new Point(500, 500), new Point(900, 500), new Point(900, 504), new Point(500, 504)), "1 cm by 1");
         isRefused(round(13), "12 corners");
         for (String text :
                 List.of("", "1,1", "1,1,1;", "NaN,1,1 2,2,2 3,3,3", "1,1,-1 5,5,1 9,1,1", "1,1,1 ".repeat(500))) {
@@ -242,17 +242,17 @@ class DrawnPieceTest extends StashVisit {
         assertThat(sorting().pieces()).hasSize(5);
     }
 
-    private void isRefused(List<Spot> corners, String words) throws IOException, InterruptedException {
+    private void isRefused(List<Point> corners, String words) throws IOException, InterruptedException {
         HttpResponse<String> answer = draw(corners, 1);
         assertThat(answer.statusCode()).as(words).isEqualTo(422);
         assertThat(answer.body()).contains(words, "Nothing was added").doesNotContain("Exception");
     }
 
-    private List<Spot> round(int corners) {
-        Spot middle = between(corners().get(0), corners().get(2));
+    private List<Point> round(int corners) {
+        Point middle = between(corners().get(0), corners().get(2));
         return java.util.stream.IntStream.range(0, corners)
                 .mapToDouble(i -> 2 * Math.PI * i / corners)
-                .mapToObj(turn -> new Spot(middle.x() + 80 * Math.cos(turn), middle.y() + 80 * Math.sin(turn)))
+                .mapToObj(turn -> new Point(middle.x() + 80 * Math.cos(turn), middle.y() + 80 * Math.sin(turn)))
                 .toList();
     }
 }

@@ -1,5 +1,7 @@
 package hearthcloth.draw.picture;
 
+import hearthcloth.geometry.Point;
+
 import hearthcloth.colour.Colour;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,7 @@
 package hearthcloth.draw.picture;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -159,10 +161,10 @@ public final class Labels {
             case BOTTOM -> new Point(place, frame.bottom() + out);
         };
         Point middle = switch (edge) {
-            case LEFT -> end.movedBy(-width / 2 - 0.6, 0);
-            case RIGHT -> end.movedBy(width / 2 + 0.6, 0);
-            case TOP -> end.movedBy(0, -height / 2);
-            case BOTTOM -> end.movedBy(0, height / 2);
+            case LEFT -> end.plus(-width / 2 - 0.6, 0);
+            case RIGHT -> end.plus(width / 2 + 0.6, 0);
+            case TOP -> end.plus(0, -height / 2);
+            case BOTTOM -> end.plus(0, height / 2);
         };
         leader(sketch, label.room().middle(), end);
         Bounds room = new Bounds(middle.x() - width, middle.y() - height, width * 2, height * 2);

@@ -1,5 +1,7 @@
 package hearthcloth.draw.picture;
 
+import hearthcloth.geometry.Point;
+
 import hearthcloth.colour.Colour;
 import java.util.List;
 
@@ -49,7 +51,7 @@ public sealed interface Mark {
     record Disc(Point middle, double radius, Colour colour) implements Mark {
         @Override
         public Disc movedBy(double dx, double dy) {
-            return new Disc(middle.movedBy(dx, dy), radius, colour);
+            return new Disc(middle.plus(dx, dy), radius, colour);
         }
 
         @Override
@@ -66,7 +68,7 @@ public sealed interface Mark {
 
         @Override
         public Words movedBy(double dx, double dy) {
-            return new Words(text, at.movedBy(dx, dy), type);
+            return new Words(text, at.plus(dx, dy), type);
         }
 
         @Override
@@ -90,6 +92,6 @@ public sealed interface Mark {
     }
 
     private static List<Point> moved(List<Point> points, double dx, double dy) {
-        return points.stream().map(point -> point.movedBy(dx, dy)).toList();
+        return points.stream().map(point -> point.plus(dx, dy)).toList();
     }
 }

@@ -1,5 +1,7 @@
 package hearthcloth.draw.picture;
 
+import hearthcloth.geometry.Point;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.EnumMap;

@@ -2,7 +2,7 @@ package hearthcloth.draw.tied;
 
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Outline;
-import hearthcloth.wrap.fold.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.wrap.fold.Space;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -21,7 +21,7 @@ record Crease(Point from, Point to) {
     /** An edge by the middle of it on the flat cloth. */
     private record Where(long u, long v) {
         static Where of(Point a, Point b) {
-            return new Where(Math.round((a.u() + b.u()) / 2 * SAME), Math.round((a.v() + b.v()) / 2 * SAME));
+            return new Where(Math.round((a.x() + b.x()) / 2 * SAME), Math.round((a.y() + b.y()) / 2 * SAME));
         }
     }
 
@@ -62,10 +62,10 @@ record Crease(Point from, Point to) {
 
     /** True when the line between the two lies along this edge, within a thousandth of a millimetre. */
     boolean holds(Point a, Point b) {
-        double du = to.u() - from.u();
-        double dv = to.v() - from.v();
+        double du = to.x() - from.x();
+        double dv = to.y() - from.y();
         double length = Math.hypot(du, dv);
-        return Math.abs((a.u() - from.u()) * dv - (a.v() - from.v()) * du) < 1e-3 * length
-                && Math.abs((b.u() - from.u()) * dv - (b.v() - from.v()) * du) < 1e-3 * length;
+        return Math.abs((a.x() - from.x()) * dv - (a.y() - from.y()) * du) < 1e-3 * length
+                && Math.abs((b.x() - from.x()) * dv - (b.y() - from.y()) * du) < 1e-3 * length;
     }
 }

@@ -1,5 +1,7 @@
 package hearthcloth.draw.tied;
 
+import hearthcloth.geometry.Point;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import hearthcloth.cloth.Cloth;
@@ -9,7 +11,6 @@ import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.Knot;
 import hearthcloth.wrap.fold.Outline;
-import hearthcloth.wrap.fold.Point;
 import hearthcloth.wrap.fold.Reef;
 import hearthcloth.wrap.fold.Space;
 import hearthcloth.wrap.fold.Visible;
@@ -37,7 +38,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
      * @param loose true for what hangs free and is seen from both sides
      */
     public record Polygon(
-            String patch, String fabric, String colour, Spot out, List<Spot> corners, boolean loose, boolean fell) {
+            String patch, String fabric, String colour, Corner out, List<Corner> corners, boolean loose, boolean fell) {
         public Polygon {
             corners = List.copyOf(corners);
         }
@@ -48,7 +49,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
      *
      * @param on the number of the last polygon of its facet, over which it lies
      */
-    public record Row(int on, Spot from, Spot to) {}
+    public record Row(int on, Corner from, Corner to) {}
 
     /**
      * One end of cloth in a knot, as a round band along a line.
@@ -57,7 +58,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
      * @param half half its breadth
      * @param colours of what lies on the middle of each stretch, one fewer than there are points
      */
-    public record Strand(List<Spot> line, double half, List<String> colours) {
+    public record Strand(List<Corner> line, double half, List<String> colours) {
         public Strand {
             line = List.copyOf(line);
             colours = List.copyOf(colours);
@@ -65,13 +66,13 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
     }
 
     /** A knot's middle, the way along it and the diameter of its strands. */
-    public record Tied(Spot at, Spot along, Spot up, double bunch) {}
+    public record Tied(Corner at, Corner along, Corner up, double bunch) {}
 
     /** A place or a way, to a thousandth. */
-    public record Spot(double x, double y, double z) {
+    public record Corner(double x, double y, double z) {
 
-        static Spot of(Space space) {
-            return new Spot(rounded(space.x()), rounded(space.y()), rounded(space.z()));
+        static Corner of(Space space) {
+            return new Corner(rounded(space.x()), rounded(space.y()), rounded(space.z()));
         }
 
         private static double rounded(double number) {
@@ -101,7 +102,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
         List<Tied> knots = new ArrayList<>();
         for (Knot knot : fold.knots()) {
             builder.add(knot);
-            knots.add(new Tied(Spot.of(knot.at()), Spot.of(knot.along()), Spot.of(knot.up()), knot.bunch()));
+            knots.add(new Tied(Corner.of(knot.at()), Corner.of(knot.along()), Corner.of(knot.up()), knot.bunch()));
         }
         return new Model(
                 builder.polygons,
@@ -157,14 +158,14 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
                     field.patch(),
                     field.fabric(),
                     (field.fell() ? ground.shade() : ground).hex(),
-                    Spot.of(facet.plane().out()),
+                    Corner.of(facet.plane().out()),
                     part.corners().stream().map(corner -> spot(facet, corner)).toList(),
                     facet.isLoose(),
                     field.fell()));
         }
 
-        private static Spot spot(Facet facet, Point point) {
-            return Spot.of(facet.motion().at(point));
+        private static Corner spot(Facet facet, Point point) {
+            return Corner.of(facet.motion().at(point));
         }
 
         void add(Knot knot) {
@@ -188,7 +189,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
                 gone += length;
             }
             strands.add(new Strand(
-                    line.stream().map(Spot::of).toList(), Strands.TIGHT * knot.taken() / Reef.UNITS, colours));
+                    line.stream().map(Corner::of).toList(), Strands.TIGHT * knot.taken() / Reef.UNITS, colours));
         }
     }
 }

@@ -4,7 +4,7 @@ import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.measure.Unit;
@@ -52,7 +52,7 @@ record Moves(List<Way> ways) {
     static Moves between(Fold before, Moment moment, Fold now) {
         double width = Math.sqrt(now.laying().whole().area());
         List<Way> ways = new ArrayList<>();
-        for (hearthcloth.wrap.fold.Point point : followed(moment, now)) {
+        for (Point point : followed(moment, now)) {
             Optional<Space> from = place(before, point).map(place -> turned(moment, now.fit(), place));
             Optional<Space> to = place(now, point);
             if (from.isPresent() && to.isPresent() && to.get().minus(from.get()).length() > STILL * width) {
@@ -63,37 +63,37 @@ record Moves(List<Way> ways) {
     }
 
     /** The cloth's corners that a hand takes; where it takes an edge, a place near its middle; of a closing book its fore edge. */
-    private static List<hearthcloth.wrap.fold.Point> followed(Moment moment, Fold now) {
-        List<hearthcloth.wrap.fold.Point> corners = now.laying().whole().corners();
+    private static List<Point> followed(Moment moment, Fold now) {
+        List<Point> corners = now.laying().whole().corners();
         if (moment == Moment.CLOSED && now.fit().gift() instanceof Gift.Books books) {
             double edge = books.width().plus(books.thickness()).in(Unit.MILLIMETRE);
-            return List.of(new hearthcloth.wrap.fold.Point(0, edge));
+            return List.of(new Point(0, edge));
         }
         if (moment == Moment.FLAPS_OVER) {
-            List<hearthcloth.wrap.fold.Point> middles = new ArrayList<>();
+            List<Point> middles = new ArrayList<>();
             for (int i = 0; i < corners.size(); i++) {
-                hearthcloth.wrap.fold.Point a = corners.get(i);
-                hearthcloth.wrap.fold.Point b = corners.get((i + 1) % corners.size());
+                Point a = corners.get(i);
+                Point b = corners.get((i + 1) % corners.size());
                 // a little within the edge, which may be folded under
-                middles.add(new hearthcloth.wrap.fold.Point(0.36 * (a.u() + b.u()), 0.36 * (a.v() + b.v())));
+                middles.add(new Point(0.36 * (a.x() + b.x()), 0.36 * (a.y() + b.y())));
             }
             return middles;
         }
         if (now.fit().tie() == Tie.EDGE_ALONG_EDGE && moment == Moment.FIRST_PAIR) {
             return corners.stream()
-                    .filter(corner -> corner.u() * corner.v() > 0)
+                    .filter(corner -> corner.x() * corner.y() > 0)
                     .toList();
         }
         if (moment == Moment.HIDDEN) {
             return corners.stream()
-                    .filter(corner -> corner.v() > Math.abs(corner.u()))
+                    .filter(corner -> corner.y() > Math.abs(corner.x()))
                     .toList();
         }
         boolean bottle = moment == Moment.FIRST_PAIR && now.fit().gift() instanceof Gift.Bottle;
         boolean sides = SIDES.contains(moment);
         return corners.stream()
-                .filter(corner -> !bottle || Math.abs(corner.v()) > Math.abs(corner.u()))
-                .filter(corner -> !sides || Math.abs(corner.u()) > Math.abs(corner.v()))
+                .filter(corner -> !bottle || Math.abs(corner.y()) > Math.abs(corner.x()))
+                .filter(corner -> !sides || Math.abs(corner.x()) > Math.abs(corner.y()))
                 .toList();
     }
 
@@ -113,7 +113,7 @@ record Moves(List<Way> ways) {
     }
 
     /** Where a point of the cloth lies; on an edge, by the outermost facet. */
-    private static Optional<Space> place(Fold fold, hearthcloth.wrap.fold.Point point) {
+    private static Optional<Space> place(Fold fold, Point point) {
         List<Facet> facets = fold.facets();
         for (int i = facets.size() - 1; i >= 0; i--) {
             if (holds(facets.get(i).cloth(), point)) {
@@ -123,12 +123,12 @@ record Moves(List<Way> ways) {
         return Optional.empty();
     }
 
-    private static boolean holds(Outline outline, hearthcloth.wrap.fold.Point point) {
-        List<hearthcloth.wrap.fold.Point> corners = outline.corners();
+    private static boolean holds(Outline outline, Point point) {
+        List<Point> corners = outline.corners();
         for (int i = 0; i < corners.size(); i++) {
-            hearthcloth.wrap.fold.Point a = corners.get(i);
-            hearthcloth.wrap.fold.Point b = corners.get((i + 1) % corners.size());
-            if ((b.u() - a.u()) * (point.v() - a.v()) - (b.v() - a.v()) * (point.u() - a.u()) < -1e-6) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
+            if ((b.x() - a.x()) * (point.y() - a.y()) - (b.y() - a.y()) * (point.x() - a.x()) < -1e-6) {
                 return false;
             }
         }
@@ -180,9 +180,9 @@ record Moves(List<Way> ways) {
         Point foot = line.get(back);
         Point way = new Point((tip.x() - foot.x()) / gone, (tip.y() - foot.y()) / gone);
         List<Point> shaft = new ArrayList<>(line.subList(0, back + 1));
-        shaft.add(tip.movedBy(-way.x() * HEAD * 0.8, -way.y() * HEAD * 0.8));
+        shaft.add(tip.plus(-way.x() * HEAD * 0.8, -way.y() * HEAD * 0.8));
         sketch.add(new Mark.Line(shaft, RIM));
-        sketch.add(new Mark.Area(head(tip.movedBy(way.x() * 0.8, way.y() * 0.8), way, HEAD + 1.5, 2.4), Colour.WHITE));
+        sketch.add(new Mark.Area(head(tip.plus(way.x() * 0.8, way.y() * 0.8), way, HEAD + 1.5, 2.4), Colour.WHITE));
         sketch.add(new Mark.Line(shaft, SHAFT));
         sketch.add(new Mark.Area(head(tip, way, HEAD, 1.6), Palette.MADDER));
     }
@@ -191,8 +191,8 @@ record Moves(List<Way> ways) {
     private static final double HEAD = 3.4;
 
     private static List<Point> head(Point tip, Point way, double length, double half) {
-        Point foot = tip.movedBy(-way.x() * length, -way.y() * length);
+        Point foot = tip.plus(-way.x() * length, -way.y() * length);
         return List.of(
-                tip, foot.movedBy(-way.y() * half, way.x() * half), foot.movedBy(way.y() * half, -way.x() * half));
+                tip, foot.plus(-way.y() * half, way.x() * half), foot.plus(way.y() * half, -way.x() * half));
     }
 }

@@ -5,7 +5,7 @@ import hearthcloth.cloth.Face;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.wrap.fold.Facet;
@@ -38,7 +38,7 @@ final class Net {
 
     private static List<Point> placed(Outline outline, double scale) {
         return outline.corners().stream()
-                .map(point -> new Point(point.u() / scale, -point.v() / scale))
+                .map(point -> new Point(point.x() / scale, -point.y() / scale))
                 .toList();
     }
 }

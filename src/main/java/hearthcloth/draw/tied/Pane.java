@@ -2,7 +2,7 @@ package hearthcloth.draw.tied;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.wrap.fold.Facet;
-import hearthcloth.wrap.fold.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.wrap.fold.Space;
 import java.util.ArrayList;
 import java.util.List;

@@ -7,7 +7,7 @@ import hearthcloth.cloth.Shown;
 import hearthcloth.measure.Length;
 import hearthcloth.wrap.fold.Laying;
 import hearthcloth.wrap.fold.Outline;
-import hearthcloth.wrap.fold.Point;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -31,10 +31,10 @@ final class Pattern {
             double u1 = Double.NEGATIVE_INFINITY;
             double v1 = Double.NEGATIVE_INFINITY;
             for (Point point : points) {
-                u0 = Math.min(u0, point.u());
-                v0 = Math.min(v0, point.v());
-                u1 = Math.max(u1, point.u());
-                v1 = Math.max(v1, point.v());
+                u0 = Math.min(u0, point.x());
+                v0 = Math.min(v0, point.y());
+                u1 = Math.max(u1, point.x());
+                v1 = Math.max(v1, point.y());
             }
             return new Box(u0, v0, u1, v1);
         }
@@ -90,8 +90,8 @@ final class Pattern {
         double least = Double.POSITIVE_INFINITY;
         for (Field field : all) {
             Box box = field.box();
-            double du = Math.max(0, Math.max(box.u0() - point.u(), point.u() - box.u1()));
-            double dv = Math.max(0, Math.max(box.v0() - point.v(), point.v() - box.v1()));
+            double du = Math.max(0, Math.max(box.u0() - point.x(), point.x() - box.u1()));
+            double dv = Math.max(0, Math.max(box.v0() - point.y(), point.y() - box.v1()));
             double away = du > 0 || dv > 0 ? Math.hypot(du, dv) : outside(field.at(), point);
             if (away <= least) {
                 least = away;
@@ -108,9 +108,9 @@ final class Pattern {
         for (int i = 0; i < corners.size(); i++) {
             Point a = corners.get(i);
             Point b = corners.get((i + 1) % corners.size());
-            double du = b.u() - a.u();
-            double dv = b.v() - a.v();
-            double right = (point.u() - a.u()) * dv - (point.v() - a.v()) * du;
+            double du = b.x() - a.x();
+            double dv = b.y() - a.y();
+            double right = (point.x() - a.x()) * dv - (point.y() - a.y()) * du;
             most = Math.max(most, right / Math.hypot(du, dv));
         }
         return most;

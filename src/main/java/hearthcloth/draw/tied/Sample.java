@@ -1,5 +1,7 @@
 package hearthcloth.draw.tied;
 
+import hearthcloth.wrap.fold.TiedFold;
+
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Layout;
 import hearthcloth.cloth.Making;
@@ -36,7 +38,7 @@ public final class Sample {
         Length least = tie.smallestSquare(gift, tail);
         Length side = least.plus(least.dividedBy(PARTS, Rounding.UP));
         Cloth cloth = cloth(side);
-        return TiedGift.of(cloth, Fold.of(tie.fit(gift, cloth.finished(), tail)), LOOK);
+        return TiedGift.of(cloth, TiedFold.of(tie.fit(gift, cloth.finished(), tail)), LOOK);
     }
 
     /** Bars a seventh of the side; the hearth takes the rest. */

@@ -1,7 +1,7 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.wrap.fold.Space;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,7 +1,7 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.wrap.fold.Knot;
-import hearthcloth.wrap.fold.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.wrap.fold.Reef;
 import hearthcloth.wrap.fold.Space;
 import java.util.ArrayList;

@@ -1,9 +1,11 @@
 package hearthcloth.draw.tied;
 
+import hearthcloth.wrap.fold.TiedFold;
+
 import hearthcloth.cloth.Cloth;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.wrap.Fit;
@@ -137,12 +139,12 @@ public final class TiedGift {
         Fold tied = visible.fold();
         Gift gift = tied.fit().gift();
         List<Moment> all = Moment.of(tied.fit().tie(), gift);
-        Fold now = moment.of(tied);
+        Fold now = TiedFold.at(moment, tied);
         View view = moment == Moment.TIED
                 ? views().get(views().size() - 1)
                 : seen(scene(moment, now), Eye.at(moment, gift));
         int place = all.indexOf(moment);
-        Moves moves = place < 1 ? Moves.NONE : Moves.between(all.get(place - 1).of(tied), moment, now);
+        Moves moves = place < 1 ? Moves.NONE : Moves.between(TiedFold.at(all.get(place - 1), tied), moment, now);
         return view.picture(moment == Moment.TIED ? "Tied" : "While tying", moves, width, height);
     }
 
@@ -162,7 +164,7 @@ public final class TiedGift {
         Fit fit = visible.fold().fit();
         Fit other = tie.fit(fit.gift(), fit.cloth(), fit.tail(), fit.placing());
         return other.holds()
-                ? Optional.of(of(cloth, Fold.of(other), look).moment(Moment.TIED, width, height))
+                ? Optional.of(of(cloth, TiedFold.of(other), look).moment(Moment.TIED, width, height))
                 : Optional.empty();
     }
 

@@ -6,7 +6,7 @@ import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.wrap.fold.Facet;
@@ -126,10 +126,10 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         /** The facet's own edges, not those where panes were cut. */
         private void creases(Outline outline, Pane.Skin.Cloth skin) {
             Facet facet = skin.facet();
-            List<hearthcloth.wrap.fold.Point> corners = outline.corners();
+            List<Point> corners = outline.corners();
             for (int i = 0; i < corners.size(); i++) {
-                hearthcloth.wrap.fold.Point a = corners.get(i);
-                hearthcloth.wrap.fold.Point b = corners.get((i + 1) % corners.size());
+                Point a = corners.get(i);
+                Point b = corners.get((i + 1) % corners.size());
                 if (skin.creases().stream().anyMatch(crease -> crease.holds(a, b))) {
                     things.add(new Thing.Row(
                             seen(facet.motion().at(a)), seen(facet.motion().at(b)), CREASE, false));
@@ -137,7 +137,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
             }
         }
 
-        private List<Point> laid(List<hearthcloth.wrap.fold.Point> corners, Motion motion) {
+        private List<Point> laid(List<Point> corners, Motion motion) {
             return corners.stream().map(motion::at).map(this::seen).toList();
         }
 
@@ -245,7 +245,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
             Point on = way(here, outline.get((i + 1) % n));
             // the corner moves along the middle of the two edges' outward ways; a sharp one no more than twice as far
             double share = out / Math.max(0.5, 1 + in.x() * on.x() + in.y() * on.y());
-            grown.add(here.movedBy((in.y() + on.y()) * share, -(in.x() + on.x()) * share));
+            grown.add(here.plus((in.y() + on.y()) * share, -(in.x() + on.x()) * share));
         }
         return grown;
     }

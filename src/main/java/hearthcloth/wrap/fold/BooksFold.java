@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static hearthcloth.wrap.fold.Panels.FAR;
 import static hearthcloth.wrap.fold.Panels.LEFT;
 import static hearthcloth.wrap.fold.Panels.NEAR;
@@ -63,7 +65,7 @@ final class BooksFold {
 
     /** Height of the cover under which a book lies: the near book below, the far one above. */
     private double cover(Point way) {
-        return isOpen() || way.v() < 0 ? 0 : 2 * thick;
+        return isOpen() || way.y() < 0 ? 0 : 2 * thick;
     }
 
     private boolean isOpen() {
@@ -72,13 +74,13 @@ final class BooksFold {
 
     /** From a book's cover towards the middle of the pair. */
     private Space inwards(Point way) {
-        return isOpen() || way.v() < 0 ? UP : UP.times(-1);
+        return isOpen() || way.y() < 0 ? UP : UP.times(-1);
     }
 
     private void book(Point way) {
         Space foreEdge = isOpen() ? Space.flat(way) : new Space(0, -1, 0);
         Space in = inwards(way);
-        String name = way.v() < 0 ? "near" : "far";
+        String name = way.y() < 0 ? "near" : "far";
         Outline half = cloth.above(way, thick);
         Space hinge = UP.times(cover(way)).plus(isOpen() ? Space.flat(way).times(thick) : new Space(0, 0, 0));
         Plane inner = new Plane(name + " inner face", in);
@@ -93,9 +95,9 @@ final class BooksFold {
         Plane fore = new Plane("fore edge, " + name + " book", foreEdge);
         facets.addAll(new Sheet(far, new Sheet.Run(way, edge, in, FREE), across, fore)
                 .inwards(middle.between(way, edge, edge + thick), Facet.Part.WALL));
-        Plane outside = new Plane(way.v() < 0 ? "underneath" : "top", in.times(-1));
+        Plane outside = new Plane(way.y() < 0 ? "underneath" : "top", in.times(-1));
         facets.addAll(new Sheet(hinge, new Sheet.Run(way, thick, foreEdge, FREE), across, outside)
-                .inwards(middle.below(way, edge), isOpen() || way.v() < 0 ? Facet.Part.BASE : Facet.Part.TOP));
+                .inwards(middle.below(way, edge), isOpen() || way.y() < 0 ? Facet.Part.BASE : Facet.Part.TOP));
         for (Point side : List.of(RIGHT, LEFT)) {
             Space out = Space.flat(side);
             Outline own = half.above(side, spine / 2).below(side, knot);
@@ -105,7 +107,7 @@ final class BooksFold {
             Sheet.Run back = new Sheet.Run(side, spine / 2 + thick, out.times(-1), spine);
             facets.addAll(inside(new Sheet(head.plus(in.times(thick)), back, over, inner), rest));
             Sheet.Run up = new Sheet.Run(side, spine / 2, in, FREE);
-            Plane plane = new Plane((side.u() > 0 ? "right" : "left") + " end, " + name + " book", out);
+            Plane plane = new Plane((side.x() > 0 ? "right" : "left") + " end, " + name + " book", out);
             Outline end = own.below(side, spine / 2 + thick);
             for (Facet facet : new Sheet(head, up, over, plane).inwards(end, Facet.Part.WALL)) {
                 facets.add(isOpen() ? facet.as(Facet.Part.WALL) : facet);
@@ -138,7 +140,7 @@ final class BooksFold {
             Space out = Space.flat(way);
             // into the gap at one end, through it to the other
             Space in = isOpen() ? UP : new Space(0, -1, 0);
-            Space side = isOpen() ? Space.flat(way.left()) : UP.times(way.left().v());
+            Space side = isOpen() ? Space.flat(way.left()) : UP.times(way.left().y());
             Space start = out.times(spine / 2).plus(isOpen() ? new Space(0, 0, 0) : UP.times(thick));
             Plane along = new Plane("cord along the spine " + way, in.times(isOpen() ? 1 : -1));
             Strip.Path path = new Strip.Path(start, spine / 2)

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static hearthcloth.wrap.fold.Panels.FAR;
 import static hearthcloth.wrap.fold.Panels.LEFT;
 import static hearthcloth.wrap.fold.Panels.NEAR;

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static hearthcloth.wrap.fold.Panels.FAR;
 import static hearthcloth.wrap.fold.Panels.LEFT;
 import static hearthcloth.wrap.fold.Panels.NEAR;
@@ -82,7 +84,7 @@ final class BoxFold {
 
     /** How far a flap lies over the top before it ends in a knot; infinite when it is only laid. */
     private double reach(Point way) {
-        boolean side = way.v() == 0;
+        boolean side = way.y() == 0;
         return switch (tie) {
             case FLAT -> Double.POSITIVE_INFINITY;
             case ERRAND -> side ? halfL : Double.POSITIVE_INFINITY;
@@ -115,7 +117,7 @@ final class BoxFold {
         Space lower = new Space(0, 0, height + ends.bunch());
         Space upper = new Space(0, 0, height + 3 * ends.bunch());
         for (Point way : List.of(NEAR, FAR, RIGHT, LEFT)) {
-            Space at = way.u() == 0 ? lower : upper;
+            Space at = way.x() == 0 ? lower : upper;
             facets.addAll(end(way, at, Space.flat(way), Space.flat(way.left()), half(way)));
         }
         knots.add(new Knot(lower, Space.flat(FAR), UP, ends.bunch(), ends.taken(), 0, List.of(lead(NEAR), lead(FAR))));

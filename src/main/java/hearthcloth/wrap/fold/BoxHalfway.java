@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static hearthcloth.wrap.fold.Panels.FAR;
 import static hearthcloth.wrap.fold.Panels.LEFT;
 import static hearthcloth.wrap.fold.Panels.NEAR;
@@ -200,7 +202,7 @@ final class BoxHalfway {
     /** The finished middle, and right and left standing straight up with their ears inside. */
     private void sidesUp() {
         for (Facet facet : tied.facets()) {
-            if (!facet.isLoose() && Math.abs(facet.cloth().middle().u()) < halfL) {
+            if (!facet.isLoose() && Math.abs(facet.cloth().middle().x()) < halfL) {
                 facets.add(facet.part() == Facet.Part.TUCK ? facet.as(Facet.Part.TOP) : facet);
             }
         }

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static hearthcloth.wrap.fold.Space.UP;
 
 import java.util.List;

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static hearthcloth.wrap.fold.Panels.FAR;
 import static hearthcloth.wrap.fold.Panels.LEFT;
 import static hearthcloth.wrap.fold.Panels.NEAR;
@@ -145,7 +147,7 @@ final class EdgeFold {
         Outline above = spare.between(ray, zero + panels.height(), zero + path);
         double beside = ray.left().dot(foot);
         double wide = 3 * ends.bunch();
-        int over = (a.u() > 0 ? 1 : 0) == far ? 0 : 1;
+        int over = (a.x() > 0 ? 1 : 0) == far ? 0 : 1;
         if (over == 1 && moment != Moment.TIED) {
             List<Outline> below = List.of(spare.below(ray, zero + panels.height()));
             plies(a, b, foot, ray, below, length);

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static hearthcloth.wrap.fold.Panels.FAR;
 import static hearthcloth.wrap.fold.Panels.LEFT;
 import static hearthcloth.wrap.fold.Panels.NEAR;
@@ -105,7 +107,7 @@ record Halfway(Fold tied, Moment moment) {
         List<Facet> facets = new ArrayList<>();
         for (Point way : List.of(LEFT, RIGHT)) {
             Space axis = UP.times(across / 2);
-            int sense = way.u() < 0 ? -1 : 1;
+            int sense = way.x() < 0 ? -1 : 1;
             Tube tube = new Tube("tube", axis, Space.flat(way), UP.times(-1), new Space(0, 1, 0), sense, 0, across / 2);
             facets.addAll(tube.wall(cloth().above(way, 0)));
         }

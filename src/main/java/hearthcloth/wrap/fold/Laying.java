@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import hearthcloth.cloth.Face;
 import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
@@ -32,8 +34,8 @@ public record Laying(Size cloth, Placing placing, boolean diamond) {
 
     /** The place of the plan, x and y in millimetres, that lies here. */
     public Point plan(Point point) {
-        double u = point.u() + mm(placing.right());
-        double v = point.v() + mm(placing.away());
+        double u = point.x() + mm(placing.right());
+        double v = point.y() + mm(placing.away());
         double turn = placing.quarterTurns() * Math.PI / 2 - (diamond ? Math.PI / 4 : 0);
         double seen = u * Math.cos(turn) + v * Math.sin(turn);
         double away = v * Math.cos(turn) - u * Math.sin(turn);

@@ -66,39 +66,4 @@ public enum Moment {
     public boolean isDrawn(Tie tie, Gift gift) {
         return of(tie, gift).contains(this);
     }
-
-    /**
-     * The fold as far as it has come.
-     *
-     * @throws IllegalArgumentException where this moment cannot be drawn
-     */
-    public Fold of(Fold tied) {
-        if (!isDrawn(tied.fit().tie(), tied.fit().gift())) {
-            throw new IllegalArgumentException(
-                    this + " of the " + tied.fit().tie().words() + " is not drawn");
-        }
-        if (this == TIED) {
-            return tied;
-        }
-        if (this == LAID) {
-            return new Fold(
-                    tied.fit(),
-                    tied.laying(),
-                    List.of(Halfway.flat(tied.laying().whole())),
-                    List.of());
-        }
-        return switch (tied.fit().tie()) {
-            case FOUR_CORNER, ERRAND, FLAT -> new BoxHalfway(tied, this).fold();
-            case TWO_KNOT ->
-                tied.fit().gift() instanceof Gift.Box
-                        ? new BoxHalfway(tied, this).fold()
-                        : RollFold.at(this, tied.fit());
-            case EDGE_ALONG_EDGE -> EdgeFold.at(this, tied.fit());
-            case ONE_BOTTLE -> this == FIRST_PAIR ? new Halfway(tied, this).fold() : BottleFold.at(this, tied.fit());
-            case ROUND -> this == FIRST_PAIR ? new Halfway(tied, this).fold() : TurnedFold.at(this, tied.fit());
-            case TWO_BOTTLES -> this == WOUND ? new Halfway(tied, this).fold() : PairFold.at(this, tied.fit());
-            case BOOKS -> this == WOUND ? new Halfway(tied, this).fold() : BooksFold.at(this, tied.fit());
-            case ROLL -> this == WOUND ? new Halfway(tied, this).fold() : RollFold.at(this, tied.fit());
-        };
-    }
 }

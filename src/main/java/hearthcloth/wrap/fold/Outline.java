@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -44,7 +46,7 @@ public record Outline(List<Point> corners) {
         for (int i = 0; i < corners.size(); i++) {
             Point a = corners.get(i);
             Point b = corners.get((i + 1) % corners.size());
-            twice += a.u() * b.v() - b.u() * a.v();
+            twice += a.x() * b.y() - b.x() * a.y();
         }
         return Math.abs(twice) / 2;
     }
@@ -80,12 +82,12 @@ public record Outline(List<Point> corners) {
     /** A point on the line but for rounding is on the line, so that neighbours cut along it agree. */
     private static double over(Point normal, Point point, double most) {
         double over = normal.dot(point) - most;
-        return Math.abs(over) < CLOSE * Math.max(1, Math.abs(normal.u()) + Math.abs(normal.v())) ? 0 : over;
+        return Math.abs(over) < CLOSE * Math.max(1, Math.abs(normal.x()) + Math.abs(normal.y())) ? 0 : over;
     }
 
     private static void keep(List<Point> kept, Point point) {
         for (Point other : kept) {
-            if (Math.abs(other.u() - point.u()) < CLOSE && Math.abs(other.v() - point.v()) < CLOSE) {
+            if (Math.abs(other.x() - point.x()) < CLOSE && Math.abs(other.y() - point.y()) < CLOSE) {
                 return;
             }
         }
@@ -131,7 +133,7 @@ public record Outline(List<Point> corners) {
     private double least(boolean u) {
         double least = Double.POSITIVE_INFINITY;
         for (Point corner : corners) {
-            least = Math.min(least, u ? corner.u() : corner.v());
+            least = Math.min(least, u ? corner.x() : corner.y());
         }
         return least;
     }
@@ -139,7 +141,7 @@ public record Outline(List<Point> corners) {
     private double most(boolean u) {
         double most = Double.NEGATIVE_INFINITY;
         for (Point corner : corners) {
-            most = Math.max(most, u ? corner.u() : corner.v());
+            most = Math.max(most, u ? corner.x() : corner.y());
         }
         return most;
     }
@@ -204,7 +206,7 @@ public record Outline(List<Point> corners) {
         for (int i = 0; i < corners.size(); i++) {
             Point a = corners.get(i);
             Point b = corners.get((i + 1) % corners.size());
-            twice += a.u() * b.v() - b.u() * a.v();
+            twice += a.x() * b.y() - b.x() * a.y();
         }
         if (twice >= 0) {
             return new Outline(corners);

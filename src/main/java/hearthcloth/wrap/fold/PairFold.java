@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static hearthcloth.wrap.fold.Panels.LEFT;
 import static hearthcloth.wrap.fold.Panels.RIGHT;
 import static hearthcloth.wrap.fold.Space.UP;
@@ -40,7 +42,7 @@ final class PairFold {
         Space knot = UP.times(height + ends.bunch());
         for (Point way : List.of(LEFT, RIGHT)) {
             Space out = Space.flat(way);
-            int sense = way.u() < 0 ? -1 : 1;
+            int sense = way.x() < 0 ? -1 : 1;
             Space foot = out.times(radius);
             Tube tube = new Tube(sense < 0 ? "left" : "right", foot, UP, out, new Space(0, 1, 0), sense, start, radius);
             Outline half = cloth.above(way, start);
@@ -78,7 +80,7 @@ final class PairFold {
         Outline region = cloth.between(RIGHT, -start, start);
         double least = 0;
         for (Point corner : region.corners()) {
-            least = Math.min(least, corner.v());
+            least = Math.min(least, corner.y());
         }
         Plane plane = new Plane("underneath", UP.times(-1));
         Sheet.Run deep = new Sheet.Run(new Point(0, 1), least, new Space(0, 1, 0), 2 * radius);

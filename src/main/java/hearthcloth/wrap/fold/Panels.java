@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static hearthcloth.wrap.fold.Space.UP;
 
 import hearthcloth.measure.Unit;
@@ -25,9 +27,9 @@ record Panels(double halfL, double halfW, double height, Outline cloth) {
         static final Sides BOX = new Sides(new Plane("top", UP), new Plane("underneath", UP.times(-1)));
 
         Plane wall(Point way) {
-            String across = way.u() > 0 ? "right wall" : "left wall";
-            String along = way.v() > 0 ? "far wall" : "near wall";
-            return new Plane(way.v() == 0 ? across : along, Space.flat(way));
+            String across = way.x() > 0 ? "right wall" : "left wall";
+            String along = way.y() > 0 ? "far wall" : "near wall";
+            return new Plane(way.y() == 0 ? across : along, Space.flat(way));
         }
     }
 
@@ -40,7 +42,7 @@ record Panels(double halfL, double halfW, double height, Outline cloth) {
     }
 
     double half(Point way) {
-        return way.v() == 0 ? halfL : halfW;
+        return way.y() == 0 ? halfL : halfW;
     }
 
     /** Where the flap's cloth reaches the rim. */

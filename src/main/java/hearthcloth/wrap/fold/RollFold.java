@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static hearthcloth.wrap.fold.Panels.FAR;
 import static hearthcloth.wrap.fold.Panels.LEFT;
 import static hearthcloth.wrap.fold.Panels.NEAR;
@@ -72,7 +74,7 @@ final class RollFold {
     }
 
     private static int sense(Point way) {
-        return way.u() < 0 ? -1 : 1;
+        return way.x() < 0 ? -1 : 1;
     }
 
     /** The half of the roll on one side of the middle. */
@@ -175,7 +177,7 @@ final class RollFold {
                 facets.addAll(tube.disc(body, length / 2));
                 end(way, body, turn);
             }
-            nearOrFar(way.u() < 0 ? FAR : NEAR, around, turn);
+            nearOrFar(way.x() < 0 ? FAR : NEAR, around, turn);
         }
     }
 

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 /** A place or a way in space: x right, y away, z up; millimetres. */
 public record Space(double x, double y, double z) {
 
@@ -7,7 +9,7 @@ public record Space(double x, double y, double z) {
 
     /** A way on the table as a way in space. */
     static Space flat(Point way) {
-        return new Space(way.u(), way.v(), 0);
+        return new Space(way.x(), way.y(), 0);
     }
 
     public Space plus(Space other) {

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,7 +52,7 @@ record Tube(String name, Space foot, Space along, Space down, Space across, int 
     private int most(Outline region, int way) {
         double most = 0;
         for (Point corner : region.corners()) {
-            most = Math.max(most, way * corner.v());
+            most = Math.max(most, way * corner.y());
         }
         return (int) Math.ceil(most / side());
     }
@@ -111,7 +113,7 @@ record Tube(String name, Space foot, Space along, Space down, Space across, int 
         double room = radius * Math.sqrt(2) * 0.98;
         double least = 0;
         for (Point corner : rest.corners()) {
-            least = Math.min(least, corner.v());
+            least = Math.min(least, corner.y());
         }
         Space corner = middle.plus(out(0).plus(going(0)).times(room / 2));
         Sheet sheet = new Sheet(
@@ -128,7 +130,7 @@ record Tube(String name, Space foot, Space along, Space down, Space across, int 
         double most = 0;
         for (Point corner : there.corners()) {
             if (axis().dot(corner) < reach + 1e-6) {
-                most = Math.max(most, corner.v());
+                most = Math.max(most, corner.y());
             }
         }
         return most;

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
 import java.util.ArrayList;

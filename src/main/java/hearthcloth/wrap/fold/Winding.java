@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static hearthcloth.wrap.fold.Space.UP;
 
 import java.util.ArrayList;
@@ -22,7 +24,7 @@ record Winding(Point way, double start, double radius, Line line, double half) {
 
     /** +1 for anticlockwise seen from above, the right corner's way; −1 for the left corner's. */
     private int sense() {
-        return way.u() < 0 ? -1 : 1;
+        return way.x() < 0 ? -1 : 1;
     }
 
     private double side() {
@@ -83,7 +85,7 @@ record Winding(Point way, double start, double radius, Line line, double half) {
     }
 
     private int side(int j) {
-        return Math.floorMod((way.u() < 0 ? Band.SIDES / 2 : 0) + sense() * j, Band.SIDES);
+        return Math.floorMod((way.x() < 0 ? Band.SIDES / 2 : 0) + sense() * j, Band.SIDES);
     }
 
     /** How the middle pleat lies on side j. */

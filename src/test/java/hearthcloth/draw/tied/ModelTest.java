@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Space;
@@ -127,7 +127,7 @@ class ModelTest {
         assertThat(model.rows()).isNotEmpty();
         for (Model.Row row : model.rows()) {
             Model.Polygon under = model.polygons().get(row.on());
-            for (Model.Spot end : List.of(row.from(), row.to())) {
+            for (Model.Corner end : List.of(row.from(), row.to())) {
                 assertThat(along(under.out(), end))
                         .isCloseTo(along(under.out(), under.corners().get(0)), within(0.1));
             }
@@ -138,7 +138,7 @@ class ModelTest {
         }
     }
 
-    private static double along(Model.Spot way, Model.Spot place) {
+    private static double along(Model.Corner way, Model.Corner place) {
         return way.x() * place.x() + way.y() * place.y() + way.z() * place.z();
     }
 

@@ -1,5 +1,7 @@
 package hearthcloth.draw.tied;
 
+import hearthcloth.wrap.fold.TiedFold;
+
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Layout;
 import hearthcloth.cloth.Making;
@@ -56,7 +58,7 @@ record Pictured(Tie tie, Gift gift, Cloth cloth, Fold fold) {
         Gift gift = Gift.parse(written, null);
         double least = tie.smallestSquare(gift, TAIL).in(Unit.MILLIMETRE);
         Cloth cloth = cloth(Length.mm(Rounding.UP.whole(least * 1.05)));
-        return new Pictured(tie, gift, cloth, Fold.of(tie.fit(gift, cloth.finished(), TAIL)));
+        return new Pictured(tie, gift, cloth, TiedFold.of(tie.fit(gift, cloth.finished(), TAIL)));
     }
 
     /** A hearth three sevenths of the side, two rounds of equal bars. */

@@ -7,7 +7,7 @@ import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;

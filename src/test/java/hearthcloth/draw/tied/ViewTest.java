@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hearthcloth.cloth.Face;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Shown;
-import hearthcloth.draw.picture.Point;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.fold.Facet;
@@ -169,16 +169,16 @@ class ViewTest {
     private String patch(Layer layer, Space place, Eye eye, Pictured pictured) {
         boolean inside = layer.motion.inside().dot(eye.towards()) > 0;
         Shown shown = inside ? back : front;
-        hearthcloth.wrap.fold.Point plan = pictured.fold().laying().plan(layer.motion.back(place));
+        Point plan = pictured.fold().laying().plan(layer.motion.back(place));
         double width = mm(pictured.cloth().finished().width());
-        double x = inside ? width - plan.u() : plan.u();
+        double x = inside ? width - plan.x() : plan.x();
         String patch = "";
         for (Shown.Field field : shown.fields()) {
             Rect rect = field.at();
             boolean holds = x >= mm(rect.x())
                     && x <= mm(rect.right())
-                    && plan.v() >= mm(rect.y())
-                    && plan.v() <= mm(rect.bottom());
+                    && plan.y() >= mm(rect.y())
+                    && plan.y() <= mm(rect.bottom());
             patch = holds ? field.patch().place().id() : patch;
         }
         return patch;

@@ -1,6 +1,6 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -19,7 +19,7 @@ public enum Form {
     }
 
     /** Corners about the origin, in order, for a piece of about {@code size} squared. */
-    List<Spot> corners(double size, Random chance) {
+    List<Point> corners(double size, Random chance) {
         double stretch = Math.exp(0.5 * (chance.nextDouble() - 0.5) * 2);
         double w = clamped(size * stretch, 30, 330);
         double h = clamped(size / stretch, 30, 330);
@@ -35,34 +35,34 @@ public enum Form {
         };
     }
 
-    private static List<Spot> box(double w, double h) {
+    private static List<Point> box(double w, double h) {
         return List.of(
-                new Spot(-w / 2, -h / 2), new Spot(w / 2, -h / 2), new Spot(w / 2, h / 2), new Spot(-w / 2, h / 2));
+                new Point(-w / 2, -h / 2), new Point(w / 2, -h / 2), new Point(w / 2, h / 2), new Point(-w / 2, h / 2));
     }
 
-    private static List<Spot> pushed(List<Spot> corners, double by, Random chance) {
-        List<Spot> moved = new ArrayList<>();
-        for (Spot c : corners) {
-            moved.add(new Spot(c.x() + by * (2 * chance.nextDouble() - 1), c.y() + by * (2 * chance.nextDouble() - 1)));
+    private static List<Point> pushed(List<Point> corners, double by, Random chance) {
+        List<Point> moved = new ArrayList<>();
+        for (Point c : corners) {
+            moved.add(new Point(c.x() + by * (2 * chance.nextDouble() - 1), c.y() + by * (2 * chance.nextDouble() - 1)));
         }
         return moved;
     }
 
-    private static List<Spot> triangle(double w, double h, Random chance) {
+    private static List<Point> triangle(double w, double h, Random chance) {
         double tip = chance.nextBoolean() ? 0 : w * (0.25 + 0.5 * chance.nextDouble());
-        return List.of(new Spot(-w / 2, -h / 3), new Spot(w / 2, -h / 3), new Spot(-w / 2 + tip, 2 * h / 3));
+        return List.of(new Point(-w / 2, -h / 3), new Point(w / 2, -h / 3), new Point(-w / 2 + tip, 2 * h / 3));
     }
 
-    private static List<Spot> ell(double w, double h, Random chance) {
+    private static List<Point> ell(double w, double h, Random chance) {
         double a = w * (0.35 + 0.3 * chance.nextDouble());
         double b = h * (0.35 + 0.3 * chance.nextDouble());
         return List.of(
-                new Spot(-w / 2, -h / 2),
-                new Spot(w / 2, -h / 2),
-                new Spot(w / 2, -h / 2 + b),
-                new Spot(-w / 2 + a, -h / 2 + b),
-                new Spot(-w / 2 + a, h / 2),
-                new Spot(-w / 2, h / 2));
+                new Point(-w / 2, -h / 2),
+                new Point(w / 2, -h / 2),
+                new Point(w / 2, -h / 2 + b),
+                new Point(-w / 2 + a, -h / 2 + b),
+                new Point(-w / 2 + a, h / 2),
+                new Point(-w / 2, h / 2));
     }
 
     private static double clamped(double x, double least, double most) {

@@ -1,7 +1,7 @@
 package hearthcloth.photo.heldaside;
 
 import hearthcloth.photo.Sheet;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -99,7 +99,7 @@ public final class HeldAside {
     private Lying reference(Sheet sheet, Room room, Tint ground) {
         int state = chance.nextInt();
         while (true) {
-            Spot middle = room.anywhere(chance);
+            Point middle = room.anywhere(chance);
             Lying lying = Sheets.laid(sheet, middle, 2 * Math.PI * chance.nextDouble(), ground, new Random(state));
             if (room.holds(lying.rim())) {
                 return lying;

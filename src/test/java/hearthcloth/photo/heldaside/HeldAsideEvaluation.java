@@ -6,7 +6,7 @@ import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Progress;
 import hearthcloth.photo.Reading;
 import hearthcloth.photo.Sheet;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -139,7 +139,7 @@ public final class HeldAsideEvaluation {
 
     private static String place(TruePiece piece, Shot shot) {
         var at = Rim.polygon(piece.rim()).getCentroid().getCoordinate();
-        var pixel = shot.inPicture(new Spot(at.x, at.y));
+        var pixel = shot.inPicture(new Point(at.x, at.y));
         return String.format(
                 Locale.ROOT,
                 "at (%.0f, %.0f) %s %s %s ΔE %.0f %s:",

@@ -1,6 +1,6 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,8 +14,8 @@ final class Rim {
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
-    final List<Spot> corners;
-    final List<Spot> line;
+    final List<Point> corners;
+    final List<Point> line;
     final double reach;
     private final double[] xs;
     private final double[] ys;
@@ -26,14 +26,14 @@ final class Rim {
     private final int seed;
     private final double turn;
 
-    private Rim(List<Spot> corners, List<Spot> line, double[] fringe, int seed) {
+    private Rim(List<Point> corners, List<Point> line, double[] fringe, int seed) {
         this.corners = List.copyOf(corners);
         this.line = List.copyOf(line);
         this.fringe = fringe;
         this.reach = Arrays.stream(fringe).max().orElse(0);
         this.seed = seed;
-        this.xs = line.stream().mapToDouble(Spot::x).toArray();
-        this.ys = line.stream().mapToDouble(Spot::y).toArray();
+        this.xs = line.stream().mapToDouble(Point::x).toArray();
+        this.ys = line.stream().mapToDouble(Point::y).toArray();
         this.turn = turnOf(xs, ys);
         int n = xs.length;
         this.dxs = new double[n];
@@ -46,34 +46,34 @@ final class Rim {
         }
     }
 
-    static Rim straight(List<Spot> corners) {
+    static Rim straight(List<Point> corners) {
         return new Rim(corners, corners, new double[corners.size()], 0);
     }
 
     /** With corners rounded, as a card's. */
-    static Rim rounded(List<Spot> corners, double radius) {
-        List<Spot> line = new ArrayList<>();
+    static Rim rounded(List<Point> corners, double radius) {
+        List<Point> line = new ArrayList<>();
         int n = corners.size();
         for (int i = 0; i < n; i++) {
-            Spot c = corners.get(i);
-            Spot a = along(c, corners.get((i + n - 1) % n), radius);
-            Spot b = along(c, corners.get((i + 1) % n), radius);
-            Spot middle = new Spot(a.x() + b.x() - c.x(), a.y() + b.y() - c.y());
+            Point c = corners.get(i);
+            Point a = along(c, corners.get((i + n - 1) % n), radius);
+            Point b = along(c, corners.get((i + 1) % n), radius);
+            Point middle = new Point(a.x() + b.x() - c.x(), a.y() + b.y() - c.y());
             double from = Math.atan2(a.y() - middle.y(), a.x() - middle.x());
             double by = Math.IEEEremainder(Math.atan2(b.y() - middle.y(), b.x() - middle.x()) - from, 2 * Math.PI);
             for (int k = 0; k <= 10; k++) {
                 double t = from + by * k / 10;
-                line.add(new Spot(middle.x() + radius * Math.cos(t), middle.y() + radius * Math.sin(t)));
+                line.add(new Point(middle.x() + radius * Math.cos(t), middle.y() + radius * Math.sin(t)));
             }
         }
         return new Rim(corners, line, new double[line.size()], 0);
     }
 
-    static Rim cut(List<Spot> corners, Edge edge, Random chance) {
+    static Rim cut(List<Point> corners, Edge edge, Random chance) {
         int n = corners.size();
         int seed = chance.nextInt();
         if (edge == Edge.WAVY) {
-            List<Spot> line = new ArrayList<>();
+            List<Point> line = new ArrayList<>();
             for (int i = 0; i < n; i++) {
                 line.addAll(wandering(corners.get(i), corners.get((i + 1) % n), chance));
             }
@@ -90,7 +90,7 @@ final class Rim {
     }
 
     /** From {@code a} up to but without {@code b}, up to about 1.5 mm off the straight line. */
-    private static List<Spot> wandering(Spot a, Spot b, Random chance) {
+    private static List<Point> wandering(Point a, Point b, Random chance) {
         double length = a.to(b);
         int n = Math.max(8, (int) (length / 7));
         int seed = chance.nextInt();
@@ -98,7 +98,7 @@ final class Rim {
         double wave = 35 + 60 * chance.nextDouble();
         double nx = -(b.y() - a.y()) / length;
         double ny = (b.x() - a.x()) / length;
-        List<Spot> line = new ArrayList<>();
+        List<Point> line = new ArrayList<>();
         for (int k = 0; k < n; k++) {
             double t = (double) k / n;
             double pinned = Math.min(1, 4 * Math.min(t, 1 - t));
@@ -106,8 +106,8 @@ final class Rim {
                     * pinned
                     * (Grain.smooth(seed, t * length / wave, 0.5)
                             + 0.25 * Grain.smooth(seed + 1, 3 * t * length / wave, 0.5));
-            Spot at = new Spot(a.x() + t * (b.x() - a.x()), a.y() + t * (b.y() - a.y()));
-            line.add(new Spot(at.x() + nx * off, at.y() + ny * off));
+            Point at = new Point(a.x() + t * (b.x() - a.x()), a.y() + t * (b.y() - a.y()));
+            line.add(new Point(at.x() + nx * off, at.y() + ny * off));
         }
         return line;
     }
@@ -179,15 +179,15 @@ final class Rim {
         return polygon(line);
     }
 
-    static Polygon polygon(List<Spot> spots) {
+    static Polygon polygon(List<Point> spots) {
         List<Coordinate> ring = new ArrayList<>();
         spots.forEach(s -> ring.add(new Coordinate(s.x(), s.y())));
         ring.add(ring.get(0).copy());
         return GEOMETRY.createPolygon(ring.toArray(Coordinate[]::new));
     }
 
-    private static Spot along(Spot from, Spot to, double by) {
+    private static Point along(Point from, Point to, double by) {
         double share = by / from.to(to);
-        return new Spot(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+        return new Point(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
     }
 }

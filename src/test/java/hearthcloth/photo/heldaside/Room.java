@@ -1,6 +1,6 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -28,9 +28,9 @@ final class Room {
     }
 
     /** Any place that the picture shows near enough. */
-    Spot anywhere(Random chance) {
+    Point anywhere(Random chance) {
         while (true) {
-            Spot pixel = new Spot(chance.nextDouble() * view.frame.width(), chance.nextDouble() * view.frame.height());
+            Point pixel = new Point(chance.nextDouble() * view.frame.width(), chance.nextDouble() * view.frame.height());
             if (isNear(pixel)) {
                 return view.floor(pixel);
             }
@@ -38,10 +38,10 @@ final class Room {
     }
 
     /** A place on the picture's rim. */
-    Spot onRim(Random chance) {
+    Point onRim(Random chance) {
         while (true) {
-            List<Spot> places = rim(view);
-            Spot place = places.get(chance.nextInt(places.size()));
+            List<Point> places = rim(view);
+            Point place = places.get(chance.nextInt(places.size()));
             if (isNear(view.picture(place))) {
                 return place;
             }
@@ -63,29 +63,29 @@ final class Room {
         double w = (double) view.frame.width() / n;
         double h = (double) view.frame.height() / n;
         for (int k = 0; k < n * n; k++) {
-            Spot pixel = new Spot((k % n + 0.5) * w, (Math.floorDiv(k, n) + 0.5) * h);
+            Point pixel = new Point((k % n + 0.5) * w, (Math.floorDiv(k, n) + 0.5) * h);
             double mm = view.pixelMm(pixel.x(), pixel.y());
             sum += isNear(pixel) ? mm * mm * w * h : 0;
         }
         return sum;
     }
 
-    private boolean isNear(Spot pixel) {
+    private boolean isNear(Point pixel) {
         return view.pixelMm(pixel.x(), pixel.y()) <= FURTHEST * middleMm;
     }
 
-    private static List<Spot> rim(View view) {
+    private static List<Point> rim(View view) {
         int n = 30;
         double w = view.frame.width();
         double h = view.frame.height();
-        List<Spot> spots = new ArrayList<>();
+        List<Point> spots = new ArrayList<>();
         for (int k = 0; k < 4 * n; k++) {
             double t = (double) (k % n) / n;
-            Spot pixel = switch (k / n) {
-                case 0 -> new Spot(t * w, 0);
-                case 1 -> new Spot(w, t * h);
-                case 2 -> new Spot(w - t * w, h);
-                default -> new Spot(0, h - t * h);
+            Point pixel = switch (k / n) {
+                case 0 -> new Point(t * w, 0);
+                case 1 -> new Point(w, t * h);
+                case 2 -> new Point(w - t * w, h);
+                default -> new Point(0, h - t * h);
             };
             spots.add(view.floor(pixel));
         }

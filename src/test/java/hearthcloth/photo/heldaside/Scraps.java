@@ -1,6 +1,6 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -28,8 +28,8 @@ final class Scraps {
         this.fabrics = fabrics;
         this.chance = chance;
         this.tidy = chance.nextBoolean();
-        Spot a = sheet.corners.get(0);
-        Spot b = sheet.corners.get(1);
+        Point a = sheet.corners.get(0);
+        Point b = sheet.corners.get(1);
         this.tidyAngle = Math.atan2(b.y() - a.y(), b.x() - a.x());
     }
 
@@ -66,12 +66,12 @@ final class Scraps {
         for (int k = 0; k < 60; k++) {
             Rim other = laid.get(chance.nextInt(laid.size())).thing().rim();
             Form form = Form.any(chance);
-            List<Spot> corners = form.corners(60 + 80 * chance.nextDouble(), chance);
+            List<Point> corners = form.corners(60 + 80 * chance.nextDouble(), chance);
             double towards = 2 * Math.PI * chance.nextDouble();
             double angle = angle();
             double far = 500;
             double near = 0;
-            Spot middle = middle(other);
+            Point middle = middle(other);
             for (int step = 0; step < 24; step++) {
                 double at = (far + near) / 2;
                 Rim rim = Rim.straight(turned(corners, angle, away(middle, towards, at)));
@@ -103,8 +103,8 @@ final class Scraps {
 
     private void add(Form form, Edge edge, Rim rim) {
         Fabric fabric = fabrics.get(chance.nextInt(fabrics.size()));
-        Spot a = rim.corners.get(0);
-        Spot b = rim.corners.get(1);
+        Point a = rim.corners.get(0);
+        Point b = rim.corners.get(1);
         double grain = Math.atan2(b.y() - a.y(), b.x() - a.x())
                 + (chance.nextInt(5) == 0 ? chance.nextDouble() * Math.PI : chance.nextInt(2) * Math.PI / 2)
                 + 0.02 * chance.nextGaussian();
@@ -129,20 +129,20 @@ final class Scraps {
                 : 2 * Math.PI * chance.nextDouble();
     }
 
-    private static Spot middle(Rim rim) {
+    private static Point middle(Rim rim) {
         var at = rim.polygon().getCentroid().getCoordinate();
-        return new Spot(at.x, at.y);
+        return new Point(at.x, at.y);
     }
 
-    private static Spot away(Spot from, double towards, double by) {
-        return new Spot(from.x() + by * Math.cos(towards), from.y() + by * Math.sin(towards));
+    private static Point away(Point from, double towards, double by) {
+        return new Point(from.x() + by * Math.cos(towards), from.y() + by * Math.sin(towards));
     }
 
-    private static List<Spot> turned(List<Spot> corners, double angle, Spot to) {
+    private static List<Point> turned(List<Point> corners, double angle, Point to) {
         double c = Math.cos(angle);
         double s = Math.sin(angle);
         return corners.stream()
-                .map(p -> new Spot(to.x() + c * p.x() - s * p.y(), to.y() + s * p.x() + c * p.y()))
+                .map(p -> new Point(to.x() + c * p.x() - s * p.y(), to.y() + s * p.x() + c * p.y()))
                 .toList();
     }
 }

@@ -4,7 +4,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.photo.Sheet;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.List;
 import java.util.Random;
 
@@ -38,12 +38,12 @@ final class Sheets {
     }
 
     /** It, its middle at a place. */
-    static Lying laid(Sheet sheet, Spot middle, double angle, Tint ground, Random chance) {
+    static Lying laid(Sheet sheet, Point middle, double angle, Tint ground, Random chance) {
         double w = width(sheet);
         double h = height(sheet);
         double c = Math.cos(angle);
         double s = Math.sin(angle);
-        List<Spot> corners = List.of(
+        List<Point> corners = List.of(
                 at(middle, c, s, -w / 2, -h / 2),
                 at(middle, c, s, w / 2, -h / 2),
                 at(middle, c, s, w / 2, h / 2),
@@ -53,7 +53,7 @@ final class Sheets {
         Surface face = isPaper(sheet)
                 ? paper(chance.nextInt())
                 : radius > 0 ? card(ground, chance) : Grounds.mat(ground, chance);
-        Spot corner = corners.get(0);
+        Point corner = corners.get(0);
         return new Lying(rim, isPaper(sheet) ? 0.1 : radius > 0 ? 0.76 : 2, face.laid(corner.x(), corner.y(), angle));
     }
 
@@ -90,7 +90,7 @@ final class Sheets {
         };
     }
 
-    private static Spot at(Spot o, double c, double s, double u, double v) {
-        return new Spot(o.x() + c * u - s * v, o.y() + s * u + c * v);
+    private static Point at(Point o, double c, double s, double u, double v) {
+        return new Point(o.x() + c * u - s * v, o.y() + s * u + c * v);
     }
 }

@@ -1,6 +1,6 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.stream.IntStream;
 
 /** A photograph not yet taken: its truth is known, {@link #jpeg()} draws it. Same seed, same bytes. */
@@ -25,12 +25,12 @@ public final class Shot {
     }
 
     /** Which place of the floor a place of the picture really shows, mm. */
-    public Spot onFloor(Spot pixel) {
+    public Point onFloor(Point pixel) {
         return view.floor(pixel);
     }
 
     /** Where a place of the floor really shows, in pixels, the first pixel reaching from 0 to 1. */
-    public Spot inPicture(Spot place) {
+    public Point inPicture(Point place) {
         return view.picture(place);
     }
 

@@ -1,6 +1,6 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -14,7 +14,7 @@ import java.util.Set;
  * @param contrast CIELAB 1976 difference between its mean colour and the ground round it, as lit and exposed
  * @param troubles what must not be expected of a reader
  */
-public record TruePiece(Made made, List<Spot> corners, List<Spot> rim, double contrast, Set<Trouble> troubles) {
+public record TruePiece(Made made, List<Point> corners, List<Point> rim, double contrast, Set<Trouble> troubles) {
 
     /** How it was made. */
     public record Made(Form form, Edge edge, String figure) {}

@@ -1,17 +1,17 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.List;
 
 /** Whether a rectangle of a given size can be laid into a scrap near where a reader said, and by how much it cannot. */
 final class UsableFit {
 
-    private final List<Spot> rim;
+    private final List<Point> rim;
     private final Rim edge;
     private final double width;
     private final double height;
 
-    UsableFit(List<Spot> rim, double width, double height) {
+    UsableFit(List<Point> rim, double width, double height) {
         this.rim = List.copyOf(rim);
         this.edge = Rim.straight(rim);
         this.width = width;
@@ -19,7 +19,7 @@ final class UsableFit {
     }
 
     /** How far, mm, the rectangle must stick out at least, started from a place and direction and moved about for the best. */
-    double overhang(Spot middle, double angle) {
+    double overhang(Point middle, double angle) {
         double[] pose = {middle.x(), middle.y(), angle};
         double best = out(pose);
         double[] step = {4, 4, 4.0 / Math.max(width, height)};
@@ -69,7 +69,7 @@ final class UsableFit {
         double c = Math.cos(pose[2]);
         double s = Math.sin(pose[2]);
         double worst = 0;
-        for (Spot p : rim) {
+        for (Point p : rim) {
             double u = c * (p.x() - pose[0]) + s * (p.y() - pose[1]);
             double v = -s * (p.x() - pose[0]) + c * (p.y() - pose[1]);
             worst = Math.max(worst, Math.min(width / 2 - Math.abs(u), height / 2 - Math.abs(v)));

@@ -5,7 +5,7 @@ import hearthcloth.photo.LargestRectangle;
 import hearthcloth.photo.Measured;
 import hearthcloth.photo.Piece;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -29,7 +29,7 @@ final class Verdict {
         this.shot = shot;
         this.read = read;
         for (Piece piece : read.pieces()) {
-            List<Spot> floor =
+            List<Point> floor =
                     piece.outline().picture().stream().map(shot::onFloor).toList();
             seen.add(GeometryFixer.fix(Rim.polygon(floor)));
         }
@@ -69,7 +69,7 @@ final class Verdict {
 
     /** Empty unless each true corner has one read corner of its own near it, in the same order. */
     private List<Judged.SideError> sides(TruePiece truth, Piece piece) {
-        List<Spot> corners =
+        List<Point> corners =
                 piece.outline().picture().stream().map(shot::onFloor).toList();
         List<Double> sides = truth.sides();
         int n = sides.size();
@@ -87,7 +87,7 @@ final class Verdict {
         return List.of();
     }
 
-    private static boolean fits(List<Spot> truth, List<Spot> read, int shift, int way, double near) {
+    private static boolean fits(List<Point> truth, List<Point> read, int shift, int way, double near) {
         int n = truth.size();
         for (int i = 0; i < n; i++) {
             if (truth.get(i).to(read.get(Math.floorMod(shift + way * i, n))) > near) {
@@ -112,13 +112,13 @@ final class Verdict {
 
     private Judged.Usable usable(TruePiece truth, Piece piece) {
         LargestRectangle.Box box = piece.usable();
-        List<Spot> there = box.corners().stream()
+        List<Point> there = box.corners().stream()
                 .map(corner -> shot.onFloor(read.scale().inPicture(corner)))
                 .toList();
-        Spot a = there.get(0);
-        Spot b = there.get(1);
-        Spot c = there.get(2);
-        Spot middle = new Spot((a.x() + c.x()) / 2, (a.y() + c.y()) / 2);
+        Point a = there.get(0);
+        Point b = there.get(1);
+        Point c = there.get(2);
+        Point middle = new Point((a.x() + c.x()) / 2, (a.y() + c.y()) / 2);
         double angle = Math.atan2(b.y() - a.y(), b.x() - a.x());
         double overhang = new UsableFit(truth.rim(), box.width(), box.height()).overhang(middle, angle);
         double best = LargestRectangle.inside(truth.rim()).area();

@@ -1,6 +1,6 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 
 /**
  * A pinhole camera over the floor with what its lens leaves bent. The floor's y runs as a page's, downwards.
@@ -66,14 +66,14 @@ final class View {
         return (y - standY) / pose.height;
     }
 
-    Spot floor(Spot pixel) {
+    Point floor(Point pixel) {
         double[] out = new double[2];
         floor(pixel.x(), pixel.y(), 0, out);
-        return new Spot(out[0], out[1]);
+        return new Point(out[0], out[1]);
     }
 
     /** Where a place on the floor shows. */
-    Spot picture(Spot floor) {
+    Point picture(Point floor) {
         double x = floor.x() - standX;
         double y = floor.y() - standY;
         double d = pose.height;
@@ -89,13 +89,13 @@ final class View {
             r -= off / (1 + 3 * bend.a * r2 + 5 * bend.b * r2 * r2);
         }
         double share = wanted == 0 ? 1 : r / wanted;
-        return new Spot(frame.width / 2.0 + u * share, frame.height / 2.0 + v * share);
+        return new Point(frame.width / 2.0 + u * share, frame.height / 2.0 + v * share);
     }
 
     /** Millimetres of floor that a pixel there is wide, about. */
     double pixelMm(double px, double py) {
-        Spot at = floor(new Spot(px, py));
-        return (at.to(floor(new Spot(px + 1, py))) + at.to(floor(new Spot(px, py + 1)))) / 2;
+        Point at = floor(new Point(px, py));
+        return (at.to(floor(new Point(px + 1, py))) + at.to(floor(new Point(px, py + 1)))) / 2;
     }
 
     /** The camera's axes in the floor's: about the way down, then about the picture's own x, then its roll. */

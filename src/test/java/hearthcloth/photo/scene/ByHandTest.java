@@ -19,7 +19,7 @@ import hearthcloth.photo.Progress;
 import hearthcloth.photo.Reading;
 import hearthcloth.photo.Scale;
 import hearthcloth.photo.Sheet;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import hearthcloth.photo.scene.Photographs.Known;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -78,7 +78,7 @@ class ByHandTest {
 
         assertThat(again.kept().views()).hasSameSizeAs(scale.kept().views());
         for (Piece piece : pieces) {
-            List<Spot> corners = piece.outline().picture();
+            List<Point> corners = piece.outline().picture();
             for (int i = 0; i < corners.size(); i++) {
                 assertThat(again.onFloor(corners.get(i)).to(scale.onFloor(corners.get(i))))
                         .isLessThan(1e-6);
@@ -132,8 +132,8 @@ class ByHandTest {
         String key = String.valueOf(touching().number());
         assertThat(touching().doubts()).isNotEmpty();
         byte[] small = Photograph.of(photograph).small(1600);
-        Spot top = scale.inPicture(seam(0.0));
-        Spot low = scale.inPicture(seam(1.0));
+        Point top = scale.inPicture(seam(0.0));
+        Point low = scale.inPicture(seam(1.0));
         Sorting now = new Hand(scale)
                 .split(
                         sorting,
@@ -156,15 +156,15 @@ class ByHandTest {
     }
 
     /** Where the two pieces that touch meet, on the floor as the reader has it: between its two hollow corners. */
-    private static Spot seam(double share) {
-        List<Spot> floor = new ArrayList<>(touching().outline().floor());
-        double x = floor.stream().mapToDouble(Spot::x).min().orElseThrow();
-        double y0 = floor.stream().mapToDouble(Spot::y).min().orElseThrow();
-        double y1 = floor.stream().mapToDouble(Spot::y).max().orElseThrow();
-        double x1 = floor.stream().mapToDouble(Spot::x).max().orElseThrow();
+    private static Point seam(double share) {
+        List<Point> floor = new ArrayList<>(touching().outline().floor());
+        double x = floor.stream().mapToDouble(Point::x).min().orElseThrow();
+        double y0 = floor.stream().mapToDouble(Point::y).min().orElseThrow();
+        double y1 = floor.stream().mapToDouble(Point::y).max().orElseThrow();
+        double x1 = floor.stream().mapToDouble(Point::x).max().orElseThrow();
         boolean upright = y1 - y0 < x1 - x;
         double far = share * 1.4 - 0.2;
-        return upright ? new Spot((x + x1) / 2, y0 + far * (y1 - y0)) : new Spot(x + far * (x1 - x), (y0 + y1) / 2);
+        return upright ? new Point((x + x1) / 2, y0 + far * (y1 - y0)) : new Point(x + far * (x1 - x), (y0 + y1) / 2);
     }
 
     private static boolean isLike(Sorted half, int colour, double width, double height) {
@@ -182,8 +182,8 @@ class ByHandTest {
         Sorting sorting = Sorting.of(pieces, List.of());
         String key = String.valueOf(navy().number());
         Hand hand = new Hand(scale);
-        Spot opposite = navy().outline().picture().get(2);
-        Spot beyond = beyondTheOtherSide(navy().outline().picture());
+        Point opposite = navy().outline().picture().get(2);
+        Point beyond = beyondTheOtherSide(navy().outline().picture());
 
         assertThatThrownBy(() -> hand.corner(sorting, key, 7, opposite)).isInstanceOf(MeasureException.class);
         assertThatThrownBy(() -> hand.corner(sorting, key, 0, beyond))
@@ -193,7 +193,7 @@ class ByHandTest {
         assertThat(three.piece(key).piece().outline().picture()).hasSize(3);
         assertThatThrownBy(() -> hand.cornerLess(three, key, 0)).isInstanceOf(MeasureException.class);
         assertThatThrownBy(() -> hand.split(
-                        sorting, key, new Spot(0, 0), new Spot(9, 0), (whole, parts) -> List.of(), List.of()))
+                        sorting, key, new Point(0, 0), new Point(9, 0), (whole, parts) -> List.of(), List.of()))
                 .isInstanceOf(MeasureException.class)
                 .hasMessageContaining("right across");
         assertThat(hand.cornerMore(sorting, key, 0).piece(key).piece().outline().areaMm2())
@@ -201,10 +201,10 @@ class ByHandTest {
     }
 
     /** Where the first corner drags its sides across the side that lies over against it. */
-    private static Spot beyondTheOtherSide(List<Spot> c) {
+    private static Point beyondTheOtherSide(List<Point> c) {
         double x = c.get(2).x() + c.get(3).x() - (c.get(0).x() + c.get(1).x()) / 2;
         double y = c.get(2).y() + c.get(3).y() - (c.get(0).y() + c.get(1).y()) / 2;
-        return new Spot(x, y);
+        return new Point(x, y);
     }
 
     @Test
@@ -227,7 +227,7 @@ class ByHandTest {
     void a_grain_is_said_by_its_length() {
         Sorting sorting = Sorting.of(pieces, List.of());
         String key = String.valueOf(navy().number());
-        List<Spot> corners = navy().outline().picture();
+        List<Point> corners = navy().outline().picture();
         double first = navy().outline().sides().get(0).length().in(Unit.MILLIMETRE);
         Sorted along = new Hand(scale)
                 .grain(sorting, key, corners.get(0), corners.get(1))

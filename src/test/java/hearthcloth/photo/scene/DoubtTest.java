@@ -14,7 +14,7 @@ import hearthcloth.photo.Piece;
 import hearthcloth.photo.Progress;
 import hearthcloth.photo.Reading;
 import hearthcloth.photo.Sheet;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -103,8 +103,8 @@ class DoubtTest {
     @Test
     void a_corner_dragged_by_hand_is_measured_anew() {
         Piece piece = at(-320, 200);
-        List<Spot> corners = new ArrayList<>(piece.outline().picture());
-        Spot inPicture = read.scale().inPicture(read.scale().onFloor(corners.get(0)));
+        List<Point> corners = new ArrayList<>(piece.outline().picture());
+        Point inPicture = read.scale().inPicture(read.scale().onFloor(corners.get(0)));
         corners.set(0, inPicture);
 
         assertThat(read.scale().byHand(corners).areaMm2())
@@ -191,7 +191,7 @@ class DoubtTest {
 
     private static boolean holds(Piece piece, double x, double y) {
         double[] p = scene.camera.pictureAt(x, y);
-        Spot middle = new Spot(p[0], p[1]);
+        Point middle = new Point(p[0], p[1]);
         double[] distances = piece.outline().picture().stream()
                 .mapToDouble(middle::to)
                 .sorted()
@@ -199,7 +199,7 @@ class DoubtTest {
         return distances[0] < 190 && inside(piece.outline().picture(), p);
     }
 
-    private static boolean inside(List<Spot> corners, double[] p) {
+    private static boolean inside(List<Point> corners, double[] p) {
         java.awt.geom.Path2D path = new java.awt.geom.Path2D.Double();
         path.moveTo(corners.get(0).x(), corners.get(0).y());
         corners.stream().skip(1).forEach(c -> path.lineTo(c.x(), c.y()));

@@ -12,7 +12,7 @@ import hearthcloth.photo.Progress;
 import hearthcloth.photo.Reading;
 import hearthcloth.photo.Scale;
 import hearthcloth.photo.Sheet;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import hearthcloth.photo.scene.Photographs.Known;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -64,7 +64,7 @@ class OutlineTest {
     private static Piece at(double x, double y) {
         return pieces.stream()
                 .filter(piece -> {
-                    Spot middle = middle(piece);
+                    Point middle = middle(piece);
                     return Math.hypot(Math.abs(middle.x()) - Math.abs(x), Math.abs(middle.y()) - Math.abs(y)) < 25;
                 })
                 .findFirst()
@@ -72,14 +72,14 @@ class OutlineTest {
                         + pieces.stream().map(OutlineTest::middle).toList()));
     }
 
-    private static Spot middle(Piece piece) {
-        List<Spot> sheet = scale.sheetInPicture().stream().map(scale::onFloor).toList();
-        double x = sheet.stream().mapToDouble(Spot::x).average().orElse(0);
-        double y = sheet.stream().mapToDouble(Spot::y).average().orElse(0);
-        List<Spot> floor = piece.outline().floor();
-        return new Spot(
-                floor.stream().mapToDouble(Spot::x).average().orElse(0) - x,
-                floor.stream().mapToDouble(Spot::y).average().orElse(0) - y);
+    private static Point middle(Piece piece) {
+        List<Point> sheet = scale.sheetInPicture().stream().map(scale::onFloor).toList();
+        double x = sheet.stream().mapToDouble(Point::x).average().orElse(0);
+        double y = sheet.stream().mapToDouble(Point::y).average().orElse(0);
+        List<Point> floor = piece.outline().floor();
+        return new Point(
+                floor.stream().mapToDouble(Point::x).average().orElse(0) - x,
+                floor.stream().mapToDouble(Point::y).average().orElse(0) - y);
     }
 
     private static List<Double> sides(Piece piece) {
@@ -102,7 +102,7 @@ class OutlineTest {
 
         isClose(sides(piece), 30 * Math.sqrt(2), 60, 90, 90, 120);
         LargestRectangle.Box best = LargestRectangle.inside(DOG_EARED.corners().stream()
-                .map(c -> new Spot(c.get(0), c.get(1)))
+                .map(c -> new Point(c.get(0), c.get(1)))
                 .toList());
         assertThat(piece.usable().area()).isBetween(0.95 * best.area(), best.area());
     }

@@ -9,7 +9,7 @@ import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Progress;
 import hearthcloth.photo.Reading;
 import hearthcloth.photo.Sheet;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
@@ -148,10 +148,10 @@ class ReferenceTest {
 
     /** Whether the sheet was taken to be where its middle really is. */
     private static boolean isAt(Reading.Read read, Camera camera, double x, double y) {
-        List<Spot> corners = read.scale().sheetInPicture();
+        List<Point> corners = read.scale().sheetInPicture();
         double[] at = camera.pictureAt(x, y);
-        double px = corners.stream().mapToDouble(Spot::x).average().orElseThrow();
-        double py = corners.stream().mapToDouble(Spot::y).average().orElseThrow();
+        double px = corners.stream().mapToDouble(Point::x).average().orElseThrow();
+        double py = corners.stream().mapToDouble(Point::y).average().orElseThrow();
         return Math.hypot(px - at[0], py - at[1]) < 15;
     }
 

@@ -5,7 +5,7 @@ import hearthcloth.photo.LargestRectangle;
 import hearthcloth.photo.Measured;
 import hearthcloth.photo.Piece;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Spot;
+import hearthcloth.geometry.Point;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
@@ -60,7 +60,7 @@ final class Verdict {
 
     private void judge(Scrap scrap, List<Piece> free, Reading.Read read, String where) {
         boolean seen = scene.contrast(scrap) >= 10;
-        List<Spot> corners = seen(scrap);
+        List<Point> corners = seen(scrap);
         Piece best = null;
         double most = 0.5;
         for (Piece piece : free) {
@@ -88,17 +88,17 @@ final class Verdict {
         }
     }
 
-    private List<Spot> seen(Scrap scrap) {
-        List<Spot> out = new ArrayList<>();
+    private List<Point> seen(Scrap scrap) {
+        List<Point> out = new ArrayList<>();
         for (double[] c : scrap.corners()) {
             double[] p = scene.camera.pictureAt(c[0], c[1]);
-            out.add(new Spot(p[0], p[1]));
+            out.add(new Point(p[0], p[1]));
         }
         return out;
     }
 
-    private void sides(Scrap scrap, List<Spot> corners, Piece piece, String where) {
-        List<Spot> read = piece.outline().picture();
+    private void sides(Scrap scrap, List<Point> corners, Piece piece, String where) {
+        List<Point> read = piece.outline().picture();
         int n = read.size();
         for (int i = 0; i < corners.size(); i++) {
             int a = nearest(read, corners.get(i));
@@ -122,7 +122,7 @@ final class Verdict {
         }
     }
 
-    private static int nearest(List<Spot> spots, Spot to) {
+    private static int nearest(List<Point> spots, Point to) {
         int best = 0;
         for (int i = 0; i < spots.size(); i++) {
             best = spots.get(i).to(to) < spots.get(best).to(to) ? i : best;
@@ -131,12 +131,12 @@ final class Verdict {
     }
 
     private void use(Scrap scrap, Piece piece, Reading.Read read, String where) {
-        List<Spot> truth =
-                scrap.corners().stream().map(c -> new Spot(c[0], c[1])).toList();
+        List<Point> truth =
+                scrap.corners().stream().map(c -> new Point(c[0], c[1])).toList();
         LargestRectangle.Box box = piece.usable();
         List<double[]> c = new ArrayList<>();
-        for (Spot corner : box.corners()) {
-            Spot px = read.scale().inPicture(corner);
+        for (Point corner : box.corners()) {
+            Point px = read.scale().inPicture(corner);
             c.add(scene.camera.floorAt(px.x(), px.y()));
         }
         uses.add(new Use(
@@ -170,13 +170,13 @@ final class Verdict {
 
     /** How far the worst place of the rectangle's rim lies outside the scrap. */
     private static double over(Scrap scrap, LargestRectangle.Box box, double[] at) {
-        List<Spot> corners =
-                new LargestRectangle.Box(new Spot(at[0], at[1]), box.width(), box.height(), at[2]).corners();
+        List<Point> corners =
+                new LargestRectangle.Box(new Point(at[0], at[1]), box.width(), box.height(), at[2]).corners();
         double worst = 0;
         for (int i = 0; i < 4; i++) {
             for (int k = 0; k < 8; k++) {
-                Spot a = corners.get(i);
-                Spot b = corners.get((i + 1) % 4);
+                Point a = corners.get(i);
+                Point b = corners.get((i + 1) % 4);
                 double x = a.x() + (b.x() - a.x()) * k / 8;
                 double y = a.y() + (b.y() - a.y()) * k / 8;
                 if (!scrap.holds(x, y)) {
@@ -187,7 +187,7 @@ final class Verdict {
         return worst;
     }
 
-    private static double overlap(List<Spot> one, List<Spot> other) {
+    private static double overlap(List<Point> one, List<Point> other) {
         Area both = new Area(path(one));
         both.intersect(new Area(path(other)));
         Area any = new Area(path(one));
@@ -195,7 +195,7 @@ final class Verdict {
         return size(both) / size(any);
     }
 
-    private static Path2D path(List<Spot> corners) {
+    private static Path2D path(List<Point> corners) {
         Path2D path = new Path2D.Double();
         path.moveTo(corners.get(0).x(), corners.get(0).y());
         corners.forEach(c -> path.lineTo(c.x(), c.y()));

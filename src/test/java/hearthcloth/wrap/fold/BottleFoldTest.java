@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -40,7 +42,7 @@ class BottleFoldTest {
     @ParameterizedTest
     @MethodSource("fits")
     void cloth_is_never_stretched_and_every_bit_is_there_once(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         Judge.isNeverStretched(fold);
         Judge.isEveryBitOfTheClothOnce(fold);
         Judge.agreesWithJts(Visible.of(fold));
@@ -51,7 +53,7 @@ class BottleFoldTest {
     @MethodSource("fits")
     void the_second_knot_sits_in_front_of_the_body(Fit fit) {
         Gift.Bottle bottle = (Gift.Bottle) fit.gift();
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         assertThat(fold.knots()).hasSize(2);
         Knot front = fold.knots().get(1);
         assertThat(front.at().y()).isLessThan(-bottle.diameter().in(Unit.MILLIMETRE) / 2);
@@ -64,7 +66,7 @@ class BottleFoldTest {
     @MethodSource("fits")
     void the_cords_lie_on_the_body(Fit fit) {
         double r = ((Gift.Bottle) fit.gift()).diameter().in(Unit.MILLIMETRE) / 2;
-        for (Facet facet : Fold.of(fit).facets()) {
+        for (Facet facet : TiedFold.of(fit).facets()) {
             if (facet.part() == Facet.Part.CORD) {
                 for (Space corner : facet.corners()) {
                     double away = Math.hypot(corner.x(), corner.y());
@@ -79,7 +81,7 @@ class BottleFoldTest {
     @ParameterizedTest
     @MethodSource("fits")
     void the_cords_middle_line_is_one_unbroken_line(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         double r = ((Gift.Bottle) fit.gift()).diameter().in(Unit.MILLIMETRE) / 2;
         for (Point way : new Point[] {Panels.LEFT, Panels.RIGHT}) {
             @Nullable Space last = null;
@@ -130,7 +132,7 @@ class BottleFoldTest {
         if (!fit.cloth().isSquare() || !fit.placing().equals(Placing.CENTRED)) {
             return; // there the tip lies beside the axis
         }
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         for (Corner corner : new Corner[] {Corner.LEFT, Corner.RIGHT, Corner.NEAR, Corner.FAR}) {
             Point axis = new Point(corner.right(), corner.away());
             double all = 0;

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -57,7 +59,7 @@ class BoxFoldTest {
     @ParameterizedTest
     @MethodSource("fits")
     void cloth_is_never_stretched_and_every_bit_is_there_once(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         Judge.isNeverStretched(fold);
         Judge.isEveryBitOfTheClothOnce(fold);
     }
@@ -66,7 +68,7 @@ class BoxFoldTest {
     @ParameterizedTest
     @MethodSource("fits")
     void every_side_of_the_box_is_covered_and_nothing_sticks_out(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         Visible seen = Visible.of(fold);
         Gift.Box box = (Gift.Box) fit.gift();
         double l = box.along().in(Unit.MILLIMETRE);
@@ -110,7 +112,7 @@ class BoxFoldTest {
     @ParameterizedTest
     @MethodSource("fits")
     void neighbouring_facets_hang_together(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         double rim = ((Gift.Box) fit.gift()).height().in(Unit.MILLIMETRE) - 1e-9;
         List<Facet> whole = fold.facets().stream()
                 .filter(facet -> fit.tie() == Tie.FLAT
@@ -125,7 +127,7 @@ class BoxFoldTest {
             Facet two = whole.get(chance.nextInt(whole.size()));
             Point a = Judge.some(one.cloth(), chance);
             Point b = Judge.some(two.cloth(), chance);
-            double flat = Math.hypot(a.u() - b.u(), a.v() - b.v());
+            double flat = Math.hypot(a.x() - b.x(), a.y() - b.y());
             double laid = one.motion().at(a).minus(two.motion().at(b)).length();
             longer = Math.max(longer, laid - flat);
         }
@@ -136,7 +138,7 @@ class BoxFoldTest {
     @ParameterizedTest
     @MethodSource("centredDiamonds")
     void path_and_tail_make_up_the_half_diagonal(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         double d = fit.cloth().width().in(Unit.MILLIMETRE) / Math.sqrt(2);
         for (Corner corner : List.of(Corner.RIGHT, Corner.LEFT, Corner.NEAR, Corner.FAR)) {
             double on = 0;
@@ -175,7 +177,7 @@ class BoxFoldTest {
     void a_short_cloth_is_refused_with_the_size_that_would_do() {
         Gift gift = Gift.parse("box 30 x 20 x 8 cm", null);
         Fit fit = Tie.FOUR_CORNER.fit(gift, Size.square(Length.cm(60)), TAIL);
-        assertThatThrownBy(() -> Fold.of(fit))
+        assertThatThrownBy(() -> TiedFold.of(fit))
                 .isInstanceOf(ShortClothException.class)
                 .hasMessageContaining("70.8 cm would do");
     }
@@ -184,17 +186,17 @@ class BoxFoldTest {
     @ParameterizedTest
     @MethodSource("edgeAlongEdge")
     void path_and_tail_make_up_the_way_to_the_corner(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         Gift.Box box = (Gift.Box) fit.gift();
         Point foot = new Point(box.along().in(Unit.MILLIMETRE) / 2, box.across().in(Unit.MILLIMETRE) / 2);
         double hair = 1e-6;
         double all = 0;
         double tail = 0;
         Point tip = fold.laying().whole().corners().stream()
-                .max(Comparator.comparing(corner -> corner.u() + corner.v()))
+                .max(Comparator.comparing(corner -> corner.x() + corner.y()))
                 .orElseThrow();
         Point way = tip.minus(foot);
-        Point axis = way.times(1 / Math.hypot(way.u(), way.v()));
+        Point axis = way.times(1 / Math.hypot(way.x(), way.y()));
         for (Facet facet : fold.facets()) {
             double beside = axis.left().dot(foot);
             double run = facet.cloth()
@@ -205,7 +207,7 @@ class BoxFoldTest {
             all += run;
             tail += facet.part() == Facet.Part.KNOT || facet.part() == Facet.Part.TAIL ? run : 0;
         }
-        assertThat(all).isCloseTo(Math.hypot(way.u(), way.v()), within(0.5));
+        assertThat(all).isCloseTo(Math.hypot(way.x(), way.y()), within(0.5));
         assertThat(tail).isCloseTo(fit.left(Corner.FAR_RIGHT).in(Unit.MILLIMETRE), within(0.5));
     }
 }

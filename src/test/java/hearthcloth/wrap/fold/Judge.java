@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -38,8 +40,8 @@ final class Judge {
             for (int i = 0; i < flat.size(); i++) {
                 for (int j = 0; j < i; j++) {
                     double on = Math.hypot(
-                            flat.get(i).u() - flat.get(j).u(),
-                            flat.get(i).v() - flat.get(j).v());
+                            flat.get(i).x() - flat.get(j).x(),
+                            flat.get(i).y() - flat.get(j).y());
                     double in = laid.get(i).minus(laid.get(j)).length();
                     worst = Math.max(worst, Math.abs(in - on) / Math.max(1, on));
                 }
@@ -63,7 +65,7 @@ final class Judge {
         int wrong = 0;
         for (int i = 0; i < 2000; i++) {
             Point point = some(fold.laying().whole(), chance);
-            Coordinate place = new Coordinate(point.u(), point.v());
+            Coordinate place = new Coordinate(point.x(), point.y());
             List<?> near = tree.query(new Envelope(place));
             long inside = near.stream()
                     .filter(polygon -> SimplePointInAreaLocator.locate(place, (Geometry) polygon) != Location.EXTERIOR)
@@ -106,7 +108,7 @@ final class Judge {
         Coordinate[] ring = new Coordinate[corners.size() + 1];
         for (int i = 0; i <= corners.size(); i++) {
             Point corner = corners.get(i % corners.size());
-            ring[i] = new Coordinate(corner.u(), corner.v());
+            ring[i] = new Coordinate(corner.x(), corner.y());
         }
         return JTS.createPolygon(ring);
     }

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -52,7 +54,7 @@ class MomentTest {
         for (Gift gift : GIFTS) {
             for (Tie tie : Tie.suiting(gift)) {
                 Length side = tie.smallestSquare(gift, TAIL).times(21).dividedBy(20, Rounding.UP);
-                Fold tied = Fold.of(tie.fit(gift, Size.square(side), TAIL));
+                Fold tied = TiedFold.of(tie.fit(gift, Size.square(side), TAIL));
                 Moment.of(tie, gift).forEach(moment -> steps.add(new Step(moment, tied)));
             }
         }
@@ -62,7 +64,7 @@ class MomentTest {
     @ParameterizedTest
     @MethodSource("steps")
     void a_moment_is_the_same_cloth(Step step) {
-        Fold fold = step.moment.of(step.tied);
+        Fold fold = TiedFold.at(step.moment, step.tied);
         Judge.isNeverStretched(fold);
         Judge.isEveryBitOfTheClothOnce(fold);
     }
@@ -79,7 +81,7 @@ class MomentTest {
     @ParameterizedTest
     @MethodSource("unparted")
     void cloth_on_the_way_is_not_torn(Step step) {
-        Fold fold = step.moment.of(step.tied);
+        Fold fold = TiedFold.at(step.moment, step.tied);
         List<Facet> sheet =
                 fold.facets().stream().filter(facet -> !facet.isLoose()).toList();
         Random chance = new Random(281126);
@@ -91,7 +93,7 @@ class MomentTest {
             Point b = Judge.some(two.cloth(), chance);
             // a straight way through an end that goes to a knot is no way through the sheet
             if (isWhole(fold, a, b)) {
-                double flat = Math.hypot(a.u() - b.u(), a.v() - b.v());
+                double flat = Math.hypot(a.x() - b.x(), a.y() - b.y());
                 double laid = one.motion().at(a).minus(two.motion().at(b)).length();
                 longer = Math.max(longer, laid - flat);
             }
@@ -109,7 +111,7 @@ class MomentTest {
     void standing_flaps_hang_on_their_walls() {
         for (Step step : steps().filter(one -> one.tied.fit().tie() == Tie.EDGE_ALONG_EDGE && one.moment != Moment.LAID)
                 .toList()) {
-            Fold fold = step.moment.of(step.tied);
+            Fold fold = TiedFold.at(step.moment, step.tied);
             Gift.Box box = (Gift.Box) step.tied.fit().gift();
             double rim = box.height().in(Unit.MILLIMETRE) + 1e-9;
             List<Facet> low = fold.facets().stream()
@@ -123,7 +125,7 @@ class MomentTest {
                 Facet two = low.get(chance.nextInt(low.size()));
                 Point a = Judge.some(one.cloth(), chance);
                 Point b = Judge.some(two.cloth(), chance);
-                double flat = Math.hypot(a.u() - b.u(), a.v() - b.v());
+                double flat = Math.hypot(a.x() - b.x(), a.y() - b.y());
                 double laid = one.motion().at(a).minus(two.motion().at(b)).length();
                 assertThat(laid - flat).as(step.toString()).isLessThan(1e-6);
             }
@@ -141,8 +143,8 @@ class MomentTest {
                 assertThat(steps.stream().map(Step::moment)).containsExactlyElementsOf(Moment.of(tie, gift));
                 for (int i = 1; i < steps.size(); i++) {
                     Step step = steps.get(i);
-                    Fold before = steps.get(i - 1).moment.of(step.tied);
-                    Fold now = step.moment.of(step.tied);
+                    Fold before = TiedFold.at(steps.get(i - 1).moment, step.tied);
+                    Fold now = TiedFold.at(step.moment, step.tied);
                     Random chance = new Random(7);
                     int moved = 0;
                     for (int k = 0; k < 400; k++) {
@@ -176,6 +178,6 @@ class MomentTest {
         Step step = steps().filter(one -> one.tied.fit().tie() == Tie.ROLL)
                 .findFirst()
                 .orElseThrow();
-        assertThatThrownBy(() -> Moment.NEAR_OVER.of(step.tied)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> TiedFold.at(Moment.NEAR_OVER, step.tied)).isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -23,7 +23,7 @@ class ReefTest {
 
     private static Fold fold() {
         Gift gift = Gift.parse("box 30 x 20 x 8 cm", null);
-        return Fold.of(Tie.FOUR_CORNER.fit(gift, Size.square(Length.cm(75)), TAIL));
+        return TiedFold.of(Tie.FOUR_CORNER.fit(gift, Size.square(Length.cm(75)), TAIL));
     }
 
     @Test

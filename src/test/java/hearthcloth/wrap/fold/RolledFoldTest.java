@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -40,7 +42,7 @@ class RolledFoldTest {
     @ParameterizedTest
     @MethodSource("fits")
     void cloth_is_never_stretched_and_every_bit_is_there_once(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         Judge.isNeverStretched(fold);
         Judge.isEveryBitOfTheClothOnce(fold);
     }
@@ -49,7 +51,7 @@ class RolledFoldTest {
     @ParameterizedTest
     @MethodSource("fits")
     void the_whole_surface_is_covered(Fit fit) {
-        Visible visible = Visible.of(Fold.of(fit));
+        Visible visible = Visible.of(TiedFold.of(fit));
         Judge.agreesWithJts(visible);
         double end = Math.pow(Math.PI / Tube.SIDES, 2) * Tube.SIDES / Math.tan(Math.PI / Tube.SIDES);
         if (fit.gift() instanceof Gift.Roll roll) {
@@ -88,7 +90,7 @@ class RolledFoldTest {
     @ParameterizedTest
     @MethodSource("fits")
     void path_and_tail_make_up_the_half_diagonal(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         double extra = fit.gift() instanceof Gift.TwoBottles two
                 ? two.each().diameter().in(Unit.MILLIMETRE) / 2 // on from the mouth to the knot between the tops
                 : 0;
@@ -123,7 +125,7 @@ class RolledFoldTest {
         double half = roll.length().in(Unit.MILLIMETRE) / 2;
         double thick = Ends.of(fit.tail().in(Unit.MILLIMETRE)).bunch() / 2;
         for (Moment moment : Moment.of(fit.tie(), roll)) {
-            for (Facet facet : moment.of(Fold.of(fit)).facets()) {
+            for (Facet facet : TiedFold.at(moment, TiedFold.of(fit)).facets()) {
                 if (facet.part() != Facet.Part.CORD) {
                     continue;
                 }

@@ -1,5 +1,7 @@
 package hearthcloth.wrap.fold;
 
+import hearthcloth.geometry.Point;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -33,7 +35,7 @@ class TurnedFoldTest {
     @ParameterizedTest
     @MethodSource("fits")
     void cloth_is_never_stretched_and_every_bit_is_there_once(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         Judge.isNeverStretched(fold);
         Judge.isEveryBitOfTheClothOnce(fold);
     }
@@ -42,7 +44,7 @@ class TurnedFoldTest {
     @ParameterizedTest
     @MethodSource("fits")
     void the_gift_is_covered_from_the_table_to_the_mouth(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         double around = 2 * Band.SIDES * Math.tan(Math.PI / Band.SIDES);
         Judge.agreesWithJts(Visible.of(fold));
         double shown = Visible.of(fold).pieces().stream()
@@ -71,7 +73,7 @@ class TurnedFoldTest {
     void four_in_ten_of_a_balls_cloth_shows() {
         Gift ball = Gift.parse("ball 25 cm", null);
         Fit fit = Tie.ROUND.fit(ball, Size.square(Tie.ROUND.smallestSquare(ball, TAIL)), TAIL);
-        Visible visible = Visible.of(Fold.of(fit));
+        Visible visible = Visible.of(TiedFold.of(fit));
         double disc = Math.PI * Math.pow(Math.PI * 125, 2);
         double seen = visible.pieces().stream()
                 .mapToDouble(piece -> piece.cloth().area())
@@ -83,7 +85,7 @@ class TurnedFoldTest {
     @Test
     void a_wine_bottle_shows_a_seventh_of_its_cloth() {
         Gift wine = Gift.Bottle.of(Length.mm(75), Length.mm(300));
-        Visible visible = Visible.of(Fold.of(Tie.ONE_BOTTLE.fit(wine, Size.square(Length.cm(68)), TAIL)));
+        Visible visible = Visible.of(TiedFold.of(Tie.ONE_BOTTLE.fit(wine, Size.square(Length.cm(68)), TAIL)));
         double seen = visible.pieces().stream()
                 .filter(piece -> piece.facet().plane().where() != Plane.Where.UNDERNEATH)
                 .mapToDouble(piece -> piece.cloth().area())
@@ -94,7 +96,7 @@ class TurnedFoldTest {
     @ParameterizedTest
     @MethodSource("fits")
     void path_and_tail_make_up_the_half_diagonal(Fit fit) {
-        Fold fold = Fold.of(fit);
+        Fold fold = TiedFold.of(fit);
         double tail = 0;
         double all = 0;
         for (Facet facet : fold.facets()) {

@@ -25,11 +25,11 @@ class VisibleTest {
 
     private static Visible inches(Tie tie, Placing placing) {
         Fit fit = tie.fit(INCH_BOX, Size.square(Length.inches(77, 2)), TAIL, placing);
-        return Visible.of(Fold.of(fit));
+        return Visible.of(TiedFold.of(fit));
     }
 
     private static Visible centimetres(Tie tie) {
-        return Visible.of(Fold.of(tie.fit(CM_BOX, Size.square(Length.cm(70)), TAIL)));
+        return Visible.of(TiedFold.of(tie.fit(CM_BOX, Size.square(Length.cm(70)), TAIL)));
     }
 
     /** The rows of the second derivation: its grid of 260 × 260 points is good to a hundredth. */
@@ -100,7 +100,7 @@ class VisibleTest {
     void what_shows_of_each_ring_is_what_the_first_derivation_cut() {
         Gift box = Gift.parse("box 30 x 20 x 5 cm", null);
         Fit fit = Tie.FOUR_CORNER.fit(box, Size.square(Length.cm(70)), TAIL);
-        Visible visible = Visible.of(Fold.of(fit));
+        Visible visible = Visible.of(TiedFold.of(fit));
         Visible.Shares hearth = visible.shares(visible.fold().laying().patch(200, 200, 500, 500));
         assertThat(hearth.underneath() / 100).isCloseTo(571.32, within(0.01));
         assertThat(hearth.sides() / 100).isCloseTo(248.53, within(0.01));

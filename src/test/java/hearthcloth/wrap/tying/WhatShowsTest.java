@@ -1,5 +1,7 @@
 package hearthcloth.wrap.tying;
 
+import hearthcloth.wrap.fold.TiedFold;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -37,7 +39,7 @@ class WhatShowsTest {
 
     private static WhatShows shows(Cloth cloth, Tie tie, String gift, Placing placing) {
         return WhatShows.of(
-                cloth, Visible.of(Fold.of(tie.fit(Gift.parse(gift, null), cloth.finished(), TAIL, placing))));
+                cloth, Visible.of(TiedFold.of(tie.fit(Gift.parse(gift, null), cloth.finished(), TAIL, placing))));
     }
 
     private static final Cloth HANDBOOK = cloth(Length.cm(30), Length.cm(10), List.of("One", "Two"));
