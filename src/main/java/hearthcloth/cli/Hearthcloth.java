@@ -17,6 +17,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.OptionText;
+
 /** The program as typed in a shell: its commands, and the one place that turns trouble into words. */
 @Command(
         name = "hearthcloth",
@@ -153,7 +156,7 @@ final class Hearthcloth implements Callable<Integer> {
     }
 
     private int failed(Exception trouble) {
-        if (trouble instanceof BadInput bad) {
+        if (trouble instanceof BadInputException bad) {
             return say(bad.sentences().toArray(String[]::new));
         }
         String what = trouble.getClass().getSimpleName().replaceAll("Exception$", "");

@@ -10,6 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
+
 /** Text that the maker hands in, from a file or standard input: bounded, and UTF-8 or refused with a sentence. */
 final class InputText {
 
@@ -23,7 +26,7 @@ final class InputText {
     /**
      * All text of {@code name}; {@code -} is standard input.
      *
-     * @throws BadInput when it is missing, a folder, unreadable, too large, empty or not text
+     * @throws BadInputException when it is missing, a folder, unreadable, too large, empty or not text
      */
     static String read(String name, InputStream in) {
         try {
@@ -36,23 +39,23 @@ final class InputText {
                 return text(name, file.readNBytes(MOST_MEGABYTES * MEGABYTE + 1));
             }
         } catch (InvalidPathException e) {
-            throw new BadInput("\"" + Words.plain(name) + "\" is not the name of a file; check how it is written.");
+            throw new BadInputException("\"" + ListWords.plain(name) + "\" is not the name of a file; check how it is written.");
         } catch (AccessDeniedException e) {
-            throw new BadInput(Words.plain(name) + " may not be read by you; change its permissions or copy it.");
+            throw new BadInputException(ListWords.plain(name) + " may not be read by you; change its permissions or copy it.");
         } catch (IOException e) {
-            throw new BadInput(Words.plain(name) + " could not be read to its end; check the disk and try again.");
+            throw new BadInputException(ListWords.plain(name) + " could not be read to its end; check the disk and try again.");
         }
     }
 
     private static void check(String name, Path path) throws IOException {
-        String shown = Words.plain(name);
+        String shown = ListWords.plain(name);
         if (Files.isDirectory(path)) {
-            throw new BadInput(shown + " is a folder; give the CSV file inside it, such as "
-                    + Words.plain(path.resolve("stash.csv").toString()) + ".");
+            throw new BadInputException(shown + " is a folder; give the CSV file inside it, such as "
+                    + ListWords.plain(path.resolve("stash.csv").toString()) + ".");
         }
         if (!Files.exists(path)) {
-            throw new BadInput("There is no file " + shown + "; check its name and where you are ("
-                    + Words.plain(Path.of("").toAbsolutePath().toString()) + ").");
+            throw new BadInputException("There is no file " + shown + "; check its name and where you are ("
+                    + ListWords.plain(Path.of("").toAbsolutePath().toString()) + ").");
         }
         if (Files.isRegularFile(path)) {
             checkSize(shown, Files.size(path));
@@ -61,27 +64,27 @@ final class InputText {
 
     private static void checkSize(String shown, long bytes) {
         if (bytes > (long) MOST_MEGABYTES * MEGABYTE) {
-            throw new BadInput(shown + " is larger than " + MOST_MEGABYTES
+            throw new BadInputException(shown + " is larger than " + MOST_MEGABYTES
                     + " MB, far more than a stash file needs; give the file that lists your fabric.");
         }
     }
 
     private static String text(String name, byte[] bytes) {
-        String shown = Words.plain(name);
+        String shown = ListWords.plain(name);
         checkSize(shown, bytes.length);
         if (bytes.length == 0) {
-            throw new BadInput(shown + " is empty; its first line names the columns fabric,width,length and each line"
+            throw new BadInputException(shown + " is empty; its first line names the columns fabric,width,length and each line"
                     + " after it is a piece.");
         }
         if (starts(bytes, 'P', 'K', 3, 4) || starts(bytes, 0xd0, 0xcf, 0x11, 0xe0)) {
-            throw new BadInput(shown + " is a workbook or an archive, not text; " + AS_CSV + ".");
+            throw new BadInputException(shown + " is a workbook or an archive, not text; " + AS_CSV + ".");
         }
         if (starts(bytes, 0xff, 0xfe) || starts(bytes, 0xfe, 0xff)) {
-            throw new BadInput(shown + " is text in UTF-16; " + AS_CSV + ".");
+            throw new BadInputException(shown + " is text in UTF-16; " + AS_CSV + ".");
         }
         for (int i = 0; i < bytes.length; i++) {
             if (bytes[i] == 0) {
-                throw new BadInput(shown + " is not text (line " + lineOf(bytes, i)
+                throw new BadInputException(shown + " is not text (line " + lineOf(bytes, i)
                         + " holds a byte that is no letter); " + AS_CSV + ".");
             }
         }
@@ -93,7 +96,7 @@ final class InputText {
         try {
             return StandardCharsets.UTF_8.newDecoder().decode(buffer).toString();
         } catch (CharacterCodingException e) {
-            throw new BadInput(shown + " is not UTF-8 (line " + lineOf(bytes, buffer.position())
+            throw new BadInputException(shown + " is not UTF-8 (line " + lineOf(bytes, buffer.position())
                     + " holds a letter in another encoding); " + AS_CSV + ".");
         }
     }

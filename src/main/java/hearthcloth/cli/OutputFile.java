@@ -6,6 +6,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
+
 /** One file to write, whole or not at all; what is there already is replaced only where the maker said so. */
 final class OutputFile {
 
@@ -23,35 +26,35 @@ final class OutputFile {
      * The file called {@code name}.
      *
      * @param ending its name must end so
-     * @throws BadInput when it cannot be written, or is there already and may not be replaced
+     * @throws BadInputException when it cannot be written, or is there already and may not be replaced
      */
     static OutputFile of(String option, String name, String ending, boolean replace) {
-        String shown = Words.plain(name);
+        String shown = ListWords.plain(name);
         try {
             Path file = Path.of(name).toAbsolutePath().normalize();
             if (!name.endsWith(ending)) {
-                throw new BadInput(
+                throw new BadInputException(
                         option + ": \"" + shown + "\" will not do; write a file name that ends with " + ending + ".");
             }
             if (Files.isDirectory(file)) {
-                throw new BadInput(option + ": " + shown + " is a folder; give a file name.");
+                throw new BadInputException(option + ": " + shown + " is a folder; give a file name.");
             }
             if (Files.exists(file) && !replace) {
-                throw new BadInput(option + ": there is a file " + shown
+                throw new BadInputException(option + ": there is a file " + shown
                         + " already; give another name, or add --replace to write over it.");
             }
             Path folder = file.resolveSibling("");
             if (!Files.isDirectory(folder)) {
-                throw new BadInput(
+                throw new BadInputException(
                         option + ": there is no folder for " + shown + "; make it first, or check the name.");
             }
             if (!Files.isWritable(folder)) {
-                throw new BadInput(option + ": the folder of " + shown
+                throw new BadInputException(option + ": the folder of " + shown
                         + " may not be written to by you; change its permissions or give another.");
             }
             return new OutputFile(option, shown, file);
         } catch (InvalidPathException e) {
-            throw new BadInput(option + ": \"" + shown + "\" is not the name of a file; check how it is written.");
+            throw new BadInputException(option + ": \"" + shown + "\" is not the name of a file; check how it is written.");
         }
     }
 
@@ -73,7 +76,7 @@ final class OutputFile {
                 Files.deleteIfExists(hidden);
             }
         } catch (IOException e) {
-            throw new BadInput(
+            throw new BadInputException(
                     option + ": " + shown + " could not be written; check its permissions and the room on the disk.");
         }
     }

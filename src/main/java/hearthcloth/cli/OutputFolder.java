@@ -12,6 +12,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
+
 /**
  * The folder that receives the proposals, each in a numbered folder of its own. Everything is written to a hidden folder
  * first and moved into place when it is whole, so that a failure leaves what was there. Planning again into the same
@@ -54,26 +57,26 @@ final class OutputFolder {
     /**
      * The folder called {@code name}, which need not exist yet.
      *
-     * @throws BadInput when it is a file, or holds things that are not ours
+     * @throws BadInputException when it is a file, or holds things that are not ours
      */
     static OutputFolder of(String name) {
-        String shown = Words.plain(name);
+        String shown = ListWords.plain(name);
         try {
             Path folder = Path.of(name).toAbsolutePath().normalize();
             if (name.isBlank()) {
-                throw new BadInput("--out: a folder is missing; write one such as --out cloths.");
+                throw new BadInputException("--out: a folder is missing; write one such as --out cloths.");
             }
             if (Files.exists(folder) && !Files.isDirectory(folder)) {
-                throw new BadInput("--out: " + shown + " is a file; give a folder, which need not exist yet.");
+                throw new BadInputException("--out: " + shown + " is a file; give a folder, which need not exist yet.");
             }
             if (Files.exists(folder)) {
                 checkOurs(shown, folder);
             }
             return new OutputFolder(shown, folder);
         } catch (InvalidPathException e) {
-            throw new BadInput("--out: \"" + shown + "\" is not the name of a folder; check how it is written.");
+            throw new BadInputException("--out: \"" + shown + "\" is not the name of a folder; check how it is written.");
         } catch (IOException e) {
-            throw new BadInput("--out: " + shown + " could not be looked into; check its permissions.");
+            throw new BadInputException("--out: " + shown + " could not be looked into; check its permissions.");
         }
     }
 
@@ -82,7 +85,7 @@ final class OutputFolder {
             String name = String.valueOf(entry.getFileName());
             boolean aside = name.startsWith(HIDDEN) || name.equals(".DS_Store");
             if (!aside && !isOurs(entry, name)) {
-                throw new BadInput("--out: " + shown + " holds other things (" + Words.plain(name)
+                throw new BadInputException("--out: " + shown + " holds other things (" + ListWords.plain(name)
                         + "); give a new folder, or one that holds only proposals.");
             }
         }
@@ -114,10 +117,10 @@ final class OutputFolder {
                 delete(hidden);
             }
         } catch (FileAlreadyExistsException e) {
-            throw new BadInput("--out: " + shown + " could not be made, since a file is in its way ("
-                    + Words.plain(String.valueOf(e.getFile())) + "); give another folder.");
+            throw new BadInputException("--out: " + shown + " could not be made, since a file is in its way ("
+                    + ListWords.plain(String.valueOf(e.getFile())) + "); give another folder.");
         } catch (IOException e) {
-            throw new BadInput("--out: " + shown
+            throw new BadInputException("--out: " + shown
                     + " could not be written; check its permissions and the room on the disk. Nothing was changed.");
         }
     }

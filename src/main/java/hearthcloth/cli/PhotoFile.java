@@ -7,6 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
+
 /** A photograph that the maker hands in, from a file or standard input; the reader refuses what is too large. */
 final class PhotoFile {
 
@@ -18,33 +21,33 @@ final class PhotoFile {
     /**
      * All bytes of {@code name}; {@code -} is standard input.
      *
-     * @throws BadInput when it is missing, a folder, unreadable or empty
+     * @throws BadInputException when it is missing, a folder, unreadable or empty
      */
     static byte[] read(String name, InputStream in) {
-        String shown = Words.plain(name);
+        String shown = ListWords.plain(name);
         try {
             byte[] bytes = name.equals("-") ? in.readNBytes(MOST) : bytes(shown, Path.of(name));
             if (bytes.length == 0) {
-                throw new BadInput((name.equals("-") ? "Standard input" : shown)
+                throw new BadInputException((name.equals("-") ? "Standard input" : shown)
                         + " is empty; give the photograph as the camera or telephone took it.");
             }
             return bytes;
         } catch (InvalidPathException e) {
-            throw new BadInput("\"" + shown + "\" is not the name of a file; check how it is written.");
+            throw new BadInputException("\"" + shown + "\" is not the name of a file; check how it is written.");
         } catch (AccessDeniedException e) {
-            throw new BadInput(shown + " may not be read by you; change its permissions or copy it.");
+            throw new BadInputException(shown + " may not be read by you; change its permissions or copy it.");
         } catch (IOException e) {
-            throw new BadInput(shown + " could not be read to its end; check the disk and try again.");
+            throw new BadInputException(shown + " could not be read to its end; check the disk and try again.");
         }
     }
 
     private static byte[] bytes(String shown, Path path) throws IOException {
         if (Files.isDirectory(path)) {
-            throw new BadInput(shown + " is a folder; give the photograph inside it.");
+            throw new BadInputException(shown + " is a folder; give the photograph inside it.");
         }
         if (!Files.exists(path)) {
-            throw new BadInput("There is no file " + shown + "; check its name and where you are ("
-                    + Words.plain(Path.of("").toAbsolutePath().toString()) + ").");
+            throw new BadInputException("There is no file " + shown + "; check its name and where you are ("
+                    + ListWords.plain(Path.of("").toAbsolutePath().toString()) + ").");
         }
         try (InputStream file = Files.newInputStream(path)) {
             return file.readNBytes(MOST);

@@ -1,13 +1,13 @@
 package hearthcloth.cli;
 
-import hearthcloth.draw.Paper;
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
-import hearthcloth.plan.Outcome;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Planner;
-import hearthcloth.plan.Wish;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.propose.Planner;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
 import hearthcloth.wrap.Placing;
@@ -20,6 +20,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.GiftWish;
+import hearthcloth.words.ListWords;
+import hearthcloth.words.OptionText;
+import hearthcloth.words.PlacingReader;
+import hearthcloth.words.PlanBudget;
+import hearthcloth.words.Rulers;
+import hearthcloth.words.WishOptions;
+import hearthcloth.words.WishReader;
 
 /** {@code plan}: from a stash file and a wish to several cloths, each in a folder ready to cut and sew by. */
 @Command(
@@ -128,7 +138,7 @@ final class PlanCommand implements Callable<Integer> {
         Placing placing = PlacingReader.read(options, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
         Wish wish = new WishReader(options, read.stash(), ruler).wish(gift);
-        read.warnings().forEach(warning -> shell.err().println("Note: " + Words.line(warning)));
+        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning)));
         return planned(read.stash(), wish, time, new Print(gift, sheet, ruler), folder);
     }
 
@@ -138,28 +148,28 @@ final class PlanCommand implements Callable<Integer> {
         if (reading instanceof StashFile.Read read) {
             return read;
         }
-        String name = stashFile.equals("-") ? "The stash" : Words.plain(stashFile);
+        String name = stashFile.equals("-") ? "The stash" : ListWords.plain(stashFile);
         List<String> sentences = new ArrayList<>();
         sentences.add(name + " cannot be used as it is:");
         ((StashFile.Faulty) reading).lines(PROBLEMS_SHOWN).forEach(line -> sentences.add("  " + line));
-        throw new BadInput(sentences);
+        throw new BadInputException(sentences);
     }
 
     private int planned(Stash stash, Wish wish, PlanBudget time, Print print, OutputFolder folder) {
         ProgressLine progress = new ProgressLine(shell);
         PlanBudget.Clock clock = time.begin();
-        Outcome outcome = Planner.plan(stash, wish, time.effort(), clock, progress::show);
+        PlanOutcome outcome = Planner.plan(stash, wish, time.effort(), clock, progress::show);
         progress.clear();
         if (clock.ranOut()) {
             shell.err()
                     .println("Note: The time ran out before everything was tried; a longer --budget, such as "
                             + time.doubled() + ", may find better.");
         }
-        if (outcome instanceof Outcome.CannotMake cannot) {
+        if (outcome instanceof PlanOutcome.CannotMake cannot) {
             new PlanReport(shell.err(), print.ruler()).shortage(cannot);
             return 1;
         }
-        Outcome.Proposals proposals = (Outcome.Proposals) outcome;
+        PlanOutcome.Proposals proposals = (PlanOutcome.Proposals) outcome;
         progress.say("drawing");
         List<OutputFolder.Proposal> files = new ArrayList<>();
         for (Plan plan : proposals.plans()) {
@@ -180,7 +190,7 @@ final class PlanCommand implements Callable<Integer> {
         PlanReport report = new PlanReport(shell.out(), print.ruler());
         report.stash(stash);
         print.gift().ifPresent(report::gift);
-        report.proposals(proposals, Words.plain(outName).replaceAll("(?<=.)/+$", ""), print.gift());
+        report.proposals(proposals, ListWords.plain(outName).replaceAll("(?<=.)/+$", ""), print.gift());
         return 0;
     }
 }

@@ -4,9 +4,9 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Figures;
-import hearthcloth.plan.Outcome;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Stash;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tying.WhatShows;
@@ -14,6 +14,9 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+
+import hearthcloth.words.GiftWish;
+import hearthcloth.words.ListWords;
 
 /** Says what planning came to: a short paragraph for each proposal, or why there is none and what would help. */
 final class PlanReport {
@@ -30,15 +33,15 @@ final class PlanReport {
     }
 
     void stash(Stash stash) {
-        out.println("Stash: " + Words.count(stash.pieces().size(), "piece") + " of "
-                + Words.count(stash.fabrics().size(), "fabric") + ", " + large(stash.areaMm2()) + ".");
+        out.println("Stash: " + ListWords.count(stash.pieces().size(), "piece") + " of "
+                + ListWords.count(stash.fabrics().size(), "fabric") + ", " + large(stash.areaMm2()) + ".");
     }
 
     void gift(GiftWish gift) {
         out.println("Gift: " + gift.sentence(ruler) + ".");
     }
 
-    void proposals(Outcome.Proposals proposals, String folder, Optional<GiftWish> gift) {
+    void proposals(PlanOutcome.Proposals proposals, String folder, Optional<GiftWish> gift) {
         List<Plan> plans = proposals.plans();
         for (int i = 0; i < plans.size(); i++) {
             Plan plan = plans.get(i);
@@ -63,7 +66,7 @@ final class PlanReport {
     }
 
     private void proposal(Plan plan, int number, String folder) {
-        Figures figures = plan.figures();
+        PlanFigures figures = plan.figures();
         out.println(number + "  " + plan.story().title() + ", " + finished(plan) + ", in " + folder + "/" + number);
         line(plan.story().goodAt());
         line("Joins: " + joins(plan, figures) + " Cuts: " + figures.cuts() + ". Lost: "
@@ -78,7 +81,7 @@ final class PlanReport {
         plan.story().cautions().forEach(caution -> line("Take care: " + caution));
     }
 
-    private static String joins(Plan plan, Figures figures) {
+    private static String joins(Plan plan, PlanFigures figures) {
         int above = figures.joins() - plan.bound().joins();
         return figures.joins()
                 + (above <= 0 ? ", the fewest possible." : ", at most " + above + " above the fewest possible.");
@@ -95,7 +98,7 @@ final class PlanReport {
     }
 
     /** Why nothing can be made, and the nearest cloth that can. */
-    void shortage(Outcome.CannotMake cannot) {
+    void shortage(PlanOutcome.CannotMake cannot) {
         out.println(
                 cannot.proven()
                         ? "This cloth cannot be made from this stash."
@@ -108,7 +111,7 @@ final class PlanReport {
         int joins = plan.figures().joins();
         line("The nearest that can be made is " + finished(plan) + ": "
                 + plan.story().title() + ", "
-                + (joins == 0 ? "no joins" : Words.count(joins, "join")) + ". "
+                + (joins == 0 ? "no joins" : ListWords.count(joins, "join")) + ". "
                 + String.join(" ", plan.story().chosen()));
         line("Ask for it with --size \"" + asked(plan) + "\", leaving the rest to the stash.");
     }
@@ -122,7 +125,7 @@ final class PlanReport {
 
     private void line(String sentence) {
         if (!sentence.isBlank()) {
-            out.println("   " + Words.line(sentence));
+            out.println("   " + ListWords.line(sentence));
         }
     }
 

@@ -1,6 +1,8 @@
 package hearthcloth.cli;
 
-import hearthcloth.plan.Progress;
+import hearthcloth.plan.model.PlanProgress;
+
+import hearthcloth.words.ListWords;
 
 /** One line on the terminal that tells how far planning has come; silent when nobody watches. */
 final class ProgressLine {
@@ -14,10 +16,10 @@ final class ProgressLine {
         this.shell = shell;
     }
 
-    void show(Progress progress) {
+    void show(PlanProgress progress) {
         progress.best()
                 .ifPresent(plan ->
-                        best = ", best with " + Words.count(plan.figures().joins(), "join"));
+                        best = ", best with " + ListWords.count(plan.figures().joins(), "join"));
         say("planning: " + progress.tried() + " of " + progress.of() + " layouts tried, " + progress.found()
                 + " can be made" + best);
     }

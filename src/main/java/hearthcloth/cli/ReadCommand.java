@@ -1,13 +1,13 @@
 package hearthcloth.cli;
 
-import hearthcloth.gather.FabricGroup;
-import hearthcloth.gather.Gathered;
+import hearthcloth.work.photo.FabricGroup;
+import hearthcloth.work.photo.GatheredStash;
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.Overlay;
+import hearthcloth.photo.ReadingOverlay;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.Piece;
+import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +17,11 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
+import hearthcloth.words.OptionText;
+import hearthcloth.words.Rulers;
 
 /** {@code read}: from a photograph of scraps beside a sheet of paper to a stash file. */
 @Command(
@@ -90,7 +95,7 @@ final class ReadCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OptionText text = new OptionText();
-        Sheet sheet = text.read("--sheet", sheetName, Sheet.A4, Sheet::parse);
+        ReferenceSheet sheet = text.read("--sheet", sheetName, ReferenceSheet.A4, ReferenceSheet::parse);
         text.check();
         Ruler ruler = Rulers.wished(unit).orElseGet(() -> usual(sheet));
         OutputFile out = OutputFile.of("--out", outName, ".csv", replace);
@@ -99,20 +104,20 @@ final class ReadCommand implements Callable<Integer> {
         byte[] bytes = PhotoFile.read(photo, shell.in());
         try {
             Reading.Read read = read(bytes, sheet);
-            picture.ifPresent(file -> file.write(Overlay.png(bytes, read, ruler)));
+            picture.ifPresent(file -> file.write(ReadingOverlay.png(bytes, read, ruler)));
             return written(read, ruler, out, picture);
         } catch (OutOfMemoryError e) {
-            throw new BadInput("There was not enough memory for this picture; send a smaller one.");
+            throw new BadInputException("There was not enough memory for this picture; send a smaller one.");
         }
     }
 
-    private Ruler usual(Sheet sheet) {
-        return Words.unitIn(sheetName)
+    private Ruler usual(ReferenceSheet sheet) {
+        return ListWords.unitIn(sheetName)
                 .map(Rulers::of)
-                .orElse(sheet.equals(Sheet.LETTER) ? Ruler.EIGHTHS : Ruler.MILLIMETRES);
+                .orElse(sheet.equals(ReferenceSheet.LETTER) ? Ruler.EIGHTHS : Ruler.MILLIMETRES);
     }
 
-    private Reading.Read read(byte[] bytes, Sheet sheet) {
+    private Reading.Read read(byte[] bytes, ReferenceSheet sheet) {
         ProgressLine progress = new ProgressLine(shell);
         Reading reading = PhotoReader.read(
                 bytes, sheet, (share, what) -> progress.say("reading: " + Math.round(share * 100) + " %, " + what));
@@ -120,14 +125,14 @@ final class ReadCommand implements Callable<Integer> {
         if (reading instanceof Reading.Read read) {
             return read;
         }
-        String name = photo.equals("-") ? "The picture" : Words.plain(photo);
-        throw new BadInput(List.of(name + " cannot be read:", "  " + Words.line(((Reading.Refused) reading).reason())));
+        String name = photo.equals("-") ? "The picture" : ListWords.plain(photo);
+        throw new BadInputException(List.of(name + " cannot be read:", "  " + ListWords.line(((Reading.Refused) reading).reason())));
     }
 
     private int written(Reading.Read read, Ruler ruler, OutputFile out, Optional<OutputFile> picture) {
         List<FabricGroup> groups = FabricGroup.of(read.pieces());
-        Predicate<Piece> taken = piece -> keepDoubtful || piece.doubts().isEmpty();
-        Gathered gathered = Gathered.of(groups, ruler, taken);
+        Predicate<ReadPiece> taken = piece -> keepDoubtful || piece.doubts().isEmpty();
+        GatheredStash gathered = GatheredStash.of(groups, ruler, taken);
         ReadReport report = new ReadReport(shell.out(), ruler);
         report.found(read, groups);
         report.doubts(read, taken);

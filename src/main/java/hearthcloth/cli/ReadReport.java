@@ -1,19 +1,21 @@
 package hearthcloth.cli;
 
-import hearthcloth.gather.FabricGroup;
-import hearthcloth.gather.Gathered;
-import hearthcloth.gather.ShapeWords;
+import hearthcloth.work.photo.FabricGroup;
+import hearthcloth.work.photo.GatheredStash;
+import hearthcloth.work.photo.ShapeWords;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.Doubt;
-import hearthcloth.photo.Look;
-import hearthcloth.photo.Measured;
-import hearthcloth.photo.Piece;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.PieceAppearance;
+import hearthcloth.photo.plane.MeasuredLength;
+import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+
+import hearthcloth.words.ListWords;
 
 /** Says what was read off a photograph: a table of the pieces, every doubt, what was written and what was not. */
 final class ReadReport {
@@ -39,17 +41,17 @@ final class ReadReport {
                             + " some of it showing round each.");
             return;
         }
-        out.println("Found " + Words.count(read.pieces().size(), "piece") + ", by the look of them of "
-                + Words.count(groups.size(), "fabric") + ".");
+        out.println("Found " + ListWords.count(read.pieces().size(), "piece") + ", by the look of them of "
+                + ListWords.count(groups.size(), "fabric") + ".");
         out.println();
         List<List<String>> rows = new ArrayList<>(List.of(HEAD));
-        for (Piece piece : read.pieces()) {
+        for (ReadPiece piece : read.pieces()) {
             rows.add(row(piece, groups));
         }
         table(rows);
     }
 
-    private List<String> row(Piece piece, List<FabricGroup> groups) {
+    private List<String> row(ReadPiece piece, List<FabricGroup> groups) {
         String fabric = groups.stream()
                 .filter(group -> group.pieces().contains(piece))
                 .map(group -> group.fabric().name())
@@ -57,17 +59,17 @@ final class ReadReport {
                 .orElse("");
         return List.of(
                 piece.number() + (piece.doubts().isEmpty() ? "" : " ?"),
-                Gathered.size(piece, ruler)
+                GatheredStash.size(piece, ruler)
                         .map(size -> ruler.write(size, Rounding.DOWN))
                         .orElse("too little"),
                 ShapeWords.of(piece.outline()),
                 piece.look().name(),
-                piece.look().pattern() == Look.Pattern.FIGURED ? "figured" : "plain",
+                piece.look().pattern() == PieceAppearance.Pattern.FIGURED ? "figured" : "plain",
                 fabric,
                 sides(piece.outline().sides()));
     }
 
-    private String sides(List<Measured> sides) {
+    private String sides(List<MeasuredLength> sides) {
         return String.join(
                         ", ",
                         sides.stream()
@@ -95,45 +97,45 @@ final class ReadReport {
     }
 
     /** Every doubt in its own words, then which pieces stay out of the file for what reason. */
-    void doubts(Reading.Read read, Predicate<Piece> taken) {
-        List<Piece> pieces = read.pieces();
+    void doubts(Reading.Read read, Predicate<ReadPiece> taken) {
+        List<ReadPiece> pieces = read.pieces();
         if (pieces.stream().anyMatch(piece -> !piece.doubts().isEmpty())) {
             out.println();
             out.println("In doubt:");
-            read.sharedDoubts().forEach(doubt -> out.println("  All pieces: " + Words.line(doubt.sentence())));
-            for (Piece piece : pieces) {
+            read.sharedDoubts().forEach(doubt -> out.println("  All pieces: " + ListWords.line(doubt.sentence())));
+            for (ReadPiece piece : pieces) {
                 for (Doubt doubt : piece.ownDoubts()) {
-                    out.println("  Piece " + piece.number() + ": " + Words.line(doubt.sentence()));
+                    out.println("  Piece " + piece.number() + ": " + ListWords.line(doubt.sentence()));
                 }
             }
         }
         out.println();
-        List<Piece> left = pieces.stream().filter(taken.negate()).toList();
+        List<ReadPiece> left = pieces.stream().filter(taken.negate()).toList();
         if (!left.isEmpty()) {
             out.println("Left out of the file because of a doubt: " + numbers(left)
                     + ". Take the picture again as said, or add --keep-doubtful to write "
                     + (left.size() == 1 ? "it" : "them") + " too.");
         }
-        List<Piece> little = pieces.stream()
+        List<ReadPiece> little = pieces.stream()
                 .filter(taken)
-                .filter(piece -> Gathered.size(piece, ruler).isEmpty())
+                .filter(piece -> GatheredStash.size(piece, ruler).isEmpty())
                 .toList();
         if (!little.isEmpty()) {
             out.println("Left out because no rectangle a centimetre wide can be cut from it: " + numbers(little) + ".");
         }
     }
 
-    void wrote(String file, Gathered gathered) {
+    void wrote(String file, GatheredStash gathered) {
         out.println("Wrote " + file + ": "
-                + Words.count(gathered.stash().pieces().size(), "piece") + " of "
-                + Words.count(gathered.stash().fabrics().size(), "fabric") + " in "
-                + Words.count(gathered.lines(), "line")
+                + ListWords.count(gathered.stash().pieces().size(), "piece") + " of "
+                + ListWords.count(gathered.stash().fabrics().size(), "fabric") + " in "
+                + ListWords.count(gathered.lines(), "line")
                 + ". A picture does not show which side is the right one, or the selvage: both faces are written as the"
                 + " same, and the longer side as the length. Change the file where that is not so.");
     }
 
-    private static String numbers(List<Piece> pieces) {
-        return Words.count(pieces.size(), "piece") + " ("
+    private static String numbers(List<ReadPiece> pieces) {
+        return ListWords.count(pieces.size(), "piece") + " ("
                 + String.join(
                         ", ",
                         pieces.stream()

@@ -10,6 +10,12 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.GiftWish;
+import hearthcloth.words.ListWords;
+import hearthcloth.words.OptionText;
+import hearthcloth.words.Rulers;
+
 /** {@code size}: how large a cloth ties round a gift, or what a cloth ties round. */
 @Command(
         name = "size",
@@ -63,11 +69,11 @@ final class SizeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if ((gift == null) == (cloth == null)) {
-            throw new BadInput("Say either what is to be wrapped, --gift \"box 30 x 20 x 8 cm\", or which cloth there"
+            throw new BadInputException("Say either what is to be wrapped, --gift \"box 30 x 20 x 8 cm\", or which cloth there"
                     + " is, --cloth \"38 1/2 in\".");
         }
         Ruler ruler = Rulers.wished(unit)
-                .orElseGet(() -> Words.unitIn(gift == null ? String.valueOf(cloth) : gift)
+                .orElseGet(() -> ListWords.unitIn(gift == null ? String.valueOf(cloth) : gift)
                         .map(Rulers::of)
                         .orElse(Ruler.EIGHTHS));
         SizeReport report = new SizeReport(shell.out(), ruler);

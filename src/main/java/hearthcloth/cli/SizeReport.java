@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
+import hearthcloth.words.GiftWish;
+
 /** Prints sizes as short tables. */
 final class SizeReport {
 

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 
+import hearthcloth.cloth.making.Making;
+
 /**
  * A patch at its place in the finished cloth, with the allowance on each side: what closes that side decides it (wide
  * where the patch wraps, narrow where it is wrapped, the hem's at the rim).
@@ -18,7 +20,7 @@ public record Laid(Patch patch, Rect at, Edges allowances, Size margin) {
 
     static List<Laid> of(Cloth cloth) {
         List<Laid> laid = new ArrayList<>();
-        cloth.work().fold(new Down(cloth.making(), laid)).accept(Frame.whole(cloth.making()), true);
+        cloth.work().fold(new Down(cloth.making(), laid)).accept(SeamFrame.whole(cloth.making()), true);
         return List.copyOf(laid);
     }
 
@@ -36,10 +38,10 @@ public record Laid(Patch patch, Rect at, Edges allowances, Size margin) {
      * Folds to a function of the frame, so that places flow down. The flag says that a part ends its bar: a bar's
      * leeway lies on its last part, since the bar is laid on from its first end and trimmed at the other.
      */
-    private record Down(Making making, List<Laid> out) implements Assembly.Fold<BiConsumer<Frame, Boolean>> {
+    private record Down(Making making, List<Laid> out) implements Assembly.Fold<BiConsumer<SeamFrame, Boolean>> {
 
         @Override
-        public BiConsumer<Frame, Boolean> patch(Patch patch) {
+        public BiConsumer<SeamFrame, Boolean> patch(Patch patch) {
             return (frame, last) -> {
                 Rect at = Rect.at(frame.x(), frame.y(), patch.size());
                 Size exact = frame.closed().around(patch.size());
@@ -58,8 +60,8 @@ public record Laid(Patch patch, Rect at, Edges allowances, Size margin) {
         }
 
         @Override
-        public BiConsumer<Frame, Boolean> seam(
-                Seam seam, BiConsumer<Frame, Boolean> first, BiConsumer<Frame, Boolean> second) {
+        public BiConsumer<SeamFrame, Boolean> seam(
+                Seam seam, BiConsumer<SeamFrame, Boolean> first, BiConsumer<SeamFrame, Boolean> second) {
             boolean bar = isOneBar(seam);
             return (frame, last) -> {
                 first.accept(frame.half(seam, Half.FIRST, making.seam()), !bar);

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import hearthcloth.cloth.making.SeamKind;
+
 /**
  * One seam in the order it is sewn.
  *
@@ -22,7 +24,7 @@ public record Step(int number, Seam seam, Half added, Rect line, Size running) {
 
     static List<Step> of(Cloth cloth) {
         List<Step> steps = new ArrayList<>();
-        cloth.work().fold(new Order(cloth.making().seam())).emit().into(Frame.whole(cloth.making()), steps);
+        cloth.work().fold(new Order(cloth.making().seam())).emit().into(SeamFrame.whole(cloth.making()), steps);
         return List.copyOf(steps);
     }
 
@@ -42,7 +44,7 @@ public record Step(int number, Seam seam, Half added, Rect line, Size running) {
 
     @FunctionalInterface
     private interface Emit {
-        void into(Frame frame, List<Step> steps);
+        void into(SeamFrame frame, List<Step> steps);
     }
 
     private record Made(int patches, Optional<String> bar, Emit emit) {

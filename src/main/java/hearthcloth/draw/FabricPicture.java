@@ -12,6 +12,7 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 
+
 /**
  * Her own picture of a fabric, made fit to be kept and tiled: read from PNG or JPEG, never larger than it needs to be,
  * and drawn anew, so that nothing of the given file (names, places, programs) is left in it.
@@ -31,21 +32,21 @@ public final class FabricPicture {
     /**
      * The picture as JPEG, a square from its middle, at most 512 pixels wide.
      *
-     * @throws RefusedPicture with a sentence for the maker, where it is no picture or too large
+     * @throws RefusedPictureException with a sentence for the maker, where it is no picture or too large
      */
     public static byte[] jpeg(byte[] file) {
         if (file.length > MOST_BYTES) {
-            throw new RefusedPicture("This picture is over 20 MB; make it smaller and try again.");
+            throw new RefusedPictureException("This picture is over 20 MB; make it smaller and try again.");
         }
         ImageReader reader = ImageIO.getImageReadersByFormatName(kind(file)).next();
         try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(file))) {
             reader.setInput(in, true, true);
             BufferedImage read = reader.read(0, sparing(reader));
             return written(fitted(read));
-        } catch (RefusedPicture e) {
+        } catch (RefusedPictureException e) {
             throw e;
         } catch (IOException | RuntimeException e) {
-            throw new RefusedPicture("This picture is damaged; export it again as PNG or JPEG.", e);
+            throw new RefusedPictureException("This picture is damaged; export it again as PNG or JPEG.", e);
         } finally {
             reader.dispose();
         }
@@ -58,7 +59,7 @@ public final class FabricPicture {
         if (file.length > 3 && (file[0] & 0xff) == 0xff && (file[1] & 0xff) == 0xd8) {
             return "jpeg";
         }
-        throw new RefusedPicture("This is no PNG or JPEG picture; export it as one of these.");
+        throw new RefusedPictureException("This is no PNG or JPEG picture; export it as one of these.");
     }
 
     /** Reads only every second or third pixel and so on of a large picture; the header is looked at before anything is unfolded. */
@@ -66,7 +67,7 @@ public final class FabricPicture {
         long width = reader.getWidth(0);
         long height = reader.getHeight(0);
         if (width * height > MOST_PIXELS) {
-            throw new RefusedPicture("This picture has over 50 megapixels; make it smaller and try again.");
+            throw new RefusedPictureException("This picture has over 50 megapixels; make it smaller and try again.");
         }
         int every = (int) Math.max(1, Math.min(width, height) / (2 * SIDE));
         ImageReadParam param = reader.getDefaultReadParam();

@@ -1,12 +1,12 @@
 package hearthcloth.draw;
 
-import hearthcloth.draw.picture.Column;
+import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Caution;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
@@ -14,6 +14,18 @@ import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
 import java.util.List;
 import java.util.Optional;
+
+import hearthcloth.draw.cloth.HemPicture;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.cloth.SeamPicture;
+import hearthcloth.draw.cloth.StepPicture;
+import hearthcloth.draw.cloth.Wrapped;
+import hearthcloth.draw.guide.Cover;
+import hearthcloth.draw.guide.CutBlocks;
+import hearthcloth.draw.guide.Flow;
+import hearthcloth.draw.guide.TaskBlock;
+import hearthcloth.draw.guide.TiedPages;
 
 /** The printed guide, from the finished cloth on its first page to the washing on its last. */
 final class GuidePages {
@@ -63,11 +75,11 @@ final class GuidePages {
 
     private void cut() {
         flow.heading("Cut");
-        Column how = new Column(flow.width());
+        TextColumn how = new TextColumn(flow.width());
         how.words(
                 "Cut in the order of the numbers. Each number stands on its cut with the measure; its arrowhead points to the"
                         + " edge to measure from. Hatched parts are left over; cross-hatched ones are lost.",
-                Print.BODY);
+                PrintSizes.BODY);
         flow.add(how.gap(3).finished("How to cut"));
         for (PieceTask task : guide.cutting()) {
             List<Picture> blocks = new CutBlocks(plan, task, ruler).blocks(flow.width(), flow.height());
@@ -109,8 +121,8 @@ final class GuidePages {
         list("Washing", guide.notes().washing());
         flow.heading("Take care");
         for (Caution caution : guide.notes().cautions()) {
-            Column column = new Column(flow.width());
-            column.words(caution.topic(), Print.STRONG).words(caution.words(), Print.BODY);
+            TextColumn column = new TextColumn(flow.width());
+            column.words(caution.topic(), PrintSizes.STRONG).words(caution.words(), PrintSizes.BODY);
             flow.add(column.gap(2).finished(caution.topic()));
         }
     }
@@ -122,9 +134,9 @@ final class GuidePages {
         if (!heading.isEmpty()) {
             flow.heading(heading);
         }
-        Type type = Print.BODY;
+        Type type = PrintSizes.BODY;
         for (String line : lines) {
-            flow.add(new Column(flow.width()).item("•", 4, line, type).gap(1).finished(line));
+            flow.add(new TextColumn(flow.width()).item("•", 4, line, type).gap(1).finished(line));
         }
     }
 }

@@ -1,7 +1,7 @@
 package hearthcloth.draw;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.draw.picture.Column;
+import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
@@ -12,6 +12,10 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
 import java.util.Locale;
+
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.cloth.Wrapped;
 
 /** The flat cloth with every fold of the tied gift, on one sheet of paper: cut out and folded it is the gift, small. */
 final class NetSheet {
@@ -25,17 +29,17 @@ final class NetSheet {
         Picture net = tied.net(width);
         double scale = tied.reach() / (width - 1);
         String title = "The folds of the " + wrapped.tie().words();
-        Column column = new Column(width);
-        column.words(title, Print.HEADING).gap(2);
+        TextColumn column = new TextColumn(width);
+        column.words(title, PrintSizes.HEADING).gap(2);
         column.words(
                 "A cloth " + size(cloth, ruler) + " round " + wrapped.gift().describe(ruler) + ", drawn "
                         + String.format(Locale.ROOT, "1 : %.2f", scale) + ". Cut out, it wraps "
                         + small(wrapped.gift(), scale).describe(ruler) + " of card.",
-                Print.BODY);
+                PrintSizes.BODY);
         column.words(
                 "Inside up, as it lies before you. Fold along the lines; where they crowd, the cloth is gathered: crumple"
                         + " the paper there, or twist it.",
-                Print.BODY);
+                PrintSizes.BODY);
         column.gap(5).picture(net, (width - net.width()) / 2);
         Picture sheet = column.finished(title);
         return new Sketch().place(sheet, new Point(RIM, RIM)).finished(title, paper.width(), paper.height());

@@ -11,11 +11,11 @@ import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Step;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.CutTree;
-import hearthcloth.plan.PieceCut;
-import hearthcloth.plan.Plan;
-import hearthcloth.sew.Stitch;
-import hearthcloth.sew.ThreadNeed;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.thread.Stitch;
+import hearthcloth.sew.thread.ThreadNeed;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+
 
 /**
  * The plan file: everything about a plan that another program may want to read, as JSON. Lengths are whole nanometres and

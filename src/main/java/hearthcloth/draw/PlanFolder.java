@@ -1,14 +1,14 @@
 package hearthcloth.draw;
 
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.draw.picture.PdfWriter;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Plan;
-import hearthcloth.sew.AtTheMachine;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
 import java.io.IOException;
@@ -16,6 +16,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+
+import hearthcloth.draw.cloth.CutPicture;
+import hearthcloth.draw.cloth.FacePicture;
+import hearthcloth.draw.cloth.FaceSheet;
+import hearthcloth.draw.cloth.HemPicture;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.cloth.SeamPicture;
+import hearthcloth.draw.cloth.StepPicture;
+import hearthcloth.draw.cloth.Wrapped;
+import hearthcloth.draw.guide.CutBlocks;
 
 /**
  * Everything of one proposal as files: {@code plan.json}, {@code front.svg}, {@code back.svg}, {@code cut.svg} and {@code

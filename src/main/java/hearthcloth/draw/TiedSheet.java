@@ -1,18 +1,22 @@
 package hearthcloth.draw;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.draw.picture.Column;
+import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
-import hearthcloth.draw.tied.Look;
+import hearthcloth.draw.tied.TiedLook;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+
+import hearthcloth.draw.cloth.Dyes;
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.cloth.Wrapped;
 
 /** The tied gift on a sheet of its own: three views and what shows. */
 final class TiedSheet {
@@ -29,19 +33,19 @@ final class TiedSheet {
         for (Fabric fabric : plan.fabrics()) {
             fabrics.put(fabric.name(), fabric.colour());
         }
-        Look look = new Look(fabrics, Dyes.of(plan).thread());
+        TiedLook look = new TiedLook(fabrics, Dyes.of(plan).thread());
         return wrapped.fold(plan.cloth()).map(fold -> TiedGift.of(plan.cloth(), fold, look));
     }
 
     static Picture of(Plan plan, Wrapped wrapped, TiedGift tied, Ruler ruler) {
-        Column column = new Column(WIDTH);
+        TextColumn column = new TextColumn(WIDTH);
         String title = "The gift, tied: " + wrapped.gift().describe(ruler) + ", "
                 + wrapped.tie().words();
-        column.words(title, 0, Print.HEADING, 2);
-        column.words(plan.story().title() + ".", 0, Print.SMALL, 1).gap(4);
-        column.picture(tied.views(WIDTH, HEIGHT, Print.SMALL), 0).gap(3);
+        column.words(title, 0, PrintSizes.HEADING, 2);
+        column.words(plan.story().title() + ".", 0, PrintSizes.SMALL, 1).gap(4);
+        column.picture(tied.views(WIDTH, HEIGHT, PrintSizes.SMALL), 0).gap(3);
         for (String sentence : tied.whatShows().sentences()) {
-            column.words(sentence, Print.BODY);
+            column.words(sentence, PrintSizes.BODY);
         }
         Picture sheet = column.finished(title);
         return new Sketch()

@@ -3,14 +3,19 @@ package hearthcloth.photo;
 import java.io.IOException;
 import java.io.InputStream;
 
+import hearthcloth.photo.image.ImageDecoder;
+import hearthcloth.photo.image.PhotoRefusedException;
+import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.plane.ReferenceSheet;
+
 /** Reads photographs of scraps. Start here: {@link #read(byte[], Sheet, Progress)}. */
 public final class PhotoReader {
 
     private PhotoReader() {}
 
     /** Reads to the end of {@code in} (80 MB at most), then as {@link #read(byte[], Sheet, Progress)}. */
-    public static Reading read(InputStream in, Sheet sheet, Progress progress) throws IOException {
-        return read(in.readNBytes(Decoder.MOST_BYTES + 1), sheet, progress);
+    public static Reading read(InputStream in, ReferenceSheet sheet, ReadingProgress progress) throws IOException {
+        return read(in.readNBytes(ImageDecoder.MOST_BYTES + 1), sheet, progress);
     }
 
     /**
@@ -18,11 +23,11 @@ public final class PhotoReader {
      *
      * <p>Never throws for a bad picture: that is a {@link Reading.Refused}. Same bytes, same reading.
      */
-    public static Reading read(byte[] photograph, Sheet sheet, Progress progress) {
+    public static Reading read(byte[] photograph, ReferenceSheet sheet, ReadingProgress progress) {
         try {
             progress.at(0, "opening the picture");
-            return new Survey(Decoder.decode(photograph), sheet, progress).read();
-        } catch (RefusedException e) {
+            return new ReadingPipeline(ImageDecoder.decode(photograph), sheet, progress).read();
+        } catch (PhotoRefusedException e) {
             return new Reading.Refused(String.valueOf(e.getMessage()));
         }
     }

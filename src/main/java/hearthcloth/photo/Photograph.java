@@ -14,24 +14,38 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 
+import hearthcloth.geometry.Polygons;
+import hearthcloth.photo.ground.GroundModel;
+import hearthcloth.photo.image.ImageDecoder;
+import hearthcloth.photo.image.LabTables;
+import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.image.PhotoRefusedException;
+import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.image.WhiteBalance;
+import hearthcloth.photo.plane.LargestRectangle;
+import hearthcloth.photo.plane.PieceOutline;
+import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.photo.segment.InteriorColour;
+
 /** A photograph unfolded, upright: made small for the screen, and swatches of cloth cut out of it, straightened. */
 public final class Photograph {
 
     /** The most bytes of a file that are read. */
-    public static final int MOST_BYTES = Decoder.MOST_BYTES;
+    public static final int MOST_BYTES = ImageDecoder.MOST_BYTES;
 
-    private final Picture picture;
+    private final PixelImage picture;
 
-    private Photograph(Picture picture) {
+    private Photograph(PixelImage picture) {
         this.picture = picture;
     }
 
     /** Why these bytes cannot be read, told by their first few alone; empty where they may. */
     public static Optional<String> refusal(byte[] bytes) {
         try {
-            Decoder.look(bytes);
+            ImageDecoder.look(bytes);
             return Optional.empty();
-        } catch (RefusedException e) {
+        } catch (PhotoRefusedException e) {
             return Optional.of(String.valueOf(e.getMessage()));
         } catch (RuntimeException e) {
             return Optional.of("The picture is damaged; save it again as a JPEG and retry.");
@@ -45,8 +59,8 @@ public final class Photograph {
      */
     public static Photograph of(byte[] bytes) {
         try {
-            return new Photograph(Decoder.decode(bytes).picture());
-        } catch (RefusedException e) {
+            return new Photograph(ImageDecoder.decode(bytes).picture());
+        } catch (PhotoRefusedException e) {
             throw new IllegalArgumentException(e.getMessage(), e);
         }
     }
@@ -55,7 +69,7 @@ public final class Photograph {
     public static Photograph ofSmall(byte[] jpeg) {
         try {
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(jpeg));
-            Picture picture = new Picture(image.getWidth(), image.getHeight());
+            PixelImage picture = new PixelImage(image.getWidth(), image.getHeight());
             for (int y = 0; y < image.getHeight(); y++) {
                 for (int x = 0; x < image.getWidth(); x++) {
                     int rgb = image.getRGB(x, y);
@@ -114,7 +128,7 @@ public final class Photograph {
      * @param sideMm of the square
      * @param pixels of the picture's side
      */
-    public byte[] cutOut(Scale scale, LargestRectangle.Box box, double sideMm, int pixels, Colour colour) {
+    public byte[] cutOut(FloorScale scale, LargestRectangle.Box box, double sideMm, int pixels, Colour colour) {
         double cos = Math.cos(box.angleRad());
         double sin = Math.sin(box.angleRad());
         double[] light = new double[3];
@@ -127,7 +141,7 @@ public final class Photograph {
                 double[] rgb = new double[3];
                 picture.add(at.x(), at.y(), 1, rgb);
                 for (int c = 0; c < 3; c++) {
-                    rgb[c] = Hues.light((int) Math.round(Math.max(0, Math.min(255, rgb[c]))));
+                    rgb[c] = LabTables.light((int) Math.round(Math.max(0, Math.min(255, rgb[c]))));
                     light[c] += rgb[c] / seen.length;
                 }
                 seen[v * pixels + u] = rgb;
@@ -138,7 +152,7 @@ public final class Photograph {
 
     /** Each of red, green and blue light by its own share, within reason. */
     private static BufferedImage relit(double[][] seen, int pixels, double[] light, Colour colour) {
-        double[] wanted = {Hues.light(colour.red()), Hues.light(colour.green()), Hues.light(colour.blue())};
+        double[] wanted = {LabTables.light(colour.red()), LabTables.light(colour.green()), LabTables.light(colour.blue())};
         BufferedImage image = new BufferedImage(pixels, pixels, BufferedImage.TYPE_INT_RGB);
         for (int i = 0; i < seen.length; i++) {
             int rgb = 0;
@@ -151,7 +165,7 @@ public final class Photograph {
         return image;
     }
 
-    /** The sRGB curve (IEC 61966-2-1), the other way round than {@link Hues#light}. */
+    /** The sRGB curve (IEC 61966-2-1), the other way round than {@link LabTables#light}. */
     private static int encoded(double light) {
         double v = Math.max(0, Math.min(1, light));
         return (int) Math.round(255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * Math.pow(v, 1 / 2.4) - 0.055));
@@ -162,7 +176,7 @@ public final class Photograph {
      *
      * @param full width of the picture that the outlines are in
      */
-    public List<Look> looks(Piece whole, List<Piece> parts, int full) {
+    public List<PieceAppearance> looks(ReadPiece whole, List<ReadPiece> parts, int full) {
         double shrink = (double) picture.width / full;
         Inside all = inside(whole.outline().picture(), shrink);
         return parts.stream()
@@ -180,18 +194,18 @@ public final class Photograph {
      * @param scale of the large picture
      * @param sheet that lies on it
      */
-    public Look look(Outline outline, Scale scale, Sheet sheet) {
+    public PieceAppearance look(PieceOutline outline, FloorScale scale, ReferenceSheet sheet) {
         double shrink = (double) picture.width / scale.pictureWidth();
-        Coarse coarse = Coarse.of(picture);
-        Ground ground = Ground.of(coarse.smoothed(1.2));
-        Interior paper = Interior.of(shrunk(scale.sheetInPicture(), shrink), coarse, ground);
-        Interior cloth = Interior.of(shrunk(outline.picture(), shrink), coarse, ground);
+        LabThumbnail coarse = LabThumbnail.of(picture);
+        GroundModel ground = GroundModel.of(coarse.smoothed(1.2));
+        InteriorColour paper = InteriorColour.of(shrunk(scale.sheetInPicture(), shrink), coarse, ground);
+        InteriorColour cloth = InteriorColour.of(shrunk(outline.picture(), shrink), coarse, ground);
         if (cloth.colour().equals(Lab.BLACK)) { // Too narrow in this picture to have an inside: its middle, then.
             Point middle =
                     scale.inPicture(LargestRectangle.inside(outline.floor()).middle());
-            cloth = Interior.of(around(shrunk(List.of(middle), shrink).get(0), 3.0 * coarse.step), coarse, ground);
+            cloth = InteriorColour.of(around(shrunk(List.of(middle), shrink).get(0), 3.0 * coarse.step), coarse, ground);
         }
-        return Look.of(cloth, new Daylight(sheet.white() ? paper.colour() : Daylight.PAPER, paper.ground()));
+        return PieceAppearance.of(cloth, new WhiteBalance(sheet.white() ? paper.colour() : WhiteBalance.PAPER, paper.ground()));
     }
 
     private static List<Point> around(Point middle, double far) {
@@ -207,17 +221,17 @@ public final class Photograph {
     /** Cloth whose colours scatter no more than this is plain, in CIELAB, at the screen's scale. */
     private static final double PLAIN = 6;
 
-    private static Look look(Look whole, Inside own, Inside all) {
+    private static PieceAppearance look(PieceAppearance whole, Inside own, Inside all) {
         Lab colour = new Lab(
                 Math.max(0, Math.min(100, whole.colour().lightness() + own.mean.lightness() - all.mean.lightness())),
                 whole.colour().a() + own.mean.a() - all.mean.a(),
                 whole.colour().b() + own.mean.b() - all.mean.b());
         boolean plain = own.spread <= PLAIN;
-        return new Look(
+        return new PieceAppearance(
                 colour,
                 plain ? colour : whole.one(),
                 plain ? colour : whole.two(),
-                plain ? Look.Pattern.PLAIN : Look.Pattern.FIGURED,
+                plain ? PieceAppearance.Pattern.PLAIN : PieceAppearance.Pattern.FIGURED,
                 whole.contrast());
     }
 
@@ -237,7 +251,7 @@ public final class Photograph {
             for (int x = Math.max(0, left); x <= Math.min(picture.width - 1, right); x++) {
                 if (wellInside(polygon, x + 0.5, y + 0.5)) {
                     int rgb = picture.rgb(x, y);
-                    Hues.lab(Hues.light(rgb >> 16 & 255), Hues.light(rgb >> 8 & 255), Hues.light(rgb & 255), lab);
+                    LabTables.lab(LabTables.light(rgb >> 16 & 255), LabTables.light(rgb >> 8 & 255), LabTables.light(rgb & 255), lab);
                     for (int c = 0; c < 3; c++) {
                         sum[c] += lab[c];
                         sum[3] += lab[c] * lab[c];
@@ -253,10 +267,10 @@ public final class Photograph {
     }
 
     private static boolean wellInside(List<Point> polygon, double x, double y) {
-        return Shapes.inside(polygon, x - 3, y)
-                && Shapes.inside(polygon, x + 3, y)
-                && Shapes.inside(polygon, x, y - 3)
-                && Shapes.inside(polygon, x, y + 3);
+        return Polygons.inside(polygon, x - 3, y)
+                && Polygons.inside(polygon, x + 3, y)
+                && Polygons.inside(polygon, x, y - 3)
+                && Polygons.inside(polygon, x, y + 3);
     }
 
     private static byte[] jpeg(BufferedImage image) {

@@ -2,6 +2,9 @@ package hearthcloth.photo;
 
 import java.util.List;
 
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.scale.FloorScale;
+
 /** What came of reading a photograph. */
 public sealed interface Reading {
 
@@ -10,7 +13,7 @@ public sealed interface Reading {
      *
      * @param pieces top to bottom, left to right; each carries its own doubts
      */
-    record Read(List<Piece> pieces, Scale scale) implements Reading {
+    record Read(List<ReadPiece> pieces, FloorScale scale) implements Reading {
         public Read {
             pieces = List.copyOf(pieces);
         }

@@ -1,15 +1,18 @@
 package hearthcloth.sew;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Layers;
+import hearthcloth.cloth.face.Layers;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+
+import hearthcloth.sew.thread.Stitch;
+import hearthcloth.sew.thread.ThreadNeed;
 
 /**
  * Thread, thick places, cautions and washing, in our own words.
@@ -23,13 +26,13 @@ final class Advice {
 
     private Advice() {}
 
-    static Notes notes(Plan plan, Words words) {
+    static Notes notes(Plan plan, MakerWords words) {
         ThreadNeed thread = ThreadNeed.of(plan.cloth(), Stitch.USUAL);
         return new Notes(
                 thread, threadWords(thread, plan, words), thick(plan.cloth(), words), cautions(), washing(plan));
     }
 
-    private static String threadWords(ThreadNeed thread, Plan plan, Words words) {
+    private static String threadWords(ThreadNeed thread, Plan plan, MakerWords words) {
         Length total = thread.total();
         boolean byHand = plan.cloth().making().seam().rows() == 1;
         String halves =
@@ -40,7 +43,7 @@ final class Advice {
                 + ThreadNeed.MARGIN_PERCENT + " % on top.";
     }
 
-    private static List<String> thick(Cloth cloth, Words words) {
+    private static List<String> thick(Cloth cloth, MakerWords words) {
         Map<Integer, Integer> places = new TreeMap<>(java.util.Comparator.reverseOrder());
         Layers.spots(cloth).forEach(spot -> places.merge(spot.plies(), 1, Integer::sum));
         List<String> lines = new ArrayList<>();
@@ -48,7 +51,7 @@ final class Advice {
             lines.add("A plain run of seam has " + Layers.band(cloth) + " layers.");
         }
         places.forEach(
-                (plies, count) -> lines.add("Up to " + plies + " layers at " + Words.count(count, "place") + ", about "
+                (plies, count) -> lines.add("Up to " + plies + " layers at " + MakerWords.count(count, "place") + ", about "
                         + height(plies, words)
                         + " thick."));
         if (!places.isEmpty()) {
@@ -62,7 +65,7 @@ final class Advice {
     }
 
     /** Whole millimetres, or sixteenths of an inch: cloth gives. */
-    private static String height(int plies, Words words) {
+    private static String height(int plies, MakerWords words) {
         Length height = Stitch.USUAL.ply().times(plies);
         return words.ruler().isMetric()
                 ? Rounding.NEAREST.quotient(height.nm(), Length.mm(1).nm()) + " mm"
@@ -105,7 +108,7 @@ final class Advice {
                 "Wash the finished cloth alone the first time, as gently as its most delicate fabric asks: when in doubt"
                         + " by hand in cool water.");
         lines.add("Pull it square while it is damp, dry it flat, and press it from the "
-                + Words.face(plan.cloth().making().fell()) + " before it is bone dry.");
+                + MakerWords.face(plan.cloth().making().fell()) + " before it is bone dry.");
         return lines;
     }
 }

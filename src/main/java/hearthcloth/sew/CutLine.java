@@ -2,7 +2,8 @@ package hearthcloth.sew;
 
 import hearthcloth.cloth.Side;
 import hearthcloth.measure.Length;
-import hearthcloth.plan.CutTree;
+import hearthcloth.plan.model.CutTree;
+
 
 /**
  * One straight cut: the node of the cutting plan, for whoever draws it, and what to do.

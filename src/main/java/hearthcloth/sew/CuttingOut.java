@@ -6,14 +6,15 @@ import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Side;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.plan.CutTree;
-import hearthcloth.plan.PieceCut;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+
 
 /**
  * Turns the cutting plan of each piece into cuts, in the order of {@link CutTree#cuts}: which way, how far from which
@@ -25,11 +26,11 @@ final class CuttingOut {
     private final PieceCut piece;
     private final Map<String, Laid> laid;
     private final Length leastPiece;
-    private final Words words;
+    private final MakerWords words;
     private final Map<Rect, String> names = new HashMap<>();
     private int rests;
 
-    private CuttingOut(PieceCut piece, Map<String, Laid> laid, Length leastPiece, Words words) {
+    private CuttingOut(PieceCut piece, Map<String, Laid> laid, Length leastPiece, MakerWords words) {
         this.piece = piece;
         this.laid = laid;
         this.leastPiece = leastPiece;
@@ -37,7 +38,7 @@ final class CuttingOut {
         names.put(piece.tree().at(), "the piece");
     }
 
-    static List<PieceTask> of(Plan plan, Words words) {
+    static List<PieceTask> of(Plan plan, MakerWords words) {
         Map<String, Laid> laid = plan.laid();
         return plan.cuts().stream()
                 .map(cut -> new CuttingOut(cut, laid, plan.rules().leastPiece(), words).task())
@@ -115,7 +116,7 @@ final class CuttingOut {
     }
 
     private String label(CutTree.Kept kept) {
-        return Words.patch(patch(kept));
+        return MakerWords.patch(patch(kept));
     }
 
     private Patch patch(CutTree.Kept kept) {
@@ -127,7 +128,7 @@ final class CuttingOut {
         for (CutTree.Kept kept : piece.tree().kept()) {
             String turned = kept.turned() ? ", lying on its side here" : "";
             String whole = kept == piece.tree() ? ", the piece as it is" : "";
-            gives.add(Words.capital(label(kept)) + ": " + words.cut(kept.at().size()) + turned + whole);
+            gives.add(MakerWords.capital(label(kept)) + ": " + words.cut(kept.at().size()) + turned + whole);
         }
         return gives;
     }
@@ -144,7 +145,7 @@ final class CuttingOut {
             }
         }
         if (bits > 0) {
-            left.add(Words.count(bits, "bit") + " too narrow to keep");
+            left.add(MakerWords.count(bits, "bit") + " too narrow to keep");
         }
         return left;
     }

@@ -1,16 +1,17 @@
 package hearthcloth.sew;
 
-import hearthcloth.cloth.Layers;
-import hearthcloth.cloth.SeamKind;
+import hearthcloth.cloth.face.Layers;
+import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.PieceCut;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /**
  * What to have ready. Washing: cloths that shrink by different amounts pucker each other, so all are washed or none
@@ -29,11 +30,11 @@ final class Gathering {
 
     private Gathering() {}
 
-    static Gather of(Plan plan, Words words) {
+    static Gather of(Plan plan, MakerWords words) {
         return new Gather(fabrics(plan, words), tools(plan), washing(plan, words), before(words));
     }
 
-    private static List<Gather.FabricNeed> fabrics(Plan plan, Words words) {
+    private static List<Gather.FabricNeed> fabrics(Plan plan, MakerWords words) {
         List<Gather.FabricNeed> needs = new ArrayList<>();
         for (Fabric fabric : plan.fabrics()) {
             List<String> pieces = plan.cuts().stream()
@@ -63,14 +64,14 @@ final class Gathering {
         return tools;
     }
 
-    private static List<String> washing(Plan plan, Words words) {
+    private static List<String> washing(Plan plan, MakerWords words) {
         List<String> yes = pieces(plan, Piece.Washed.YES);
         List<String> no = pieces(plan, Piece.Washed.NO);
         List<String> unknown = pieces(plan, Piece.Washed.UNKNOWN);
         List<String> lines = new ArrayList<>();
         if (!yes.isEmpty() && !no.isEmpty()) {
-            lines.add("Washed and unwashed pieces are mixed. Washed: " + Words.list(yes) + ". Not washed: "
-                    + Words.list(no) + ".");
+            lines.add("Washed and unwashed pieces are mixed. Washed: " + MakerWords.list(yes) + ". Not washed: "
+                    + MakerWords.list(no) + ".");
             lines.add(
                     "Wash the unwashed ones first and measure them again: in the first wash they could draw in by about "
                             + words.near(difference(plan))
@@ -82,7 +83,7 @@ final class Gathering {
                     + " again. Or wash none of it.");
         }
         if (!unknown.isEmpty() && !(no.isEmpty() && yes.isEmpty())) {
-            lines.add("The stash does not say whether " + Words.list(unknown) + (unknown.size() == 1 ? " has" : " have")
+            lines.add("The stash does not say whether " + MakerWords.list(unknown) + (unknown.size() == 1 ? " has" : " have")
                     + " been washed. If in doubt, wash.");
         } else if (!unknown.isEmpty()) {
             lines.add("The stash does not say what has been washed. Wash all of it the way the finished cloth will be"
@@ -113,7 +114,7 @@ final class Gathering {
             pale |= luminance > PALE;
         }
         if (!deep.isEmpty() && pale) {
-            lines.add("Deep colours can bleed into pale ones. Soak a corner of " + Words.list(deep)
+            lines.add("Deep colours can bleed into pale ones. Soak a corner of " + MakerWords.list(deep)
                     + " in warm soapy water for half an hour and press it wet on white cloth. If it stains, wash it alone"
                     + " until it does not, or leave it out.");
         }
@@ -127,7 +128,7 @@ final class Gathering {
                 .toList();
     }
 
-    private static List<String> before(Words words) {
+    private static List<String> before(MakerWords words) {
         return List.of(
                 "Press every piece flat and let it cool. Cut off the selvage if it is still there, and measure again.",
                 "Lay each piece with its length, the way of the selvage, from top to bottom. Cut its left and its top edge"

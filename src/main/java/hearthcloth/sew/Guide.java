@@ -1,8 +1,9 @@
 package hearthcloth.sew;
 
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import java.util.List;
+
 
 /**
  * How a planned cloth is made, from the heap of fabric to the last pressing, as a value: every part can be printed, put on
@@ -35,12 +36,12 @@ public record Guide(Gather gather, List<PieceTask> cutting, Sewing sewing, List<
 
     /** The guide for {@code plan}, numbers as {@code ruler} shows them: best the one it was planned with. */
     public static Guide of(Plan plan, Ruler ruler) {
-        Words words = new Words(ruler);
+        MakerWords words = new MakerWords(ruler);
         return new Guide(
                 Gathering.of(plan, words),
                 CuttingOut.of(plan, words),
                 new Sewing(
-                        Trial.layout(plan.cloth()), Trial.seam(plan.cloth(), words), SeamTasks.of(plan.cloth(), words)),
+                        TrialSeam.layout(plan.cloth()), TrialSeam.seam(plan.cloth(), words), SeamTasks.of(plan.cloth(), words)),
                 Hemming.of(plan.cloth(), words),
                 Advice.notes(plan, words));
     }

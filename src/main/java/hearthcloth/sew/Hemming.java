@@ -1,8 +1,8 @@
 package hearthcloth.sew;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Hem;
-import hearthcloth.cloth.Layers;
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.face.Layers;
 import hearthcloth.cloth.Side;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+
 /**
  * The hem, turned twice to the face with the fells: squared up first, then square or mitred corners as steps of their
  * own. Mitre numbers come from {@link Hem}.
@@ -21,25 +22,25 @@ import java.util.Optional;
 final class Hemming {
 
     private final Cloth cloth;
-    private final Words words;
+    private final MakerWords words;
     private final Hem hem;
     private final Size raw;
     private final String inside;
     private final String outside;
 
-    private Hemming(Cloth cloth, Words words) {
+    private Hemming(Cloth cloth, MakerWords words) {
         this.cloth = cloth;
         this.words = words;
         this.hem = cloth.making().hem();
         Length both = hem.allowance().times(2);
         this.raw = new Size(
                 cloth.finished().width().plus(both), cloth.finished().height().plus(both));
-        this.inside = Words.face(cloth.making().fell());
-        this.outside = Words.face(cloth.making().fell().other());
+        this.inside = MakerWords.face(cloth.making().fell());
+        this.outside = MakerWords.face(cloth.making().fell().other());
     }
 
     /** Empty where the cloth has no hem. */
-    static List<Task> of(Cloth cloth, Words words) {
+    static List<Task> of(Cloth cloth, MakerWords words) {
         if (!cloth.making().hem().allowance().isPositive()) {
             return List.of();
         }

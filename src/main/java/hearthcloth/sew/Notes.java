@@ -2,6 +2,8 @@ package hearthcloth.sew;
 
 import java.util.List;
 
+import hearthcloth.sew.thread.ThreadNeed;
+
 /**
  * What goes with the steps.
  *

@@ -1,7 +1,8 @@
 package hearthcloth.sew;
 
-import hearthcloth.plan.PieceCut;
+import hearthcloth.plan.model.PieceCut;
 import java.util.List;
+
 
 /**
  * Everything cut from one piece.

@@ -5,7 +5,7 @@ import hearthcloth.cloth.Bars;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.Layers;
+import hearthcloth.cloth.face.Layers;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Step;
@@ -20,16 +20,17 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
+
 /** Turns every step of a cloth into what to do at the machine. */
 final class SeamTasks {
 
     private final Cloth cloth;
-    private final Words words;
+    private final MakerWords words;
     private final Map<String, Laid> laid = new HashMap<>();
     private final Map<Assembly, Integer> madeIn = new HashMap<>();
     private final Map<Integer, List<Layers.Spot>> thick = new HashMap<>();
 
-    private SeamTasks(Cloth cloth, Words words) {
+    private SeamTasks(Cloth cloth, MakerWords words) {
         this.cloth = cloth;
         this.words = words;
         cloth.laid().forEach(patch -> laid.put(patch.patch().place().id(), patch));
@@ -38,7 +39,7 @@ final class SeamTasks {
                         .add(spot));
     }
 
-    static List<SeamTask> of(Cloth cloth, Words words) {
+    static List<SeamTask> of(Cloth cloth, MakerWords words) {
         SeamTasks sewing = new SeamTasks(cloth, words);
         List<SeamTask> tasks = new ArrayList<>();
         for (Step step : cloth.steps()) {
@@ -60,7 +61,7 @@ final class SeamTasks {
         if (meeting.isJoin()) {
             return "Join " + meeting.added().name() + " to " + meeting.work().name();
         }
-        return Words.capital(meeting.added().name()) + " " + Words.beside(meeting.side()) + " "
+        return MakerWords.capital(meeting.added().name()) + " " + MakerWords.beside(meeting.side()) + " "
                 + meeting.work().name();
     }
 
@@ -135,7 +136,7 @@ final class SeamTasks {
 
     private String name(Assembly assembly, List<Laid> patches) {
         if (assembly instanceof Patch patch) {
-            return Words.patch(patch);
+            return MakerWords.patch(patch);
         }
         Optional<String> bar = Bars.name(assembly);
         if (bar.isPresent()) {

@@ -1,10 +1,11 @@
 package hearthcloth.sew;
 
-import hearthcloth.cloth.Face;
-import hearthcloth.cloth.SeamKind;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /**
  * How one seam is sewn, from laying the halves together to the last pressing, for each way a seam is built. Derived from
@@ -14,17 +15,17 @@ import java.util.List;
 final class SeamWords {
 
     private final Meeting meeting;
-    private final Words words;
+    private final MakerWords words;
     private final SeamKind kind;
     private final List<String> lines = new ArrayList<>();
 
-    private SeamWords(Meeting meeting, Words words) {
+    private SeamWords(Meeting meeting, MakerWords words) {
         this.meeting = meeting;
         this.words = words;
         this.kind = meeting.making().seam();
     }
 
-    static List<String> of(Meeting meeting, Words words) {
+    static List<String> of(Meeting meeting, MakerWords words) {
         SeamWords seam = new SeamWords(meeting, words);
         switch (seam.kind.build()) {
             case FELLED -> seam.felled();
@@ -82,7 +83,7 @@ final class SeamWords {
         Length turn = kind.wide().minus(half(kind.band()));
         Length under = kind.narrow().minus(half(kind.band()));
         lines.add("Press " + words.exact(turn) + " along the edge of " + wrapping() + " to its "
-                + Words.face(meeting.plain()) + ", and " + words.exact(under) + " along the edge of " + wrapped()
+                + MakerWords.face(meeting.plain()) + ", and " + words.exact(under) + " along the edge of " + wrapped()
                 + " to its " + felledFace() + ".");
         lines.add("Lay " + meeting.work().name() + " with its " + felledFace() + " up. Lay "
                 + meeting.added().name()
@@ -105,7 +106,7 @@ final class SeamWords {
 
     /** The halves face to face, {@code inside} inside. */
     private void lay(Face inside) {
-        String up = Words.face(inside);
+        String up = MakerWords.face(inside);
         String edge = meeting.sideSeen(inside).word() + (meeting.isJoin() ? " end of " : " edge of ");
         lines.add("Lay " + meeting.work().name() + " with its " + up + " up. Turn "
                 + meeting.added().name()
@@ -138,7 +139,7 @@ final class SeamWords {
 
     private String together(Face inside) {
         String sides = meeting.sidesTogether(inside);
-        return sides.isEmpty() ? Words.face(inside) + " to " + Words.face(inside) : sides;
+        return sides.isEmpty() ? MakerWords.face(inside) + " to " + MakerWords.face(inside) : sides;
     }
 
     private String wrapping() {
@@ -150,7 +151,7 @@ final class SeamWords {
     }
 
     private String felledFace() {
-        return Words.face(meeting.making().fell());
+        return MakerWords.face(meeting.making().fell());
     }
 
     private static Length half(Length length) {

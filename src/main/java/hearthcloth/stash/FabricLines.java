@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
+
 /** What the lines of one fabric say about it, gathered: a blank takes what another line says. */
 final class FabricLines {
 
@@ -30,15 +31,15 @@ final class FabricLines {
     }
 
     void faces(Fabric.Faces said, int line, List<Problem> problems) {
-        faces = agreed(faces, new Said<>(said, line), Column.FACES, problems);
+        faces = agreed(faces, new Said<>(said, line), StashColumn.FACES, problems);
     }
 
     void nap(Fabric.Nap said, int line, List<Problem> problems) {
-        nap = agreed(nap, new Said<>(said, line), Column.NAP, problems);
+        nap = agreed(nap, new Said<>(said, line), StashColumn.NAP, problems);
     }
 
     private <T extends Enum<T>> Optional<Said<T>> agreed(
-            Optional<Said<T>> before, Said<T> now, Column column, List<Problem> problems) {
+            Optional<Said<T>> before, Said<T> now, StashColumn column, List<Problem> problems) {
         if (before.isPresent() && before.get().what() != now.what()) {
             problems.add(new Problem(
                     now.line(),

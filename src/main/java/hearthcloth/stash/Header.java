@@ -5,23 +5,24 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+
 /**
  * The first line of a stash file: which column stands where.
  *
  * @param others headers we do not know, by place
  * @param width how many cells a line may fill
  */
-record Header(Map<Column, Integer> places, Map<Integer, String> others, int width) {
+record Header(Map<StashColumn, Integer> places, Map<Integer, String> others, int width) {
 
     private static final int MOST_COLUMNS = 100;
-    private static final List<Column> NEEDED = List.of(Column.FABRIC, Column.WIDTH, Column.LENGTH);
+    private static final List<StashColumn> NEEDED = List.of(StashColumn.FABRIC, StashColumn.WIDTH, StashColumn.LENGTH);
 
     static Header of(Csv.Row row, List<Problem> problems) {
-        Map<Column, Integer> places = new EnumMap<>(Column.class);
+        Map<StashColumn, Integer> places = new EnumMap<>(StashColumn.class);
         Map<Integer, String> others = new LinkedHashMap<>();
         for (int i = 0; i < Math.min(row.cells().size(), MOST_COLUMNS); i++) {
             String word = Names.plain(Names.unguarded(row.cells().get(i)));
-            Column column = Column.named(word).orElse(null);
+            StashColumn column = StashColumn.named(word).orElse(null);
             if (column != null && places.putIfAbsent(column, i) != null) {
                 problems.add(new Problem(row.line(), word, "two columns have this name; rename or delete one of them"));
             }
@@ -29,7 +30,7 @@ record Header(Map<Column, Integer> places, Map<Integer, String> others, int widt
                 others.put(i, word);
             }
         }
-        for (Column needed : NEEDED) {
+        for (StashColumn needed : NEEDED) {
             if (!places.containsKey(needed)) {
                 problems.add(new Problem(
                         row.line(),
@@ -45,12 +46,12 @@ record Header(Map<Column, Integer> places, Map<Integer, String> others, int widt
         return places.keySet().containsAll(NEEDED);
     }
 
-    boolean has(Column column) {
+    boolean has(StashColumn column) {
         return places.containsKey(column);
     }
 
     /** What {@code row} says under {@code column} on one line; empty where it says nothing. */
-    String cell(Csv.Row row, Column column) {
+    String cell(Csv.Row row, StashColumn column) {
         Integer at = places.get(column);
         return at == null || at >= row.cells().size()
                 ? ""

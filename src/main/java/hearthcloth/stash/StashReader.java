@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
+
 /** Reads one stash file, gathering every problem before it gives up. Used once. */
 final class StashReader {
 
@@ -78,7 +79,7 @@ final class StashReader {
         return new Faulty(problems);
     }
 
-    private void wrong(Csv.Row row, Column column, String sentence) {
+    private void wrong(Csv.Row row, StashColumn column, String sentence) {
         problems.add(new Problem(row.line(), column.word(), sentence));
     }
 
@@ -94,10 +95,10 @@ final class StashReader {
         }
         String name = name(row);
         Optional<Unit> unit = unit(row);
-        Length width = length(row, Column.WIDTH, unit, WIDEST);
-        Length length = length(row, Column.LENGTH, unit, LONGEST);
+        Length width = length(row, StashColumn.WIDTH, unit, WIDEST);
+        Length length = length(row, StashColumn.LENGTH, unit, LONGEST);
         int count = count(row);
-        Piece.Washed washed = choice(row, Column.WASHED, Piece.Washed.class, Piece.Washed.YES, Piece.Washed.NO)
+        Piece.Washed washed = choice(row, StashColumn.WASHED, Piece.Washed.class, Piece.Washed.YES, Piece.Washed.NO)
                 .orElse(Piece.Washed.UNKNOWN);
         attributes(row, name);
         Map<String, String> unknown = header.kept(row);
@@ -110,13 +111,13 @@ final class StashReader {
     }
 
     private String name(Csv.Row row) {
-        String name = header.cell(row, Column.FABRIC);
+        String name = header.cell(row, StashColumn.FABRIC);
         if (name.isEmpty()) {
-            wrong(row, Column.FABRIC, "the fabric has no name; write what you call it");
+            wrong(row, StashColumn.FABRIC, "the fabric has no name; write what you call it");
         } else if (name.codePointCount(0, name.length()) > Names.LONGEST) {
             wrong(
                     row,
-                    Column.FABRIC,
+                    StashColumn.FABRIC,
                     Names.quoted(name) + " is " + name.codePointCount(0, name.length()) + " letters long; "
                             + Names.LONGEST + " fit on a label, so shorten it and put the rest under note");
         }
@@ -124,15 +125,15 @@ final class StashReader {
     }
 
     private Optional<Unit> unit(Csv.Row row) {
-        String word = header.cell(row, Column.UNIT);
+        String word = header.cell(row, StashColumn.UNIT);
         Optional<Unit> unit = Unit.named(word);
         if (unit.isEmpty() && !word.isEmpty()) {
-            wrong(row, Column.UNIT, Names.quoted(word) + " is not a unit; write in, cm, mm, m, ft or yd");
+            wrong(row, StashColumn.UNIT, Names.quoted(word) + " is not a unit; write in, cm, mm, m, ft or yd");
         }
         return unit.or(() -> word.isEmpty() ? assumed : Optional.of(Unit.CENTIMETRE));
     }
 
-    private Length length(Csv.Row row, Column column, Optional<Unit> unit, Length most) {
+    private Length length(Csv.Row row, StashColumn column, Optional<Unit> unit, Length most) {
         String text = header.cell(row, column);
         try {
             if (unit.isEmpty() && text.matches("[\\d.,/ ½¼¾⅛⅜⅝⅞]*\\d|[\\d ]*[½¼¾⅛⅜⅝⅞]")) {
@@ -159,7 +160,7 @@ final class StashReader {
 
     private void countUnit(String text, Optional<Unit> unit) {
         Unit.named(text.replaceFirst("^[\\d\\s.,/½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚⁄-]*", ""))
-                .or(() -> header.has(Column.UNIT) ? unit : Optional.empty())
+                .or(() -> header.has(StashColumn.UNIT) ? unit : Optional.empty())
                 .ifPresent(used -> units.merge(used, 1, Integer::sum));
     }
 
@@ -181,7 +182,7 @@ final class StashReader {
     }
 
     private int count(Csv.Row row) {
-        String text = header.cell(row, Column.COUNT);
+        String text = header.cell(row, StashColumn.COUNT);
         if (text.isEmpty()) {
             return 1;
         }
@@ -189,7 +190,7 @@ final class StashReader {
         if (count.isEmpty() || count.getAsInt() == 0 || count.getAsInt() > StashFile.MOST_PIECES) {
             wrong(
                     row,
-                    Column.COUNT,
+                    StashColumn.COUNT,
                     Names.quoted(text) + " is not a number of pieces; write a whole number from 1 to "
                             + StashFile.MOST_PIECES + ", or leave it blank for one");
         }
@@ -198,25 +199,25 @@ final class StashReader {
 
     private void attributes(Csv.Row row, String name) {
         FabricLines lines = fabrics.computeIfAbsent(Names.key(name), key -> new FabricLines(name));
-        choice(row, Column.FACES, Fabric.Faces.class, Fabric.Faces.SAME, Fabric.Faces.RIGHT)
+        choice(row, StashColumn.FACES, Fabric.Faces.class, Fabric.Faces.SAME, Fabric.Faces.RIGHT)
                 .ifPresent(faces -> lines.faces(faces, row.line(), problems));
-        choice(row, Column.NAP, Fabric.Nap.class, Fabric.Nap.ANY, Fabric.Nap.LENGTHWISE)
+        choice(row, StashColumn.NAP, Fabric.Nap.class, Fabric.Nap.ANY, Fabric.Nap.LENGTHWISE)
                 .ifPresent(nap -> lines.nap(nap, row.line(), problems));
-        String text = header.cell(row, Column.COLOUR);
+        String text = header.cell(row, StashColumn.COLOUR);
         if (!text.isEmpty()) {
             try {
                 lines.colour(Colour.parse(text), row.line(), warnings);
             } catch (IllegalArgumentException e) {
                 wrong(
                         row,
-                        Column.COLOUR,
+                        StashColumn.COLOUR,
                         Names.quoted(text) + " is not a colour; write one such as #8a9a5b or a CSS name such as"
                                 + " olive, or leave it blank");
             }
         }
     }
 
-    private <T extends Enum<T>> Optional<T> choice(Csv.Row row, Column column, Class<T> type, T one, T other) {
+    private <T extends Enum<T>> Optional<T> choice(Csv.Row row, StashColumn column, Class<T> type, T one, T other) {
         String text = header.cell(row, column).toUpperCase(Locale.ROOT);
         if (text.isEmpty()) {
             return Optional.empty();
@@ -243,7 +244,7 @@ final class StashReader {
             if (pieces.size() + line.count() > StashFile.MOST_PIECES) {
                 problems.add(new Problem(
                         line.row(),
-                        Column.COUNT.word(),
+                        StashColumn.COUNT.word(),
                         "here the stash passes " + StashFile.MOST_PIECES
                                 + " pieces, more than we take; check the counts or leave pieces out"));
                 break;

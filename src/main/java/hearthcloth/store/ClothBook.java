@@ -8,6 +8,12 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
+import hearthcloth.store.journal.ChangeJournal;
+import hearthcloth.store.journal.DocumentEdit;
+import hearthcloth.store.journal.UndoRedo;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
+
 /** What she designed and made, with every change of a cloth undoable. Thread-safe. */
 public final class ClothBook {
 
@@ -16,12 +22,12 @@ public final class ClothBook {
 
     private final Jdbi jdbi;
     private final Clock clock;
-    private final Turns turns;
+    private final UndoRedo turns;
 
     ClothBook(Jdbi jdbi, Clock clock) {
         this.jdbi = jdbi;
         this.clock = clock;
-        this.turns = new Turns(jdbi, clock);
+        this.turns = new UndoRedo(jdbi, clock);
     }
 
     private static String book(String id) {
@@ -105,7 +111,7 @@ public final class ClothBook {
                         "This cloth has meanwhile been changed in another window. Nothing was changed; look again.");
             }
             write(handle, was.id(), document.text());
-            new Deeds(handle, clock)
+            new ChangeJournal(handle, clock)
                     .add(book(was.id()), label, new DocumentEdit(was.document().text(), document.text()).text());
             return new SavedCloth(
                     was.id(), was.name(), document, clock.instant().toString(), was.version() + 1);

@@ -1,5 +1,6 @@
 package hearthcloth.store;
 
+
 /**
  * Somebody of a studio.
  *
@@ -19,7 +20,7 @@ public record Person(long id, String name, Part part) {
     }
 
     /** Where her own work lies in the database. */
-    String schema() {
+    public String schema() {
         return "person_" + id;
     }
 }

@@ -1,6 +1,6 @@
 package hearthcloth.store;
 
-import hearthcloth.gather.Sorting;
+import hearthcloth.work.photo.PhotoSorting;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -11,6 +11,12 @@ import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
+import hearthcloth.store.journal.ChangeJournal;
+import hearthcloth.store.journal.DocumentEdit;
+import hearthcloth.store.journal.UndoRedo;
+import hearthcloth.store.json.PhotoCodec;
+import hearthcloth.store.json.StoreException;
+
 /** Photographs of scraps, what was read off them and what she made of that, with every change undoable. Thread-safe. */
 public final class PhotoBook {
 
@@ -19,12 +25,12 @@ public final class PhotoBook {
 
     private final Jdbi jdbi;
     private final Clock clock;
-    private final Turns turns;
+    private final UndoRedo turns;
 
     PhotoBook(Jdbi jdbi, Clock clock) {
         this.jdbi = jdbi;
         this.clock = clock;
-        this.turns = new Turns(jdbi, clock);
+        this.turns = new UndoRedo(jdbi, clock);
     }
 
     private static String book(String id) {
@@ -169,7 +175,7 @@ public final class PhotoBook {
      *
      * @throws StoreException where it has meanwhile been changed elsewhere; nothing is changed then
      */
-    public void save(SavedPhoto was, String label, Sorting sorting) {
+    public void save(SavedPhoto was, String label, PhotoSorting sorting) {
         jdbi.useTransaction(handle -> {
             SavedPhoto now = found(handle, was.id())
                     .orElseThrow(() -> new StoreException("This photograph has been put away in another window."));
@@ -180,7 +186,7 @@ public final class PhotoBook {
             String before = PhotoCodec.text(now.read().orElseThrow().sorting());
             String after = PhotoCodec.text(sorting);
             write(handle, was.id(), after);
-            new Deeds(handle, clock).add(book(was.id()), label, new DocumentEdit(before, after).text());
+            new ChangeJournal(handle, clock).add(book(was.id()), label, new DocumentEdit(before, after).text());
         });
     }
 

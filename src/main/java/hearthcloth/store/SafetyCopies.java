@@ -20,6 +20,9 @@ import java.util.stream.Stream;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConnection;
 
+import hearthcloth.store.json.DatabaseTroubles;
+import hearthcloth.store.json.StoreException;
+
 /**
  * Whole copies of the maker's file in a folder beside it: one a day, one before each change of its form, one before an
  * older copy is put back. A copy appears under its name only when it is whole, checked and on the disk. Thread-safe.
@@ -143,7 +146,7 @@ public final class SafetyCopies {
             drop(part);
             String why = e instanceof StoreException
                     ? String.valueOf(e.getMessage())
-                    : StoreTroubles.words(e).orElse("The folder cannot be written, or its disk is full.");
+                    : DatabaseTroubles.words(e).orElse("The folder cannot be written, or its disk is full.");
             throw new StoreException("No safety copy could be made in " + folder() + ". " + why, e);
         }
     }
@@ -208,7 +211,7 @@ public final class SafetyCopies {
         try {
             file.jdbi().useHandle(handle -> over(handle.getConnection().unwrap(SQLiteConnection.class), from));
         } catch (JdbiException | SQLException e) {
-            throw StoreTroubles.told(e, "The copy could not be put back; the workroom is as it was.");
+            throw DatabaseTroubles.told(e, "The copy could not be put back; the workroom is as it was.");
         }
         file.migrate();
         return copy;

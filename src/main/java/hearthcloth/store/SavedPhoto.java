@@ -1,8 +1,9 @@
 package hearthcloth.store;
 
-import hearthcloth.gather.Sorting;
-import hearthcloth.photo.KeptScale;
+import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.photo.scale.KeptScale;
 import java.util.Optional;
+
 
 /**
  * A photograph she sent.
@@ -14,7 +15,7 @@ import java.util.Optional;
 public record SavedPhoto(String id, String sheet, String kept, String refused, Optional<Read> read, long version) {
 
     /** What was read, and what she has made of it so far. */
-    public record Read(KeptScale scale, Sorting sorting) {}
+    public record Read(KeptScale scale, PhotoSorting sorting) {}
 
     /** Whether it still has to be read. */
     public boolean isWaiting() {

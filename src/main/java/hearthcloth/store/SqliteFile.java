@@ -18,17 +18,21 @@ import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteOpenMode;
 
+import hearthcloth.store.journal.WholeChange;
+import hearthcloth.store.json.DatabaseTroubles;
+import hearthcloth.store.json.StoreException;
+
 /**
  * The maker's file: looked at before anything is written to it, so that what is foreign, damaged or of a newer
  * Hearthcloth is left byte by byte as it is; then brought to today's form, after a safety copy.
  */
-record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
+public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
 
     /** The form of today: the last of {@code db/migration}. */
     static final String FORM = "4";
 
     /** "HCLT", the application id in the header (https://www.sqlite.org/fileformat.html#application_id). */
-    static final int MARK = 0x48434c54;
+    public static final int MARK = 0x48434c54;
 
     private static final Set<String> OURS = Set.of("piece", "cloth", "deed", "setting", "flyway_schema_history");
     private static final int PATIENCE_MS = 10_000;
@@ -56,7 +60,7 @@ record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + path.toAbsolutePath());
         Jdbi jdbi = Jdbi.create(source);
-        jdbi.setTransactionHandler(OneChange.inFile(jdbi.getTransactionHandler()));
+        jdbi.setTransactionHandler(WholeChange.inFile(jdbi.getTransactionHandler()));
         return new SqliteFile(path, source, jdbi);
     }
 
@@ -110,10 +114,10 @@ record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
         try {
             return reading(path).withHandle(handle -> found(path, handle));
         } catch (JdbiException e) {
-            if (StoreTroubles.isDamage(e)) {
+            if (DatabaseTroubles.isDamage(e)) {
                 throw damaged(path);
             }
-            throw StoreTroubles.told(e, ending(path));
+            throw DatabaseTroubles.told(e, ending(path));
         }
     }
 
@@ -196,7 +200,7 @@ record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
         try {
             Flyway.configure().dataSource(source).load().migrate();
         } catch (FlywayException e) {
-            throw StoreTroubles.told(e, ending(path));
+            throw DatabaseTroubles.told(e, ending(path));
         }
     }
 
@@ -205,7 +209,7 @@ record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
         try {
             jdbi.useHandle(handle -> handle.execute("pragma application_id = " + MARK));
         } catch (JdbiException e) {
-            throw StoreTroubles.told(e, ending(path));
+            throw DatabaseTroubles.told(e, ending(path));
         }
     }
 }

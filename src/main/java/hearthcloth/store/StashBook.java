@@ -4,9 +4,9 @@ import hearthcloth.cloth.Rect;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.CutTree;
-import hearthcloth.plan.PieceCut;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -22,6 +22,10 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
 
+import hearthcloth.store.journal.ChangeJournal;
+import hearthcloth.store.journal.UndoRedo;
+import hearthcloth.store.json.StoreException;
+
 /** Her fabric, piece by piece, with every change undoable. Thread-safe. */
 public final class StashBook {
 
@@ -32,12 +36,12 @@ public final class StashBook {
 
     private final Jdbi jdbi;
     private final Clock clock;
-    private final Turns turns;
+    private final UndoRedo turns;
 
     StashBook(Jdbi jdbi, Clock clock) {
         this.jdbi = jdbi;
         this.clock = clock;
-        this.turns = new Turns(jdbi, clock);
+        this.turns = new UndoRedo(jdbi, clock);
     }
 
     /** All pieces, in the order they came. */
@@ -102,7 +106,7 @@ public final class StashBook {
             apply(handle, edit);
             asides(handle, edit);
             number(handle, edit.come());
-            new Deeds(handle, clock).add(BOOK, edit.label(), edit.text());
+            new ChangeJournal(handle, clock).add(BOOK, edit.label(), edit.text());
         });
     }
 

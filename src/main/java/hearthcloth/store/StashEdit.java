@@ -8,6 +8,9 @@ import hearthcloth.stash.Piece;
 import java.util.List;
 import java.util.Optional;
 
+import hearthcloth.store.json.DesignCodec;
+import hearthcloth.store.json.StoreException;
+
 /**
  * One change of the stash: pieces that go and pieces that come. A changed piece goes and comes with the same id. Turned
  * round, it is its own undoing.
@@ -55,39 +58,39 @@ public record StashEdit(
     }
 
     String text() {
-        ObjectNode node = Codec.object();
-        node.set("gone", Codec.list(gone, Codec::piece));
-        node.set("come", Codec.list(come, Codec::piece));
+        ObjectNode node = DesignCodec.object();
+        node.set("gone", DesignCodec.list(gone, DesignCodec::piece));
+        node.set("come", DesignCodec.list(come, DesignCodec::piece));
         if (!pictured.isEmpty()) {
-            node.set("pictured", Codec.list(pictured, StashEdit::pictured));
+            node.set("pictured", DesignCodec.list(pictured, StashEdit::pictured));
         }
         photo.ifPresent(from -> node.putObject("photo")
                 .put("id", from.photograph())
                 .put("in", from.in())
-                .set("keys", Codec.texts(from.keys())));
+                .set("keys", DesignCodec.texts(from.keys())));
         return node.toString();
     }
 
     static StashEdit read(String label, String text) {
         try {
-            JsonNode node = Codec.JSON.readTree(text);
+            JsonNode node = DesignCodec.JSON.readTree(text);
             return new StashEdit(
                     label,
-                    Codec.list(Codec.field(node, "gone"), Codec::piece),
-                    Codec.list(Codec.field(node, "come"), Codec::piece),
-                    Codec.list(node.path("pictured"), StashEdit::pictured),
+                    DesignCodec.list(DesignCodec.field(node, "gone"), DesignCodec::piece),
+                    DesignCodec.list(DesignCodec.field(node, "come"), DesignCodec::piece),
+                    DesignCodec.list(node.path("pictured"), StashEdit::pictured),
                     Optional.ofNullable(node.get("photo"))
                             .map(from -> new FromPhoto(
-                                    Codec.field(from, "id").asText(),
-                                    Codec.texts(Codec.field(from, "keys")),
-                                    Codec.field(from, "in").asBoolean())));
+                                    DesignCodec.field(from, "id").asText(),
+                                    DesignCodec.texts(DesignCodec.field(from, "keys")),
+                                    DesignCodec.field(from, "in").asBoolean())));
         } catch (JsonProcessingException e) {
             throw new StoreException("The record of \"" + label + "\" cannot be read.", e);
         }
     }
 
     private static JsonNode pictured(Pictured one) {
-        ObjectNode node = Codec.object().put("fabric", one.fabric());
+        ObjectNode node = DesignCodec.object().put("fabric", one.fabric());
         one.was().ifPresent(swatch -> node.set("was", swatch(swatch)));
         one.is().ifPresent(swatch -> node.set("is", swatch(swatch)));
         return node;
@@ -95,21 +98,21 @@ public record StashEdit(
 
     private static Pictured pictured(JsonNode node) {
         return new Pictured(
-                Codec.field(node, "fabric").asText(),
+                DesignCodec.field(node, "fabric").asText(),
                 Optional.ofNullable(node.get("was")).map(StashEdit::swatch),
                 Optional.ofNullable(node.get("is")).map(StashEdit::swatch));
     }
 
     private static JsonNode swatch(SwatchBook.Swatch swatch) {
-        return Codec.object()
+        return DesignCodec.object()
                 .put("kind", swatch.kind())
                 .put("picture", swatch.picture())
                 .put("across", swatch.across().nm());
     }
 
     private static SwatchBook.Swatch swatch(JsonNode node) {
-        Length across = Codec.length(node, "across");
+        Length across = DesignCodec.length(node, "across");
         return new SwatchBook.Swatch(
-                Codec.field(node, "kind").asText(), Codec.field(node, "picture").asText(), across);
+                DesignCodec.field(node, "kind").asText(), DesignCodec.field(node, "picture").asText(), across);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Jdbi;
 
+
 /**
  * The maker's work, in one SQLite file or in a studio's database. Every change is one transaction and is on the disk before the call returns, so
  * that what was acknowledged survives a crash. Thread-safe: writers wait for each other.
@@ -17,7 +18,7 @@ public final class Store {
     private final Clock clock;
     private final Optional<SafetyCopies> copies;
 
-    Store(Jdbi jdbi, Clock clock, Optional<SafetyCopies> copies) {
+    public Store(Jdbi jdbi, Clock clock, Optional<SafetyCopies> copies) {
         this.jdbi = jdbi;
         this.clock = clock;
         this.copies = copies;

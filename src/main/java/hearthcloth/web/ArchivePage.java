@@ -1,11 +1,12 @@
 package hearthcloth.web;
 
-import hearthcloth.store.Archive;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.archive.Archive;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
+
 
 /** Everything out and in again as one file. */
 final class ArchivePage {

@@ -1,13 +1,14 @@
 package hearthcloth.web;
 
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+
 
 /** The cloth that a page is asked for, or the choice of one where none is named. */
 record ClothAsked(Room room) {

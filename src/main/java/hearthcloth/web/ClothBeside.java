@@ -2,12 +2,13 @@ package hearthcloth.web;
 
 import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothBook;
-import hearthcloth.store.ClothDocument;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Optional;
+
 
 /**
  * A change made on a state of a cloth that another window has overtaken: it is made to that state and kept beside the

@@ -1,22 +1,23 @@
 package hearthcloth.web;
 
-import hearthcloth.cloth.Face;
-import hearthcloth.cloth.Hem;
-import hearthcloth.cloth.Making;
-import hearthcloth.cloth.Order;
-import hearthcloth.cloth.SeamKind;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
-import hearthcloth.plan.Design;
-import hearthcloth.plan.Rework;
-import hearthcloth.plan.Rules;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.util.List;
 import java.util.function.Function;
+
 
 /**
  * From a posted form to a changed design. Every field is read in her unit; what cannot be is refused with a sentence.
@@ -47,7 +48,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
     }
 
     private Change change(String what) {
-        Rework rework = new Rework(view.saved().document().design());
+        DesignEdits rework = new DesignEdits(view.saved().document().design());
         return switch (what) {
             case "hearth" -> new Change("hearth", rework.hearth(hearth()));
             case "round" -> {
@@ -56,7 +57,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
             }
             case "bar" -> new Change("width of " + view.at(), rework.bars(List.of(bar()), width()));
             case "rounds" -> {
-                int rounds = whole("rounds", 1, Rework.MOST_ROUNDS);
+                int rounds = whole("rounds", 1, DesignEdits.MOST_ROUNDS);
                 yield new Change(rounds == 1 ? "one round" : rounds + " rounds", rework.rounds(rounds));
             }
             case "order" -> new Change("order", rework.order(order()));
@@ -77,7 +78,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
         };
     }
 
-    private Change fabric(Rework rework) {
+    private Change fabric(DesignEdits rework) {
         List<Fabric> allowed = field.apply("fabric").isEmpty() ? stash.fabrics() : List.of(named("fabric"));
         String words = allowed.size() == 1 ? allowed.get(0).name() : "any fabric";
         Design design = view.at().equals("hearth") ? rework.hearthFabrics(allowed) : rework.fabrics(bar(), allowed);
@@ -155,11 +156,11 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
         return lengths;
     }
 
-    private Rules rules(Rules was) {
+    private PiecingRules rules(PiecingRules was) {
         Length least = Measures.length(field.apply("least"), bare);
         if (!least.isPositive() || least.isMoreThan(Length.cm(100))) {
             throw new MeasureException("the least piece is more than nothing and at most 39 in (1 m)");
         }
-        return new Rules(least, was.clearance(), whole("joins", 0, 40));
+        return new PiecingRules(least, was.clearance(), whole("joins", 0, 40));
     }
 }

@@ -2,14 +2,14 @@ package hearthcloth.web;
 
 import gg.jte.html.escape.Escape;
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Showing;
-import hearthcloth.cloth.Shown;
+import hearthcloth.cloth.face.Shown;
 import hearthcloth.cloth.Side;
 import hearthcloth.colour.Colour;
-import hearthcloth.draw.Dyes;
+import hearthcloth.draw.cloth.Dyes;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import java.util.LinkedHashMap;
@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+
 
 /**
  * One face of a cloth as SVG for the screen: fabrics, fells, stitches, the names of the bars where they fit. Lies in the

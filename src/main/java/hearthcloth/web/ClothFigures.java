@@ -1,18 +1,19 @@
 package hearthcloth.web;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Layers;
+import hearthcloth.cloth.face.Layers;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Bound;
-import hearthcloth.plan.Figures;
-import hearthcloth.plan.Plan;
-import hearthcloth.sew.Stitch;
-import hearthcloth.sew.ThreadNeed;
+import hearthcloth.plan.model.Bound;
+import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.thread.Stitch;
+import hearthcloth.sew.thread.ThreadNeed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+
 
 /** The figures beside a cloth's pictures; those of cutting only where there is a plan. */
 public record ClothFigures(Cloth cloth, Optional<Plan> plan, Ruler ruler) {
@@ -23,7 +24,7 @@ public record ClothFigures(Cloth cloth, Optional<Plan> plan, Ruler ruler) {
     public List<Line> lines() {
         List<Line> lines = new ArrayList<>();
         plan.ifPresent(made -> {
-            Figures figures = made.figures();
+            PlanFigures figures = made.figures();
             lines.add(new Line("Joins", joins(figures, made.bound())));
             lines.add(new Line("Cuts", String.valueOf(figures.cuts())));
             lines.add(new Line("Pieces cut into", String.valueOf(made.cuts().size())));
@@ -35,7 +36,7 @@ public record ClothFigures(Cloth cloth, Optional<Plan> plan, Ruler ruler) {
         return lines;
     }
 
-    static String joins(Figures figures, Bound bound) {
+    static String joins(PlanFigures figures, Bound bound) {
         int above = figures.joins() - bound.joins();
         return figures.joins()
                 + (above <= 0 ? ", the fewest possible" : ", at most " + above + " above the fewest possible");

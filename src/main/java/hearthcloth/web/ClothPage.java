@@ -8,16 +8,16 @@ import hearthcloth.draw.picture.Weight;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Design;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Rework;
-import hearthcloth.plan.Settling;
-import hearthcloth.plan.search.Budget;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.plan.rework.DesignFit;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothBook;
-import hearthcloth.store.ClothDocument;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.HashMap;
@@ -28,6 +28,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+
 
 /** One cloth: everything about it can be changed, and every change is drawn and told at once. */
 final class ClothPage {
@@ -162,12 +163,12 @@ final class ClothPage {
     /** The cloth's document with another design, cut from the stash where that suffices. */
     static ClothDocument settled(SavedCloth saved, Design design, Stash stash, Ruler ruler) {
         ClothDocument was = saved.document();
-        Settling.Answer answer = new Settling(stash, ruler).fit(design, saved.name(), within(ANSWER_WITHIN_MS));
-        return answer instanceof Settling.Answer.Made made
+        DesignFit.Answer answer = new DesignFit(stash, ruler).fit(design, saved.name(), within(ANSWER_WITHIN_MS));
+        return answer instanceof DesignFit.Answer.Made made
                 ? new ClothDocument(
                         bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())
                 : new ClothDocument(
-                        design, Optional.empty(), ((Settling.Answer.Lacking) answer).why(), was.bench(), was.life());
+                        design, Optional.empty(), ((DesignFit.Answer.Lacking) answer).why(), was.bench(), was.life());
     }
 
     /** Bars that might be of several fabrics keep those they are now cut from, so that the next change leaves them. */
@@ -175,7 +176,7 @@ final class ClothPage {
         return new Design(
                 design.order(),
                 design.layout(),
-                Rework.settled(plan, design.order()).scheme(),
+                DesignEdits.settled(plan, design.order()).scheme(),
                 design.making(),
                 design.rules());
     }
@@ -195,7 +196,7 @@ final class ClothPage {
                 .filter(i -> locked.stream().anyMatch(name -> before.number(name) == i))
                 .boxed()
                 .collect(Collectors.toSet());
-        Settling settling = new Settling(before.stash(), room.settings().ruler());
+        DesignFit settling = new DesignFit(before.stash(), room.settings().ruler());
         Design other = settling.again(
                         was.design(), kept, locked.contains("hearth"), (int) saved.version(), within(AGAIN_WITHIN_MS))
                 .orElseThrow(() -> new MeasureException(

@@ -1,13 +1,14 @@
 package hearthcloth.web;
 
-import hearthcloth.cloth.Face;
-import hearthcloth.cloth.Hem;
-import hearthcloth.cloth.SeamKind;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Design;
+import hearthcloth.plan.model.Design;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /** Seam, hem and the rules of piecing, as the fields of a cloth's page show them. */
 public record ClothSewing(Design design, Ruler ruler) {

@@ -1,21 +1,21 @@
 package hearthcloth.web;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Face;
-import hearthcloth.cloth.Layout;
-import hearthcloth.cloth.Order;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Design;
-import hearthcloth.plan.Figures;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Rework;
-import hearthcloth.plan.Settling;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
-import hearthcloth.store.ClothDocument;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.wrap.Capacity;
 import java.util.ArrayList;
@@ -23,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+
 
 /**
  * A cloth as its page shows it: everything is read off the design and its plan.
@@ -54,8 +55,8 @@ public record ClothView(
         return document().design();
     }
 
-    private Rework rework() {
-        return new Rework(design());
+    private DesignEdits rework() {
+        return new DesignEdits(design());
     }
 
     private Ruler ruler() {
@@ -76,7 +77,7 @@ public record ClothView(
     }
 
     private Cloth cloth() {
-        return document().plan().map(Plan::cloth).orElseGet(() -> Settling.unfitted(design()));
+        return document().plan().map(Plan::cloth).orElseGet(() -> DesignFit.unfitted(design()));
     }
 
     private Swatches swatches() {
@@ -242,9 +243,9 @@ public record ClothView(
             said.add("the stash does not suffice: " + String.join(" ", lacking()));
             return upright(said);
         }
-        Figures now = document().plan().orElseThrow().figures();
+        PlanFigures now = document().plan().orElseThrow().figures();
         if (before.made()) {
-            Figures was = before.document().plan().orElseThrow().figures();
+            PlanFigures was = before.document().plan().orElseThrow().figures();
             if (was.joins() != now.joins()) {
                 said.add("joins " + was.joins() + ", now " + now.joins());
             }

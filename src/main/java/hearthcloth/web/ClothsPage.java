@@ -1,7 +1,7 @@
 package hearthcloth.web;
 
-import hearthcloth.cloth.Face;
-import hearthcloth.draw.Paper;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.Length;
@@ -9,18 +9,19 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Stash;
-import hearthcloth.store.ClothDocument.Life;
-import hearthcloth.store.ClothDocument.Stage;
+import hearthcloth.store.json.ClothDocument.Life;
+import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+
 
 /** What she designed and made: pictures, whom it went to, its guide on paper, side by side, out and in again. */
 public final class ClothsPage {

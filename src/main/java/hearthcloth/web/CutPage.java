@@ -4,19 +4,20 @@ import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
-import hearthcloth.store.ClothDocument;
-import hearthcloth.store.ClothDocument.Stage;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+
 
 /** Cutting, one piece of fabric at a time: the picture as it lies on the mat, the cuts in order, ticks that stay. */
 public final class CutPage {

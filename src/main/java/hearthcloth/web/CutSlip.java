@@ -3,18 +3,19 @@ package hearthcloth.web;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.AfterSlip;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Settling;
+import hearthcloth.plan.rework.MiscutRecovery;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Piece;
-import hearthcloth.store.ClothDocument;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+
 
 /** "I cut it wrong": the stash is put right as it now lies on the table, and the rest is planned again from it. */
 record CutSlip(Room room, SavedCloth cloth, Plan plan) {
@@ -29,13 +30,13 @@ record CutSlip(Room room, SavedCloth cloth, Plan plan) {
                 .filter(each -> each.id().equals(wrong))
                 .findFirst()
                 .orElseThrow(() -> new StoreException("This piece is not in the plan any more; load the page again."));
-        AfterSlip slip = AfterSlip.of(
+        MiscutRecovery slip = MiscutRecovery.of(
                 plan,
                 cloth.document().bench().ticked(),
                 wrong,
                 real(context, piece),
                 room.store().stash().nextPiece());
-        Settling.Answer answer = slip.fit(
+        DesignFit.Answer answer = slip.fit(
                 plan,
                 cloth.document().design(),
                 slip.stash(room.store().stash().whole()),
@@ -47,7 +48,7 @@ record CutSlip(Room room, SavedCloth cloth, Plan plan) {
             room.store().stash().edit(new StashEdit("a slip in piece " + wrong, slip.gone(), slip.come()));
             return room.store().cloths().save(cloth, LABEL, now);
         });
-        if (answer instanceof Settling.Answer.Made made) {
+        if (answer instanceof DesignFit.Answer.Made made) {
             Room.go(context, "/cut/" + cloth.id(), told(slip, made.plan()));
         } else {
             String why =
@@ -75,16 +76,16 @@ record CutSlip(Room room, SavedCloth cloth, Plan plan) {
         return Optional.of(real);
     }
 
-    private ClothDocument now(Settling.Answer answer) {
+    private ClothDocument now(DesignFit.Answer answer) {
         ClothDocument was = cloth.document();
         ClothDocument.Bench bench = was.bench().withTicked(Set.of());
-        return answer instanceof Settling.Answer.Made made
+        return answer instanceof DesignFit.Answer.Made made
                 ? new ClothDocument(was.design(), Optional.of(made.plan()), List.of(), bench, was.life())
                 : new ClothDocument(
-                        was.design(), Optional.empty(), ((Settling.Answer.Lacking) answer).why(), bench, was.life());
+                        was.design(), Optional.empty(), ((DesignFit.Answer.Lacking) answer).why(), bench, was.life());
     }
 
-    private String told(AfterSlip slip, Plan now) {
+    private String told(MiscutRecovery slip, Plan now) {
         long cut = slip.patches().values().stream().mapToLong(List::size).sum();
         long used = slip.usedAsTheyAre(now);
         String kept = cut == 0

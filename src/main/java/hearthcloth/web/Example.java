@@ -1,18 +1,18 @@
 package hearthcloth.web;
 
 import hearthcloth.measure.Unit;
-import hearthcloth.plan.Outcome;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Planner;
-import hearthcloth.plan.Rework;
-import hearthcloth.plan.Wish;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.propose.Planner;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
-import hearthcloth.store.ClothDocument;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
@@ -21,6 +21,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+
 
 /** A stash to play with, clearly marked, gone with one action. Its pieces bear ids of their own. */
 final class Example {
@@ -63,10 +64,10 @@ final class Example {
     /** A cloth from the example's own pieces, the first that is found. */
     private void cloth(Stash stash, Wished wished) {
         Wish wish = WishForm.OPEN.wish(wished, room.settings(), stash, 1);
-        Outcome outcome = Planner.plan(stash, wish, 1, ClothPage.within(CLOTH_WITHIN_MS), seen -> {});
-        if (outcome instanceof Outcome.Proposals proposals) {
+        PlanOutcome outcome = Planner.plan(stash, wish, 1, ClothPage.within(CLOTH_WITHIN_MS), seen -> {});
+        if (outcome instanceof PlanOutcome.Proposals proposals) {
             Plan plan = proposals.plans().get(0);
-            ClothDocument document = ClothDocument.of(Rework.settled(plan, WishForm.order(plan)), plan);
+            ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, WishForm.order(plan)), plan);
             room.store()
                     .cloths()
                     .keep(NewCloth.id(true), "Example: " + plan.story().title(), document);

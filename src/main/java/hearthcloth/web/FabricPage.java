@@ -1,7 +1,7 @@
 package hearthcloth.web;
 
 import hearthcloth.draw.FabricPicture;
-import hearthcloth.draw.RefusedPicture;
+import hearthcloth.draw.RefusedPictureException;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
@@ -24,6 +24,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+
 
 /** One fabric: its name, colour, faces and nap, for all its pieces at once; her own picture of it. */
 public final class FabricPage {
@@ -172,7 +173,7 @@ public final class FabricPage {
             byte[] jpeg = FabricPicture.jpeg(StashFiles.upload(context, "picture", FabricPicture.MOST_BYTES));
             String picture = Base64.getEncoder().encodeToString(jpeg);
             room.store().swatches().keep(fabric.name(), new Swatch("image/jpeg", picture, across));
-        } catch (RefusedPicture e) {
+        } catch (RefusedPictureException e) {
             throw StashFiles.refused(422, String.valueOf(e.getMessage()), e);
         }
         Room.go(context, address(fabric.name()), "Your picture is kept and tiled to scale.");

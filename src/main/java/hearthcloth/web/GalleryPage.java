@@ -1,18 +1,18 @@
 package hearthcloth.web;
 
-import hearthcloth.cloth.Face;
-import hearthcloth.cloth.Order;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Figures;
-import hearthcloth.plan.Outcome;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Rework;
-import hearthcloth.plan.Wish;
+import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
-import hearthcloth.store.ClothDocument;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.Store;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+
 
 /** The gallery: cloths that the stash can make for what she wishes, as they are found. */
 public final class GalleryPage {
@@ -133,8 +134,8 @@ public final class GalleryPage {
                 ? "The search stumbled over this stash. Change a wish and look again."
                 : search.outcome().map(GalleryPage::verdict).orElse("");
         List<String> why = search.outcome()
-                .filter(outcome -> outcome instanceof Outcome.CannotMake)
-                .map(outcome -> ((Outcome.CannotMake) outcome).why())
+                .filter(outcome -> outcome instanceof PlanOutcome.CannotMake)
+                .map(outcome -> ((PlanOutcome.CannotMake) outcome).why())
                 .orElse(List.of());
         return new State(
                 search.isRunning(),
@@ -146,8 +147,8 @@ public final class GalleryPage {
                 why);
     }
 
-    private static String verdict(Outcome outcome) {
-        if (outcome instanceof Outcome.CannotMake cannot) {
+    private static String verdict(PlanOutcome outcome) {
+        if (outcome instanceof PlanOutcome.CannotMake cannot) {
             return cannot.proven()
                     ? "This cannot be made from this stash."
                     : "No way was found yet to make this from this stash.";
@@ -158,7 +159,7 @@ public final class GalleryPage {
     private Card card(String name, Plan plan, Map<String, Length> pictures) {
         Swatches swatches = new Swatches(plan.fabrics(), pictures);
         Ruler ruler = room.settings().ruler();
-        Figures figures = plan.figures();
+        PlanFigures figures = plan.figures();
         Size size = plan.cloth().finished();
         String words = size.isSquare()
                 ? ruler.write(size.width(), Rounding.NEAREST) + " square"
@@ -189,7 +190,7 @@ public final class GalleryPage {
         boolean example = plan.cuts().stream().anyMatch(cut -> cut.piece().id().startsWith(Example.MARK));
         String id = NewCloth.id(example);
         Order order = WishForm.order(plan);
-        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(Rework.settled(plan, order), plan));
+        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(DesignEdits.settled(plan, order), plan));
         Room.go(context, "/cloth/" + id, "Kept among your cloths. Tap any bar to change it.");
     }
 }

@@ -1,16 +1,16 @@
 package hearthcloth.web;
 
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Guideline;
-import hearthcloth.plan.Settling;
+import hearthcloth.plan.rework.GuidelineFit;
+import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
-import hearthcloth.store.ClothDocument;
-import hearthcloth.store.GuidelineBook;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.studio.GuidelineBook;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+
 
 /** Cloths that teachers hand to everybody as guidelines; each follows them with her own stash. */
 public final class GuidelinesPage {
@@ -66,7 +67,7 @@ public final class GuidelinesPage {
 
     private Card card(GuidelineBook.Handed handed) {
         Ruler ruler = room.settings().ruler();
-        var cloth = Settling.unfitted(handed.design());
+        var cloth = DesignFit.unfitted(handed.design());
         Set<Fabric> fabrics = new LinkedHashSet<>(handed.design().scheme().hearth());
         handed.design().scheme().bars().forEach(fabrics::addAll);
         String size = ruler.write(cloth.finished(), Rounding.NEAREST);
@@ -95,26 +96,26 @@ public final class GuidelinesPage {
         if (stash.pieces().isEmpty()) {
             throw new StoreException("Your stash is empty; lay in what you have first.");
         }
-        Guideline.Followed followed = new Guideline(handed.design())
+        GuidelineFit.Followed followed = new GuidelineFit(handed.design())
                 .followed(stash, room.settings().ruler(), handed.name(), ClothPage.within(ANSWER_WITHIN_MS));
         String id = NewCloth.id(false);
         room.store().cloths().keep(id, handed.name() + " after " + handed.teacher(), document(followed));
         Room.go(
                 context,
                 "/cloth/" + id,
-                followed.answer() instanceof Settling.Answer.Made
+                followed.answer() instanceof DesignFit.Answer.Made
                         ? "It fits your stash. It is yours now: change what you like."
                         : "Your stash does not suffice as it is; what is short stands beside it.");
     }
 
-    private static ClothDocument document(Guideline.Followed followed) {
-        if (followed.answer() instanceof Settling.Answer.Made made) {
+    private static ClothDocument document(GuidelineFit.Followed followed) {
+        if (followed.answer() instanceof DesignFit.Answer.Made made) {
             return ClothDocument.of(ClothPage.bound(followed.design(), made.plan()), made.plan());
         }
         return new ClothDocument(
                 followed.design(),
                 Optional.empty(),
-                ((Settling.Answer.Lacking) followed.answer()).why(),
+                ((DesignFit.Answer.Lacking) followed.answer()).why(),
                 ClothDocument.Bench.CLEAR,
                 ClothDocument.Life.begun());
     }

@@ -2,6 +2,7 @@ package hearthcloth.web;
 
 import java.util.UUID;
 
+
 /** Names for cloths that are new in the store. */
 final class NewCloth {
 

@@ -1,9 +1,9 @@
 package hearthcloth.web;
 
 import hearthcloth.store.SafetyCopies;
-import hearthcloth.store.StoreException;
-import hearthcloth.store.Studio;
-import hearthcloth.store.StudioAddress;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.store.studio.Studio;
+import hearthcloth.store.studio.StudioAddress;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -13,6 +13,7 @@ import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+
 
 /**
  * Opens the workroom from the shell and keeps it open until it is closed there.

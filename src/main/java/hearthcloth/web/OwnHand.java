@@ -1,22 +1,23 @@
 package hearthcloth.web;
 
-import hearthcloth.cloth.SeamKind;
+import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.sew.Hand;
+import hearthcloth.sew.machine.SewingHand;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * What her seams eat, with the measures it was learnt from.
  *
  * @param from one line a cloth that was measured
  */
-public record OwnHand(List<From> from, Optional<Hand> hand, Settings settings) {
+public record OwnHand(List<From> from, Optional<SewingHand> hand, Settings settings) {
 
     /** The seams of one cloth: what each ate, in her unit. */
     public record From(String cloth, String eaten) {}
@@ -41,7 +42,7 @@ public record OwnHand(List<From> from, Optional<Hand> hand, Settings settings) {
                                 eaten.stream().map(one -> fine(settings, one)).toList())));
             }
         }
-        return new OwnHand(from, Hand.of(all), settings);
+        return new OwnHand(from, SewingHand.of(all), settings);
     }
 
     private static String fine(Settings settings, Length length) {
@@ -54,7 +55,7 @@ public record OwnHand(List<From> from, Optional<Hand> hand, Settings settings) {
                         + hand.seams() + " seams; half of them were within " + fine(settings, hand.spread())
                         + " of that. The usual seam eats "
                         + fine(settings, settings.usualSeam().loss()) + ".")
-                .orElseGet(() -> "Once " + Hand.FEWEST + " seams are measured on the Sew page, what your seams really"
+                .orElseGet(() -> "Once " + SewingHand.FEWEST + " seams are measured on the Sew page, what your seams really"
                         + " eat can be told here.");
     }
 

@@ -1,8 +1,8 @@
 package hearthcloth.web;
 
-import hearthcloth.sew.AtTheMachine;
-import hearthcloth.sew.Pace;
-import hearthcloth.store.ClothDocument;
+import hearthcloth.sew.machine.AtTheMachine;
+import hearthcloth.sew.machine.SewingPace;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
 import java.util.ArrayList;
@@ -11,25 +11,26 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalLong;
 
+
 /** How fast she sews, from the steps of all her cloths. */
-record OwnPace(Pace pace) {
+record OwnPace(SewingPace pace) {
 
     static OwnPace of(Store store) {
-        List<List<Pace.Step>> sewings = new ArrayList<>();
+        List<List<SewingPace.Step>> sewings = new ArrayList<>();
         for (SavedCloth cloth : store.cloths().all()) {
             if (!cloth.id().startsWith(Example.MARK)) {
                 sewings.add(steps(cloth.document().bench().done()));
             }
         }
-        return new OwnPace(Pace.of(sewings));
+        return new OwnPace(SewingPace.of(sewings));
     }
 
-    private static List<Pace.Step> steps(List<ClothDocument.Done> done) {
-        List<Pace.Step> steps = new ArrayList<>();
+    private static List<SewingPace.Step> steps(List<ClothDocument.Done> done) {
+        List<SewingPace.Step> steps = new ArrayList<>();
         for (ClothDocument.Done one : done) {
             Arrays.stream(AtTheMachine.Kind.values())
                     .filter(kind -> kind.name().toLowerCase(Locale.ROOT).equals(one.kind()))
-                    .forEach(kind -> steps.add(new Pace.Step(kind, one.at().getEpochSecond())));
+                    .forEach(kind -> steps.add(new SewingPace.Step(kind, one.at().getEpochSecond())));
         }
         return steps;
     }

@@ -1,12 +1,13 @@
 package hearthcloth.web;
 
-import hearthcloth.store.PeopleBook;
+import hearthcloth.store.studio.PeopleBook;
 import hearthcloth.store.Person;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Optional;
+
 
 /** Who belongs to the studio; a teacher brings people in, and everybody changes her own passphrase. */
 final class PeoplePage {

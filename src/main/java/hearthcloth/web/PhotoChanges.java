@@ -1,25 +1,26 @@
 package hearthcloth.web;
 
-import hearthcloth.gather.Group;
-import hearthcloth.gather.Hand;
-import hearthcloth.gather.Sorting;
+import hearthcloth.work.photo.PieceGroup;
+import hearthcloth.work.photo.OutlineEdits;
+import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.photo.Look;
+import hearthcloth.photo.PieceAppearance;
 import hearthcloth.photo.Photograph;
-import hearthcloth.photo.Piece;
-import hearthcloth.photo.Scale;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.ReadPiece;
+import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.geometry.Point;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+
 
 /** What she puts right on a photograph: each change is measured again, kept, and can be undone. */
 final class PhotoChanges {
@@ -40,7 +41,7 @@ final class PhotoChanges {
     }
 
     /** A change and what it is called, for "Undo …". */
-    private record Change(String label, Sorting sorting, String at) {}
+    private record Change(String label, PhotoSorting sorting, String at) {}
 
     private PhotoBook book() {
         return room.store().photographs();
@@ -59,9 +60,9 @@ final class PhotoChanges {
 
     private void change(Context context) {
         SavedPhoto photo = read(context);
-        Sorting was = photo.read().orElseThrow().sorting();
+        PhotoSorting was = photo.read().orElseThrow().sorting();
         String key = Room.field(context, "piece");
-        if (!key.isEmpty() && Sorting.isAmong(key, book().taken(photo.id()))) {
+        if (!key.isEmpty() && PhotoSorting.isAmong(key, book().taken(photo.id()))) {
             throw new MeasureException("piece " + key + " is in the stash already; take that back on the stash page"
                     + " first, or change it there");
         }
@@ -76,8 +77,8 @@ final class PhotoChanges {
         }
     }
 
-    private Change change(Context context, SavedPhoto photo, Sorting was, String key) {
-        Hand hand = new Hand(photo.read().orElseThrow().scale().scale());
+    private Change change(Context context, SavedPhoto photo, PhotoSorting was, String key) {
+        OutlineEdits hand = new OutlineEdits(photo.read().orElseThrow().scale().scale());
         String of = " piece " + key;
         String at = Room.field(context, "at");
         return switch (Room.field(context, "what")) {
@@ -101,9 +102,9 @@ final class PhotoChanges {
         };
     }
 
-    private Change split(Context context, SavedPhoto photo, Sorting was, String key) {
+    private Change split(Context context, SavedPhoto photo, PhotoSorting was, String key) {
         SavedPhoto.Read read = photo.read().orElseThrow();
-        Sorting now = new Hand(read.scale().scale())
+        PhotoSorting now = new OutlineEdits(read.scale().scale())
                 .split(
                         was,
                         key,
@@ -114,23 +115,23 @@ final class PhotoChanges {
         return new Change("split piece " + key, now, key + "a");
     }
 
-    private List<Look> looks(String id, int width, Piece whole, List<Piece> parts) {
+    private List<PieceAppearance> looks(String id, int width, ReadPiece whole, List<ReadPiece> parts) {
         return book().screen(id)
                 .map(jpeg -> Photograph.ofSmall(jpeg).looks(whole, parts, width))
                 .orElse(parts.stream().map(part -> whole.look()).toList());
     }
 
     /** A piece the reader missed. */
-    private Change drawn(Context context, SavedPhoto photo, Sorting was) {
-        Scale scale = photo.read().orElseThrow().scale().scale();
+    private Change drawn(Context context, SavedPhoto photo, PhotoSorting was) {
+        FloorScale scale = photo.read().orElseThrow().scale().scale();
         Photograph seen = book().screen(photo.id())
                 .map(Photograph::ofSmall)
                 .orElseThrow(() -> new StoreException("This photograph has been put away in another window."));
-        Sorting now = new Hand(scale)
+        PhotoSorting now = new OutlineEdits(scale)
                 .drawn(
                         was,
                         placed(Room.field(context, "corners")),
-                        outline -> seen.look(outline, scale, Sheet.parse(photo.sheet())),
+                        outline -> seen.look(outline, scale, ReferenceSheet.parse(photo.sheet())),
                         book().taken(photo.id()),
                         Readings.names(room.store()));
         String key = now.pieces().get(now.pieces().size() - 1).key();
@@ -139,26 +140,26 @@ final class PhotoChanges {
     }
 
     /** Corners as the page sends them: {@code x,y,off x,y,off}, in pixels of the picture. */
-    private static List<Hand.Placed> placed(String text) {
+    private static List<OutlineEdits.Placed> placed(String text) {
         if (!text.matches(CORNERS)) {
             throw new MeasureException("this form lacks the corners of a piece; place them on the photograph");
         }
         return Stream.of(text.split(" "))
                 .map(corner -> corner.split(","))
-                .map(of -> new Hand.Placed(
+                .map(of -> new OutlineEdits.Placed(
                         new Point(Double.parseDouble(of[0]), Double.parseDouble(of[1])), Double.parseDouble(of[2])))
                 .toList();
     }
 
-    private Change move(Context context, Sorting was, String key) {
+    private Change move(Context context, PhotoSorting was, String key) {
         String to = Room.field(context, "group");
         Optional<String> group = to.equals("new") ? Optional.empty() : Optional.of(to);
         return new Change("fabric of piece " + key, was.moved(key, group, Readings.names(room.store())), key);
     }
 
-    private Change fabric(Context context, Sorting was) {
-        Group group = was.group(Room.field(context, "group"));
-        Group told = new Group(
+    private Change fabric(Context context, PhotoSorting was) {
+        PieceGroup group = was.group(Room.field(context, "group"));
+        PieceGroup told = new PieceGroup(
                 group.id(),
                 FabricPage.name(Room.field(context, "name")),
                 StashPage.choice(Fabric.Faces.class, Room.field(context, "faces"))

@@ -1,15 +1,16 @@
 package hearthcloth.web;
 
-import hearthcloth.gather.Sorted;
+import hearthcloth.work.photo.SortedPiece;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.ByHand;
-import hearthcloth.photo.Doubt;
-import hearthcloth.photo.Scale;
+import hearthcloth.photo.Remeasurement;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+
 
 /**
  * The piece she looks at closely, where its corners are put right, it is parted, and its grain is marked.
@@ -21,7 +22,7 @@ import java.util.Locale;
  * @param line where the line to part it, or of its grain, is first drawn; empty while none is drawn
  */
 public record PhotoChosen(
-        Sorted piece,
+        SortedPiece piece,
         PhotoView.State state,
         String view,
         String points,
@@ -39,7 +40,7 @@ public record PhotoChosen(
     /** A place that can be moved. */
     public record Corner(int number, String x, String y) {}
 
-    static PhotoChosen of(Sorted piece, Scale scale, Ruler ruler, PhotoView.State state, String doing) {
+    static PhotoChosen of(SortedPiece piece, FloorScale scale, Ruler ruler, PhotoView.State state, String doing) {
         List<Point> corners = piece.piece().outline().picture();
         double[] seen = seen(corners);
         return new PhotoChosen(
@@ -78,7 +79,7 @@ public record PhotoChosen(
         return out;
     }
 
-    private static String by(Sorted piece) {
+    private static String by(SortedPiece piece) {
         String grain = piece.grain().isPresent() ? ", along its grain" : "";
         return (piece.isDrawn()
                         ? "Drawn in by you"
@@ -87,7 +88,7 @@ public record PhotoChosen(
     }
 
     /** Across the middle to part it, along the longest side for the grain. */
-    private static List<Corner> line(Sorted piece, Scale scale, String doing) {
+    private static List<Corner> line(SortedPiece piece, FloorScale scale, String doing) {
         List<Point> box = piece.usable().corners();
         boolean wide = piece.usable().width() >= piece.usable().height();
         Point middle = piece.usable().middle();
@@ -129,7 +130,7 @@ public record PhotoChosen(
     }
 
     public boolean mayGainCorner() {
-        return corners.size() < ByHand.MOST_CORNERS;
+        return corners.size() < Remeasurement.MOST_CORNERS;
     }
 
     /** The id of its fabric. */

@@ -3,7 +3,7 @@ package hearthcloth.web;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.photo.Photograph;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
 import io.javalin.config.RoutesConfig;
@@ -24,12 +24,13 @@ import java.util.UUID;
 import java.util.concurrent.Semaphore;
 import java.util.stream.Stream;
 
+
 /** "From a photograph": sent, read beside the pages, looked at and put right, and taken into the stash. */
 public final class PhotoPage {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.UK);
 
-    /** References of a known size, as {@link Sheet#parse} knows them. */
+    /** References of a known size, as {@link ReferenceSheet#parse} knows them. */
     private static final List<String> NAMED = List.of("a4", "letter", "card");
 
     /** A photograph that she has begun with. */
@@ -141,7 +142,7 @@ public final class PhotoPage {
         }
     }
 
-    /** The reference, in words that {@link Sheet#parse} reads whatever her unit is. */
+    /** The reference, in words that {@link ReferenceSheet#parse} reads whatever her unit is. */
     private String sheet(Context context) {
         String sheet = Room.field(context, "sheet");
         if (!sheet.equals("size")) {
@@ -153,7 +154,7 @@ public final class PhotoPage {
                     "how large the reference is was left blank; measure it and write its width by height");
         }
         String said = Measures.size(written, room.settings().bare()).toString();
-        Sheet.parse(said);
+        ReferenceSheet.parse(said);
         return said;
     }
 

@@ -1,16 +1,16 @@
 package hearthcloth.web;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.gather.Group;
-import hearthcloth.gather.Sorted;
-import hearthcloth.gather.Sorting;
+import hearthcloth.work.photo.PieceGroup;
+import hearthcloth.work.photo.SortedPiece;
+import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.photo.Photograph;
-import hearthcloth.photo.Scale;
+import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.stash.Arrivals;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
@@ -18,7 +18,7 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import hearthcloth.store.SwatchBook.Swatch;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -31,6 +31,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+
 
 /** Takes what she accepts into the stash: pieces, and a swatch of each fabric, as one change that is undone at once. */
 final class PhotoTaking {
@@ -56,7 +57,7 @@ final class PhotoTaking {
     }
 
     /** A fabric with the pieces of it that come, largest first. */
-    private record Coming(Group group, List<Sorted> pieces) {
+    private record Coming(PieceGroup group, List<SortedPiece> pieces) {
 
         Colour colour() {
             return pieces.get(0).look().colour().toColour();
@@ -90,13 +91,13 @@ final class PhotoTaking {
 
     private static List<Coming> coming(SavedPhoto photo, Store store, Ruler ruler) {
         Set<String> taken = store.photographs().taken(photo.id());
-        Sorting sorting = photo.read().orElseThrow().sorting();
+        PhotoSorting sorting = photo.read().orElseThrow().sorting();
         List<Coming> coming = new ArrayList<>();
-        for (Group group : sorting.groups()) {
-            List<Sorted> pieces = sorting.of(group).stream()
+        for (PieceGroup group : sorting.groups()) {
+            List<SortedPiece> pieces = sorting.of(group).stream()
                     .filter(piece -> PhotoView.state(piece, taken, ruler) == PhotoView.State.READY)
                     .sorted(Comparator.comparingDouble(
-                            (Sorted piece) -> -piece.size(ruler).areaMm2()))
+                            (SortedPiece piece) -> -piece.size(ruler).areaMm2()))
                     .toList();
             if (!pieces.isEmpty()) {
                 coming.add(new Coming(group, pieces));
@@ -107,7 +108,7 @@ final class PhotoTaking {
 
     /** Of each fabric a square of its largest piece, cut out of the photograph. */
     private Map<String, Swatch> swatches(Store store, SavedPhoto photo, List<Coming> coming) {
-        Scale scale = photo.read().orElseThrow().scale().scale();
+        FloorScale scale = photo.read().orElseThrow().scale().scale();
         return readings.alone(() -> {
             Map<String, Swatch> swatches = new HashMap<>();
             Photograph picture = store.photographs()
@@ -121,8 +122,8 @@ final class PhotoTaking {
         });
     }
 
-    private static Swatch swatch(Photograph picture, Scale scale, Coming one) {
-        Sorted best = one.pieces().stream()
+    private static Swatch swatch(Photograph picture, FloorScale scale, Coming one) {
+        SortedPiece best = one.pieces().stream()
                 .max(Comparator.comparingDouble(
                         piece -> Math.min(piece.usable().width(), piece.usable().height())))
                 .orElseThrow();
@@ -142,7 +143,7 @@ final class PhotoTaking {
         Set<String> there = store.photographs().taken(photo.id());
         boolean twice = coming.stream()
                 .flatMap(one -> one.pieces().stream())
-                .anyMatch(piece -> Sorting.isAmong(piece.key(), there));
+                .anyMatch(piece -> PhotoSorting.isAmong(piece.key(), there));
         if (version != photo.version() || twice) {
             throw new StoreException(
                     "This photograph has meanwhile been changed in another window. Nothing was taken in;"
@@ -191,7 +192,7 @@ final class PhotoTaking {
         Set<String> taken = store.photographs().taken(photo.id());
         List<String> left = photo.read().orElseThrow().sorting().pieces().stream()
                 .filter(piece -> PhotoView.state(piece, taken, ruler) == PhotoView.State.LOOK)
-                .map(Sorted::key)
+                .map(SortedPiece::key)
                 .toList();
         if (left.isEmpty()) {
             return "";

@@ -1,14 +1,14 @@
 package hearthcloth.web;
 
-import hearthcloth.gather.Group;
-import hearthcloth.gather.Sorted;
-import hearthcloth.gather.Sorting;
+import hearthcloth.work.photo.PieceGroup;
+import hearthcloth.work.photo.SortedPiece;
+import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.Doubt;
-import hearthcloth.photo.Measured;
-import hearthcloth.photo.Scale;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.MeasuredLength;
+import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.geometry.Point;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+
 
 /**
  * A photograph with what was read off it, as the page shows it.
@@ -105,13 +106,13 @@ public record PhotoView(
      * @param about faces, nap and washing in words
      * @param known whether the stash has a fabric of this name, which these pieces join
      */
-    public record Fabric(Group group, String colour, String about, String count, boolean known, List<Shown> pieces) {}
+    public record Fabric(PieceGroup group, String colour, String about, String count, boolean known, List<Shown> pieces) {}
 
     static PhotoView of(Store store, SavedPhoto photo, Ruler ruler, String at, String doing) {
         PhotoBook book = store.photographs();
         SavedPhoto.Read read = photo.read().orElseThrow();
-        Sorting sorting = read.sorting();
-        Scale scale = read.scale().scale();
+        PhotoSorting sorting = read.sorting();
+        FloorScale scale = read.scale().scale();
         Set<String> taken = book.taken(photo.id());
         List<String> names = Readings.names(store);
         List<Shown> shown = sorting.pieces().stream()
@@ -135,8 +136,8 @@ public record PhotoView(
                 book.redoable(photo.id()).orElse(""));
     }
 
-    static State state(Sorted piece, Set<String> taken, Ruler ruler) {
-        if (Sorting.isAmong(piece.key(), taken)) {
+    static State state(SortedPiece piece, Set<String> taken, Ruler ruler) {
+        if (PhotoSorting.isAmong(piece.key(), taken)) {
             return State.IN;
         }
         if (piece.dropped()) {
@@ -153,11 +154,11 @@ public record PhotoView(
     /** How many pieces are neither in the stash nor left out. */
     static int open(SavedPhoto.Read read, Set<String> taken) {
         return (int) read.sorting().pieces().stream()
-                .filter(piece -> !piece.dropped() && !Sorting.isAmong(piece.key(), taken))
+                .filter(piece -> !piece.dropped() && !PhotoSorting.isAmong(piece.key(), taken))
                 .count();
     }
 
-    private static Shown shown(Sorted piece, Scale scale, Set<String> taken, Ruler ruler) {
+    private static Shown shown(SortedPiece piece, FloorScale scale, Set<String> taken, Ruler ruler) {
         State state = state(piece, taken, ruler);
         List<Point> box = piece.usable().corners().stream().map(scale::inPicture).toList();
         Point middle = scale.inPicture(piece.usable().middle());
@@ -190,18 +191,18 @@ public record PhotoView(
     }
 
     /** The side that is told least surely. */
-    static Length off(Sorted piece) {
+    static Length off(SortedPiece piece) {
         return piece.piece().outline().sides().stream()
-                .map(Measured::giveOrTake)
+                .map(MeasuredLength::giveOrTake)
                 .max(Comparator.naturalOrder())
                 .orElse(Length.ZERO);
     }
 
-    private static List<Fabric> groups(Sorting sorting, List<Shown> shown, List<String> names) {
+    private static List<Fabric> groups(PhotoSorting sorting, List<Shown> shown, List<String> names) {
         List<Fabric> groups = new ArrayList<>();
-        for (Group group : sorting.groups()) {
-            List<Sorted> own = sorting.of(group);
-            List<String> keys = own.stream().map(Sorted::key).toList();
+        for (PieceGroup group : sorting.groups()) {
+            List<SortedPiece> own = sorting.of(group);
+            List<String> keys = own.stream().map(SortedPiece::key).toList();
             String colour = own.stream()
                     .max(Comparator.comparingDouble(piece -> piece.usable().area()))
                     .map(piece -> piece.look().colour().toColour().hex())
@@ -218,7 +219,7 @@ public record PhotoView(
         return groups;
     }
 
-    private static String about(Group group) {
+    private static String about(PieceGroup group) {
         String washed = StashView.washed(group.washed());
         return (group.faces() == hearthcloth.stash.Fabric.Faces.RIGHT ? "has a right side" : "same on both sides")
                 + (group.nap() == hearthcloth.stash.Fabric.Nap.LENGTHWISE ? ", nap lengthwise" : "")

@@ -1,10 +1,10 @@
 package hearthcloth.web;
 
-import hearthcloth.plan.Outcome;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Planner;
-import hearthcloth.plan.Progress;
-import hearthcloth.plan.Wish;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.propose.Planner;
+import hearthcloth.plan.model.PlanProgress;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
+
 
 /**
  * One search for proposals going on beside the pages. Started once, watched by asking, stopped on wish; what it found
@@ -26,8 +27,8 @@ final class Planning {
     private final Wish wish;
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final Map<String, Plan> shown = new ConcurrentHashMap<>();
-    private volatile Progress progress = new Progress(0, 0, 0, Optional.empty());
-    private volatile Optional<Outcome> outcome = Optional.empty();
+    private volatile PlanProgress progress = new PlanProgress(0, 0, 0, Optional.empty());
+    private volatile Optional<PlanOutcome> outcome = Optional.empty();
     private volatile boolean running = true;
     private volatile boolean first = true;
     private volatile boolean failed;
@@ -59,16 +60,16 @@ final class Planning {
     }
 
     /** The first plan there is stands in the gallery while the search goes on. */
-    private void heard(Progress seen) {
+    private void heard(PlanProgress seen) {
         progress = seen;
         if (first) {
-            seen.best().ifPresent(plan -> outcome = Optional.of(new Outcome.Proposals(List.of(plan))));
+            seen.best().ifPresent(plan -> outcome = Optional.of(new PlanOutcome.Proposals(List.of(plan))));
         }
     }
 
     /** A longer look that was stopped before it found anything does not take away what the first one found. */
-    private void found(Outcome next) {
-        if (first || next instanceof Outcome.Proposals) {
+    private void found(PlanOutcome next) {
+        if (first || next instanceof PlanOutcome.Proposals) {
             outcome = Optional.of(next);
         }
         first = false;
@@ -90,19 +91,19 @@ final class Planning {
         return failed;
     }
 
-    Progress progress() {
+    PlanProgress progress() {
         return progress;
     }
 
-    Optional<Outcome> outcome() {
+    Optional<PlanOutcome> outcome() {
         return outcome;
     }
 
     /** The plans found so far, best first, each under a name that stays its own while the search goes on. */
     Map<String, Plan> plans() {
-        List<Plan> plans = outcome.map(found -> found instanceof Outcome.Proposals proposals
+        List<Plan> plans = outcome.map(found -> found instanceof PlanOutcome.Proposals proposals
                         ? proposals.plans()
-                        : ((Outcome.CannotMake) found).nearest())
+                        : ((PlanOutcome.CannotMake) found).nearest())
                 .orElse(List.of());
         Map<String, Plan> named = new LinkedHashMap<>();
         plans.forEach(plan -> named.put(Integer.toHexString(plan.hashCode()), plan));

@@ -1,10 +1,10 @@
 package hearthcloth.web;
 
-import hearthcloth.gather.Sorting;
+import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Photograph;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;
@@ -19,6 +19,7 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+
 
 /**
  * Reads photographs beside the pages, one at a time for the whole workroom, since each takes a hundred megabytes while it
@@ -146,7 +147,7 @@ final class Readings {
             return;
         }
         Reading reading = PhotoReader.read(
-                file.get(), Sheet.parse(photo.get().sheet()), (share, what) -> job.heard(0.9 * share, what));
+                file.get(), ReferenceSheet.parse(photo.get().sheet()), (share, what) -> job.heard(0.9 * share, what));
         if (reading instanceof Reading.Refused refused) {
             store.photographs().refuse(job.photo, refused.reason());
             return;
@@ -158,7 +159,7 @@ final class Readings {
         }
         job.heard(0.9, "laying it out");
         byte[] screen = Photograph.of(file.get()).small(SCREEN_PIXELS);
-        Sorting sorting = Sorting.of(read.pieces(), names(store));
+        PhotoSorting sorting = PhotoSorting.of(read.pieces(), names(store));
         job.heard(1, "done");
         store.photographs().read(job.photo, new SavedPhoto.Read(read.scale().kept(), sorting), screen);
     }

@@ -6,13 +6,14 @@ import gg.jte.output.StringOutput;
 import hearthcloth.store.Person;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+
 
 /** What all pages share: the work at hand, the token, the templates. */
 final class Room {

@@ -2,7 +2,7 @@ package hearthcloth.web;
 
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.SafetyCopy;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
@@ -11,6 +11,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+
 
 /** Whole copies of her work: what there is, one more now, one put back. */
 public final class SafetyPage {

@@ -1,16 +1,17 @@
 package hearthcloth.web;
 
-import hearthcloth.cloth.Making;
-import hearthcloth.cloth.Margins;
-import hearthcloth.cloth.SeamKind;
-import hearthcloth.draw.Paper;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.making.Margins;
+import hearthcloth.cloth.making.SeamKind;
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
-import hearthcloth.plan.Rules;
-import hearthcloth.sew.Hand;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.sew.machine.SewingHand;
 import hearthcloth.store.Store;
 import java.util.Optional;
+
 
 /**
  * What is asked once and can be changed: how she measures, which paper she prints on.
@@ -51,7 +52,7 @@ public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, boolean 
     public Making making() {
         Making usual = ruler.isMetric() ? Making.metric() : Making.inches();
         Margins margins = new Margins(usual.leeway(), usual.trim(), ruler.step());
-        SeamKind seam = eats.flatMap(length -> new Hand(Hand.FEWEST, length, Length.ZERO).applied(usual.seam()))
+        SeamKind seam = eats.flatMap(length -> new SewingHand(SewingHand.FEWEST, length, Length.ZERO).applied(usual.seam()))
                 .orElse(usual.seam());
         return new Making(seam, usual.hem(), margins, usual.fell());
     }
@@ -61,7 +62,7 @@ public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, boolean 
         return (ruler.isMetric() ? Making.metric() : Making.inches()).seam();
     }
 
-    public Rules rules() {
-        return ruler.isMetric() ? Rules.metric() : Rules.inches();
+    public PiecingRules rules() {
+        return ruler.isMetric() ? PiecingRules.metric() : PiecingRules.inches();
     }
 }

@@ -1,14 +1,15 @@
 package hearthcloth.web;
 
-import hearthcloth.draw.Paper;
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
-import hearthcloth.sew.Hand;
+import hearthcloth.sew.machine.SewingHand;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+
 
 /** Inches or centimetres, A4 or Letter: asked once, changeable. */
 final class SettingsPage {
@@ -59,7 +60,7 @@ final class SettingsPage {
     private void hand(Context context) {
         Settings was = room.settings();
         boolean own = Room.field(context, "use").equals("own");
-        Optional<Length> eats = own ? OwnHand.of(room.store(), was).hand().map(Hand::eats) : Optional.empty();
+        Optional<Length> eats = own ? OwnHand.of(room.store(), was).hand().map(SewingHand::eats) : Optional.empty();
         new Settings(was.ruler(), was.paper(), eats, was.asked()).keep(room.store());
         Room.go(
                 context,

@@ -1,6 +1,6 @@
 package hearthcloth.web;
 
-import hearthcloth.cloth.Layout;
+import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.Side;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
@@ -8,14 +8,14 @@ import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.AsSewn;
-import hearthcloth.plan.Design;
-import hearthcloth.plan.PieceCut;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Resewing;
-import hearthcloth.sew.AtTheMachine;
+import hearthcloth.plan.rework.SewnCloth;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.RemainingPlan;
+import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.sew.Guide;
-import hearthcloth.store.ClothDocument;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.wrap.Capacity;
@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+
 
 /** What a step really measured, and the ways on from there; the choice is hers. */
 public final class SewMeasure {
@@ -62,7 +63,7 @@ public final class SewMeasure {
     private final int bars;
     private final Size planned;
     private final Size real;
-    private final AsSewn asSewn;
+    private final SewnCloth asSewn;
     private final Map<String, Length> tooShort;
 
     SewMeasure(Room room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
@@ -89,8 +90,8 @@ public final class SewMeasure {
                 ? Map.of()
                 : Map.of(bar, Measures.length(length, room.settings().bare()));
         this.asSewn = tooShort.isEmpty()
-                ? AsSewn.measured(cloth.document().design(), bars, real)
-                : new AsSewn(cloth.document().design(), bars);
+                ? SewnCloth.measured(cloth.document().design(), bars, real)
+                : new SewnCloth(cloth.document().design(), bars);
     }
 
     /** Where she left a field empty, that side is as planned; of two numbers the smaller counts. */
@@ -133,7 +134,7 @@ public final class SewMeasure {
                 .ifPresent(design -> ways.add(new Planned("keep", "Keep the size: cut the bars to come anew", design)));
         Size now = asSewn.design().layout().finished();
         if (now.width().isLessThan(wanted.width()) || now.height().isLessThan(wanted.height())) {
-            Length width = AsSewn.narrowRound(asSewn.design().making(), ruler().isMetric());
+            Length width = SewnCloth.narrowRound(asSewn.design().making(), ruler().isMetric());
             ways.add(new Planned("round", "Add a narrow round", asSewn.another(width)));
         }
         return ways;
@@ -141,7 +142,7 @@ public final class SewMeasure {
 
     /** The ways on, each planned through. */
     Ways ways() {
-        Resewing resewing = new Resewing(plan, bars, tooShort);
+        RemainingPlan resewing = new RemainingPlan(plan, bars, tooShort);
         List<Way> ways = planned().stream().map(way -> way(way, resewing)).toList();
         String bar = tooShort.values().stream().findFirst().map(this::written).orElse("");
         return new Ways(cloth, number, written(real.width()), written(real.height()), bar, told(), ways);
@@ -157,7 +158,7 @@ public final class SewMeasure {
             return "Bar " + bar + " measures "
                     + ruler().write(tooShort.getOrDefault(bar, Length.ZERO), Rounding.NEAREST)
                     + ", planned was "
-                    + ruler().write(new Resewing(plan, bars, Map.of()).cutLength(bar), Rounding.NEAREST)
+                    + ruler().write(new RemainingPlan(plan, bars, Map.of()).cutLength(bar), Rounding.NEAREST)
                     + ".";
         }
         List<String> told = new ArrayList<>();
@@ -174,11 +175,11 @@ public final class SewMeasure {
         }
     }
 
-    private Way way(Planned way, Resewing resewing) {
+    private Way way(Planned way, RemainingPlan resewing) {
         Size size = way.design().layout().finished();
-        Resewing.Answer answer = fit(way, resewing);
+        RemainingPlan.Answer answer = fit(way, resewing);
         List<String> words = new ArrayList<>();
-        if (answer instanceof Resewing.Answer.Made made) {
+        if (answer instanceof RemainingPlan.Answer.Made made) {
             words.add(cutting(made.resewn()));
         }
         words.addAll(ties(size));
@@ -187,7 +188,7 @@ public final class SewMeasure {
                 way.title(),
                 ruler().write(size, Rounding.NEAREST),
                 words,
-                answer instanceof Resewing.Answer.Lacking lacking ? lacking.why() : List.of());
+                answer instanceof RemainingPlan.Answer.Lacking lacking ? lacking.why() : List.of());
     }
 
     /** Whether it ties what she wants to wrap; where she said nothing, what it ties at most. */
@@ -204,7 +205,7 @@ public final class SewMeasure {
                 .toList();
     }
 
-    private Resewing.Answer fit(Planned way, Resewing resewing) {
+    private RemainingPlan.Answer fit(Planned way, RemainingPlan resewing) {
         return resewing.fit(
                 way.design(),
                 room.store().stash().whole(),
@@ -213,7 +214,7 @@ public final class SewMeasure {
                 ClothPage.within(ANSWER_WITHIN_MS));
     }
 
-    private static String cutting(Resewing.Resewn resewn) {
+    private static String cutting(RemainingPlan.Resewn resewn) {
         if (resewn.cuts().isEmpty()) {
             return "Every bar you have cut is long enough: nothing to cut, only a little more or less to trim.";
         }
@@ -233,11 +234,11 @@ public final class SewMeasure {
                 .filter(one -> one.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new MeasureException("there is no such way on; measure again"));
-        Resewing.Answer answer = fit(way, new Resewing(plan, bars, tooShort));
-        if (!(answer instanceof Resewing.Answer.Made made)) {
+        RemainingPlan.Answer answer = fit(way, new RemainingPlan(plan, bars, tooShort));
+        if (!(answer instanceof RemainingPlan.Answer.Made made)) {
             throw new MeasureException("the fabric that is left does not suffice for that; choose another way");
         }
-        Resewing.Resewn resewn = made.resewn();
+        RemainingPlan.Resewn resewn = made.resewn();
         ClothDocument was = cloth.document();
         ClothDocument now = new ClothDocument(
                 way.design(), Optional.of(resewn.plan()), List.of(), bench(resewn.plan()), was.life());
@@ -297,7 +298,7 @@ public final class SewMeasure {
         return slot.place().side();
     }
 
-    private static int first(Resewing.Resewn resewn) {
+    private static int first(RemainingPlan.Resewn resewn) {
         PieceCut cut = resewn.cuts().get(0);
         return resewn.plan().cuts().indexOf(cut);
     }

@@ -4,18 +4,19 @@ import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
-import hearthcloth.sew.AtTheMachine;
+import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.Task;
-import hearthcloth.store.ClothDocument;
-import hearthcloth.store.ClothDocument.Stage;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+
 
 /** Sewing, one step at a time beside the machine: two parts, what to do with them, one number to check. */
 public final class SewPage {

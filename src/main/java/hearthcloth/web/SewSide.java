@@ -1,18 +1,19 @@
 package hearthcloth.web;
 
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Showing;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Resewing;
-import hearthcloth.sew.AtTheMachine;
-import hearthcloth.store.ClothDocument;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.RemainingPlan;
+import hearthcloth.sew.machine.AtTheMachine;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.SavedCloth;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+
 
 /** A bar that was sewn wrong side up: what living with it looks like, and what unpicking touches. */
 public record SewSide(SavedCloth cloth, int step, String bar, List<String> unpicked, String front) {
@@ -35,7 +36,7 @@ public record SewSide(SavedCloth cloth, int step, String bar, List<String> unpic
                 .filter(one -> one.seam().isPresent() || one.kind() == AtTheMachine.Kind.HEM)
                 .map(one -> one.task().title())
                 .toList();
-        Plan other = Resewing.otherSideUp(plan, bar);
+        Plan other = RemainingPlan.otherSideUp(plan, bar);
         String front = ClothDrawing.still(
                 other.cloth(),
                 Face.FRONT,
@@ -61,7 +62,7 @@ public record SewSide(SavedCloth cloth, int step, String bar, List<String> unpic
     /** The cloth as it is when she lives with it. */
     ClothDocument livedWith() {
         ClothDocument was = cloth.document();
-        Plan plan = Resewing.otherSideUp(was.plan().orElseThrow(), bar);
+        Plan plan = RemainingPlan.otherSideUp(was.plan().orElseThrow(), bar);
         return new ClothDocument(was.design(), Optional.of(plan), List.of(), was.bench(), was.life());
     }
 }

@@ -9,6 +9,7 @@ import hearthcloth.stash.SpokenPieces;
 import hearthcloth.store.Store;
 import java.util.Optional;
 
+
 /**
  * What was understood of a line, to be shown while she types.
  *

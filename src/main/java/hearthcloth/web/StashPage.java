@@ -13,7 +13,7 @@ import hearthcloth.stash.SpokenLine;
 import hearthcloth.stash.SpokenPieces;
 import hearthcloth.store.StashBook;
 import hearthcloth.store.StashEdit;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+
 
 /** "What have you got?": pieces said in a line, many lines or fields; shown to scale; every change undone. */
 public final class StashPage {

@@ -2,14 +2,15 @@ package hearthcloth.web;
 
 import hearthcloth.store.Person;
 import hearthcloth.store.Store;
-import hearthcloth.store.Studio;
-import hearthcloth.store.VisitBook;
+import hearthcloth.store.studio.Studio;
+import hearthcloth.store.studio.VisitBook;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import java.util.Optional;
+
 
 /**
  * A desk in a studio: who sits there is told by a cookie, request by request. A request is served by one thread from

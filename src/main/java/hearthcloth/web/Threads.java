@@ -6,12 +6,13 @@ import hearthcloth.colour.ThreadChoice;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Plan;
-import hearthcloth.sew.Stitch;
-import hearthcloth.sew.ThreadNeed;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.thread.Stitch;
+import hearthcloth.sew.thread.ThreadNeed;
 import hearthcloth.store.Store;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /** The threads she has, one line each as she wrote them, and which of them suits a cloth. */
 public record Threads(List<Spool> threads) {

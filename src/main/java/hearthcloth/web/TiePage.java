@@ -1,7 +1,7 @@
 package hearthcloth.web;
 
 import hearthcloth.draw.PlanFolder;
-import hearthcloth.draw.Wrapped;
+import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.tied.Sample;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
@@ -13,6 +13,7 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.Map;
 import java.util.Optional;
+
 
 /** How a tie is done, step by step, round the gift at hand: with her own cloth where one is named, else with a plain one. */
 final class TiePage {

@@ -1,7 +1,7 @@
 package hearthcloth.web;
 
-import hearthcloth.cloth.Face;
-import hearthcloth.draw.Wrapped;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+
 
 /**
  * How she wants to see a cloth tied, in her own words: round what, in which tie, and how the cloth lies under it.

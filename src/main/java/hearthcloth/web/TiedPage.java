@@ -1,10 +1,10 @@
 package hearthcloth.web;
 
 import hearthcloth.draw.PlanFolder;
-import hearthcloth.draw.Wrapped;
+import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -12,6 +12,7 @@ import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+
 
 /** A cloth tied round what she wants to wrap, before anything is cut: from three sides, to be turned, and what shows. */
 final class TiedPage {

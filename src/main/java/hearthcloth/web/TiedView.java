@@ -1,10 +1,10 @@
 package hearthcloth.web;
 
-import hearthcloth.draw.Wrapped;
+import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.TiedGift;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Visible;
@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+
 
 /**
  * A cloth tied, as its page shows it.

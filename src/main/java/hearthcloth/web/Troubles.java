@@ -1,13 +1,14 @@
 package hearthcloth.web;
 
 import hearthcloth.measure.MeasureException;
-import hearthcloth.store.StoreException;
+import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.net.URI;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+
 
 /** Every trouble becomes a page, or a sentence on the page, in words; nothing of the program's insides is shown. */
 final class Troubles {

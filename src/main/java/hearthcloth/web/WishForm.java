@@ -1,14 +1,14 @@
 package hearthcloth.web;
 
-import hearthcloth.cloth.Order;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Side;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Wish;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+
 
 /**
  * What she wishes of the cloth itself, in her own words; whatever is empty the stash decides. Sizes are as cut.

@@ -1,6 +1,6 @@
 package hearthcloth.web;
 
-import hearthcloth.draw.Wrapped;
+import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
@@ -8,12 +8,13 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
-import hearthcloth.plan.Wish;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.store.Store;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import java.util.Optional;
+
 
 /**
  * What she wants a cloth for: a gift and its tie, or a size, or neither. Kept in her own words, so that it is shown as

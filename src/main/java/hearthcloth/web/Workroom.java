@@ -2,8 +2,8 @@ package hearthcloth.web;
 
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
-import hearthcloth.store.StoreException;
-import hearthcloth.store.Studio;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.store.studio.Studio;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+
 
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
 public final class Workroom implements AutoCloseable {

@@ -10,6 +10,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import hearthcloth.words.BadInputException;
+
 class OutputFolderTest {
 
     @TempDir
@@ -59,7 +61,7 @@ class OutputFolderTest {
         OutputFolder.of(out().toString()).write(List.of(saying("a")));
         OutputFolder again = OutputFolder.of(out().toString());
         assertThatThrownBy(() -> again.write(List.of(saying("b"), failing())))
-                .isInstanceOf(BadInput.class)
+                .isInstanceOf(BadInputException.class)
                 .hasMessageContaining("Nothing was changed");
         assertThat(held(out())).containsExactly("1");
         assertThat(out().resolve("1/plan.json")).hasContent("a");
@@ -69,7 +71,7 @@ class OutputFolderTest {
     void a_failure_the_first_time_leaves_nothing() throws IOException {
         Files.createDirectory(parent.resolve("deep"));
         OutputFolder first = OutputFolder.of(out().toString());
-        assertThatThrownBy(() -> first.write(List.of(failing()))).isInstanceOf(BadInput.class);
+        assertThatThrownBy(() -> first.write(List.of(failing()))).isInstanceOf(BadInputException.class);
         assertThat(held(parent.resolve("deep"))).isEmpty();
     }
 
@@ -77,7 +79,7 @@ class OutputFolderTest {
     void a_numbered_folder_with_the_makers_own_notes_is_not_touched() throws IOException {
         OutputFolder.of(out().toString()).write(List.of(saying("a")));
         Files.writeString(out().resolve("1/my notes.txt"), "sewn on Sunday");
-        assertThatThrownBy(() -> OutputFolder.of(out().toString())).isInstanceOf(BadInput.class);
+        assertThatThrownBy(() -> OutputFolder.of(out().toString())).isInstanceOf(BadInputException.class);
         assertThat(out().resolve("1/my notes.txt")).exists();
     }
 }

@@ -3,7 +3,7 @@ package hearthcloth.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.LargestRectangle;
+import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.heldaside.HeldAside;
 import hearthcloth.photo.heldaside.Shot;
 import hearthcloth.photo.heldaside.TruePiece;
@@ -21,6 +21,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 
 class ReadCommandTest {
 

@@ -15,6 +15,11 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
+import hearthcloth.cloth.face.Layers;
+import hearthcloth.cloth.face.Shown;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Making;
+
 /** Laws that hold for every cloth, over thousands of seeded random ones. */
 class ClothLawsTest {
 

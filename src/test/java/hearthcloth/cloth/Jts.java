@@ -8,8 +8,10 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
+import hearthcloth.cloth.face.Shown;
+
 /** Our rectangles put to JTS, an independent judge of areas and overlaps; millimetres. */
-final class Jts {
+public final class Jts {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
@@ -24,7 +26,7 @@ final class Jts {
     }
 
     /** What is seen of a patch once everything that lies over it is taken away. */
-    static Geometry visible(Shown shown, String id) {
+    public static Geometry visible(Shown shown, String id) {
         Geometry seen = FACTORY.createPolygon();
         for (Shown.Field field : shown.fields()) {
             seen = field.patch().place().id().equals(id) ? seen.union(of(field.at())) : seen.difference(of(field.at()));

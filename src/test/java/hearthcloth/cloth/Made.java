@@ -4,6 +4,13 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import java.util.List;
 
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.making.SeamKind;
+
 /** Cloths of one fabric for tests: a layout with every bar in one piece. */
 public final class Made {
 

@@ -9,6 +9,13 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.making.Margins;
+import hearthcloth.cloth.making.SeamKind;
+
 /** Cloths by chance, the same for the same seed: bars laid on any sides and joined anyhow, and free patchwork. */
 public final class RandomCloths {
 

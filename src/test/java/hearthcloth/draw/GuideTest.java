@@ -9,7 +9,7 @@ import hearthcloth.draw.picture.PdfWriter;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.SeamTask;
 import java.io.IOException;
@@ -23,6 +23,8 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+
+import hearthcloth.draw.cloth.Paper;
 
 /** The printed guide, read back with PDFBox and looked at page by page. */
 class GuideTest {

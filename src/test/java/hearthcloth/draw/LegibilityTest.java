@@ -2,20 +2,26 @@ package hearthcloth.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Step;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.CutTree;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+
+import hearthcloth.draw.cloth.CutPicture;
+import hearthcloth.draw.cloth.FacePicture;
+import hearthcloth.draw.cloth.FaceSheet;
+import hearthcloth.draw.cloth.ScaledPicture;
+import hearthcloth.draw.cloth.StepPicture;
 
 /** No label over another, none off the sheet, each at 4.5 : 1 at least, over cloths and colours by chance. */
 class LegibilityTest {
@@ -41,7 +47,7 @@ class LegibilityTest {
 
     private static void faces(Plan plan, Ruler ruler) {
         for (Face face : Face.values()) {
-            Drawn drawn = new FacePicture(plan, face, ruler).within(180, 185);
+            ScaledPicture drawn = new FacePicture(plan, face, ruler).within(180, 185);
             assertThat(drawn.excess(180, 185)).isZero();
             Picture picture = drawn.picture();
             Legible.check(picture);
@@ -56,7 +62,7 @@ class LegibilityTest {
     private static void cuts(Plan plan, Ruler ruler) {
         for (PieceTask task : Guide.of(plan, ruler).cutting()) {
             CutPicture cut = new CutPicture(plan, task, ruler);
-            Drawn drawn = cut.within(180, 150);
+            ScaledPicture drawn = cut.within(180, 150);
             assertThat(drawn.excess(180, 150)).isZero();
             Picture picture = drawn.picture();
             Legible.check(picture);

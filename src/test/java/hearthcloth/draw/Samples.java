@@ -1,23 +1,23 @@
 package hearthcloth.draw;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Face;
-import hearthcloth.cloth.Hem;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.Layout;
-import hearthcloth.cloth.Making;
-import hearthcloth.cloth.Order;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.RandomCloths;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Showing;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Bound;
-import hearthcloth.plan.CutTree;
-import hearthcloth.plan.PieceCut;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Rules;
+import hearthcloth.plan.model.Bound;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
@@ -25,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+
 
 /** Plans made by hand: any cloth, its patches cut in lanes from one piece a fabric. */
 final class Samples {
@@ -109,7 +110,7 @@ final class Samples {
             cuts.add(cut(fabric, patches, cuts.size() + 2));
         });
         Plan.Story story = new Plan.Story(title, "Cut in lanes.", List.of("The order."), List.of("Nothing."));
-        return new Plan(story, cloth, Rules.inches(), cuts, new Bound(0, 0));
+        return new Plan(story, cloth, PiecingRules.inches(), cuts, new Bound(0, 0));
     }
 
     private static PieceCut cut(Fabric fabric, List<Laid> patches, int row) {

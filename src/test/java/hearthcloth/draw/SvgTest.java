@@ -2,13 +2,13 @@ package hearthcloth.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
@@ -29,6 +29,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
+
+import hearthcloth.draw.cloth.DrawingScale;
+import hearthcloth.draw.cloth.FacePicture;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.cloth.StepPicture;
+import hearthcloth.draw.guide.CutBlocks;
 
 /** Pictures as SVG: kept ones, hostile names, letters of their own; and as PNG. */
 class SvgTest {
@@ -113,7 +119,7 @@ class SvgTest {
 
     @Test
     void a_png_shows_the_colours_of_the_cloth() throws IOException {
-        Picture picture = new FacePicture(SMALL.plan(), Face.FRONT, Ruler.EIGHTHS).at(new Scale(5));
+        Picture picture = new FacePicture(SMALL.plan(), Face.FRONT, Ruler.EIGHTHS).at(new DrawingScale(5));
         BufferedImage image = ImageIO.read(new ByteArrayInputStream(PngWriter.write(picture, 254)));
         assertThat(image.getWidth()).isEqualTo((int) Math.ceil(picture.width() * 10));
         int kelp = 0;

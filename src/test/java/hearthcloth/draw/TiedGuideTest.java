@@ -6,7 +6,7 @@ import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
@@ -19,6 +19,9 @@ import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.cloth.Wrapped;
 
 /** A guide for a gift holds its pages, nothing off the sheet, every word readable; without one nothing changes. */
 class TiedGuideTest {

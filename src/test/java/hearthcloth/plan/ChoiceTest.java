@@ -2,13 +2,13 @@ package hearthcloth.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cloth.Making;
-import hearthcloth.cloth.Order;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -24,6 +24,20 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.Fitting;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.PlanProgress;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.propose.Drafts;
+import hearthcloth.plan.propose.LargestCloth;
+import hearthcloth.plan.propose.LayoutCandidates;
+import hearthcloth.plan.propose.Planner;
+
 /** What the planner chooses where the wish is silent, on stashes whose answer is known by construction. */
 class ChoiceTest {
 
@@ -34,14 +48,14 @@ class ChoiceTest {
                 new Wish.Target(size, false),
                 Wish.Shape.open(),
                 Making.inches(),
-                Rules.inches(),
+                PiecingRules.inches(),
                 new Wish.Preferences(List.of(), 4, 1, Ruler.EIGHTHS));
     }
 
     static List<Plan> proposals(Stash stash, Wish wish) {
-        Outcome outcome = Planner.plan(stash, wish, 1, Budget.steps(12_000), progress -> {});
-        assertThat(outcome).isInstanceOf(Outcome.Proposals.class);
-        return ((Outcome.Proposals) outcome).plans();
+        PlanOutcome outcome = Planner.plan(stash, wish, 1, Budget.steps(12_000), progress -> {});
+        assertThat(outcome).isInstanceOf(PlanOutcome.Proposals.class);
+        return ((PlanOutcome.Proposals) outcome).plans();
     }
 
     /** Two of eight may be missed: the search is no proof, and what it misses is known to be there. */
@@ -52,7 +66,7 @@ class ChoiceTest {
         int found = 0;
         for (int i = 0; i < CLOTHS; i++) {
             HiddenCloth hidden = HiddenCloth.of(random, order(i), change);
-            Figures best = proposals(hidden.stash(), wish(Optional.of(hidden.finished())))
+            PlanFigures best = proposals(hidden.stash(), wish(Optional.of(hidden.finished())))
                     .get(0)
                     .figures();
             found += best.joins() == 0 && best.cuts() == 0 ? 1 : 0;
@@ -128,10 +142,10 @@ class ChoiceTest {
     void fabric_that_is_said_to_be_enough_for_one_way_is_enough_for_it(long seed) {
         Stash stash = Stashes.scraps(40, seed);
         Wish wish = wish(Optional.of(Size.square(Length.inches(66))));
-        Outcome outcome = Planner.plan(stash, wish, 1, Budget.steps(20_000), progress -> {});
-        assertThat(outcome).isInstanceOf(Outcome.CannotMake.class);
-        assertThat(((Outcome.CannotMake) outcome).proven()).isFalse();
-        List<String> why = ((Outcome.CannotMake) outcome).why();
+        PlanOutcome outcome = Planner.plan(stash, wish, 1, Budget.steps(20_000), progress -> {});
+        assertThat(outcome).isInstanceOf(PlanOutcome.CannotMake.class);
+        assertThat(((PlanOutcome.CannotMake) outcome).proven()).isFalse();
+        List<String> why = ((PlanOutcome.CannotMake) outcome).why();
         String last = why.get(why.size() - 1);
         assertThat(last).startsWith("One way that was found needs this added: ");
         List<Piece> pieces = new ArrayList<>(stash.pieces());
@@ -145,7 +159,7 @@ class ChoiceTest {
                 pieces.add(Stashes.piece(100 + pieces.size(), fabric, size));
             }
         }
-        Draft draft = new Drafts(wish, new Supply(stash), new Shapes(wish, stash), List.of())
+        Draft draft = new Drafts(wish, new Supply(stash), new LayoutCandidates(wish, stash), List.of())
                 .of(wish.target().size(), 1)
                 .get(0);
         assertThat(Fitting.fit(draft, new Supply(new Stash(pieces)), 150, 1, Budget.steps(20_000)))
@@ -156,7 +170,7 @@ class ChoiceTest {
     /** The first cloth is told while most is still untried, and what is told gets better each time. */
     @Test
     void the_first_proposal_comes_before_the_others_are_tried() {
-        List<Progress> told = new ArrayList<>();
+        List<PlanProgress> told = new ArrayList<>();
         Wish wish = wish(Optional.of(Size.square(Length.inches(30))));
         Planner.plan(Stashes.scraps(80, 3), wish, 1, Budget.steps(12_000), progress -> {
             if (progress.best().isPresent()) {

@@ -2,17 +2,17 @@ package hearthcloth.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cloth.Layers;
-import hearthcloth.cloth.Layout;
-import hearthcloth.cloth.Making;
-import hearthcloth.cloth.Order;
-import hearthcloth.draw.Paper;
+import hearthcloth.cloth.face.Layers;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.judge.PlanJudge;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.io.IOException;
@@ -24,6 +24,17 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.fit.Fitting;
+import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.propose.ProposalSelection;
 
 /**
  * The laws of a plan over two thousand random stashes and cloths, joined and unjoined, square and oblong, with right
@@ -39,11 +50,11 @@ class FittingLawsTest {
         int joined = 0;
         for (int round = 0; round < 250; round++) {
             Stash stash = Stashes.scraps(5 + random.nextInt(40), random.nextLong());
-            Optional<Trial> trial = fitted(design(random, stash), stash);
+            Optional<DraftTrial> trial = fitted(design(random, stash), stash);
             if (trial.isPresent()) {
                 found++;
                 joined += trial.get().figures().joins() > 0 ? 1 : 0;
-                isSound(Selection.plan(trial.get()), stash);
+                isSound(ProposalSelection.plan(trial.get()), stash);
             }
         }
         assertThat(found).isGreaterThan(60);
@@ -65,11 +76,11 @@ class FittingLawsTest {
         for (int i = 0; i < layout.courses().size(); i++) {
             bars.add(random.nextInt(3) == 0 ? List.of(all.get(random.nextInt(all.size()))) : all);
         }
-        return new Design(order, layout, new Scheme(Scheme.Kind.ALL, all, bars), making, Rules.inches());
+        return new Design(order, layout, new Scheme(Scheme.Kind.ALL, all, bars), making, PiecingRules.inches());
     }
 
-    private static Optional<Trial> fitted(Design design, Stash stash) {
-        Draft draft = new Draft(new Shape(design.order(), 1, design.layout(), List.of()), design);
+    private static Optional<DraftTrial> fitted(Design design, Stash stash) {
+        Draft draft = new Draft(new LayoutCandidate(design.order(), 1, design.layout(), List.of()), design);
         return Fitting.fit(draft, new Supply(stash), 30, 1, Budget.steps(30));
     }
 

@@ -1,8 +1,8 @@
 package hearthcloth.plan;
 
-import hearthcloth.cloth.Layout;
-import hearthcloth.cloth.Making;
-import hearthcloth.cloth.Order;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.stash.Fabric;
@@ -12,6 +12,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+
+import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Scheme;
 
 /**
  * A stash whose answer is known by construction: every patch of a cloth, cut out, among scraps. The cloth can be made again
@@ -29,7 +34,7 @@ record HiddenCloth(Stash stash, Size finished) {
     static HiddenCloth of(Random random, Order order, Widths change) {
         while (true) {
             Layout layout = layout(random, order, change);
-            if (Shape.isWell(layout.hearth(), layout.finished())) {
+            if (LayoutCandidate.isWell(layout.hearth(), layout.finished())) {
                 return cutUp(random, order, layout);
             }
         }
@@ -62,7 +67,7 @@ record HiddenCloth(Stash stash, Size finished) {
         Fabric plain = Stashes.fabric(0, Fabric.Faces.SAME, Fabric.Nap.ANY);
         List<List<Fabric>> bars = Collections.nCopies(layout.courses().size(), List.of(plain));
         Scheme scheme = new Scheme(Scheme.Kind.ALL, List.of(plain), bars);
-        Design design = new Design(order, layout, scheme, Making.inches(), Rules.inches());
+        Design design = new Design(order, layout, scheme, Making.inches(), PiecingRules.inches());
         List<Size> sizes = new ArrayList<>();
         design.whole().laid().forEach(patch -> sizes.add(patch.cut()));
         for (int i = 0; i < 12; i++) {

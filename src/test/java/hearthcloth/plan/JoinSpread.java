@@ -7,6 +7,8 @@ import hearthcloth.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
+import hearthcloth.plan.model.Plan;
+
 /** How close joins come to what ends on the other side of the seam they run into, read off the patches alone. */
 final class JoinSpread {
 

@@ -1,13 +1,19 @@
 package hearthcloth.plan;
 
-import hearthcloth.cloth.Making;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.stash.Stash;
 import java.util.List;
 import java.util.Optional;
+
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.propose.Planner;
 
 /** Planned cloths for tests of what comes after planning. */
 public final class Planned {
@@ -20,9 +26,9 @@ public final class Planned {
                 new Wish.Target(Optional.of(Size.square(Length.inches(inches))), false),
                 Wish.Shape.open(),
                 Making.inches(),
-                Rules.inches(),
+                PiecingRules.inches(),
                 new Wish.Preferences(List.of(), proposals, 1, Ruler.EIGHTHS));
-        Outcome outcome = Planner.plan(stash, wish, 1, Budget.steps(2_000), seen -> {});
-        return ((Outcome.Proposals) outcome).plans();
+        PlanOutcome outcome = Planner.plan(stash, wish, 1, Budget.steps(2_000), seen -> {});
+        return ((PlanOutcome.Proposals) outcome).plans();
     }
 }

@@ -5,19 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.plan.cut.SheetCutting;
 import hearthcloth.plan.cut.SheetJob;
 import hearthcloth.plan.cut.Wanted;
-import hearthcloth.plan.cutjoin.Bar;
-import hearthcloth.plan.cutjoin.CutAndJoin;
-import hearthcloth.plan.cutjoin.Fabrics;
-import hearthcloth.plan.cutjoin.Job;
-import hearthcloth.plan.cutjoin.Outcome;
-import hearthcloth.plan.cutjoin.StockPiece;
-import hearthcloth.plan.cutjoin.Turn;
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.cutjoin.CutAndJoin;
+import hearthcloth.cutstock.job.FabricSets;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.CutOutcome;
+import hearthcloth.cutstock.job.StockPiece;
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.search.Budget;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
 
 /** What printed cutting tables say, held against the two searches. Everything in eighths of an inch. */
 class PublishedCuttingTest {
@@ -56,32 +57,32 @@ class PublishedCuttingTest {
         assertThat(most(cloth, printed - width, length, width)).isLessThan(pieces);
     }
 
-    private static Outcome mixed(int strips, double one, double other) {
+    private static CutOutcome mixed(int strips, double one, double other) {
         List<StockPiece> stock = new ArrayList<>();
         for (int i = 0; i < strips; i++) {
             stock.add(new StockPiece(i, 16, eighths(40), 0, false));
         }
-        List<Bar> bars = new ArrayList<>();
+        List<JobBar> bars = new ArrayList<>();
         for (int i = 0; i < 84; i++) {
             long length = eighths(i < 42 ? one : other);
-            bars.add(new Bar(i, 16, length, Fabrics.of(0), false, 0, 1, Turn.ALONG, List.of()));
+            bars.add(new JobBar(i, 16, length, FabricSets.of(0), false, 0, 1, BarTurn.ALONG, List.of()));
         }
-        Job job = new Job(stock, List.of(), bars, List.of(), 0, 0, 1);
+        CutJoinJob job = new CutJoinJob(stock, List.of(), bars, List.of(), 0, 0, 1);
         return new CutAndJoin(job).search(Budget.steps(4_000), 1, plan -> {});
     }
 
     /** Quilter's World, June 2021, 40 in usable: 42 of 10½ and 42 of 9½ in from 21 strips. Fewer hold no area for it. */
     @Test
     void two_lengths_fill_their_strips_exactly() {
-        assertThat(mixed(21, 10.5, 9.5)).isInstanceOf(Outcome.Found.class);
-        assertThat(mixed(20, 10.5, 9.5)).isInstanceOf(Outcome.Impossible.class);
+        assertThat(mixed(21, 10.5, 9.5)).isInstanceOf(CutOutcome.Found.class);
+        assertThat(mixed(20, 10.5, 9.5)).isInstanceOf(CutOutcome.Impossible.class);
     }
 
     /** The same article: 42 of 6½ and 42 of 5½ in from 13 strips, which is also the least. */
     @Test
     void seven_and_six_to_a_strip() {
-        assertThat(mixed(13, 6.5, 5.5)).isInstanceOf(Outcome.Found.class);
-        assertThat(mixed(12, 6.5, 5.5)).isInstanceOf(Outcome.Impossible.class);
+        assertThat(mixed(13, 6.5, 5.5)).isInstanceOf(CutOutcome.Found.class);
+        assertThat(mixed(12, 6.5, 5.5)).isInstanceOf(CutOutcome.Impossible.class);
     }
 
     /**
@@ -90,6 +91,6 @@ class PublishedCuttingTest {
      */
     @Test
     void the_printed_twenty_strips_are_beaten_by_eighteen() {
-        assertThat(mixed(18, 8.5, 7.5)).isInstanceOf(Outcome.Found.class);
+        assertThat(mixed(18, 8.5, 7.5)).isInstanceOf(CutOutcome.Found.class);
     }
 }

@@ -5,14 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.CutTree;
-import hearthcloth.plan.Plan;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.Plan;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+
 
 /** A reader who knows only the sentences and the size of the piece, and has every patch at its size in the end. */
 final class BlindCutter {
@@ -35,7 +36,7 @@ final class BlindCutter {
     }
 
     private static String name(Plan plan, CutTree.Kept kept) {
-        return Words.patch(Objects.requireNonNull(plan.laid().get(kept.patch()), kept.patch())
+        return MakerWords.patch(Objects.requireNonNull(plan.laid().get(kept.patch()), kept.patch())
                 .patch());
     }
 

@@ -1,21 +1,22 @@
 package hearthcloth.sew;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Face;
-import hearthcloth.cloth.Hem;
-import hearthcloth.cloth.Layout;
-import hearthcloth.cloth.Making;
-import hearthcloth.cloth.Order;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Showing;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Rules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /** Two small cloths whose guides are read through by eye. */
 final class Cloths {
@@ -37,7 +38,7 @@ final class Cloths {
                         new Layout.Part("Kelp", Showing.RIGHT, Length.inches(5)),
                         new Layout.Part("Oat", Showing.SAME, rest)));
         Cloth cloth = new Cloth(layout.sewn("Oat", Showing.SAME, bars), making);
-        return HandPlans.of(cloth, Rules.inches(), List.of(OAT, KELP), Piece.Washed.NO);
+        return HandPlans.of(cloth, PiecingRules.inches(), List.of(OAT, KELP), Piece.Washed.NO);
     }
 
     /** Hearth cut 16 cm, one round cut 8 cm in opposite pairs, fells on the front, mitred hem of 1 + 1 cm. */
@@ -47,7 +48,7 @@ final class Cloths {
                 .felledOn(Face.FRONT);
         Layout layout = layout(making, Length.cm(16), Length.cm(8), Order.PAIRS);
         Cloth cloth = new Cloth(layout.sewn("Kelp", Showing.RIGHT, kelp(layout)), making);
-        return HandPlans.of(cloth, Rules.metric(), List.of(KELP), Piece.Washed.YES);
+        return HandPlans.of(cloth, PiecingRules.metric(), List.of(KELP), Piece.Washed.YES);
     }
 
     private static Layout layout(Making making, Length hearth, Length bar, Order order) {

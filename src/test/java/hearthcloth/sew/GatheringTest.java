@@ -5,14 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.cloth.Made;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.PieceCut;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Rules;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+
 
 /** Washing and colour advice, by the pieces that are used. */
 class GatheringTest {
@@ -31,7 +32,7 @@ class GatheringTest {
     @Test
     void the_difference_over_340_mm_is_eight_and_a_half() {
         Fabric oat = new Fabric("oat", Cloths.OAT.colour(), Fabric.Faces.SAME, Fabric.Nap.ANY);
-        Plan plan = HandPlans.of(Made.felledExample(), Rules.metric(), List.of(oat), Piece.Washed.NO);
+        Plan plan = HandPlans.of(Made.felledExample(), PiecingRules.metric(), List.of(oat), Piece.Washed.NO);
 
         assertThat(Gathering.difference(plan)).isEqualTo(new Length(8_500_000));
     }
@@ -57,6 +58,6 @@ class GatheringTest {
     }
 
     private static String washing(Plan plan) {
-        return String.join("\n", Gathering.of(plan, new Words(Ruler.EIGHTHS)).washing());
+        return String.join("\n", Gathering.of(plan, new MakerWords(Ruler.EIGHTHS)).washing());
     }
 }

@@ -11,14 +11,15 @@ import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Rules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+
 
 /** Laws of the guide, over seeded random cloths of every seam and hem. */
 class GuideLawsTest {
@@ -28,7 +29,7 @@ class GuideLawsTest {
     @Test
     void every_seam_is_told_in_the_cloth_s_own_order_and_numbers() {
         each(cloth -> {
-            List<SeamTask> seams = SeamTasks.of(cloth, new Words(Ruler.MILLIMETRES));
+            List<SeamTask> seams = SeamTasks.of(cloth, new MakerWords(Ruler.MILLIMETRES));
             assertThat(seams).extracting(SeamTask::step).isEqualTo(cloth.steps());
             for (SeamTask seam : seams) {
                 Size size = seam.task().check().orElseThrow().size();
@@ -77,7 +78,7 @@ class GuideLawsTest {
     void whoever_follows_the_cuts_blindly_has_every_patch_at_its_size() {
         each(cloth -> {
             Plan plan = planned(cloth);
-            BlindCutter.cuts(plan, CuttingOut.of(plan, new Words(Ruler.EIGHTHS)));
+            BlindCutter.cuts(plan, CuttingOut.of(plan, new MakerWords(Ruler.EIGHTHS)));
         });
     }
 
@@ -87,7 +88,7 @@ class GuideLawsTest {
                 .distinct()
                 .map(name -> new Fabric(name, Colour.of(0x808080), Fabric.Faces.SAME, Fabric.Nap.ANY))
                 .toList();
-        return HandPlans.of(cloth, Rules.inches(), fabrics, Piece.Washed.UNKNOWN);
+        return HandPlans.of(cloth, PiecingRules.inches(), fabrics, Piece.Washed.UNKNOWN);
     }
 
     /** Cloths whose cuts lie on marks of eighths, as a planner makes them. */

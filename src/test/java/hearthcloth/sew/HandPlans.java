@@ -5,17 +5,18 @@ import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Bound;
-import hearthcloth.plan.CutTree;
-import hearthcloth.plan.PieceCut;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Rules;
+import hearthcloth.plan.model.Bound;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+
 
 /** Plans laid out by hand for any cloth: one piece a fabric, patch under patch, whatever is beside them left over. */
 final class HandPlans {
@@ -24,7 +25,7 @@ final class HandPlans {
 
     private HandPlans() {}
 
-    static Plan of(Cloth cloth, Rules rules, List<Fabric> fabrics, Piece.Washed washed) {
+    static Plan of(Cloth cloth, PiecingRules rules, List<Fabric> fabrics, Piece.Washed washed) {
         Map<String, List<Laid>> byFabric = new LinkedHashMap<>();
         cloth.laid()
                 .forEach(laid -> byFabric.computeIfAbsent(laid.patch().fabric(), key -> new ArrayList<>())

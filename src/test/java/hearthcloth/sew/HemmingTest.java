@@ -3,13 +3,14 @@ package hearthcloth.sew;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Hem;
+import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.Made;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+
 
 /** Hems of the felled example: 380 mm raw, 340 mm hemmed (handbook §1.5: cut = finished + 4h). */
 class HemmingTest {
@@ -66,6 +67,6 @@ class HemmingTest {
     private static List<Task> tasks(Hem hem) {
         Cloth cloth = new Cloth(
                 Made.felledExample().work(), Made.felledExampleMaking().withHem(hem));
-        return Hemming.of(cloth, new Words(Ruler.MILLIMETRES));
+        return Hemming.of(cloth, new MakerWords(Ruler.MILLIMETRES));
     }
 }

@@ -2,19 +2,20 @@ package hearthcloth.sew;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cloth.Making;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Outcome;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Planner;
-import hearthcloth.plan.Rules;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.propose.Planner;
+import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.Stashes;
-import hearthcloth.plan.Wish;
-import hearthcloth.plan.search.Budget;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.cutstock.search.Budget;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+
 
 /** Guides of plans that the planner made out of odd scraps. */
 class PlannedGuideTest {
@@ -27,12 +28,12 @@ class PlannedGuideTest {
                 new Wish.Target(Optional.of(Size.parse("20 in")), false),
                 Wish.Shape.open(),
                 Making.inches(),
-                Rules.inches(),
+                PiecingRules.inches(),
                 new Wish.Preferences(List.of(), 3, 1, Ruler.EIGHTHS));
-        Outcome outcome = Planner.plan(Stashes.scraps(40, 5), wish, 1, Budget.steps(STEPS), progress -> {});
+        PlanOutcome outcome = Planner.plan(Stashes.scraps(40, 5), wish, 1, Budget.steps(STEPS), progress -> {});
 
-        assertThat(outcome).isInstanceOf(Outcome.Proposals.class);
-        for (Plan plan : ((Outcome.Proposals) outcome).plans()) {
+        assertThat(outcome).isInstanceOf(PlanOutcome.Proposals.class);
+        for (Plan plan : ((PlanOutcome.Proposals) outcome).plans()) {
             Guide guide = Guide.of(plan, Ruler.EIGHTHS);
             BlindCutter.cuts(plan, guide.cutting());
             assertThat(guide.sewing().seams()).hasSize(plan.cloth().patches().size() - 1);

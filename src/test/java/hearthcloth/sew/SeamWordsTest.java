@@ -3,16 +3,17 @@ package hearthcloth.sew;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Face;
-import hearthcloth.cloth.Making;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.Notation;
-import hearthcloth.cloth.SeamKind;
+import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
 
 /** What is said of one seam: sides, edges, numbers, for each way of building it. */
 class SeamWordsTest {
@@ -143,7 +144,7 @@ class SeamWordsTest {
                         + " (patch3 \"a\" 60 x 40 same |> patch4 \"a\" 100 x 40 same))"),
                 Making.metric());
 
-        assertThat(SeamTasks.of(cloth, new Words(Ruler.MILLIMETRES)))
+        assertThat(SeamTasks.of(cloth, new MakerWords(Ruler.MILLIMETRES)))
                 .extracting(seam -> seam.task().title())
                 .containsExactly(
                         "Patch 2 to the right of patch 1",
@@ -159,6 +160,6 @@ class SeamWordsTest {
         Ruler ruler = making.margins().mark().equals(Ruler.MILLIMETRES.step()) ? Ruler.MILLIMETRES : Ruler.EIGHTHS;
         Cloth cloth = new Cloth(Notation.parse(notation), making);
         return String.join(
-                "\n", SeamTasks.of(cloth, new Words(ruler)).get(0).task().lines());
+                "\n", SeamTasks.of(cloth, new MakerWords(ruler)).get(0).task().lines());
     }
 }

@@ -24,6 +24,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import hearthcloth.store.archive.Archive;
+import hearthcloth.store.archive.ArchiveReader;
+import hearthcloth.store.archive.ArchiveTest;
+import hearthcloth.store.json.StoreException;
+
 /** Archives made to do harm, or harmed on the way: refused in a sentence, before anything is changed. */
 class ArchiveAttackTest {
 

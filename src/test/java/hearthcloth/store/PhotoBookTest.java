@@ -5,19 +5,19 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.TestServer;
 import hearthcloth.colour.Colour;
-import hearthcloth.gather.Grain;
-import hearthcloth.gather.Group;
-import hearthcloth.gather.Rim;
-import hearthcloth.gather.Sorted;
-import hearthcloth.gather.Sorting;
+import hearthcloth.work.photo.MarkedGrain;
+import hearthcloth.work.photo.PieceGroup;
+import hearthcloth.work.photo.OutlineOrigin;
+import hearthcloth.work.photo.SortedPiece;
+import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.photo.Doubt;
-import hearthcloth.photo.KeptScale;
-import hearthcloth.photo.LargestRectangle;
-import hearthcloth.photo.Look;
-import hearthcloth.photo.Measured;
-import hearthcloth.photo.Outline;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.scale.KeptScale;
+import hearthcloth.photo.plane.LargestRectangle;
+import hearthcloth.photo.PieceAppearance;
+import hearthcloth.photo.plane.MeasuredLength;
+import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.geometry.Point;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
@@ -32,6 +32,10 @@ import java.util.Random;
 import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
+import hearthcloth.store.json.StoreException;
+import hearthcloth.store.studio.Studio;
+import hearthcloth.store.studio.StudioAddress;
 
 /** Photographs in her file and in a studio: nothing of them is lost, every change is undone, the stash goes along. */
 class PhotoBookTest {
@@ -63,41 +67,41 @@ class PhotoBookTest {
         return new Point(4000 * random.nextDouble(), 3000 * random.nextDouble());
     }
 
-    private static Sorting sorting(Random random, int pieces) {
-        List<Sorted> all = new ArrayList<>();
+    private static PhotoSorting sorting(Random random, int pieces) {
+        List<SortedPiece> all = new ArrayList<>();
         for (int i = 1; i <= pieces; i++) {
             List<Point> three = List.of(spot(random), spot(random), spot(random));
-            Measured side = new Measured(new Length(random.nextInt(1 << 30)), new Length(random.nextInt(1 << 20)));
+            MeasuredLength side = new MeasuredLength(new Length(random.nextInt(1 << 30)), new Length(random.nextInt(1 << 20)));
             LargestRectangle.Box box = new LargestRectangle.Box(
                     spot(random), 100 * random.nextDouble(), 100 * random.nextDouble(), random.nextDouble());
-            Look look = new Look(
+            PieceAppearance look = new PieceAppearance(
                     Colour.of(random.nextInt(1 << 24)).lab(),
                     Colour.of(random.nextInt(1 << 24)).lab(),
                     Colour.of(random.nextInt(1 << 24)).lab(),
-                    random.nextBoolean() ? Look.Pattern.PLAIN : Look.Pattern.FIGURED,
+                    random.nextBoolean() ? PieceAppearance.Pattern.PLAIN : PieceAppearance.Pattern.FIGURED,
                     random.nextDouble());
             List<Doubt> doubts = random.nextBoolean()
                     ? List.of()
                     : List.of(new Doubt(Doubt.Kind.FRAYED, "Its \"edges\" <are> frayed."));
-            all.add(new Sorted(
+            all.add(new SortedPiece(
                     i + (random.nextBoolean() ? "" : "ab"),
-                    new hearthcloth.photo.Piece(
-                            i, new Outline(three, three, List.of(side, side, side)), box, look, doubts),
-                    random.nextBoolean() ? Optional.empty() : Optional.of(new Grain(random.nextDouble(), box)),
+                    new hearthcloth.photo.ReadPiece(
+                            i, new PieceOutline(three, three, List.of(side, side, side)), box, look, doubts),
+                    random.nextBoolean() ? Optional.empty() : Optional.of(new MarkedGrain(random.nextDouble(), box)),
                     rim(random),
                     random.nextBoolean(),
                     random.nextBoolean(),
                     "f1"));
         }
-        return new Sorting(
-                all, List.of(new Group("f1", "oat & <wheat>", Fabric.Faces.RIGHT, Fabric.Nap.ANY, Piece.Washed.NO)));
+        return new PhotoSorting(
+                all, List.of(new PieceGroup("f1", "oat & <wheat>", Fabric.Faces.RIGHT, Fabric.Nap.ANY, Piece.Washed.NO)));
     }
 
-    private static Rim rim(Random random) {
+    private static OutlineOrigin rim(Random random) {
         return switch (random.nextInt(3)) {
-            case 0 -> new Rim.Read();
-            case 1 -> new Rim.Moved();
-            default -> new Rim.Drawn(List.of(2.0, 10 * random.nextDouble(), 1.0 / 3));
+            case 0 -> new OutlineOrigin.Read();
+            case 1 -> new OutlineOrigin.Moved();
+            default -> new OutlineOrigin.Drawn(List.of(2.0, 10 * random.nextDouble(), 1.0 / 3));
         };
     }
 
@@ -122,7 +126,7 @@ class PhotoBookTest {
         assertThat(again.photographs().file("one").orElseThrow()).isEqualTo(picture);
         assertThat(again.photographs().screen("one").orElseThrow()).isEqualTo(screen);
         assertThat(again.photographs().all()).containsExactly(there);
-        Sorting other = sorting(random, 4);
+        PhotoSorting other = sorting(random, 4);
         again.photographs().save(there, "something else", other);
         assertThat(in.photographs().undo("one")).contains("something else");
         assertThat(in.photographs().find("one").flatMap(SavedPhoto::read)).contains(read);
@@ -154,7 +158,7 @@ class PhotoBookTest {
         PhotoBook book = store.photographs();
         book.keep("one", "a4", bytes(random, 10));
         book.read("one", new SavedPhoto.Read(scale(random), sorting(random, 5)), bytes(random, 10));
-        List<Sorting> states = new ArrayList<>();
+        List<PhotoSorting> states = new ArrayList<>();
         states.add(now(book));
         for (int i = 0; i < 12; i++) {
             book.save(book.find("one").orElseThrow(), "change " + i, sorting(random, 1 + random.nextInt(5)));
@@ -171,7 +175,7 @@ class PhotoBookTest {
         }
     }
 
-    private static Sorting now(PhotoBook book) {
+    private static PhotoSorting now(PhotoBook book) {
         return book.find("one").flatMap(SavedPhoto::read).orElseThrow().sorting();
     }
 
@@ -205,9 +209,9 @@ class PhotoBookTest {
                         .execute());
 
         PhotoBook book = Store.open(file, CLOCK).photographs();
-        Sorting old = now(book);
-        assertThat(old.pieces()).extracting(Sorted::key).containsExactly("1", "2a");
-        assertThat(old.pieces()).extracting(Sorted::rim).containsExactly(new Rim.Read(), new Rim.Moved());
+        PhotoSorting old = now(book);
+        assertThat(old.pieces()).extracting(SortedPiece::key).containsExactly("1", "2a");
+        assertThat(old.pieces()).extracting(SortedPiece::rim).containsExactly(new OutlineOrigin.Read(), new OutlineOrigin.Moved());
         assertThat(old.piece("1").isSure()).isTrue();
         assertThat(old.piece("1").piece().doubts())
                 .containsExactly(new Doubt(Doubt.Kind.FRAYED, "Its edges are frayed."));
@@ -217,7 +221,7 @@ class PhotoBookTest {
         assertThat(old.piece("2a").grain())
                 .hasValueSatisfying(grain -> assertThat(grain.angleRad()).isEqualTo(1.5));
         assertThat(old.groups())
-                .containsExactly(new Group("f1", "oat", Fabric.Faces.SAME, Fabric.Nap.ANY, Piece.Washed.YES));
+                .containsExactly(new PieceGroup("f1", "oat", Fabric.Faces.SAME, Fabric.Nap.ANY, Piece.Washed.YES));
 
         book.save(book.find("one").orElseThrow(), "bring back piece 2a", old.dropped("2a", false));
         book.undo("one");
@@ -232,7 +236,7 @@ class PhotoBookTest {
         book.read("one", new SavedPhoto.Read(scale(random), sorting(random, 2)), bytes(random, 10));
         SavedPhoto seen = book.find("one").orElseThrow();
         book.save(seen, "first", sorting(random, 3));
-        Sorting first = now(book);
+        PhotoSorting first = now(book);
 
         assertThatThrownBy(() -> book.save(seen, "second", sorting(random, 3)))
                 .isInstanceOf(StoreException.class)

@@ -4,18 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import hearthcloth.cloth.Making;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Outcome;
-import hearthcloth.plan.Plan;
-import hearthcloth.plan.Planner;
-import hearthcloth.plan.Rules;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.propose.Planner;
+import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.Stashes;
-import hearthcloth.plan.Wish;
-import hearthcloth.plan.search.Budget;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.nio.file.Path;
@@ -30,6 +30,8 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
+import hearthcloth.store.json.StoreException;
 
 class StashBookTest {
 
@@ -140,10 +142,10 @@ class StashBookTest {
                 new Wish.Target(Optional.of(Size.square(Length.inches(30))), false),
                 Wish.Shape.open(),
                 Making.inches(),
-                Rules.inches(),
+                PiecingRules.inches(),
                 new Wish.Preferences(List.of(), 1, 1, Ruler.EIGHTHS));
-        Outcome outcome = Planner.plan(new hearthcloth.stash.Stash(pieces), wish, 1, Budget.steps(2_000), p -> {});
-        return ((Outcome.Proposals) outcome).plans().get(0);
+        PlanOutcome outcome = Planner.plan(new hearthcloth.stash.Stash(pieces), wish, 1, Budget.steps(2_000), p -> {});
+        return ((PlanOutcome.Proposals) outcome).plans().get(0);
     }
 
     @Test

@@ -12,7 +12,7 @@ import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ScreenshotCaret;
 import com.microsoft.playwright.options.WaitForSelectorState;
-import hearthcloth.photo.Scale;
+import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.geometry.Point;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;
@@ -23,6 +23,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 
 /** A missed piece is drawn in on a phone, by tapping and by keys; and nothing she opened shuts under her finger. */
 class DrawingTest {
@@ -86,7 +87,7 @@ class DrawingTest {
         return new Point(Double.parseDouble("" + found.get(0)), Double.parseDouble("" + found.get(1)));
     }
 
-    private Scale scale() {
+    private FloorScale scale() {
         return Store.open(folder.resolve("work.db"), Clock.systemUTC())
                 .photographs()
                 .find(photograph.replaceFirst(".*/", ""))
@@ -97,7 +98,7 @@ class DrawingTest {
     }
 
     private List<Point> corners() {
-        Scale scale = scale();
+        FloorScale scale = scale();
         return TestPhotographs.FAINT.corners().stream()
                 .map(at -> scale.inPicture(new Point(at.get(0) + 105, 148.5 - at.get(1))))
                 .toList();

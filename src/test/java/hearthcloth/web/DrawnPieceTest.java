@@ -3,13 +3,13 @@ package hearthcloth.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.gather.Sorted;
-import hearthcloth.gather.Sorting;
+import hearthcloth.work.photo.SortedPiece;
+import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
-import hearthcloth.photo.LargestRectangle;
-import hearthcloth.photo.Measured;
-import hearthcloth.photo.Scale;
+import hearthcloth.photo.plane.LargestRectangle;
+import hearthcloth.photo.plane.MeasuredLength;
+import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.geometry.Point;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedPhoto;
@@ -22,6 +22,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 
 /** A piece of nearly the ground's colour is missed by the reader and drawn in by hand. */
 class DrawnPieceTest extends StashVisit {
@@ -52,11 +53,11 @@ class DrawnPieceTest extends StashVisit {
                 .orElseThrow();
     }
 
-    private Sorting sorting() {
+    private PhotoSorting sorting() {
         return kept().sorting();
     }
 
-    private Scale scale() {
+    private FloorScale scale() {
         return kept().scale().scale();
     }
 
@@ -74,7 +75,7 @@ class DrawnPieceTest extends StashVisit {
         return post(page + "/change", "what", "draw", "corners", text);
     }
 
-    private Sorted drawn() {
+    private SortedPiece drawn() {
         return sorting().piece("5");
     }
 
@@ -87,10 +88,10 @@ class DrawnPieceTest extends StashVisit {
         HttpResponse<String> answer = draw(corners(), 1);
 
         assertThat(answer.headers().firstValue("Location").orElseThrow()).endsWith("?piece=5");
-        Sorted drawn = drawn();
+        SortedPiece drawn = drawn();
         double[] real = {220, 110, 220, 110};
         for (int i = 0; i < 4; i++) {
-            Measured side = drawn.piece().outline().sides().get(i);
+            MeasuredLength side = drawn.piece().outline().sides().get(i);
             assertThat(mm(side.length())).isBetween(real[i] - mm(side.giveOrTake()), real[i] + mm(side.giveOrTake()));
             assertThat(mm(side.giveOrTake())).isBetween(1.0, 6.0);
         }
@@ -111,7 +112,7 @@ class DrawnPieceTest extends StashVisit {
 
     @Test
     void its_colour_is_told_as_the_reader_tells_it_and_it_joins_the_fabric_it_is_like() throws Exception {
-        Sorted orange = sorting().pieces().stream()
+        SortedPiece orange = sorting().pieces().stream()
                 .filter(piece -> piece.look()
                                 .colour()
                                 .difference(Colour.of(TestPhotographs.ORANGE).lab())
@@ -161,7 +162,7 @@ class DrawnPieceTest extends StashVisit {
     @Test
     void it_is_taken_back_done_again_changed_and_kept() throws Exception {
         draw(corners(), 1);
-        Sorting with = sorting();
+        PhotoSorting with = sorting();
         post(page + "/undo");
         assertThat(sorting().pieces()).hasSize(4);
         post(page + "/redo");
@@ -202,7 +203,7 @@ class DrawnPieceTest extends StashVisit {
                 text(low.x()),
                 "y2",
                 text(low.y()));
-        assertThat(sorting().pieces()).extracting(Sorted::key).contains("5a", "5b");
+        assertThat(sorting().pieces()).extracting(SortedPiece::key).contains("5a", "5b");
         assertThat(sorting().piece("5a").isDrawn()).isTrue();
         draw(corners(), 1);
         assertThat(sorting().piece("6").isSure()).isFalse();
@@ -218,7 +219,7 @@ class DrawnPieceTest extends StashVisit {
         post(page + "/accept");
         post(page + "/undo");
         draw(corners(), 1);
-        assertThat(sorting().pieces()).extracting(Sorted::key).contains("6").doesNotContain("5");
+        assertThat(sorting().pieces()).extracting(SortedPiece::key).contains("6").doesNotContain("5");
     }
 
     @Test

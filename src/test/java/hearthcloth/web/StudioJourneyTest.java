@@ -6,12 +6,13 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import hearthcloth.TestServer;
-import hearthcloth.store.Studio;
-import hearthcloth.store.StudioAddress;
+import hearthcloth.store.studio.Studio;
+import hearthcloth.store.studio.StudioAddress;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+
 
 /** A studio in a real browser: begun by a teacher, joined by a maker at a telephone, a cloth handed from one to the other. */
 class StudioJourneyTest {

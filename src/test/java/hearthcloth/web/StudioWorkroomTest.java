@@ -9,8 +9,8 @@ import hearthcloth.stash.Piece;
 import hearthcloth.store.Person;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
-import hearthcloth.store.Studio;
-import hearthcloth.store.StudioAddress;
+import hearthcloth.store.studio.Studio;
+import hearthcloth.store.studio.StudioAddress;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.time.Clock;
@@ -22,6 +22,7 @@ import java.util.concurrent.Semaphore;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+
 
 /** Two workrooms, each a program of its own, before one PostgreSQL database, with a teacher and a maker. */
 class StudioWorkroomTest {

@@ -3,10 +3,10 @@ package hearthcloth.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Join;
-import hearthcloth.cloth.Making;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Seam;
@@ -19,6 +19,7 @@ import hearthcloth.stash.Fabric;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+
 
 /** A drawn cloth shows her own picture of a fabric where the pictured side lies, to scale, and nowhere else. */
 class SwatchesTest {

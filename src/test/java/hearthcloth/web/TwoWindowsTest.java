@@ -2,16 +2,17 @@ package hearthcloth.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.stash.Piece;
-import hearthcloth.store.ClothDocument;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.SavedCloth;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 
 /** Two windows change the same thing: the later one is told so in words, and neither's work is lost. */
 class TwoWindowsTest extends StashVisit {

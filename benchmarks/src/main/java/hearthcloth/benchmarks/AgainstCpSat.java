@@ -3,9 +3,9 @@ package hearthcloth.benchmarks;
 import hearthcloth.benchmarks.cpsat.ExactJoins;
 import hearthcloth.benchmarks.cpsat.ExactJoins.Solved;
 import hearthcloth.benchmarks.sets.Midsize;
-import hearthcloth.plan.cutjoin.CutAndJoin;
-import hearthcloth.plan.cutjoin.Job;
-import hearthcloth.plan.cutjoin.Outcome;
+import hearthcloth.cutstock.cutjoin.CutAndJoin;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.CutOutcome;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -26,6 +26,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+
 
 /** Seeded jobs of our own kind, solved by our search and by CP-SAT, one after the other on the same cores. */
 @Command(
@@ -104,17 +105,17 @@ final class AgainstCpSat implements Callable<Integer> {
         }
     }
 
-    private String row(Job job, Optional<Solved> earlier) {
+    private String row(CutJoinJob job, Optional<Solved> earlier) {
         Ours ours = ours(job);
         Solved other = earlier.orElseGet(() -> ExactJoins.solve(job, limit.seconds(), workers, (int) allowance.seed()));
         return compared(job, ours, other);
     }
 
     /** The same budget for each seed, all at once; what any of them had is what the search had. */
-    private Ours ours(Job job) {
+    private Ours ours(CutJoinJob job) {
         List<Step> steps = Collections.synchronizedList(new ArrayList<>());
         long begun = System.nanoTime();
-        List<CompletableFuture<Outcome>> all = new ArrayList<>();
+        List<CompletableFuture<CutOutcome>> all = new ArrayList<>();
         for (int i = 0; i < allowance.threads(); i++) {
             long seed = allowance.seed() + i;
             all.add(CompletableFuture.supplyAsync(
@@ -125,17 +126,17 @@ final class AgainstCpSat implements Callable<Integer> {
                                     plan -> steps.add(new Step(plan.figures().joins(), System.nanoTime() - begun))),
                     Task.WORKERS));
         }
-        List<Outcome> outcomes = all.stream().map(CompletableFuture::join).toList();
+        List<CutOutcome> outcomes = all.stream().map(CompletableFuture::join).toList();
         OptionalLong bound = outcomes.stream()
-                .filter(Outcome.Found.class::isInstance)
-                .mapToLong(one -> ((Outcome.Found) one).bounds().joins())
+                .filter(CutOutcome.Found.class::isInstance)
+                .mapToLong(one -> ((CutOutcome.Found) one).bounds().joins())
                 .max();
         List<Step> ordered =
                 steps.stream().sorted(Comparator.comparingLong(Step::nanos)).toList();
-        return new Ours(ordered, bound, outcomes.stream().anyMatch(Outcome.Impossible.class::isInstance));
+        return new Ours(ordered, bound, outcomes.stream().anyMatch(CutOutcome.Impossible.class::isInstance));
     }
 
-    private static String compared(Job job, Ours found, Solved other) {
+    private static String compared(CutJoinJob job, Ours found, Solved other) {
         List<Step> steps = found.steps();
         OptionalLong bound = found.bound();
         OptionalLong ours = steps.stream().mapToLong(Step::joins).min();

@@ -1,10 +1,11 @@
 package hearthcloth.benchmarks;
 
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.search.Budget;
 import java.lang.management.ManagementFactory;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
+
 
 /** What one instance may cost, counting from the moment this is made. */
 final class Pace {

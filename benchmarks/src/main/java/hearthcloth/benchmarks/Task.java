@@ -3,13 +3,13 @@ package hearthcloth.benchmarks;
 import hearthcloth.plan.cut.SheetCutting;
 import hearthcloth.plan.cut.SheetJob;
 import hearthcloth.plan.cut.SheetPlan;
-import hearthcloth.plan.cutjoin.CutAndJoin;
-import hearthcloth.plan.cutjoin.Job;
-import hearthcloth.plan.cutjoin.Outcome;
-import hearthcloth.plan.join.JoinJob;
-import hearthcloth.plan.join.JoinPlan;
-import hearthcloth.plan.join.Joining;
-import hearthcloth.plan.search.Answer;
+import hearthcloth.cutstock.cutjoin.CutAndJoin;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.CutOutcome;
+import hearthcloth.cutstock.join.JoinJob;
+import hearthcloth.cutstock.join.JoinPlan;
+import hearthcloth.cutstock.join.Joining;
+import hearthcloth.cutstock.search.Answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
@@ -17,6 +17,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.function.LongFunction;
+
 
 /** One instance, read and ready to be answered. */
 @FunctionalInterface
@@ -45,13 +46,13 @@ interface Task {
     }
 
     /** The fewest joins of bars cut out of rectangles. */
-    static Task of(Job job) {
+    static Task of(CutJoinJob job) {
         return pace ->
                 fewest(atOnce(pace, seed -> verdict(new CutAndJoin(job).search(pace.budget(), seed, better -> {}))));
     }
 
-    private static Verdict verdict(Outcome outcome) {
-        return outcome instanceof Outcome.Found found
+    private static Verdict verdict(CutOutcome outcome) {
+        return outcome instanceof CutOutcome.Found found
                 ? Verdict.of(found.plan().figures().joins(), found.bounds().joins())
                 : new Verdict(OptionalLong.empty(), OptionalLong.empty());
     }

@@ -2,6 +2,7 @@ package hearthcloth.benchmarks;
 
 import java.util.OptionalLong;
 
+
 /**
  * What a search said of one instance.
  *

@@ -6,6 +6,7 @@ import hearthcloth.colour.Colour;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * Words that belong to a shape.
  *

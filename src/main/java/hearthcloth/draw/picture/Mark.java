@@ -5,6 +5,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.colour.Colour;
 import java.util.List;
 
+
 /** One thing drawn. Everything is opaque, so that what lies under a word is one known colour. Immutable. */
 public sealed interface Mark {
 
@@ -63,7 +64,7 @@ public sealed interface Mark {
     /** One line of words; {@code at} lies on the baseline. */
     record Words(String text, Point at, Type type) implements Mark {
         public Words {
-            text = Letters.clean(text);
+            text = SafeText.clean(text);
         }
 
         @Override

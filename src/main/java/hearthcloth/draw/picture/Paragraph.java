@@ -3,6 +3,7 @@ package hearthcloth.draw.picture;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** Running text in lines no wider than its column. */
 public final class Paragraph {
 
@@ -38,7 +39,7 @@ public final class Paragraph {
 
     /** Measures stay on one line: no break beside × or between a number and its unit. */
     private static String joined(String text) {
-        return Letters.clean(text)
+        return SafeText.clean(text)
                 .strip()
                 .replace(" × ", "\u00a0×\u00a0")
                 .replaceAll("([0-9¼½¾⅛⅜⅝⅞₆]) (in|cm|mm|m|yd|%)(?![a-z])", "$1\u00a0$2");
@@ -57,7 +58,7 @@ public final class Paragraph {
 
     /** {@code text} on one line, its end replaced by … where it does not fit. */
     public static String cut(String text, double width, Type type) {
-        String clean = Letters.clean(text).strip();
+        String clean = SafeText.clean(text).strip();
         if (type.width(clean) <= width) {
             return clean;
         }

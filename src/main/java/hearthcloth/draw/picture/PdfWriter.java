@@ -17,6 +17,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.util.Matrix;
 
+
 /**
  * Writes pictures as the pages of a PDF, true to scale, with the letters they use embedded as text that can be searched.
  * The same pictures always give the same bytes.
@@ -44,7 +45,7 @@ public final class PdfWriter {
     public static byte[] write(String title, String language, List<Picture> pages) {
         try (PDDocument document = new PDDocument()) {
             document.setDocumentId(1L);
-            document.getDocumentInformation().setTitle(Letters.clean(title));
+            document.getDocumentInformation().setTitle(SafeText.clean(title));
             document.getDocumentCatalog().setLanguage(language);
             PdfWriter writer = new PdfWriter(document);
             for (Picture page : pages) {

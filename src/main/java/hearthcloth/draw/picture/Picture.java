@@ -2,6 +2,7 @@ package hearthcloth.draw.picture;
 
 import java.util.List;
 
+
 /**
  * A finished drawing on a sheet of its own, in millimetres of paper; later marks lie over earlier ones. Immutable.
  *
@@ -10,7 +11,7 @@ import java.util.List;
 public record Picture(String title, double width, double height, List<Mark> marks) {
 
     public Picture {
-        title = Letters.clean(title);
+        title = SafeText.clean(title);
         marks = List.copyOf(marks);
     }
 

@@ -6,6 +6,7 @@ import hearthcloth.colour.Colour;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** Collects marks in the order drawn, until {@link #finished}. Not thread-safe; belongs to one method. */
 public final class Sketch {
 

@@ -4,9 +4,10 @@ import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /** The gift itself, as it stands on the open cloth: plain, so that it is not taken for cloth. */
 final class Body {
@@ -63,10 +64,10 @@ final class Body {
     private void box(double halfX, double halfY, double height, double y) {
         double[][] ways = {{1, 0, 0}, {-1, 0, 0}, {0, 1, 0}, {0, -1, 0}, {0, 0, 1}};
         for (double[] way : ways) {
-            Space out = new Space(way[0], way[1], way[2]);
-            Space middle = new Space(way[0] * halfX, y + way[1] * halfY, height / 2 + way[2] * height / 2);
-            Space one = way[2] != 0 ? new Space(halfX, 0, 0) : new Space(way[1] * halfX, way[0] * halfY, 0);
-            Space two = way[2] != 0 ? new Space(0, halfY, 0) : new Space(0, 0, height / 2);
+            Vector out = new Vector(way[0], way[1], way[2]);
+            Vector middle = new Vector(way[0] * halfX, y + way[1] * halfY, height / 2 + way[2] * height / 2);
+            Vector one = way[2] != 0 ? new Vector(halfX, 0, 0) : new Vector(way[1] * halfX, way[0] * halfY, 0);
+            Vector two = way[2] != 0 ? new Vector(0, halfY, 0) : new Vector(0, 0, height / 2);
             pane(
                     List.of(
                             middle.plus(one).plus(two),
@@ -93,17 +94,17 @@ final class Body {
     private void turned(double[][] profile, double up, int lying) {
         for (int band = 1; band < profile.length; band++) {
             for (int i = 0; i < SIDES; i++) {
-                List<Space> corners = new ArrayList<>();
+                List<Vector> corners = new ArrayList<>();
                 corner(profile[band - 1], i, up, lying, corners);
                 corner(profile[band - 1], i + 1, up, lying, corners);
                 corner(profile[band], i + 1, up, lying, corners);
                 corner(profile[band], i, up, lying, corners);
-                Space middle = corners.get(0)
+                Vector middle = corners.get(0)
                         .plus(corners.get(1))
                         .plus(corners.get(2))
                         .plus(corners.get(3))
                         .times(0.25);
-                Space square = corners.get(2)
+                Vector square = corners.get(2)
                         .minus(corners.get(0))
                         .cross(corners.get(3).minus(corners.get(1)));
                 double length = square.length();
@@ -112,24 +113,24 @@ final class Body {
                 }
                 double along = (profile[band - 1][1] + profile[band][1]) / 2;
                 double inwards = profile[band][1] > profile[profile.length / 2][1] ? -1 : 1;
-                Space axis = placed(new double[] {0, along + inwards * 1e-3}, 0, up, lying);
+                Vector axis = placed(new double[] {0, along + inwards * 1e-3}, 0, up, lying);
                 double sense = square.dot(middle.minus(axis)) < 0 ? -1 : 1;
                 pane(corners, square.times(sense / length));
             }
         }
     }
 
-    private static void corner(double[] at, int i, double up, int lying, List<Space> corners) {
+    private static void corner(double[] at, int i, double up, int lying, List<Vector> corners) {
         corners.add(placed(at, 2 * Math.PI * (i % SIDES) / SIDES, up, lying));
     }
 
-    private static Space placed(double[] at, double angle, double up, int lying) {
+    private static Vector placed(double[] at, double angle, double up, int lying) {
         double a = at[0] * Math.cos(angle);
         double b = at[0] * Math.sin(angle);
-        return lying == 0 ? new Space(a, b, at[1]) : new Space(lying * at[1], a, up + b);
+        return lying == 0 ? new Vector(a, b, at[1]) : new Vector(lying * at[1], a, up + b);
     }
 
-    private void pane(List<Space> corners, Space out) {
+    private void pane(List<Vector> corners, Vector out) {
         panes.add(new Pane(corners, out, true, new Pane.Skin.Plain(CARD)));
     }
 }

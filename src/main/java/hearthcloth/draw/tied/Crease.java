@@ -1,13 +1,14 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.wrap.fold.Facet;
-import hearthcloth.wrap.fold.Outline;
+import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+
 
 /** An edge of a facet where the cloth is folded sharply or ends, so that a line is seen. */
 record Crease(Point from, Point to) {
@@ -45,13 +46,13 @@ record Crease(Point from, Point to) {
     }
 
     private static boolean runsOn(Facet one, Facet other, Crease edge) {
-        Space here = one.motion().at(edge.from);
-        Space there = other.motion().at(edge.from);
+        Vector here = one.motion().at(edge.from);
+        Vector there = other.motion().at(edge.from);
         return here.minus(there).length() < 0.1
                 && one.motion().inside().dot(other.motion().inside()) > SOFT;
     }
 
-    private static List<Crease> edges(Outline outline) {
+    private static List<Crease> edges(ConvexPolygon outline) {
         List<Crease> edges = new ArrayList<>();
         List<Point> corners = outline.corners();
         for (int i = 0; i < corners.size(); i++) {

@@ -1,9 +1,10 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+
 
 /**
  * Panes sorted in space once, so that they can be named from far to near for any eye. A binary space partition (Fuchs,
@@ -20,7 +21,7 @@ final class Depth {
     private final @Nullable Node root;
 
     private record Node(
-            Space normal,
+            Vector normal,
             List<Pane> on,
             @Nullable Node before,
             @Nullable Node behind) {}
@@ -30,7 +31,7 @@ final class Depth {
     }
 
     /** A plane known to part things well: {@code normal · place = at}. */
-    record Cut(Space normal, double at) {}
+    record Cut(Vector normal, double at) {}
 
     /** Parted first along {@code cuts}, as far as each parts anything. */
     static Depth of(List<Pane> panes, List<Cut> cuts) {
@@ -56,7 +57,7 @@ final class Depth {
 
     /** Parted by a plane; the pane at {@code chosen}, if any, lies in it. */
     private static Node parted(List<Pane> panes, Cut cut, int chosen, List<Cut> cuts) {
-        Space normal = cut.normal;
+        Vector normal = cut.normal;
         double at = cut.at;
         List<Pane> on = new ArrayList<>();
         List<Pane> before = new ArrayList<>();
@@ -83,7 +84,7 @@ final class Depth {
         int step = Math.max(1, panes.size() / TRIES);
         for (int i = 0; i < panes.size(); i += step) {
             Pane pane = panes.get(i);
-            Space normal = pane.out();
+            Vector normal = pane.out();
             double at = normal.dot(pane.corners().get(0));
             int cut = 0;
             int uneven = 0;
@@ -105,13 +106,13 @@ final class Depth {
     }
 
     /** From far to near for an eye infinitely far away in the unit way {@code eye}. */
-    List<Pane> from(Space eye) {
+    List<Pane> from(Vector eye) {
         List<Pane> sorted = new ArrayList<>();
         sort(root, eye, sorted);
         return sorted;
     }
 
-    private static void sort(@Nullable Node node, Space eye, List<Pane> sorted) {
+    private static void sort(@Nullable Node node, Vector eye, List<Pane> sorted) {
         if (node == null) {
             return;
         }

@@ -1,9 +1,10 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.wrap.Gift;
-import hearthcloth.wrap.fold.Moment;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.wrap.fold.TyingMoment;
+import hearthcloth.geometry.Vector;
 import java.util.List;
+
 
 /**
  * From where the gift is looked at, the maker at its near side; far off, so that equal lengths in one way stay equal.
@@ -12,7 +13,7 @@ import java.util.List;
  * @param towards unit way towards the eye
  * @param right unit way to the right on the picture, {@code up} to its top
  */
-record Eye(String words, Space towards, Space right, Space up) {
+record Eye(String words, Vector towards, Vector right, Vector up) {
 
     static final Eye ABOVE = of("From above", 0, 0, 1);
     static final Eye FRONT = of("From the front", 0, -1, 0.2);
@@ -30,7 +31,7 @@ record Eye(String words, Space towards, Space right, Space up) {
     }
 
     /** On the cloth at a moment of tying: from where what has moved is seen best. */
-    static Eye at(Moment moment, Gift gift) {
+    static Eye at(TyingMoment moment, Gift gift) {
         return switch (moment) {
             case LAID, NEAR_OVER, ALL_BUT_FAR, FLAPS_OVER -> HIGH;
             case FIRST_PAIR -> gift instanceof Gift.Box ? HIGH : CORNER;
@@ -44,20 +45,20 @@ record Eye(String words, Space towards, Space right, Space up) {
     }
 
     private static Eye of(String words, double x, double y, double z) {
-        Space sum = new Space(x, y, z);
-        Space towards = sum.times(1 / sum.length());
-        Space across = new Space(-y, x, 0);
-        Space right = across.length() < 1e-9 ? new Space(1, 0, 0) : across.times(1 / across.length());
+        Vector sum = new Vector(x, y, z);
+        Vector towards = sum.times(1 / sum.length());
+        Vector across = new Vector(-y, x, 0);
+        Vector right = across.length() < 1e-9 ? new Vector(1, 0, 0) : across.times(1 / across.length());
         return new Eye(words, towards, right, towards.cross(right));
     }
 
     /** To the right on the picture, in millimetres of the gift. */
-    double x(Space place) {
+    double x(Vector place) {
         return right.dot(place);
     }
 
     /** Down on the picture. */
-    double y(Space place) {
+    double y(Vector place) {
         return -up.dot(place);
     }
 }

@@ -5,17 +5,18 @@ import hearthcloth.geometry.Point;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.colour.Colour;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.fold.Knot;
-import hearthcloth.wrap.fold.Outline;
-import hearthcloth.wrap.fold.Reef;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.wrap.fold.ReefKnot;
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.wrap.pleat.ReefStrands;
+import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /**
  * The tied gift as a model that a page can turn: flat convex polygons in millimetres (x right, y away, z up), in order
@@ -71,7 +72,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
     /** A place or a way, to a thousandth. */
     public record Corner(double x, double y, double z) {
 
-        static Corner of(Space space) {
+        static Corner of(Vector space) {
             return new Corner(rounded(space.x()), rounded(space.y()), rounded(space.z()));
         }
 
@@ -87,7 +88,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
         knots = List.copyOf(knots);
     }
 
-    static Model of(Cloth cloth, Visible visible, Look look) {
+    static Model of(Cloth cloth, Visible visible, TiedLook look) {
         Fold fold = visible.fold();
         Builder builder = new Builder(
                 Pattern.of(cloth, fold.laying()), fold.fit().placing().out(), look);
@@ -100,7 +101,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
             }
         }
         List<Tied> knots = new ArrayList<>();
-        for (Knot knot : fold.knots()) {
+        for (ReefKnot knot : fold.knots()) {
             builder.add(knot);
             knots.add(new Tied(Corner.of(knot.at()), Corner.of(knot.along()), Corner.of(knot.up()), knot.bunch()));
         }
@@ -125,22 +126,22 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
     private static final class Builder {
         private final Pattern pattern;
         private final Face table;
-        private final Look look;
+        private final TiedLook look;
         private final List<Polygon> polygons = new ArrayList<>();
         private final List<Row> rows = new ArrayList<>();
         private final List<Strand> strands = new ArrayList<>();
 
-        Builder(Pattern pattern, Face table, Look look) {
+        Builder(Pattern pattern, Face table, TiedLook look) {
             this.pattern = pattern;
             this.table = table;
             this.look = look;
         }
 
-        void add(Facet facet, Outline outline) {
+        void add(Facet facet, ConvexPolygon outline) {
             Face outer = facet.showsTableFace() ? table : table.other();
             Pattern.Box box = Pattern.Box.of(outline.corners());
             for (Pattern.Field field : pattern.fields(outer)) {
-                Outline part = field.box().meets(box) ? outline.and(field.at()) : Outline.EMPTY;
+                ConvexPolygon part = field.box().meets(box) ? outline.and(field.at()) : ConvexPolygon.EMPTY;
                 if (!part.isEmpty()) {
                     add(facet, part, field);
                 }
@@ -152,7 +153,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
             }
         }
 
-        private void add(Facet facet, Outline part, Pattern.Field field) {
+        private void add(Facet facet, ConvexPolygon part, Pattern.Field field) {
             Colour ground = look.fabric(field.fabric());
             polygons.add(new Polygon(
                     field.patch(),
@@ -168,14 +169,14 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
             return Corner.of(facet.motion().at(point));
         }
 
-        void add(Knot knot) {
-            Reef reef = Reef.of(knot);
+        void add(ReefKnot knot) {
+            ReefStrands reef = ReefStrands.of(knot);
             add(knot, knot.leads().get(0), reef.first());
             add(knot, knot.leads().get(1), reef.second());
         }
 
         /** What is on the middle line of the end shows on its strand, as in the still pictures. */
-        private void add(Knot knot, Knot.Lead lead, List<Space> line) {
+        private void add(ReefKnot knot, ReefKnot.Lead lead, List<Vector> line) {
             double whole = 0;
             for (int i = 1; i < line.size(); i++) {
                 whole += line.get(i).minus(line.get(i - 1)).length();
@@ -189,7 +190,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
                 gone += length;
             }
             strands.add(new Strand(
-                    line.stream().map(Corner::of).toList(), Strands.TIGHT * knot.taken() / Reef.UNITS, colours));
+                    line.stream().map(Corner::of).toList(), Strands.TIGHT * knot.taken() / ReefStrands.UNITS, colours));
         }
     }
 }

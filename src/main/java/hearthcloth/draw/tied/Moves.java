@@ -13,13 +13,14 @@ import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.fold.Moment;
-import hearthcloth.wrap.fold.Outline;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.wrap.fold.TyingMoment;
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+
 
 /**
  * What the hands moved from one moment to the next: arrows that end at the cloth's corners where they lie now, and come
@@ -30,7 +31,7 @@ import java.util.Set;
 record Moves(List<Way> ways) {
 
     /** A corner's way. */
-    record Way(Space from, Space to) {}
+    record Way(Vector from, Vector to) {}
 
     static final Moves NONE = new Moves(List.of());
 
@@ -49,12 +50,12 @@ record Moves(List<Way> ways) {
     }
 
     /** From one moment to {@code moment}, which {@code now} shows. */
-    static Moves between(Fold before, Moment moment, Fold now) {
+    static Moves between(Fold before, TyingMoment moment, Fold now) {
         double width = Math.sqrt(now.laying().whole().area());
         List<Way> ways = new ArrayList<>();
         for (Point point : followed(moment, now)) {
-            Optional<Space> from = place(before, point).map(place -> turned(moment, now.fit(), place));
-            Optional<Space> to = place(now, point);
+            Optional<Vector> from = place(before, point).map(place -> turned(moment, now.fit(), place));
+            Optional<Vector> to = place(now, point);
             if (from.isPresent() && to.isPresent() && to.get().minus(from.get()).length() > STILL * width) {
                 ways.add(new Way(from.get(), to.get()));
             }
@@ -63,13 +64,13 @@ record Moves(List<Way> ways) {
     }
 
     /** The cloth's corners that a hand takes; where it takes an edge, a place near its middle; of a closing book its fore edge. */
-    private static List<Point> followed(Moment moment, Fold now) {
+    private static List<Point> followed(TyingMoment moment, Fold now) {
         List<Point> corners = now.laying().whole().corners();
-        if (moment == Moment.CLOSED && now.fit().gift() instanceof Gift.Books books) {
+        if (moment == TyingMoment.CLOSED && now.fit().gift() instanceof Gift.Books books) {
             double edge = books.width().plus(books.thickness()).in(Unit.MILLIMETRE);
             return List.of(new Point(0, edge));
         }
-        if (moment == Moment.FLAPS_OVER) {
+        if (moment == TyingMoment.FLAPS_OVER) {
             List<Point> middles = new ArrayList<>();
             for (int i = 0; i < corners.size(); i++) {
                 Point a = corners.get(i);
@@ -79,17 +80,17 @@ record Moves(List<Way> ways) {
             }
             return middles;
         }
-        if (now.fit().tie() == Tie.EDGE_ALONG_EDGE && moment == Moment.FIRST_PAIR) {
+        if (now.fit().tie() == Tie.EDGE_ALONG_EDGE && moment == TyingMoment.FIRST_PAIR) {
             return corners.stream()
                     .filter(corner -> corner.x() * corner.y() > 0)
                     .toList();
         }
-        if (moment == Moment.HIDDEN) {
+        if (moment == TyingMoment.HIDDEN) {
             return corners.stream()
                     .filter(corner -> corner.y() > Math.abs(corner.x()))
                     .toList();
         }
-        boolean bottle = moment == Moment.FIRST_PAIR && now.fit().gift() instanceof Gift.Bottle;
+        boolean bottle = moment == TyingMoment.FIRST_PAIR && now.fit().gift() instanceof Gift.Bottle;
         boolean sides = SIDES.contains(moment);
         return corners.stream()
                 .filter(corner -> !bottle || Math.abs(corner.y()) > Math.abs(corner.x()))
@@ -98,22 +99,22 @@ record Moves(List<Way> ways) {
     }
 
     /** Where left and right are the hands' work, near and far only drawn along. */
-    private static final Set<Moment> SIDES = Set.of(Moment.SIDES_UP, Moment.STOOD, Moment.ENDS_IN, Moment.CROSSED);
+    private static final Set<TyingMoment> SIDES = Set.of(TyingMoment.SIDES_UP, TyingMoment.STOOD, TyingMoment.ENDS_IN, TyingMoment.CROSSED);
 
     /** A roll is turned over about its axis before it is tied; a tip that hides a knot is drawn out at the near edge first. */
-    private static Space turned(Moment moment, Fit fit, Space place) {
-        if (moment == Moment.TIED && fit.tie() == Tie.ROLL && fit.gift() instanceof Gift.Roll roll) {
-            return new Space(place.x(), -place.y(), roll.diameter().in(Unit.MILLIMETRE) - place.z());
+    private static Vector turned(TyingMoment moment, Fit fit, Vector place) {
+        if (moment == TyingMoment.TIED && fit.tie() == Tie.ROLL && fit.gift() instanceof Gift.Roll roll) {
+            return new Vector(place.x(), -place.y(), roll.diameter().in(Unit.MILLIMETRE) - place.z());
         }
-        if (moment == Moment.HIDDEN && fit.gift() instanceof Gift.Box box) {
-            return new Space(
+        if (moment == TyingMoment.HIDDEN && fit.gift() instanceof Gift.Box box) {
+            return new Vector(
                     0, -box.across().in(Unit.MILLIMETRE) / 2, box.height().in(Unit.MILLIMETRE));
         }
         return place;
     }
 
     /** Where a point of the cloth lies; on an edge, by the outermost facet. */
-    private static Optional<Space> place(Fold fold, Point point) {
+    private static Optional<Vector> place(Fold fold, Point point) {
         List<Facet> facets = fold.facets();
         for (int i = facets.size() - 1; i >= 0; i--) {
             if (holds(facets.get(i).cloth(), point)) {
@@ -123,7 +124,7 @@ record Moves(List<Way> ways) {
         return Optional.empty();
     }
 
-    private static boolean holds(Outline outline, Point point) {
+    private static boolean holds(ConvexPolygon outline, Point point) {
         List<Point> corners = outline.corners();
         for (int i = 0; i < corners.size(); i++) {
             Point a = corners.get(i);

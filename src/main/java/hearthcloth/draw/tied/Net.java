@@ -1,7 +1,7 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
@@ -10,8 +10,9 @@ import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.fold.Outline;
+import hearthcloth.geometry.ConvexPolygon;
 import java.util.List;
+
 
 /** The open cloth with every fold of the tied gift drawn on it, as it lies before the maker, inside up. */
 final class Net {
@@ -20,9 +21,9 @@ final class Net {
 
     private Net() {}
 
-    static Picture of(Cloth cloth, Fold fold, Look look, double width) {
+    static Picture of(Cloth cloth, Fold fold, TiedLook look, double width) {
         Face inside = fold.fit().placing().out().other();
-        Outline whole = fold.laying().whole();
+        ConvexPolygon whole = fold.laying().whole();
         Pattern.Box box = Pattern.Box.of(whole.corners());
         double scale = (box.u1() - box.u0()) / (width - 1);
         Sketch sketch = new Sketch();
@@ -36,7 +37,7 @@ final class Net {
         return sketch.trimmed("Flat net, inside up: fold along the lines", 0.5);
     }
 
-    private static List<Point> placed(Outline outline, double scale) {
+    private static List<Point> placed(ConvexPolygon outline, double scale) {
         return outline.corners().stream()
                 .map(point -> new Point(point.x() / scale, -point.y() / scale))
                 .toList();

@@ -3,9 +3,10 @@ package hearthcloth.draw.tied;
 import hearthcloth.colour.Colour;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.geometry.Point;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /**
  * A flat convex piece of something in space. Of panes in one plane, later ones lie further along {@code out}.
@@ -14,7 +15,7 @@ import java.util.List;
  * @param out unit way square to it; of a closed body, outwards
  * @param oneSided true for the skin of a closed body, which is never seen from behind
  */
-record Pane(List<Space> corners, Space out, boolean oneSided, Skin skin) {
+record Pane(List<Vector> corners, Vector out, boolean oneSided, Skin skin) {
 
     /** What a pane is made of. */
     sealed interface Skin {
@@ -48,10 +49,10 @@ record Pane(List<Space> corners, Space out, boolean oneSided, Skin skin) {
     }
 
     /** The plane is {@code normal · place = at}; before it is where the normal points. */
-    Side side(Space normal, double at) {
+    Side side(Vector normal, double at) {
         boolean before = false;
         boolean behind = false;
-        for (Space corner : corners) {
+        for (Vector corner : corners) {
             double over = normal.dot(corner) - at;
             before |= over > ON;
             behind |= over < -ON;
@@ -63,11 +64,11 @@ record Pane(List<Space> corners, Space out, boolean oneSided, Skin skin) {
     }
 
     /** The part before the plane; turn the plane round for the part behind. */
-    Pane before(Space normal, double at) {
-        List<Space> kept = new ArrayList<>();
+    Pane before(Vector normal, double at) {
+        List<Vector> kept = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
-            Space a = corners.get(i);
-            Space b = corners.get((i + 1) % corners.size());
+            Vector a = corners.get(i);
+            Vector b = corners.get((i + 1) % corners.size());
             double da = normal.dot(a) - at;
             double db = normal.dot(b) - at;
             if (da >= -ON) {

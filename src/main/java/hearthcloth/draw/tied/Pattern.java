@@ -1,23 +1,24 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Rect;
-import hearthcloth.cloth.Shown;
+import hearthcloth.cloth.face.Shown;
 import hearthcloth.measure.Length;
 import hearthcloth.wrap.fold.Laying;
-import hearthcloth.wrap.fold.Outline;
+import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
+
 /** What each face of a cloth shows, as it lies under the gift: patches and fells as outlines, stitches as lines. */
 final class Pattern {
 
     /** A part of one face; later ones lie over earlier ones. */
-    record Field(String patch, String fabric, boolean fell, Outline at, Box box) {}
+    record Field(String patch, String fabric, boolean fell, ConvexPolygon at, Box box) {}
 
     /** A straight row of stitches. */
     record Row(Point from, Point to) {}
@@ -56,7 +57,7 @@ final class Pattern {
             Length width = cloth.finished().width();
             List<Field> fields = new ArrayList<>();
             for (Shown.Field field : shown.fields()) {
-                Outline at = laying.patch(onFront(field.at(), face, width));
+                ConvexPolygon at = laying.patch(onFront(field.at(), face, width));
                 fields.add(new Field(
                         field.patch().place().id(), field.patch().fabric(), field.fell(), at, Box.of(at.corners())));
             }
@@ -102,7 +103,7 @@ final class Pattern {
     }
 
     /** How far a point lies outside an outline; 0 inside. */
-    private static double outside(Outline outline, Point point) {
+    private static double outside(ConvexPolygon outline, Point point) {
         double most = 0;
         List<Point> corners = outline.corners();
         for (int i = 0; i < corners.size(); i++) {

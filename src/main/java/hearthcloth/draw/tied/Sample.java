@@ -1,11 +1,11 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.wrap.fold.TiedFold;
+import hearthcloth.wrap.tie.TiedFold;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Layout;
-import hearthcloth.cloth.Making;
-import hearthcloth.cloth.Order;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Showing;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
@@ -18,10 +18,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
+
 /** A plain cloth to show a tie on before there is one of hers: a hearth and two rounds, undyed, a little larger than need be. */
 public final class Sample {
 
-    private static final Look LOOK = new Look(
+    private static final TiedLook LOOK = new TiedLook(
             Map.of(
                     "The hearth", Colour.of(0xb5533c),
                     "The inner round", Colour.of(0xd8cfb8),

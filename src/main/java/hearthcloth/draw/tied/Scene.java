@@ -3,12 +3,13 @@ package hearthcloth.draw.tied;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.fold.Knot;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.wrap.fold.ReefKnot;
+import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
+
 
 /**
  * Everything to be drawn of one moment.
@@ -16,7 +17,7 @@ import java.util.List;
  * @param ground places whose shadow falls on the ground
  * @param breadth of the knots' strands, 1 where they touch
  */
-record Scene(List<Pane> panes, List<Knot> knots, List<Space> ground, double breadth) {
+record Scene(List<Pane> panes, List<ReefKnot> knots, List<Vector> ground, double breadth) {
 
     Scene {
         panes = List.copyOf(panes);
@@ -28,14 +29,14 @@ record Scene(List<Pane> panes, List<Knot> knots, List<Space> ground, double brea
     static Scene of(Visible visible) {
         Fold fold = visible.fold();
         List<Pane> panes = new ArrayList<>();
-        List<Space> ground = new ArrayList<>();
+        List<Vector> ground = new ArrayList<>();
         IdentityHashMap<Facet, List<Crease>> creases = creases(fold);
         // between two bottles one looks down on the inside of the cloth they stand on, layer over layer
         boolean open = fold.fit().gift() instanceof Gift.TwoBottles;
         for (Visible.Piece piece : visible.pieces()) {
             Facet facet = piece.facet();
             if (!open || facet.part() != Facet.Part.BASE) {
-                List<Space> corners =
+                List<Vector> corners =
                         piece.cloth().corners().stream().map(facet.motion()::at).toList();
                 panes.add(new Pane(corners, facet.plane().out(), true, skin(facet, creases)));
                 ground.addAll(corners);
@@ -66,7 +67,7 @@ record Scene(List<Pane> panes, List<Knot> knots, List<Space> ground, double brea
         } else {
             for (Visible.Piece piece : Visible.of(moment).pieces()) {
                 Facet facet = piece.facet();
-                List<Space> corners =
+                List<Vector> corners =
                         piece.cloth().corners().stream().map(facet.motion()::at).toList();
                 panes.add(new Pane(corners, facet.plane().out(), false, skin(facet, creases)));
             }
@@ -81,7 +82,7 @@ record Scene(List<Pane> panes, List<Knot> knots, List<Space> ground, double brea
 
     /** Only what lies higher than this. */
     Scene above(double height) {
-        Space up = new Space(0, 0, 1);
+        Vector up = new Vector(0, 0, 1);
         List<Pane> higher = new ArrayList<>();
         for (Pane pane : panes) {
             switch (pane.side(up, height)) {
@@ -90,7 +91,7 @@ record Scene(List<Pane> panes, List<Knot> knots, List<Space> ground, double brea
                 default -> {}
             }
         }
-        List<Knot> tied = knots.stream().filter(knot -> knot.at().z() > height).toList();
+        List<ReefKnot> tied = knots.stream().filter(knot -> knot.at().z() > height).toList();
         return new Scene(higher, tied, ground, breadth);
     }
 

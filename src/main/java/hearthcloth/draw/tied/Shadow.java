@@ -2,10 +2,11 @@ package hearthcloth.draw.tied;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.geometry.Point;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+
 
 /** The quiet shadow a gift throws on the ground: the hull of its places, slid along the light. */
 final class Shadow {
@@ -20,10 +21,10 @@ final class Shadow {
     private Shadow() {}
 
     /** The outline on the picture; empty when nothing stands on the ground. */
-    static List<Point> of(List<Space> places, Eye eye) {
+    static List<Point> of(List<Vector> places, Eye eye) {
         List<Point> points = new ArrayList<>();
-        for (Space place : places) {
-            Space ground = new Space(place.x() + RIGHT * place.z(), place.y() + AWAY * place.z(), 0);
+        for (Vector place : places) {
+            Vector ground = new Vector(place.x() + RIGHT * place.z(), place.y() + AWAY * place.z(), 0);
             points.add(new Point(eye.x(ground), eye.y(ground)));
         }
         return hull(points);

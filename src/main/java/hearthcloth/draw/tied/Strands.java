@@ -1,11 +1,12 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.wrap.fold.Knot;
+import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.geometry.Point;
-import hearthcloth.wrap.fold.Reef;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.wrap.pleat.ReefStrands;
+import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /**
  * The strands of a reef knot as bunches of cloth: bands turned to the eye along each middle line, shaded as if round, dark
@@ -27,19 +28,19 @@ final class Strands {
 
     private Strands() {}
 
-    static List<Pane> of(Knot knot, double breadth, Eye eye) {
-        Reef reef = Reef.of(knot);
+    static List<Pane> of(ReefKnot knot, double breadth, Eye eye) {
+        ReefStrands reef = ReefStrands.of(knot);
         List<Pane> panes = new ArrayList<>(strand(knot, knot.leads().get(0), reef.first(), breadth, eye));
         panes.addAll(strand(knot, knot.leads().get(1), reef.second(), breadth, eye));
         return panes;
     }
 
     /** Planes between a knot's strands and its free ends, and between it and what it stands on. */
-    static List<Depth.Cut> bounds(Knot knot) {
-        Reef reef = Reef.of(knot);
+    static List<Depth.Cut> bounds(ReefKnot knot) {
+        ReefStrands reef = ReefStrands.of(knot);
         double ahead = 0;
         double below = 0;
-        for (Space place : reef.first()) {
+        for (Vector place : reef.first()) {
             ahead = Math.max(ahead, -place.minus(knot.at()).dot(knot.along()));
             below = Math.min(below, place.minus(knot.at()).dot(knot.up()));
         }
@@ -50,8 +51,8 @@ final class Strands {
                 new Depth.Cut(knot.along(), middle - ahead));
     }
 
-    private static List<Pane> strand(Knot knot, Knot.Lead lead, List<Space> line, double breadth, Eye eye) {
-        double half = breadth * knot.taken() / Reef.UNITS;
+    private static List<Pane> strand(ReefKnot knot, ReefKnot.Lead lead, List<Vector> line, double breadth, Eye eye) {
+        double half = breadth * knot.taken() / ReefStrands.UNITS;
         double whole = 0;
         for (int i = 1; i < line.size(); i++) {
             whole += line.get(i).minus(line.get(i - 1)).length();
@@ -68,14 +69,14 @@ final class Strands {
     }
 
     /** The bands between two points of the line, flat to the eye at the depth of their middle. */
-    private static void stretch(List<Space> line, int i, double half, Eye eye, Point middle, List<Pane> panes) {
-        Space from = line.get(i - 1);
-        Space to = line.get(i);
+    private static void stretch(List<Vector> line, int i, double half, Eye eye, Point middle, List<Pane> panes) {
+        Vector from = line.get(i - 1);
+        Vector to = line.get(i);
         double deep = from.plus(to).times(0.5).dot(eye.towards());
-        Space start = across(way(line, i - 1), eye).times(half);
-        Space end = across(way(line, i), eye).times(half);
+        Vector start = across(way(line, i - 1), eye).times(half);
+        Vector end = across(way(line, i), eye).times(half);
         for (int band = 0; band < LIGHT.length; band++) {
-            List<Space> corners = List.of(
+            List<Vector> corners = List.of(
                     slid(from.plus(start.times(ACROSS[band])), deep, eye),
                     slid(to.plus(end.times(ACROSS[band])), deep, eye),
                     slid(to.plus(end.times(ACROSS[band + 1])), deep, eye),
@@ -84,19 +85,19 @@ final class Strands {
         }
     }
 
-    private static Space way(List<Space> line, int i) {
+    private static Vector way(List<Vector> line, int i) {
         return line.get(Math.min(i + 1, line.size() - 1)).minus(line.get(Math.max(i - 1, 0)));
     }
 
     /** Unit way across a strand, square to the eye. */
-    private static Space across(Space way, Eye eye) {
-        Space across = way.cross(eye.towards());
+    private static Vector across(Vector way, Eye eye) {
+        Vector across = way.cross(eye.towards());
         double length = across.length();
         return length < 1e-6 * way.length() ? eye.right() : across.times(1 / length);
     }
 
     /** A place slid to or from the eye to a depth: it looks to be where it was. */
-    private static Space slid(Space place, double deep, Eye eye) {
+    private static Vector slid(Vector place, double deep, Eye eye) {
         return place.plus(eye.towards().times(deep - place.dot(eye.towards())));
     }
 }

@@ -1,6 +1,6 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.wrap.fold.TiedFold;
+import hearthcloth.wrap.tie.TiedFold;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.draw.picture.Bounds;
@@ -12,9 +12,9 @@ import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.fold.Knot;
-import hearthcloth.wrap.fold.Moment;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.wrap.fold.ReefKnot;
+import hearthcloth.wrap.fold.TyingMoment;
+import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tying.Tying;
 import hearthcloth.wrap.tying.WhatShows;
@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+
 
 /**
  * Pictures of one cloth tied round one gift; all of them, and the figures of what shows, from the same facets. Not for
@@ -33,12 +34,12 @@ public final class TiedGift {
 
     private final Cloth cloth;
     private final Visible visible;
-    private final Look look;
+    private final TiedLook look;
     private final Pattern pattern;
     private final Scene scene;
     private List<View> views = List.of();
 
-    private TiedGift(Cloth cloth, Visible visible, Look look) {
+    private TiedGift(Cloth cloth, Visible visible, TiedLook look) {
         this.cloth = cloth;
         this.visible = visible;
         this.look = look;
@@ -57,7 +58,7 @@ public final class TiedGift {
     }
 
     /** The cloth as a fold ties it. */
-    public static TiedGift of(Cloth cloth, Fold fold, Look look) {
+    public static TiedGift of(Cloth cloth, Fold fold, TiedLook look) {
         return new TiedGift(cloth, Visible.of(fold), look);
     }
 
@@ -135,17 +136,17 @@ public final class TiedGift {
     /**
      * The cloth at a moment of tying, in at most this room, with arrows at the corners that moved since the moment before.
      */
-    public Picture moment(Moment moment, double width, double height) {
+    public Picture moment(TyingMoment moment, double width, double height) {
         Fold tied = visible.fold();
         Gift gift = tied.fit().gift();
-        List<Moment> all = Moment.of(tied.fit().tie(), gift);
+        List<TyingMoment> all = TyingMoment.of(tied.fit().tie(), gift);
         Fold now = TiedFold.at(moment, tied);
-        View view = moment == Moment.TIED
+        View view = moment == TyingMoment.TIED
                 ? views().get(views().size() - 1)
                 : seen(scene(moment, now), Eye.at(moment, gift));
         int place = all.indexOf(moment);
         Moves moves = place < 1 ? Moves.NONE : Moves.between(TiedFold.at(all.get(place - 1), tied), moment, now);
-        return view.picture(moment == Moment.TIED ? "Tied" : "While tying", moves, width, height);
+        return view.picture(moment == TyingMoment.TIED ? "Tied" : "While tying", moves, width, height);
     }
 
     /** The way out when a corner does not reach, where it can be drawn with this cloth: {@link Tying#ifShort}. */
@@ -154,7 +155,7 @@ public final class TiedGift {
         return switch (fit.tie()) {
             case FOUR_CORNER, EDGE_ALONG_EDGE, ERRAND -> instead(Tie.TWO_KNOT, width, height);
             case FLAT -> instead(Tie.ERRAND, width, height);
-            case BOOKS -> Optional.of(moment(Moment.ENDS_IN, width, height));
+            case BOOKS -> Optional.of(moment(TyingMoment.ENDS_IN, width, height));
             default -> Optional.empty();
         };
     }
@@ -164,28 +165,28 @@ public final class TiedGift {
         Fit fit = visible.fold().fit();
         Fit other = tie.fit(fit.gift(), fit.cloth(), fit.tail(), fit.placing());
         return other.holds()
-                ? Optional.of(of(cloth, TiedFold.of(other), look).moment(Moment.TIED, width, height))
+                ? Optional.of(of(cloth, TiedFold.of(other), look).moment(TyingMoment.TIED, width, height))
                 : Optional.empty();
     }
 
     /** Of a handle, which is small, only the upper part of the gift. */
-    private static Scene scene(Moment moment, Fold now) {
+    private static Scene scene(TyingMoment moment, Fold now) {
         Gift gift = now.fit().gift();
         Scene scene = Scene.of(now, Body.of(gift));
         double top =
                 now.knots().stream().mapToDouble(knot -> knot.at().z()).max().orElse(0);
         double share = gift instanceof Gift.Bottle ? 0.55 : 0.4;
-        return moment == Moment.HANDLE ? scene.above(top * share) : scene;
+        return moment == TyingMoment.HANDLE ? scene.above(top * share) : scene;
     }
 
     /** The last knot close up, as it lies before whoever tied it. */
     public Picture knot(double width, double height) {
-        List<Knot> knots = visible.fold().knots();
-        Knot tied = knots.get(knots.size() - 1);
-        Knot flat = new Knot(
-                new Space(0, 0, 0),
-                new Space(1, 0, 0),
-                new Space(0, 0, 1),
+        List<ReefKnot> knots = visible.fold().knots();
+        ReefKnot tied = knots.get(knots.size() - 1);
+        ReefKnot flat = new ReefKnot(
+                new Vector(0, 0, 0),
+                new Vector(1, 0, 0),
+                new Vector(0, 0, 1),
                 tied.bunch(),
                 tied.taken(),
                 0,

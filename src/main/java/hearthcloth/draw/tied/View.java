@@ -1,7 +1,7 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
@@ -12,10 +12,11 @@ import hearthcloth.draw.picture.Stroke;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Laying;
 import hearthcloth.wrap.fold.Motion;
-import hearthcloth.wrap.fold.Outline;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /**
  * A scene seen from one place: patches and rows of stitches from far to near, in millimetres of the gift, right and down.
@@ -38,7 +39,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
     }
 
     /** Light from the near left above, as on a table by a window; unit way towards it. */
-    private static final Space LIGHT = new Space(-0.5, -0.6, 0.9).times(1 / Math.sqrt(1.42));
+    private static final Vector LIGHT = new Vector(-0.5, -0.6, 0.9).times(1 / Math.sqrt(1.42));
 
     private static final double DARKEST = 0.7;
     private static final double LIT = 0.4;
@@ -48,12 +49,12 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         shadow = List.copyOf(shadow);
     }
 
-    static View of(Scene scene, Eye eye, Cloth cloth, Laying laying, Look look) {
+    static View of(Scene scene, Eye eye, Cloth cloth, Laying laying, TiedLook look) {
         Pattern pattern = Pattern.of(cloth, laying);
         return of(scene, eye, pattern, laying.placing().out(), look);
     }
 
-    static View of(Scene scene, Eye eye, Pattern pattern, Face table, Look look) {
+    static View of(Scene scene, Eye eye, Pattern pattern, Face table, TiedLook look) {
         Painter painter = new Painter(eye, pattern, table, look);
         scene.from(eye).forEach(painter::paint);
         return new View(eye, painter.things, Shadow.of(scene.ground(), eye));
@@ -64,10 +65,10 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         private final Eye eye;
         private final Pattern pattern;
         private final Face table;
-        private final Look look;
+        private final TiedLook look;
         private final List<Thing> things = new ArrayList<>();
 
-        Painter(Eye eye, Pattern pattern, Face table, Look look) {
+        Painter(Eye eye, Pattern pattern, Face table, TiedLook look) {
             this.eye = eye;
             this.pattern = pattern;
             this.table = table;
@@ -95,7 +96,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         private void cloth(Pane pane, Pane.Skin.Cloth skin, double light) {
             Facet facet = skin.facet();
             Motion motion = facet.motion();
-            Outline outline = Outline.anticlockwise(
+            ConvexPolygon outline = ConvexPolygon.anticlockwise(
                     pane.corners().stream().map(motion::back).toList());
             if (outline.isEmpty()) {
                 return;
@@ -104,7 +105,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
             Pattern.Box box = Pattern.Box.of(outline.corners());
             for (Pattern.Field field : pattern.fields(face)) {
                 if (field.box().meets(box)) {
-                    Outline part = outline.and(field.at());
+                    ConvexPolygon part = outline.and(field.at());
                     Colour ground = look.fabric(field.fabric());
                     Colour colour = lit(field.fell() ? ground.shade() : ground, light);
                     if (!part.isEmpty()) {
@@ -124,7 +125,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         }
 
         /** The facet's own edges, not those where panes were cut. */
-        private void creases(Outline outline, Pane.Skin.Cloth skin) {
+        private void creases(ConvexPolygon outline, Pane.Skin.Cloth skin) {
             Facet facet = skin.facet();
             List<Point> corners = outline.corners();
             for (int i = 0; i < corners.size(); i++) {
@@ -141,11 +142,11 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
             return corners.stream().map(motion::at).map(this::seen).toList();
         }
 
-        private List<Point> seen(List<Space> corners) {
+        private List<Point> seen(List<Vector> corners) {
             return corners.stream().map(this::seen).toList();
         }
 
-        private Point seen(Space place) {
+        private Point seen(Vector place) {
             return new Point(eye.x(place), eye.y(place));
         }
 

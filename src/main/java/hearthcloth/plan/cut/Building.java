@@ -1,8 +1,9 @@
 package hearthcloth.plan.cut;
 
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.search.Budget;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+
 
 /**
  * Puts parts together into larger ones, keeping only the dearest few of every size: a beam that becomes exact once

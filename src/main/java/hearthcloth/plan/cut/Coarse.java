@@ -1,9 +1,10 @@
 package hearthcloth.plan.cut;
 
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.search.Budget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+
 
 /**
  * Jobs whose sides have too many stops for a table, solved in a coarser unit: pieces rounded up and the sheet down

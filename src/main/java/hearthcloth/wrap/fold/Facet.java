@@ -2,6 +2,9 @@ package hearthcloth.wrap.fold;
 
 import java.util.List;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Vector;
+
 /**
  * One flat piece of the folded cloth.
  *
@@ -10,7 +13,7 @@ import java.util.List;
  * @param motion how it is laid in space
  * @param plane the side of the wrapped gift it lies in
  */
-public record Facet(Part part, Outline cloth, Motion motion, Plane plane) {
+public record Facet(Part part, ConvexPolygon cloth, Motion motion, FacetPlane plane) {
 
     /** What a piece of the folded cloth is. */
     public enum Part {
@@ -31,12 +34,12 @@ public record Facet(Part part, Outline cloth, Motion motion, Plane plane) {
     }
 
     /** The same piece under another name. */
-    Facet as(Part other) {
+    public Facet as(Part other) {
         return new Facet(other, cloth, motion, plane);
     }
 
     /** Its corners in space. */
-    public List<Space> corners() {
+    public List<Vector> corners() {
         return cloth.corners().stream().map(motion::at).toList();
     }
 

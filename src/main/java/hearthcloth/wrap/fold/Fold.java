@@ -4,6 +4,7 @@ import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import java.util.List;
 
+
 /**
  * A cloth tied round a gift: every piece of it once, as flat facets in order from the gift outwards.
  *
@@ -12,7 +13,7 @@ import java.util.List;
  * @param facets their cloth outlines tile the cloth; within one plane later ones lie over earlier ones
  * @param knots first tied first
  */
-public record Fold(Fit fit, Laying laying, List<Facet> facets, List<Knot> knots) {
+public record Fold(Fit fit, Laying laying, List<Facet> facets, List<ReefKnot> knots) {
 
     public Fold {
         facets = List.copyOf(facets);

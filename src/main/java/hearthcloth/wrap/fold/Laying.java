@@ -2,7 +2,7 @@ package hearthcloth.wrap.fold;
 
 import hearthcloth.geometry.Point;
 
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
@@ -10,6 +10,8 @@ import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Placing;
 import java.util.List;
 import java.util.stream.Stream;
+
+import hearthcloth.geometry.ConvexPolygon;
 
 /**
  * How the cloth lies under the gift: takes places on the plan (front, origin top left, x right, y down) to places on the
@@ -44,19 +46,19 @@ public record Laying(Size cloth, Placing placing, boolean diamond) {
     }
 
     /** A rectangle of the plan. */
-    public Outline patch(Rect rect) {
+    public ConvexPolygon patch(Rect rect) {
         return patch(mm(rect.x()), mm(rect.y()), mm(rect.right()), mm(rect.bottom()));
     }
 
     /** A rectangle of the plan, in millimetres. */
-    public Outline patch(double left, double top, double right, double bottom) {
+    public ConvexPolygon patch(double left, double top, double right, double bottom) {
         List<Point> corners = Stream.of(at(left, top), at(right, top), at(right, bottom), at(left, bottom))
                 .toList();
-        return Outline.anticlockwise(corners);
+        return ConvexPolygon.anticlockwise(corners);
     }
 
     /** The whole cloth. */
-    public Outline whole() {
+    public ConvexPolygon whole() {
         return patch(0, 0, mm(cloth.width()), mm(cloth.height()));
     }
 

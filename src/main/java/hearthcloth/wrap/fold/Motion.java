@@ -2,42 +2,44 @@ package hearthcloth.wrap.fold;
 
 import hearthcloth.geometry.Point;
 
+import hearthcloth.geometry.Vector;
+
 /**
  * An isometry from the flat cloth into space: the point {@code from} goes to {@code to}, the unit ways u and v to two
  * unit ways at right angles. Cloth is laid by nothing else, so it is never stretched.
  */
-public record Motion(Point from, Space to, Space u, Space v) {
+public record Motion(Point from, Vector to, Vector u, Vector v) {
 
     /** Where a point of the cloth comes to lie. */
-    public Space at(Point point) {
+    public Vector at(Point point) {
         return to.plus(u.times(point.x() - from.x())).plus(v.times(point.y() - from.y()));
     }
 
     /** The point of the cloth that comes to lie at {@code place}, or nearest to it. */
-    public Point back(Space place) {
-        Space way = place.minus(to);
+    public Point back(Vector place) {
+        Vector way = place.minus(to);
         return new Point(from.x() + way.dot(u), from.y() + way.dot(v));
     }
 
     /** Where a way on the cloth then points. */
-    Space way(Point way) {
+    public Vector way(Point way) {
         return u.times(way.x()).plus(v.times(way.y()));
     }
 
     /** The way the cloth's inside faces (the face that was up on the table). */
-    public Space inside() {
+    public Vector inside() {
         return u.cross(v);
     }
 
     /** Lays the ways {@code e} and its left {@code e.left()} of the cloth along two ways in space. */
-    static Motion along(Point from, Space to, Point e, Space alongE, Space alongLeft) {
-        Space u = alongE.times(e.x()).plus(alongLeft.times(-e.y()));
-        Space v = alongE.times(e.y()).plus(alongLeft.times(e.x()));
+    public static Motion along(Point from, Vector to, Point e, Vector alongE, Vector alongLeft) {
+        Vector u = alongE.times(e.x()).plus(alongLeft.times(-e.y()));
+        Vector v = alongE.times(e.y()).plus(alongLeft.times(e.x()));
         return new Motion(from, to, u, v);
     }
 
     /** Lays two unit ways at right angles of the cloth along two in space. */
-    static Motion laying(Point from, Space to, Point e, Space alongE, Point n, Space alongN) {
+    public static Motion laying(Point from, Vector to, Point e, Vector alongE, Point n, Vector alongN) {
         return new Motion(
                 from,
                 to,
@@ -46,7 +48,7 @@ public record Motion(Point from, Space to, Space u, Space v) {
     }
 
     /** This motion after the flat cloth is folded over along the line through its origin in the unit way {@code line}. */
-    Motion foldedOver(Point line) {
+    public Motion foldedOver(Point line) {
         double a = 2 * line.x() * line.x() - 1;
         double b = 2 * line.x() * line.y();
         double c = 2 * line.y() * line.y() - 1;

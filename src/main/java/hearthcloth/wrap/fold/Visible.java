@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Vector;
+
 /**
  * What of a tied cloth can be seen: of every facet the parts that no later facet in its plane covers. Areas are exact, by
  * cutting convex polygons. The wrapped gift is taken as convex, so a part shows from wherever its side faces; gathered
@@ -18,7 +21,7 @@ import java.util.function.Predicate;
 public record Visible(Fold fold, List<Piece> pieces) {
 
     /** A part of a facet that shows. */
-    public record Piece(Facet facet, Outline cloth) {}
+    public record Piece(Facet facet, ConvexPolygon cloth) {}
 
     /** Ways to look at the gift: the way towards the eye, the maker at the near side. */
     public enum View {
@@ -48,8 +51,8 @@ public record Visible(Fold fold, List<Piece> pieces) {
         }
 
         /** Unit way towards the eye. */
-        public Space eye() {
-            return new Space(x, y, z).unit();
+        public Vector eye() {
+            return new Vector(x, y, z).unit();
         }
     }
 
@@ -91,7 +94,7 @@ public record Visible(Fold fold, List<Piece> pieces) {
                 if (facet.part() == Facet.Part.TUCK) {
                     continue;
                 }
-                for (Outline shown : uncovered(facet, stack.subList(i + 1, stack.size()))) {
+                for (ConvexPolygon shown : uncovered(facet, stack.subList(i + 1, stack.size()))) {
                     pieces.add(new Piece(facet, shown));
                 }
             }
@@ -99,10 +102,10 @@ public record Visible(Fold fold, List<Piece> pieces) {
         return new Visible(fold, pieces);
     }
 
-    private static List<Outline> uncovered(Facet facet, List<Facet> over) {
-        List<Outline> shown = List.of(facet.cloth());
+    private static List<ConvexPolygon> uncovered(Facet facet, List<Facet> over) {
+        List<ConvexPolygon> shown = List.of(facet.cloth());
         for (Facet later : over) {
-            Outline shadow = Outline.anticlockwise(
+            ConvexPolygon shadow = ConvexPolygon.anticlockwise(
                     later.corners().stream().map(facet.motion()::back).toList());
             shown = shown.stream()
                     .flatMap(outline -> outline.without(shadow).stream())
@@ -120,10 +123,10 @@ public record Visible(Fold fold, List<Piece> pieces) {
     }
 
     /** Where a convex part of the cloth went. */
-    public Shares shares(Outline part) {
-        double under = shown(part, piece -> piece.facet().plane().where() == Plane.Where.UNDERNEATH);
-        double sides = shown(part, piece -> piece.facet().plane().where() == Plane.Where.SIDES);
-        double top = shown(part, piece -> piece.facet().plane().where() == Plane.Where.TOP);
+    public Shares shares(ConvexPolygon part) {
+        double under = shown(part, piece -> piece.facet().plane().where() == FacetPlane.Where.UNDERNEATH);
+        double sides = shown(part, piece -> piece.facet().plane().where() == FacetPlane.Where.SIDES);
+        double top = shown(part, piece -> piece.facet().plane().where() == FacetPlane.Where.TOP);
         double loose = 0;
         for (Facet facet : fold.facets()) {
             loose += facet.isLoose() ? facet.cloth().and(part).area() : 0;
@@ -133,12 +136,12 @@ public record Visible(Fold fold, List<Piece> pieces) {
 
     /** Square millimetres of a rectangle of the plan that are seen on the standing gift: {@link Shares} by one look. */
     public double seen(Rect patch) {
-        return shown(fold.laying().patch(patch), piece -> piece.facet().plane().where() != Plane.Where.UNDERNEATH);
+        return shown(fold.laying().patch(patch), piece -> piece.facet().plane().where() != FacetPlane.Where.UNDERNEATH);
     }
 
     /** Square millimetres of a part of the cloth that face an eye; as cloth, not foreshortened. */
-    public double from(View view, Outline part) {
-        Space eye = view.eye();
+    public double from(View view, ConvexPolygon part) {
+        Vector eye = view.eye();
         return shown(part, piece -> piece.facet().plane().out().dot(eye) > 1e-9);
     }
 
@@ -147,7 +150,7 @@ public record Visible(Fold fold, List<Piece> pieces) {
         return from(view, fold.laying().patch(patch));
     }
 
-    private double shown(Outline part, Predicate<Piece> which) {
+    private double shown(ConvexPolygon part, Predicate<Piece> which) {
         return pieces.stream()
                 .filter(which)
                 .mapToDouble(piece -> piece.cloth().and(part).area())

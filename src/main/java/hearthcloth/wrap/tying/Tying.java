@@ -2,9 +2,10 @@ package hearthcloth.wrap.tying;
 
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
-import hearthcloth.wrap.fold.Moment;
+import hearthcloth.wrap.fold.TyingMoment;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /**
  * How a tie is done with the hands. The order of the steps is the trade's (the sources stand beside each tie); the words
@@ -16,7 +17,7 @@ import java.util.List;
 public record Tying(List<Step> steps, String ifShort, List<String> cautions) {
 
     /** Something to do, and the moment it leads to. */
-    public record Step(String words, Moment moment) {}
+    public record Step(String words, TyingMoment moment) {}
 
     /** How the reef knot is tied, whatever the tie. */
     public static final List<String> KNOT = List.of(
@@ -32,10 +33,10 @@ public record Tying(List<Step> steps, String ifShort, List<String> cautions) {
 
     /** The steps of a tie round a gift. */
     public static Tying of(Tie tie, Gift gift) {
-        List<Step> steps = Lines.of(tie, gift).stream()
+        List<Step> steps = TyingLines.of(tie, gift).stream()
                 .map(line -> new Step(line.words(), line.moment()))
                 .toList();
-        return new Tying(steps, Lines.ifShort(tie), cautions(tie, gift));
+        return new Tying(steps, TyingLines.ifShort(tie), cautions(tie, gift));
     }
 
     /** Common sense, no source, but for the roll: not for open liquids (National Museum of Ethnology, Osaka, 2002). */

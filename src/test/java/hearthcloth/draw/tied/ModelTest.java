@@ -10,13 +10,14 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.geometry.Point;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.geometry.Vector;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+
 
 /** What a page gets and what is printed flat are the fold's own facets. */
 class ModelTest {
@@ -100,7 +101,7 @@ class ModelTest {
         List<Facet> facets = pictured.fold().facets();
         assertThat(printed).hasSameSizeAs(facets);
         for (int i = 0; i < facets.size(); i++) {
-            List<Space> drawn = facets.get(i).corners();
+            List<Vector> drawn = facets.get(i).corners();
             List<Point> paper = printed.get(i);
             assertThat(paper).hasSameSizeAs(drawn);
             for (int a = 0; a < drawn.size(); a++) {

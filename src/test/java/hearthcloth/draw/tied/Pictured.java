@@ -1,11 +1,11 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.wrap.fold.TiedFold;
+import hearthcloth.wrap.tie.TiedFold;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Layout;
-import hearthcloth.cloth.Making;
-import hearthcloth.cloth.Order;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Showing;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
@@ -20,12 +20,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
+
 /** A gift of every tie in a cloth of a hearth and two rounds, a little larger than it must be. */
 record Pictured(Tie tie, Gift gift, Cloth cloth, Fold fold) {
 
     static final Length TAIL = Length.cm(12);
 
-    static final Look LOOK = new Look(
+    static final TiedLook LOOK = new TiedLook(
             Map.of(
                     "Hearth",
                     Colour.of(0xb5533c),

@@ -13,7 +13,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
-import hearthcloth.wrap.fold.Moment;
+import hearthcloth.wrap.fold.TyingMoment;
 import hearthcloth.wrap.tying.Tying;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+
 
 /**
  * Every step of every tie, round every shape of gift it takes, has a picture of the cloth. With {@code -Dlook=true} the
@@ -72,7 +73,7 @@ class StepPictureTest {
             Bounds sheet = new Bounds(0, 0, picture.width(), picture.height());
             assertThat(picture.marks()).allMatch(mark -> sheet.contains(mark.bounds()));
             // arrows say what the hands moved, in all but the first
-            assertThat(arrows(picture)).as(step.words()).isBetween(step.moment() == Moment.LAID ? 0L : 1L, 4L);
+            assertThat(arrows(picture)).as(step.words()).isBetween(step.moment() == TyingMoment.LAID ? 0L : 1L, 4L);
             pictures.add(picture);
         }
         assertThat(pictures.stream().map(Picture::marks)).doesNotHaveDuplicates();

@@ -3,16 +3,16 @@ package hearthcloth.draw.tied;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Rect;
-import hearthcloth.cloth.Shown;
+import hearthcloth.cloth.face.Shown;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.fold.Facet;
-import hearthcloth.wrap.fold.Knot;
+import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.fold.Motion;
-import hearthcloth.wrap.fold.Space;
+import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +20,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+
 
 /**
  * What is drawn on top, judged by rays: each sample point of a picture is looked through to the nearest facet of the fold,
@@ -112,7 +113,7 @@ class ViewTest {
     }
 
     /** Something a ray may meet: a facet of cloth, or a pane of a knot's strand. */
-    private record Layer(List<double[]> corners, List<Space> places, Space out, Motion motion, String strand) {}
+    private record Layer(List<double[]> corners, List<Vector> places, Vector out, Motion motion, String strand) {}
 
     private static List<Layer> layers(Pictured pictured, Eye eye) {
         List<Layer> layers = new ArrayList<>();
@@ -124,7 +125,7 @@ class ViewTest {
             }
         }
         Pattern pattern = Pattern.of(pictured.cloth(), pictured.fold().laying());
-        for (Knot knot : pictured.fold().knots()) {
+        for (ReefKnot knot : pictured.fold().knots()) {
             for (Pane pane : Strands.of(knot, Strands.TIGHT, eye)) {
                 Pane.Skin.Bunch bunch = (Pane.Skin.Bunch) pane.skin();
                 String patch = pattern.at(Face.FRONT, bunch.middle()).patch();
@@ -134,7 +135,7 @@ class ViewTest {
         return layers;
     }
 
-    private static Layer layer(List<Space> places, Space out, Motion motion, String strand, Eye eye) {
+    private static Layer layer(List<Vector> places, Vector out, Motion motion, String strand, Eye eye) {
         List<double[]> corners = places.stream()
                 .map(place -> new double[] {eye.x(place), eye.y(place)})
                 .toList();
@@ -152,7 +153,7 @@ class ViewTest {
             if (Math.abs(facing) < 1e-9 || !holds(layer.corners, at)) {
                 continue;
             }
-            Space on = eye.right().times(at.x()).plus(eye.up().times(-at.y()));
+            Vector on = eye.right().times(at.x()).plus(eye.up().times(-at.y()));
             double deep = layer.out.dot(layer.places.get(0).minus(on)) / facing;
             // of layers in one plane the later lies outside
             if (facing > 0 ? deep >= nearest - 1e-6 : deep > nearest + 1e-6) {
@@ -166,7 +167,7 @@ class ViewTest {
     }
 
     /** The last field of the face towards the eye that holds the place. */
-    private String patch(Layer layer, Space place, Eye eye, Pictured pictured) {
+    private String patch(Layer layer, Vector place, Eye eye, Pictured pictured) {
         boolean inside = layer.motion.inside().dot(eye.towards()) > 0;
         Shown shown = inside ? back : front;
         Point plan = pictured.fold().laying().plan(layer.motion.back(place));

@@ -1,6 +1,6 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
+
 
 /** Scenes by number. The same number gives the same scene, at whatever resolution. */
 public final class HeldAside {
@@ -44,7 +45,7 @@ public final class HeldAside {
     }
 
     private Shot shot(double megapixels) {
-        Sheet sheet = Sheets.any(chance);
+        ReferenceSheet sheet = Sheets.any(chance);
         View view = view(sheet, megapixels);
         Room room = new Room(view);
         GroundKind kind = GROUNDS.get(Math.floorMod(seed + chance.nextInt(3), GROUNDS.size()));
@@ -78,7 +79,7 @@ public final class HeldAside {
         return new Shot(new Truth(setting, sheet, pieces), view, floor, phone(), exposure);
     }
 
-    private View view(Sheet sheet, double megapixels) {
+    private View view(ReferenceSheet sheet, double megapixels) {
         boolean upright = chance.nextInt(5) < 2;
         int longer = (int) Math.round(Math.sqrt(megapixels * 1e6 * 4 / 3));
         int shorter = (int) Math.round(longer * 0.75);
@@ -96,7 +97,7 @@ public final class HeldAside {
         return new View(frame, new View.Pose(far * Math.cos(tilt), tilt, yaw, roll), new View.Bend(a, b));
     }
 
-    private Lying reference(Sheet sheet, Room room, Tint ground) {
+    private Lying reference(ReferenceSheet sheet, Room room, Tint ground) {
         int state = chance.nextInt();
         while (true) {
             Point middle = room.anywhere(chance);

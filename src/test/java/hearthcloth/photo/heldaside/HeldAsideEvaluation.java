@@ -1,11 +1,11 @@
 package hearthcloth.photo.heldaside;
 
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.Overlay;
+import hearthcloth.photo.ReadingOverlay;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.Progress;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.geometry.Point;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,6 +21,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
+
 /**
  * Runs the reader over scenes it was not tuned on and prints how it did.
  *
@@ -35,7 +36,7 @@ public final class HeldAsideEvaluation {
     private record Scene(Truth truth, String refused, List<Judged> judged, List<Integer> falseOnes, String times) {
         boolean isUsual() {
             return truth.setting().tiltDeg() <= FLAT
-                    && (truth.sheet().equals(Sheet.A4) || truth.sheet().equals(Sheet.LETTER));
+                    && (truth.sheet().equals(ReferenceSheet.A4) || truth.sheet().equals(ReferenceSheet.LETTER));
         }
     }
 
@@ -86,7 +87,7 @@ public final class HeldAsideEvaluation {
         long begin = System.nanoTime();
         byte[] photograph = drawn(shot, name);
         long drawn = System.nanoTime();
-        Reading reading = PhotoReader.read(photograph, shot.truth().sheet(), Progress.NONE);
+        Reading reading = PhotoReader.read(photograph, shot.truth().sheet(), ReadingProgress.NONE);
         long done = System.nanoTime();
         this.drawing.add((drawn - begin) / 1e9);
         this.reading.add((done - drawn) / 1e9);
@@ -102,7 +103,7 @@ public final class HeldAsideEvaluation {
             List<Judged> judged = verdict.judged();
             scene = new Scene(shot.truth(), "", judged, verdict.falseOnes(), times);
             if (folder != null) {
-                Files.write(folder.resolve(name + "-read.png"), Overlay.png(photograph, read, Ruler.MILLIMETRES));
+                Files.write(folder.resolve(name + "-read.png"), ReadingOverlay.png(photograph, read, Ruler.MILLIMETRES));
             }
         } else {
             scene = new Scene(shot.truth(), ((Reading.Refused) reading).reason(), List.of(), List.of(), times);

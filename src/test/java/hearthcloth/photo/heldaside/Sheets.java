@@ -3,10 +3,11 @@ package hearthcloth.photo.heldaside;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.geometry.Point;
 import java.util.List;
 import java.util.Random;
+
 
 /** The things of known size that lie beside the scraps. */
 final class Sheets {
@@ -18,27 +19,27 @@ final class Sheets {
 
     private Sheets() {}
 
-    static Sheet any(Random chance) {
+    static ReferenceSheet any(Random chance) {
         double d = chance.nextDouble();
         return d < 0.44
-                ? Sheet.A4
-                : d < 0.74 ? Sheet.LETTER : d < 0.87 ? Sheet.CARD : Sheet.of(MATS.get(chance.nextInt(MATS.size())));
+                ? ReferenceSheet.A4
+                : d < 0.74 ? ReferenceSheet.LETTER : d < 0.87 ? ReferenceSheet.CARD : ReferenceSheet.of(MATS.get(chance.nextInt(MATS.size())));
     }
 
-    static boolean isPaper(Sheet sheet) {
+    static boolean isPaper(ReferenceSheet sheet) {
         return sheet.white();
     }
 
-    static double width(Sheet sheet) {
+    static double width(ReferenceSheet sheet) {
         return sheet.size().width().in(Unit.MILLIMETRE);
     }
 
-    static double height(Sheet sheet) {
+    static double height(ReferenceSheet sheet) {
         return sheet.size().height().in(Unit.MILLIMETRE);
     }
 
     /** It, its middle at a place. */
-    static Lying laid(Sheet sheet, Point middle, double angle, Tint ground, Random chance) {
+    static Lying laid(ReferenceSheet sheet, Point middle, double angle, Tint ground, Random chance) {
         double w = width(sheet);
         double h = height(sheet);
         double c = Math.cos(angle);

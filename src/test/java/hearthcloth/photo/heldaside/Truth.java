@@ -1,10 +1,11 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import java.util.List;
 
+
 /** What is really in a photograph. */
-public record Truth(Setting setting, Sheet sheet, List<TruePiece> pieces) {
+public record Truth(Setting setting, ReferenceSheet sheet, List<TruePiece> pieces) {
 
     /**
      * The scene about the pieces.

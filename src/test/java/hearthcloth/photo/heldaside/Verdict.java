@@ -1,9 +1,9 @@
 package hearthcloth.photo.heldaside;
 
 import hearthcloth.measure.Unit;
-import hearthcloth.photo.LargestRectangle;
-import hearthcloth.photo.Measured;
-import hearthcloth.photo.Piece;
+import hearthcloth.photo.plane.LargestRectangle;
+import hearthcloth.photo.plane.MeasuredLength;
+import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
 import hearthcloth.geometry.Point;
 import java.util.ArrayList;
@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.GeometryFixer;
+
 
 /** Holds one reading against the truth. What was read is brought to the true floor through the picture. */
 final class Verdict {
@@ -28,7 +29,7 @@ final class Verdict {
     Verdict(Shot shot, Reading.Read read) {
         this.shot = shot;
         this.read = read;
-        for (Piece piece : read.pieces()) {
+        for (ReadPiece piece : read.pieces()) {
             List<Point> floor =
                     piece.outline().picture().stream().map(shot::onFloor).toList();
             seen.add(GeometryFixer.fix(Rim.polygon(floor)));
@@ -56,7 +57,7 @@ final class Verdict {
             double both = real.intersection(seen.get(i)).getArea();
             if (both / (real.getArea() + seen.get(i).getArea() - both) >= SAME) {
                 matched.add(i);
-                Piece piece = read.pieces().get(i);
+                ReadPiece piece = read.pieces().get(i);
                 String doubts = piece.doubts().stream()
                         .map(d -> d.kind().name())
                         .sorted()
@@ -68,7 +69,7 @@ final class Verdict {
     }
 
     /** Empty unless each true corner has one read corner of its own near it, in the same order. */
-    private List<Judged.SideError> sides(TruePiece truth, Piece piece) {
+    private List<Judged.SideError> sides(TruePiece truth, ReadPiece piece) {
         List<Point> corners =
                 piece.outline().picture().stream().map(shot::onFloor).toList();
         List<Double> sides = truth.sides();
@@ -97,11 +98,11 @@ final class Verdict {
         return true;
     }
 
-    private static List<Judged.SideError> errors(List<Double> truth, List<Measured> read, int shift, int way) {
+    private static List<Judged.SideError> errors(List<Double> truth, List<MeasuredLength> read, int shift, int way) {
         int n = truth.size();
         List<Judged.SideError> errors = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            Measured side = read.get(Math.floorMod(way > 0 ? shift + i : shift - i - 1, n));
+            MeasuredLength side = read.get(Math.floorMod(way > 0 ? shift + i : shift - i - 1, n));
             errors.add(new Judged.SideError(
                     truth.get(i),
                     side.length().in(Unit.MILLIMETRE),
@@ -110,7 +111,7 @@ final class Verdict {
         return errors;
     }
 
-    private Judged.Usable usable(TruePiece truth, Piece piece) {
+    private Judged.Usable usable(TruePiece truth, ReadPiece piece) {
         LargestRectangle.Box box = piece.usable();
         List<Point> there = box.corners().stream()
                 .map(corner -> shot.onFloor(read.scale().inPicture(corner)))

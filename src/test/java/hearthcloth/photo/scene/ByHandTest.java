@@ -5,20 +5,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.gather.Hand;
-import hearthcloth.gather.Sorted;
-import hearthcloth.gather.Sorting;
+import hearthcloth.work.photo.OutlineEdits;
+import hearthcloth.work.photo.SortedPiece;
+import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Unit;
-import hearthcloth.photo.ByHand;
-import hearthcloth.photo.KeptScale;
+import hearthcloth.photo.Remeasurement;
+import hearthcloth.photo.scale.KeptScale;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Photograph;
-import hearthcloth.photo.Piece;
-import hearthcloth.photo.Progress;
+import hearthcloth.photo.ReadPiece;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Scale;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.scene.Photographs.Known;
 import java.awt.image.BufferedImage;
@@ -32,6 +32,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
+
 /** What a hand changes on a drawn photograph of known pieces, measured again. */
 class ByHandTest {
 
@@ -40,8 +41,8 @@ class ByHandTest {
     private static final int YELLOW = 0xe0c341;
 
     private static byte[] photograph = {};
-    private static List<Piece> pieces = List.of();
-    private static Scale scale = new KeptScale(1, 1, 1, 1, List.of(), 0, List.of()).scale();
+    private static List<ReadPiece> pieces = List.of();
+    private static FloorScale scale = new KeptScale(1, 1, 1, 1, List.of(), 0, List.of()).scale();
 
     @BeforeAll
     static void read() {
@@ -53,19 +54,19 @@ class ByHandTest {
                 740,
                 1800,
                 8);
-        Reading.Read read = (Reading.Read) PhotoReader.read(photograph, Sheet.A4, Progress.NONE);
+        Reading.Read read = (Reading.Read) PhotoReader.read(photograph, ReferenceSheet.A4, ReadingProgress.NONE);
         pieces = read.pieces();
         scale = read.scale();
     }
 
-    private static Piece navy() {
+    private static ReadPiece navy() {
         return pieces.stream()
                 .min(Comparator.comparingDouble(
                         p -> p.outline().picture().get(0).x()))
                 .orElseThrow();
     }
 
-    private static Piece touching() {
+    private static ReadPiece touching() {
         return pieces.stream()
                 .max(Comparator.comparingDouble(
                         p -> p.outline().picture().get(0).x()))
@@ -74,10 +75,10 @@ class ByHandTest {
 
     @Test
     void a_scale_that_was_kept_measures_what_the_first_one_did() {
-        Scale again = scale.kept().scale();
+        FloorScale again = scale.kept().scale();
 
         assertThat(again.kept().views()).hasSameSizeAs(scale.kept().views());
-        for (Piece piece : pieces) {
+        for (ReadPiece piece : pieces) {
             List<Point> corners = piece.outline().picture();
             for (int i = 0; i < corners.size(); i++) {
                 assertThat(again.onFloor(corners.get(i)).to(scale.onFloor(corners.get(i))))
@@ -96,8 +97,8 @@ class ByHandTest {
 
     @Test
     void a_corner_put_where_it_was_measures_the_same_but_less_surely() {
-        Piece read = navy();
-        Piece again = new ByHand(scale)
+        ReadPiece read = navy();
+        ReadPiece again = new Remeasurement(scale)
                 .outlined(read, read.outline().picture(), Optional.empty())
                 .orElseThrow();
 
@@ -111,30 +112,30 @@ class ByHandTest {
 
     @Test
     void the_usable_rectangle_lies_along_a_marked_grain_and_inside_the_piece() {
-        Piece read = navy();
-        double side = new ByHand(scale)
+        ReadPiece read = navy();
+        double side = new Remeasurement(scale)
                 .direction(
                         read.outline().picture().get(0),
                         read.outline().picture().get(1));
-        Piece along = new ByHand(scale).along(read, Optional.of(side));
-        Piece slanting = new ByHand(scale).along(read, Optional.of(side + Math.PI / 4));
+        ReadPiece along = new Remeasurement(scale).along(read, Optional.of(side));
+        ReadPiece slanting = new Remeasurement(scale).along(read, Optional.of(side + Math.PI / 4));
 
         assertThat(along.usable().area())
                 .isCloseTo(read.usable().area(), within(read.usable().area() * 0.03));
         assertThat(slanting.usable().area()).isLessThan(0.75 * read.usable().area());
-        assertThat(new ByHand(scale).along(read, Optional.empty()).usable().area())
+        assertThat(new Remeasurement(scale).along(read, Optional.empty()).usable().area())
                 .isCloseTo(read.usable().area(), within(read.usable().area() * 0.02));
     }
 
     @Test
     void two_pieces_that_touch_are_parted_and_each_has_its_own_size_and_colour() {
-        Sorting sorting = Sorting.of(pieces, List.of());
+        PhotoSorting sorting = PhotoSorting.of(pieces, List.of());
         String key = String.valueOf(touching().number());
         assertThat(touching().doubts()).isNotEmpty();
         byte[] small = Photograph.of(photograph).small(1600);
         Point top = scale.inPicture(seam(0.0));
         Point low = scale.inPicture(seam(1.0));
-        Sorting now = new Hand(scale)
+        PhotoSorting now = new OutlineEdits(scale)
                 .split(
                         sorting,
                         key,
@@ -144,15 +145,15 @@ class ByHandTest {
                         List.of());
 
         assertThat(now.find(key)).isEmpty();
-        List<Sorted> halves = List.of(now.piece(key + "a"), now.piece(key + "b"));
-        assertThat(halves).allMatch(Sorted::isSure);
+        List<SortedPiece> halves = List.of(now.piece(key + "a"), now.piece(key + "b"));
+        assertThat(halves).allMatch(SortedPiece::isSure);
         assertThat(halves.get(0).group()).isNotEqualTo(halves.get(1).group());
         assertThat(halves).anyMatch(half -> isLike(half, WINE, 80, 130));
         assertThat(halves).anyMatch(half -> isLike(half, YELLOW, 80, 110));
-        assertThat(Sorting.isAmong(key, List.of(key + "a"))).isTrue();
-        assertThat(Sorting.isAmong(key + "b", List.of(key))).isTrue();
-        assertThat(Sorting.isAmong(key + "b", List.of(key + "a"))).isFalse();
-        assertThat(Sorting.isAmong("1", List.of("12"))).isFalse();
+        assertThat(PhotoSorting.isAmong(key, List.of(key + "a"))).isTrue();
+        assertThat(PhotoSorting.isAmong(key + "b", List.of(key))).isTrue();
+        assertThat(PhotoSorting.isAmong(key + "b", List.of(key + "a"))).isFalse();
+        assertThat(PhotoSorting.isAmong("1", List.of("12"))).isFalse();
     }
 
     /** Where the two pieces that touch meet, on the floor as the reader has it: between its two hollow corners. */
@@ -167,7 +168,7 @@ class ByHandTest {
         return upright ? new Point((x + x1) / 2, y0 + far * (y1 - y0)) : new Point(x + far * (x1 - x), (y0 + y1) / 2);
     }
 
-    private static boolean isLike(Sorted half, int colour, double width, double height) {
+    private static boolean isLike(SortedPiece half, int colour, double width, double height) {
         double across = Math.min(half.usable().width(), half.usable().height());
         double along = Math.max(half.usable().width(), half.usable().height());
         return half.look().colour().difference(Colour.of(colour).lab()) < 14
@@ -179,9 +180,9 @@ class ByHandTest {
 
     @Test
     void what_leaves_no_outline_is_refused_in_words() {
-        Sorting sorting = Sorting.of(pieces, List.of());
+        PhotoSorting sorting = PhotoSorting.of(pieces, List.of());
         String key = String.valueOf(navy().number());
-        Hand hand = new Hand(scale);
+        OutlineEdits hand = new OutlineEdits(scale);
         Point opposite = navy().outline().picture().get(2);
         Point beyond = beyondTheOtherSide(navy().outline().picture());
 
@@ -189,7 +190,7 @@ class ByHandTest {
         assertThatThrownBy(() -> hand.corner(sorting, key, 0, beyond))
                 .isInstanceOf(MeasureException.class)
                 .hasMessageContaining("three corners");
-        Sorting three = hand.cornerLess(sorting, key, 0);
+        PhotoSorting three = hand.cornerLess(sorting, key, 0);
         assertThat(three.piece(key).piece().outline().picture()).hasSize(3);
         assertThatThrownBy(() -> hand.cornerLess(three, key, 0)).isInstanceOf(MeasureException.class);
         assertThatThrownBy(() -> hand.split(
@@ -225,11 +226,11 @@ class ByHandTest {
 
     @Test
     void a_grain_is_said_by_its_length() {
-        Sorting sorting = Sorting.of(pieces, List.of());
+        PhotoSorting sorting = PhotoSorting.of(pieces, List.of());
         String key = String.valueOf(navy().number());
         List<Point> corners = navy().outline().picture();
         double first = navy().outline().sides().get(0).length().in(Unit.MILLIMETRE);
-        Sorted along = new Hand(scale)
+        SortedPiece along = new OutlineEdits(scale)
                 .grain(sorting, key, corners.get(0), corners.get(1))
                 .piece(key);
 

@@ -5,15 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.photo.Alike;
-import hearthcloth.photo.Doubt;
-import hearthcloth.photo.LargestRectangle;
-import hearthcloth.photo.Overlay;
+import hearthcloth.photo.FabricClusters;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.LargestRectangle;
+import hearthcloth.photo.ReadingOverlay;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.Piece;
-import hearthcloth.photo.Progress;
+import hearthcloth.photo.ReadPiece;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.geometry.Point;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -22,6 +22,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+
 
 /** One picture laid by hand, with everything in it that must be doubted and something that must not. */
 class DoubtTest {
@@ -49,7 +50,7 @@ class DoubtTest {
                         scrap(-420, -200, 170, 90, MUSTARD, 0),
                         scrap(250, -170, 120, 60, MUSTARD, 0)));
         photograph = Evaluation.jpeg(scene.photograph(), 0.8f);
-        read = (Reading.Read) PhotoReader.read(photograph, Sheet.A4, Progress.NONE);
+        read = (Reading.Read) PhotoReader.read(photograph, ReferenceSheet.A4, ReadingProgress.NONE);
     }
 
     @Test
@@ -78,7 +79,7 @@ class DoubtTest {
 
     @Test
     void a_plain_clear_piece_is_not_doubted_and_is_measured() {
-        Piece piece = at(-320, 200);
+        ReadPiece piece = at(-320, 200);
 
         assertThat(piece.doubts()).isEmpty();
         LargestRectangle.Box box = piece.usable();
@@ -89,11 +90,11 @@ class DoubtTest {
 
     @Test
     void pieces_of_one_fabric_are_grouped() {
-        Piece one = at(-320, 200);
-        Piece two = at(-320, 90);
-        Piece other = at(250, -170);
+        ReadPiece one = at(-320, 200);
+        ReadPiece two = at(-320, 90);
+        ReadPiece other = at(250, -170);
 
-        List<List<Piece>> groups = Alike.grouped(read.pieces());
+        List<List<ReadPiece>> groups = FabricClusters.grouped(read.pieces());
 
         assertThat(groups)
                 .anySatisfy(group -> assertThat(group).contains(one, two).doesNotContain(other));
@@ -102,7 +103,7 @@ class DoubtTest {
 
     @Test
     void a_corner_dragged_by_hand_is_measured_anew() {
-        Piece piece = at(-320, 200);
+        ReadPiece piece = at(-320, 200);
         List<Point> corners = new ArrayList<>(piece.outline().picture());
         Point inPicture = read.scale().inPicture(read.scale().onFloor(corners.get(0)));
         corners.set(0, inPicture);
@@ -113,7 +114,7 @@ class DoubtTest {
 
     @Test
     void the_overlay_shows_the_picture_with_words_below_for_every_doubt() {
-        BufferedImage overlay = Overlay.drawn(photograph, read, Ruler.EIGHTHS);
+        BufferedImage overlay = ReadingOverlay.drawn(photograph, read, Ruler.EIGHTHS);
         long doubts = read.pieces().stream().mapToLong(p -> p.doubts().size()).sum();
 
         assertThat(overlay.getWidth()).isLessThanOrEqualTo(1600);
@@ -122,7 +123,7 @@ class DoubtTest {
 
     @Test
     void without_its_sheet_nothing_is_measured() {
-        Reading reading = PhotoReader.read(photograph, Sheet.CARD, Progress.NONE);
+        Reading reading = PhotoReader.read(photograph, ReferenceSheet.CARD, ReadingProgress.NONE);
 
         assertThat(reading).isInstanceOf(Reading.Refused.class);
         assertThat(((Reading.Refused) reading).reason()).contains("card").contains("take the picture");
@@ -134,8 +135,8 @@ class DoubtTest {
 
         Reading reading = PhotoReader.read(
                 Evaluation.jpeg(mat.photograph(), 0.8f),
-                Sheet.of(new Size(Length.mm(150), Length.mm(225))),
-                Progress.NONE);
+                ReferenceSheet.of(new Size(Length.mm(150), Length.mm(225))),
+                ReadingProgress.NONE);
 
         assertThat(reading).isInstanceOf(Reading.Read.class);
         List<Verdict.SideCheck> sides = new Verdict(mat, (Reading.Read) reading, "mat").sides;
@@ -146,7 +147,7 @@ class DoubtTest {
     void a_card_is_told_from_scraps_by_its_rounded_corners() throws IOException {
         Scene scene = Scenes.drawn(3003, new Scenes.Wish(Floor.Kind.PLAIN, 15, 2.1, 8, Scenes.CARD));
 
-        Reading reading = PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), Sheet.CARD, Progress.NONE);
+        Reading reading = PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), ReferenceSheet.CARD, ReadingProgress.NONE);
 
         assertThat(reading).isInstanceOf(Reading.Read.class);
         assertThat(new Verdict(scene, (Reading.Read) reading, "card").missed).isEmpty();
@@ -185,11 +186,11 @@ class DoubtTest {
                 sheet);
     }
 
-    private static Piece at(double x, double y) {
+    private static ReadPiece at(double x, double y) {
         return read.pieces().stream().filter(p -> holds(p, x, y)).findFirst().orElseThrow();
     }
 
-    private static boolean holds(Piece piece, double x, double y) {
+    private static boolean holds(ReadPiece piece, double x, double y) {
         double[] p = scene.camera.pictureAt(x, y);
         Point middle = new Point(p[0], p[1]);
         double[] distances = piece.outline().picture().stream()
@@ -207,7 +208,7 @@ class DoubtTest {
         return path.contains(p[0], p[1]);
     }
 
-    private static List<Doubt.Kind> kinds(Piece piece) {
+    private static List<Doubt.Kind> kinds(ReadPiece piece) {
         return piece.doubts().stream()
                 .map(Doubt::kind)
                 .sorted(Comparator.naturalOrder())

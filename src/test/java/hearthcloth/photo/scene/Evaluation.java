@@ -1,11 +1,11 @@
 package hearthcloth.photo.scene;
 
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.Overlay;
+import hearthcloth.photo.ReadingOverlay;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.Progress;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -19,6 +19,7 @@ import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
+
 
 /**
  * Reads many drawn photographs and prints how near the truth the readings came. Run by hand, not as a test:
@@ -51,12 +52,12 @@ final class Evaluation {
         boolean card = args.length > 4 && args[4].equals("card");
         Floor.Kind floor = FLOORS.get((int) (seed % 3));
         Scenes.Format format = card ? Scenes.CARD : a4 ? Scenes.A4 : Scenes.LETTER;
-        Sheet sheet = card ? Sheet.CARD : a4 ? Sheet.A4 : Sheet.LETTER;
+        ReferenceSheet sheet = card ? ReferenceSheet.CARD : a4 ? ReferenceSheet.A4 : ReferenceSheet.LETTER;
         int pieces = 12 + (int) (seed % 5) * 6;
         Scene scene = Scenes.drawn(seed, new Scenes.Wish(floor, tilt, Double.parseDouble(args[2]), pieces, format));
         byte[] photograph = photograph(scene, seed + "-" + args[2] + (card ? "-card" : ""));
         long start = System.nanoTime();
-        Reading reading = PhotoReader.read(photograph, sheet, Progress.NONE);
+        Reading reading = PhotoReader.read(photograph, sheet, ReadingProgress.NONE);
         double seconds = (System.nanoTime() - start) / 1e9;
         String name = "seed " + seed + " " + floor + " " + tilt;
         if (!(reading instanceof Reading.Read read)) {
@@ -66,7 +67,7 @@ final class Evaluation {
         Verdict verdict = new Verdict(scene, read, name);
         tell(name, verdict, seconds);
         if (args.length > 3) {
-            Files.write(Path.of(args[3], seed + ".png"), Overlay.png(photograph, read, Ruler.MILLIMETRES));
+            Files.write(Path.of(args[3], seed + ".png"), ReadingOverlay.png(photograph, read, Ruler.MILLIMETRES));
         }
         return Optional.of(verdict);
     }

@@ -2,11 +2,11 @@ package hearthcloth.photo.scene;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.photo.Doubt;
+import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.Progress;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
 
 /** White paper on a crumpled bedsheet, from which it differs less than the folds do from each other; and a mat on a table. */
 class FaintSheetTest {
@@ -124,7 +125,7 @@ class FaintSheetTest {
     }
 
     private static Reading reading(Scene scene) throws IOException {
-        return PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), Sheet.A4, Progress.NONE);
+        return PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), ReferenceSheet.A4, ReadingProgress.NONE);
     }
 
     private static Camera camera(double tilt) {

@@ -3,15 +3,16 @@ package hearthcloth.photo.scene;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.Progress;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
 
 /** Grounds of more than one colour: a figured rug, a mat and the table beyond it, a floor half in hard shade. */
 class GroundsTest {
@@ -43,7 +44,7 @@ class GroundsTest {
 
     private static Verdict read(Scene scene) throws IOException {
         byte[] jpeg = Evaluation.jpeg(scene.photograph(), 0.7f);
-        Reading reading = PhotoReader.read(new ByteArrayInputStream(jpeg), Sheet.A4, Progress.NONE);
+        Reading reading = PhotoReader.read(new ByteArrayInputStream(jpeg), ReferenceSheet.A4, ReadingProgress.NONE);
         assertThat(reading).isInstanceOf(Reading.Read.class);
         return new Verdict(scene, (Reading.Read) reading, "drawn");
     }

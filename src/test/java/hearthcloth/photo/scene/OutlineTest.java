@@ -4,19 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.measure.Unit;
-import hearthcloth.photo.KeptScale;
-import hearthcloth.photo.LargestRectangle;
+import hearthcloth.photo.scale.KeptScale;
+import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.Piece;
-import hearthcloth.photo.Progress;
+import hearthcloth.photo.ReadPiece;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Scale;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.scene.Photographs.Known;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+
 
 /** Outlines that once went wrong: a corner cut off, neighbours close together, stripes that end a cloth. */
 class OutlineTest {
@@ -40,8 +41,8 @@ class OutlineTest {
             NAVY,
             NAVY);
 
-    private static List<Piece> pieces = List.of();
-    private static Scale scale = new KeptScale(1, 1, 1, 1, List.of(), 0, List.of()).scale();
+    private static List<ReadPiece> pieces = List.of();
+    private static FloorScale scale = new KeptScale(1, 1, 1, 1, List.of(), 0, List.of()).scale();
 
     @BeforeAll
     static void read() {
@@ -55,13 +56,13 @@ class OutlineTest {
                 740,
                 1800,
                 6);
-        Reading.Read read = (Reading.Read) PhotoReader.read(photograph, Sheet.A4, Progress.NONE);
+        Reading.Read read = (Reading.Read) PhotoReader.read(photograph, ReferenceSheet.A4, ReadingProgress.NONE);
         pieces = read.pieces();
         scale = read.scale();
     }
 
     /** By its place on the floor from the sheet's middle, whichever way up the reader takes the sheet. */
-    private static Piece at(double x, double y) {
+    private static ReadPiece at(double x, double y) {
         return pieces.stream()
                 .filter(piece -> {
                     Point middle = middle(piece);
@@ -72,7 +73,7 @@ class OutlineTest {
                         + pieces.stream().map(OutlineTest::middle).toList()));
     }
 
-    private static Point middle(Piece piece) {
+    private static Point middle(ReadPiece piece) {
         List<Point> sheet = scale.sheetInPicture().stream().map(scale::onFloor).toList();
         double x = sheet.stream().mapToDouble(Point::x).average().orElse(0);
         double y = sheet.stream().mapToDouble(Point::y).average().orElse(0);
@@ -82,7 +83,7 @@ class OutlineTest {
                 floor.stream().mapToDouble(Point::y).average().orElse(0) - y);
     }
 
-    private static List<Double> sides(Piece piece) {
+    private static List<Double> sides(ReadPiece piece) {
         return piece.outline().sides().stream()
                 .map(side -> side.length().in(Unit.MILLIMETRE))
                 .sorted()
@@ -98,7 +99,7 @@ class OutlineTest {
 
     @Test
     void a_corner_cut_off_stays_cut_off_and_out_of_the_usable_rectangle() {
-        Piece piece = at(-240, 0);
+        ReadPiece piece = at(-240, 0);
 
         isClose(sides(piece), 30 * Math.sqrt(2), 60, 90, 90, 120);
         LargestRectangle.Box best = LargestRectangle.inside(DOG_EARED.corners().stream()

@@ -3,14 +3,15 @@ package hearthcloth.photo.scene;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.Progress;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
 
 /** A small part of {@link Evaluation}, to notice when reading gets worse. */
 class ReadingTest {
@@ -20,9 +21,9 @@ class ReadingTest {
     void drawn_photographs_are_read_as_they_were_drawn(long seed, Floor.Kind floor, double tilt) throws IOException {
         Scene scene = Scenes.drawn(seed, new Scenes.Wish(floor, tilt, 2.1, 9, Scenes.A4));
         List<Double> heard = new ArrayList<>();
-        Progress progress = (share, what) -> heard.add(share);
+        ReadingProgress progress = (share, what) -> heard.add(share);
 
-        Reading reading = PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.6f), Sheet.A4, progress);
+        Reading reading = PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.6f), ReferenceSheet.A4, progress);
 
         assertThat(reading).isInstanceOf(Reading.Read.class);
         Verdict verdict = new Verdict(scene, (Reading.Read) reading, "seed " + seed);

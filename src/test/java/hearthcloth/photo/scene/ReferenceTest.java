@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.photo.Doubt;
+import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.Progress;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.geometry.Point;
 import java.io.IOException;
 import java.util.List;
@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
 
 /** All sizes hang on the sheet: what is like it is never taken for it in silence. */
 class ReferenceTest {
@@ -34,7 +35,7 @@ class ReferenceTest {
         Scrap card = new Scrap(Scenes.card(new double[] {-60, 20}, 0.7), weave(BLUE), 0, true);
 
         Reading.Read read = read(
-                Sheet.CARD,
+                ReferenceSheet.CARD,
                 12,
                 450,
                 card,
@@ -47,13 +48,13 @@ class ReferenceTest {
 
     @Test
     void scraps_of_a_cards_proportions_are_no_card() throws IOException {
-        assertThat(refusal(Sheet.CARD, 12, 450, box(90, 60, 68, 43, 0.2, OLIVE), box(60, -70, 85.6, 53.98, 1.1, NAVY)))
+        assertThat(refusal(ReferenceSheet.CARD, 12, 450, box(90, 60, 68, 43, 0.2, OLIVE), box(60, -70, 85.6, 53.98, 1.1, NAVY)))
                 .contains("No card was found");
     }
 
     @Test
     void white_cloth_of_the_sheets_very_proportions_is_a_rival() throws IOException {
-        assertThat(refusal(Sheet.A4, 12, 900, A4, PATCH, box(190, 60, 180, 254.6, -0.3, COTTON)))
+        assertThat(refusal(ReferenceSheet.A4, 12, 900, A4, PATCH, box(190, 60, 180, 254.6, -0.3, COTTON)))
                 .contains("Two things")
                 .contains("A4")
                 .contains("out of the picture");
@@ -61,15 +62,15 @@ class ReferenceTest {
 
     @Test
     void white_cloth_of_nearly_the_sheets_proportions_does_not_take_its_place() throws IOException {
-        Reading.Read larger = read(Sheet.A4, 12, 900, A4, PATCH, box(190, 60, 230, 311, -0.3, PAPER));
-        Reading.Read smaller = read(Sheet.A4, 12, 900, A4, PATCH, box(190, 60, 186, 271, -0.3, PAPER));
+        Reading.Read larger = read(ReferenceSheet.A4, 12, 900, A4, PATCH, box(190, 60, 230, 311, -0.3, PAPER));
+        Reading.Read smaller = read(ReferenceSheet.A4, 12, 900, A4, PATCH, box(190, 60, 186, 271, -0.3, PAPER));
 
         assertThat(Stream.of(larger, smaller)).allMatch(read -> isAt(read, camera(12, 900), -90, -20));
     }
 
     @Test
     void two_sheets_of_one_size_are_no_rivals() throws IOException {
-        Reading.Read read = read(Sheet.A4, 12, 900, A4, PATCH, box(190, 60, 210, 297, -0.3, PAPER));
+        Reading.Read read = read(ReferenceSheet.A4, 12, 900, A4, PATCH, box(190, 60, 210, 297, -0.3, PAPER));
 
         assertThat(read.pieces()).hasSize(2).allMatch(piece -> piece.doubts().isEmpty());
     }
@@ -79,15 +80,15 @@ class ReferenceTest {
     void a_sheet_of_the_other_kind_is_named(double tilt) throws IOException {
         Scrap letter = box(-90, -20, 215.9, 279.4, 0.2, PAPER);
 
-        assertThat(refusal(Sheet.LETTER, tilt, 900, A4, PATCH))
+        assertThat(refusal(ReferenceSheet.LETTER, tilt, 900, A4, PATCH))
                 .contains("looks like A4")
                 .contains("Say A4");
-        assertThat(refusal(Sheet.A4, tilt, 900, letter, PATCH)).contains("looks like Letter");
+        assertThat(refusal(ReferenceSheet.A4, tilt, 900, letter, PATCH)).contains("looks like Letter");
     }
 
     @Test
     void a_sheet_of_which_a_strip_is_covered_makes_every_piece_doubtful() throws IOException {
-        Reading.Read read = read(Sheet.A4, 5, 900, box(-90, -20, 210, 287, 0.2, PAPER), PATCH);
+        Reading.Read read = read(ReferenceSheet.A4, 5, 900, box(-90, -20, 210, 287, 0.2, PAPER), PATCH);
 
         assertThat(read.pieces())
                 .hasSize(1)
@@ -102,13 +103,13 @@ class ReferenceTest {
 
     @Test
     void a_sheet_of_which_more_is_covered_is_refused() throws IOException {
-        assertThat(refusal(Sheet.A4, 5, 900, box(-90, -20, 210, 240, 0.2, PAPER), PATCH))
+        assertThat(refusal(ReferenceSheet.A4, 5, 900, box(-90, -20, 210, 240, 0.2, PAPER), PATCH))
                 .contains("No A4 was found");
     }
 
     @Test
     void a_mat_and_cloth_of_its_proportions_are_not_told_apart() throws IOException {
-        Sheet mat = Sheet.of(new Size(Length.mm(300), Length.mm(220)));
+        ReferenceSheet mat = ReferenceSheet.of(new Size(Length.mm(300), Length.mm(220)));
 
         assertThat(refusal(mat, 8, 900, box(-90, -20, 300, 220, 0.2, OLIVE), box(230, 80, 210, 154, -0.3, NAVY)))
                 .contains("Two things");
@@ -116,30 +117,30 @@ class ReferenceTest {
 
     @Test
     void a_scrap_is_no_mat_that_only_a_camera_high_above_could_see_so_small() throws IOException {
-        Sheet mat = Sheet.of(new Size(Length.mm(450), Length.mm(300)));
+        ReferenceSheet mat = ReferenceSheet.of(new Size(Length.mm(450), Length.mm(300)));
 
         assertThat(refusal(mat, 8, 900, box(-90, -20, 90, 60, 0.2, OLIVE), box(260, -190, 90, 90, 0.3, NAVY)))
                 .contains("No rectangle was found");
     }
 
-    private static Reading.Read read(Sheet sheet, double tilt, double across, Scrap... scraps) throws IOException {
+    private static Reading.Read read(ReferenceSheet sheet, double tilt, double across, Scrap... scraps) throws IOException {
         Reading reading = reading(sheet, tilt, across, scraps);
         assertThat(reading).isInstanceOf(Reading.Read.class);
         return (Reading.Read) reading;
     }
 
-    private static String refusal(Sheet sheet, double tilt, double across, Scrap... scraps) throws IOException {
+    private static String refusal(ReferenceSheet sheet, double tilt, double across, Scrap... scraps) throws IOException {
         Reading reading = reading(sheet, tilt, across, scraps);
         assertThat(reading).isInstanceOf(Reading.Refused.class);
         return ((Reading.Refused) reading).reason();
     }
 
-    private static Reading reading(Sheet sheet, double tilt, double across, Scrap... scraps) throws IOException {
+    private static Reading reading(ReferenceSheet sheet, double tilt, double across, Scrap... scraps) throws IOException {
         Camera camera = camera(tilt, across);
         Floor floor = new Floor(Floor.Kind.PLAIN, Paint.srgb(0x9c8f7d), 3);
         Light light = new Light(0.0001, 0, List.of(), 0.2, 0.2);
         Scene scene = new Scene(floor, List.of(scraps), light, camera, 2, 11);
-        return PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), sheet, Progress.NONE);
+        return PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), sheet, ReadingProgress.NONE);
     }
 
     private static Camera camera(double tilt, double across) {

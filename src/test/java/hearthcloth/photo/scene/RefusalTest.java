@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.Progress;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.Sheet;
+import hearthcloth.photo.plane.ReferenceSheet;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -18,6 +18,7 @@ import java.util.Arrays;
 import java.util.zip.CRC32;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
+
 
 class RefusalTest {
 
@@ -83,7 +84,7 @@ class RefusalTest {
         }
 
         Reading reading = PhotoReader.read(
-                new ByteArrayInputStream(exif(Evaluation.jpeg(lying, 0.8f), 6)), Sheet.A4, Progress.NONE);
+                new ByteArrayInputStream(exif(Evaluation.jpeg(lying, 0.8f), 6)), ReferenceSheet.A4, ReadingProgress.NONE);
 
         assertThat(reading).isInstanceOf(Reading.Read.class);
         Reading.Read read = (Reading.Read) reading;
@@ -93,15 +94,15 @@ class RefusalTest {
 
     @Test
     void sheets_are_named_or_measured() {
-        assertThat(Sheet.parse("A4")).isEqualTo(Sheet.A4);
-        assertThat(Sheet.parse("letter").size().height()).isEqualTo(Length.inches(11));
-        assertThat(Sheet.parse("12 x 18 in").size().width()).isEqualTo(Length.inches(12));
-        Assertions.assertThatThrownBy(() -> Sheet.parse("1 cm")).isInstanceOf(MeasureException.class);
+        assertThat(ReferenceSheet.parse("A4")).isEqualTo(ReferenceSheet.A4);
+        assertThat(ReferenceSheet.parse("letter").size().height()).isEqualTo(Length.inches(11));
+        assertThat(ReferenceSheet.parse("12 x 18 in").size().width()).isEqualTo(Length.inches(12));
+        Assertions.assertThatThrownBy(() -> ReferenceSheet.parse("1 cm")).isInstanceOf(MeasureException.class);
     }
 
     private static String reason(byte[] bytes) {
         try {
-            Reading reading = PhotoReader.read(new ByteArrayInputStream(bytes), Sheet.A4, Progress.NONE);
+            Reading reading = PhotoReader.read(new ByteArrayInputStream(bytes), ReferenceSheet.A4, ReadingProgress.NONE);
             assertThat(reading).isInstanceOf(Reading.Refused.class);
             return ((Reading.Refused) reading).reason();
         } catch (IOException e) {

@@ -1,9 +1,9 @@
 package hearthcloth.photo.scene;
 
 import hearthcloth.measure.Unit;
-import hearthcloth.photo.LargestRectangle;
-import hearthcloth.photo.Measured;
-import hearthcloth.photo.Piece;
+import hearthcloth.photo.plane.LargestRectangle;
+import hearthcloth.photo.plane.MeasuredLength;
+import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
 import hearthcloth.geometry.Point;
 import java.awt.geom.Area;
@@ -11,6 +11,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.util.ArrayList;
 import java.util.List;
+
 
 /** Holds one reading against the truth of the scene it was drawn from. */
 final class Verdict {
@@ -46,24 +47,24 @@ final class Verdict {
 
     Verdict(Scene scene, Reading.Read read, String name) {
         this.scene = scene;
-        List<Piece> free = new ArrayList<>(read.pieces());
+        List<ReadPiece> free = new ArrayList<>(read.pieces());
         for (int i = 0; i < scene.scraps.size(); i++) {
             Scrap scrap = scene.scraps.get(i);
             if (!scrap.isSheet()) {
                 judge(scrap, free, read, name + "#" + i);
             }
         }
-        for (Piece piece : free) {
+        for (ReadPiece piece : free) {
             invented.add(name + " piece " + piece.number() + (piece.doubts().isEmpty() ? "" : " doubted"));
         }
     }
 
-    private void judge(Scrap scrap, List<Piece> free, Reading.Read read, String where) {
+    private void judge(Scrap scrap, List<ReadPiece> free, Reading.Read read, String where) {
         boolean seen = scene.contrast(scrap) >= 10;
         List<Point> corners = seen(scrap);
-        Piece best = null;
+        ReadPiece best = null;
         double most = 0.5;
-        for (Piece piece : free) {
+        for (ReadPiece piece : free) {
             double share = overlap(corners, piece.outline().picture());
             if (share > most) {
                 most = share;
@@ -97,7 +98,7 @@ final class Verdict {
         return out;
     }
 
-    private void sides(Scrap scrap, List<Point> corners, Piece piece, String where) {
+    private void sides(Scrap scrap, List<Point> corners, ReadPiece piece, String where) {
         List<Point> read = piece.outline().picture();
         int n = read.size();
         for (int i = 0; i < corners.size(); i++) {
@@ -111,7 +112,7 @@ final class Verdict {
                 lostSides++;
                 continue;
             }
-            Measured side = piece.outline().sides().get(b == (a + 1) % n ? a : b);
+            MeasuredLength side = piece.outline().sides().get(b == (a + 1) % n ? a : b);
             sides.add(new SideCheck(
                     scrap.side(i),
                     side.length().in(Unit.MILLIMETRE),
@@ -130,7 +131,7 @@ final class Verdict {
         return best;
     }
 
-    private void use(Scrap scrap, Piece piece, Reading.Read read, String where) {
+    private void use(Scrap scrap, ReadPiece piece, Reading.Read read, String where) {
         List<Point> truth =
                 scrap.corners().stream().map(c -> new Point(c[0], c[1])).toList();
         LargestRectangle.Box box = piece.usable();

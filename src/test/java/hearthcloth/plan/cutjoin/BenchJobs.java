@@ -12,13 +12,20 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
 
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.FabricSets;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
+import hearthcloth.cutstock.job.StockPiece;
+
 /** Reads the two kinds of benchmark file as jobs. */
-final class BenchJobs {
+public final class BenchJobs {
 
     private BenchJobs() {}
 
     /** The lines of a resource without comments. */
-    static List<String> lines(String resource) {
+    public static List<String> lines(String resource) {
         try (InputStream in = Objects.requireNonNull(BenchJobs.class.getResourceAsStream(resource), resource);
                 BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
             return reader.lines()
@@ -35,21 +42,21 @@ final class BenchJobs {
     }
 
     /** Strips that have the bars' width. */
-    static Job join(List<String> lines) {
+    static CutJoinJob join(List<String> lines) {
         long[] head = numbers(lines.get(0));
         long[] bars = numbers(lines.get(1));
         long[] strips = numbers(lines.get(2));
         List<StockPiece> stock = IntStream.range(0, strips.length)
                 .mapToObj(i -> new StockPiece(i, head[4], strips[i], 0, true))
                 .toList();
-        List<Bar> wanted = IntStream.range(0, bars.length)
+        List<JobBar> wanted = IntStream.range(0, bars.length)
                 .mapToObj(i -> bar(i, head[4], bars[i], 0, head[3]))
                 .toList();
-        return new Job(stock, List.of(), wanted, List.of(), head[2], 0, head[3]);
+        return new CutJoinJob(stock, List.of(), wanted, List.of(), head[2], 0, head[3]);
     }
 
     /** Rectangles of several colours, one square, bars of one width. */
-    static Job cutAndJoin(List<String> lines) {
+    public static CutJoinJob cutAndJoin(List<String> lines) {
         long[] head = numbers(lines.get(0));
         int stockCount = Integer.parseInt(lines.get(1));
         List<StockPiece> stock = new ArrayList<>();
@@ -57,22 +64,22 @@ final class BenchJobs {
             long[] row = numbers(lines.get(2 + i));
             stock.add(new StockPiece(i, row[0], row[1], (int) row[2], false));
         }
-        List<Block> blocks = new ArrayList<>();
-        List<Bar> bars = new ArrayList<>();
+        List<JobBlock> blocks = new ArrayList<>();
+        List<JobBar> bars = new ArrayList<>();
         int lastColour = stock.stream().mapToInt(StockPiece::fabric).max().orElse(0);
         for (String line : lines.subList(3 + stockCount, lines.size())) {
             long[] row = numbers(line);
             int id = blocks.size() + bars.size();
             if (row[0] == row[1] && row[2] == lastColour && blocks.isEmpty()) {
-                blocks.add(new Block(id, row[0], row[1], Fabrics.of((int) row[2]), true));
+                blocks.add(new JobBlock(id, row[0], row[1], FabricSets.of((int) row[2]), true));
             } else {
                 bars.add(bar(id, head[0], row[0], (int) row[2], head[2]));
             }
         }
-        return new Job(stock, blocks, bars, List.of(), head[1], 0, head[2]);
+        return new CutJoinJob(stock, blocks, bars, List.of(), head[1], 0, head[2]);
     }
 
-    private static Bar bar(int id, long width, long length, int fabric, long least) {
-        return new Bar(id, width, length, Fabrics.of(fabric), false, Integer.MAX_VALUE - 1, least, Turn.ANY, List.of());
+    private static JobBar bar(int id, long width, long length, int fabric, long least) {
+        return new JobBar(id, width, length, FabricSets.of(fabric), false, Integer.MAX_VALUE - 1, least, BarTurn.ANY, List.of());
     }
 }

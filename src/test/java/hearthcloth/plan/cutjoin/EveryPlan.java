@@ -5,6 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
+import hearthcloth.cutstock.job.StockPiece;
+
 /**
  * The best that any plan of a tiny job can do, by trying everything: every way of dividing bars into parts, every piece
  * and direction for each part, every straight cut at every whole number. Shares no code with the search. Places of
@@ -14,7 +20,7 @@ final class EveryPlan {
 
     private record Slab(long width, long height) {}
 
-    private final Job job;
+    private final CutJoinJob job;
     private final List<List<Slab>> held = new ArrayList<>();
     private final Map<String, Double> known = new HashMap<>();
     private int joins = Integer.MAX_VALUE;
@@ -24,12 +30,12 @@ final class EveryPlan {
     /** The best of each, not always of one plan; joins are the largest int where no plan exists. */
     record Optimum(int joins, double touched, double lost) {}
 
-    private EveryPlan(Job job) {
+    private EveryPlan(CutJoinJob job) {
         this.job = job;
         job.stock().forEach(piece -> held.add(new ArrayList<>()));
     }
 
-    static Optimum of(Job job) {
+    static Optimum of(CutJoinJob job) {
         EveryPlan all = new EveryPlan(job);
         all.block(0, 0);
         return new Optimum(all.joins, all.touched, all.lost);
@@ -40,7 +46,7 @@ final class EveryPlan {
             bar(0, joined);
             return;
         }
-        Block block = job.blocks().get(index);
+        JobBlock block = job.blocks().get(index);
         for (int p = 0; p < held.size(); p++) {
             StockPiece piece = job.stock().get(p);
             if (block.fabrics().has(piece.fabric())) {
@@ -57,7 +63,7 @@ final class EveryPlan {
             judge(joined);
             return;
         }
-        Bar bar = job.bars().get(index);
+        JobBar bar = job.bars().get(index);
         for (int parts = 1; parts <= bar.mostJoins() + 1; parts++) {
             int more = parts - 1;
             long whole = bar.length() + job.joinLoss() * more;
@@ -66,7 +72,7 @@ final class EveryPlan {
     }
 
     /** Parts of one bar from the shortest up; their order does not matter here. */
-    private void part(Bar bar, long rest, int parts, long shortest, Runnable then) {
+    private void part(JobBar bar, long rest, int parts, long shortest, Runnable then) {
         if (parts == 0) {
             then.run();
             return;
@@ -78,10 +84,10 @@ final class EveryPlan {
                 if (bar.fabrics().has(piece.fabric())) {
                     Runnable next = () -> part(bar, rest - own, parts - 1, own, then);
                     boolean nap = piece.lengthwiseOnly();
-                    if (bar.turn() != Turn.ACROSS && !(bar.turn() == Turn.NAP_ACROSS && nap)) {
+                    if (bar.turn() != BarTurn.ACROSS && !(bar.turn() == BarTurn.NAP_ACROSS && nap)) {
                         lay(p, bar.width(), own, next);
                     }
-                    if (bar.turn() != Turn.ALONG && !(bar.turn() == Turn.NAP && nap)) {
+                    if (bar.turn() != BarTurn.ALONG && !(bar.turn() == BarTurn.NAP && nap)) {
                         lay(p, own, bar.width(), next);
                     }
                 }

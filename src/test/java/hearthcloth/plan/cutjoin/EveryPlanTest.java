@@ -2,11 +2,23 @@ package hearthcloth.plan.cutjoin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.search.Budget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+
+import hearthcloth.cutstock.bound.CutBounds;
+import hearthcloth.cutstock.cutjoin.CutAndJoin;
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.job.CutJoinBounds;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.CutOutcome;
+import hearthcloth.cutstock.job.CutPlan;
+import hearthcloth.cutstock.job.FabricSets;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
+import hearthcloth.cutstock.job.StockPiece;
 
 /** Tiny jobs against the best of every plan there is. */
 class EveryPlanTest {
@@ -19,21 +31,21 @@ class EveryPlanTest {
         int provesLoss = 0;
         int moreJoins = 0;
         for (int seed = 0; seed < CASES; seed++) {
-            Job job = tiny(seed);
+            CutJoinJob job = tiny(seed);
             EveryPlan.Optimum best = EveryPlan.of(job);
-            Outcome outcome = new CutAndJoin(job).search(Budget.steps(2_000), 1, better -> {});
+            CutOutcome outcome = new CutAndJoin(job).search(Budget.steps(2_000), 1, better -> {});
             if (best.joins() == Integer.MAX_VALUE) {
-                assertThat(outcome).as("job %d", seed).isNotInstanceOf(Outcome.Found.class);
+                assertThat(outcome).as("job %d", seed).isNotInstanceOf(CutOutcome.Found.class);
                 continue;
             }
             possible++;
-            Bounds bounds = new CutBounds(job).bounds();
+            CutJoinBounds bounds = new CutBounds(job).bounds();
             assertThat(bounds.joins()).as("job %d", seed).isLessThanOrEqualTo(best.joins());
             assertThat(bounds.touchedArea()).as("job %d", seed).isLessThanOrEqualTo(best.touched() + 1e-6);
             assertThat(bounds.lostArea()).as("job %d", seed).isLessThanOrEqualTo(best.lost() + 1e-6);
             provesLoss += bounds.lostArea() > 0 ? 1 : 0;
-            assertThat(outcome).as("job %d", seed).isInstanceOf(Outcome.Found.class);
-            CutPlan plan = ((Outcome.Found) outcome).plan();
+            assertThat(outcome).as("job %d", seed).isInstanceOf(CutOutcome.Found.class);
+            CutPlan plan = ((CutOutcome.Found) outcome).plan();
             assertThat(PlanOracle.faults(job, plan)).as("job %d", seed).isEmpty();
             moreJoins += plan.figures().joins() > best.joins() ? 1 : 0;
         }
@@ -42,7 +54,7 @@ class EveryPlanTest {
         assertThat(moreJoins).isLessThanOrEqualTo(possible / 50);
     }
 
-    private static Job tiny(long seed) {
+    private static CutJoinJob tiny(long seed) {
         SplittableRandom chance = new SplittableRandom(seed);
         boolean narrow = chance.nextInt(3) == 0;
         List<StockPiece> stock = new ArrayList<>();
@@ -50,22 +62,22 @@ class EveryPlanTest {
             long width = narrow ? 3 : 2 + chance.nextInt(6);
             stock.add(new StockPiece(i, width, 4 + chance.nextInt(6), chance.nextInt(2), chance.nextInt(3) == 0));
         }
-        List<Block> blocks = chance.nextInt(2) == 0 || narrow
+        List<JobBlock> blocks = chance.nextInt(2) == 0 || narrow
                 ? List.of()
-                : List.of(new Block(9, 2 + chance.nextInt(3), 2 + chance.nextInt(3), some(chance), true));
-        List<Bar> bars = new ArrayList<>();
+                : List.of(new JobBlock(9, 2 + chance.nextInt(3), 2 + chance.nextInt(3), some(chance), true));
+        List<JobBar> bars = new ArrayList<>();
         for (int i = 0, count = 2 + chance.nextInt(2); i < count; i++) {
             long width = narrow ? 2 : 1 + chance.nextInt(3);
-            Turn turn = List.of(Turn.values()).get(chance.nextInt(Turn.values().length));
+            BarTurn turn = List.of(BarTurn.values()).get(chance.nextInt(BarTurn.values().length));
             int joins = i < 2 ? chance.nextInt(2) : 0;
             long length = (narrow ? 4L : 3L) + chance.nextInt(6);
             long least = narrow ? 4 : 2;
-            bars.add(new Bar(20 + i, width, length, some(chance), false, joins, least, turn, List.of()));
+            bars.add(new JobBar(20 + i, width, length, some(chance), false, joins, least, turn, List.of()));
         }
-        return new Job(stock, blocks, bars, List.of(), 1, 0, 3);
+        return new CutJoinJob(stock, blocks, bars, List.of(), 1, 0, 3);
     }
 
-    private static Fabrics some(SplittableRandom chance) {
-        return chance.nextInt(3) == 0 ? Fabrics.of(0, 1) : Fabrics.of(chance.nextInt(2));
+    private static FabricSets some(SplittableRandom chance) {
+        return chance.nextInt(3) == 0 ? FabricSets.of(0, 1) : FabricSets.of(chance.nextInt(2));
     }
 }

@@ -2,9 +2,14 @@ package hearthcloth.plan.cutjoin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.search.Budget;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import hearthcloth.cutstock.cutjoin.CutAndJoin;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.CutOutcome;
+import hearthcloth.cutstock.job.CutPlan;
 
 /** Instances whose fewest joins an exact solver or their construction has proved. */
 class KnownAnswersTest {
@@ -23,7 +28,7 @@ class KnownAnswersTest {
         "join048, 6"
     })
     void strips_of_the_bars_width_are_joined_with_the_fewest_joins(String name, int joins) {
-        Job job = BenchJobs.join(BenchJobs.lines("/bench/" + name + ".txt"));
+        CutJoinJob job = BenchJobs.join(BenchJobs.lines("/bench/" + name + ".txt"));
 
         CutPlan plan = plan(job);
 
@@ -34,7 +39,7 @@ class KnownAnswersTest {
     @ParameterizedTest
     @CsvSource({"join050, 7", "join059, 4"})
     void open_cases_are_no_worse_than_the_best_known(String name, int joins) {
-        Job job = BenchJobs.join(BenchJobs.lines("/bench/" + name + ".txt"));
+        CutJoinJob job = BenchJobs.join(BenchJobs.lines("/bench/" + name + ".txt"));
 
         CutPlan plan = plan(job);
 
@@ -51,11 +56,11 @@ class KnownAnswersTest {
         "planted15, 23, 961800"
     })
     void certified_joins_and_area_are_reached_and_proved(String name, int joins, double area) {
-        Job job = BenchJobs.cutAndJoin(BenchJobs.lines("/bench/" + name + ".txt"));
+        CutJoinJob job = BenchJobs.cutAndJoin(BenchJobs.lines("/bench/" + name + ".txt"));
 
-        Outcome outcome = new CutAndJoin(job).search(Budget.steps(STEPS), 1, better -> {});
+        CutOutcome outcome = new CutAndJoin(job).search(Budget.steps(STEPS), 1, better -> {});
 
-        assertThat(outcome).isInstanceOfSatisfying(Outcome.Found.class, found -> {
+        assertThat(outcome).isInstanceOfSatisfying(CutOutcome.Found.class, found -> {
             assertThat(PlanOracle.faults(job, found.plan())).isEmpty();
             assertThat(found.plan().figures().joins()).isEqualTo(joins);
             assertThat(found.plan().figures().usedArea()).isEqualTo(area);
@@ -64,7 +69,7 @@ class KnownAnswersTest {
         });
     }
 
-    private static CutPlan plan(Job job) {
-        return ((Outcome.Found) new CutAndJoin(job).search(Budget.steps(STEPS), 1, better -> {})).plan();
+    private static CutPlan plan(CutJoinJob job) {
+        return ((CutOutcome.Found) new CutAndJoin(job).search(Budget.steps(STEPS), 1, better -> {})).plan();
     }
 }

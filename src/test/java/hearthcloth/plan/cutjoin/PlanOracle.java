@@ -5,17 +5,28 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+import hearthcloth.cutstock.job.CutFigures;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.CutPiece;
+import hearthcloth.cutstock.job.CutPlan;
+import hearthcloth.cutstock.job.Cutting;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
+import hearthcloth.cutstock.job.NeighbourBars;
+import hearthcloth.cutstock.job.Span;
+import hearthcloth.cutstock.job.StockPiece;
+
 /**
  * Says what is wrong with a plan, from the job and the parts' rectangles alone: it trusts neither the plan's cuts nor
  * its figures, and shares no code with the search.
  */
-final class PlanOracle {
+public final class PlanOracle {
 
-    private final Job job;
+    private final CutJoinJob job;
     private final CutPlan plan;
     private final List<String> faults = new ArrayList<>();
 
-    private PlanOracle(Job job, CutPlan plan) {
+    private PlanOracle(CutJoinJob job, CutPlan plan) {
         this.job = job;
         this.plan = plan;
     }
@@ -31,7 +42,7 @@ final class PlanOracle {
     }
 
     /** Everything that is wrong, in words; empty for a plan that can be cut and sewn. */
-    static List<String> faults(Job job, CutPlan plan) {
+    public static List<String> faults(CutJoinJob job, CutPlan plan) {
         PlanOracle oracle = new PlanOracle(job, plan);
         plan.pieces().forEach(oracle::piece);
         oracle.pieces();
@@ -112,7 +123,7 @@ final class PlanOracle {
         return false;
     }
 
-    private void block(Block block) {
+    private void block(JobBlock block) {
         List<CutPlan.Placed> parts = plan.partsOf(block.id());
         check(parts.size() == 1, "block " + block.id() + " occurs " + parts.size() + " times");
         for (CutPlan.Placed placed : parts) {
@@ -125,7 +136,7 @@ final class PlanOracle {
         }
     }
 
-    private void bar(Bar bar) {
+    private void bar(JobBar bar) {
         List<CutPlan.Placed> parts = plan.partsOf(bar.id());
         String name = "bar " + bar.id();
         check(!parts.isEmpty(), name + " is missing");
@@ -178,7 +189,7 @@ final class PlanOracle {
         return positions;
     }
 
-    private void neighbours(Neighbours pair) {
+    private void neighbours(NeighbourBars pair) {
         for (long p : joins(pair.first())) {
             for (long q : joins(pair.second())) {
                 check(Math.abs(p + pair.shift() - q) >= pair.clearance(), "joins too close: " + pair);
@@ -205,7 +216,7 @@ final class PlanOracle {
             }
         }
         int joins = parts.values().stream().mapToInt(count -> count - 1).sum();
-        Figures said = plan.figures();
+        CutFigures said = plan.figures();
         check(said.joins() == joins, "joins are " + joins + ", said " + said.joins());
         check(
                 close(said.usedArea(), used) && close(said.sliverArea(), lost) && close(said.offcutArea(), kept),

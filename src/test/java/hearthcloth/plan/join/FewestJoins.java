@@ -5,13 +5,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+import hearthcloth.cutstock.join.JoinJob;
+
 /**
  * The fewest joins of a tiny job by trying everything. Whole cut lengths are enough: for a given choice of strips for
  * each bar the cuts are a transport problem, which has whole solutions for whole lengths.
  */
-final class FewestJoins {
+public final class FewestJoins {
 
-    static final int NONE = 1_000;
+    public static final int NONE = 1_000;
 
     private final JoinJob job;
     private final Map<List<Long>, Integer> known = new HashMap<>();
@@ -21,7 +23,7 @@ final class FewestJoins {
     }
 
     /** The fewest joins, {@link #NONE} if the job cannot be done. */
-    static int of(JoinJob job) {
+    public static int of(JoinJob job) {
         long[] left = job.strips().stream().mapToLong(Long::longValue).toArray();
         return new FewestJoins(job).from(0, left);
     }

@@ -21,8 +21,11 @@ import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Vector;
+
 /** Judges a fold from outside: lengths, areas and overlaps by other means than those that made it. */
-final class Judge {
+public final class Judge {
 
     private static final GeometryFactory JTS = new GeometryFactory();
 
@@ -32,11 +35,11 @@ final class Judge {
     private Judge() {}
 
     /** Every facet keeps the distances between its corners to 1e-9 and lies in the plane it names. */
-    static void isNeverStretched(Fold fold) {
+    public static void isNeverStretched(Fold fold) {
         double worst = 0;
         for (Facet facet : fold.facets()) {
             List<Point> flat = facet.cloth().corners();
-            List<Space> laid = facet.corners();
+            List<Vector> laid = facet.corners();
             for (int i = 0; i < flat.size(); i++) {
                 for (int j = 0; j < i; j++) {
                     double on = Math.hypot(
@@ -53,7 +56,7 @@ final class Judge {
     }
 
     /** The facets' areas sum to the cloth's, and each of 2 000 points of the cloth lies in exactly one (JTS). */
-    static void isEveryBitOfTheClothOnce(Fold fold) {
+    public static void isEveryBitOfTheClothOnce(Fold fold) {
         double whole = fold.laying().whole().area();
         assertThat(fold.area()).isCloseTo(whole, within(1e-9 * whole));
         STRtree tree = new STRtree();
@@ -77,7 +80,7 @@ final class Judge {
     }
 
     /** In every plane the parts that show cover just what all its facets together cover (JTS), none of it twice. */
-    static void agreesWithJts(Visible visible) {
+    public static void agreesWithJts(Visible visible) {
         Map<String, List<Facet>> planes = new TreeMap<>();
         for (Facet facet : visible.fold().facets()) {
             if (!facet.isLoose() && facet.part() != Facet.Part.TUCK) {
@@ -97,13 +100,13 @@ final class Judge {
     }
 
     /** The outlines (made of places in space by {@code flat}) cover this many square millimetres. */
-    static Geometry union(List<Outline> outlines) {
+    static Geometry union(List<ConvexPolygon> outlines) {
         List<Geometry> polygons =
                 outlines.stream().map(Judge::polygon).map(p -> p.buffer(0)).toList();
         return UnaryUnionNG.union(JTS.buildGeometry(polygons), FINE);
     }
 
-    static Geometry polygon(Outline outline) {
+    static Geometry polygon(ConvexPolygon outline) {
         List<Point> corners = outline.corners();
         Coordinate[] ring = new Coordinate[corners.size() + 1];
         for (int i = 0; i <= corners.size(); i++) {
@@ -114,15 +117,15 @@ final class Judge {
     }
 
     /** What the facets of one plane cover there, seen along {@code flat}. */
-    static Geometry shadow(List<Facet> facets, Function<Space, Point> flat) {
+    public static Geometry shadow(List<Facet> facets, Function<Vector, Point> flat) {
         return union(facets.stream()
                 .map(facet ->
-                        Outline.anticlockwise(facet.corners().stream().map(flat).toList()))
+                        ConvexPolygon.anticlockwise(facet.corners().stream().map(flat).toList()))
                 .toList());
     }
 
     /** A random point of a facet's outline. */
-    static Point some(Outline outline, Random chance) {
+    public static Point some(ConvexPolygon outline, Random chance) {
         List<Point> corners = outline.corners();
         double sum = 0;
         Point point = new Point(0, 0);

@@ -17,6 +17,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import hearthcloth.geometry.Vector;
+import hearthcloth.wrap.pleat.KnotEnds;
+import hearthcloth.wrap.pleat.Tube;
+import hearthcloth.wrap.tie.TiedFold;
+
 /** Rolls, two bottles and books. */
 class RolledFoldTest {
 
@@ -123,13 +128,13 @@ class RolledFoldTest {
         Gift.Roll roll = (Gift.Roll) fit.gift();
         double r = roll.diameter().in(Unit.MILLIMETRE) / 2;
         double half = roll.length().in(Unit.MILLIMETRE) / 2;
-        double thick = Ends.of(fit.tail().in(Unit.MILLIMETRE)).bunch() / 2;
-        for (Moment moment : Moment.of(fit.tie(), roll)) {
+        double thick = KnotEnds.of(fit.tail().in(Unit.MILLIMETRE)).bunch() / 2;
+        for (TyingMoment moment : TyingMoment.of(fit.tie(), roll)) {
             for (Facet facet : TiedFold.at(moment, TiedFold.of(fit)).facets()) {
                 if (facet.part() != Facet.Part.CORD) {
                     continue;
                 }
-                for (Space corner : facet.corners()) {
+                for (Vector corner : facet.corners()) {
                     double round = Math.hypot(corner.y(), corner.z() - r) - r;
                     double end = Math.abs(corner.x()) - half;
                     double off = Math.max(round, end);

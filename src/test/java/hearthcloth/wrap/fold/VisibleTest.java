@@ -3,7 +3,7 @@ package hearthcloth.wrap.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hearthcloth.cloth.Face;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.wrap.Fit;
@@ -16,6 +16,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.wrap.tie.TiedFold;
 
 class VisibleTest {
 
@@ -50,7 +53,7 @@ class VisibleTest {
                 ? new double[] {13.5 / 2 * 25.4, 22.0 / 2 * 25.4, 30.5 / 2 * 25.4, side / 2}
                 : new double[] {side / 6, side / 3, side / 2};
         double[] sum = new double[6];
-        for (Outline part : zone(row.text("region"), rings, side, visible.fold().laying())) {
+        for (ConvexPolygon part : zone(row.text("region"), rings, side, visible.fold().laying())) {
             Visible.Shares shares = visible.shares(part);
             sum[0] += shares.underneath();
             sum[1] += shares.sides();
@@ -70,7 +73,7 @@ class VisibleTest {
         assertThat(sum[4] / sum[5]).as("hidden").isCloseTo(row.number("hidden"), within(2 * grid));
     }
 
-    private static List<Outline> zone(String name, double[] rings, double side, Laying laying) {
+    private static List<ConvexPolygon> zone(String name, double[] rings, double side, Laying laying) {
         double c = side / 2;
         if (name.equals("whole")) {
             return List.of(laying.whole());
@@ -117,13 +120,13 @@ class VisibleTest {
         Visible back = inches(Tie.FOUR_CORNER, Placing.CENTRED.showing(Face.BACK));
         Visible turned = inches(Tie.FOUR_CORNER, Placing.CENTRED.turned(1));
         double s = 977.9;
-        Outline corner = front.fold().laying().patch(0, 0, 300, 400);
-        Outline mirrored = back.fold().laying().patch(s - 300, 0, s, 400);
+        ConvexPolygon corner = front.fold().laying().patch(0, 0, 300, 400);
+        ConvexPolygon mirrored = back.fold().laying().patch(s - 300, 0, s, 400);
         assertThat(back.shares(mirrored).sides()).isCloseTo(front.shares(corner).sides(), within(1e-3));
         assertThat(back.shares(mirrored).top()).isCloseTo(front.shares(corner).top(), within(1e-3));
         // with the front out we look at the plan's back: an anticlockwise turn on the table is clockwise on the plan
-        Outline moved = turned.fold().laying().patch(0, s - 300, 400, s);
-        Outline other = turned.fold().laying().patch(s - 400, 0, s, 300);
+        ConvexPolygon moved = turned.fold().laying().patch(0, s - 300, 400, s);
+        ConvexPolygon other = turned.fold().laying().patch(s - 400, 0, s, 300);
         double top = front.shares(corner).top();
         assertThat(Math.min(
                         Math.abs(turned.shares(moved).top() - top),
@@ -138,7 +141,7 @@ class VisibleTest {
     @Test
     void what_faces_an_eye_is_part_of_what_shows() {
         Visible visible = centimetres(Tie.FOUR_CORNER);
-        Outline whole = visible.fold().laying().whole();
+        ConvexPolygon whole = visible.fold().laying().whole();
         Visible.Shares shares = visible.shares(whole);
         assertThat(visible.from(Visible.View.ABOVE, whole)).isCloseTo(shares.top(), within(1e-6));
         assertThat(visible.from(Visible.View.FRONT, whole) / 100).isCloseTo(22 * 8, within(1e-6));
@@ -150,9 +153,9 @@ class VisibleTest {
     void a_shifted_gift_shows_other_cloth() {
         Placing off = Placing.CENTRED.shifted(Length.cm(4), Length.cm(3));
         Visible moved = inches(Tie.FOUR_CORNER, off);
-        Outline hearth = moved.fold().laying().patch(317, 317, 661, 661);
+        ConvexPolygon hearth = moved.fold().laying().patch(317, 317, 661, 661);
         Visible still = inches(Tie.FOUR_CORNER, Placing.CENTRED);
-        Outline same = still.fold().laying().patch(317, 317, 661, 661);
+        ConvexPolygon same = still.fold().laying().patch(317, 317, 661, 661);
         assertThat(moved.shares(hearth).underneath())
                 .isLessThan(still.shares(same).underneath());
         Visible.Shares all = moved.shares(moved.fold().laying().whole());

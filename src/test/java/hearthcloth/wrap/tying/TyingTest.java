@@ -4,11 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
-import hearthcloth.wrap.fold.Moment;
+import hearthcloth.wrap.fold.TyingMoment;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+
 
 class TyingTest {
 
@@ -29,8 +30,8 @@ class TyingTest {
         for (Gift gift : GIFTS.stream().filter(tie::suits).toList()) {
             Tying tying = Tying.of(tie, gift);
             assertThat(tying.steps()).hasSizeBetween(4, 6);
-            List<Moment> drawn = tying.steps().stream().map(Tying.Step::moment).toList();
-            assertThat(drawn).containsExactlyElementsOf(Moment.of(tie, gift)).contains(Moment.TIED);
+            List<TyingMoment> drawn = tying.steps().stream().map(Tying.Step::moment).toList();
+            assertThat(drawn).containsExactlyElementsOf(TyingMoment.of(tie, gift)).contains(TyingMoment.TIED);
             assertThat(tying.steps())
                     .allMatch(step -> step.words().endsWith(".") && step.words().length() < 330);
             assertThat(tying.ifShort()).startsWith("If ");

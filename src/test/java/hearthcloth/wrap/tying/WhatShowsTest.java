@@ -1,15 +1,15 @@
 package hearthcloth.wrap.tying;
 
-import hearthcloth.wrap.fold.TiedFold;
+import hearthcloth.wrap.tie.TiedFold;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Face;
-import hearthcloth.cloth.Layout;
-import hearthcloth.cloth.Making;
-import hearthcloth.cloth.Order;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Showing;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
@@ -21,6 +21,7 @@ import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+
 
 class WhatShowsTest {
 

@@ -10,12 +10,13 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
-import hearthcloth.plan.cutjoin.Bar;
-import hearthcloth.plan.cutjoin.Job;
-import hearthcloth.plan.cutjoin.StockPiece;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.StockPiece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+
 
 /**
  * A cutting and joining job as a model for CP-SAT: one pattern of lanes for each piece, one of them with the hearth; a
@@ -25,7 +26,7 @@ import java.util.OptionalLong;
  */
 public final class ExactJoins {
 
-    private final Job job;
+    private final CutJoinJob job;
     private final CpModel model = new CpModel();
     private final List<BoolVar> hearthHere = new ArrayList<>();
     private final List<Slot> slots = new ArrayList<>();
@@ -47,12 +48,12 @@ public final class ExactJoins {
      */
     public record Solved(OptionalLong joins, long bound, boolean impossible, long found, long whole) {}
 
-    private ExactJoins(Job job) {
+    private ExactJoins(CutJoinJob job) {
         this.job = job;
     }
 
     /** Solves a job with one block within so many seconds, from scratch; building the model counts. */
-    public static Solved solve(Job job, double seconds, int workers, int seed) {
+    public static Solved solve(CutJoinJob job, double seconds, int workers, int seed) {
         if (job.blocks().size() != 1 || !job.neighbours().isEmpty()) {
             throw new IllegalArgumentException("a job with one block and no neighbours is modelled");
         }
@@ -103,7 +104,7 @@ public final class ExactJoins {
         return chosen;
     }
 
-    private void bar(Bar bar, List<LinearExprBuilder> inSlot, LinearExprBuilder parts) {
+    private void bar(JobBar bar, List<LinearExprBuilder> inSlot, LinearExprBuilder parts) {
         LinearExprBuilder length = LinearExpr.newBuilder();
         LinearExprBuilder count = LinearExpr.newBuilder();
         for (int i = 0; i < slots.size(); i++) {
@@ -132,7 +133,7 @@ public final class ExactJoins {
     }
 
     /** No part is longer than the longest lane. */
-    private long fewest(Bar bar) {
+    private long fewest(JobBar bar) {
         long longest = job.stock().stream()
                 .mapToLong(piece -> LanePatterns.longest(bar, piece))
                 .max()

@@ -1,5 +1,6 @@
 package hearthcloth.benchmarks.cpsat;
 
+
 /**
  * A strip of fabric from which parts are cut one after another.
  *

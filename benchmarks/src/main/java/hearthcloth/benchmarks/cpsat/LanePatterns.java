@@ -1,10 +1,10 @@
 package hearthcloth.benchmarks.cpsat;
 
-import hearthcloth.plan.cutjoin.Bar;
-import hearthcloth.plan.cutjoin.Block;
-import hearthcloth.plan.cutjoin.Job;
-import hearthcloth.plan.cutjoin.StockPiece;
-import hearthcloth.plan.cutjoin.Turn;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.StockPiece;
+import hearthcloth.cutstock.job.BarTurn;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.LongStream;
+
 
 /**
  * Every way of cutting one piece into lanes that could matter: lanes side by side in one direction, in what they leave
@@ -26,14 +27,14 @@ final class LanePatterns {
     private static final Comparator<Lane> ORDER =
             Comparator.comparingLong(Lane::width).thenComparing(Lane::turned).thenComparingLong(lane -> -lane.length());
 
-    private final Job job;
+    private final CutJoinJob job;
     private final StockPiece piece;
     private final long[] along;
     private final long[] across;
     private final long shortest;
     private final Map<List<Object>, Set<List<Lane>>> seen = new HashMap<>();
 
-    LanePatterns(Job job, StockPiece piece) {
+    LanePatterns(CutJoinJob job, StockPiece piece) {
         this.job = job;
         this.piece = piece;
         this.along = widths(false);
@@ -47,18 +48,18 @@ final class LanePatterns {
     private long[] widths(boolean turned) {
         return job.bars().stream()
                 .filter(bar -> suits(bar, piece, turned))
-                .mapToLong(Bar::width)
+                .mapToLong(JobBar::width)
                 .distinct()
                 .sorted()
                 .toArray();
     }
 
     /** Whether a bar's parts may be cut from a lane of the piece that lies this way. */
-    static boolean suits(Bar bar, StockPiece piece, boolean turned) {
-        boolean turns = bar.turn() == Turn.ANY
-                || (turned ? bar.turn() == Turn.ACROSS : bar.turn() == Turn.ALONG)
-                || (bar.turn() == Turn.NAP && (!turned || !piece.lengthwiseOnly()))
-                || (bar.turn() == Turn.NAP_ACROSS && (turned || !piece.lengthwiseOnly()));
+    static boolean suits(JobBar bar, StockPiece piece, boolean turned) {
+        boolean turns = bar.turn() == BarTurn.ANY
+                || (turned ? bar.turn() == BarTurn.ACROSS : bar.turn() == BarTurn.ALONG)
+                || (bar.turn() == BarTurn.NAP && (!turned || !piece.lengthwiseOnly()))
+                || (bar.turn() == BarTurn.NAP_ACROSS && (turned || !piece.lengthwiseOnly()));
         return turns && bar.fabrics().has(piece.fabric());
     }
 
@@ -68,7 +69,7 @@ final class LanePatterns {
     }
 
     /** The patterns of what a hearth leaves of the piece; empty where it does not fit. */
-    List<List<Lane>> beside(Block hearth) {
+    List<List<Lane>> beside(JobBlock hearth) {
         Set<List<Lane>> all = new LinkedHashSet<>();
         if (hearth.fabrics().has(piece.fabric())) {
             boolean turns = hearth.turnable() && !piece.lengthwiseOnly();
@@ -179,7 +180,7 @@ final class LanePatterns {
     }
 
     /** The longest lane that any bar of this width could get of the piece, for bounds. */
-    static long longest(Bar bar, StockPiece piece) {
+    static long longest(JobBar bar, StockPiece piece) {
         return LongStream.of(
                         suits(bar, piece, false) && bar.width() <= piece.width() ? piece.length() : 0,
                         suits(bar, piece, true) && bar.width() <= piece.length() ? piece.width() : 0)

@@ -8,21 +8,21 @@ import hearthcloth.benchmarks.sets.Stashes;
 import hearthcloth.benchmarks.sets.Wishes;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.Layers;
+import hearthcloth.cloth.face.Layers;
 import hearthcloth.cloth.Step;
-import hearthcloth.plan.Outcome;
-import hearthcloth.plan.Planner;
-import hearthcloth.plan.Wish;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.propose.Planner;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.cut.SheetCutting;
 import hearthcloth.plan.cut.SheetJob;
 import hearthcloth.plan.cut.SheetPlan;
-import hearthcloth.plan.cutjoin.CutAndJoin;
-import hearthcloth.plan.cutjoin.Job;
-import hearthcloth.plan.join.JoinJob;
-import hearthcloth.plan.join.JoinPlan;
-import hearthcloth.plan.join.Joining;
-import hearthcloth.plan.search.Answer;
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.cutjoin.CutAndJoin;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.join.JoinJob;
+import hearthcloth.cutstock.join.JoinPlan;
+import hearthcloth.cutstock.join.Joining;
+import hearthcloth.cutstock.search.Answer;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.stash.Stash;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -37,6 +37,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
+
 /** Mean time of one call, on one thread; each call does the same work, counted in steps. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -49,7 +50,7 @@ public class HotPaths {
     private static final int STEPS = 1_000;
 
     private final JoinJob bars = Formats.join(file(Generated.TIGHT5));
-    private final Job odd = Midsize.job(6);
+    private final CutJoinJob odd = Midsize.job(6);
     private final SheetJob limited = Formats.knapsack(file(Generated.KNAPSACK));
     private final SheetJob free = Formats.unconstrained(file(Generated.UNCONSTRAINED), true);
     private final Stash stash = Stashes.of(100, 1);
@@ -68,7 +69,7 @@ public class HotPaths {
 
     /** A hearth and 12 bars out of odd pieces: four placings and {@value #STEPS} steps of the walk. */
     @Benchmark
-    public hearthcloth.plan.cutjoin.Outcome cuttingAndJoining() {
+    public hearthcloth.cutstock.job.CutOutcome cuttingAndJoining() {
         return new CutAndJoin(odd).search(Budget.steps(STEPS), 1, better -> {});
     }
 
@@ -86,7 +87,7 @@ public class HotPaths {
 
     /** The first cloth out of a stash of 100 pieces, handed over as a proposal. */
     @Benchmark
-    public Outcome firstProposal() {
+    public PlanOutcome firstProposal() {
         AtomicBoolean found = new AtomicBoolean();
         return Planner.plan(stash, wish, 1, Budget.until(found::get), progress -> found.set(progress.found() > 0));
     }

@@ -2,16 +2,17 @@ package hearthcloth.benchmarks.sets;
 
 import hearthcloth.plan.cut.SheetJob;
 import hearthcloth.plan.cut.Wanted;
-import hearthcloth.plan.cutjoin.Bar;
-import hearthcloth.plan.cutjoin.Block;
-import hearthcloth.plan.cutjoin.Fabrics;
-import hearthcloth.plan.cutjoin.Job;
-import hearthcloth.plan.cutjoin.StockPiece;
-import hearthcloth.plan.cutjoin.Turn;
-import hearthcloth.plan.join.JoinJob;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
+import hearthcloth.cutstock.job.FabricSets;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.StockPiece;
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.join.JoinJob;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+
 
 /** The formats of the problem sets, as they are described in {@code benchmarks/README.md}. */
 public final class Formats {
@@ -33,7 +34,7 @@ public final class Formats {
     }
 
     /** Rectangles of several colours, a square of the last colour, bars of one width. */
-    public static Job cutAndJoin(NumberFile file) {
+    public static CutJoinJob cutAndJoin(NumberFile file) {
         long[] head = file.positiveRow(3, "bar_width seam_loss_per_join min_piece_length");
         List<StockPiece> stock = new ArrayList<>();
         for (long[] row : file.rows(file.count("the number of stock pieces"), 3, "width height colour")) {
@@ -44,19 +45,19 @@ public final class Formats {
         wanted.forEach(row -> requireRectangle(file, row));
         file.end();
         long last = wanted.stream().mapToLong(row -> row[2]).max().orElse(0);
-        List<Block> blocks = new ArrayList<>();
-        List<Bar> bars = new ArrayList<>();
+        List<JobBlock> blocks = new ArrayList<>();
+        List<JobBar> bars = new ArrayList<>();
         for (long[] row : wanted) {
             int id = blocks.size() + bars.size();
-            Fabrics fabrics = Fabrics.of(colour(file, row[2]));
+            FabricSets fabrics = FabricSets.of(colour(file, row[2]));
             if (blocks.isEmpty() && row[2] == last && row[0] == row[1]) {
-                blocks.add(new Block(id, row[0], row[1], fabrics, true));
+                blocks.add(new JobBlock(id, row[0], row[1], fabrics, true));
             } else {
-                bars.add(new Bar(
-                        id, row[1], row[0], fabrics, false, Integer.MAX_VALUE - 1, head[2], Turn.ANY, List.of()));
+                bars.add(new JobBar(
+                        id, row[1], row[0], fabrics, false, Integer.MAX_VALUE - 1, head[2], BarTurn.ANY, List.of()));
             }
         }
-        return new Job(stock, blocks, bars, List.of(), head[1], 0, head[2]);
+        return new CutJoinJob(stock, blocks, bars, List.of(), head[1], 0, head[2]);
     }
 
     /** One sheet, rectangles with a profit and limited copies, no turning. */

@@ -1,14 +1,15 @@
 package hearthcloth.benchmarks.sets;
 
-import hearthcloth.plan.cutjoin.Bar;
-import hearthcloth.plan.cutjoin.Block;
-import hearthcloth.plan.cutjoin.Fabrics;
-import hearthcloth.plan.cutjoin.Job;
-import hearthcloth.plan.cutjoin.StockPiece;
-import hearthcloth.plan.cutjoin.Turn;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
+import hearthcloth.cutstock.job.FabricSets;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.StockPiece;
+import hearthcloth.cutstock.job.BarTurn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+
 
 /**
  * Seeded jobs of our own kind and of middle size: a hearth and two or three rounds of bars about it, each round of its
@@ -23,7 +24,7 @@ public final class Midsize {
     private final SplittableRandom chance;
     private final int fabrics;
     private final List<StockPiece> stock = new ArrayList<>();
-    private final List<Bar> bars = new ArrayList<>();
+    private final List<JobBar> bars = new ArrayList<>();
 
     private Midsize(long seed) {
         this.chance = new SplittableRandom(seed);
@@ -31,13 +32,13 @@ public final class Midsize {
     }
 
     /** The job of a seed. */
-    public static Job job(long seed) {
+    public static CutJoinJob job(long seed) {
         return new Midsize(seed).job();
     }
 
-    private Job job() {
+    private CutJoinJob job() {
         long side = 150 + 10L * chance.nextInt(11);
-        Block hearth = new Block(0, side, side, Fabrics.of(0), true);
+        JobBlock hearth = new JobBlock(0, side, side, FabricSets.of(0), true);
         long extent = side;
         int rounds = 2 + chance.nextInt(2);
         for (int round = 0; round < rounds; round++) {
@@ -48,26 +49,26 @@ public final class Midsize {
             pieces(fabric, plenty * need(fabric));
         }
         stock.add(new StockPiece(stock.size(), side + chance.nextInt(60), side + chance.nextInt(150), 0, false));
-        return new Job(stock, List.of(hearth), bars, List.of(), LOSS, 0, LEAST);
+        return new CutJoinJob(stock, List.of(hearth), bars, List.of(), LOSS, 0, LEAST);
     }
 
     /** Four bars round a square; two meet one another's ends, two go past. */
     private long round(long extent, long width) {
         long finished = width - LOSS;
-        Fabrics one = some();
-        Fabrics other = some();
+        FabricSets one = some();
+        FabricSets other = some();
         for (int side = 0; side < 4; side++) {
             long length = extent + finished * ((side + 1) / 2);
-            Turn turn = side % 2 == 0 ? Turn.NAP_ACROSS : Turn.NAP;
-            bars.add(new Bar(1 + bars.size(), width, length, side < 2 ? one : other, false, 6, LEAST, turn, List.of()));
+            BarTurn turn = side % 2 == 0 ? BarTurn.NAP_ACROSS : BarTurn.NAP;
+            bars.add(new JobBar(1 + bars.size(), width, length, side < 2 ? one : other, false, 6, LEAST, turn, List.of()));
         }
         return extent + 2 * finished;
     }
 
-    private Fabrics some() {
+    private FabricSets some() {
         int first = chance.nextInt(fabrics);
         int second = chance.nextInt(3) == 0 ? chance.nextInt(fabrics) : first;
-        return Fabrics.of(first, second);
+        return FabricSets.of(first, second);
     }
 
     /** The area of the bars that fabric may serve, shared where several may. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 
+
 /** Seeded stashes of any number of pieces. */
 public final class Stashes {
 

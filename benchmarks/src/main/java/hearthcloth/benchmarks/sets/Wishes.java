@@ -1,17 +1,18 @@
 package hearthcloth.benchmarks.sets;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Layout;
-import hearthcloth.cloth.Making;
-import hearthcloth.cloth.Order;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Showing;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Rules;
-import hearthcloth.plan.Wish;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Wish;
 import java.util.List;
 import java.util.Optional;
+
 
 /** Wishes and cloths to measure with. */
 public final class Wishes {
@@ -24,7 +25,7 @@ public final class Wishes {
                 new Wish.Target(Optional.of(Size.square(Length.inches(inches))), false),
                 Wish.Shape.open(),
                 Making.inches(),
-                Rules.inches(),
+                PiecingRules.inches(),
                 new Wish.Preferences(List.of(), 4, seed, Ruler.EIGHTHS));
     }
 

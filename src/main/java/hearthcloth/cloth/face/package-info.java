@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.cloth.face;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.cloth.layout;
+
+import org.jspecify.annotations.NullMarked;

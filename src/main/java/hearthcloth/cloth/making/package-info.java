@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.cloth.making;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.cutstock.bound;
+
+import org.jspecify.annotations.NullMarked;

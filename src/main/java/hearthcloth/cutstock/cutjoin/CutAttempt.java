@@ -1,0 +1,95 @@
+package hearthcloth.cutstock.cutjoin;
+
+import hearthcloth.cutstock.join.Joinery;
+import java.util.ArrayList;
+import java.util.List;
+
+import hearthcloth.cutstock.job.CutDemand;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.CutPlan;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
+import hearthcloth.cutstock.job.Shortage;
+
+/** A ground, with the demands that are not placed on it being cut and joined from what is free. */
+final class CutAttempt {
+
+    private final CutJoinJob job;
+    private final FreePlots ground;
+    private final AskedBars asked;
+    private final GuillotineLanes lanes;
+    private final Joinery joinery;
+    private double merit = Double.MAX_VALUE;
+
+    CutAttempt(CutJoinJob job, FreePlots ground, AskedBars asked) {
+        this.job = job;
+        this.ground = ground;
+        this.asked = asked;
+        this.lanes = new GuillotineLanes(
+                ground.plots(), asked.kinds(), asked.slots(job.joinLoss()), job.leastOffcut(), wantedArea(job));
+        this.joinery = new Joinery(asked.wanted(), lanes, asked.rules(), job.joinLoss());
+    }
+
+    private static double wantedArea(CutJoinJob job) {
+        double bars = job.bars().stream()
+                .mapToDouble(bar -> (double) bar.width() * bar.length())
+                .sum();
+        return bars
+                + job.blocks().stream()
+                        .mapToDouble(block -> (double) block.width() * block.height())
+                        .sum();
+    }
+
+    Joinery joinery() {
+        return joinery;
+    }
+
+    /** Whether there is anything to be pieced: blocks that are placed leave nothing to rework. */
+    boolean hasBars() {
+        return !asked.wanted().isEmpty();
+    }
+
+    /** The stock pieces it may use. */
+    int pieces() {
+        return ground.pieces().size();
+    }
+
+    /** How good it is now; the best so far is remembered. */
+    double look() {
+        double now = joinery.merit();
+        merit = Math.min(merit, now);
+        return now;
+    }
+
+    /** How good it has been at its best; less is better. */
+    double merit() {
+        return merit;
+    }
+
+    /** Whether nothing is left out now. */
+    boolean whole() {
+        return joinery.work().missing() == 0;
+    }
+
+    /** What is cut from what now. */
+    CutPlan plan() {
+        return new LaneLayout(job, asked.demands(), lanes, joinery.work()).plan(ground);
+    }
+
+    /** What is left out now. */
+    List<Shortage> leftOut() {
+        List<Shortage> missing = new ArrayList<>();
+        for (int i = 0; i < asked.demands().size(); i++) {
+            if (!joinery.work().pieced(i)) {
+                missing.add(shortage(asked.demands().get(i)));
+            }
+        }
+        return missing;
+    }
+
+    static Shortage shortage(CutDemand demand) {
+        long width = demand instanceof JobBar bar ? bar.width() : ((JobBlock) demand).width();
+        long length = demand instanceof JobBar bar ? bar.length() : ((JobBlock) demand).height();
+        return new Shortage(List.of(demand.id()), demand.fabrics(), width, length);
+    }
+}

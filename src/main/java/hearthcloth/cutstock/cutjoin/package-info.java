@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.cutstock.cutjoin;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.cutstock.job;
+
+import org.jspecify.annotations.NullMarked;

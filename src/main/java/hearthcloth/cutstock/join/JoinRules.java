@@ -1,0 +1,38 @@
+package hearthcloth.cutstock.join;
+
+
+/** Where joins may lie. */
+public interface JoinRules {
+
+    /** No rule at all. */
+    JoinRules NONE = new JoinRules() {
+        @Override
+        public boolean concerns(int bar) {
+            return false;
+        }
+
+        @Override
+        public boolean arrange(int bar, BarParts parts, Placed placed) {
+            return true;
+        }
+    };
+
+    /** Whether any rule speaks of the bar. */
+    boolean concerns(int bar);
+
+    /**
+     * Orders and trims the parts so that every join lies well, leaving their sum as it is.
+     *
+     * @return false, with the parts as they were, if no way was found
+     */
+    boolean arrange(int bar, BarParts parts, Placed placed);
+
+    /** The cut lengths of bars that are already pieced. */
+    interface Placed {
+        /** How many parts a bar has, 0 while it is not pieced. */
+        int parts(int bar);
+
+        /** The cut length of a part. */
+        long cut(int bar, int part);
+    }
+}

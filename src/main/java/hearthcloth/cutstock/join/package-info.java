@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.cutstock.join;
+
+import org.jspecify.annotations.NullMarked;

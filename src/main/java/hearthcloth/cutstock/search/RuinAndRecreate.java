@@ -1,0 +1,55 @@
+package hearthcloth.cutstock.search;
+
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+
+
+/**
+ * Ruin and recreate: part of an attempt is undone and rebuilt, and kept when it is not much worse.
+ *
+ * <p>Follows Schrimpf, Schneider, Stamm-Wilbrandt and Dueck, "Record breaking optimization results using the ruin and
+ * recreate principle", J. Comput. Phys. 159 (2000), from memory. Differs in the rule of acceptance: how long the caller
+ * lets the search run is unknown, so the tolerance falls geometrically over a round of steps and starts again, each
+ * round twice as long as the one before. A step costs one save, one rework and at most one restore.
+ */
+public final class RuinAndRecreate {
+
+    private static final int FIRST_ROUND = 256;
+    private static final int LONGEST_ROUND = 1 << 15;
+
+    private final double warmest;
+    private final double coolest;
+
+    /** Tolerances at the start and at the end of each round, in units of cost. */
+    public RuinAndRecreate(double warmest, double coolest) {
+        this.warmest = warmest;
+        this.coolest = coolest;
+    }
+
+    /**
+     * Walks until the budget is spent or {@code enough} says that nothing better exists.
+     *
+     * @param seen called after every accepted step, to take down what is worth keeping
+     */
+    public void walk(Reworkable state, Budget budget, SplittableRandom chance, Runnable seen, BooleanSupplier enough) {
+        double cost = state.cost();
+        for (int round = FIRST_ROUND; ; round = Math.min(2 * round, LONGEST_ROUND)) {
+            double cooling = Math.pow(coolest / warmest, 1.0 / round);
+            double tolerance = warmest;
+            for (int step = 0; step < round; step++, tolerance *= cooling) {
+                if (enough.getAsBoolean() || budget.spent()) {
+                    return;
+                }
+                state.save();
+                state.rework(chance);
+                double next = state.cost();
+                if (next <= cost - tolerance * Math.log(1 - chance.nextDouble())) {
+                    cost = next;
+                    seen.run();
+                } else {
+                    state.restore();
+                }
+            }
+        }
+    }
+}

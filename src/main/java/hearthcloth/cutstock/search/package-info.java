@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.cutstock.search;
+
+import org.jspecify.annotations.NullMarked;

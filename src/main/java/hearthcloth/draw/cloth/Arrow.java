@@ -1,0 +1,36 @@
+package hearthcloth.draw.cloth;
+
+import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.geometry.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import java.util.List;
+
+
+/** An arrow up the page with a gap in its middle for a word. */
+final class Arrow {
+
+    private static final Stroke SHAFT = Stroke.solid(0.25, Palette.SECOND_INK);
+
+    private Arrow() {}
+
+    /**
+     * Draws it.
+     *
+     * @param reach from the middle to each tip
+     * @param gap from the middle to where the shaft begins; none where the arrow is too short for it
+     * @param bothHeads else only the upper one
+     */
+    static void draw(Sketch sketch, Point middle, double reach, double gap, boolean bothHeads) {
+        double open = reach > gap + 1.5 ? gap : 0;
+        for (int way : new int[] {-1, 1}) {
+            Point tip = middle.plus(0, way * reach);
+            sketch.line(middle.plus(0, way * open), tip, SHAFT);
+            if (way < 0 || bothHeads) {
+                sketch.add(new Mark.Area(
+                        List.of(tip, tip.plus(0.9, -way * 2), tip.plus(-0.9, -way * 2)), Palette.SECOND_INK));
+            }
+        }
+    }
+}

@@ -1,0 +1,208 @@
+package hearthcloth.draw.cloth;
+
+import hearthcloth.cloth.Rect;
+import hearthcloth.colour.Colour;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Label;
+import hearthcloth.draw.picture.Labels;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.geometry.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.draw.picture.Weight;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.CutLine;
+import hearthcloth.sew.PieceTask;
+import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
+import java.util.List;
+
+
+/** A piece of the stash as it lies on the mat: what is cut from it, in which order, and what is left. */
+public final class CutPicture {
+
+    private static final double WANTED = 4;
+    private static final double LEAST = 2.8;
+
+    private final Plan plan;
+    private final PieceTask task;
+    private final PieceCut cut;
+    private final Ruler ruler;
+
+    public CutPicture(Plan plan, PieceTask task, Ruler ruler) {
+        this.plan = plan;
+        this.task = task;
+        this.cut = task.cut();
+        this.ruler = ruler;
+    }
+
+    /** The piece as large as fits into {@code width} by {@code height} millimetres, dimensions and leaders included. */
+    public ScaledPicture within(double width, double height) {
+        DrawingScale scale = DrawingScale.fitting(cut.piece().size(), width, height);
+        return ScaledPicture.within(width, height, scale, this::at);
+    }
+
+    private Picture at(DrawingScale scale) {
+        Sketch sketch = new Sketch();
+        Bounds frame = scale.bounds(cut.tree().at(), 0, 0);
+        Colour ground = cut.piece().fabric().colour();
+        sketch.fill(frame, ground);
+        leftovers().forEach(left -> hatch(sketch, scale.bounds(left.at(), 0, 0), left.isLost(), ground));
+        task.lines().forEach(line -> cutLine(sketch, run(line, scale)));
+        sketch.outline(frame, Stroke.solid(0.3, Palette.INK));
+        List<CutNumber> numbers = new ArrayList<>();
+        List<Label> labels = new ArrayList<>();
+        number(scale, numbers, labels);
+        List<Bounds> taken = numbers.stream().map(CutNumber::room).toList();
+        labels.addAll(labels(scale, taken));
+        Labels placed = new Labels(frame, WANTED, LEAST, labels);
+        placed.draw(sketch);
+        numbers.forEach(number -> number.draw(sketch));
+        dimensions(sketch, frame, placed);
+        return sketch.trimmed(title(), 1);
+    }
+
+    private String title() {
+        return "Piece " + cut.piece().id() + ", " + cut.piece().fabric().name() + ", "
+                + ruler.write(cut.piece().size(), Rounding.DOWN) + ", with "
+                + task.lines().size()
+                + " cuts";
+    }
+
+    /** A cut's line on paper, without thickness. */
+    private static Bounds run(CutLine line, DrawingScale scale) {
+        Rect at = line.cut().at();
+        Rect second = line.cut().second().at();
+        return line.cut().upright()
+                ? new Bounds(scale.mm(second.x()), scale.mm(at.y()), 0, scale.mm(at.height()))
+                : new Bounds(scale.mm(at.x()), scale.mm(second.y()), scale.mm(at.width()), 0);
+    }
+
+    /** A part left over: an offcut with a name, or lost. */
+    record Leftover(Rect at, String name) {
+        boolean isLost() {
+            return name.isEmpty();
+        }
+    }
+
+    /** What is left, largest first; offcuts are numbered from 1. */
+    List<Leftover> leftovers() {
+        List<Leftover> out = new ArrayList<>();
+        int named = 0;
+        for (Rect left : cut.tree().left()) {
+            boolean kept = CutTree.isReusable(left.size(), plan.rules().leastPiece());
+            out.add(new Leftover(left, kept ? "offcut " + ++named : ""));
+        }
+        return List.copyOf(out);
+    }
+
+    /** One way for an offcut, both ways for what is lost. */
+    private static void hatch(Sketch sketch, Bounds at, boolean lost, Colour ground) {
+        Stroke stroke = Dyes.hatch(ground);
+        sketch.hatch(at, lost ? 2 : 3, stroke);
+        if (lost) {
+            sketch.hatchBack(at, 2, stroke);
+        }
+    }
+
+    private static void cutLine(Sketch sketch, Bounds line) {
+        Point from = new Point(line.x(), line.y());
+        Point to = new Point(line.right(), line.bottom());
+        sketch.line(from, to, Stroke.solid(1.1, Palette.SHEET));
+        sketch.line(from, to, Stroke.solid(0.5, Palette.MADDER));
+    }
+
+    /** Each cut's number on its line; one whose line is too short or too crowded gets a leader. */
+    private void number(DrawingScale scale, List<CutNumber> numbers, List<Label> labels) {
+        List<Bounds> taken = new ArrayList<>();
+        for (CutLine line : task.lines()) {
+            String measure = ruler.number(line.measure(), Rounding.NEAREST);
+            CutNumber.placed(line, run(line, scale), measure, taken)
+                    .ifPresentOrElse(
+                            number -> {
+                                numbers.add(number);
+                                taken.add(number.room());
+                            },
+                            () -> labels.add(Label.of(
+                                    run(line, scale), Palette.SHEET, "cut " + line.number() + ": " + measure)));
+        }
+    }
+
+    private List<Label> labels(DrawingScale scale, List<Bounds> taken) {
+        Colour ground = cut.piece().fabric().colour();
+        List<Label> labels = new ArrayList<>();
+        for (CutTree.Kept kept : cut.tree().kept()) {
+            String name = label(kept.patch());
+            labels.add(new Label(room(scale, kept.at(), taken), ground, wordings(name, kept.at(), Rounding.UP)));
+        }
+        for (Leftover left : leftovers()) {
+            Bounds room = room(scale, left.at(), taken);
+            if (!left.isLost()) {
+                labels.add(new Label(room, ground, wordings(left.name(), left.at(), Rounding.DOWN)));
+            } else if (Label.of(room, ground, "lost").fits(LEAST)) {
+                labels.add(Label.of(room, ground, "lost"));
+            }
+        }
+        return labels;
+    }
+
+    /** A patch's name as written on pictures. */
+    public static String label(String id) {
+        return id.replace('.', '·');
+    }
+
+    private static Bounds room(DrawingScale scale, Rect at, List<Bounds> taken) {
+        Bounds room = scale.bounds(at, 0, 0).inset(0.8);
+        for (Bounds other : taken) {
+            room = room.without(other);
+        }
+        return room;
+    }
+
+    private List<List<String>> wordings(String name, Rect at, Rounding rounding) {
+        String size = narrowFirst(at.size(), rounding);
+        return List.of(List.of(name, size), List.of(name + "\u00a0\u00a0" + size));
+    }
+
+    /** The shorter side first, as strips are spoken of. */
+    public String narrowFirst(Size size, Rounding rounding) {
+        boolean turned = size.width().isMoreThan(size.height());
+        Size told = turned ? size.turned() : size;
+        return ruler.number(told.width(), rounding) + " × " + ruler.number(told.height(), rounding);
+    }
+
+    private void dimensions(Sketch sketch, Bounds frame, Labels labels) {
+        Size piece = cut.piece().size();
+        double bottom = frame.bottom() + labels.gutter(Labels.Edge.BOTTOM) + 1 + Dimensions.ROOM;
+        double left = frame.x() - labels.gutter(Labels.Edge.LEFT) - 2;
+        Dimensions.across(sketch, frame.x(), frame.right(), bottom, ruler.write(piece.width(), Rounding.DOWN));
+        Dimensions.down(sketch, frame.y(), frame.bottom(), left, ruler.write(piece.height(), Rounding.DOWN));
+        grain(
+                sketch,
+                new Point(
+                        frame.right() + labels.gutter(Labels.Edge.RIGHT) + 4,
+                        frame.middle().y()),
+                frame.height());
+    }
+
+    /** An arrow along the length; with a nap it has one head, pointing to the top of the piece. */
+    private void grain(Sketch sketch, Point middle, double room) {
+        boolean oneWay = cut.piece().fabric().nap() == Fabric.Nap.LENGTHWISE;
+        Type type = Type.of(3.2, Weight.REGULAR, Palette.SECOND_INK)
+                .at(Type.Anchor.MIDDLE)
+                .running(Type.Way.UP);
+        String words = oneWay ? "length, nap this way" : "length";
+        double reach = Math.min(room, 26 + type.width(words)) / 2;
+        Arrow.draw(sketch, middle, reach, type.width(words) / 2 + 1.5, !oneWay);
+        if (reach > type.width(words) / 2 + 3) {
+            sketch.words(words, middle.plus(Dimensions.halfCaps(type), 0), type);
+        }
+    }
+}

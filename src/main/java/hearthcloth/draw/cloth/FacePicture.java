@@ -1,0 +1,177 @@
+package hearthcloth.draw.cloth;
+
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Rect;
+import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.face.Shown;
+import hearthcloth.colour.Colour;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Label;
+import hearthcloth.draw.picture.Labels;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.geometry.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Plan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+
+/**
+ * One face of a finished cloth, to scale: fabrics, fells, every row of stitches, the name of every patch, its size and
+ * the widths met on the way through the hearth.
+ */
+public final class FacePicture {
+
+    private static final double WANTED = 4.4;
+    private static final double LEAST = 2.8;
+
+    /** Colours run under their neighbours by this much, so that no paper shows between them. */
+    static final double BLEED = 0.05;
+
+    private final Plan plan;
+    private final Ruler ruler;
+    private final Shown shown;
+    private final Dyes dyes;
+
+    public FacePicture(Plan plan, Face face, Ruler ruler) {
+        this.plan = plan;
+        this.ruler = ruler;
+        this.shown = Shown.of(plan.cloth(), face);
+        this.dyes = Dyes.of(plan);
+    }
+
+    /** The face as large as fits into {@code width} by {@code height} millimetres, dimensions and leaders included. */
+    public ScaledPicture within(double width, double height) {
+        Size finished = plan.cloth().finished();
+        DrawingScale scale = DrawingScale.fitting(finished, width, height);
+        return ScaledPicture.within(width, height, scale, this::at);
+    }
+
+    /** The face at a given scale, just large enough for its dimensions. */
+    public Picture at(DrawingScale scale) {
+        Bounds frame =
+                scale.bounds(Rect.at(Length.ZERO, Length.ZERO, plan.cloth().finished()), 0, 0);
+        Sketch sketch = new Sketch();
+        for (Shown.Field field : shown.fields()) {
+            field(sketch, field, scale);
+        }
+        for (Shown.Row row : shown.rows()) {
+            Bounds line = scale.bounds(row.at(), 0, 0);
+            sketch.line(new Point(line.x(), line.y()), new Point(line.right(), line.bottom()), dyes.stitches());
+        }
+        sketch.outline(frame, Stroke.solid(0.3, Palette.INK));
+        Labels labels = new Labels(frame, WANTED, LEAST, labels(scale));
+        labels.draw(sketch);
+        dimensions(sketch, frame, labels, scale);
+        return sketch.trimmed(title(), 1);
+    }
+
+    private String title() {
+        return (shown.face() == Face.FRONT ? "Front" : "Back") + " of "
+                + plan.story().title() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST);
+    }
+
+    private void field(Sketch sketch, Shown.Field field, DrawingScale scale) {
+        Colour ground = dyes.colour(field.patch().fabric());
+        Bounds bounds = scale.bounds(field.at(), 0, 0);
+        sketch.fill(bounds.grown(BLEED), field.fell() ? ground.shade() : ground);
+        if (field.patch().showing() == Showing.WRONG) {
+            sketch.hatch(bounds, Dyes.HATCH, Dyes.hatch(ground));
+        }
+    }
+
+    private List<Label> labels(DrawingScale scale) {
+        List<Label> labels = new ArrayList<>();
+        for (Shown.Field field : shown.fields()) {
+            if (!field.fell()) {
+                Patch patch = field.patch();
+                labels.add(Label.of(
+                        free(field, scale),
+                        dyes.colour(patch.fabric()),
+                        patch.place().label()));
+            }
+        }
+        return labels;
+    }
+
+    /** What is left of a patch beside the fells that run over it and the hem's row. */
+    private Bounds free(Shown.Field field, DrawingScale scale) {
+        Bounds room = scale.bounds(field.at(), 0, 0).inset(0.5);
+        for (Shown.Field other : shown.fields()) {
+            if (other.fell()) {
+                room = room.without(scale.bounds(other.at(), 0, 0));
+            }
+        }
+        for (Shown.Row row : shown.rows()) {
+            room = room.without(thick(scale.bounds(row.at(), 0, 0)));
+        }
+        return room;
+    }
+
+    private static Bounds thick(Bounds line) {
+        return new Bounds(line.x() - 0.4, line.y() - 0.4, line.width() + 0.8, line.height() + 0.8);
+    }
+
+    /** The whole on two sides, the way through the hearth on the two others. */
+    private void dimensions(Sketch sketch, Bounds frame, Labels labels, DrawingScale scale) {
+        Size finished = plan.cloth().finished();
+        double top = frame.y() - labels.gutter(Labels.Edge.TOP) - 2;
+        double left = frame.x() - labels.gutter(Labels.Edge.LEFT) - 2;
+        double bottom = frame.bottom() + labels.gutter(Labels.Edge.BOTTOM) + 1 + Dimensions.ROOM;
+        double right = frame.right() + labels.gutter(Labels.Edge.RIGHT) + 1 + Dimensions.ROOM;
+        List<Length> across = stops(true);
+        for (int i = 1; i < across.size(); i++) {
+            Length from = across.get(i - 1);
+            String measure = ruler.number(across.get(i).minus(from), Rounding.NEAREST);
+            Dimensions.across(sketch, scale.mm(from), scale.mm(across.get(i)), top, measure);
+        }
+        List<Length> down = stops(false);
+        for (int i = 1; i < down.size(); i++) {
+            Length from = down.get(i - 1);
+            String measure = ruler.number(down.get(i).minus(from), Rounding.NEAREST);
+            Dimensions.down(sketch, scale.mm(from), scale.mm(down.get(i)), left, measure);
+        }
+        Dimensions.across(sketch, frame.x(), frame.right(), bottom, ruler.write(finished.width(), Rounding.NEAREST));
+        Dimensions.down(sketch, frame.y(), frame.bottom(), right, ruler.write(finished.height(), Rounding.NEAREST));
+    }
+
+    /** Where a line through the middle of the hearth, or of the cloth, goes from patch to patch. */
+    private List<Length> stops(boolean across) {
+        Rect middle = hearth();
+        Length at = across
+                ? middle.y().plus(new Length(middle.height().nm() / 2))
+                : middle.x().plus(new Length(middle.width().nm() / 2));
+        TreeSet<Length> stops = new TreeSet<>();
+        for (Shown.Field field : shown.fields()) {
+            Rect rect = field.at();
+            Length from = across ? rect.y() : rect.x();
+            Length to = across ? rect.bottom() : rect.right();
+            if (!field.fell() && !at.isLessThan(from) && at.isLessThan(to)) {
+                stops.add(across ? rect.x() : rect.y());
+                stops.add(across ? rect.right() : rect.bottom());
+            }
+        }
+        return List.copyOf(stops);
+    }
+
+    private Rect hearth() {
+        return shown.fields().stream()
+                .filter(field -> !field.fell() && field.patch().place() instanceof Place.Hearth)
+                .map(Shown.Field::at)
+                .findFirst()
+                .orElse(Rect.at(Length.ZERO, Length.ZERO, plan.cloth().finished()));
+    }
+
+    Shown shown() {
+        return shown;
+    }
+}

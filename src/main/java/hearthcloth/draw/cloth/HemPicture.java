@@ -1,0 +1,132 @@
+package hearthcloth.draw.cloth;
+
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.Patch;
+import hearthcloth.colour.Colour;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.geometry.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Unit;
+import hearthcloth.plan.model.Plan;
+import java.util.ArrayList;
+import java.util.List;
+
+
+/** One raw corner before it is hemmed, life size: the creases, and the mitre or the tip that is cut off. */
+public final class HemPicture {
+
+    private static final double LARGEST = 78;
+
+    private static final Stroke OUTER = Stroke.dots(0.4, Palette.INK);
+    private static final Stroke INNER = Stroke.solid(0.4, Palette.INK);
+    private static final Stroke SEWN = Stroke.stitches(0.6, Palette.INK);
+    private static final Stroke OFF = Stroke.solid(0.5, Palette.MADDER);
+
+    private final Hem hem;
+    private final Ruler ruler;
+    private final Colour ground;
+    private final double firstMm;
+    private final double bothMm;
+    private final double extent;
+
+    public HemPicture(Plan plan, Ruler ruler) {
+        List<Patch> patches = plan.cloth().patches();
+        this.hem = plan.cloth().making().hem();
+        this.ruler = ruler;
+        this.ground = Dyes.of(plan).colour(patches.get(patches.size() - 1).fabric());
+        this.firstMm = hem.first().in(Unit.MILLIMETRE);
+        this.bothMm = hem.allowance().in(Unit.MILLIMETRE);
+        this.extent = Math.max(36, bothMm * 2.6);
+    }
+
+    /** The corner and what its lines are, in {@code width}; only the words where the hem is too deep for the page. */
+    public Picture block(double width) {
+        return block(width, extent <= LARGEST ? "One corner, life size" : "One corner");
+    }
+
+    /** The same where nobody knows how large a millimetre comes out. */
+    public Picture onScreen(double width) {
+        return block(width, "One corner");
+    }
+
+    private Picture block(double width, String title) {
+        TextColumn block = new TextColumn(width);
+        boolean drawn = extent <= LARGEST;
+        block.words(title, PrintSizes.STEP).gap(2);
+        double from = drawn ? extent + 8 : 0;
+        Picture key = key(width - from);
+        block.draw(Math.max(drawn ? extent : 0, key.height()), (sketch, y) -> {
+            if (drawn) {
+                sketch.place(corner(), new Point(0, y));
+            }
+            sketch.place(key, new Point(from, y));
+        });
+        return block.gap(1).finished("One corner of the hem");
+    }
+
+    private boolean isMitred() {
+        return hem.corner() == Hem.Corner.MITRED;
+    }
+
+    private Picture corner() {
+        Sketch sketch = new Sketch();
+        sketch.fill(new Bounds(0, 0, extent, extent), ground);
+        sketch.outline(new Bounds(0, 0, extent, extent), Stroke.solid(0.25, Palette.INK));
+        for (Row row : rows()) {
+            sketch.add(new Mark.Line(row.points(), Stroke.solid(1.1, Palette.SHEET)));
+            sketch.add(new Mark.Line(row.points(), row.stroke()));
+        }
+        return sketch.finished("Raw corner with its creases", extent, extent);
+    }
+
+    private record Row(List<Point> points, Stroke stroke, String words) {}
+
+    /** The lines in the corner, each with what it is. */
+    private List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        if (hem.first().isPositive() && hem.second().isPositive()) {
+            rows.add(crease(firstMm, OUTER, "First fold, " + measure(hem.first()) + " from the raw edge"));
+        }
+        rows.add(crease(
+                bothMm, INNER, "Last fold, " + measure(hem.allowance()) + " from the raw edge: the finished edge"));
+        if (isMitred()) {
+            double reach = hem.second().in(Unit.MILLIMETRE);
+            List<Point> mitre =
+                    List.of(new Point(bothMm + reach, bothMm - reach), new Point(bothMm - reach, bothMm + reach));
+            rows.add(new Row(mitre, SEWN, "Mitre: stitched with the corner folded in half"));
+        } else if (hem.first().isPositive() && hem.second().isPositive()) {
+            List<Point> tip = List.of(new Point(firstMm, 0), new Point(0, firstMm));
+            rows.add(new Row(tip, OFF, "Tip cut off"));
+        }
+        return rows;
+    }
+
+    private Row crease(double at, Stroke stroke, String words) {
+        List<Point> points = List.of(new Point(extent, at), new Point(at, at), new Point(at, extent));
+        return new Row(points, stroke, words);
+    }
+
+    private String measure(Length length) {
+        Ruler finer =
+                ruler.mark(length, Rounding.NEAREST).equals(length) || ruler.isMetric() ? ruler : Ruler.SIXTEENTHS;
+        return finer.write(length, Rounding.NEAREST);
+    }
+
+    private Picture key(double width) {
+        TextColumn key = new TextColumn(width);
+        for (Row row : rows()) {
+            double y = key.height() + TextColumn.baseline(PrintSizes.BODY) - Dimensions.halfCaps(PrintSizes.BODY);
+            key.draw(0, (sketch, top) -> sketch.line(new Point(0, y), new Point(9, y), row.stroke()));
+            key.words(row.words(), 12, PrintSizes.BODY, 3).gap(1.5);
+        }
+        return key.finished("What the lines are");
+    }
+}

@@ -1,0 +1,106 @@
+package hearthcloth.draw.cloth;
+
+import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.face.Shown;
+import hearthcloth.colour.Colour;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Paragraph;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.geometry.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
+import java.util.List;
+
+
+/** What the colours, hatches and dashes of a face stand for. */
+public final class Legend {
+
+    private static final double SWATCH = 6;
+
+    private final double cell;
+    private final int columns;
+    private final Type type;
+    private final List<Entry> entries = new ArrayList<>();
+
+    private record Entry(String words, Drawing drawing) {}
+
+    @FunctionalInterface
+    private interface Drawing {
+        void into(Sketch sketch, Bounds swatch);
+    }
+
+    Legend(double width, Type type) {
+        this.columns = Math.max(1, (int) (width / 58));
+        this.cell = width / columns;
+        this.type = type;
+    }
+
+    static Picture of(Shown shown, Dyes dyes, double width, Type type) {
+        Legend legend = new Legend(width, type);
+        dyes.fabrics().forEach(legend::fabric);
+        Fabric sample = dyes.fabrics().get(0);
+        if (shown.fields().stream().anyMatch(field -> field.patch().showing() == Showing.WRONG)) {
+            legend.wrongSide(dyes, shown);
+        }
+        if (shown.fields().stream().anyMatch(Shown.Field::fell)) {
+            legend.entries.add(new Entry("Fell, one shade off", (sketch, at) -> {
+                sketch.fill(at, sample.colour());
+                sketch.fill(
+                        new Bounds(at.x(), at.y(), SWATCH / 2.5, SWATCH),
+                        sample.colour().shade());
+                sketch.outline(at, Stroke.solid(0.25, Palette.INK));
+            }));
+        }
+        legend.entries.add(new Entry("Row of stitches", (sketch, at) -> {
+            sketch.fill(at, sample.colour());
+            double y = at.middle().y();
+            sketch.line(new Point(at.x(), y), new Point(at.right(), y), dyes.stitches());
+            sketch.outline(at, Stroke.solid(0.25, Palette.INK));
+        }));
+        return legend.finished();
+    }
+
+    private void fabric(Fabric fabric) {
+        entries.add(new Entry(fabric.name(), (sketch, at) -> swatch(sketch, at, fabric.colour())));
+    }
+
+    public static void swatch(Sketch sketch, Bounds at, Colour colour) {
+        sketch.fill(at, colour);
+        sketch.outline(at, Stroke.solid(0.25, Palette.INK));
+    }
+
+    private void wrongSide(Dyes dyes, Shown shown) {
+        Colour ground = shown.fields().stream()
+                .filter(field -> field.patch().showing() == Showing.WRONG)
+                .map(field -> dyes.colour(field.patch().fabric()))
+                .findFirst()
+                .orElseThrow();
+        entries.add(new Entry("Hatched: its wrong side", (sketch, at) -> {
+            sketch.fill(at, ground);
+            sketch.hatch(at, Dyes.HATCH, Dyes.hatch(ground));
+            sketch.outline(at, Stroke.solid(0.25, Palette.INK));
+        }));
+    }
+
+    private Picture finished() {
+        TextColumn column = new TextColumn(cell * columns);
+        for (int row = 0; row * columns < entries.size(); row++) {
+            List<Entry> inRow = entries.subList(row * columns, Math.min(entries.size(), (row + 1) * columns));
+            column.draw(SWATCH + 1.8, (sketch, y) -> {
+                for (int i = 0; i < inRow.size(); i++) {
+                    Bounds swatch = new Bounds(i * cell, y, SWATCH, SWATCH);
+                    inRow.get(i).drawing().into(sketch, swatch);
+                    String words = Paragraph.cut(inRow.get(i).words(), cell - SWATCH - 4, type);
+                    Point at = new Point(swatch.right() + 2, swatch.middle().y() + Dimensions.halfCaps(type));
+                    sketch.words(words, at, type);
+                }
+            });
+        }
+        return column.finished("Legend");
+    }
+}

@@ -1,0 +1,48 @@
+package hearthcloth.draw.cloth;
+
+import java.util.Locale;
+import java.util.Optional;
+
+
+/** The paper a guide is printed on, upright. */
+public enum Paper {
+    /** 210 × 297 mm (ISO 216). */
+    A4("a4", 210, 297),
+    /** 8½ × 11 in. */
+    LETTER("letter", 215.9, 279.4);
+
+    private final String word;
+     private final double width;
+     private final double height;
+
+    Paper(String word, double width, double height) {
+        this.word = word;
+        this.width = width;
+        this.height = height;
+    }
+
+    public static Optional<Paper> named(String text) {
+        String plain = text.strip().toLowerCase(Locale.ROOT);
+        for (Paper paper : values()) {
+            if (paper.word.equals(plain)) {
+                return Optional.of(paper);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** As written in the shell: {@code a4}, {@code letter}. */
+    public String word() {
+        return word;
+    }
+
+    /** Millimetres. */
+    public double width() {
+        return width;
+    }
+
+    /** Millimetres. */
+    public double height() {
+        return height;
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.draw.cloth;
+
+import org.jspecify.annotations.NullMarked;

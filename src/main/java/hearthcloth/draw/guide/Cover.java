@@ -1,0 +1,201 @@
+package hearthcloth.draw.guide;
+
+import hearthcloth.cloth.making.Face;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Paragraph;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.geometry.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Unit;
+import hearthcloth.plan.model.Bound;
+import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.Gather;
+import hearthcloth.sew.Guide;
+import java.util.List;
+
+import hearthcloth.draw.cloth.Dyes;
+import hearthcloth.draw.cloth.FacePicture;
+import hearthcloth.draw.cloth.FaceSheet;
+import hearthcloth.draw.cloth.Legend;
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.cloth.ScaledPicture;
+
+/** The first page: the finished cloth from both faces, the figures that matter, what to have ready, the check square. */
+public final class Cover {
+
+    private static final double BETWEEN = 8;
+
+    /** How high a face may be beside the other, and across the page. */
+    private static final double SMALL = 98;
+
+    private static final double LARGE = 185;
+
+    private final Plan plan;
+    private final Guide guide;
+    private final Ruler ruler;
+     private final Flow flow;
+
+    public Cover(Plan plan, Guide guide, Ruler ruler, Flow flow) {
+        this.plan = plan;
+        this.guide = guide;
+        this.ruler = ruler;
+        this.flow = flow;
+    }
+
+    public void flow() {
+        TextColumn head = new TextColumn(flow.width());
+        head.words(plan.story().title(), 0, PrintSizes.TITLE, 2);
+        head.words(plan.story().goodAt(), PrintSizes.BODY);
+        flow.add(head.gap(3).finished(plan.story().title()));
+        faces();
+        flow.add(figures());
+        flow.add(checkSquare());
+        flow.heading("What you need");
+        for (Gather.FabricNeed need : guide.gather().fabrics()) {
+            fabric(need);
+        }
+        TextColumn thread = new TextColumn(flow.width());
+        thread.words("Thread", PrintSizes.STRONG).words(guide.notes().threadWords(), PrintSizes.BODY);
+        flow.add(thread.gap(1.5).finished("Thread"));
+        TextColumn tools = new TextColumn(flow.width());
+        tools.words("Tools", PrintSizes.STRONG)
+                .words(String.join(". ", guide.gather().tools()) + ".", PrintSizes.BODY);
+        flow.add(tools.gap(1.5).finished("Tools"));
+    }
+
+    /** Side by side where both can be read so, else each across the page. */
+    private void faces() {
+        double half = (flow.width() - BETWEEN) / 2;
+        ScaledPicture front = new FacePicture(plan, Face.FRONT, ruler).within(half, SMALL);
+        ScaledPicture back = new FacePicture(plan, Face.BACK, ruler).within(half, SMALL);
+        if (front.excess(half, SMALL) > 0 || back.excess(half, SMALL) > 0) {
+            flow.add(face(Face.FRONT));
+            flow.add(face(Face.BACK));
+            return;
+        }
+        TextColumn faces = new TextColumn(flow.width());
+        faces.draw(PrintSizes.STRONG.leading() + 1.5, (sketch, y) -> {
+            sketch.words(caption(Face.FRONT), new Point(0, y + 4), PrintSizes.STRONG);
+            sketch.words(caption(Face.BACK), new Point(half + BETWEEN, y + 4), PrintSizes.STRONG);
+        });
+        faces.draw(Math.max(front.picture().height(), back.picture().height()), (sketch, y) -> {
+            sketch.place(front.picture(), new Point(0, y));
+            sketch.place(back.picture(), new Point(half + BETWEEN, y));
+        });
+        flow.add(faces.words("Drawn " + front.scale().word() + ".", PrintSizes.SMALL)
+                .gap(3)
+                .finished("Both faces"));
+    }
+
+    private Picture face(Face face) {
+        ScaledPicture drawn = new FacePicture(plan, face, ruler).within(flow.width(), LARGE);
+        TextColumn column = new TextColumn(flow.width());
+        column.words(caption(face) + ", drawn " + drawn.scale().word(), PrintSizes.STRONG)
+                .gap(1.5);
+        return column.picture(drawn.picture(), 0).gap(4).finished(caption(face));
+    }
+
+    private String caption(Face face) {
+        return FaceSheet.name(plan, face);
+    }
+
+    private record Figure(String name, String number) {}
+
+    private Picture figures() {
+        PlanFigures figures = plan.figures();
+        List<Figure> cells = List.of(
+                new Figure("Finished", ruler.write(plan.cloth().finished(), Rounding.NEAREST)),
+                new Figure("Patches", Integer.toString(plan.cloth().patches().size())),
+                new Figure("Joins", Integer.toString(figures.joins())),
+                new Figure("Cuts", Integer.toString(figures.cuts())),
+                new Figure("Lost", figures.areas().lostPercent() + " %"),
+                new Figure("Thread", ruler.run(guide.notes().thread().total(), Rounding.UP)));
+        TextColumn column = new TextColumn(flow.width());
+        column.seam().gap(2);
+        Type type = figureType(cells);
+        double gap = (flow.width()
+                        - cells.stream().mapToDouble(cell -> extent(cell, type)).sum())
+                / (cells.size() - 1);
+        column.draw(PrintSizes.SMALL.leading() + type.leading(), (sketch, y) -> {
+            double x = 0;
+            for (Figure cell : cells) {
+                sketch.words(cell.name(), new Point(x, y + 4), PrintSizes.SMALL);
+                sketch.words(cell.number(), new Point(x, y + 4 + type.leading()), type);
+                x += extent(cell, type) + gap;
+            }
+        });
+        return column.gap(3).words(bound(figures), PrintSizes.SMALL).gap(4).finished("Figures");
+    }
+
+    private static double extent(Figure cell, Type type) {
+        return Math.max(PrintSizes.SMALL.width(cell.name()), type.width(cell.number()));
+    }
+
+    /** As large as lets all figures stand in one row. */
+    private Type figureType(List<Figure> cells) {
+        Type type = PrintSizes.FIGURE;
+        while (type.size() > PrintSizes.BODY.size() && total(cells, type) > flow.width() - 6 * (cells.size() - 1)) {
+            type = type.sized(type.size() * 0.95);
+        }
+        return type;
+    }
+
+    private static double total(List<Figure> cells, Type type) {
+        return cells.stream().mapToDouble(cell -> extent(cell, type)).sum();
+    }
+
+    private String bound(PlanFigures figures) {
+        Bound bound = plan.bound();
+        String joins = bound.joins() + (bound.joins() == 1 ? " join" : " joins");
+        String least = ruler.area(bound.touchedMm2(), Rounding.DOWN);
+        return "Lost is what is too small to use again, of the pieces cut into. These cover "
+                + ruler.area(figures.areas().touched(), Rounding.NEAREST) + "."
+                + (figures.joins() == 0
+                        ? ""
+                        : " No way of cutting this cloth from this stash has fewer than " + joins + ".")
+                + (bound.touchedMm2() == 0 ? "" : " None cuts into less than " + least + lost() + ".");
+    }
+
+    /** What every plan loses, where the stash proves that some loss cannot be helped. */
+    private String lost() {
+        String lost = ruler.area(plan.bound().lostMm2(), Rounding.DOWN);
+        return lost.equals(ruler.area(0, Rounding.DOWN)) ? "" : " or loses less than " + lost;
+    }
+
+    private void fabric(Gather.FabricNeed need) {
+        TextColumn row = new TextColumn(flow.width());
+        double before = row.height();
+        row.words(need.fabric(), 9, PrintSizes.STRONG, 2);
+        row.words(String.join("; ", need.pieces()), 9, PrintSizes.BODY, Integer.MAX_VALUE);
+        row.draw(
+                0,
+                (sketch, y) -> Legend.swatch(
+                        sketch, new Bounds(0, before + 0.8, 6, 6), Dyes.of(plan).colour(need.fabric())));
+        flow.add(row.gap(1.5).finished(need.fabric()));
+    }
+
+    /** One inch, or two centimetres, to see whether the printer kept to scale. */
+    private Picture checkSquare() {
+        Length side = ruler.isMetric() ? Length.cm(2) : Length.inches(1);
+        double mm = side.in(Unit.MILLIMETRE);
+        Bounds square = new Bounds(0, 1, mm, mm);
+        String words = "This square measures " + ruler.write(side, Rounding.NEAREST)
+                + " on each side. If yours does not, print again at 100 %, without fitting to the page. Only what says life"
+                + " size is to be measured on paper; all other measures are written.";
+        Sketch sketch = new Sketch().outline(square, Stroke.solid(0.3, Palette.INK));
+        double y = square.y() + 4;
+        for (String line : Paragraph.lines(words, flow.width() - mm - 5, PrintSizes.SMALL)) {
+            sketch.words(line, new Point(mm + 5, y), PrintSizes.SMALL);
+            y += PrintSizes.SMALL.leading();
+        }
+        return sketch.finished("Check square", flow.width(), Math.max(square.bottom(), y) + 3);
+    }
+}

@@ -1,0 +1,98 @@
+package hearthcloth.draw.guide;
+
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.geometry.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.sew.Task;
+import java.util.Optional;
+
+import hearthcloth.draw.cloth.PrintSizes;
+
+/** One task as a block: its title, what to do, the picture to the left, the number to check in a box. */
+public final class TaskBlock {
+
+    private static final double PICTURE = 0.42;
+    private static final double BETWEEN = 6;
+
+    private final double width;
+    private final Ruler ruler;
+
+    public TaskBlock(double width, Ruler ruler) {
+        this.width = width;
+        this.ruler = ruler;
+    }
+
+    /** The room for a picture beside the words. */
+    public double pictureWidth() {
+        return width * PICTURE;
+    }
+
+    /**
+     * The block.
+     *
+     * @param number in front of the title; may be empty
+     */
+    public Picture of(String number, Task task, Optional<Picture> picture) {
+        TextColumn block = new TextColumn(width);
+        String title = number.isEmpty() ? task.title() : number + ".  " + task.title();
+        block.words(title, PrintSizes.STEP).gap(2);
+        if (picture.isEmpty()) {
+            block.picture(words(task, width), 0);
+            task.check().ifPresent(check -> block.gap(2).picture(box(check, pictureWidth()), 0));
+            return block.gap(1).finished(task.title());
+        }
+        TextColumn left = new TextColumn(pictureWidth());
+        picture.ifPresent(drawn -> left.picture(drawn, (pictureWidth() - drawn.width()) / 2));
+        task.check().ifPresent(check -> left.gap(4).picture(box(check, pictureWidth()), 0));
+        double from = pictureWidth() + BETWEEN;
+        Picture words = words(task, width - from);
+        Picture seen = left.finished(task.title());
+        block.draw(
+                Math.max(words.height(), seen.height()),
+                (sketch, y) -> sketch.place(seen, new Point(0, y)).place(words, new Point(from, y)));
+        return block.gap(1).finished(task.title());
+    }
+
+    private Picture words(Task task, double across) {
+        TextColumn words = new TextColumn(across);
+        int number = 1;
+        for (String line : task.lines()) {
+            words.item(Integer.toString(number++), 6, line, PrintSizes.BODY).gap(0.5);
+        }
+        for (String warning : task.warnings()) {
+            words.gap(0.6);
+            double before = words.height();
+            words.words(warning, 6, PrintSizes.CARE, Integer.MAX_VALUE);
+            double reach = words.height() - before;
+            words.draw(0, (sketch, y) -> sketch.fill(new Bounds(2, y - reach + 1, 0.9, reach - 1), Palette.MADDER));
+            words.gap(0.8);
+        }
+        return words.finished(task.title());
+    }
+
+    /** The number to check, large on a wash of the accent. */
+    private Picture box(Task.Check check, double across) {
+        String measure = ruler.write(check.size(), Rounding.NEAREST);
+        Type figure = PrintSizes.FIGURE;
+        while (figure.width(measure) > across - 8) {
+            figure = figure.sized(figure.size() * 0.95);
+        }
+        TextColumn inside = new TextColumn(across - 8);
+        inside.words("It should now measure", PrintSizes.SMALL);
+        inside.words(measure, figure);
+        inside.words("width × height, front up", PrintSizes.SMALL);
+        Picture words = inside.finished(check.sentence());
+        Bounds card = new Bounds(0, 0, across, words.height() + 4.5);
+        return new Sketch()
+                .add(new Mark.Area(card.rounded(2.5), Palette.WASH))
+                .place(words, new Point(4, 2))
+                .finished(check.sentence(), across, card.height());
+    }
+}

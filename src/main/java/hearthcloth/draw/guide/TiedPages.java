@@ -1,0 +1,149 @@
+package hearthcloth.draw.guide;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.geometry.Point;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.PublishedRule;
+import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.TradeFit;
+import hearthcloth.wrap.TradeSize;
+import hearthcloth.wrap.tying.Tying;
+import java.util.List;
+import java.util.Optional;
+
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.cloth.Wrapped;
+
+/** The gift's part of a printed guide: how it looks tied, what shows, how sure the size is, and how it is tied. */
+public final class TiedPages {
+
+    private static final double VIEWS = 88;
+    private static final double STEP = 58;
+    private static final double PICTURE = 0.42;
+    private static final double BETWEEN = 6;
+
+    private final Cloth cloth;
+    private final Wrapped wrapped;
+    private final Ruler ruler;
+     private final Flow flow;
+
+    public TiedPages(Cloth cloth, Wrapped wrapped, Ruler ruler, Flow flow) {
+        this.cloth = cloth;
+        this.wrapped = wrapped;
+        this.ruler = ruler;
+        this.flow = flow;
+    }
+
+    /** Both parts; where the cloth does not tie the gift, only the sentence that says so. */
+    public void flow(Optional<TiedGift> tied) {
+        flow.turn().heading("The gift, tied");
+        paragraph(wrapped.fit(cloth).sentence(ruler));
+        if (tied.isEmpty()) {
+            return;
+        }
+        flow.gap(2).add(tied.get().views(flow.width(), VIEWS, PrintSizes.SMALL));
+        paragraph(
+                "Drawn as the cloth is laid; within a hand of the knot real cloth is drawn in, and free ends fall as they"
+                        + " like.");
+        whatShows(tied.get());
+        size();
+        tying(tied.get());
+    }
+
+    private void paragraph(String words) {
+        flow.add(new TextColumn(flow.width()).words(words, PrintSizes.BODY).gap(1).finished(words));
+    }
+
+    private void whatShows(TiedGift tied) {
+        flow.heading("What shows");
+        for (String sentence : tied.whatShows().sentences()) {
+            flow.add(new TextColumn(flow.width())
+                    .item("•", 4, sentence, PrintSizes.BODY)
+                    .gap(0.6)
+                    .finished(sentence));
+        }
+    }
+
+    private void size() {
+        flow.heading("How sure the size is");
+        Tie tie = wrapped.tie();
+        if (tie.isKnotted()) {
+            paragraph(wrapped.tail().doubt(tie, wrapped.gift(), ruler));
+        }
+        Fit fit = wrapped.fit(cloth);
+        Length spare = ruler.mark(fit.tightest().spare(), Rounding.DOWN);
+        String what = fit.tightest().reason().words();
+        paragraph("This cloth, " + near(cloth.finished().width()) + " × "
+                + near(cloth.finished().height())
+                + (spare.isPositive()
+                        ? ", leaves " + near(spare) + " beyond what is planned for " + what + "."
+                        : ", is just enough for " + what + "."));
+        paragraph(PublishedRule.of(wrapped.gift())
+                .sentence(wrapped.gift(), tie, wrapped.tail().usual(), ruler));
+        Length ours = tie.smallestSquare(wrapped.gift(), wrapped.tail().usual());
+        TradeSize.enoughFor(ours)
+                .ifPresent(size -> paragraph("Of the sizes such cloths are sold in, the next is "
+                        + near(size.least()) + (size.trade().isEmpty() ? "" : " (" + size.trade() + ")")
+                        + ", sold for: " + size.uses() + "."));
+        paragraph(TradeFit.sentence(
+                TradeFit.of(tie, wrapped.gift(), wrapped.tail().usual()), ruler));
+    }
+
+    private String near(Length length) {
+        return ruler.write(length, Rounding.NEAREST);
+    }
+
+    private void tying(TiedGift tied) {
+        Tying tying = Tying.of(wrapped.tie(), wrapped.gift());
+        flow.turn().heading("Tying it");
+        String name = "The " + wrapped.tie().words()
+                + (wrapped.tie().trade().isEmpty() ? "" : " (" + wrapped.tie().trade() + ")")
+                + ", for " + wrapped.tie().suited() + ". Each arrow ends where a corner lies now.";
+        paragraph(name);
+        int number = 1;
+        for (Tying.Step step : tying.steps()) {
+            Picture picture = tied.moment(step.moment(), flow.width() * PICTURE, STEP);
+            flow.part(step(number++ + ".", List.of(step.words()), picture));
+        }
+        if (wrapped.tie().isKnotted()) {
+            flow.heading("The knot");
+            Picture knot = tied.knot(flow.width() * PICTURE, STEP * 0.7);
+            flow.add(step("", Tying.KNOT, knot));
+        }
+        flow.heading("When a corner will not reach");
+        paragraph(tying.ifShort());
+        tied.whenShort(flow.width() * PICTURE, STEP).ifPresent(flow::add);
+        flow.heading("Take care when it is tied");
+        for (String caution : tying.cautions()) {
+            TextColumn column = new TextColumn(flow.width()).words(caution, 6, PrintSizes.CARE, Integer.MAX_VALUE);
+            double reach = column.height();
+            column.draw(0, (sketch, y) -> sketch.fill(new Bounds(2, y - reach + 1, 0.9, reach - 1), Palette.MADDER));
+            flow.add(column.gap(1).finished(caution));
+        }
+    }
+
+    /** A step: its picture to the left, its words to the right. */
+    private Picture step(String number, List<String> lines, Picture picture) {
+        double left = flow.width() * PICTURE;
+        TextColumn words = new TextColumn(flow.width() - left - BETWEEN);
+        int item = 1;
+        for (String line : lines) {
+            words.item(number.isEmpty() ? item++ + "." : number, 8, line, PrintSizes.BODY)
+                    .gap(1);
+        }
+        Picture text = words.finished(number);
+        Sketch sketch = new Sketch()
+                .place(text, new Point(left + BETWEEN, 0))
+                .place(picture, new Point((left - picture.width()) / 2, 1));
+        return sketch.finished(number, flow.width(), Math.max(text.height(), picture.height() + 2));
+    }
+}

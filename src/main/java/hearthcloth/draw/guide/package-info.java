@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.draw.guide;
+
+import org.jspecify.annotations.NullMarked;

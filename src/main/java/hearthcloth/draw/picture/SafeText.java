@@ -1,0 +1,38 @@
+package hearthcloth.draw.picture;
+
+
+/**
+ * Makes any text fit to be written down: names in a stash file may hold anything.
+ *
+ * <p>Control characters, unpaired surrogates and characters that XML forbids become blanks; characters that turn the
+ * direction of what follows are dropped, so that a name cannot reverse the numbers beside it.
+ */
+final class SafeText {
+
+    private SafeText() {}
+
+    static String clean(String text) {
+        StringBuilder out = new StringBuilder();
+        text.codePoints().forEach(c -> {
+            if (isDirection(c)) {
+                return;
+            }
+            out.appendCodePoint(isWritable(c) ? c : ' ');
+        });
+        return out.toString();
+    }
+
+    private static boolean isWritable(int c) {
+        return c >= 0x20
+                && !(c >= 0x7f && c < 0xa0)
+                && !(c >= 0xd800 && c <= 0xdfff)
+                && (c & 0xfffe) != 0xfffe
+                && c != 0x2028
+                && c != 0x2029;
+    }
+
+    /** Unicode's explicit directional formatting characters (Unicode Standard Annex 9, section 2). */
+    private static boolean isDirection(int c) {
+        return c == 0x200e || c == 0x200f || c == 0x61c || (c >= 0x202a && c <= 0x202e) || (c >= 0x2066 && c <= 0x2069);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth;
+
+import org.jspecify.annotations.NullMarked;

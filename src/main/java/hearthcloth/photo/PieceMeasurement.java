@@ -1,0 +1,142 @@
+package hearthcloth.photo;
+
+import hearthcloth.geometry.Point;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+import hearthcloth.geometry.Polygons;
+import hearthcloth.photo.edge.EdgeFit;
+import hearthcloth.photo.edge.FittedPolygon;
+import hearthcloth.photo.ground.GroundModel;
+import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.image.WhiteBalance;
+import hearthcloth.photo.plane.LargestRectangle;
+import hearthcloth.photo.plane.MeasuredLength;
+import hearthcloth.photo.plane.PieceOutline;
+import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.photo.segment.Blob;
+import hearthcloth.photo.segment.InteriorColour;
+
+/** Turns traced shapes into measured pieces. */
+final class PieceMeasurement {
+
+    /** Smaller shapes are lint, in square millimetres; and thinner ones threads, in millimetres. */
+    private static final double LEAST_AREA_MM2 = 300;
+
+    private static final double LEAST_WIDTH_MM = 9;
+    /** What the floor's plane leaves open is taken off the usable rectangle for 95 of 100 cases: one-sided. */
+    private static final double SURE = 1.645;
+    /** Of the scatter of a side's places so much may be common to all of them: threads, shade. In deviations; no source. */
+    private static final double COMMON = 0.4;
+    /** A figure may hide where a side is: its deviation is taken this much larger, */
+    private static final double FIGURED = 1.9;
+    /** and where little of the side was seen, larger still, in pixels for a side not seen at all. */
+    private static final double UNSEEN = 6;
+
+    private final LabThumbnail coarse;
+    private final GroundModel ground;
+    private final FloorScale scale;
+    private final ReferenceSheet sheet;
+
+    PieceMeasurement(LabThumbnail coarse, GroundModel ground, FloorScale scale, ReferenceSheet sheet) {
+        this.coarse = coarse;
+        this.ground = ground;
+        this.scale = scale;
+        this.sheet = sheet;
+    }
+
+    /** All shapes but the sheet, numbered in reading order. */
+    List<ReadPiece> of(List<Blob> blobs, List<FittedPolygon> traced, int sheetIndex) {
+        InteriorColour paper = InteriorColour.of(traced.get(sheetIndex).corners(), coarse, ground);
+        WhiteBalance light = new WhiteBalance(sheet.white() ? paper.colour() : WhiteBalance.PAPER, paper.ground());
+        double sharpest = traced.get(sheetIndex).sharpness();
+        List<ReadPiece> pieces = IntStream.range(0, blobs.size())
+                .parallel()
+                .filter(i -> i != sheetIndex)
+                .mapToObj(i -> piece(blobs.get(i), traced.get(i), light, sharpest))
+                .filter(PieceMeasurement::isCloth)
+                .sorted(Comparator.comparingDouble(PieceMeasurement::row).thenComparingDouble(p -> top(p).x()))
+                .toList();
+        List<ReadPiece> numbered = new ArrayList<>();
+        for (ReadPiece piece : pieces) {
+            numbered.add(new ReadPiece(numbered.size() + 1, piece.outline(), piece.usable(), piece.look(), piece.doubts()));
+        }
+        return List.copyOf(numbered);
+    }
+
+    private static Point top(ReadPiece piece) {
+        return piece.outline().picture().stream()
+                .min(Comparator.comparingDouble(Point::y))
+                .orElseThrow();
+    }
+
+    /** Rows of about a hand's height, so that reading order goes left to right. */
+    private static double row(ReadPiece piece) {
+        return Math.floor(top(piece).y() / 400);
+    }
+
+    private static boolean isCloth(ReadPiece piece) {
+        double area = piece.outline().areaMm2();
+        return area >= LEAST_AREA_MM2
+                && 2 * area / Polygons.perimeter(piece.outline().floor()) >= LEAST_WIDTH_MM;
+    }
+
+    private ReadPiece piece(Blob blob, FittedPolygon traced, WhiteBalance light, double sharpest) {
+        InteriorColour interior = InteriorColour.of(traced.corners(), coarse, ground);
+        double doubtful = interior.figured() ? FIGURED : 1;
+        List<Point> corners = traced.corners();
+        List<MeasuredLength> sides = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            sides.add(scale.measured(
+                    corners.get(i), corners.get((i + 1) % corners.size()), doubtful * endsMm(traced, i)));
+        }
+        PieceOutline outline = scale.outline(corners, sides);
+        return new ReadPiece(
+                0,
+                outline,
+                usable(traced, sharpest),
+                PieceAppearance.of(interior, light),
+                DoubtRules.of(blob, traced, outline, interior, scale));
+    }
+
+    /** Deviation of side i's length from how well the sides it ends at were seen. */
+    private double endsMm(FittedPolygon traced, int i) {
+        int n = traced.corners().size();
+        return Math.hypot(endMm(traced, i, Math.floorMod(i - 1, n), i), endMm(traced, i, (i + 1) % n, (i + 1) % n));
+    }
+
+    private double endMm(FittedPolygon traced, int own, int other, int corner) {
+        double sine = traced.sine(corner);
+        double cosine = Math.sqrt(1 - Math.min(1, sine * sine));
+        double across = Math.hypot(
+                deviation(traced.fits().get(other)), deviation(traced.fits().get(own)) * cosine);
+        return across / sine / scale.pixelsPerMm(traced.corners().get(corner));
+    }
+
+    /** A line's deviation at its end, which is half as large again as in its middle. */
+    private static double deviation(EdgeFit.Fit fit) {
+        return 1.5 * Math.hypot(fit.deviation(), COMMON * fit.scatter()) + UNSEEN * Math.max(0, 0.6 - fit.share());
+    }
+
+    /** The largest rectangle that is surely cloth, each of its sides shorter by what the floor's plane leaves open. */
+    private LargestRectangle.Box usable(FittedPolygon traced, double sharpest) {
+        List<Double> insets = traced.insets(sharpest);
+        LargestRectangle.Box box =
+                LargestRectangle.inside(traced.inset(insets, scale.plane().lens()).stream()
+                        .map(scale::onFloor)
+                        .toList());
+        List<Point> c = box.corners().stream().map(scale::inPicture).toList();
+        double taken =
+                2 * insets.stream().mapToDouble(Double::doubleValue).average().orElse(0) / scale.pixelsPerMm(c.get(0));
+        return box.shrunk(further(taken, c.get(0), c.get(1)), further(taken, c.get(1), c.get(2)));
+    }
+
+    /** What is to be taken off a length besides what was: the two errors do not hang together. */
+    private double further(double takenMm, Point a, Point b) {
+        return SURE * scale.seenDeviation(a, b, takenMm / SURE) - takenMm;
+    }
+}

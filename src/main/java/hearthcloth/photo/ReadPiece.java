@@ -1,0 +1,26 @@
+package hearthcloth.photo;
+
+import java.util.List;
+
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.LargestRectangle;
+import hearthcloth.photo.plane.PieceOutline;
+
+/**
+ * One piece of cloth as read.
+ *
+ * @param number from 1, in reading order, as the overlay shows it
+ * @param usable the largest rectangle that is surely inside: the largest in the outline less what the picture leaves open
+ * @param doubts empty when the reading can be trusted
+ */
+public record ReadPiece(int number, PieceOutline outline, LargestRectangle.Box usable, PieceAppearance look, List<Doubt> doubts) {
+
+    public ReadPiece {
+        doubts = List.copyOf(doubts);
+    }
+
+    /** Doubts of this piece alone, without those that all pieces share. */
+    public List<Doubt> ownDoubts() {
+        return doubts.stream().filter(d -> d.kind() != Doubt.Kind.SHEET).toList();
+    }
+}

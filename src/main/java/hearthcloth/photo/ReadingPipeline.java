@@ -1,0 +1,246 @@
+package hearthcloth.photo;
+
+import hearthcloth.geometry.Point;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+import hearthcloth.photo.edge.EdgeFit;
+import hearthcloth.photo.edge.EdgeLocaliser;
+import hearthcloth.photo.edge.FittedPolygon;
+import hearthcloth.photo.edge.LensEstimator;
+import hearthcloth.photo.edge.SubpixelEdges;
+import hearthcloth.photo.ground.GroundModel;
+import hearthcloth.photo.ground.IlluminationCorrection;
+import hearthcloth.photo.image.ImageDecoder;
+import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.PolygonSimplifier;
+import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.scale.FaintSheetFinder;
+import hearthcloth.photo.scale.FloorPlane;
+import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.photo.scale.SheetChoice;
+import hearthcloth.photo.scale.SheetFinder;
+import hearthcloth.photo.segment.Blob;
+import hearthcloth.photo.segment.ConcavitySplit;
+import hearthcloth.photo.segment.ForegroundMask;
+import hearthcloth.photo.segment.OccupancyMap;
+
+/** One reading from decoded picture to pieces: ground, shapes, lens, sheet, then each piece in full resolution. */
+final class ReadingPipeline {
+
+    /** How far a rim may be off its polygon, in coarse pixels. */
+    private static final double[] TOLERANCES = {2.2, 3.5, 6, 9, 13};
+
+    /** What a corner with no cloth in it counts against a polygon, see {@link FittedPolygon#misfit}, */
+    private static final double EMPTY_CORNER = 0.1;
+    /** and how much must lack there, in square coarse pixels: about what the mask's opening takes from a sharp corner, twice. */
+    private static final double EMPTY_AREA = 20;
+    /** The share of its area that a card lacks at a corner, thrice: (1 − π/4) r² of ISO/IEC 7810 ID-1's sides. */
+    private static final double ROUNDED = 0.0015;
+
+    /** A rim so far from a polygon is none of its sides: the notch of an L, in coarse pixels. */
+    private static final double STRAY = 4;
+    /** Faint rims are looked for so far from all that stands out, in coarse pixels: its own rim reaches as far. */
+    private static final int FAR = 8;
+    /** How far a place may be off the side of faint paper and still belong to it, in pixels. */
+    private static final double FAINT_NEAR = 1.2;
+
+    private final PixelImage picture;
+    private final Optional<Double> focalShare;
+    private final ReferenceSheet sheet;
+    private final ReadingProgress progress;
+    private final LabThumbnail coarse;
+    private final double step;
+    private final LabThumbnail smooth;
+    private final GroundModel ground;
+
+    ReadingPipeline(ImageDecoder.Decoded decoded, ReferenceSheet sheet, ReadingProgress progress) {
+        this.picture = decoded.picture();
+        this.focalShare = decoded.focalShare();
+        this.sheet = sheet;
+        this.progress = progress;
+        progress.at(0.3, "looking at the ground");
+        this.coarse = LabThumbnail.of(picture);
+        this.step = coarse.step;
+        this.smooth = coarse.smoothed(1.2);
+        this.ground = GroundModel.of(smooth);
+    }
+
+    Reading read() {
+        progress.at(0.45, "finding the pieces");
+        Looked looked = withSheet(look(ground));
+        LensModel first = looked.lens;
+        SheetFinder.Found rough = choice(looked).likeliest(looked.uncut());
+        LensModel second = LensEstimator.estimated(
+                first, straightSides(looked), looked.traced.get(rough.index()).sides(), 1);
+        Looked closer = looked(looked.ground, looked.blobs, looked.followed, second);
+        SheetChoice.Chosen chosen = choice(closer).sure(closer.traced, closer.uncut());
+        SheetFinder.Found found = chosen.found();
+        FloorScale scale = new FloorScale(
+                FloorPlane.variants(second, found.corners(), sheet, found.size(), Math.hypot(found.deviation(), 0.15)),
+                found,
+                picture);
+        progress.at(0.8, "measuring");
+        List<Doubt> doubts = new ArrayList<>(chosen.doubts());
+        looked.followed.get(found.index()).laid.doubt(sheet).ifPresent(doubts::add);
+        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground, scale, sheet)
+                .of(closer.blobs, closer.traced, found.index()).stream()
+                        .map(piece -> doubted(piece, doubts))
+                        .toList();
+        return new Reading.Read(pieces, scale);
+    }
+
+    /** @param sides what the picture shows near the rims as laid, under any lens */
+    private record Followed(EdgeLocaliser.Laid laid, List<EdgeFit> sides) {
+
+        FittedPolygon under(LensModel lens, double step) {
+            return laid.isFaint()
+                    ? FittedPolygon.of(laid.corners(), sides, lens, FAINT_NEAR, step)
+                    : FittedPolygon.close(laid.corners(), laid.rims(), sides, lens);
+        }
+    }
+
+    /**
+     * What the picture shows on a ground.
+     *
+     * @param lens as far as the pieces tell
+     */
+    private record Looked(GroundModel ground, List<Blob> blobs, List<Followed> followed, LensModel lens, List<FittedPolygon> traced) {
+
+        /** All shapes, an empty one for each that is cut off. */
+        List<FittedPolygon> uncut() {
+            return IntStream.range(0, blobs.size())
+                    .mapToObj(i -> blobs.get(i).cutOff() ? new FittedPolygon(List.of(), List.of(), List.of()) : traced.get(i))
+                    .toList();
+        }
+    }
+
+    private Looked look(GroundModel on) {
+        LensModel lens = LensModel.unknown(picture);
+        List<Seen> seen = ForegroundMask.on(smooth, on).stream()
+                .parallel()
+                .flatMap(blob -> parted(blob, on, lens))
+                .toList();
+        List<Blob> blobs = seen.stream().map(Seen::blob).toList();
+        progress.at(0.6, "finding the " + sheet.name());
+        EdgeLocaliser rims = new EdgeLocaliser(
+                new IlluminationCorrection(picture, coarse, on), new OccupancyMap(coarse, blobs), (int) Math.round(5 * step + 6));
+        List<Followed> followed = IntStream.range(0, seen.size())
+                .parallel()
+                .mapToObj(i -> rims.of(PolygonSimplifier.tidied(seen.get(i).traced().corners(), 2 * step), i, lens))
+                .map(this::followed)
+                .toList();
+        Looked looked = looked(on, blobs, followed, lens);
+        LensModel first = LensEstimator.estimated(lens, straightSides(looked), List.of(), 1.5 + step * 0.25);
+        return looked(on, blobs, followed, first);
+    }
+
+    private Followed followed(EdgeLocaliser.Laid laid) {
+        return new Followed(laid, new SubpixelEdges(picture, (int) Math.round(step + 2), true).of(laid.corners()));
+    }
+
+    private Looked looked(GroundModel on, List<Blob> blobs, List<Followed> followed, LensModel lens) {
+        List<FittedPolygon> traced =
+                followed.stream().parallel().map(f -> f.under(lens, step)).toList();
+        return new Looked(on, blobs, followed, lens, traced);
+    }
+
+    /** The same where a sheet stands out; otherwise with a mat for ground, or with paper that hardly stands out. */
+    private Looked withSheet(Looked looked) {
+        SheetChoice choice = choice(looked);
+        if (choice.isAny(looked.uncut()) || !choice.isTold()) {
+            return looked;
+        }
+        return GroundModel.withMat(smooth)
+                .map(this::look)
+                .filter(onMat -> choice(onMat).isAnyRight(onMat.uncut()))
+                .orElseGet(() -> sheet.white() ? withFaint(looked) : looked);
+    }
+
+    private Looked withFaint(Looked looked) {
+        OccupancyMap occupied = new OccupancyMap(coarse, looked.blobs, FAR);
+        List<List<Point>> sheets =
+                new FaintSheetFinder(picture, smooth, looked.lens, occupied).like(sheet, finder(looked.lens));
+        List<Blob> blobs = new ArrayList<>(looked.blobs);
+        List<Followed> followed = new ArrayList<>(looked.followed);
+        for (List<Point> corners : sheets) {
+            blobs.add(new ConcavitySplit(coarse, looked.ground).blob(corners));
+            followed.add(followed(EdgeLocaliser.Laid.faint(corners)));
+        }
+        GroundModel bare = sheets.isEmpty() ? looked.ground : GroundModel.without(sheets, smooth);
+        return looked(bare, blobs, followed, looked.lens);
+    }
+
+    private SheetFinder finder(LensModel lens) {
+        return new SheetFinder(picture, coarse, lens, focalShare);
+    }
+
+    private SheetChoice choice(Looked looked) {
+        return new SheetChoice(finder(looked.lens), sheet, coarse, looked.ground);
+    }
+
+    private static ReadPiece doubted(ReadPiece piece, List<Doubt> more) {
+        List<Doubt> doubts =
+                Stream.concat(more.stream(), piece.doubts().stream()).toList();
+        return new ReadPiece(piece.number(), piece.outline(), piece.usable(), piece.look(), doubts);
+    }
+
+    private record Seen(Blob blob, FittedPolygon traced) {}
+
+    private Stream<Seen> parted(Blob blob, GroundModel on, LensModel lens) {
+        ConcavitySplit parting = new ConcavitySplit(coarse, on);
+        FittedPolygon whole = simplest(blob, lens);
+        List<List<Point>> parts = parting.of(whole.corners());
+        return parts.size() == 1
+                ? Stream.of(new Seen(blob, whole))
+                : parts.stream().map(parting::blob).map(part -> new Seen(part, simplest(part, lens)));
+    }
+
+    /** A card's rounded corners are no corners cut off. */
+    private double emptyArea(Blob blob) {
+        double rounded = sheet.cornerRadius().isPositive() ? ROUNDED * blob.area() : 0;
+        return Math.max(EMPTY_AREA * step * step, rounded);
+    }
+
+    /** Of polygons from fine to rough, the one the picture supports best. */
+    private FittedPolygon simplest(Blob blob, LensModel lens) {
+        SubpixelEdges reader = new SubpixelEdges(picture, (int) Math.round(2.5 * step + 2), false);
+        FittedPolygon best = null;
+        double least = Double.MAX_VALUE;
+        for (double tolerance : TOLERANCES) {
+            List<Point> corners = PolygonSimplifier.of(blob.rim(), tolerance * step);
+            if (best != null && corners.size() == best.corners().size()) {
+                continue;
+            }
+            FittedPolygon traced = FittedPolygon.of(corners, reader.of(corners), lens, 2 + step * 0.5, 3 * step);
+            double misfit = traced.misfit()
+                    + EMPTY_CORNER * blob.lacking(traced.corners(), emptyArea(blob))
+                    + blob.straying(traced.corners(), STRAY * step);
+            best = misfit < least ? traced : best;
+            least = Math.min(least, misfit);
+        }
+        return java.util.Objects.requireNonNull(best);
+    }
+
+    private static List<EdgeFit> straightSides(Looked looked) {
+        List<EdgeFit> sides = new ArrayList<>();
+        for (int i = 0; i < looked.traced.size(); i++) {
+            FittedPolygon traced = looked.traced.get(i);
+            for (int s = 0; s < traced.sides().size(); s++) {
+                EdgeFit.Fit fit = traced.fits().get(s);
+                if (!looked.blobs.get(i).cutOff() && fit.share() > 0.6 && fit.fringe() == 0) {
+                    sides.add(traced.sides().get(s));
+                }
+            }
+        }
+        return sides;
+    }
+}

@@ -1,0 +1,268 @@
+package hearthcloth.photo.edge;
+
+import hearthcloth.geometry.Point;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+import hearthcloth.geometry.Line;
+import hearthcloth.photo.image.LensModel;
+
+/** What shows on both sides of one side: levels of cloth, by place along it and by pixels outwards. */
+final class EdgeBand {
+
+    /** One place says no more than this for or against. */
+    private static final double CLIP = 0.4;
+    /** Colours change this much more among threads than on the ground, and by as many steps of 255 at least. */
+    private static final double RESTLESS = 1.6;
+
+    private static final double LEAST_UNREST = 6;
+    private static final int MOST_PLACES = 160;
+    private static final double LEAST_PLACES = 8;
+    /** Levels beyond a line up to which threads are looked for. */
+    private static final double THREADS = 0.1;
+    /** What the picture's own softness covers beyond a line, in pixels. */
+    private static final double SOFT = 1.2;
+
+    private static final int[][] MOVES = {{-1, -1}, {-1, 0}, {-1, 1}, {0, -1}, {0, 1}, {1, -1}, {1, 0}, {1, 1}};
+
+    private final int reach;
+
+    private final Point a;
+    private final Point b;
+    private final LensModel lens;
+    private final double nx;
+    private final double ny;
+    private final double length;
+    private final List<double[]> levels = new ArrayList<>();
+    private final List<float[]> colours = new ArrayList<>();
+    /** How far along the side each place lies, nought to one. */
+    private double[] shares = new double[0];
+
+    private double[][] gains = new double[0][0];
+    private double most;
+
+    /** @param outwards the sign that {@link Line#off} has outside the piece */
+    EdgeBand(PieceColourClassifier telling, Point a, Point b, int outwards, LensModel lens, int reach) {
+        this.a = a;
+        this.b = b;
+        this.lens = lens;
+        this.reach = reach;
+        length = Math.max(1, a.to(b));
+        nx = -(b.y() - a.y()) / length * outwards;
+        ny = (b.x() - a.x()) / length * outwards;
+        read(telling);
+        normalise();
+    }
+
+    private void read(PieceColourClassifier telling) {
+        double skip = Math.min(length / 4, Math.max(3, Math.max(reach * 0.5, length * 0.06)));
+        int count = (int) Math.max(LEAST_PLACES, Math.min(MOST_PLACES, length - 2 * skip));
+        double[] colour = new double[3];
+        double[] held = new double[count];
+        for (int i = 0; i < count; i++) {
+            double share = (skip + (length - 2 * skip) * i / (count - 1)) / length;
+            Point at = lens.bent(a.towards(b, share));
+            if (!telling.holds(at)) {
+                continue;
+            }
+            double[] level = new double[2 * reach + 1];
+            float[] seen = new float[3 * level.length];
+            for (int t = -reach; t <= reach; t++) {
+                double x = at.x() + t * nx;
+                double y = at.y() + t * ny;
+                boolean other = t > 0 && telling.isOthers(x, y);
+                level[t + reach] = other ? Double.NaN : telling.at(x, y, colour);
+                for (int c = 0; c < 3; c++) {
+                    seen[3 * (t + reach) + c] = other ? Float.NaN : (float) colour[c];
+                }
+            }
+            held[levels.size()] = share;
+            colours.add(seen);
+            levels.add(level);
+        }
+        shares = Arrays.copyOf(held, levels.size());
+    }
+
+    /** So that the inside is one and the outside nought on the whole; what is another piece's is ground. */
+    private void normalise() {
+        double in = mean(0, reach / 2);
+        double out = mean(2 * reach + 1 - reach / 2, 2 * reach + 1);
+        double span = Math.max(0.15, in - out);
+        for (double[] level : levels) {
+            for (int t = 0; t < level.length; t++) {
+                level[t] = Double.isNaN(level[t]) ? 0 : (level[t] - out) / span;
+            }
+        }
+    }
+
+    private double mean(int from, int to) {
+        double sum = 0;
+        int count = 0;
+        for (double[] level : levels) {
+            for (int t = from; t < to; t++) {
+                if (!Double.isNaN(level[t])) {
+                    sum += level[t];
+                    count++;
+                }
+            }
+        }
+        return count == 0 ? 0 : sum / count;
+    }
+
+    /** How far outwards the best line lies at both ends of the side. */
+    double[] best(double solid) {
+        int n = 2 * reach + 1;
+        gains = new double[levels.size()][n + 1];
+        for (int s = 0; s < gains.length; s++) {
+            for (int t = 0; t < n; t++) {
+                double says = Math.max(-CLIP, Math.min(CLIP, levels.get(s)[t] - solid));
+                gains[s][t + 1] = gains[s][t] + says;
+            }
+        }
+        double[] best = {0, 0};
+        most = -1e9;
+        int step = Math.max(1, reach / 8);
+        int thinned = Math.max(1, reach / 10);
+        for (int p = -reach; p <= reach; p += step) {
+            for (int q = -reach; q <= reach; q += step) {
+                double gain = gain(p, q, thinned);
+                if (gain > most) {
+                    most = gain;
+                    best = new double[] {p, q};
+                }
+            }
+        }
+        for (double fine = step / 2.0; fine >= 0.25; fine /= 2) {
+            best = polished(best, fine);
+        }
+        most = gain(best[0], best[1], 1);
+        return best;
+    }
+
+    private double[] polished(double[] start, double step) {
+        double[] best = start;
+        double highest = gain(best[0], best[1], 1);
+        boolean better = true;
+        while (better) {
+            better = false;
+            for (int[] move : MOVES) {
+                double p = best[0] + step * move[0];
+                double q = best[1] + step * move[1];
+                double gain = gain(p, q, 1);
+                if (gain > highest + 1e-9 && Math.abs(p) <= reach && Math.abs(q) <= reach) {
+                    highest = gain;
+                    best = new double[] {p, q};
+                    better = true;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** What a line gains, by every so many places. */
+    private double gain(double p, double q, int every) {
+        return gain(p, q, 0, every);
+    }
+
+    /** @param bow how far farther out it runs in its middle than straight between its ends */
+    private double gain(double p, double q, double bow, int every) {
+        double sum = 0;
+        for (int s = 0; s < gains.length; s += every) {
+            double share = shares[s];
+            double out = p + (q - p) * share + 4 * bow * share * (1 - share);
+            double at = Math.max(0, Math.min(2.0 * reach, reach + 0.5 + out));
+            int t = (int) at;
+            sum += gains[s][t] + (gains[s][t + 1] - gains[s][t]) * (at - t);
+        }
+        return sum * every - 0.02 * (Math.abs(p) + Math.abs(q));
+    }
+
+    /**
+     * How much worse than the line last found another one parts cloth from ground: by how many pixels of surely told cloth
+     * or ground, in the mean of all places.
+     *
+     * @param other in pixels as straightened by {@code with}
+     */
+    double loss(Line other, LensModel with) {
+        double p = outwards(other, a, with);
+        double q = outwards(other, b, with);
+        double bow = outwards(other, a.towards(b, 0.5), with) - (p + q) / 2;
+        double gain = gain(p, q, bow, 1);
+        return (most - gain) / CLIP / Math.max(1, levels.size());
+    }
+
+    /** How far outwards of a place of this strip's middle a line runs. */
+    private double outwards(Line line, Point place, LensModel with) {
+        Point raw = lens.bent(place);
+        double here = line.off(with.straight(raw));
+        double further = line.off(with.straight(raw.plus(nx, ny)));
+        return Math.abs(further - here) < 1e-6 ? 0 : here / (here - further);
+    }
+
+    EdgeLocaliser.Rim rim(double[] ends) {
+        Point one = lens.straight(lens.bent(a).plus(ends[0] * nx, ends[0] * ny));
+        Point two = lens.straight(lens.bent(b).plus(ends[1] * nx, ends[1] * ny));
+        double[] mean = aligned(ends);
+        int last = reach + 1;
+        for (int t = reach + 1; t < mean.length && mean[t] > THREADS; t++) {
+            last = t;
+        }
+        double fringe = Math.max(last - reach - SOFT, threads(ends));
+        return new EdgeLocaliser.Rim(Line.through(one, two), Math.max(0, fringe), this);
+    }
+
+    /** How far out colours change along the side more than the ground's do: threads do, shade does not. */
+    private double threads(double[] ends) {
+        double calm = Double.MAX_VALUE;
+        for (int t = reach + reach / 2; t <= 2 * reach - 2; t++) {
+            calm = Math.min(calm, unrest(t, ends));
+        }
+        int t = reach + 2;
+        while (t < 2 * reach && unrest(t, ends) > RESTLESS * calm + LEAST_UNREST) {
+            t++;
+        }
+        return t - reach - 2;
+    }
+
+    /** Root mean square difference from the mean colour, at one distance all along the side. */
+    private double unrest(int t, double[] ends) {
+        double[] sum = new double[3];
+        double squares = 0;
+        int count = 0;
+        for (int s = 0; s < levels.size(); s++) {
+            int at = t + (int) Math.round(ends[0] + (ends[1] - ends[0]) * shares[s]);
+            if (at >= 0 && at <= 2 * reach && !Float.isNaN(colours.get(s)[3 * at])) {
+                for (int c = 0; c < 3; c++) {
+                    double v = colours.get(s)[3 * at + c];
+                    sum[c] += v;
+                    squares += v * v;
+                }
+                count++;
+            }
+        }
+        double mean = sum[0] * sum[0] + sum[1] * sum[1] + sum[2] * sum[2];
+        return count == 0 ? 0 : Math.sqrt(Math.max(0, squares - mean / count) / count);
+    }
+
+    /** Mean levels by distance from the line. */
+    private double[] aligned(double[] ends) {
+        double[] sum = new double[2 * reach + 1];
+        double[] count = new double[2 * reach + 1];
+        for (int s = 0; s < levels.size(); s++) {
+            int shift = (int) Math.round(ends[0] + (ends[1] - ends[0]) * shares[s]);
+            for (int t = 0; t < sum.length; t++) {
+                int from = t + shift;
+                if (from >= 0 && from < sum.length) {
+                    sum[t] += Math.max(0, Math.min(1, levels.get(s)[from]));
+                    count[t]++;
+                }
+            }
+        }
+        for (int t = 0; t < sum.length; t++) {
+            sum[t] /= Math.max(1, count[t]);
+        }
+        return sum;
+    }
+}

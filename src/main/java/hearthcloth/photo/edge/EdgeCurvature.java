@@ -1,0 +1,174 @@
+package hearthcloth.photo.edge;
+
+import hearthcloth.geometry.Point;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+import hearthcloth.geometry.Line;
+import hearthcloth.photo.image.LensModel;
+
+/**
+ * How a side bows: its sagitta, from a parabola fitted to its places robustly (Tukey's biweight).
+ *
+ * @param sagitta in pixels, under the lens it was straightened by
+ * @param answer how the sagitta changes with the lens's kappa
+ * @param deviation of the sagitta by the places' noise
+ * @param waver how far the side sways about its parabola, root mean square, in pixels
+ * @param length in pixels
+ */
+record EdgeCurvature(double sagitta, double answer, double deviation, double waver, double length) {
+
+    /** Shorter sides and those of fewer places say nothing, in pixels. */
+    private static final double SHORTEST = 60;
+
+    private static final int FEWEST = 20;
+    /** Places farther from the straight line than this, in nears, are another edge's. */
+    private static final double FARTHEST = 2.5;
+    /** Places farther from the parabola than this, in deviations, count for nothing. */
+    private static final double CUT = 5;
+
+    private static final int ROUNDS = 6;
+    private static final double LEAST_SCATTER = 0.04;
+    /** Of all places so many must agree. */
+    private static final double LEAST_SHARE = 0.5;
+    /** Neighbouring places share profiles: so many make one that is independent. */
+    private static final double ALIKE = 3;
+    /** Change of kappa by which the answer is found: small beside what bends a side out of the parabola's shape. */
+    private static final double TRIAL = 0.01;
+
+    /** @param near how far a place may be off a side and still belong to it, in pixels */
+    static Optional<EdgeCurvature> of(EdgeFit side, LensModel lens, double near) {
+        int n = side.places().size();
+        if (n < FEWEST || side.places().get(0).to(side.places().get(n - 1)) < SHORTEST) {
+            return Optional.empty();
+        }
+        Line line = side.fit(lens, near).line();
+        List<Point> spots = side.straight(lens);
+        Parabola parabola = new Parabola(line, spots);
+        double[] off = line.offs(spots);
+        double[] weight = new double[n];
+        for (int i = 0; i < n; i++) {
+            weight[i] = Math.abs(off[i]) < FARTHEST * near ? 1 : 0;
+        }
+        double[] left = off;
+        for (int round = 0; round < ROUNDS; round++) {
+            left = parabola.left(off, weight);
+            double scatter = Math.max(LEAST_SCATTER, scatter(left, weight));
+            for (int i = 0; i < n; i++) {
+                double t = left[i] / (CUT * scatter);
+                weight[i] = Math.abs(t) >= 1 ? 0 : (1 - t * t) * (1 - t * t);
+            }
+        }
+        return bow(side, lens, parabola, off, weight);
+    }
+
+    private static Optional<EdgeCurvature> bow(EdgeFit side, LensModel lens, Parabola parabola, double[] off, double[] weight) {
+        double[] left = parabola.left(off, weight);
+        double[] other = parabola.line.offs(side.straight(lens.with(lens.kappa() + TRIAL, 0)));
+        double sagitta = parabola.sagitta(off, weight);
+        double answer = (parabola.sagitta(other, weight) - sagitta) / TRIAL;
+        double deviation =
+                Math.max(LEAST_SCATTER, scatter(left, weight)) * Math.sqrt(ALIKE / parabola.strength(weight));
+        return sum(weight) < LEAST_SHARE * weight.length
+                ? Optional.empty()
+                : Optional.of(new EdgeCurvature(sagitta, answer, deviation, EdgeFit.waver(left, weight), parabola.length));
+    }
+
+    private static double scatter(double[] left, double[] weight) {
+        double squares = 0;
+        for (int i = 0; i < left.length; i++) {
+            squares += weight[i] * left[i] * left[i];
+        }
+        return Math.sqrt(squares / Math.max(1e-9, sum(weight)));
+    }
+
+    private static double sum(double[] values) {
+        return Arrays.stream(values).sum();
+    }
+
+    /** Parabolas over one line; places along it run from −1 to 1. */
+    private static final class Parabola {
+
+        private final Line line;
+        private final double length;
+        private final double[] along;
+        private final double[] square;
+
+        Parabola(Line line, List<Point> spots) {
+            this.line = line;
+            Point first = spots.get(0);
+            Point last = spots.get(spots.size() - 1);
+            length = first.to(last);
+            double middle = line.along(first.towards(last, 0.5));
+            along = spots.stream()
+                    .mapToDouble(spot -> 2 * (line.along(spot) - middle) / length)
+                    .toArray();
+            square = Arrays.stream(along).map(s -> s * s).toArray();
+        }
+
+        /** The square of the place along the line, less what of it a straight line would take, by weighted least squares. */
+        private double[] curve(double[] weight) {
+            return straightened(square, weight);
+        }
+
+        private double[] straightened(double[] values, double[] weight) {
+            double w = 1e-9;
+            double s = 0;
+            double v = 0;
+            for (int i = 0; i < values.length; i++) {
+                w += weight[i];
+                s += weight[i] * along[i];
+                v += weight[i] * values[i];
+            }
+            double ss = 1e-9;
+            double sv = 0;
+            for (int i = 0; i < values.length; i++) {
+                double d = along[i] - s / w;
+                ss += weight[i] * d * d;
+                sv += weight[i] * d * (values[i] - v / w);
+            }
+            double[] out = new double[values.length];
+            for (int i = 0; i < values.length; i++) {
+                out[i] = values[i] - v / w - sv / ss * (along[i] - s / w);
+            }
+            return out;
+        }
+
+        /** How firmly the places hold the sagitta: its deviation is theirs over the root of this. */
+        double strength(double[] weight) {
+            double[] curve = curve(weight);
+            double strength = 1e-9;
+            for (int i = 0; i < curve.length; i++) {
+                strength += weight[i] * curve[i] * curve[i];
+            }
+            return strength;
+        }
+
+        double sagitta(double[] off, double[] weight) {
+            return sagitta(off, weight, curve(weight));
+        }
+
+        private static double sagitta(double[] off, double[] weight, double[] curve) {
+            double sum = 0;
+            double strength = 1e-9;
+            for (int i = 0; i < curve.length; i++) {
+                sum += weight[i] * curve[i] * off[i];
+                strength += weight[i] * curve[i] * curve[i];
+            }
+            return sum / strength;
+        }
+
+        /** What is left of the distances when the best parabola is taken away. */
+        double[] left(double[] off, double[] weight) {
+            double[] curve = curve(weight);
+            double sagitta = sagitta(off, weight, curve);
+            double[] left = straightened(off, weight);
+            for (int i = 0; i < left.length; i++) {
+                left[i] -= sagitta * curve[i];
+            }
+            return left;
+        }
+    }
+}

@@ -1,0 +1,152 @@
+package hearthcloth.photo.edge;
+
+import hearthcloth.geometry.Point;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+import hearthcloth.geometry.Line;
+import hearthcloth.photo.image.LensModel;
+
+/**
+ * One side of a polygon as seen in the picture: places where the colour changes, in raw pixels, each with a weight.
+ *
+ * <p>Some of the places are wrong (a figure of the fabric, a thread of fringe, a shadow), so the line is found by
+ * consensus first and by weighted least squares after (Tukey's biweight).
+ *
+ * @param shift how far off where the steps put it the light puts it, in pixels, see {@link SrgbLinear}; positive as {@link Line#off}
+ * @param sharpness mean share of the colour change that happens within two pixels, 0 to 1
+ */
+public record EdgeFit(List<Point> places, List<Double> weights, double shift, double sharpness) {
+
+    /** Threads shorter than this are not told from softness, in pixels. */
+    private static final double SHORT = 1.2;
+    /** Places so many steps apart have no noise in common: softness and the blocks of a JPEG reach less far. */
+    private static final int APART = 5;
+    /** So many times a cut sways to and fro along a side: its line is known no better than by so many independent places. */
+    private static final double SWAYS = 4;
+
+    public EdgeFit {
+        places = List.copyOf(places);
+        weights = List.copyOf(weights);
+    }
+
+    /**
+     * A side's line.
+     *
+     * @param line in straightened pixels
+     * @param scatter of the places used, in pixels
+     * @param deviation of the line's offset at its middle, and at its ends per half length, in pixels
+     * @param share of all weight that was used
+     * @param fringe how far threads reach beyond it, in pixels; zero for a clean edge
+     */
+    public record Fit(Line line, double scatter, double deviation, double share, double fringe) {
+
+        /** A side whose edge does not show. */
+        static Fit unseen(Line line, double near, double deviation, double share) {
+            return new Fit(line, near, deviation, share, 0);
+        }
+
+        Fit moved(double by) {
+            return new Fit(line.moved(by), scatter, deviation, share, fringe);
+        }
+
+        /** The same with threads sticking out: short ones may be the picture's softness, long ones hide the edge. */
+        Fit frayed(double reach) {
+            double hidden = 0.6 * Math.min(reach, SHORT) + 0.1 * Math.max(0, reach - SHORT);
+            return new Fit(line, scatter, Math.hypot(deviation, hidden), share, reach < SHORT ? 0 : reach);
+        }
+    }
+
+    boolean isUsable() {
+        return places.size() >= 6;
+    }
+
+    /** @param near how far a place may be off the line to agree with it, in pixels */
+    Fit fit(LensModel lens, double near) {
+        List<Point> spots = straight(lens);
+        double[] weight = weights.stream().mapToDouble(Double::doubleValue).toArray();
+        Line line = consensus(spots, weight, near);
+        double scale = near;
+        double[] used = weight;
+        for (int round = 0; round < 5; round++) {
+            used = new double[weight.length];
+            for (int i = 0; i < used.length; i++) {
+                double t = line.off(spots.get(i)) / (3 * scale);
+                used[i] = Math.abs(t) >= 1 ? 0 : weight[i] * (1 - t * t) * (1 - t * t);
+            }
+            line = aligned(Line.fitted(spots, used), line);
+            scale = Math.max(0.3, Math.min(near * 1.5, 1.5 * scatter(spots, used, line)));
+        }
+        double scatter = scatter(spots, used, line);
+        double all = Arrays.stream(weight).sum();
+        double kept = Arrays.stream(used).sum();
+        double independent = Math.max(2, kept / all * spots.size() / 3);
+        double noise = Math.hypot(scatter / Math.sqrt(independent), 0.05);
+        double waver = waver(line.offs(spots), used);
+        return new Fit(line, scatter, Math.hypot(noise, waver / Math.sqrt(SWAYS)), kept / all, 0);
+    }
+
+    /**
+     * What is common to places a few steps apart: the picture's noise is not, a cut that sways is. Root of the covariance
+     * of their distances from the line, in pixels.
+     */
+    static double waver(double[] off, double[] used) {
+        double sum = 0;
+        double weight = 1e-9;
+        for (int i = 0; i + APART < used.length; i++) {
+            double both = Math.sqrt(used[i] * used[i + APART]);
+            sum += both * off[i] * off[i + APART];
+            weight += both;
+        }
+        return Math.sqrt(Math.max(0, sum / weight));
+    }
+
+    List<Point> straight(LensModel lens) {
+        List<Point> spots = new ArrayList<>(places.size());
+        for (Point place : places) {
+            spots.add(lens.straight(place));
+        }
+        return spots;
+    }
+
+    private static Line aligned(Line line, Line like) {
+        return line.dx() * like.dx() + line.dy() * like.dy() < 0 ? new Line(line.at(), -line.dx(), -line.dy()) : line;
+    }
+
+    private static double scatter(List<Point> spots, double[] used, Line line) {
+        double sum = 0;
+        double weight = 1e-9;
+        for (int i = 0; i < used.length; i++) {
+            double off = line.off(spots.get(i));
+            sum += used[i] * off * off;
+            weight += used[i];
+        }
+        return Math.sqrt(sum / weight);
+    }
+
+    /** The line through two of the places with which most of the others agree, tried at fixed distances apart. */
+    private static Line consensus(List<Point> spots, double[] weight, double near) {
+        int n = spots.size();
+        Line best = Line.through(spots.get(0), spots.get(n - 1));
+        double most = -1;
+        int stride = Math.max(1, n / 14);
+        for (int i = 0; i < n; i += stride) {
+            for (int j = i + Math.max(3, n / 3); j < n; j += stride) {
+                Line line = Line.through(spots.get(i), spots.get(j));
+                double votes = 0;
+                for (int k = 0; k < n; k++) {
+                    double t = line.off(spots.get(k)) / near;
+                    votes += weight[k] * Math.max(0, 1 - t * t);
+                }
+                if (votes > most) {
+                    most = votes;
+                    best = line;
+                }
+            }
+        }
+        Line through = Line.through(spots.get(0), spots.get(n - 1));
+        return aligned(best, through);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.photo.edge;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,270 @@
+package hearthcloth.photo.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.PriorityQueue;
+
+import hearthcloth.photo.image.LabTiles;
+
+/**
+ * One of the kinds of ground that the scraps lie on, as it is lit from place to place.
+ *
+ * <p>Starting from a tile, most of all at the rim, the ground spreads from tile to tile: a tile's own ground colour is
+ * the mean of those of its pixels that are near the colour of its known neighbours. So it follows uneven light and soft
+ * shadows, and stops at the sharp edge of a scrap; what it never reaches is filled in from around. Colours are CIELAB.
+ */
+public final class GroundLayer {
+
+    private static final int TILE = LabTiles.TILE;
+    /** How far the ground is looked for beyond what stopped it, in tiles, and how alike it must be, in reaches. */
+    private static final int ACROSS = 3;
+
+    private static final double LIKE = 0.5;
+
+    private final LabTiles tiles;
+    private final int across;
+    private final int down;
+    /** The ground's own colour in each tile, three planes. */
+    private final float[][] colour;
+
+    private final boolean[] known;
+     private double reach;
+
+    /** Where this layer is not. */
+    private final boolean[] closed;
+
+    /** @param closed tiles that are of another layer */
+    GroundLayer(LabTiles tiles, boolean[] closed) {
+        this.tiles = tiles;
+        this.closed = closed.clone();
+        across = tiles.across;
+        down = tiles.down;
+        colour = new float[3][across * down];
+        known = new boolean[across * down];
+    }
+
+    /** What this layer's pixels are at most apart from its colour in their tile. */
+    public double reach() {
+        return reach;
+    }
+
+    /** The tiles where it was found. */
+    boolean[] known() {
+        return known.clone();
+    }
+
+    /** The share of all tiles where it was found. */
+    double share() {
+        return LabTiles.share(known);
+    }
+
+    /** Marks the tiles where it was found. */
+    void addTo(boolean[] tiles) {
+        for (int t = 0; t < known.length; t++) {
+            tiles[t] |= known[t];
+        }
+    }
+
+    /** Its colour in a tile, as one of L, a and b. */
+    float colour(int plane, int tile) {
+        return colour[plane][tile];
+    }
+
+    /** Whether a tile is neither of this layer nor closed to it. */
+    boolean isOpen(int tile) {
+        return !known[tile] && !closed[tile];
+    }
+
+    /** What this layer and another found, together: one ground in two lights. */
+    GroundLayer and(GroundLayer other) {
+        GroundLayer both = new GroundLayer(tiles, closed);
+        both.reach = Math.max(reach, other.reach);
+        for (int t = 0; t < known.length; t++) {
+            both.known[t] = known[t] || other.known[t];
+            for (int c = 0; c < 3; c++) {
+                both.colour[c][t] = known[t] ? colour[c][t] : other.colour[c][t];
+            }
+        }
+        return both;
+    }
+
+    /** When all is found: what it would be like where it is not seen. */
+    void complete() {
+        new GroundInpainting(colour, known, across, down).complete();
+    }
+
+    private record Offer(int tile, double gap) {}
+
+    /** Spreads from a tile and all those at the rim that are like it. */
+    void grow(int seed) {
+        List<Float> spreads = new ArrayList<>();
+        PriorityQueue<Offer> offers = new PriorityQueue<>((a, b) -> Double.compare(a.gap, b.gap));
+        for (int t = 0; t < known.length; t++) {
+            if (!closed[t] && tiles.apart(t, seed) < 6) {
+                spreads.add(tiles.spread[t]);
+            }
+        }
+        spreads.sort(null);
+        double texture = spreads.get(spreads.size() / 2);
+        reach = Math.max(5, Math.min(11, 3 + 1.6 * texture));
+        accept(seed, offers);
+        for (int t = 0; t < known.length; t++) {
+            if (!closed[t]
+                    && !known[t]
+                    && tiles.isAtRim(t)
+                    && tiles.apart(t, seed) < reach
+                    && tiles.spread[t] < 1.5 * texture + 0.5) {
+                accept(t, offers);
+            }
+        }
+        spread(offers);
+        while (crossed(texture, offers)) {
+            spread(offers);
+        }
+    }
+
+    private void spread(PriorityQueue<Offer> offers) {
+        while (!offers.isEmpty()) {
+            Offer offer = offers.poll();
+            if (!known[offer.tile] && settle(offer.tile)) {
+                offer(offer.tile, offers);
+            }
+        }
+    }
+
+    /** Beyond a joint that stopped it the ground goes on, where tiles close by are very much like it. */
+    private boolean crossed(double texture, PriorityQueue<Offer> offers) {
+        boolean any = false;
+        for (int t = 0; t < known.length; t++) {
+            if (!known[t] && !closed[t] && tiles.spread[t] < 1.5 * texture + 0.5) {
+                float[] guess = expected(t, ACROSS);
+                if (guess.length > 0 && tiles.apart(t, guess) < LIKE * reach && settle(t)) {
+                    offer(t, offers);
+                    any = true;
+                }
+            }
+        }
+        return any;
+    }
+
+    private void accept(int tile, PriorityQueue<Offer> offers) {
+        for (int c = 0; c < 3; c++) {
+            colour[c][tile] = tiles.mean[c][tile];
+        }
+        known[tile] = true;
+        offer(tile, offers);
+    }
+
+    private void offer(int tile, PriorityQueue<Offer> offers) {
+        int x = tile % across;
+        int y = tile / across;
+        for (int v = Math.max(0, y - 1); v <= Math.min(down - 1, y + 1); v++) {
+            for (int u = Math.max(0, x - 1); u <= Math.min(across - 1, x + 1); u++) {
+                int n = v * across + u;
+                if (!known[n] && !closed[n]) {
+                    offers.add(new Offer(n, tiles.apart(n, colour, tile)));
+                }
+            }
+        }
+    }
+
+    /** Finds the tile's ground among its pixels, starting from what its known neighbours say; false if too few are. */
+    private boolean settle(int tile) {
+        float[] guess = expected(tile, ACROSS);
+        if (guess.length == 0) {
+            return false;
+        }
+        int count = 0;
+        for (int round = 0; round < 2; round++) {
+            count = recentre(tile, guess);
+            if (count < TILE * TILE * 0.4) {
+                return false;
+            }
+        }
+        for (int c = 0; c < 3; c++) {
+            colour[c][tile] = guess[c];
+        }
+        known[tile] = true;
+        return true;
+    }
+
+    /** What known tiles up to so far away make likely, the nearer the more; empty when there are none. */
+    private float[] expected(int tile, int far) {
+        float[] guess = new float[3];
+        int x = tile % across;
+        int y = tile / across;
+        double weight = 0;
+        for (int v = Math.max(0, y - far); v <= Math.min(down - 1, y + far); v++) {
+            for (int u = Math.max(0, x - far); u <= Math.min(across - 1, x + far); u++) {
+                int n = v * across + u;
+                if (known[n]) {
+                    double w = 1.0 / (0.5 + (u - x) * (u - x) + (v - y) * (v - y));
+                    weight += w;
+                    for (int c = 0; c < 3; c++) {
+                        guess[c] += (float) (w * colour[c][n]);
+                    }
+                }
+            }
+        }
+        if (weight == 0) {
+            return new float[0];
+        }
+        for (int c = 0; c < 3; c++) {
+            guess[c] /= (float) weight;
+        }
+        return guess;
+    }
+
+    private int recentre(int tile, float[] guess) {
+        float[] l = tiles.coarse.lab[0].data;
+        float[] a = tiles.coarse.lab[1].data;
+        float[] b = tiles.coarse.lab[2].data;
+        double sumL = 0;
+        double sumA = 0;
+        double sumB = 0;
+        int count = 0;
+        for (int row = 0; row < TILE; row++) {
+            int from = tiles.pixel(tile, row * TILE);
+            for (int p = from; p < from + TILE; p++) {
+                double dl = l[p] - guess[0];
+                double da = a[p] - guess[1];
+                double db = b[p] - guess[2];
+                if (dl * dl + da * da + db * db < reach * reach) {
+                    sumL += dl;
+                    sumA += da;
+                    sumB += db;
+                    count++;
+                }
+            }
+        }
+        if (count > 0) {
+            guess[0] += (float) (sumL / count);
+            guess[1] += (float) (sumA / count);
+            guess[2] += (float) (sumB / count);
+        }
+        return count;
+    }
+
+    /** The ground's colour under a coarse pixel. */
+    public void at(int x, int y, float[] out) {
+        double tx = Math.max(0, Math.min(across - 1.001, (x + 0.5) / TILE - 0.5));
+        double ty = Math.max(0, Math.min(down - 1.001, (y + 0.5) / TILE - 0.5));
+        int x0 = (int) tx;
+        int y0 = (int) ty;
+        double fx = tx - x0;
+        double fy = ty - y0;
+        int i = y0 * across + x0;
+        int right = across > 1 ? 1 : 0;
+        int below = down > 1 ? across : 0;
+        for (int c = 0; c < 3; c++) {
+            float[] p = colour[c];
+            out[c] = (float) ((p[i] * (1 - fx) + p[i + right] * fx) * (1 - fy)
+                    + (p[i + below] * (1 - fx) + p[i + below + right] * fx) * fy);
+        }
+    }
+
+    /** Whether the ground was found in the tile under a coarse pixel, not guessed from around. */
+    public boolean isFoundAt(int x, int y) {
+        return known[Math.min(down - 1, y / TILE) * across + Math.min(across - 1, x / TILE)];
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.photo.ground;
+
+import org.jspecify.annotations.NullMarked;

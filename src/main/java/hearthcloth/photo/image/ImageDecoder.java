@@ -1,0 +1,213 @@
+package hearthcloth.photo.image;
+
+import com.drew.imaging.ImageMetadataReader;
+import com.drew.imaging.ImageProcessingException;
+import com.drew.metadata.Metadata;
+import com.drew.metadata.exif.ExifIFD0Directory;
+import com.drew.metadata.exif.ExifSubIFDDirectory;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Iterator;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.MemoryCacheImageInputStream;
+
+
+/**
+ * Turns the bytes of a JPEG or PNG into an upright {@link PixelImage}, or says why not.
+ *
+ * <p>Nothing is unfolded before the header's width and height are known to be 2 to 50 megapixels; beyond 16 megapixels
+ * only every second (or third) pixel is kept, so that memory stays near 100 MB. Colour profiles are not honoured.
+ */
+public final class ImageDecoder {
+
+    /** Larger files than any phone writes at 50 megapixels. */
+    public static final int MOST_BYTES = 80 << 20;
+
+    private static final double LEAST_MEGAPIXELS = 2;
+    /** Cameras called 50 megapixels write up to 8192 × 6144. */
+    private static final double MOST_MEGAPIXELS = 50.4;
+
+    private static final double KEPT_MEGAPIXELS = 16;
+    /** A progressive JPEG has about ten scans; thousands are a way to keep a decoder busy. */
+    private static final int MOST_SCANS = 64;
+
+    /**
+     * What came out.
+     *
+     * @param turn EXIF orientation, 1 to 8, already applied
+     * @param focalShare focal length over the picture's long side, where the camera says
+     */
+    public record Decoded(PixelImage picture, int turn, Optional<Double> focalShare) {}
+
+    private ImageDecoder() {}
+
+    /** @throws PhotoRefusedException with a sentence for the maker */
+    public static Decoded decode(byte[] bytes) {
+        String kind = kind(bytes);
+        Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(kind);
+        ImageReader reader = readers.next();
+        try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
+            reader.setInput(in, true, true);
+            int every = checked(reader.getWidth(0), reader.getHeight(0));
+            if (kind.equals("jpeg") && scans(bytes) > MOST_SCANS) {
+                throw new PhotoRefusedException(
+                        "This JPEG is put together in a way no camera does; export it again and retry.");
+            }
+            ImageReadParam param = reader.getDefaultReadParam();
+            param.setSourceSubsampling(every, every, 0, 0);
+            BufferedImage image = reader.read(0, param);
+            Metadata metadata = metadata(bytes);
+            int turn = turn(metadata);
+            return new Decoded(upright(image, turn), turn, focalShare(metadata));
+        } catch (IOException | RuntimeException e) {
+            if (e instanceof PhotoRefusedException refused) {
+                throw refused;
+            }
+            throw new PhotoRefusedException(
+                    "The picture is damaged or of a kind that cannot be read here; save it again as a JPEG and retry.",
+                    e);
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    /** Only the header: whether it is a picture of a size that is read here. Throws as {@link #decode} does. */
+    public static void look(byte[] bytes) {
+        ImageReader reader = ImageIO.getImageReadersByFormatName(kind(bytes)).next();
+        try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
+            reader.setInput(in, true, true);
+            checked(reader.getWidth(0), reader.getHeight(0));
+        } catch (IOException e) {
+            throw new PhotoRefusedException("The picture is damaged; save it again as a JPEG and retry.", e);
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    private static String kind(byte[] bytes) {
+        if (bytes.length > MOST_BYTES) {
+            throw new PhotoRefusedException("The file is larger than 80 MB; send the photograph as the phone took it.");
+        }
+        if (starts(bytes, 0, "\u00ff\u00d8\u00ff")) {
+            return "jpeg";
+        }
+        if (starts(bytes, 0, "\u0089PNG\r\n\u001a\n")) {
+            return "png";
+        }
+        if (starts(bytes, 4, "ftyp")) {
+            throw new PhotoRefusedException(
+                    "This is a HEIC (or AVIF) photograph, which cannot be read here. Send a JPEG: on an"
+                            + " iPhone set Settings › Camera › Formats to Most Compatible and take it again, or open it and save or"
+                            + " share it as JPEG.");
+        }
+        throw new PhotoRefusedException("This is not a photograph in JPEG or PNG form; send one of those.");
+    }
+
+    private static boolean starts(byte[] bytes, int at, String mark) {
+        byte[] wanted = mark.getBytes(StandardCharsets.ISO_8859_1);
+        if (bytes.length < at + wanted.length) {
+            return false;
+        }
+        for (int i = 0; i < wanted.length; i++) {
+            if (bytes[at + i] != wanted[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static int checked(int width, int height) {
+        double megapixels = (double) width * height / 1e6;
+        if (megapixels > MOST_MEGAPIXELS) {
+            throw new PhotoRefusedException(String.format(
+                    java.util.Locale.ROOT,
+                    "The picture is %d × %d pixels (%.0f megapixels); the most read here is 50. Send a smaller one.",
+                    width,
+                    height,
+                    megapixels));
+        }
+        if (megapixels < LEAST_MEGAPIXELS || Math.min(width, height) < 600) {
+            throw new PhotoRefusedException(String.format(
+                    java.util.Locale.ROOT,
+                    "The picture is only %d × %d pixels; to measure by it needs 2 megapixels or more. Send it in its"
+                            + " original size.",
+                    width,
+                    height));
+        }
+        return (int) Math.ceil(Math.sqrt(megapixels / KEPT_MEGAPIXELS));
+    }
+
+    private static int scans(byte[] bytes) {
+        int count = 0;
+        for (int i = 0; i + 1 < bytes.length; i++) {
+            if (bytes[i] == (byte) 0xff && bytes[i + 1] == (byte) 0xda) {
+                count++;
+            }
+        }
+        return count;
+    }
+
+    private static Metadata metadata(byte[] bytes) {
+        try {
+            return ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes), bytes.length);
+        } catch (ImageProcessingException | IOException | RuntimeException e) {
+            return new Metadata();
+        }
+    }
+
+    private static int turn(Metadata metadata) {
+        ExifIFD0Directory exif = metadata.getFirstDirectoryOfType(ExifIFD0Directory.class);
+        Integer turn = exif == null ? null : exif.getInteger(ExifIFD0Directory.TAG_ORIENTATION);
+        return turn == null || turn < 1 || turn > 8 ? 1 : turn;
+    }
+
+    private static Optional<Double> focalShare(Metadata metadata) {
+        ExifSubIFDDirectory exif = metadata.getFirstDirectoryOfType(ExifSubIFDDirectory.class);
+        Integer focal = exif == null ? null : exif.getInteger(ExifSubIFDDirectory.TAG_35MM_FILM_EQUIV_FOCAL_LENGTH);
+        return focal == null || focal < 10 || focal > 200 ? Optional.empty() : Optional.of(focal / 36.0);
+    }
+
+    private static PixelImage upright(BufferedImage image, int turn) {
+        int width = image.getWidth();
+        int height = image.getHeight();
+        PixelImage lying = new PixelImage(width, height, bytes(image));
+        if (turn == 1) {
+            return lying;
+        }
+        PixelImage picture = turn >= 5 ? new PixelImage(height, width) : new PixelImage(width, height);
+        IntStream.range(0, height).parallel().forEach(y -> {
+            for (int x = 0; x < width; x++) {
+                int rgb = lying.rgb(x, y);
+                int u = turn >= 5
+                        ? (turn == 5 || turn == 8 ? y : height - 1 - y)
+                        : turn == 2 || turn == 3 ? width - 1 - x : x;
+                int v = turn >= 5
+                        ? (turn == 5 || turn == 6 ? x : width - 1 - x)
+                        : turn == 3 || turn == 4 ? height - 1 - y : y;
+                picture.put(u, v, rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255);
+            }
+        });
+        return picture;
+    }
+
+    /** Blue, green and red of each pixel: as they lie in a JPEG's picture, painted into such a one from any other. */
+    private static byte[] bytes(BufferedImage image) {
+        BufferedImage plain = image;
+        if (image.getType() != BufferedImage.TYPE_3BYTE_BGR) {
+            plain = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_3BYTE_BGR);
+            int[] line = new int[image.getWidth()];
+            for (int y = 0; y < image.getHeight(); y++) {
+                image.getRGB(0, y, line.length, 1, line, 0, line.length);
+                plain.setRGB(0, y, line.length, 1, line, 0, line.length);
+            }
+        }
+        return ((DataBufferByte) plain.getRaster().getDataBuffer()).getData();
+    }
+}

@@ -1,0 +1,16 @@
+package hearthcloth.photo.image;
+
+
+/** A photograph cannot be read; the message is a sentence for the maker. Never leaves {@link PhotoReader}. */
+public final class PhotoRefusedException extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    public PhotoRefusedException(String message) {
+        super(message);
+    }
+
+    public PhotoRefusedException(String message, Throwable cause) {
+        super(message, cause);
+    }
+}

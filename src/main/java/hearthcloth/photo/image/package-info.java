@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.photo.image;
+
+import org.jspecify.annotations.NullMarked;

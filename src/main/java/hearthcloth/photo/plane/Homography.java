@@ -1,0 +1,54 @@
+package hearthcloth.photo.plane;
+
+import hearthcloth.geometry.Point;
+
+import boofcv.factory.geo.FactoryMultiView;
+import boofcv.struct.geo.AssociatedPair;
+import java.util.ArrayList;
+import java.util.List;
+import org.ejml.data.DMatrixRMaj;
+
+
+/** A projective map of the plane, from four places to four others; BoofCV solves for it (normalised DLT). */
+public final class Homography {
+
+    private final double[] h;
+
+    private Homography(double[] h) {
+        this.h = h;
+    }
+
+    public static Homography of(List<Point> from, List<Point> to) {
+        List<AssociatedPair> pairs = new ArrayList<>();
+        for (int i = 0; i < from.size(); i++) {
+            pairs.add(new AssociatedPair(
+                    from.get(i).x(), from.get(i).y(), to.get(i).x(), to.get(i).y()));
+        }
+        DMatrixRMaj matrix = new DMatrixRMaj(3, 3);
+        if (!FactoryMultiView.homographyDLT(true).process(pairs, matrix)) {
+            throw new IllegalArgumentException("the four places lie on a line");
+        }
+        return new Homography(matrix.data.clone());
+    }
+
+    public Point map(Point spot) {
+        double w = h[6] * spot.x() + h[7] * spot.y() + h[8];
+        return new Point((h[0] * spot.x() + h[1] * spot.y() + h[2]) / w, (h[3] * spot.x() + h[4] * spot.y() + h[5]) / w);
+    }
+
+    /**
+     * How far this is from the picture a camera of the given focal length takes of a true rectangle's axes: nought when
+     * the two axes come out at right angles and to one scale. The middle of the picture must be the origin.
+     */
+    public double skew(double focal) {
+        double x1 = h[0] / focal;
+        double y1 = h[3] / focal;
+        double z1 = h[6];
+        double x2 = h[1] / focal;
+        double y2 = h[4] / focal;
+        double z2 = h[7];
+        double one = Math.sqrt(x1 * x1 + y1 * y1 + z1 * z1);
+        double two = Math.sqrt(x2 * x2 + y2 * y2 + z2 * z2);
+        return Math.abs(Math.log(one / two)) + Math.abs((x1 * x2 + y1 * y2 + z1 * z2) / (one * two));
+    }
+}

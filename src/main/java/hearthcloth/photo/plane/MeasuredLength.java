@@ -1,0 +1,25 @@
+package hearthcloth.photo.plane;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+
+
+/**
+ * A length read from the picture, and how far off it may be: the truth lies within in 95 of 100 cases.
+ *
+ * @param giveOrTake from how sharply the edges show, the sheet's place and tolerance, the lens and the pixel size
+ */
+public record MeasuredLength(Length length, Length giveOrTake) {
+
+    public static MeasuredLength mm(double millimetres, double deviationMm) {
+        return new MeasuredLength(
+                new Length(Rounding.NEAREST.whole(millimetres * 1e6)),
+                new Length(Rounding.UP.whole(deviationMm * 1.96e6)));
+    }
+
+    /** Such as {@code 16.2 ± 0.1 cm}. */
+    public String write(Ruler ruler) {
+        return ruler.number(length, Rounding.NEAREST) + " ± " + ruler.write(giveOrTake, Rounding.UP);
+    }
+}

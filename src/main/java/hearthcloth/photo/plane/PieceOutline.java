@@ -1,0 +1,28 @@
+package hearthcloth.photo.plane;
+
+import hearthcloth.geometry.Point;
+
+import java.util.List;
+
+import hearthcloth.geometry.Polygons;
+
+/**
+ * The rim of a piece: its corners on the floor and in the picture, and each side measured.
+ *
+ * @param floor corners in millimetres from the sheet's corner, in order round it
+ * @param picture the same corners in pixels of the upright picture
+ * @param sides side i runs from corner i to the next
+ */
+public record PieceOutline(List<Point> floor, List<Point> picture, List<MeasuredLength> sides) {
+
+    public PieceOutline {
+        floor = List.copyOf(floor);
+        picture = List.copyOf(picture);
+        sides = List.copyOf(sides);
+    }
+
+    /** In square millimetres. */
+    public double areaMm2() {
+        return Math.abs(Polygons.signedArea(floor));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.photo.plane;
+
+import org.jspecify.annotations.NullMarked;

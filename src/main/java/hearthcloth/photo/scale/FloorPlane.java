@@ -1,0 +1,85 @@
+package hearthcloth.photo.scale;
+
+import hearthcloth.geometry.Point;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.plane.Homography;
+import hearthcloth.photo.plane.ReferenceSheet;
+
+/**
+ * The floor as the picture shows it: raw pixels to millimetres and back, by a lens and the four corners of the sheet.
+ *
+ * <p>Millimetres start at the sheet's first corner, x along its width, y along its height.
+ */
+public final class FloorPlane {
+
+     private final LensModel lens;
+    private final Homography toFloor;
+    private final Homography toPicture;
+
+    private FloorPlane(LensModel lens, List<Point> straightCorners, List<Point> floor) {
+        this.lens = lens;
+        toFloor = Homography.of(straightCorners, floor);
+        toPicture = Homography.of(floor, straightCorners);
+    }
+
+    /** @param corners of the sheet in raw pixels, matching (0,0), (w,0), (w,h), (0,h) */
+    static FloorPlane of(LensModel lens, List<Point> corners, double widthMm, double heightMm) {
+        return new FloorPlane(lens, corners.stream().map(lens::straight).toList(), rectangle(widthMm, heightMm));
+    }
+
+    static List<Point> rectangle(double width, double height) {
+        return List.of(new Point(0, 0), new Point(width, 0), new Point(width, height), new Point(0, height));
+    }
+
+    public LensModel lens() {
+        return lens;
+    }
+
+    Point floor(Point raw) {
+        return toFloor.map(lens.straight(raw));
+    }
+
+    Point raw(Point floor) {
+        return lens.bent(toPicture.map(floor));
+    }
+
+    /** Pixels to a millimetre at a raw place, the finer direction of the two counting less: root of the area ratio. */
+    double pixelsPerMm(Point raw) {
+        Point at = floor(raw);
+        Point right = floor(raw.plus(1, 0));
+        Point below = floor(raw.plus(0, 1));
+        double area =
+                Math.abs((right.x() - at.x()) * (below.y() - at.y()) - (right.y() - at.y()) * (below.x() - at.x()));
+        return 1 / Math.sqrt(Math.max(1e-12, area));
+    }
+
+    /**
+     * This plane and what it would be had each of its measured parts been one standard deviation off: each corner of the
+     * sheet along both its sides, the lens, and the sheet's own two sides.
+     *
+     * @param cornerDeviation of the sheet's corners, in pixels
+     */
+    public static List<FloorPlane> variants(LensModel lens, List<Point> corners, ReferenceSheet sheet, Turned size, double cornerDeviation) {
+        List<FloorPlane> out = new ArrayList<>();
+        out.add(of(lens, corners, size.width(), size.height()));
+        for (int i = 0; i < 8; i++) {
+            List<Point> moved = new ArrayList<>(corners);
+            Point corner = corners.get(i / 2);
+            Point towards = corners.get(Math.floorMod(i / 2 + (i % 2 == 0 ? 1 : -1), 4));
+            moved.set(i / 2, corner.towards(towards, cornerDeviation / corner.to(towards)));
+            out.add(of(lens, moved, size.width(), size.height()));
+        }
+        out.add(of(lens.with(lens.kappa() + lens.deviation(), 0), corners, size.width(), size.height()));
+        double off = sheet.toleranceMm() / 2;
+        out.add(of(lens, corners, size.width() + off, size.height()));
+        out.add(of(lens, corners, size.width(), size.height() + off));
+        return out;
+    }
+
+    /** The sheet's sides in the order its corners go round. */
+    record Turned(double width, double height) {}
+}

@@ -1,0 +1,128 @@
+package hearthcloth.photo.scale;
+
+import hearthcloth.geometry.Point;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+import hearthcloth.geometry.Line;
+
+/** Finds long straight rows of edgels, the longest first (Duda and Hart 1972, each edgel voting near its own direction). */
+final class HoughSegments {
+
+    private static final int TURNS = 120;
+    private static final double TURN = Math.PI / TURNS;
+    /** How far an edgel's own direction may be off, in turns. */
+    private static final int SWAY = 5;
+    /** In coarse pixels. */
+    private static final double BIN = 2;
+
+    private static final double NEAR = 2;
+    /** Shorter ones are passed over, in coarse pixels: the shorter side of the smallest sheet there may be is twice that. */
+    private static final int SHORTEST = 50;
+
+    private static final int LONGEST_GAP = 25;
+    private static final double LEAST_DENSE = 0.45;
+    private static final int MOST = 40;
+    private static final int MOST_ROUNDS = 160;
+
+    private final List<Edgels.Edgel> edgels;
+    private final int middle;
+    private final int bins;
+    private final int[] votes;
+    private final BitSet gone = new BitSet();
+
+    private HoughSegments(List<Edgels.Edgel> edgels) {
+        this.edgels = edgels;
+        double far =
+                edgels.stream().mapToDouble(e -> Math.hypot(e.x(), e.y())).max().orElse(1);
+        middle = (int) (far / BIN) + 2;
+        bins = 2 * middle;
+        votes = new int[TURNS * bins];
+        edgels.forEach(e -> vote(e, 1));
+    }
+
+    /** Lines in coarse pixels, along each of which the colour steps for a long way. */
+    static List<Line> of(List<Edgels.Edgel> edgels) {
+        HoughSegments stretches = new HoughSegments(edgels);
+        List<Line> out = new ArrayList<>();
+        for (int round = 0; round < MOST_ROUNDS && out.size() < MOST; round++) {
+            int peak = stretches.peak();
+            if (stretches.votes[peak] < SHORTEST * LEAST_DENSE) {
+                break;
+            }
+            stretches.take(peak, out);
+        }
+        return out;
+    }
+
+    private void vote(Edgels.Edgel e, int by) {
+        int at = (int) Math.round(e.angle() / TURN);
+        for (int k = -SWAY; k <= SWAY; k++) {
+            int turn = Math.floorMod(at + k, TURNS);
+            double off = e.x() * Math.cos(turn * TURN) + e.y() * Math.sin(turn * TURN);
+            votes[turn * bins + middle + (int) Math.floor(off / BIN)] += by;
+        }
+    }
+
+    private int peak() {
+        int best = 0;
+        for (int i = 1; i < votes.length; i++) {
+            best = votes[i] > votes[best] ? i : best;
+        }
+        return best;
+    }
+
+    private void take(int peak, List<Line> out) {
+        int turn = peak / bins;
+        double angle = turn * TURN;
+        double off = (peak % bins - middle + 0.5) * BIN;
+        Point at = new Point(off * Math.cos(angle), off * Math.sin(angle));
+        Line line = new Line(at, -Math.sin(angle), Math.cos(angle));
+        List<Integer> near = near(line, angle, 1.5 * NEAR);
+        List<Integer> run = longestRun(near, line);
+        for (int round = 0; round < 2 && run.size() > 2; round++) {
+            line = Line.fitted(run.stream().map(i -> edgels.get(i).spot()).toList());
+            run = longestRun(near(line, angle, NEAR), line);
+        }
+        double length = run.isEmpty() ? 0 : along(line, run.get(run.size() - 1)) - along(line, run.get(0));
+        if (length >= SHORTEST && run.size() > LEAST_DENSE * length) {
+            out.add(line);
+        }
+        for (int i : run.isEmpty() ? near : run) {
+            gone.set(i);
+            vote(edgels.get(i), -1);
+        }
+    }
+
+    private List<Integer> near(Line line, double angle, double far) {
+        List<Integer> near = new ArrayList<>();
+        for (int i = 0; i < edgels.size(); i++) {
+            Edgels.Edgel e = edgels.get(i);
+            if (!gone.get(i) && e.turned(angle) <= (SWAY + 1) * TURN && Math.abs(line.off(e.spot())) < far) {
+                near.add(i);
+            }
+        }
+        return near;
+    }
+
+    private double along(Line line, int i) {
+        return line.along(edgels.get(i).spot());
+    }
+
+    /** The most of them that follow each other without a long gap, in order along the line. */
+    private List<Integer> longestRun(List<Integer> near, Line line) {
+        List<Integer> sorted = new ArrayList<>(near);
+        sorted.sort((a, b) -> Double.compare(along(line, a), along(line, b)));
+        List<Integer> best = List.of();
+        int from = 0;
+        for (int k = 1; k <= sorted.size(); k++) {
+            if (k == sorted.size() || along(line, sorted.get(k)) - along(line, sorted.get(k - 1)) > LONGEST_GAP) {
+                best = k - from > best.size() ? List.copyOf(sorted.subList(from, k)) : best;
+                from = k;
+            }
+        }
+        return best;
+    }
+}

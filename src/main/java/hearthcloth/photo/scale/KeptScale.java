@@ -1,0 +1,74 @@
+package hearthcloth.photo.scale;
+
+import hearthcloth.geometry.Point;
+
+import java.util.List;
+
+import hearthcloth.photo.image.LensModel;
+
+/**
+ * What a {@link FloorScale} is made of, as plain numbers: what is kept of a reading, so that sizes can be measured again by it
+ * on another day without the picture.
+ *
+ * @param pictureWidth of the upright picture, in pixels
+ * @param sheetWidth of the sheet as it lies, in millimetres
+ * @param sheet its corners in the picture
+ * @param deviation of these, in pixels
+ * @param views how the floor shows: as read, then what it would be were each measured part a little off
+ */
+public record KeptScale(
+        int pictureWidth,
+        int pictureHeight,
+        double sheetWidth,
+        double sheetHeight,
+        List<Point> sheet,
+        double deviation,
+        List<View> views) {
+
+    public KeptScale {
+        sheet = List.copyOf(sheet);
+        views = List.copyOf(views);
+    }
+
+    /**
+     * One way the floor may show: how the lens bends, and where a rectangle of the sheet's size is seen.
+     *
+     * @param middle of the lens, in pixels
+     * @param unit half the picture's diagonal, in pixels
+     * @param corners of the rectangle in the picture
+     */
+    public record View(Point middle, double unit, double kappa, double kappaDeviation, List<Point> corners) {
+        public View {
+            corners = List.copyOf(corners);
+        }
+    }
+
+    static KeptScale of(List<FloorPlane> planes, SheetFinder.Found found, int pictureWidth, int pictureHeight) {
+        FloorPlane.Turned size = found.size();
+        List<Point> rectangle = FloorPlane.rectangle(size.width(), size.height());
+        List<View> views = planes.stream()
+                .map(plane -> new View(
+                        plane.lens().middle(),
+                        plane.lens().unit(),
+                        plane.lens().kappa(),
+                        plane.lens().deviation(),
+                        rectangle.stream().map(plane::raw).toList()))
+                .toList();
+        return new KeptScale(
+                pictureWidth, pictureHeight, size.width(), size.height(), found.corners(), found.deviation(), views);
+    }
+
+    /** The scale again: it measures what the one that was kept measured. */
+    public FloorScale scale() {
+        List<FloorPlane> planes = views.stream()
+                .map(view -> FloorPlane.of(
+                        new LensModel(view.middle(), view.unit(), view.kappa(), view.kappaDeviation()),
+                        view.corners(),
+                        sheetWidth,
+                        sheetHeight))
+                .toList();
+        SheetFinder.Found found =
+                new SheetFinder.Found(-1, sheet, new FloorPlane.Turned(sheetWidth, sheetHeight), 0, 0, deviation);
+        return new FloorScale(planes, found, pictureWidth, pictureHeight);
+    }
+}

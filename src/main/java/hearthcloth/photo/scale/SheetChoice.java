@@ -1,0 +1,188 @@
+package hearthcloth.photo.scale;
+
+import hearthcloth.geometry.Point;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import hearthcloth.geometry.Polygons;
+import hearthcloth.photo.edge.FittedPolygon;
+import hearthcloth.photo.ground.GroundModel;
+import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.image.PhotoRefusedException;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.segment.InteriorColour;
+
+/**
+ * Says which of the shapes is the reference, and how sure that is. All sizes hang on it: where two could be it, or where it
+ * looks like another sheet than was named, the picture is refused; where something is only a little wrong with it, every
+ * piece is doubted.
+ */
+public final class SheetChoice {
+
+    /** A shape smaller than this share of the sheet's area is no rival to it. */
+    private static final double RIVAL_AREA = 0.25;
+    /** A rival's skew is at most so many times that of the sheet, or this much and so many pixels at an end of a side. */
+    private static final double RIVAL_SKEW = 2;
+
+    private static final double RIVAL_LEAST = 0.4;
+    /** White paper's rival is no duller than this, in points of the score. */
+    private static final double RIVAL_DULLER = 1.2;
+    /** Two sheets of one size come out alike to this share. */
+    private static final double SAME_SIZE = 0.03;
+    /** The other kind of sheet explains what is seen so many times better: the wrong one was named. */
+    private static final double EXPLAINS = 3;
+
+    private final SheetFinder finder;
+    private final ReferenceSheet sheet;
+    private final LabThumbnail coarse;
+    private final GroundModel ground;
+
+    public SheetChoice(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse, GroundModel ground) {
+        this.finder = finder;
+        this.sheet = sheet;
+        this.coarse = coarse;
+        this.ground = ground;
+    }
+
+    /** @param doubts what every piece is to be doubted for */
+    public record Chosen(SheetFinder.Found found, List<Doubt> doubts) {}
+
+    /** Whether any of the shapes may be the sheet at all. */
+    public boolean isAny(List<FittedPolygon> uncut) {
+        return !finder.among(uncut, sheet).isEmpty();
+    }
+
+    /** Whether one is the sheet with nothing wrong with it. */
+    public boolean isAnyRight(List<FittedPolygon> uncut) {
+        return finder.among(uncut, sheet).stream().anyMatch(found -> found.skew() <= found.usualSkew());
+    }
+
+    /** Whether something but its proportions tells it from cloth; otherwise it may not be looked for again and again. */
+    public boolean isTold() {
+        return sheet.white() || sheet.cornerRadius().isPositive();
+    }
+
+    /**
+     * The likeliest, for a first look.
+     *
+     * @param uncut all shapes, an empty one for each that is cut off
+     */
+    public SheetFinder.Found likeliest(List<FittedPolygon> uncut) {
+        return likeliest(finder.among(uncut, sheet), uncut);
+    }
+
+    private SheetFinder.Found likeliest(List<SheetFinder.Found> found, List<FittedPolygon> uncut) {
+        return found.stream()
+                .min(Comparator.comparingDouble(SheetFinder.Found::score))
+                .orElseThrow(() -> new PhotoRefusedException(none(uncut)));
+    }
+
+    /** The sheet, if it is sure. */
+    public Chosen sure(List<FittedPolygon> all, List<FittedPolygon> uncut) {
+        List<SheetFinder.Found> others = finder.among(uncut, sheet);
+        SheetFinder.Found found = likeliest(others, uncut);
+        if (sheet.white() && !isWhitest(found.index(), all)) {
+            throw new PhotoRefusedException(none(uncut));
+        }
+        if (others.stream().anyMatch(other -> isRival(other, found))) {
+            throw new PhotoRefusedException("Two things in the picture could be the " + sheet.name()
+                    + ", and they are not of one size. Take the piece that has its shape out of the picture, and take the"
+                    + " picture again.");
+        }
+        double skew = found.skew();
+        twin().filter(twin -> skew > found.usualSkew() / 2 && finder.skew(found, twin) * EXPLAINS < skew)
+                .ifPresent(twin -> {
+                    throw new PhotoRefusedException(named(twin));
+                });
+        if (!isTold() && skew > found.usualSkew()) {
+            throw new PhotoRefusedException(none(uncut));
+        }
+        return new Chosen(found, doubts(found));
+    }
+
+    private List<Doubt> doubts(SheetFinder.Found found) {
+        List<Doubt> doubts = new ArrayList<>();
+        if (found.skew() > found.usualSkew()) {
+            doubts.add(new Doubt(
+                    Doubt.Kind.SHEET,
+                    String.format(
+                            Locale.ROOT,
+                            "The %s looks %.0f %% too long or too short: it may be partly covered, or not flat, or too"
+                                    + " small in the picture, and all sizes hang on it. Lay it flat and clear, and take"
+                                    + " the picture again from nearer by.",
+                            sheet.name(),
+                            100 * found.skew())));
+        } else if (twin().filter(twin -> finder.skew(found, twin) < found.usualSkew())
+                .isPresent()) {
+            doubts.add(new Doubt(
+                    Doubt.Kind.SHEET,
+                    "Seen so slantwise A4 and Letter look alike; make sure that it is " + sheet.name()
+                            + ", or take the picture from straight above."));
+        }
+        return doubts;
+    }
+
+    /** Whether another shape could be the sheet as well, and would make everything larger or smaller. */
+    private boolean isRival(SheetFinder.Found other, SheetFinder.Found found) {
+        boolean asGood = other.skew() <= Math.max(RIVAL_SKEW * found.skew(), RIVAL_LEAST * other.usualSkew());
+        boolean asWhite = !sheet.white() || other.score() < found.score() + RIVAL_DULLER;
+        return other.index() != found.index()
+                && asGood
+                && asWhite
+                && other.area() > RIVAL_AREA * found.area()
+                && !isOfOneSize(other, found);
+    }
+
+    private boolean isOfOneSize(SheetFinder.Found other, SheetFinder.Found found) {
+        FloorPlane plane = finder.plane(found);
+        List<Point> floor = other.corners().stream().map(plane::floor).toList();
+        double all = found.size().width() * found.size().height();
+        return Math.abs(Math.log(Math.abs(Polygons.signedArea(floor)) / all)) < 2 * SAME_SIZE;
+    }
+
+    /** False when a larger shape is as white: then that is the sheet, but something touches it or it is cut off. */
+    private boolean isWhitest(int index, List<FittedPolygon> traced) {
+        InteriorColour chosen = InteriorColour.of(traced.get(index).corners(), coarse, ground);
+        double area = Math.abs(Polygons.signedArea(traced.get(index).corners()));
+        for (FittedPolygon other : traced) {
+            if (Math.abs(Polygons.signedArea(other.corners())) > 1.5 * area) {
+                InteriorColour interior = InteriorColour.of(other.corners(), coarse, ground);
+                if (interior.colour().lightness() > chosen.colour().lightness() - 3
+                        && interior.colour().chroma() < chosen.colour().chroma() + 2
+                        && !interior.figured()) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** A4 for Letter and Letter for A4; none for what is like no other. */
+    private Optional<ReferenceSheet> twin() {
+        return Stream.of(ReferenceSheet.A4, ReferenceSheet.LETTER)
+                .filter(other -> sheet.white() && !other.equals(sheet))
+                .findFirst();
+    }
+
+    private String none(List<FittedPolygon> uncut) {
+        Optional<ReferenceSheet> other = twin().filter(twin -> finder.among(uncut, twin).stream()
+                .anyMatch(found -> found.score() < 3 && found.skew() < found.usualSkew()));
+        return other.map(this::named)
+                .orElse("No " + sheet.name()
+                        + " was found. Lay it flat among the pieces, whole in the picture, touching"
+                        + " nothing, on ground that it stands out from"
+                        + (sheet.white() ? " (white paper needs a darker or more colourful one)" : "")
+                        + ", and take the picture from above.");
+    }
+
+    private String named(ReferenceSheet twin) {
+        return "What lies there looks like " + twin.name() + ", not like " + sheet.name() + ". Say " + twin.name()
+                + ", or lay a sheet of " + sheet.name() + " there, and take the picture again.";
+    }
+}

@@ -1,0 +1,222 @@
+package hearthcloth.photo.scale;
+
+import hearthcloth.geometry.Point;
+
+import hearthcloth.measure.Unit;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+
+import hearthcloth.geometry.Polygons;
+import hearthcloth.photo.edge.EdgeFit;
+import hearthcloth.photo.edge.FittedPolygon;
+import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.plane.Homography;
+import hearthcloth.photo.plane.ReferenceSheet;
+
+/**
+ * Finds what may be the reference among the shapes: four-sided ones that a camera could have made of the sheet's
+ * proportions, with corners as round as its own; {@link SheetChoice} says which of them it is.
+ */
+public final class SheetFinder {
+
+    /** How far proportions and right angles may be off, as a share; A4 and Letter are 0.09 apart. */
+    private static final double MOST_SKEW = 0.045;
+
+    /** How far they are off at most when nothing is wrong, and what so many pixels at an end of a side add. */
+    private static final double USUAL_SKEW = 0.015;
+
+    private static final double SKEW_PIXELS = 1.5;
+    /** A card whose corners are less round than half way from sharp is none, */
+    private static final double LEAST_ROUND = 0.5;
+    /** and on fewer pixels to a millimetre that cannot be told. */
+    private static final double ROUND_PIXELS = 1;
+    /** The longer side of a picture shows no more of the floor when somebody stands and holds the camera. */
+    private static final double MOST_SEEN_MM = 3000;
+
+    /**
+     * The main lens of a telephone, in longer sides of the picture: 23 to 29 mm equivalent (common practice, no source).
+     * Another one explains a slanted A4 as a Letter and the other way round, so it must explain much to be believed.
+     */
+    private static final double USUAL_FOCAL = 0.74;
+
+    private static final double USUAL_RANGE = 0.18;
+    private static final double UNUSUAL_COST = 0.15;
+
+    private static final double MOST_SCORE = 6;
+    /** How much more being large counts when any rectangle may be the reference. */
+    private static final double LARGER = 3;
+    /** Cards are printed: how little being plain counts for them. */
+    private static final double PRINTED = 0.25;
+
+    private final PixelImage picture;
+    private final LabThumbnail coarse;
+    private final LensModel lens;
+    private final double[] focals;
+    /** What each of them costs because telephones seldom have it, as a skew. */
+    private final double[] unusual;
+
+    public SheetFinder(PixelImage picture, LabThumbnail coarse, LensModel lens, Optional<Double> focalShare) {
+        this.picture = picture;
+        this.coarse = coarse;
+        this.lens = lens;
+        double side = 2 * Math.max(lens.middle().x(), lens.middle().y());
+        this.focals = focalShare
+                .map(f -> DoubleStream.of(0.96, 1, 1.04).map(s -> s * f * side))
+                .orElse(DoubleStream.of(0.6, 0.64, 0.68, 0.72, 0.76, 0.8, 0.85, 0.92, 1, 1.1, 1.2)
+                        .map(f -> f * side))
+                .toArray();
+        this.unusual = focals.clone();
+        for (int i = 0; i < focals.length; i++) {
+            double off = Math.abs(Math.log(focals[i] / side / USUAL_FOCAL)) - USUAL_RANGE;
+            unusual[i] = focalShare.isPresent() ? 0 : UNUSUAL_COST * Math.max(0, off);
+        }
+    }
+
+    /**
+     * The sheet as found.
+     *
+     * @param corners raw pixels, matching (0,0), (w,0), (w,h), (0,h) of {@code size}
+     * @param skew what is left of wrong proportions
+     */
+    public record Found(int index, List<Point> corners, FloorPlane.Turned size, double skew, double score, double deviation) {
+
+        /** In square pixels. */
+        double area() {
+            return Math.abs(Polygons.signedArea(corners));
+        }
+
+        /** The most that {@link #skew} is when nothing is wrong: a short side's ends are known less well. */
+        double usualSkew() {
+            double shortest = Double.MAX_VALUE;
+            for (int i = 0; i < 4; i++) {
+                shortest = Math.min(shortest, corners.get(i).to(corners.get((i + 1) % 4)));
+            }
+            return USUAL_SKEW + SKEW_PIXELS / shortest;
+        }
+    }
+
+    /** @param shapes traced polygons, of any number of corners; a cut-off one is an empty place in the list */
+    List<Found> among(List<FittedPolygon> shapes, ReferenceSheet sheet) {
+        List<Found> found = new ArrayList<>();
+        for (int i = 0; i < shapes.size(); i++) {
+            FittedPolygon shape = shapes.get(i);
+            if (shape.corners().size() == 4 && convex(shape.corners())) {
+                Found candidate = candidate(i, shape, sheet);
+                if (candidate.skew <= MOST_SKEW && candidate.score < MOST_SCORE && isPlausible(candidate, sheet)) {
+                    found.add(candidate);
+                }
+            }
+        }
+        return found;
+    }
+
+    /** How far a shape is from what a camera can make of another sheet's proportions. */
+    double skew(Found found, ReferenceSheet other) {
+        boolean wide = found.size.width() > found.size.height();
+        return skew(found.corners, wide ? lying(other) : upright(other));
+    }
+
+    /** The floor as it shows when this is the sheet. */
+    FloorPlane plane(Found found) {
+        return FloorPlane.of(lens, found.corners, found.size.width(), found.size.height());
+    }
+
+    private boolean isPlausible(Found found, ReferenceSheet sheet) {
+        double pixels = Math.sqrt(found.area() / (found.size.width() * found.size.height()));
+        if (Math.max(picture.width, picture.height) > MOST_SEEN_MM * pixels) {
+            return false;
+        }
+        double radius = sheet.cornerRadius().in(Unit.MILLIMETRE);
+        return radius == 0
+                || (pixels >= ROUND_PIXELS
+                        && RoundedCorners.roundness(picture, plane(found), found.size, radius) >= LEAST_ROUND);
+    }
+
+    private static boolean convex(List<Point> corners) {
+        double sign = Math.signum(Polygons.signedArea(corners));
+        for (int i = 0; i < 4; i++) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % 4);
+            Point c = corners.get((i + 2) % 4);
+            if (sign * ((b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x())) <= 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static FloorPlane.Turned upright(ReferenceSheet sheet) {
+        return new FloorPlane.Turned(
+                Math.min(sheet.widthMm(), sheet.heightMm()), Math.max(sheet.widthMm(), sheet.heightMm()));
+    }
+
+    private static FloorPlane.Turned lying(ReferenceSheet sheet) {
+        return new FloorPlane.Turned(
+                Math.max(sheet.widthMm(), sheet.heightMm()), Math.min(sheet.widthMm(), sheet.heightMm()));
+    }
+
+    private Found candidate(int index, FittedPolygon shape, ReferenceSheet sheet) {
+        List<Point> corners = new ArrayList<>(shape.corners());
+        if (Polygons.signedArea(corners) < 0) {
+            Collections.reverse(corners);
+        }
+        double one = skew(corners, upright(sheet));
+        double two = skew(corners, lying(sheet));
+        FloorPlane.Turned size = one <= two ? upright(sheet) : lying(sheet);
+        double scatter =
+                shape.fits().stream().mapToDouble(EdgeFit.Fit::scatter).average().orElse(9);
+        Found found = new Found(index, corners, size, Math.min(one, two), 0, shape.worstDeviation());
+        double share = found.area() / (lens.unit() * lens.unit());
+        double plain = plainness(corners, sheet.white()) * (sheet.cornerRadius().isPositive() ? PRINTED : 1);
+        double score = 2 * found.skew / found.usualSkew() + scatter / 3 + plain;
+        score -= (sheet.white() ? 1 : LARGER) * (Math.log10(share) + 2);
+        return new Found(index, corners, size, found.skew, score, found.deviation);
+    }
+
+    private double skew(List<Point> corners, FloorPlane.Turned size) {
+        List<Point> centred = corners.stream()
+                .map(lens::straight)
+                .map(c -> c.plus(-lens.middle().x(), -lens.middle().y()))
+                .toList();
+        Homography view = Homography.of(FloorPlane.rectangle(size.width(), size.height()), centred);
+        double least = Double.MAX_VALUE;
+        for (int i = 0; i < focals.length; i++) {
+            least = Math.min(least, view.skew(focals[i]) + unusual[i]);
+        }
+        return least;
+    }
+
+    /** Low for plain shapes, and for white paper only if bright and without colour. */
+    private double plainness(List<Point> corners, boolean white) {
+        double[] mean = new double[3];
+        double squares = 0;
+        int count = 0;
+        for (int i = 1; i < 12; i++) {
+            for (int j = 1; j < 12; j++) {
+                Point top = corners.get(0).towards(corners.get(1), i / 12.0);
+                Point low = corners.get(3).towards(corners.get(2), i / 12.0);
+                Point at = top.towards(low, j / 12.0);
+                int x = Math.max(0, Math.min(coarse.width - 1, (int) (at.x() / coarse.step)));
+                int y = Math.max(0, Math.min(coarse.height - 1, (int) (at.y() / coarse.step)));
+                for (int c = 0; c < 3; c++) {
+                    double v = coarse.lab[c].data[y * coarse.width + x];
+                    mean[c] += v;
+                    squares += c == 0 ? 0.25 * v * v : v * v;
+                }
+                count++;
+            }
+        }
+        double spread = squares / count;
+        for (int c = 0; c < 3; c++) {
+            mean[c] /= count;
+            spread -= c == 0 ? 0.25 * mean[c] * mean[c] : mean[c] * mean[c];
+        }
+        double figure = Math.sqrt(Math.max(0, spread)) / 4;
+        return white ? figure + (95 - mean[0]) / 12 + Math.hypot(mean[1], mean[2]) / 8 : figure;
+    }
+}

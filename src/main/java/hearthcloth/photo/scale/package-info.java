@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.photo.scale;
+
+import org.jspecify.annotations.NullMarked;

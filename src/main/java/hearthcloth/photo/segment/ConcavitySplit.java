@@ -1,0 +1,131 @@
+package hearthcloth.photo.segment;
+
+import hearthcloth.geometry.Point;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import hearthcloth.geometry.Line;
+import hearthcloth.geometry.Polygons;
+import hearthcloth.photo.ground.GroundModel;
+import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.plane.Hulls;
+
+/**
+ * Parts a shape that is two pieces grown together: where a short chord joins two hollow corners, and either what lies on
+ * its two sides is of different colours or the chord is no more than a bridge. Two like pieces with a broad touch are
+ * left for the maker to part.
+ */
+public final class ConcavitySplit {
+
+    /** A corner is hollow when its sides turn back by this sine. */
+    private static final double HOLLOW = 0.2;
+    /** A chord may be this long, for the root of the smaller part's area, */
+    private static final double LONGEST = 0.6;
+    /** and is a bridge when as short as this. */
+    private static final double BRIDGE = 0.12;
+    /** Two colours as far apart as this are two fabrics (CIE 1976). */
+    private static final double TWO_COLOURS = 12;
+    /** In square coarse pixels. */
+    private static final double LEAST_AREA = 300;
+
+    private final LabThumbnail coarse;
+    private final GroundModel ground;
+
+    public ConcavitySplit(LabThumbnail coarse, GroundModel ground) {
+        this.coarse = coarse;
+        this.ground = ground;
+    }
+
+    private record Cut(List<Point> one, List<Point> two, double length) {}
+
+    /**
+     * The parts of a shape, one or more.
+     *
+     * @param corners in raw pixels
+     */
+    public List<List<Point>> of(List<Point> corners) {
+        boolean compact = Math.abs(Polygons.signedArea(corners)) > Blob.COMPACT * Hulls.hullArea(corners);
+        Optional<Cut> cut = compact ? Optional.empty() : best(corners);
+        if (cut.isEmpty()) {
+            return List.of(corners);
+        }
+        List<List<Point>> parts = new ArrayList<>(of(cut.get().one()));
+        parts.addAll(of(cut.get().two()));
+        return parts;
+    }
+
+    private Optional<Cut> best(List<Point> corners) {
+        int n = corners.size();
+        double sign = Math.signum(Polygons.signedArea(corners));
+        Cut best = null;
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 2; j < n; j++) {
+                if (n - (j - i) >= 2 && isHollow(corners, i, sign) && isHollow(corners, j, sign)) {
+                    Cut cut = new Cut(
+                            part(corners, i, j),
+                            part(corners, j, i + n),
+                            corners.get(i).to(corners.get(j)));
+                    if ((best == null || cut.length < best.length) && isTwo(cut, corners)) {
+                        best = cut;
+                    }
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static boolean isHollow(List<Point> corners, int i, double sign) {
+        int n = corners.size();
+        Line in = Line.through(corners.get(Math.floorMod(i - 1, n)), corners.get(i));
+        Line out = Line.through(corners.get(i), corners.get((i + 1) % n));
+        return sign * in.sine(out) < -HOLLOW || in.dx() * out.dx() + in.dy() * out.dy() < -0.9;
+    }
+
+    private static List<Point> part(List<Point> corners, int from, int to) {
+        List<Point> out = new ArrayList<>();
+        for (int i = from; i <= to; i++) {
+            out.add(corners.get(i % corners.size()));
+        }
+        return out;
+    }
+
+    private boolean isTwo(Cut cut, List<Point> whole) {
+        double one = Math.abs(Polygons.signedArea(cut.one));
+        double two = Math.abs(Polygons.signedArea(cut.two));
+        double root = Math.sqrt(Math.min(one, two));
+        double least = LEAST_AREA * coarse.step * coarse.step;
+        double all = Math.abs(Polygons.signedArea(whole));
+        if (Math.min(one, two) < least || cut.length > LONGEST * root || Math.abs(one + two - all) > 0.02 * all) {
+            return false;
+        }
+        return cut.length < BRIDGE * root || isOfTwoColours(cut);
+    }
+
+    private boolean isOfTwoColours(Cut cut) {
+        InteriorColour one = InteriorColour.of(cut.one, coarse, ground);
+        InteriorColour two = InteriorColour.of(cut.two, coarse, ground);
+        return one.colour().apart(two.colour()) > TWO_COLOURS;
+    }
+
+    /** A part as a shape of its own: its rim in steps of a coarse pixel. */
+    public Blob blob(List<Point> part) {
+        List<Point> rim = new ArrayList<>();
+        boolean cutOff = false;
+        for (int i = 0; i < part.size(); i++) {
+            Point a = part.get(i);
+            Point b = part.get((i + 1) % part.size());
+            int steps = (int) Math.max(1, a.to(b) / coarse.step);
+            for (int s = 0; s < steps; s++) {
+                rim.add(a.towards(b, (double) s / steps));
+            }
+            double far = 2.0 * coarse.step;
+            cutOff |= a.x() < far
+                    || a.y() < far
+                    || a.x() > coarse.width * coarse.step - far
+                    || a.y() > coarse.height * coarse.step - far;
+        }
+        return new Blob(rim, cutOff);
+    }
+}

@@ -1,0 +1,205 @@
+package hearthcloth.photo.segment;
+
+import boofcv.struct.image.GrayU8;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+import hearthcloth.photo.ground.ColourHistogram;
+import hearthcloth.photo.ground.GroundModel;
+import hearthcloth.photo.image.BinaryMorphology;
+import hearthcloth.photo.image.ConnectedComponents;
+import hearthcloth.photo.image.LabThumbnail;
+
+/**
+ * Takes the figures of a rug out of what stands out from its plain colour.
+ *
+ * <p>A rug's figures are small, many, scattered all over and cut off by every side of the picture; pieces are none of
+ * these all at once. What colours small lone shapes have again and again is the rug's, and a patch of those colours that
+ * is no larger than such a shape is a figure, also where it runs under a piece. Colours are taken as differences from
+ * the ground, as they would be under even light.
+ */
+final class RugFigureFilter {
+
+    /** The largest figure's share of the picture's longer side. */
+    private static final double LARGEST = 0.07;
+    /** What is narrower on the whole is the rest of a joint, a thread or lint, in coarse pixels. */
+    private static final double NARROW = 5;
+
+    private static final int LEAST_FIGURES = 20;
+    /** So many figures are cut off by the picture's sides, and by so many of these. */
+    private static final int LEAST_CUT = 4;
+
+    private static final int LEAST_SIDES = 3;
+    /** The picture is looked at in so many by so many parts, */
+    private static final int PARTS = 5;
+    /** of which this share has figures, and this share every one of their colours. */
+    private static final double SPREAD = 0.6;
+
+    private static final double COLOUR_SPREAD = 0.35;
+    /** A colour of the rug is in this share of the figures. */
+    private static final double COMMON = 0.08;
+    /** Figures are of one size, but for the camera's slant and where two colours of them meet. */
+    private static final double LARGER = 1.3;
+    /** A shape is a figure when this share of it is of the rug's colours. */
+    private static final double MOST = 0.5;
+    /** What is no thinner than twice this belongs to a piece's body, and so far out its edge is soft, in coarse pixels. */
+    private static final int BODY = 3;
+
+    private static final int SOFT = 2;
+    /** A piece's own colours are those of this share of its core. */
+    private static final double OWN = 0.01;
+    /** A piece is told by its core when that is this share of it. */
+    private static final double THICK = 0.25;
+
+    private final GrayU8 mask;
+    private final ConnectedComponents islands;
+    private final List<ConnectedComponents.Island> small;
+    /** Small ones and bits of such that the picture's rim cuts off. */
+    private final List<ConnectedComponents.Island> cut;
+
+    private final ColourHistogram differences;
+
+    private RugFigureFilter(GrayU8 mask, LabThumbnail coarse, GroundModel ground) {
+        this.mask = mask;
+        islands = new ConnectedComponents(mask);
+        double largest = LARGEST * Math.max(mask.width, mask.height);
+        small = islands.all().stream()
+                .filter(s -> s.area() >= NARROW * s.span() && s.span() <= largest)
+                .toList();
+        cut = islands.all().stream()
+                .filter(s -> s.sides() != 0 && s.area() >= NARROW * NARROW && s.span() <= largest)
+                .toList();
+        differences = new ColourHistogram(coarse, ground);
+    }
+
+    /** Clears figures in {@code mask}, if the ground has any. */
+    static void clear(GrayU8 mask, LabThumbnail coarse, GroundModel ground) {
+        RugFigureFilter figures = new RugFigureFilter(mask, coarse, ground);
+        if (figures.areScattered()) {
+            figures.clear();
+        }
+    }
+
+    private boolean areScattered() {
+        int sides = cut.stream().mapToInt(ConnectedComponents.Island::sides).reduce(0, (a, b) -> a | b);
+        return small.size() >= LEAST_FIGURES
+                && cut.size() >= LEAST_CUT
+                && Integer.bitCount(sides) >= LEAST_SIDES
+                && small.stream().mapToInt(this::part).distinct().count() >= SPREAD * PARTS * PARTS;
+    }
+
+    private int part(ConnectedComponents.Island shape) {
+        return shape.middleX() * PARTS / mask.width + shape.middleY() * PARTS / mask.height * PARTS;
+    }
+
+    private void clear() {
+        boolean[] common = common();
+        GrayU8 coloured = new GrayU8(mask.width, mask.height);
+        for (int i = 0; i < mask.data.length; i++) {
+            coloured.data[i] = (byte) (mask.data[i] != 0 && common[differences.bin(i)] ? 1 : 0);
+        }
+        int[] spans = small.stream()
+                .filter(s -> share(s, coloured) > MOST)
+                .mapToInt(ConnectedComponents.Island::span)
+                .sorted()
+                .toArray();
+        if (spans.length < LEAST_FIGURES) {
+            return;
+        }
+        int[] areas = small.stream()
+                .filter(s -> share(s, coloured) > MOST)
+                .mapToInt(ConnectedComponents.Island::area)
+                .sorted()
+                .toArray();
+        double largest = LARGER * spans[spans.length * 9 / 10];
+        small.stream()
+                .filter(s -> s.span() <= largest && share(s, coloured) > MOST)
+                .forEach(s -> clear(islands, s));
+        ConnectedComponents patches = new ConnectedComponents(apart(coloured));
+        patches.all().stream()
+                .filter(s -> s.span() <= largest && s.area() >= NARROW * NARROW)
+                .forEach(s -> clear(patches, s));
+        cutFromPieces(coloured, areas[areas.length * 9 / 10]);
+    }
+
+    /**
+     * Clears what sticks to a piece that is itself of the rug's colours: of these, whatever is outside the piece's thick
+     * core and of another colour than that.
+     *
+     * @param area of a large figure
+     */
+    private void cutFromPieces(GrayU8 coloured, int area) {
+        int half = (int) Math.ceil(Math.sqrt(area) / 2) + 1;
+        GrayU8 core = BinaryMorphology.opened(BinaryMorphology.filled(mask), half);
+        ConnectedComponents pieces = new ConnectedComponents(mask);
+        for (ConnectedComponents.Island piece : pieces.all()) {
+            int[] inCore = IntStream.range(piece.from(), piece.to())
+                    .map(pieces::pixel)
+                    .filter(i -> core.data[i] != 0)
+                    .toArray();
+            if (inCore.length > THICK * piece.area()) {
+                boolean[] own = differences.among(inCore, OWN);
+                for (int i = piece.from(); i < piece.to(); i++) {
+                    int p = pieces.pixel(i);
+                    if (core.data[p] == 0 && coloured.data[p] != 0 && !own[differences.bin(p)]) {
+                        mask.data[p] = 0;
+                    }
+                }
+            }
+        }
+    }
+
+    /** Without the soft edges of pieces, whose colours pass through the rug's and would join figure to figure. */
+    private GrayU8 apart(GrayU8 coloured) {
+        GrayU8 odd = new GrayU8(mask.width, mask.height);
+        for (int i = 0; i < odd.data.length; i++) {
+            odd.data[i] = (byte) (mask.data[i] & ~coloured.data[i] & 1);
+        }
+        GrayU8 body = BinaryMorphology.grown(BinaryMorphology.worn(odd, BODY), BODY + SOFT);
+        for (int i = 0; i < odd.data.length; i++) {
+            odd.data[i] = (byte) (coloured.data[i] & ~body.data[i] & 1);
+        }
+        return odd;
+    }
+
+    private void clear(ConnectedComponents of, ConnectedComponents.Island shape) {
+        for (int i = shape.from(); i < shape.to(); i++) {
+            mask.data[of.pixel(i)] = 0;
+        }
+    }
+
+    private double share(ConnectedComponents.Island shape, GrayU8 coloured) {
+        int count = 0;
+        for (int i = shape.from(); i < shape.to(); i++) {
+            count += coloured.data[islands.pixel(i)];
+        }
+        return (double) count / shape.area();
+    }
+
+    /** Which bins of colour recur in small shapes all over the picture. */
+    private boolean[] common() {
+        int[] times = new int[ColourHistogram.BINS];
+        int[] parts = new int[ColourHistogram.BINS];
+        int[] last = new int[ColourHistogram.BINS];
+        Arrays.fill(last, -1);
+        for (int s = 0; s < small.size(); s++) {
+            ConnectedComponents.Island shape = small.get(s);
+            for (int i = shape.from(); i < shape.to(); i++) {
+                for (int bin : ColourHistogram.around(differences.bin(islands.pixel(i)))) {
+                    if (last[bin] != s) {
+                        last[bin] = s;
+                        times[bin]++;
+                        parts[bin] |= 1 << part(shape);
+                    }
+                }
+            }
+        }
+        boolean[] common = new boolean[ColourHistogram.BINS];
+        for (int bin = 0; bin < common.length; bin++) {
+            common[bin] = times[bin] >= COMMON * small.size()
+                    && Integer.bitCount(parts[bin]) >= COLOUR_SPREAD * PARTS * PARTS;
+        }
+        return common;
+    }
+}

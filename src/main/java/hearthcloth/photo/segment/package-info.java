@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.photo.segment;
+
+import org.jspecify.annotations.NullMarked;

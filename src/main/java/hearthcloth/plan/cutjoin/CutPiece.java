@@ -1,4 +1,0 @@
-package hearthcloth.plan.cutjoin;
-
-/** A stock piece that is used, and how it is cut. */
-public record CutPiece(StockPiece piece, Cutting cutting) {}

@@ -1,0 +1,139 @@
+package hearthcloth.plan.fit;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.Rect;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import hearthcloth.cutstock.job.CutPiece;
+import hearthcloth.cutstock.job.CutPlan;
+import hearthcloth.cutstock.job.Cutting;
+import hearthcloth.cutstock.cutjoin.Recut;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import java.util.ArrayList;
+import java.util.List;
+
+import hearthcloth.plan.model.Bound;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanCheck;
+
+/**
+ * The search's answer to a {@link CutJob}, put back into a cloth. It is built as an ordinary {@link Cloth} and checked by
+ * its folds, so that a slip in the search cannot print a wrong instruction.
+ */
+public record CutAnswer(CutJob job, CutPlan found) {
+
+    /** The cloth and its cuts that the search's answer describes. */
+    public Plan plan(Plan.Story story, Bound bound) {
+        Cloth cloth = cloth();
+        List<PieceCut> cuts = new ArrayList<>();
+        for (CutPiece cut : found.pieces()) {
+            cuts.add(new PieceCut(job.piece(cut.piece().id()), tree(cut)));
+        }
+        Plan plan = new Plan(story, cloth, job.design().rules(), cuts, bound);
+        PlanCheck.require(plan);
+        return plan;
+    }
+
+    /** The same parts from the same pieces, cut so that less is left in bits. */
+    CutAnswer recut() {
+        return new CutAnswer(job, Recut.of(job.job(), found));
+    }
+
+    /** The pieces that are cut into. */
+    public List<Piece> used() {
+        return found.pieces().stream().map(cut -> job.piece(cut.piece().id())).toList();
+    }
+
+    /** The cloth of these parts. */
+    Cloth cloth() {
+        List<List<Layout.Part>> bars = new ArrayList<>();
+        for (int i = 0; i < job.slots().size(); i++) {
+            List<CutPlan.Placed> parts = found.partsOf(i + 1);
+            List<Length> cut = parts.stream()
+                    .map(part -> job.mark().times(part.part().cutLength()))
+                    .toList();
+            List<Length> finished =
+                    job.design().finishedParts(job.laidBar(i), job.slots().get(i), cut);
+            List<Layout.Part> bar = new ArrayList<>();
+            for (int part = 0; part < parts.size(); part++) {
+                Fabric fabric = job.piece(parts.get(part).piece().id()).fabric();
+                bar.add(new Layout.Part(fabric.name(), Design.showing(fabric), finished.get(part)));
+            }
+            bars.add(bar);
+        }
+        int hearth = found.partsOf(0).get(0).piece().id();
+        return job.design().sewn(job.piece(hearth).fabric(), bars);
+    }
+
+    private CutTree tree(CutPiece cut) {
+        Piece piece = job.piece(cut.piece().id());
+        return grown(cut.cutting(), Rect.at(Length.ZERO, Length.ZERO, piece.size()));
+    }
+
+    /** The search's tree in lengths; what a piece measures beyond a whole mark stays with its last offcut. */
+    private CutTree grown(Cutting cutting, Rect at) {
+        if (cutting instanceof Cutting.Cut cut) {
+            Length line = job.mark().times(cut.at());
+            return CutTree.parted(
+                    at,
+                    cut.lengthwise(),
+                    line,
+                    grown(cut.first(), before(at, cut.lengthwise(), line)),
+                    grown(cut.second(), after(at, cut.lengthwise(), line)));
+        }
+        if (cutting instanceof Cutting.Part part) {
+            return kept(part, at);
+        }
+        return new CutTree.Left(at);
+    }
+
+    private CutTree kept(Cutting.Part part, Rect at) {
+        boolean upright = part.demand() == 0
+                || job.slots().get(part.demand() - 1).place().side().isUpright();
+        boolean turned = part.turned() == upright;
+        Size size = new Size(job.mark().times(part.width()), job.mark().times(part.height()));
+        CutTree kept = new CutTree.Kept(Rect.at(at.x(), at.y(), size), id(part), turned);
+        return trimmed(kept, at);
+    }
+
+    /** A part that ends at the piece's own rim is parted from the bit that is less than a mark, if there is one. */
+    private static CutTree trimmed(CutTree kept, Rect at) {
+        CutTree tree = kept;
+        Rect part = kept.at();
+        if (part.height().isLessThan(at.height())) {
+            Rect row = Rect.at(at.x(), at.y(), new Size(part.width(), at.height()));
+            tree = CutTree.parted(row, false, part.bottom(), tree, new CutTree.Left(after(row, false, part.bottom())));
+        }
+        if (part.width().isLessThan(at.width())) {
+            tree = CutTree.parted(at, true, part.right(), tree, new CutTree.Left(after(at, true, part.right())));
+        }
+        return tree;
+    }
+
+    private String id(Cutting.Part part) {
+        if (part.demand() == 0) {
+            return "hearth";
+        }
+        var place = job.slots().get(part.demand() - 1).place();
+        return found.partsOf(part.demand()).size() == 1
+                ? place.id()
+                : place.part(part.index() + 1).id();
+    }
+
+    private static Rect before(Rect at, boolean upright, Length line) {
+        return upright
+                ? Rect.at(at.x(), at.y(), new Size(line.minus(at.x()), at.height()))
+                : Rect.at(at.x(), at.y(), new Size(at.width(), line.minus(at.y())));
+    }
+
+    private static Rect after(Rect at, boolean upright, Length line) {
+        return upright
+                ? Rect.at(line, at.y(), new Size(at.right().minus(line), at.height()))
+                : Rect.at(at.x(), line, new Size(at.width(), at.bottom().minus(line)));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.plan.fit;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,96 @@
+package hearthcloth.plan.model;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Laid;
+import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+
+/**
+ * One complete proposal: a cloth and how each of its patches is cut from the stash. Immutable.
+ *
+ * @param story what it is called and why it is offered
+ * @param cuts only the pieces that are used, in the order to cut them
+ */
+public record Plan(Story story, Cloth cloth, PiecingRules rules, List<PieceCut> cuts, Bound bound) {
+
+    /**
+     * The words that go with a proposal.
+     *
+     * @param title short: "Two halves"
+     * @param goodAt one sentence on what it is good at
+     * @param chosen what the planner chose where the wish was silent, one sentence each
+     * @param cautions such as washed and unwashed cloth mixed
+     */
+    public record Story(String title, String goodAt, List<String> chosen, List<String> cautions) {
+        public Story {
+            chosen = List.copyOf(chosen);
+            cautions = List.copyOf(cautions);
+        }
+
+        public Story goodAt(String sentence) {
+            return new Story(title, sentence, chosen, cautions);
+        }
+
+        public Story chosenFirst(String sentence) {
+            List<String> more = new ArrayList<>(List.of(sentence));
+            more.addAll(chosen);
+            return new Story(title, goodAt, more, cautions);
+        }
+    }
+
+    /** Which piece a patch is cut from, and where. */
+    public record Source(PieceCut from, CutTree.Kept kept) {}
+
+    public Plan {
+        cuts = List.copyOf(cuts);
+    }
+
+    /** The same plan in other words. */
+    public Plan told(Story other) {
+        return new Plan(other, cloth, rules, cuts, bound);
+    }
+
+    /** For each patch id, where it is cut from. */
+    public Map<String, Source> sources() {
+        Map<String, Source> sources = new LinkedHashMap<>();
+        for (PieceCut cut : cuts) {
+            for (CutTree.Kept kept : cut.tree().kept()) {
+                sources.put(kept.patch(), new Source(cut, kept));
+            }
+        }
+        return sources;
+    }
+
+    /** For each patch id, the patch at its place with its cut size. */
+    public Map<String, Laid> laid() {
+        Map<String, Laid> laid = new LinkedHashMap<>();
+        cloth.laid().forEach(patch -> laid.put(patch.patch().place().id(), patch));
+        return laid;
+    }
+
+    /** The fabrics used, in the order their pieces are cut. */
+    public List<Fabric> fabrics() {
+        Map<String, Fabric> found = new LinkedHashMap<>();
+        cuts.forEach(cut ->
+                found.putIfAbsent(cut.piece().fabric().name(), cut.piece().fabric()));
+        return List.copyOf(found.values());
+    }
+
+    /**
+     * This plan, if it can be cut and sewn: for plans that come from elsewhere.
+     *
+     * @throws IllegalStateException naming what does not fit
+     */
+    public Plan checked() {
+        PlanCheck.require(this);
+        return this;
+    }
+
+    public PlanFigures figures() {
+        return PlanFigures.of(this);
+    }
+}

@@ -1,0 +1,68 @@
+package hearthcloth.plan.model;
+
+import hearthcloth.cloth.Rect;
+import hearthcloth.cloth.Step;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+
+
+/**
+ * The plan in numbers, all read off its cloth and its cuts.
+ *
+ * @param joins seams inside bars
+ * @param cuts straight cuts
+ * @param areas in square millimetres
+ * @param seamLength finished length of all joining lines
+ */
+public record PlanFigures(int joins, int cuts, Areas areas, Length seamLength) {
+
+    /**
+     * Square millimetres.
+     *
+     * @param touched all pieces that are cut into
+     * @param used cut into patches
+     * @param lost left over with a side under the least piece
+     * @param offcuts left over and fit to use again
+     */
+    public record Areas(double touched, double used, double lost, double offcuts) {
+
+        /** What is lost of what is cut into, 0 to 1. */
+        public double lostShare() {
+            return touched == 0 ? 0 : lost / touched;
+        }
+
+        /** The same in whole per cent, rounded up: never told smaller than it is. */
+        public long lostPercent() {
+            return Rounding.UP.whole(100 * lostShare() - 1e-9);
+        }
+    }
+
+    static PlanFigures of(Plan plan) {
+        int joins = 0;
+        Length seams = Length.ZERO;
+        for (Step step : plan.cloth().steps()) {
+            joins += step.joinedBar().isPresent() ? 1 : 0;
+            seams = seams.plus(step.length());
+        }
+        int cuts = 0;
+        double touched = 0;
+        double used = 0;
+        double lost = 0;
+        double offcuts = 0;
+        for (PieceCut cut : plan.cuts()) {
+            cuts += cut.tree().cuts().size();
+            touched += cut.piece().areaMm2();
+            used += cut.tree().kept().stream()
+                    .mapToDouble(kept -> kept.at().size().areaMm2())
+                    .sum();
+            for (Rect left : cut.tree().left()) {
+                if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
+                    offcuts += left.size().areaMm2();
+                } else {
+                    lost += left.size().areaMm2();
+                }
+            }
+        }
+        return new PlanFigures(joins, cuts, new Areas(touched, used, lost, offcuts), seams);
+    }
+}

@@ -1,0 +1,48 @@
+package hearthcloth.plan.model;
+
+import hearthcloth.stash.Fabric;
+import java.util.List;
+
+
+/**
+ * Which fabrics may go where in a layout.
+ *
+ * @param hearth any one of these
+ * @param bars for each bar the fabrics it may be made of; a bar that is joined may mix them
+ */
+public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
+
+    /** The plans of colour that are offered. */
+    public enum Kind {
+        HALVES("Two halves", "light and dark meet along the diagonal"),
+        ROUNDS("Ring by ring", "each round has a fabric of its own"),
+        TURNS("Turn and turn about", "light and dark take turns, bar by bar"),
+        FIELD("One field", "the hearth lies alone in one fabric"),
+        ALL("All the heap", "every fabric may lie anywhere"),
+        OUTWARDS("Best side out", "the fabric you chose lies where it shows once tied"),
+        OWN("As you like it", "settled by hand");
+
+        private final String title;
+        private final String idea;
+
+        Kind(String title, String idea) {
+            this.title = title;
+            this.idea = idea;
+        }
+
+        /** What a maker would call it. */
+        public String title() {
+            return title;
+        }
+
+        /** What it looks like, to finish a sentence. */
+        public String idea() {
+            return idea;
+        }
+    }
+
+    public Scheme {
+        hearth = List.copyOf(hearth);
+        bars = bars.stream().map(List::copyOf).toList();
+    }
+}

@@ -1,0 +1,95 @@
+package hearthcloth.plan.model;
+
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Placing;
+import hearthcloth.wrap.Tail;
+import hearthcloth.wrap.Tie;
+import java.util.List;
+import java.util.Optional;
+
+
+/**
+ * What the maker asks for. Whatever is empty, the planner chooses and says so.
+ *
+ * @param target the finished size wanted, with how it is meant
+ * @param shape hearth, bars, rounds, order
+ */
+public record Wish(Target target, Shape shape, Making making, PiecingRules rules, Preferences preferences) {
+
+    /** The same wish with the rounds left to the planner. */
+    public Wish withRoundsOpen() {
+        return new Wish(
+                target, new Shape(shape.hearth, shape.bars, Optional.empty(), shape.order), making, rules, preferences);
+    }
+
+    /** The same wish with hearth, bars and rounds left to the planner. */
+    public Wish withShapeOpen() {
+        return new Wish(
+                target,
+                new Shape(Optional.empty(), List.of(), Optional.empty(), shape.order),
+                making,
+                rules,
+                preferences);
+    }
+
+    /**
+     * How large the cloth should be.
+     *
+     * @param size finished; empty where the layout or the stash decides
+     * @param atLeast true where a gift asks for at least this much, false where this size itself is wished
+     */
+    public record Target(Optional<Size> size, boolean atLeast) {
+        public static Target none() {
+            return new Target(Optional.empty(), true);
+        }
+    }
+
+    /**
+     * The layout asked for.
+     *
+     * @param hearth cut or finished size
+     * @param bars one width for all rounds or one a round; empty where the stash decides
+     * @param rounds empty where the size or the stash decides
+     */
+    public record Shape(
+            Optional<Cut<Size>> hearth, List<Cut<Length>> bars, Optional<Integer> rounds, Optional<Order> order) {
+        public Shape {
+            bars = List.copyOf(bars);
+        }
+
+        public static Shape open() {
+            return new Shape(Optional.empty(), List.of(), Optional.empty(), Optional.empty());
+        }
+    }
+
+    /** A measure given as it is cut, or as it finishes. */
+    public record Cut<T>(T measure, boolean finished) {}
+
+    /**
+     * What is left of a wish.
+     *
+     * @param fabrics names to use, in order (first for the hearth); empty means any
+     * @param proposals how many to offer
+     * @param seed of every chance
+     * @param ruler in which the maker cuts: cut sizes are moved up to its marks
+     * @param outside a fabric to be seen on the tied gift
+     */
+    public record Preferences(List<String> fabrics, int proposals, long seed, Ruler ruler, Optional<Outside> outside) {
+        public Preferences {
+            fabrics = List.copyOf(fabrics);
+        }
+
+        /** With no fabric wished to the outside. */
+        public Preferences(List<String> fabrics, int proposals, long seed, Ruler ruler) {
+            this(fabrics, proposals, seed, ruler, Optional.empty());
+        }
+    }
+
+    /** A fabric that is to lie where it shows once the cloth is tied round a gift. */
+    public record Outside(String fabric, Gift gift, Tie tie, Tail tail, Placing placing) {}
+}

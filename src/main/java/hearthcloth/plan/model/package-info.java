@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.plan.model;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,135 @@
+package hearthcloth.plan.propose;
+
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.model.Wish;
+
+/** Every layout with every plan of colour that is worth trying, sorted by a quick look. */
+public final class Drafts {
+
+    private final Wish wish;
+    private final Supply supply;
+    private final LayoutCandidates shapes;
+    private final Schemes schemes;
+    private final DraftScore judgement;
+    private final Optional<VisibleFabricSchemes> outwards;
+
+    public Drafts(Wish wish, Supply supply, LayoutCandidates shapes, List<Fabric> named) {
+        this(wish, supply, shapes, named, Optional.empty());
+    }
+
+    /** With a fabric to be brought to the outside, if one is wished there. */
+    public Drafts(Wish wish, Supply supply, LayoutCandidates shapes, List<Fabric> named, Optional<VisibleFabricSchemes> outwards) {
+        this.wish = wish;
+        this.supply = supply;
+        this.shapes = shapes;
+        this.schemes = new Schemes(supply, named);
+        this.judgement = new DraftScore(supply, wish.making());
+        this.outwards = outwards;
+    }
+
+    /** Where no draft is worth trying: what the thriftiest layout takes, beside what there is. */
+    String thrift(Optional<Size> size) {
+        Ruler ruler = wish.preferences().ruler();
+        double has = supply.area(supply.fabrics());
+        double takes = shapes.forSize(size).stream()
+                .mapToDouble(judgement::areaMm2)
+                .min()
+                .orElse(0);
+        return takes > has
+                ? "The thriftiest layout that was tried takes " + ruler.area(takes, Rounding.UP)
+                        + " with its seams and hem; all the fabric together is " + ruler.area(has, Rounding.DOWN)
+                        + ", so about " + ruler.area(takes - has, Rounding.UP) + " more would be needed."
+                : "The fabrics do not go far enough in any plan of colour that was tried.";
+    }
+
+    /** The drafts to try, the promising ones first, every look among them early. */
+    public List<Draft> of(Optional<Size> size, int most) {
+        return of(size, kind -> true, most);
+    }
+
+    public List<Draft> of(Optional<Size> size, Predicate<Scheme.Kind> kinds, int most) {
+        Map<Draft, Double> costs = new LinkedHashMap<>();
+        for (LayoutCandidate shape : shapes.forSize(size)) {
+            for (Scheme scheme : schemes.forLayout(shape.layout())) {
+                if (!kinds.test(scheme.kind())) {
+                    continue;
+                }
+                Draft draft = new Draft(
+                        shape, new Design(shape.order(), shape.layout(), scheme, wish.making(), wish.rules()));
+                judgement.judged(draft).ifPresent(judged -> costs.put(draft, cost(draft, judged)));
+            }
+        }
+        List<Draft> sorted = costs.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue(Comparator.naturalOrder()))
+                .map(Map.Entry::getKey)
+                .toList();
+        return outwards.map(wished -> brought(wished, sorted, most)).orElseGet(() -> taken(sorted, most));
+    }
+
+    /** Half of the tries, each first with the wished fabric brought out and then as it is. */
+    private List<Draft> brought(VisibleFabricSchemes wished, List<Draft> sorted, int most) {
+        Set<Draft> drafts = new LinkedHashSet<>();
+        for (Draft draft : taken(sorted, most / 2)) {
+            wished.brought(draft).stream()
+                    .filter(other -> judgement.judged(other).isPresent())
+                    .forEach(drafts::add);
+            drafts.add(draft);
+        }
+        return List.copyOf(drafts);
+    }
+
+    /** Strips that are there already are known better than the judgement guesses, and count for more than taste. */
+    private static double cost(Draft draft, DraftScore.Judged judged) {
+        LayoutCandidate shape = draft.shape();
+        double joins =
+                shape.ease().orElse(judged.joins() + shape.layout().courses().size() / 20.0);
+        double taste = shape.ease().isPresent() ? unlikeness(shape) / 3 : unlikeness(shape);
+        return joins + judged.tightness() + taste;
+    }
+
+    /** How far the hearth is from a good third of the cloth; a taste, weighed like a join or two. */
+    private static double unlikeness(LayoutCandidate shape) {
+        Size hearth = shape.layout().hearth();
+        double share = (double) hearth.width().nm() / shape.finished().width().nm();
+        return 6 * Math.abs(share - 0.36);
+    }
+
+    /** Turn by turn from each look, so that no single one uses up all tries. */
+    private static List<Draft> taken(List<Draft> sorted, int most) {
+        Map<List<Object>, List<Draft>> looks = new LinkedHashMap<>();
+        for (Draft draft : sorted) {
+            List<Object> look = List.of(
+                    draft.scheme().kind(),
+                    draft.shape().order(),
+                    draft.shape().ease().isPresent());
+            looks.computeIfAbsent(look, key -> new ArrayList<>()).add(draft);
+        }
+        List<Draft> taken = new ArrayList<>();
+        for (int turn = 0; taken.size() < Math.min(most, sorted.size()); turn++) {
+            for (List<Draft> look : looks.values()) {
+                if (turn < look.size() && taken.size() < most) {
+                    taken.add(look.get(turn));
+                }
+            }
+        }
+        return taken;
+    }
+}

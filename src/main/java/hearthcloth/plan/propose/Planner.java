@@ -1,0 +1,283 @@
+package hearthcloth.plan.propose;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.cutstock.search.Budget;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.fit.Fitting;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.PlanProgress;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.model.Wish;
+
+/**
+ * From a wish and a stash to proposals. Every layout and plan of colour worth trying is judged quickly, the promising
+ * ones are put to the search, a little at first and the best of them longer, and what comes back is built as an ordinary
+ * cloth and checked by its folds. The same stash, wish and step budget give the same proposals.
+ */
+public final class Planner {
+
+    private static final int FIRST_TRIES = 96;
+    private static final int QUICK_TRIES = 24;
+
+    /** Where two sizes are tried, each gets half. */
+    private static final int HALF_TRIES = FIRST_TRIES / 2;
+
+    private static final long FIRST_STEPS = 60;
+    private static final long LATER_STEPS = 150;
+
+    private final Wish wish;
+    private final Supply supply;
+    private final LayoutCandidates shapes;
+    private final Drafts drafts;
+    private final Stash stash;
+    private final List<Fabric> named;
+    private final Work work;
+    private final Optional<VisibleFabricSchemes> outwards;
+    private final Comparator<DraftTrial> order;
+
+    /** How hard to look, when to stop, whom to tell. */
+    private record Work(int effort, Budget budget, Consumer<PlanProgress> seen) {
+
+        long laterSteps() {
+            return LATER_STEPS * Math.max(1, effort);
+        }
+
+        /** The same, telling of no plan: what comes near a wish does not answer it. */
+        Work withoutPlans() {
+            return new Work(
+                    effort,
+                    budget,
+                    told -> seen.accept(new PlanProgress(told.tried(), told.of(), told.found(), Optional.empty())));
+        }
+    }
+
+    private Planner(Stash stash, Wish wish, List<Fabric> named, Work work) {
+        this.wish = wish;
+        this.named = named;
+        this.stash = named.isEmpty()
+                ? stash
+                : stash.only(named.stream().map(Fabric::name).toList());
+        this.supply = new Supply(this.stash);
+        this.shapes = new LayoutCandidates(wish, this.stash);
+        this.outwards = wish.preferences()
+                .outside()
+                .flatMap(wished -> this.stash.fabric(wished.fabric()).map(seen -> new VisibleFabricSchemes(wished, seen, supply)));
+        this.order = outwards.map(VisibleFabricSchemes::order).orElse(DraftTrial.BEST);
+        this.drafts = new Drafts(wish, supply, shapes, named, outwards);
+        this.work = work;
+    }
+
+    /**
+     * Plans cloths.
+     *
+     * @param effort how long the best drafts are searched, 1 and more; each unit is about half a second on an ordinary
+     *     machine, but is counted in steps, so that the same effort gives the same proposals everywhere
+     * @param budget ends the search early; the best so far is returned
+     * @param seen told how far the search has come, on the calling thread
+     */
+    public static PlanOutcome plan(Stash stash, Wish wish, int effort, Budget budget, Consumer<PlanProgress> seen) {
+        List<Fabric> named = new ArrayList<>();
+        for (String name : wish.preferences().fabrics()) {
+            Optional<Fabric> fabric = stash.fabric(name);
+            if (fabric.isEmpty()) {
+                return new PlanOutcome.CannotMake(true, List.of(noFabric(name, stash)), List.of());
+            }
+            named.add(fabric.get());
+        }
+        Optional<String> outside = wish.preferences().outside().map(Wish.Outside::fabric);
+        Optional<Fabric> shown = outside.flatMap(stash::fabric);
+        if (outside.isPresent() && shown.isEmpty()) {
+            return new PlanOutcome.CannotMake(true, List.of(noFabric(outside.get(), stash)), List.of());
+        }
+        shown.filter(fabric -> !named.isEmpty() && !named.contains(fabric)).ifPresent(named::add);
+        if (stash.pieces().isEmpty()) {
+            return new PlanOutcome.CannotMake(true, List.of("The stash is empty; add at least one piece."), List.of());
+        }
+        return new Planner(stash, wish, List.copyOf(named), new Work(effort, budget, seen)).outcome();
+    }
+
+    private static String noFabric(String name, Stash stash) {
+        return "No fabric in the stash is called \"" + name + "\"; there are "
+                + String.join(", ", stash.fabrics().stream().map(Fabric::name).toList()) + ".";
+    }
+
+    private PlanOutcome outcome() {
+        Optional<Size> size = wish.target().size();
+        if (size.isEmpty() && !isSizedByShape()) {
+            return anySize();
+        }
+        List<DraftTrial> trials = tryAt(size, FIRST_TRIES);
+        if (!trials.isEmpty()) {
+            return new PlanOutcome.Proposals(proposals(trials));
+        }
+        Shortfall.Reasons reasons = new Shortfall(wish, stash).reasons(size, shapes.forSize(size));
+        List<String> why = reasons.why().isEmpty() ? closest(size) : reasons.why();
+        return new PlanOutcome.CannotMake(reasons.proven(), why, nearest(size));
+    }
+
+    /** With a fabric wished to the outside the one that shows most of it first, and told of each how much. */
+    private List<Plan> proposals(List<DraftTrial> trials) {
+        if (outwards.isEmpty()) {
+            return ProposalSelection.of(trials, wish);
+        }
+        VisibleFabricSchemes seen = outwards.get();
+        return ProposalSelection.of(trials.subList(0, 1), trials, wish, order).stream()
+                .map(plan -> plan.told(plan.story().goodAt(plan.story().goodAt() + " " + seen.sentence(plan.cloth()))))
+                .toList();
+    }
+
+    /** No size was wished: as large as the stash goes, and one three quarters of that, which needs fewer joins. */
+    private PlanOutcome anySize() {
+        Length step = step(wish.preferences().ruler());
+        Optional<Size> largest = largest(Size.square(step));
+        if (largest.isEmpty()) {
+            Shortfall.Reasons reasons =
+                    new Shortfall(wish, stash).reasons(Optional.empty(), shapes.forSize(Optional.empty()));
+            return new PlanOutcome.CannotMake(reasons.proven(), reasons.why(), List.of());
+        }
+        Length smaller = step.times(largest.get().width().nm() * 3 / 4 / step.nm());
+        List<DraftTrial> trials = new ArrayList<>(tryAt(largest, HALF_TRIES));
+        List<DraftTrial> largestFirst = trials.subList(0, Math.min(1, trials.size()));
+        List<DraftTrial> both = new ArrayList<>(tryAt(Optional.of(Size.square(smaller)), HALF_TRIES));
+        both.addAll(trials);
+        both.sort(order);
+        if (both.isEmpty()) {
+            return new PlanOutcome.CannotMake(false, closest(largest), List.of());
+        }
+        List<Plan> plans = new ArrayList<>(ProposalSelection.of(largestFirst, both, wish, order));
+        plans.replaceAll(plan -> plan.cloth().finished().equals(largest.get())
+                ? plan.told(plan.story().chosenFirst(howSure(largest.get().width())))
+                : plan);
+        return new PlanOutcome.Proposals(plans);
+    }
+
+    /** Whether a larger square is ruled out; if not, from where on it is. */
+    private String howSure(Length side) {
+        Ruler ruler = wish.preferences().ruler();
+        Length hem = wish.making().hem().allowance();
+        Length least = hem.min(wish.making().seam().narrow()).times(2);
+        Length limit = LargestCloth.limit(stash, hem, least);
+        return side.plus(step(ruler)).isMoreThan(limit)
+                ? "The size: in steps of " + ruler.write(step(ruler), Rounding.NEAREST)
+                        + " no larger square is possible."
+                : "The size: the largest square found; all the fabric together could not make one above "
+                        + ruler.write(limit, Rounding.UP) + ".";
+    }
+
+    private Optional<Size> largest(Size shape) {
+        return LargestCloth.of(
+                shape, step(wish.preferences().ruler()), stash.areaMm2(), size -> isMade(Optional.of(size)));
+    }
+
+    /** The nearest cloths the stash makes: the same wish smaller, else with hearth, bars and rounds left open. */
+    private List<Plan> nearest(Optional<Size> size) {
+        Size shape = size.orElse(Size.square(step(wish.preferences().ruler())));
+        for (Wish asked : List.of(wish.withRoundsOpen(), wish.withShapeOpen())) {
+            Planner smaller = new Planner(stash, asked, named, work.withoutPlans());
+            Optional<Size> largest = smaller.largest(shape);
+            if (largest.isPresent()) {
+                List<DraftTrial> trials = smaller.tryAt(largest, HALF_TRIES);
+                if (!trials.isEmpty()) {
+                    return ProposalSelection.of(trials, asked).subList(0, 1);
+                }
+            }
+        }
+        return List.of();
+    }
+
+    /** Tried with the freest plan of colour, of which all others are narrower; what is made is told at once. */
+    private boolean isMade(Optional<Size> size) {
+        List<Draft> free = drafts.of(size, kind -> kind == Scheme.Kind.ALL, QUICK_TRIES);
+        List<Draft> promising = free.isEmpty() ? drafts.of(size, QUICK_TRIES) : free;
+        for (int i = 0; i < promising.size() && !work.budget().spent(); i++) {
+            Optional<DraftTrial> trial = Fitting.fit(
+                    promising.get(i), supply, FIRST_STEPS, wish.preferences().seed(), work.budget());
+            if (trial.isPresent()) {
+                work.seen().accept(new PlanProgress(i + 1, promising.size(), 1, trial.map(ProposalSelection::plan)));
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What the most promising draft still lacks. */
+    private List<String> closest(Optional<Size> size) {
+        return drafts.of(size, 1).stream()
+                .findFirst()
+                .map(draft -> Remedy.of(
+                        draft, supply, work.laterSteps(), wish.preferences().ruler(), work.budget()))
+                .orElseGet(() -> List.of(drafts.thrift(size)));
+    }
+
+    /** A hearth, widths and rounds say how large the cloth comes out. */
+    private boolean isSizedByShape() {
+        return wish.shape().hearth().isPresent()
+                && !wish.shape().bars().isEmpty()
+                && wish.shape().rounds().isPresent();
+    }
+
+    /** Everything the stash makes at this size, best first. */
+    private List<DraftTrial> tryAt(Optional<Size> size, int most) {
+        List<Draft> promising = drafts.of(size, most);
+        List<DraftTrial> found = new ArrayList<>();
+        Optional<DraftTrial> best = Optional.empty();
+        int tried = 0;
+        for (Draft draft : promising) {
+            // with a wished fabric the first drafts ask more of the stash than the plain one that follows them
+            if (tried > (outwards.isPresent() ? 2 : 0) && work.budget().spent()) {
+                break;
+            }
+            tried++;
+            Optional<DraftTrial> trial =
+                    Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), work.budget());
+            trial.ifPresent(found::add);
+            Optional<DraftTrial> told = best;
+            Optional<DraftTrial> better = trial.filter(one -> told.isEmpty() || order.compare(one, told.get()) < 0);
+            best = better.or(() -> told);
+            work.seen().accept(new PlanProgress(tried, promising.size(), found.size(), better.map(ProposalSelection::plan)));
+        }
+        found.sort(order);
+        return improved(found);
+    }
+
+    /** The best few of each look are searched longer, and their pieces cut again with less left in bits. */
+    private List<DraftTrial> improved(List<DraftTrial> trials) {
+        List<DraftTrial> better = new ArrayList<>();
+        int most = 3 * wish.preferences().proposals();
+        List<DraftTrial> first = outwards.isEmpty() ? List.of() : trials.subList(0, Math.min(1, trials.size()));
+        for (DraftTrial trial : ProposalSelection.varied(first, trials, most, order)) {
+            boolean done = trial.figures().joins() <= trial.bound().joins()
+                    && trial.figures().sliverArea() == 0;
+            if (done || work.budget().spent()) {
+                better.add(trial);
+                continue;
+            }
+            Optional<DraftTrial> again = Fitting.fit(
+                    trial.draft(), supply, work.laterSteps(), wish.preferences().seed() + 1, work.budget());
+            better.add(
+                    again.filter(other -> DraftTrial.BEST.compare(other, trial) < 0).orElse(trial));
+        }
+        better.replaceAll(DraftTrial::recut);
+        better.sort(order);
+        return better;
+    }
+
+    /** Half a round smaller: the step in which nearest cloths are looked for. */
+    static Length step(Ruler ruler) {
+        return ruler.isMetric() ? Length.cm(2) : Length.inches(1);
+    }
+}

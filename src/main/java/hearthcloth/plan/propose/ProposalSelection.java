@@ -1,0 +1,83 @@
+package hearthcloth.plan.propose;
+
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.model.Wish;
+
+/** Chooses among what was found: the best first, then those that differ to the eye. */
+public final class ProposalSelection {
+
+    /** How far proposals differ, the more the better; with nothing they are the same cloth cut otherwise. */
+    private static final int[] DIFFERENCES = {4, 3, 2, 1};
+
+    /** Joins that a proposal may have above the best for being different. */
+    private static final int MORE_JOINS = 3;
+
+    private ProposalSelection() {}
+
+    static List<Plan> of(List<DraftTrial> trials, Wish wish) {
+        return of(List.of(), trials, wish, DraftTrial.BEST);
+    }
+
+    /** With {@code first} before all others, which stand in this order. */
+    static List<Plan> of(List<DraftTrial> first, List<DraftTrial> trials, Wish wish, Comparator<DraftTrial> order) {
+        List<DraftTrial> chosen = varied(first, trials, wish.preferences().proposals(), order);
+        List<Plan> plans = chosen.stream().map(ProposalSelection::plan).toList();
+        List<Plan> told = new ArrayList<>();
+        for (int i = 0; i < plans.size(); i++) {
+            Plan plan = plans.get(i);
+            told.add(plan.told(plan.story().goodAt(ProposalStrengths.of(i, chosen, plans))));
+        }
+        return told;
+    }
+
+    /** A plan by itself, compared with no other. */
+    public static Plan plan(DraftTrial trial) {
+        Scheme.Kind kind = trial.draft().scheme().kind();
+        Plan.Story story = new Plan.Story(
+                kind.title() + ", " + trial.draft().shape().order().phrase(),
+                kind.idea().substring(0, 1).toUpperCase(Locale.ROOT)
+                        + kind.idea().substring(1) + ".",
+                trial.draft().shape().chosen(),
+                new Stash(trial.answer().used()).washingCaution().stream().toList());
+        return trial.answer().plan(story, trial.bound());
+    }
+
+    /**
+     * Up to {@code most}, best first: the best of all, then those that differ from every one chosen by much, by less, by
+     * least; such as take few more joins than the best before any others, and one with its hearth in a corner at most.
+     */
+    static List<DraftTrial> varied(List<DraftTrial> first, List<DraftTrial> best, int most, Comparator<DraftTrial> order) {
+        List<DraftTrial> chosen = new ArrayList<>(first);
+        int joins =
+                best.stream().mapToInt(trial -> trial.figures().joins()).min().orElse(0);
+        for (int limit : new int[] {joins + MORE_JOINS + joins / 2, Integer.MAX_VALUE}) {
+            for (int difference : DIFFERENCES) {
+                for (DraftTrial trial : best) {
+                    if (chosen.size() < most
+                            && trial.figures().joins() <= limit
+                            && isNew(trial, chosen, difference, limit < Integer.MAX_VALUE)) {
+                        chosen.add(trial);
+                    }
+                }
+            }
+        }
+        chosen.subList(Math.min(first.size(), chosen.size()), chosen.size()).sort(order);
+        return chosen;
+    }
+
+    private static boolean isNew(DraftTrial trial, List<DraftTrial> chosen, int difference, boolean strict) {
+        boolean corner = strict
+                && trial.isOffCentre()
+                && chosen.stream().anyMatch(DraftTrial::isOffCentre)
+                && !chosen.stream().allMatch(DraftTrial::isOffCentre);
+        return !corner && chosen.stream().allMatch(other -> ProposalDistance.difference(trial, other) >= difference);
+    }
+}

@@ -1,0 +1,76 @@
+package hearthcloth.plan.propose;
+
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.cutstock.cutjoin.CutAndJoin;
+import hearthcloth.cutstock.job.CutOutcome;
+import hearthcloth.cutstock.job.Shortage;
+import hearthcloth.cutstock.search.Budget;
+import hearthcloth.stash.Piece;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import hearthcloth.plan.fit.CutJob;
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.Fitting;
+import hearthcloth.plan.fit.Supply;
+
+/** What would help a draft that was not made: fabric is added until it is, so that what is said to be enough was tried. */
+public final class Remedy {
+
+    private static final int MOST_TURNS = 6;
+    private static final int MOST_SAID = 3;
+
+    private Remedy() {}
+
+    /** What is short in a draft, and fabric that is enough, in sentences. */
+    public static List<String> of(Draft draft, Supply supply, long steps, Ruler ruler, Budget budget) {
+        CutJob job = Fitting.job(draft.design(), supply);
+        List<String> sentences = new ArrayList<>();
+        List<Piece> added = new ArrayList<>();
+        for (int turn = 0; turn < MOST_TURNS; turn++) {
+            Budget share = Budget.either(Budget.steps(steps), budget);
+            CutOutcome outcome = new CutAndJoin(job.job()).search(share, 1, found -> {});
+            Optional<List<Shortage>> shortages = shortages(outcome);
+            if (shortages.isEmpty()) {
+                sentences.add(enough(added, ruler));
+                return sentences;
+            }
+            if (turn == 0) {
+                boolean proven = outcome instanceof CutOutcome.Impossible;
+                sentences.addAll(job.sentences(shortages.get(), proven, ruler).stream()
+                        .limit(MOST_SAID)
+                        .toList());
+            }
+            added.addAll(job.pieces(shortages.get()));
+            List<Piece> more = new ArrayList<>(supply.of(draft.design().fabrics()));
+            more.addAll(added);
+            job = new CutJob(draft.design(), more);
+        }
+        return sentences;
+    }
+
+    private static Optional<List<Shortage>> shortages(CutOutcome outcome) {
+        if (outcome instanceof CutOutcome.Impossible impossible) {
+            return Optional.of(impossible.shortages());
+        }
+        return outcome instanceof CutOutcome.NotFound notFound ? Optional.of(notFound.leftOut()) : Optional.empty();
+    }
+
+    private static String enough(List<Piece> added, Ruler ruler) {
+        if (added.isEmpty()) {
+            return "A plan was found only with more time; plan again with a larger budget.";
+        }
+        Map<String, Integer> pieces = new LinkedHashMap<>();
+        for (Piece piece : added) {
+            String size = piece.fabric().name() + ", " + ruler.write(piece.size(), Rounding.UP);
+            pieces.merge(size, 1, Integer::sum);
+        }
+        List<String> counted = new ArrayList<>();
+        pieces.forEach((piece, count) -> counted.add(count == 1 ? piece : count + " of " + piece));
+        return "One way that was found needs this added: " + String.join("; ", counted) + ".";
+    }
+}

@@ -1,0 +1,170 @@
+package hearthcloth.plan.propose;
+
+import hearthcloth.wrap.tie.TiedFold;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.Place;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Fabric;
+import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tying.WhatShows;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.model.Wish;
+
+/**
+ * Puts a chosen fabric where it shows: of a draft it makes others in which the fabric lies in the bars that are seen most
+ * for their size, as far as there is fabric, and in no bar that is hidden before one that is seen.
+ */
+final class VisibleFabricSchemes {
+
+    /** Shares of the fabric there is that may be used up: seams, joins and leeway take some, and less leaves more choice. */
+    private static final double[] SHARES = {0.8, 0.5};
+
+    /** Below this share of what shows, a difference is not worth a join; in shares of all that is seen. */
+    private static final double STEP = 0.05;
+
+    private static final String HEARTH = new Place.Hearth().id();
+
+    private final Wish.Outside wished;
+    private final Fabric fabric;
+    private final Supply supply;
+    private final Map<Size, Optional<Visible>> ties = new HashMap<>();
+    private final Map<Layout, Map<String, Double>> looks = new HashMap<>();
+
+    VisibleFabricSchemes(Wish.Outside wished, Fabric fabric, Supply supply) {
+        this.wished = wished;
+        this.fabric = fabric;
+        this.supply = supply;
+    }
+
+    /** Those with most of the fabric in sight first; within a twentieth of what shows, the usual order of goods. */
+    Comparator<DraftTrial> order() {
+        IdentityHashMap<DraftTrial, Long> steps = new IdentityHashMap<>();
+        return Comparator.comparingLong((DraftTrial trial) ->
+                        -steps.computeIfAbsent(trial, one -> Math.round(score(one.cloth()) / STEP)))
+                .thenComparing(DraftTrial.BEST);
+    }
+
+    /** The share of what is seen that is of the fabric; 0 where the cloth does not tie the gift. */
+    double score(Cloth cloth) {
+        return tied(cloth.finished())
+                .map(visible -> WhatShows.score(cloth, visible, fabric.name()))
+                .orElse(0.0);
+    }
+
+    /** For the maker. */
+    String sentence(Cloth cloth) {
+        return fabric.name() + ": " + Math.round(100 * score(cloth)) + " % of what is seen once tied.";
+    }
+
+    /** The draft with the fabric brought out, in one or two ways; none where nothing can be changed. */
+    List<Draft> brought(Draft draft) {
+        Optional<Visible> visible = tied(draft.shape().finished());
+        if (visible.isEmpty()) {
+            return List.of();
+        }
+        Map<String, Double> seen = looks.computeIfAbsent(
+                draft.shape().layout(), layout -> seen(draft.design().whole(), visible.get()));
+        Set<Draft> drafts = new LinkedHashSet<>();
+        for (double share : SHARES) {
+            Scheme scheme = brought(draft, seen, share * supply.area(fabric));
+            if (!scheme.equals(draft.scheme()) && scheme.bars().stream().noneMatch(List::isEmpty)) {
+                Design was = draft.design();
+                drafts.add(new Draft(
+                        draft.shape(), new Design(was.order(), was.layout(), scheme, was.making(), was.rules())));
+            }
+        }
+        return List.copyOf(drafts);
+    }
+
+    private Optional<Visible> tied(Size cloth) {
+        return ties.computeIfAbsent(cloth, size -> {
+            Fit fit = wished.tie().fit(wished.gift(), size, wished.tail().usual(), wished.placing());
+            return fit.holds() ? Optional.of(Visible.of(TiedFold.of(fit))) : Optional.empty();
+        });
+    }
+
+    /** Square millimetres seen of each patch of a cloth with its bars whole. */
+    private static Map<String, Double> seen(Cloth whole, Visible visible) {
+        Map<String, Double> seen = new HashMap<>();
+        for (Laid laid : whole.laid()) {
+            seen.put(laid.patch().place().id(), visible.seen(laid.at()));
+        }
+        return seen;
+    }
+
+    private Scheme brought(Draft draft, Map<String, Double> seen, double most) {
+        Scheme was = draft.scheme();
+        Set<String> chosen = chosen(draft.shape().layout(), seen, most);
+        List<Layout.Slot> slots = draft.shape().layout().slots();
+        List<Fabric> others = others(was);
+        List<List<Fabric>> bars = new ArrayList<>();
+        for (int i = 0; i < slots.size(); i++) {
+            boolean out = chosen.contains(slots.get(i).place().id());
+            bars.add(out ? List.of(fabric) : rest(was.bars().get(i), others));
+        }
+        boolean hearth = chosen.contains(HEARTH);
+        return new Scheme(Scheme.Kind.OUTWARDS, hearth ? List.of(fabric) : rest(was.hearth(), others), bars);
+    }
+
+    /** Hearth and bars, those that show most for their size first, as far as there is fabric. */
+    private Set<String> chosen(Layout layout, Map<String, Double> seen, double most) {
+        Map<String, Double> areas = new LinkedHashMap<>();
+        areas.put(HEARTH, layout.hearth().areaMm2());
+        layout.slots().forEach(slot -> areas.put(slot.place().id(), slot.size().areaMm2()));
+        List<String> order = areas.keySet().stream()
+                .filter(id -> seen.getOrDefault(id, 0.0) > 0)
+                .filter(id -> !id.equals(HEARTH) || supply.holds(fabric, layout.hearth()))
+                .sorted(Comparator.comparingDouble(
+                        (String id) -> -seen.getOrDefault(id, 0.0) / areas.getOrDefault(id, 1.0)))
+                .toList();
+        Set<String> chosen = new LinkedHashSet<>();
+        double used = 0;
+        for (String id : order) {
+            double area = areas.getOrDefault(id, 0.0);
+            if (used + area <= most) {
+                chosen.add(id);
+                used += area;
+            }
+        }
+        return chosen;
+    }
+
+    /** Without the chosen fabric; where nothing else was meant, whatever else is in the cloth. */
+    private List<Fabric> rest(List<Fabric> meant, List<Fabric> others) {
+        List<Fabric> rest =
+                meant.stream().filter(other -> !other.equals(fabric)).toList();
+        return rest.isEmpty() ? others : rest;
+    }
+
+    private List<Fabric> others(Scheme scheme) {
+        Set<Fabric> others = new LinkedHashSet<>();
+        scheme.bars().forEach(others::addAll);
+        others.addAll(scheme.hearth());
+        others.remove(fabric);
+        return others.isEmpty()
+                ? supply.fabrics().stream()
+                        .filter(other -> !other.equals(fabric))
+                        .toList()
+                : List.copyOf(others);
+    }
+}

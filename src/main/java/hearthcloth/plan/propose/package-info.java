@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.plan.propose;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,141 @@
+package hearthcloth.plan.rework;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.measure.Ruler;
+import hearthcloth.cutstock.search.Budget;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.fit.Fitting;
+import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.propose.DraftScore;
+import hearthcloth.plan.propose.Remedy;
+import hearthcloth.plan.propose.Schemes;
+
+/** Fits a design settled by hand to a stash: which piece gives what, or what is short. The same call, the same answer. */
+public final class DesignFit {
+
+    private static final long STEPS = 240;
+    private static final int TRIES = 16;
+
+    private final Supply supply;
+    private final Ruler ruler;
+
+    public DesignFit(Stash stash, Ruler ruler) {
+        this.supply = new Supply(stash);
+        this.ruler = ruler;
+    }
+
+    /** What fitting came to. */
+    public sealed interface Answer {
+
+        /** It can be cut. */
+        record Made(Plan plan) implements Answer {}
+
+        /** What is short, in sentences; {@code proven} where no plan can do it. */
+        record Lacking(List<String> why, boolean proven) implements Answer {
+            public Lacking {
+                why = List.copyOf(why);
+            }
+        }
+    }
+
+    /** The cloth with every bar in one piece, to be looked at before it can be cut. */
+    public static Cloth unfitted(Design design) {
+        return design.whole();
+    }
+
+    /**
+     * Fits a design.
+     *
+     * @param title what the plan is called
+     * @param budget ends the search early
+     */
+    public Answer fit(Design design, String title, Budget budget) {
+        Optional<DraftTrial> trial = Fitting.fit(draft(design), supply, STEPS, 1, budget);
+        if (trial.isEmpty()) {
+            return new Answer.Lacking(Remedy.of(draft(design), supply, STEPS, ruler, budget), false);
+        }
+        return new Answer.Made(plan(trial.get(), title));
+    }
+
+    /**
+     * Plans the colours again, leaving the named bars as they are: the best of the plans of colour that look otherwise
+     * than now. Asked again with the next {@code turn}, the next best.
+     *
+     * @param kept bars that stay, by number in sewing order
+     * @param hearthKept true where the hearth stays
+     */
+    public Optional<Design> again(Design design, Set<Integer> kept, boolean hearthKept, int turn, Budget budget) {
+        DraftScore judgement = new DraftScore(supply, design.making());
+        Map<Design, Double> costs = new LinkedHashMap<>();
+        for (Scheme scheme : new Schemes(supply, List.of()).forLayout(design.layout())) {
+            Design other = overlaid(design, scheme, kept, hearthKept);
+            if (!other.scheme().equals(design.scheme())) {
+                judgement
+                        .judged(draft(other))
+                        .ifPresent(judged -> costs.put(other, judged.joins() + judged.tightness()));
+            }
+        }
+        List<Design> promising = costs.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .limit(TRIES)
+                .toList();
+        List<DraftTrial> trials = new ArrayList<>();
+        for (Design other : promising) {
+            Fitting.fit(draft(other), supply, STEPS, 1, budget).ifPresent(trials::add);
+        }
+        trials.sort(DraftTrial.BEST);
+        return trials.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        trials.get(Math.floorMod(turn, trials.size())).draft().design());
+    }
+
+    private static Design overlaid(Design design, Scheme scheme, Set<Integer> kept, boolean hearthKept) {
+        List<List<Fabric>> bars = new ArrayList<>();
+        for (int i = 0; i < scheme.bars().size(); i++) {
+            bars.add((kept.contains(i) ? design.scheme() : scheme).bars().get(i));
+        }
+        List<Fabric> hearth = (hearthKept ? design.scheme() : scheme).hearth();
+        return new Design(
+                design.order(),
+                design.layout(),
+                new Scheme(Scheme.Kind.OWN, hearth, bars),
+                design.making(),
+                design.rules());
+    }
+
+    private static Draft draft(Design design) {
+        int rounds = design.layout().slots().stream()
+                .map(Layout.Slot::place)
+                .map(place -> place.round())
+                .max(Comparator.naturalOrder())
+                .orElse(0);
+        return new Draft(new LayoutCandidate(design.order(), rounds, design.layout(), List.of()), design);
+    }
+
+    private static Plan plan(DraftTrial trial, String title) {
+        Plan.Story story = new Plan.Story(
+                title,
+                "Settled by hand.",
+                List.of(),
+                new Stash(trial.answer().used()).washingCaution().stream().toList());
+        return trial.answer().plan(story, trial.bound());
+    }
+}

@@ -1,0 +1,258 @@
+package hearthcloth.plan.rework;
+
+import hearthcloth.cloth.Assembly;
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Seam;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.cutstock.search.Budget;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
+
+/**
+ * What lies on the table when a cut went wrong: the patches that are cut already, the offcuts and rests of the pieces
+ * begun, and what is left of the piece that went wrong. The rest of the stash lies as it did.
+ *
+ * @param gone pieces that are no longer there as they were
+ * @param come pieces that are there instead, patches among them, with numbers of their own
+ * @param patches the patches among them, by the bar (or hearth) they were cut for
+ */
+public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, List<Piece>> patches) {
+
+    public MiscutRecovery {
+        gone = List.copyOf(gone);
+        come = List.copyOf(come);
+        patches = Map.copyOf(patches);
+    }
+
+    /**
+     * The table after a slip.
+     *
+     * @param made the cuts that are made: piece id, colon, number of the cut as {@link CutTree#cuts} counts from 1
+     * @param wrong id of the piece that went wrong; patches cut off it before are good
+     * @param real the largest part left of what was still to be cut of it, empty where nothing is
+     * @param next the first number free for a new piece
+     */
+    public static MiscutRecovery of(Plan plan, Set<String> made, String wrong, Optional<Size> real, int next) {
+        Table table = new Table(plan, next);
+        for (PieceCut cut : plan.cuts()) {
+            Piece piece = cut.piece();
+            List<CutTree> parts = new ArrayList<>();
+            begun(cut.tree(), cut.tree().cuts(), piece.id(), made, parts);
+            boolean isWrong = piece.id().equals(wrong);
+            if (isWrong || parts.size() > 1) {
+                table.part(piece, parts, isWrong);
+            }
+            if (isWrong) {
+                real.ifPresent(size -> table.lay(piece, size));
+            }
+        }
+        return new MiscutRecovery(table.gone, table.come, table.patches);
+    }
+
+    /** What a piece has come apart into by the cuts that are made. */
+    private static void begun(
+            CutTree tree, List<CutTree.Parted> cuts, String id, Set<String> made, List<CutTree> parts) {
+        if (tree instanceof CutTree.Parted cut && made.contains(id + ":" + (cuts.indexOf(cut) + 1))) {
+            begun(cut.first(), cuts, id, made, parts);
+            begun(cut.second(), cuts, id, made, parts);
+        } else {
+            parts.add(tree);
+        }
+    }
+
+    private static final class Table {
+
+        private final Plan plan;
+        private final List<Piece> gone = new ArrayList<>();
+        private final List<Piece> come = new ArrayList<>();
+        private final Map<String, List<Piece>> patches = new LinkedHashMap<>();
+        private int next;
+
+        Table(Plan plan, int next) {
+            this.plan = plan;
+            this.next = next;
+        }
+
+        void part(Piece piece, List<CutTree> parts, boolean isWrong) {
+            gone.add(piece);
+            for (CutTree part : parts) {
+                if (part instanceof CutTree.Kept kept && parts.size() > 1) {
+                    patches.computeIfAbsent(bar(kept.patch()), none -> new ArrayList<>())
+                            .add(lay(piece, kept.at().size()));
+                } else if (part instanceof CutTree.Left) {
+                    if (CutTree.isReusable(part.at().size(), plan.rules().leastPiece())) {
+                        lay(piece, part.at().size());
+                    }
+                } else if (!isWrong) {
+                    lay(piece, part.at().size());
+                }
+            }
+        }
+
+        Piece lay(Piece from, Size size) {
+            Piece piece = from.part(next, size);
+            next++;
+            come.add(piece);
+            return piece;
+        }
+
+        private String bar(String patch) {
+            Place place = Objects.requireNonNull(plan.laid().get(patch)).patch().place();
+            return place instanceof Place.Bar bar ? bar.bar() : place.id();
+        }
+    }
+
+    /** The stash as it lies after the slip. */
+    public Stash stash(Stash before) {
+        List<Piece> pieces = new ArrayList<>(before.pieces());
+        pieces.removeAll(gone);
+        pieces.addAll(come);
+        return new Stash(pieces);
+    }
+
+    /** How many of the patches that were cut already a plan uses just as they are. */
+    public long usedAsTheyAre(Plan plan) {
+        return plan.cuts().stream()
+                .filter(cut -> cut.tree() instanceof CutTree.Kept)
+                .filter(cut -> patches.values().stream().anyMatch(own -> own.contains(cut.piece())))
+                .count();
+    }
+
+    /**
+     * Plans the rest again: a bar that is wholly cut is sewn from just those patches, a bar that is partly cut from its
+     * own patches and what else is there, and no patch goes into another bar.
+     *
+     * @param stash as it lies after the slip
+     * @param title what the plan is called
+     * @param budget ends the search early
+     */
+    public DesignFit.Answer fit(Plan before, Design design, Stash stash, Ruler ruler, String title, Budget budget) {
+        StandIns standIns = new StandIns(stash);
+        DesignFit.Answer answer =
+                new DesignFit(standIns.stash(), ruler).fit(standIns.design(before, design), title, budget);
+        return answer instanceof DesignFit.Answer.Made made
+                ? new DesignFit.Answer.Made(standIns.undone(made.plan()).checked())
+                : answer;
+    }
+
+    /**
+     * Patches that are cut already are put to the search as fabrics of their own, one for each bar: so no other bar can
+     * be given them, and a bar that is allowed nothing else gets them.
+     */
+    private final class StandIns {
+
+        private final Stash stash;
+        private final Map<String, Fabric> byBar = new LinkedHashMap<>();
+
+        StandIns(Stash stash) {
+            this.stash = stash;
+            patches.keySet().stream().sorted().forEach(bar -> {
+                Fabric real = patches.getOrDefault(bar, List.of()).get(0).fabric();
+                String name = "what is cut of " + bar;
+                while (stash.fabric(name).isPresent()) {
+                    name += " already";
+                }
+                byBar.put(bar, new Fabric(name, real.colour(), real.faces(), real.nap()));
+            });
+        }
+
+        Stash stash() {
+            List<Piece> pieces = new ArrayList<>(stash.pieces());
+            patches.forEach((bar, own) -> {
+                pieces.removeAll(own);
+                own.forEach(piece -> pieces.add(new Piece(
+                        piece.id(),
+                        Objects.requireNonNull(byBar.get(bar)),
+                        piece.size(),
+                        piece.washed(),
+                        piece.row())));
+            });
+            return new Stash(pieces);
+        }
+
+        Design design(Plan before, Design design) {
+            List<List<Fabric>> bars = new ArrayList<>();
+            for (int i = 0; i < design.scheme().bars().size(); i++) {
+                Layout.Slot slot = design.layout().slots().get(i);
+                bars.add(allowed(
+                        before, slot.place().bar(), design.scheme().bars().get(i)));
+            }
+            List<Fabric> hearth = allowed(before, "hearth", design.scheme().hearth());
+            return new Design(
+                    design.order(),
+                    design.layout(),
+                    new Scheme(design.scheme().kind(), hearth, bars),
+                    design.making(),
+                    design.rules());
+        }
+
+        private List<Fabric> allowed(Plan before, String bar, List<Fabric> wished) {
+            Fabric own = byBar.get(bar);
+            if (own == null) {
+                return wished;
+            }
+            long parts = before.cloth().patches().stream()
+                    .map(Patch::place)
+                    .filter(place -> place instanceof Place.Bar one
+                            ? one.bar().equals(bar)
+                            : place.id().equals(bar))
+                    .count();
+            boolean whole = patches.getOrDefault(bar, List.of()).size() == parts;
+            List<Fabric> allowed = new ArrayList<>(whole ? List.of() : wished);
+            allowed.add(own);
+            return allowed;
+        }
+
+        /** The plan with every patch in its real fabric again. */
+        Plan undone(Plan found) {
+            Map<String, Piece> pieces = new LinkedHashMap<>();
+            stash.pieces().forEach(piece -> pieces.put(piece.id(), piece));
+            Map<String, String> real = new LinkedHashMap<>();
+            found.sources()
+                    .forEach((patch, source) -> real.put(
+                            patch,
+                            Objects.requireNonNull(
+                                            pieces.get(source.from().piece().id()))
+                                    .fabric()
+                                    .name()));
+            Assembly work = found.cloth().work().fold(new Refabriced(real));
+            List<PieceCut> cuts = found.cuts().stream()
+                    .map(cut -> new PieceCut(
+                            Objects.requireNonNull(pieces.get(cut.piece().id())), cut.tree()))
+                    .toList();
+            return new Plan(found.story(), new Cloth(work, found.cloth().making()), found.rules(), cuts, found.bound());
+        }
+    }
+
+    private record Refabriced(Map<String, String> fabrics) implements Assembly.Fold<Assembly> {
+
+        @Override
+        public Assembly patch(Patch patch) {
+            String fabric = fabrics.getOrDefault(patch.place().id(), patch.fabric());
+            return new Patch(patch.place(), fabric, patch.size(), patch.showing());
+        }
+
+        @Override
+        public Assembly seam(Seam seam, Assembly first, Assembly second) {
+            return Seam.of(seam.join(), seam.wraps(), first, second);
+        }
+    }
+}

@@ -1,0 +1,261 @@
+package hearthcloth.plan.rework;
+
+import hearthcloth.cloth.Assembly;
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Seam;
+import hearthcloth.colour.Colour;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.cutstock.search.Budget;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+
+/**
+ * Plans the rest of a cloth again from what is there: the sewn work, the patches cut for later bars, the stash. What is
+ * sewn stays as it is; a bar that is cut already and still long enough is used as it is; only the others are cut anew.
+ *
+ * <p>A patch that is sewn, or used as it is, stands in the new plan as a piece of its own: a cut one of its real size, a sewn
+ * one of the size it would be cut to today, so that the one set of rules for plans holds for all.
+ */
+public final class RemainingPlan {
+
+    private static final String WORK = "the sewn work";
+
+    private final Plan before;
+    private final int bars;
+    private final Map<String, Length> real;
+    private final Map<String, List<Patch>> parts = new LinkedHashMap<>();
+    private final Map<String, Plan.Source> sources;
+
+    /**
+     * Before is what was cut, of which {@code bars} bars are sewn on.
+     *
+     * @param real for bars not sewn yet that were found shorter or longer than planned, what they measure raw, joined
+     */
+    public RemainingPlan(Plan before, int bars, Map<String, Length> real) {
+        this.before = before;
+        this.bars = bars;
+        this.real = Map.copyOf(real);
+        this.sources = before.sources();
+        for (Patch patch : before.cloth().patches()) {
+            parts.computeIfAbsent(bar(patch.place()), none -> new ArrayList<>()).add(patch);
+        }
+    }
+
+    /**
+     * The plan from here on.
+     *
+     * @param cuts to be made now
+     * @param gone pieces of the stash they take
+     * @param come what is left of those, and patches that are no longer needed
+     */
+    public record Resewn(Plan plan, List<PieceCut> cuts, List<Piece> gone, List<Piece> come) {
+        public Resewn {
+            cuts = List.copyOf(cuts);
+            gone = List.copyOf(gone);
+            come = List.copyOf(come);
+        }
+    }
+
+    /** What planning again came to: a plan, or sentences on what is short. */
+    public sealed interface Answer {
+        record Made(Resewn resewn) implements Answer {}
+
+        record Lacking(List<String> why) implements Answer {
+            public Lacking {
+                why = List.copyOf(why);
+            }
+        }
+    }
+
+    private static String bar(Place place) {
+        return place instanceof Place.Bar bar ? bar.bar() : place.id();
+    }
+
+    /** How long bar {@code name} was cut, joined and not yet trimmed; zero where it was not cut. */
+    public Length cutLength(String name) {
+        Length length = Length.ZERO;
+        List<Patch> of = parts.getOrDefault(name, List.of());
+        for (int i = 0; i < of.size(); i++) {
+            length = length.plus(along(of.get(i).place(), cut(of.get(i))));
+            if (i > 0) {
+                length = length.minus(before.cloth().making().seam().loss());
+            }
+        }
+        return length;
+    }
+
+    /** What a patch was cut to, as it lies in the cloth. */
+    Size cut(Patch patch) {
+        CutTree.Kept kept =
+                Objects.requireNonNull(sources.get(patch.place().id())).kept();
+        return kept.turned() ? kept.at().size().turned() : kept.at().size();
+    }
+
+    private static Length along(Place place, Size size) {
+        return place instanceof Place.Bar bar && bar.side().isUpright() ? size.height() : size.width();
+    }
+
+    private static Length across(Place place, Size size) {
+        return place instanceof Place.Bar bar && bar.side().isUpright() ? size.width() : size.height();
+    }
+
+    /** The lengths to which the parts of a bar are really cut, in joining order. */
+    private List<Length> lengths(String name) {
+        List<Length> lengths = new ArrayList<>();
+        for (Patch patch : parts.getOrDefault(name, List.of())) {
+            lengths.add(along(patch.place(), cut(patch)));
+        }
+        Length measured = real.get(name);
+        if (measured != null && !lengths.isEmpty()) {
+            int last = lengths.size() - 1;
+            lengths.set(last, lengths.get(last).plus(measured).minus(cutLength(name)));
+        }
+        return lengths;
+    }
+
+    /**
+     * Plans {@code after}, in which the sewn bars have the sizes they really came out at.
+     *
+     * @param stash what lies there besides the patches of this cloth
+     * @param next the first number free for a new piece
+     */
+    public Answer fit(Design after, Stash stash, int next, Ruler ruler, Budget budget) {
+        Map<String, List<Length>> asTheyAre = new LinkedHashMap<>();
+        Cloth whole = after.whole();
+        Map<String, Laid> wanted = new LinkedHashMap<>();
+        whole.laid().forEach(one -> wanted.put(one.patch().place().id(), one));
+        List<Layout.Slot> slots = after.layout().slots();
+        for (Layout.Slot slot : slots.subList(bars, slots.size())) {
+            Laid bar = Objects.requireNonNull(wanted.get(slot.place().id()));
+            List<Length> shown = sufficing(after, slot, bar);
+            if (!shown.isEmpty()) {
+                asTheyAre.put(slot.place().bar(), shown);
+            }
+        }
+        RemainingWork rest = new RemainingWork(this, after, asTheyAre, next);
+        DesignFit.Answer answer = new DesignFit(rest.stash(stash), ruler)
+                .fit(rest.design(), before.story().title(), budget);
+        return answer instanceof DesignFit.Answer.Made made
+                ? new Answer.Made(rest.composed(made.plan(), stash))
+                : new Answer.Lacking(((DesignFit.Answer.Lacking) answer).why());
+    }
+
+    /** What the parts of a cut bar finish at now; empty where the bar is too short, too wide, or was never cut. */
+    private List<Length> sufficing(Design after, Layout.Slot slot, Laid bar) {
+        List<Patch> of = parts.getOrDefault(slot.place().bar(), List.of());
+        if (of.isEmpty()
+                || !((Place.Bar) of.get(0).place()).side().equals(slot.place().side())) {
+            return List.of();
+        }
+        if (!across(slot.place(), cut(of.get(0))).equals(across(slot.place(), bar.cut()))) {
+            return List.of();
+        }
+        List<Length> cut = lengths(slot.place().bar());
+        List<Length> shown = after.finishedParts(bar, slot, cut);
+        Length last = shown.get(shown.size() - 1);
+        Length start = of.size() == 1
+                ? Design.firstEnd(bar, slot)
+                : after.making().seam().narrow();
+        boolean reaches = !last.plus(start).plus(Design.lastEnd(bar, slot)).isMoreThan(cut.get(cut.size() - 1));
+        boolean shows = of.size() == 1
+                ? last.isPositive()
+                : !last.isLessThan(after.rules().leastPiece());
+        return reaches && shows ? shown : List.of();
+    }
+
+    /** The same cloth with bar {@code name}, as it was sewn, the other side up; the same where both sides look alike. */
+    public static Plan otherSideUp(Plan plan, String name) {
+        Assembly work = plan.cloth().work().fold(new OtherSideUp(name));
+        return new Plan(plan.story(), new Cloth(work, plan.cloth().making()), plan.rules(), plan.cuts(), plan.bound())
+                .checked();
+    }
+
+    private record OtherSideUp(String name) implements Assembly.Fold<Assembly> {
+
+        @Override
+        public Assembly patch(Patch patch) {
+            return bar(patch.place()).equals(name)
+                    ? new Patch(
+                            patch.place(),
+                            patch.fabric(),
+                            patch.size(),
+                            patch.showing().turnedOver())
+                    : patch;
+        }
+
+        @Override
+        public Assembly seam(Seam seam, Assembly first, Assembly second) {
+            return Seam.of(seam.join(), seam.wraps(), first, second);
+        }
+    }
+
+    Plan before() {
+        return before;
+    }
+
+    int bars() {
+        return bars;
+    }
+
+    /** The parts of a bar, or the hearth, as they were cut. */
+    List<Patch> parts(String name) {
+        return parts.getOrDefault(name, List.of());
+    }
+
+    /** A part list for a bar sewn on already: its last part takes the difference. */
+    List<Layout.Part> sewn(Layout.Slot slot) {
+        List<Patch> of = parts(slot.place().bar());
+        Length left = slot.length();
+        List<Layout.Part> out = new ArrayList<>();
+        for (int i = 0; i < of.size(); i++) {
+            Length length =
+                    i + 1 < of.size() ? along(of.get(i).place(), of.get(i).size()) : left;
+            if (!length.isPositive()) {
+                throw new MeasureException("the work cannot be as small as that; measure it again, raw edges and all");
+            }
+            out.add(new Layout.Part(of.get(i).fabric(), of.get(i).showing(), length));
+            left = left.minus(length);
+        }
+        return out;
+    }
+
+    /** A part list for a bar used as it is cut. */
+    List<Layout.Part> kept(String name, List<Length> shown) {
+        List<Layout.Part> out = new ArrayList<>();
+        List<Patch> of = parts(name);
+        for (int i = 0; i < of.size(); i++) {
+            out.add(new Layout.Part(of.get(i).fabric(), of.get(i).showing(), shown.get(i)));
+        }
+        return out;
+    }
+
+    static Fabric standIn(String name, Stash stash) {
+        String free = name;
+        while (stash.fabric(free).isPresent()) {
+            free += " itself";
+        }
+        return new Fabric(free, Colour.of(0x808080), Fabric.Faces.SAME, Fabric.Nap.LENGTHWISE);
+    }
+
+    static String work() {
+        return WORK;
+    }
+}

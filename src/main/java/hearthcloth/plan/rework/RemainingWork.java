@@ -1,0 +1,231 @@
+package hearthcloth.plan.rework;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Rect;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+import hearthcloth.plan.model.Bound;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
+
+/**
+ * What of a cloth is not sewn yet, put to the search as a cloth of its own: the sewn work is its hearth, a bar that is used
+ * as it is lies ready in one piece.
+ */
+final class RemainingWork {
+
+    private final RemainingPlan resewing;
+    private final Design after;
+    private final Map<String, List<Length>> asTheyAre;
+    private final List<Layout.Slot> slots;
+    private final Map<String, Piece> freed = new LinkedHashMap<>();
+    private final Map<String, Fabric> standIns = new LinkedHashMap<>();
+    private Design design;
+    private int next;
+
+    /**
+     * Takes the bars apart.
+     *
+     * @param asTheyAre for each bar that is used as it was cut, what its parts finish at
+     * @param next the first number free for a new piece
+     */
+    RemainingWork(RemainingPlan resewing, Design after, Map<String, List<Length>> asTheyAre, int next) {
+        this.resewing = resewing;
+        this.after = after;
+        this.asTheyAre = asTheyAre;
+        this.slots = after.layout().slots();
+        this.next = next;
+        this.design = after;
+    }
+
+    private int bars() {
+        return resewing.bars();
+    }
+
+    Design design() {
+        return design;
+    }
+
+    /** What the search may cut: the stash, patches of bars that are not used as they are, and the ready ones. */
+    Stash stash(Stash stash) {
+        List<Piece> pieces = new ArrayList<>(stash.pieces());
+        Map<String, Plan.Source> sources = resewing.before().sources();
+        for (Layout.Slot slot : slots.subList(bars(), slots.size())) {
+            if (asTheyAre.containsKey(slot.place().bar())) {
+                continue;
+            }
+            for (Patch patch : resewing.parts(slot.place().bar())) {
+                Plan.Source source =
+                        Objects.requireNonNull(sources.get(patch.place().id()));
+                Piece piece =
+                        source.from().piece().part(next, source.kept().at().size());
+                next++;
+                freed.put(patch.place().id(), piece);
+                pieces.add(piece);
+            }
+        }
+        design = designed(new Stash(pieces));
+        Cloth whole = design.whole();
+        for (Laid laid : whole.laid()) {
+            Fabric fabric = standIns.get(laid.patch().fabric());
+            if (fabric != null) {
+                pieces.add(new Piece(fabric.name(), fabric, laid.cut(), Piece.Washed.UNKNOWN, 0));
+            }
+        }
+        return new Stash(pieces);
+    }
+
+    private Design designed(Stash stash) {
+        Fabric work = standIn(RemainingPlan.work(), stash);
+        List<List<Fabric>> fabrics = new ArrayList<>();
+        for (int i = bars(); i < slots.size(); i++) {
+            String bar = slots.get(i).place().bar();
+            fabrics.add(
+                    asTheyAre.containsKey(bar)
+                            ? List.of(standIn("bar " + bar + " as cut", stash))
+                            : after.scheme().bars().get(i));
+        }
+        Layout sewn =
+                new Layout(after.layout().hearth(), after.layout().courses().subList(0, bars()));
+        return new Design(
+                after.order(),
+                new Layout(sewn.finished(), after.layout().courses().subList(bars(), slots.size())),
+                new Scheme(Scheme.Kind.OWN, List.of(work), fabrics),
+                after.making(),
+                after.rules());
+    }
+
+    private Fabric standIn(String name, Stash stash) {
+        Fabric fabric = RemainingPlan.standIn(name, stash);
+        standIns.put(fabric.name(), fabric);
+        return fabric;
+    }
+
+    /** The whole cloth again, with the bars that {@code found} cuts anew. */
+    RemainingPlan.Resewn composed(Plan found, Stash stash) {
+        Map<String, String> names = new LinkedHashMap<>();
+        List<List<Layout.Part>> parts = new ArrayList<>();
+        List<Layout.Slot> foundSlots = design.layout().slots();
+        for (int i = 0; i < slots.size(); i++) {
+            Place.Bar place = slots.get(i).place();
+            List<Length> kept = asTheyAre.get(place.bar());
+            if (i < bars()) {
+                parts.add(resewing.sewn(slots.get(i)));
+            } else if (kept != null) {
+                parts.add(resewing.kept(place.bar(), kept));
+            } else {
+                parts.add(anew(found, foundSlots.get(i - bars()).place(), place, names));
+            }
+        }
+        Patch hearth = resewing.parts("hearth").get(0);
+        Cloth cloth = new Cloth(after.layout().sewn(hearth.fabric(), hearth.showing(), parts), after.making());
+        List<PieceCut> cuts = found.cuts().stream()
+                .filter(cut -> !standIns.containsKey(cut.piece().fabric().name()))
+                .map(cut -> new PieceCut(cut.piece(), renamed(cut.tree(), names)))
+                .toList();
+        List<PieceCut> all = new ArrayList<>(there(cloth, new HashSet<>(names.values())));
+        all.addAll(cuts);
+        int joins = cloth.steps().stream()
+                        .mapToInt(step -> step.joinedBar().isPresent() ? 1 : 0)
+                        .sum()
+                - found.figures().joins();
+        Bound bound = new Bound(found.bound().joins() + joins, 0);
+        Plan before = resewing.before();
+        Plan plan = new Plan(before.story(), cloth, before.rules(), all, bound).checked();
+        return new RemainingPlan.Resewn(
+                plan, cuts, gone(cuts, stash), come(cuts, before.rules().leastPiece()));
+    }
+
+    /** The parts {@code found} has for a bar, and what its patches are called in the whole cloth. */
+    private static List<Layout.Part> anew(Plan found, Place.Bar there, Place.Bar here, Map<String, String> names) {
+        List<Layout.Part> parts = new ArrayList<>();
+        for (Patch patch : found.cloth().patches()) {
+            if (patch.place() instanceof Place.Bar bar && bar.bar().equals(there.bar())) {
+                Length along = here.side().isUpright()
+                        ? patch.size().height()
+                        : patch.size().width();
+                parts.add(new Layout.Part(patch.fabric(), patch.showing(), along));
+                names.put(patch.place().id(), here.part(bar.part()).id());
+            }
+        }
+        return parts;
+    }
+
+    /** Everything that is not cut anew, each patch a piece of its own. */
+    private List<PieceCut> there(Cloth cloth, Set<String> anew) {
+        Map<String, Plan.Source> sources = resewing.before().sources();
+        List<PieceCut> there = new ArrayList<>();
+        for (Laid laid : cloth.laid()) {
+            String id = laid.patch().place().id();
+            if (!anew.contains(id)) {
+                Piece from = Objects.requireNonNull(sources.get(id)).from().piece();
+                Size size = isCut(laid.patch()) ? resewing.cut(laid.patch()) : laid.cut();
+                Piece piece = new Piece(cutAs(from, id), from.fabric(), size, from.washed(), from.row());
+                there.add(new PieceCut(piece, new CutTree.Kept(Rect.at(Length.ZERO, Length.ZERO, size), id, false)));
+            }
+        }
+        return there;
+    }
+
+    /** True for a patch that lies there cut and is not sewn yet; one that is sewn has the size it came out at. */
+    private boolean isCut(Patch patch) {
+        return patch.place() instanceof Place.Bar bar && asTheyAre.containsKey(bar.bar());
+    }
+
+    /** A patch cut from piece 7 is called by both: {@code 7/2B}. */
+    private static String cutAs(Piece from, String patch) {
+        return from.id().replaceFirst("/.*", "") + "/" + patch;
+    }
+
+    private static CutTree renamed(CutTree tree, Map<String, String> names) {
+        if (tree instanceof CutTree.Parted cut) {
+            return CutTree.parted(
+                    cut.at(), cut.upright(), cut.line(), renamed(cut.first(), names), renamed(cut.second(), names));
+        }
+        return tree instanceof CutTree.Kept kept
+                ? new CutTree.Kept(kept.at(), Objects.requireNonNull(names.get(kept.patch())), kept.turned())
+                : tree;
+    }
+
+    private static List<Piece> gone(List<PieceCut> cuts, Stash stash) {
+        return cuts.stream()
+                .map(PieceCut::piece)
+                .filter(stash.pieces()::contains)
+                .toList();
+    }
+
+    /** Offcuts of what is cut now, and freed patches that nothing is cut from. */
+    private List<Piece> come(List<PieceCut> cuts, Length least) {
+        List<Piece> come = new ArrayList<>();
+        Set<Piece> used = new HashSet<>();
+        for (PieceCut cut : cuts) {
+            used.add(cut.piece());
+            for (Rect left : cut.tree().left()) {
+                if (CutTree.isReusable(left.size(), least)) {
+                    come.add(cut.piece().part(next, left.size()));
+                    next++;
+                }
+            }
+        }
+        freed.values().stream().filter(piece -> !used.contains(piece)).forEach(come::add);
+        return come;
+    }
+}

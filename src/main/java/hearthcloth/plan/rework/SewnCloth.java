@@ -1,0 +1,133 @@
+package hearthcloth.plan.rework;
+
+import hearthcloth.cloth.Edges;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Size;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import hearthcloth.plan.model.Design;
+
+/**
+ * A cloth of which the first bars are sewn on, as it really came out.
+ *
+ * <p>A measure says only how large the work is, not where a difference arose: it is put down to the bar last sewn on
+ * that way, or to the hearth where there is none (ours: the last seam is the likeliest, and the size is the same
+ * whichever it was).
+ *
+ * @param design with the sizes of what is sewn as they are, and of what is not as they were planned
+ * @param bars how many are sewn on
+ */
+public record SewnCloth(Design design, int bars) {
+
+    /** No bar is planned again to show less than this: 12 mm, half an inch (ours). */
+    private static final Length LEAST_SHOWN = Length.mm(12);
+
+    /**
+     * The work after {@code bars} bars, measured raw and trimmed.
+     *
+     * @throws MeasureException where nothing could be that small
+     */
+    public static SewnCloth measured(Design design, int bars, Size raw) {
+        Layout layout = design.layout();
+        Size planned = work(layout, bars).finished();
+        Edges open = open(design, bars);
+        Length wider = raw.width().minus(open.left()).minus(open.right()).minus(planned.width());
+        Length higher = raw.height().minus(open.top()).minus(open.bottom()).minus(planned.height());
+        Layout after = shifted(shifted(layout, bars, true, wider), bars, false, higher);
+        return new SewnCloth(with(design, after), bars);
+    }
+
+    /** What the work measures now, raw. */
+    public Size raw() {
+        return open(design, bars).around(work(design.layout(), bars).finished());
+    }
+
+    private static Layout work(Layout layout, int bars) {
+        return new Layout(layout.hearth(), layout.courses().subList(0, bars));
+    }
+
+    /** What the later seams and the hem will still take on each side. */
+    private static Edges open(Design design, int bars) {
+        List<Layout.Course> courses = design.layout().courses();
+        return Layout.hearthEdges(courses.subList(bars, courses.size()), design.making());
+    }
+
+    private static Layout shifted(Layout layout, int bars, boolean across, Length by) {
+        List<Layout.Course> courses = new ArrayList<>(layout.courses());
+        for (int i = bars - 1; i >= 0; i--) {
+            Layout.Course course = courses.get(i);
+            Length width = course.width().plus(by);
+            if (course.side().isUpright() == across && width.isPositive()) {
+                courses.set(i, new Layout.Course(course.side(), width));
+                return new Layout(layout.hearth(), courses);
+            }
+        }
+        Size hearth = across
+                ? new Size(layout.hearth().width().plus(by), layout.hearth().height())
+                : new Size(layout.hearth().width(), layout.hearth().height().plus(by));
+        if (!hearth.width().isPositive() || !hearth.height().isPositive()) {
+            throw new MeasureException("the work cannot be as small as that; measure it again, raw edges and all");
+        }
+        return new Layout(hearth, courses);
+    }
+
+    private static Design with(Design design, Layout layout) {
+        return new Design(design.order(), layout, design.scheme(), design.making(), design.rules());
+    }
+
+    /**
+     * The bars still to come cut wider or narrower, so that the cloth comes out at {@code wanted} after all, as near as
+     * the marks of the ruler allow. Empty where no bar is left to make up for it, or one would show too little.
+     */
+    public Optional<Design> towards(Size wanted) {
+        Size now = design.layout().finished();
+        return spread(design, true, wanted.width().minus(now.width()))
+                .flatMap(wide -> spread(wide, false, wanted.height().minus(now.height())));
+    }
+
+    /** Shares {@code missing} among the bars still to come on one axis, each cut to a mark of the ruler. */
+    private Optional<Design> spread(Design from, boolean across, Length missing) {
+        Length mark = from.making().margins().mark();
+        if (missing.times(2).plus(mark).isPositive()
+                && missing.times(2).minus(mark).isNegative()) {
+            return Optional.of(from);
+        }
+        List<Integer> later = new ArrayList<>();
+        for (int i = bars; i < from.layout().courses().size(); i++) {
+            if (from.layout().courses().get(i).side().isUpright() == across) {
+                later.add(i);
+            }
+        }
+        Design shared = from;
+        Length left = missing;
+        for (int n = 0; n < later.size(); n++) {
+            int bar = later.get(n);
+            Length share = left.dividedBy(later.size() - n, Rounding.NEAREST).roundedTo(mark, Rounding.NEAREST);
+            DesignEdits rework = new DesignEdits(shared);
+            Length shown = shared.layout().courses().get(bar).width().plus(share);
+            if (shown.isLessThan(LEAST_SHOWN)) {
+                return Optional.empty();
+            }
+            shared = rework.bars(List.of(bar), rework.barCut(bar).plus(share));
+            left = left.minus(share);
+        }
+        return later.isEmpty() ? Optional.empty() : Optional.of(shared);
+    }
+
+    /** One more round, cut {@code width} across, in the fabrics of the outermost. */
+    public Design another(Length width) {
+        return new DesignEdits(design).anotherRound(width);
+    }
+
+    /** The narrowest round worth sewing: an inch or 25 mm showing, its seam and hem besides (ours). */
+    public static Length narrowRound(Making making, boolean metric) {
+        Length shown = metric ? Length.mm(25) : Length.inches(1);
+        return shown.plus(making.seam().wide()).plus(making.hem().allowance());
+    }
+}

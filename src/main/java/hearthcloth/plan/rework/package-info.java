@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.plan.rework;
+
+import org.jspecify.annotations.NullMarked;

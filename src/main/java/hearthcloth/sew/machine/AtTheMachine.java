@@ -1,0 +1,46 @@
+package hearthcloth.sew.machine;
+
+import hearthcloth.cloth.Step;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import hearthcloth.sew.Guide;
+import hearthcloth.sew.SeamTask;
+import hearthcloth.sew.Task;
+
+/**
+ * One thing to do at the machine or the ironing board, for a screen that shows nothing else.
+ *
+ * @param seam the seam it sews, where it is one
+ */
+public record AtTheMachine(Kind kind, Task task, Optional<Step> seam) {
+
+    /** What is done. */
+    public enum Kind {
+        /** Laying everything out before the first seam. */
+        LAY,
+        /** A seam tried on scraps. */
+        TRY,
+        /** Two parts of one bar joined. */
+        JOIN,
+        /** A bar sewn to the work. */
+        SEAM,
+        HEM
+    }
+
+    /** From laying out to the last corner of the hem, in order. */
+    public static List<AtTheMachine> of(Guide guide) {
+        List<AtTheMachine> all = new ArrayList<>();
+        all.add(new AtTheMachine(Kind.LAY, guide.sewing().layout(), Optional.empty()));
+        if (!guide.sewing().seams().isEmpty()) {
+            all.add(new AtTheMachine(Kind.TRY, guide.sewing().trial(), Optional.empty()));
+        }
+        for (SeamTask seam : guide.sewing().seams()) {
+            Kind kind = seam.step().joinedBar().isPresent() ? Kind.JOIN : Kind.SEAM;
+            all.add(new AtTheMachine(kind, seam.task(), Optional.of(seam.step())));
+        }
+        guide.hemming().forEach(task -> all.add(new AtTheMachine(Kind.HEM, task, Optional.empty())));
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.sew.machine;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.sew.thread;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,32 @@
+package hearthcloth.stash;
+
+import java.util.Locale;
+import java.util.Optional;
+
+
+/** The columns of a stash file that mean something to us; others are kept as they are. */
+enum StashColumn {
+    FABRIC,
+    WIDTH,
+    LENGTH,
+    UNIT,
+    COUNT,
+    COLOUR,
+    FACES,
+    NAP,
+    WASHED;
+
+    String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    static Optional<StashColumn> named(String header) {
+        String plain = Names.key(header);
+        for (StashColumn column : values()) {
+            if (column.word().equals(plain) || (column == COLOUR && plain.equals("color"))) {
+                return Optional.of(column);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,117 @@
+package hearthcloth.store.archive;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import hearthcloth.stash.Piece;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.Store;
+import hearthcloth.store.SwatchBook;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.DesignCodec;
+import hearthcloth.store.json.StoreException;
+
+/**
+ * Everything in one file: a ZIP with {@code hearthcloth.json} (format, version and how much there is), {@code
+ * stash.json}, {@code swatches.json} and one {@code cloth-N.json} a cloth, all UTF-8; {@code docs/archive.md} has the
+ * format. What lies in a store, packed and laid into an empty one, is the same again.
+ */
+public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatches, List<Kept> cloths) {
+
+    static final String FORMAT = "hearthcloth-archive";
+    static final int VERSION = 1;
+    static final String FRONT = "hearthcloth.json";
+
+    /** A cloth in an archive. */
+    public record Kept(String id, String name, ClothDocument document) {}
+
+    public Archive {
+        pieces = List.copyOf(pieces);
+        swatches = Map.copyOf(swatches);
+        cloths = List.copyOf(cloths);
+    }
+
+    /** What lies in the store. */
+    public static Archive of(Store store) {
+        Map<String, SwatchBook.Swatch> swatches = new TreeMap<>();
+        store.swatches()
+                .across()
+                .keySet()
+                .forEach(fabric -> store.swatches().find(fabric).ifPresent(found -> swatches.put(fabric, found)));
+        List<Kept> cloths = store.cloths().all().stream()
+                .sorted(Comparator.comparing(SavedCloth::id))
+                .map(cloth -> new Kept(cloth.id(), cloth.name(), cloth.document()))
+                .toList();
+        return new Archive(store.stash().whole().pieces(), swatches, cloths);
+    }
+
+    /** The ZIP file. */
+    public byte[] bytes() {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
+            write(zip, FRONT, front());
+            write(zip, "stash.json", DesignCodec.list(pieces, DesignCodec::piece).toString());
+            ObjectNode pictures = DesignCodec.object();
+            new TreeMap<>(swatches)
+                    .forEach((fabric, swatch) -> pictures.putObject(fabric)
+                            .put("kind", swatch.kind())
+                            .put("picture", swatch.picture())
+                            .put("across", swatch.across().nm()));
+            write(zip, "swatches.json", pictures.toString());
+            for (int i = 0; i < cloths.size(); i++) {
+                Kept kept = cloths.get(i);
+                ObjectNode node = DesignCodec.object().put("id", kept.id()).put("name", kept.name());
+                node.put("document", kept.document().text());
+                write(zip, "cloth-" + (i + 1) + ".json", node.toString());
+            }
+        } catch (IOException e) {
+            throw new StoreException("The archive could not be written.", e);
+        }
+        return out.toByteArray();
+    }
+
+    private String front() {
+        return DesignCodec.object()
+                .put("format", FORMAT)
+                .put("version", VERSION)
+                .put("pieces", pieces.size())
+                .put("cloths", cloths.size())
+                .toString();
+    }
+
+    private static void write(ZipOutputStream zip, String name, String text) throws IOException {
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTime(0);
+        zip.putNextEntry(entry);
+        zip.write(text.getBytes(StandardCharsets.UTF_8));
+        zip.closeEntry();
+    }
+
+    /**
+     * Reads an archive.
+     *
+     * @throws StoreException in words, where it is not ours, damaged or too large
+     */
+    public static Archive read(byte[] file) {
+        return ArchiveReader.read(file);
+    }
+
+    /**
+     * Lays everything into the store, or nothing where that fails. Pieces come as one undoable change.
+     *
+     * @param instead true where the archive's pieces take the place of those in the stash, and its cloths that of cloths
+     *     known under the same id; false where what is there stays as it is
+     * @return how many cloths came or were changed
+     */
+    public int into(Store store, boolean instead) {
+        return store.atOnce(() -> new ArchiveUnpacking(this, store, instead).lay());
+    }
+}

@@ -1,0 +1,151 @@
+package hearthcloth.store.archive;
+
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import hearthcloth.stash.StashFile;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.StashEdit;
+import hearthcloth.store.Store;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
+
+/**
+ * Lays an archive into a store. A piece keeps its number where that is free, else it gets a new one, and the plans that
+ * are cut from it follow. A mark before a number or a cloth's id (the example's) is dropped: what comes out of an archive
+ * is hers. A fabric that is there already stays as it is there.
+ */
+final class ArchiveUnpacking {
+
+    private static final String LABEL = "archive brought in";
+
+    private final Archive archive;
+    private final Store store;
+    private final boolean instead;
+
+    /** For each piece of the archive, what it is in the store. */
+    private final Map<Piece, Piece> became = new HashMap<>();
+
+    ArchiveUnpacking(Archive archive, Store store, boolean instead) {
+        this.archive = archive;
+        this.store = store;
+        this.instead = instead;
+    }
+
+    int lay() {
+        pieces();
+        archive.swatches().forEach((fabric, swatch) -> {
+            if (instead || store.swatches().find(fabric).isEmpty()) {
+                store.swatches().keep(fabric, swatch);
+            }
+        });
+        int came = 0;
+        for (Archive.Kept kept : archive.cloths()) {
+            came += laid(kept) ? 1 : 0;
+        }
+        return came;
+    }
+
+    private void pieces() {
+        Stash there = store.stash().whole();
+        Stash stays = instead ? new Stash(List.of()) : there;
+        if (stays.pieces().size() + archive.pieces().size() > StashFile.MOST_PIECES) {
+            throw new StoreException("With these the stash would pass " + StashFile.MOST_PIECES
+                    + " pieces. Nothing was taken from the archive.");
+        }
+        Map<String, Fabric> known =
+                stays.fabrics().stream().collect(Collectors.toMap(Fabric::name, fabric -> fabric, (one, other) -> one));
+        Set<String> taken = stays.pieces().stream().map(Piece::id).collect(Collectors.toSet());
+        int next = Stream.concat(there.pieces().stream(), archive.pieces().stream())
+                .mapToInt(Piece::row)
+                .reduce(store.stash().nextPiece() - 1, Math::max);
+        Set<String> ids = new HashSet<>(taken);
+        archive.pieces().forEach(piece -> ids.add(piece.id()));
+        List<Piece> come = new ArrayList<>();
+        for (Piece piece : archive.pieces()) {
+            Fabric fabric = known.getOrDefault(piece.fabric().name(), piece.fabric());
+            Piece now = new Piece(piece.id(), fabric, piece.size(), piece.washed(), piece.row());
+            if (taken.contains(piece.id()) || !Character.isDigit(piece.id().charAt(0))) {
+                do {
+                    next++;
+                } while (!ids.add(String.valueOf(next)));
+                now = new Piece(String.valueOf(next), fabric, piece.size(), piece.washed(), next);
+            }
+            came(piece, now);
+            come.add(now);
+        }
+        List<Piece> gone = instead ? there.pieces() : List.of();
+        if (!gone.equals(come)) {
+            store.stash().edit(new StashEdit(LABEL, gone, come));
+        }
+    }
+
+    private void came(Piece piece, Piece now) {
+        boolean liesAlike = piece.fabric().faces() == now.fabric().faces()
+                && piece.fabric().nap() == now.fabric().nap();
+        if (liesAlike) {
+            became.put(piece, now);
+        }
+    }
+
+    private boolean laid(Archive.Kept kept) {
+        String id = kept.id().replaceFirst("^.*-", "");
+        Optional<SavedCloth> there = store.cloths().find(id);
+        ClothDocument document = followed(kept.document());
+        if (there.isEmpty()) {
+            store.cloths().keep(id, kept.name(), document);
+            return true;
+        }
+        boolean same =
+                there.get().document().equals(document) && there.get().name().equals(kept.name());
+        if (same || !instead) {
+            return false;
+        }
+        store.cloths().save(there.get(), LABEL, document);
+        store.cloths().rename(id, kept.name());
+        return true;
+    }
+
+    /** The document with the pieces its plan is cut from as they are in the store. */
+    private ClothDocument followed(ClothDocument document) {
+        if (document.plan().isEmpty()) {
+            return document;
+        }
+        Plan plan = document.plan().get();
+        Map<String, String> ids = new HashMap<>();
+        List<PieceCut> cuts = new ArrayList<>();
+        for (PieceCut cut : plan.cuts()) {
+            Piece now = became.getOrDefault(cut.piece(), cut.piece());
+            ids.put(cut.piece().id(), now.id());
+            cuts.add(new PieceCut(now, cut.tree()));
+        }
+        Set<String> ticked = document.bench().ticked().stream()
+                .map(tick -> followed(tick, ids))
+                .collect(Collectors.toSet());
+        return new ClothDocument(
+                document.design(),
+                Optional.of(new Plan(plan.story(), plan.cloth(), plan.rules(), cuts, plan.bound())),
+                document.lacking(),
+                document.bench().withTicked(ticked),
+                document.life());
+    }
+
+    private static String followed(String tick, Map<String, String> ids) {
+        int colon = tick.indexOf(':');
+        return colon < 0
+                ? ids.getOrDefault(tick, tick)
+                : ids.getOrDefault(tick.substring(0, colon), tick.substring(0, colon)) + tick.substring(colon);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.store.archive;
+
+import org.jspecify.annotations.NullMarked;

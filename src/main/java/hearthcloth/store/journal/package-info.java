@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.store.journal;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,211 @@
+package hearthcloth.store.json;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import hearthcloth.measure.Length;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Plan;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+
+/**
+ * Everything kept of one cloth: what was settled, how it is cut, how far the work has come. Immutable; a change makes a
+ * new document.
+ *
+ * @param design what was settled, bar by bar
+ * @param plan how it is cut; empty where the stash does not suffice
+ * @param lacking what is short then, in sentences
+ * @param bench locks and ticks of the work table
+ * @param life what became of it
+ */
+public record ClothDocument(Design design, Optional<Plan> plan, List<String> lacking, Bench bench, Life life) {
+
+    /**
+     * What the maker has marked.
+     *
+     * @param locked ids of bars (or hearth) that planning again leaves as they are
+     * @param ticked what has been cut: a piece's id, or piece id, colon and the number of the cut
+     * @param sewn how many steps at the machine are done
+     * @param measures what she measured, in the order she did
+     * @param done when steps were done, in the order she did them; one done twice stands there twice
+     */
+    public record Bench(Set<String> locked, Set<String> ticked, int sewn, List<Measure> measures, List<Done> done) {
+
+        public static final Bench CLEAR = new Bench(Set.of(), Set.of(), 0, List.of(), List.of());
+
+        public Bench {
+            locked = Set.copyOf(locked);
+            ticked = Set.copyOf(ticked);
+            measures = List.copyOf(measures);
+            done = List.copyOf(done);
+        }
+
+        public Bench withLocked(Set<String> other) {
+            return new Bench(other, ticked, sewn, measures, done);
+        }
+
+        public Bench withTicked(Set<String> other) {
+            return new Bench(locked, other, sewn, measures, done);
+        }
+
+        public Bench withSewn(int steps) {
+            return new Bench(locked, ticked, steps, measures, done);
+        }
+
+        public Bench and(Measure measure) {
+            List<Measure> more = new ArrayList<>(measures);
+            more.add(measure);
+            return new Bench(locked, ticked, sewn, more, done);
+        }
+
+        public Bench and(Done step) {
+            List<Done> more = new ArrayList<>(done);
+            more.add(step);
+            return new Bench(locked, ticked, sewn, measures, more);
+        }
+    }
+
+    /**
+     * A step that was done.
+     *
+     * @param kind of step, as the machine calls it
+     */
+    public record Done(String kind, Instant at) {}
+
+    /**
+     * What a step came out at, across its seam.
+     *
+     * @param step its number, from 0
+     * @param planned what it should have come out at, as the work before it really was
+     * @param real what she measured
+     */
+    public record Measure(int step, Length planned, Length real) {}
+
+    /**
+     * The life of a cloth.
+     *
+     * @param stage how far it has come
+     * @param made the day it was made, as she writes it; may be blank
+     * @param wrapped what it is for or has wrapped
+     * @param keeper who has it
+     * @param uses times used again
+     */
+    public record Life(Stage stage, String made, String wrapped, String keeper, int uses) {
+        public static Life begun() {
+            return new Life(Stage.DESIGNED, "", "", "", 0);
+        }
+    }
+
+    /** How far a cloth has come. */
+    public enum Stage {
+        DESIGNED,
+        CUT,
+        SEWN
+    }
+
+    public ClothDocument {
+        lacking = List.copyOf(lacking);
+    }
+
+    public static ClothDocument of(Design design, Plan plan) {
+        return new ClothDocument(design, Optional.of(plan), List.of(), Bench.CLEAR, Life.begun());
+    }
+
+    public ClothDocument with(Bench other) {
+        return new ClothDocument(design, plan, lacking, other, life);
+    }
+
+    public ClothDocument with(Life other) {
+        return new ClothDocument(design, plan, lacking, bench, other);
+    }
+
+    /** The JSON text kept in the store and the archive. */
+    public String text() {
+        ObjectNode node = DesignCodec.object().put("format", "hearthcloth-cloth").put("version", 1);
+        node.set("design", DesignCodec.design(design));
+        plan.ifPresent(whole -> node.set("plan", PlanCodec.write(whole)));
+        node.set("lacking", DesignCodec.texts(lacking));
+        node.set("locked", DesignCodec.texts(bench.locked.stream().sorted().toList()));
+        node.set("ticked", DesignCodec.texts(bench.ticked.stream().sorted().toList()));
+        node.put("sewn", bench.sewn);
+        ArrayNode measures = node.putArray("measures");
+        bench.measures.forEach(one -> measures.addObject()
+                .put("step", one.step)
+                .put("planned", one.planned.nm())
+                .put("real", one.real.nm()));
+        ArrayNode done = node.putArray("done");
+        bench.done.forEach(one -> done.addObject().put("kind", one.kind).put("at", one.at.toString()));
+        node.putObject("life")
+                .put("stage", life.stage.name())
+                .put("made", life.made)
+                .put("wrapped", life.wrapped)
+                .put("keeper", life.keeper)
+                .put("uses", life.uses);
+        return node.toString();
+    }
+
+    private static List<Done> done(JsonNode node) {
+        List<Done> done = new ArrayList<>();
+        for (JsonNode one : node) {
+            try {
+                done.add(new Done(
+                        DesignCodec.field(one, "kind").asText(),
+                        Instant.parse(DesignCodec.field(one, "at").asText())));
+            } catch (DateTimeParseException e) {
+                throw new IllegalArgumentException("this is no cloth of ours: a step has no time", e);
+            }
+        }
+        return done;
+    }
+
+    private static List<Measure> measures(JsonNode node) {
+        List<Measure> measures = new ArrayList<>();
+        node.forEach(one -> measures.add(new Measure(
+                DesignCodec.field(one, "step").asInt(),
+                new Length(DesignCodec.field(one, "planned").asLong()),
+                new Length(DesignCodec.field(one, "real").asLong()))));
+        return measures;
+    }
+
+    /**
+     * Reads what {@link #text} wrote.
+     *
+     * @throws IllegalArgumentException saying what does not fit
+     */
+    public static ClothDocument read(String text) {
+        JsonNode node;
+        try {
+            node = DesignCodec.JSON.readTree(text);
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("this is no cloth of ours: it is not JSON", e);
+        }
+        if (!node.path("format").asText().equals("hearthcloth-cloth")
+                || node.path("version").asInt() != 1) {
+            throw new IllegalArgumentException("this is no cloth of ours, or of a newer Hearthcloth");
+        }
+        JsonNode life = DesignCodec.field(node, "life");
+        return new ClothDocument(
+                DesignCodec.design(DesignCodec.field(node, "design")),
+                Optional.ofNullable(node.get("plan")).map(PlanCodec::read),
+                DesignCodec.texts(DesignCodec.field(node, "lacking")),
+                new Bench(
+                        Set.copyOf(DesignCodec.texts(DesignCodec.field(node, "locked"))),
+                        Set.copyOf(DesignCodec.texts(DesignCodec.field(node, "ticked"))),
+                        node.path("sewn").asInt(),
+                        measures(node.path("measures")),
+                        done(node.path("done"))),
+                new Life(
+                        DesignCodec.word(Stage.class, life, "stage"),
+                        DesignCodec.field(life, "made").asText(),
+                        DesignCodec.field(life, "wrapped").asText(),
+                        DesignCodec.field(life, "keeper").asText(),
+                        DesignCodec.field(life, "uses").asInt()));
+    }
+}

@@ -1,0 +1,23 @@
+package hearthcloth.store.json;
+
+import java.util.Optional;
+
+
+/** The store cannot do what was asked; the message is a sentence for the maker. */
+public final class StoreException extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    public StoreException(String message, Throwable cause) {
+        super(message, cause);
+    }
+
+    public StoreException(String message) {
+        super(message);
+    }
+
+    /** What a database complained of somewhere behind {@code thrown}, in words; empty where it was something else. */
+    public static Optional<String> behind(Throwable thrown) {
+        return DatabaseTroubles.words(thrown);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.store.json;
+
+import org.jspecify.annotations.NullMarked;

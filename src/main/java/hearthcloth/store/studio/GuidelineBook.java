@@ -1,0 +1,83 @@
+package hearthcloth.store.studio;
+
+import hearthcloth.plan.model.Design;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jdbi.v3.core.Jdbi;
+
+import hearthcloth.store.Person;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
+
+/** Cloths that teachers handed to everybody as guidelines. Thread-safe. */
+public final class GuidelineBook {
+
+    /**
+     * A cloth handed out.
+     *
+     * @param teacher who handed it out, by name
+     */
+    public record Handed(String id, String name, String teacher, Design design) {}
+
+    private final Jdbi jdbi;
+    private final Clock clock;
+
+    GuidelineBook(Jdbi jdbi, Clock clock) {
+        this.jdbi = jdbi;
+        this.clock = clock;
+    }
+
+    /** All of them, the newest first. */
+    public List<Handed> all() {
+        return jdbi.withHandle(handle -> handle.createQuery(
+                        "select guideline.id, guideline.name, person.name as teacher, guideline.document from guideline"
+                                + " join person on person.id = guideline.teacher order by guideline.handed desc,"
+                                + " guideline.id")
+                .map((row, context) -> new Handed(
+                        row.getString("id"),
+                        row.getString("name"),
+                        row.getString("teacher"),
+                        ClothDocument.read(row.getString("document")).design()))
+                .list());
+    }
+
+    public Optional<Handed> find(String id) {
+        return all().stream().filter(each -> each.id().equals(id)).findFirst();
+    }
+
+    /**
+     * Hands a cloth out: what was settled of it, not what it is cut from.
+     *
+     * @throws StoreException where she is no teacher
+     */
+    public void hand(Person teacher, String name, Design design) {
+        require(teacher);
+        ClothDocument settled = new ClothDocument(
+                design, Optional.empty(), List.of(), ClothDocument.Bench.CLEAR, ClothDocument.Life.begun());
+        jdbi.useTransaction(
+                handle -> handle.createUpdate("insert into guideline (id, name, teacher, document, handed) values"
+                                + " (:id, :name, :teacher, :document, :now)")
+                        .bind("id", UUID.randomUUID().toString())
+                        .bind("name", name)
+                        .bind("teacher", teacher.id())
+                        .bind("document", settled.text())
+                        .bind("now", clock.instant().toString())
+                        .execute());
+    }
+
+    /** Takes a guideline back; cloths made after it stay. */
+    public void away(Person teacher, String id) {
+        require(teacher);
+        jdbi.useTransaction(handle -> handle.createUpdate("delete from guideline where id = :id")
+                .bind("id", id)
+                .execute());
+    }
+
+    private static void require(Person person) {
+        if (!person.isTeacher()) {
+            throw new StoreException("Only a teacher hands out guidelines and takes them back.");
+        }
+    }
+}

@@ -1,0 +1,193 @@
+package hearthcloth.store.studio;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+import hearthcloth.store.Person;
+import hearthcloth.store.json.StoreException;
+
+/** The people of a studio, each by name and passphrase. Thread-safe. */
+public final class PeopleBook {
+
+    private static final int SHORTEST = 12;
+    private static final int LONGEST = 200;
+    private static final int LONGEST_NAME = 60;
+
+    /** So many wrong passphrases in a row, and the name has to wait before the next. */
+    private static final int MOST_WRONG = 5;
+
+    private static final Duration WAIT = Duration.ofMinutes(1);
+
+    private final Jdbi jdbi;
+    private final Clock clock;
+
+    PeopleBook(Jdbi jdbi, Clock clock) {
+        this.jdbi = jdbi;
+        this.clock = clock;
+    }
+
+    private record Kept(Person person, String passphrase, long wrong, String waits) {}
+
+    /** True until the first teacher has come in. */
+    public boolean isEmpty() {
+        return jdbi.withHandle(PeopleBook::isEmpty);
+    }
+
+    private static boolean isEmpty(Handle handle) {
+        return handle.createQuery("select count(*) from person")
+                        .mapTo(Integer.class)
+                        .one()
+                == 0;
+    }
+
+    /** Everybody, by name. */
+    public List<Person> all() {
+        return jdbi.withHandle(handle -> handle.createQuery("select * from person order by called")
+                .map((row, context) -> new Person(
+                        row.getLong("id"), row.getString("name"), Person.Part.valueOf(row.getString("part"))))
+                .list());
+    }
+
+    public Optional<Person> find(long id) {
+        return all().stream().filter(person -> person.id() == id).findFirst();
+    }
+
+    /**
+     * The first teacher of a studio that has nobody yet.
+     *
+     * @throws StoreException where somebody was quicker, or name or passphrase will not do
+     */
+    public Person begin(String name, String passphrase) {
+        String hashed = hashed(name, passphrase);
+        return jdbi.inTransaction(handle -> {
+            if (!isEmpty(handle)) {
+                throw new StoreException("Somebody has just begun this studio; ask her to bring you in.");
+            }
+            return insert(handle, name, hashed, Person.Part.TEACHER);
+        });
+    }
+
+    /**
+     * Somebody more.
+     *
+     * @throws StoreException where the name is taken, or name or passphrase will not do
+     */
+    public Person add(String name, String passphrase, Person.Part part) {
+        String hashed = hashed(name, passphrase);
+        return jdbi.inTransaction(handle -> insert(handle, name, hashed, part));
+    }
+
+    private static String hashed(String name, String passphrase) {
+        if (name.isBlank() || name.length() > LONGEST_NAME || name.codePoints().anyMatch(Character::isISOControl)) {
+            throw new StoreException("Write a name of up to " + LONGEST_NAME + " letters.");
+        }
+        int letters = passphrase.codePointCount(0, passphrase.length());
+        if (letters < SHORTEST || letters > LONGEST || called(passphrase).contains(called(name))) {
+            throw new StoreException("A passphrase has at least " + SHORTEST
+                    + " letters and not the name in it; three or four words that do not belong together do well.");
+        }
+        return Passphrase.hashed(passphrase);
+    }
+
+    /** Names that differ only in capitals or blanks are one. */
+    private static String called(String name) {
+        return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    }
+
+    private static Person insert(Handle handle, String name, String hashed, Person.Part part) {
+        boolean taken = handle.createQuery("select count(*) from person where called = :called")
+                        .bind("called", called(name))
+                        .mapTo(Integer.class)
+                        .one()
+                > 0;
+        if (taken) {
+            throw new StoreException("There is somebody of this name already; add a second name.");
+        }
+        long id = handle.createQuery("select coalesce(max(id), 0) + 1 from person")
+                .mapTo(Long.class)
+                .one();
+        handle.createUpdate("insert into person (id, name, called, passphrase, part, wrong, waits) values"
+                        + " (:id, :name, :called, :passphrase, :part, 0, '')")
+                .bind("id", id)
+                .bind("name", name.strip())
+                .bind("called", called(name))
+                .bind("passphrase", hashed)
+                .bind("part", part.name())
+                .execute();
+        return new Person(id, name.strip(), part);
+    }
+
+    /**
+     * Who comes in with this name and passphrase; empty where they do not belong together. It takes as long for a name
+     * that nobody has.
+     *
+     * @throws StoreException where this name has to wait after too many wrong ones
+     */
+    public Optional<Person> enter(String name, String passphrase) {
+        Optional<Kept> kept = kept(name);
+        if (kept.isEmpty()) {
+            Passphrase.hashed(passphrase);
+            return Optional.empty();
+        }
+        Kept found = kept.get();
+        if (!found.waits().isEmpty() && clock.instant().isBefore(Instant.parse(found.waits()))) {
+            throw new StoreException("Too many wrong passphrases for this name; try again in a minute.");
+        }
+        boolean right = Passphrase.matches(passphrase, found.passphrase());
+        jdbi.useTransaction(handle -> count(handle, found.person(), right));
+        if (right && Passphrase.isOld(found.passphrase())) {
+            keep(found.person(), Passphrase.hashed(passphrase));
+        }
+        return right ? Optional.of(found.person()) : Optional.empty();
+    }
+
+    private Optional<Kept> kept(String name) {
+        return jdbi.withHandle(handle -> handle.createQuery("select * from person where called = :called")
+                .bind("called", called(name))
+                .map((row, context) -> new Kept(
+                        new Person(
+                                row.getLong("id"), row.getString("name"), Person.Part.valueOf(row.getString("part"))),
+                        row.getString("passphrase"),
+                        row.getLong("wrong"),
+                        row.getString("waits")))
+                .findOne());
+    }
+
+    private void count(Handle handle, Person person, boolean right) {
+        handle.createUpdate("update person set wrong = case when :right = 1 then 0 else wrong + 1 end where id = :id")
+                .bind("right", right ? 1 : 0)
+                .bind("id", person.id())
+                .execute();
+        handle.createUpdate("update person set waits = case when wrong >= :most then :until else '' end where id = :id")
+                .bind("most", MOST_WRONG)
+                .bind("until", clock.instant().plus(WAIT).toString())
+                .bind("id", person.id())
+                .execute();
+    }
+
+    /**
+     * Another passphrase; all her visits end, so that she comes in anew everywhere.
+     *
+     * @throws StoreException where it will not do
+     */
+    public void change(Person person, String passphrase) {
+        keep(person, hashed(person.name(), passphrase));
+        jdbi.useTransaction(handle -> handle.createUpdate("delete from visit where person = :id")
+                .bind("id", person.id())
+                .execute());
+    }
+
+    private void keep(Person person, String hashed) {
+        jdbi.useTransaction(handle -> handle.createUpdate(
+                        "update person set passphrase = :passphrase, wrong = 0, waits = '' where id = :id")
+                .bind("passphrase", hashed)
+                .bind("id", person.id())
+                .execute());
+    }
+}

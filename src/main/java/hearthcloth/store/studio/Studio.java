@@ -1,0 +1,163 @@
+package hearthcloth.store.studio;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import com.zaxxer.hikari.pool.HikariPool.PoolInitializationException;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.MigrationState;
+import org.jdbi.v3.core.Jdbi;
+
+import hearthcloth.store.Person;
+import hearthcloth.store.SqliteFile;
+import hearthcloth.store.Store;
+import hearthcloth.store.journal.WholeChange;
+import hearthcloth.store.json.DatabaseTroubles;
+import hearthcloth.store.json.StoreException;
+
+/**
+ * A shared studio: one PostgreSQL database for a class or guild, before which several workrooms work at once. What is
+ * common lies in the schema {@code studio}; each person's own work in a schema of her own, in the same form as in a
+ * file, so that no statement can reach into another's. Thread-safe.
+ */
+public final class Studio implements AutoCloseable {
+
+    private static final String COMMON = "studio";
+
+    /** Of one workroom; PostgreSQL usually allows a hundred in all. */
+    private static final int MOST_CONNECTIONS = 8;
+
+    private static final long PATIENCE_MS = 10_000;
+
+    /** Workrooms that bring a schema up to date wait for each other under this number, "HCLT". */
+    private static final int TURN = SqliteFile.MARK;
+
+    private final HikariDataSource pool;
+    private final Clock clock;
+    private final Jdbi jdbi;
+    private final Map<Long, Store> stores = new ConcurrentHashMap<>();
+
+    private Studio(HikariDataSource pool, Clock clock) {
+        this.pool = pool;
+        this.clock = clock;
+        this.jdbi = in(COMMON);
+    }
+
+    /**
+     * Opens the studio, or begins it in an empty database.
+     *
+     * @throws StoreException in words, where the database does not answer, refuses, or is of a newer Hearthcloth
+     */
+    public static Studio open(StudioAddress address, Clock clock) {
+        HikariConfig config = new HikariConfig();
+        config.setJdbcUrl(address.jdbc());
+        address.user().ifPresent(config::setUsername);
+        address.password().ifPresent(config::setPassword);
+        config.setMaximumPoolSize(MOST_CONNECTIONS);
+        config.setMinimumIdle(1);
+        config.setConnectionTimeout(PATIENCE_MS);
+        config.setConnectionInitSql("set lock_timeout = '20s'");
+        config.addDataSourceProperty("tcpKeepAlive", "true");
+        HikariDataSource pool;
+        try {
+            pool = new HikariDataSource(config);
+        } catch (PoolInitializationException e) {
+            throw DatabaseTroubles.told(
+                    e, "The studio at " + address + " cannot be opened; see that it runs, and check --data.");
+        }
+        try {
+            bring(pool, COMMON, "classpath:db/studio");
+            return new Studio(pool, clock);
+        } catch (StoreException e) {
+            pool.close();
+            throw e;
+        }
+    }
+
+    /** Makes a schema or brings it to today's form; one workroom at a time, and in it one thread, for each takes connections. */
+    private static synchronized void bring(DataSource pool, String schema, String location) {
+        try (Connection turn = pool.getConnection()) {
+            turn(turn, "pg_advisory_lock");
+            try {
+                Flyway flyway = Flyway.configure()
+                        .dataSource(pool)
+                        .schemas(schema)
+                        .defaultSchema(schema)
+                        .locations(location)
+                        .load();
+                boolean newer = Arrays.stream(flyway.info().all())
+                        .anyMatch(each -> each.getState() == MigrationState.FUTURE_SUCCESS);
+                if (newer) {
+                    throw new StoreException(
+                            "This studio is of a newer Hearthcloth. It is left as it is; bring this one up to date.");
+                }
+                flyway.migrate();
+            } finally {
+                turn(turn, "pg_advisory_unlock");
+            }
+        } catch (SQLException | FlywayException e) {
+            throw DatabaseTroubles.told(e, "The studio is left as it is.");
+        }
+    }
+
+    private static void turn(Connection connection, String what) throws SQLException {
+        try (var statement = connection.createStatement()) {
+            statement.execute("select " + what + "(" + TURN + ")");
+        }
+    }
+
+    private Jdbi in(String schema) {
+        Jdbi jdbi = Jdbi.create(() -> connection(schema));
+        jdbi.setTransactionHandler(WholeChange.inSchema(jdbi.getTransactionHandler()));
+        return jdbi;
+    }
+
+    /** A connection put into the schema. One that the server has cut off since is dropped and the next one tried. */
+    private Connection connection(String schema) throws SQLException {
+        for (int tried = 0; ; tried++) {
+            Connection connection = pool.getConnection();
+            try {
+                connection.setSchema(schema);
+                return connection;
+            } catch (SQLException e) {
+                connection.close();
+                if (tried == MOST_CONNECTIONS) {
+                    throw e;
+                }
+            }
+        }
+    }
+
+    public PeopleBook people() {
+        return new PeopleBook(jdbi, clock);
+    }
+
+    public VisitBook visits() {
+        return new VisitBook(jdbi, clock);
+    }
+
+    public GuidelineBook guidelines() {
+        return new GuidelineBook(jdbi, clock);
+    }
+
+    /** Her own stash, cloths and settings. */
+    public Store of(Person person) {
+        return stores.computeIfAbsent(person.id(), id -> {
+            bring(pool, person.schema(), "classpath:db/migration");
+            return new Store(in(person.schema()), clock, Optional.empty());
+        });
+    }
+
+    @Override
+    public void close() {
+        pool.close();
+    }
+}

@@ -1,0 +1,88 @@
+package hearthcloth.store.studio;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.temporal.ChronoUnit;
+import java.util.HexFormat;
+import java.util.Optional;
+import org.jdbi.v3.core.Jdbi;
+
+import hearthcloth.store.Person;
+
+/**
+ * Who is in the studio, known in every workroom before the same database. A visit is known by a secret that only her
+ * browser has; the database has its hash. Thread-safe.
+ */
+public final class VisitBook {
+
+    /** A visit ends by itself after this. */
+    private static final Duration LONGEST = Duration.ofDays(14);
+
+    private static final SecureRandom RANDOM = new SecureRandom();
+
+    private final Jdbi jdbi;
+    private final Clock clock;
+
+    VisitBook(Jdbi jdbi, Clock clock) {
+        this.jdbi = jdbi;
+        this.clock = clock;
+    }
+
+    /** Begins a visit; the secret to give to her browser. */
+    public String begin(Person person) {
+        byte[] bytes = new byte[32];
+        RANDOM.nextBytes(bytes);
+        String secret = HexFormat.of().formatHex(bytes);
+        jdbi.useTransaction(handle -> {
+            handle.createUpdate("delete from visit where begun < :oldest")
+                    .bind("oldest", oldest())
+                    .execute();
+            handle.createUpdate("insert into visit (mark, person, begun) values (:mark, :person, :now)")
+                    .bind("mark", hashed(secret))
+                    .bind("person", person.id())
+                    .bind("now", clock.instant().truncatedTo(ChronoUnit.SECONDS).toString())
+                    .execute();
+        });
+        return secret;
+    }
+
+    /** Instants compare as texts where all are cut to seconds. */
+    private String oldest() {
+        return clock.instant().minus(LONGEST).truncatedTo(ChronoUnit.SECONDS).toString();
+    }
+
+    public Optional<Person> whose(String secret) {
+        return jdbi.withHandle(handle -> handle.createQuery(
+                        "select person.id, person.name, person.part from visit join person on person.id = visit.person"
+                                + " where visit.mark = :mark and visit.begun >= :oldest")
+                .bind("mark", hashed(secret))
+                .bind("oldest", oldest())
+                .map((row, context) -> new Person(
+                        row.getLong("id"), row.getString("name"), Person.Part.valueOf(row.getString("part"))))
+                .findOne());
+    }
+
+    public void end(String secret) {
+        jdbi.useTransaction(handle -> handle.createUpdate("delete from visit where mark = :mark")
+                .bind("mark", hashed(secret))
+                .execute());
+    }
+
+    /** What a visit's pages carry, so that a form is known to come from one of them in every workroom. */
+    public static String token(String secret) {
+        return hashed("page " + secret);
+    }
+
+    private static String hashed(String text) {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(hash);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+}

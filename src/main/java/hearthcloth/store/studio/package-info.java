@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.store.studio;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,51 @@
+package hearthcloth.words;
+
+import hearthcloth.measure.MeasureException;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+
+/** Reads a list of fabric names. A name may hold commas itself, so that the longest name that fits is taken. */
+final class FabricChoice {
+
+    private static final int LISTED = 12;
+
+    private FabricChoice() {}
+
+    static List<String> parse(String written, Stash stash) {
+        String[] words = written.split(",", -1);
+        List<String> names = new ArrayList<>();
+        int from = 0;
+        while (from < words.length) {
+            int to = words.length;
+            Optional<Fabric> fabric = Optional.empty();
+            while (to > from && fabric.isEmpty()) {
+                fabric = stash.fabric(joined(words, from, to));
+                to -= fabric.isEmpty() ? 1 : 0;
+            }
+            if (fabric.isEmpty()) {
+                throw unknown(words[from].strip(), stash);
+            }
+            if (!names.contains(fabric.get().name())) {
+                names.add(fabric.get().name());
+            }
+            from = to;
+        }
+        return List.copyOf(names);
+    }
+
+    private static String joined(String[] words, int from, int to) {
+        return String.join(",", List.of(words).subList(from, to)).strip();
+    }
+
+    private static MeasureException unknown(String name, Stash stash) {
+        List<Fabric> fabrics = stash.fabrics();
+        String listed = fabrics.stream().limit(LISTED).map(Fabric::name).collect(Collectors.joining(", "));
+        String more = fabrics.size() > LISTED ? " and " + (fabrics.size() - LISTED) + " more" : "";
+        return new MeasureException("no fabric of the stash is called \"" + name + "\"; there are " + listed + more);
+    }
+}

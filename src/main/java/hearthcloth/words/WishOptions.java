@@ -1,0 +1,155 @@
+package hearthcloth.words;
+
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+
+/** The wishes as typed. All stay text here, so that {@link WishReader} can say of each what is wrong with it. */
+public final class WishOptions {
+
+    @Option(
+            names = "--gift",
+            paramLabel = "GIFT",
+            description = "What is to be wrapped: \"box 30 x 20 x 8 cm\", \"bottle 8 x 30 cm\", \"two bottles 8 x 30"
+                    + " cm\", \"ball 22 cm\", \"books 21 x 15 x 2 cm\", \"roll 6 x 40 cm\".")
+    @Nullable
+    public String gift;
+
+    @Option(
+            names = "--tie",
+            paramLabel = "TIE",
+            description = "How the gift is tied, such as \"errand wrap\"; the usual tie for such a gift otherwise.")
+    @Nullable
+    public String tie;
+
+    @Option(
+            names = "--outside",
+            paramLabel = "FACE",
+            description = "The face that shows on the tied gift: front or back; front.")
+    @Nullable
+    String outside;
+
+    @Option(
+            names = "--turned",
+            paramLabel = "N",
+            description = "Quarter turns of the cloth under the gift, to the left: 0 to 3; 0.")
+    @Nullable
+    String turned;
+
+    @Option(
+            names = "--off-middle",
+            paramLabel = "WAY",
+            description = "The gift set off the cloth's middle: \"1 in right\", \"2 cm left, 3 cm away\" (or near).")
+    @Nullable
+    String offMiddle;
+
+    @Option(
+            names = "--show",
+            paramLabel = "FABRIC",
+            description = "Put this fabric where it shows once the gift is tied.")
+    @Nullable
+    String show;
+
+    @Option(
+            names = "--size",
+            paramLabel = "SIZE",
+            description = "The finished cloth instead of a gift: \"38 1/2 in\" (a square) or \"38 x 30 in\".")
+    @Nullable
+    String size;
+
+    @Option(
+            names = "--hearth",
+            paramLabel = "SIZE",
+            description =
+                    "The piece in the middle, as cut: \"14 in\", \"12 x 9 in\"; \"12 in finished\" for what shows;"
+                            + " stash (let the stash decide).")
+    @Nullable
+    String hearth;
+
+    @Option(
+            names = "--bars",
+            paramLabel = "WIDTHS",
+            description = "Widths of the bars, as cut: \"5 in\" for all, \"5 in, 4 in\" round by round (the last one"
+                    + " goes on); with \"finished\" for what shows; stash.")
+    @Nullable
+    String bars;
+
+    @Option(names = "--rounds", paramLabel = "N", description = "Rounds of bars, 1 to 40, or stash.")
+    @Nullable
+    String rounds;
+
+    @Option(
+            names = "--order",
+            paramLabel = "ORDER",
+            description = "round (each bar on the next side), pairs (opposite sides), two-sides (the hearth stays in a"
+                    + " corner).")
+    @Nullable
+    String order;
+
+    @Option(
+            names = "--seam",
+            paramLabel = "SEAM",
+            description = "Narrow + wide allowance of a felled seam, \"1/4 + 1/2 in\", or the name of a seam: ssamsol,"
+                    + " french, lapped …")
+    @Nullable
+    String seam;
+
+    @Option(names = "--hem", paramLabel = "HEM", description = "First + second fold, \"1/4 + 1/4 in\".")
+    @Nullable
+    String hem;
+
+    @Option(names = "--corner", paramLabel = "CORNER", description = "Hem corners: square or mitred.")
+    @Nullable
+    String corner;
+
+    @Option(names = "--fell", paramLabel = "FACE", description = "The face on which fells and hem lie: front or back.")
+    @Nullable
+    String fell;
+
+    @Option(
+            names = "--leeway",
+            paramLabel = "LENGTH",
+            description = "Cut onto the length of each bar and trimmed off after sewing; \"1/2 in\" or \"12 mm\".")
+    @Nullable
+    String leeway;
+
+    @Option(
+            names = "--trim",
+            paramLabel = "LENGTH",
+            description = "Cut onto the width of each bar and trimmed off after sewing; none.")
+    @Nullable
+    String trim;
+
+    @Option(
+            names = "--least-piece",
+            paramLabel = "LENGTH",
+            description = "No part of a pieced bar shows less than this; \"2 in\" or \"5 cm\".")
+    @Nullable
+    String leastPiece;
+
+    @Option(
+            names = "--clearance",
+            paramLabel = "LENGTH",
+            description = "A join keeps this far from every seam it would cross; \"1 in\" or \"25 mm\".")
+    @Nullable
+    String clearance;
+
+    @Option(names = "--most-joins", paramLabel = "N", description = "Joins in one bar, 0 to 40; 4.")
+    @Nullable
+    String mostJoins;
+
+    @Option(
+            names = "--fabrics",
+            paramLabel = "NAMES",
+            description = "Use only these fabrics, parted by commas, the first for the hearth.")
+    @Nullable
+    String fabrics;
+
+    @Option(names = "--proposals", paramLabel = "N", description = "How many different cloths to offer, 1 to 12; 4.")
+    @Nullable
+    String proposals;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Another number, other chances: a whole number; 1.")
+    @Nullable
+    String seed;
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.words;
+
+import org.jspecify.annotations.NullMarked;

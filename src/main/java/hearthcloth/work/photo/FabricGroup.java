@@ -1,0 +1,41 @@
+package hearthcloth.work.photo;
+
+import hearthcloth.colour.Colour;
+import hearthcloth.photo.FabricClusters;
+import hearthcloth.photo.PieceAppearance;
+import hearthcloth.photo.ReadPiece;
+import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+
+/**
+ * Pieces of a photograph that look like one fabric, and the fabric they are taken for until the maker says otherwise.
+ *
+ * @param pieces in reading order, never empty
+ */
+public record FabricGroup(Fabric fabric, List<ReadPiece> pieces) {
+
+    public FabricGroup {
+        pieces = List.copyOf(pieces);
+    }
+
+    /**
+     * The groups of a reading, in reading order. A group is called by its colour ("sage print" where it has a figure),
+     * with a number where another is called so already. A picture shows neither a right side nor a nap: both faces are
+     * taken to look the same and any direction to do, as for a line of the stash file that says nothing.
+     */
+    public static List<FabricGroup> of(List<ReadPiece> read) {
+        Set<String> taken = new HashSet<>();
+        List<FabricGroup> groups = new ArrayList<>();
+        for (List<ReadPiece> alike : FabricClusters.grouped(read)) {
+            PieceAppearance look = alike.get(0).look();
+            Colour colour = look.colour().toColour();
+            String name = PhotoSorting.suggestion(look, taken);
+            groups.add(new FabricGroup(new Fabric(name, colour, Fabric.Faces.SAME, Fabric.Nap.ANY), alike));
+        }
+        return List.copyOf(groups);
+    }
+}

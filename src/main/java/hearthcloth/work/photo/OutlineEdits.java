@@ -1,0 +1,234 @@
+package hearthcloth.work.photo;
+
+import hearthcloth.measure.MeasureException;
+import hearthcloth.photo.Remeasurement;
+import hearthcloth.photo.plane.LargestRectangle;
+import hearthcloth.photo.PieceAppearance;
+import hearthcloth.photo.plane.PieceOutline;
+import hearthcloth.photo.ReadPiece;
+import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.geometry.Point;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+
+
+/** What the maker's hand does to outlines; every change is measured again. Refuses, in words, what leaves no outline. */
+public final class OutlineEdits {
+
+    private static final String NO_OUTLINE = "that would leave no outline; a piece has three corners or more, none of"
+            + " them on the other side of its rim. Nothing was changed";
+
+    /** As many corners as are worth tapping one after another. */
+    public static final int MOST_DRAWN = 12;
+
+    /** What cannot be cut as wide as this is no piece, in millimetres. */
+    private static final double LEAST_MM = 10;
+
+    private final FloorScale scale;
+    private final Remeasurement byHand;
+
+    public OutlineEdits(FloorScale scale) {
+        this.scale = scale;
+        this.byHand = new Remeasurement(scale);
+    }
+
+    /** Puts corner {@code i} somewhere else, in pixels of the picture. */
+    public PhotoSorting corner(PhotoSorting was, String key, int i, Point to) {
+        List<Point> corners = corners(was, key, i);
+        corners.set(i, inPicture(to));
+        return outlined(was, key, corners, rim -> rim.moved(i));
+    }
+
+    /** A new corner in the middle of the side that begins at corner {@code i}. */
+    public PhotoSorting cornerMore(PhotoSorting was, String key, int i) {
+        List<Point> corners = corners(was, key, i);
+        Point a = corners.get(i);
+        Point b = corners.get((i + 1) % corners.size());
+        corners.add(i + 1, new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2));
+        return outlined(was, key, corners, rim -> rim.more(i));
+    }
+
+    public PhotoSorting cornerLess(PhotoSorting was, String key, int i) {
+        List<Point> corners = corners(was, key, i);
+        corners.remove(i);
+        return outlined(was, key, corners, rim -> rim.less(i));
+    }
+
+    private static List<Point> corners(PhotoSorting was, String key, int i) {
+        List<Point> corners = new ArrayList<>(was.piece(key).piece().outline().picture());
+        if (i < 0 || i >= corners.size()) {
+            throw new MeasureException("this piece has no such corner any more");
+        }
+        return corners;
+    }
+
+    private Point inPicture(Point spot) {
+        return new Point(
+                Math.max(0, Math.min(scale.pictureWidth(), spot.x())),
+                Math.max(0, Math.min(scale.pictureHeight(), spot.y())));
+    }
+
+    private PhotoSorting outlined(PhotoSorting was, String key, List<Point> corners, UnaryOperator<OutlineOrigin.Drawn> change) {
+        SortedPiece piece = was.piece(key);
+        OutlineOrigin rim = piece.rim() instanceof OutlineOrigin.Drawn drawn ? change.apply(drawn) : new OutlineOrigin.Moved();
+        ReadPiece now = outlined(piece, corners, rim, Optional.empty()).orElseThrow(() -> new MeasureException(NO_OUTLINE));
+        Optional<MarkedGrain> grain = piece.grain()
+                .flatMap(old -> outlined(piece, corners, rim, Optional.of(old.angleRad()))
+                        .map(along -> new MarkedGrain(old.angleRad(), along.usable())));
+        ReadPiece judged = rim instanceof OutlineOrigin.Drawn drawn
+                ? byHand.drawn(now.number(), corners, drawn.pixels(), now.look(), others(was, key))
+                : now;
+        return was.with(piece.outlined(judged, rim, grain));
+    }
+
+    private Optional<ReadPiece> outlined(SortedPiece piece, List<Point> corners, OutlineOrigin rim, Optional<Double> grain) {
+        return byHand.outlined(piece.piece(), corners, rim.pixels(corners.size()), grain);
+    }
+
+    /** All that is not left out, but {@code key}. */
+    private static Map<String, ReadPiece> others(PhotoSorting was, String key) {
+        Map<String, ReadPiece> others = new LinkedHashMap<>();
+        was.pieces().stream()
+                .filter(piece -> !piece.dropped() && !piece.key().equals(key))
+                .forEach(piece -> others.put(piece.key(), piece.piece()));
+        return others;
+    }
+
+    /**
+     * A corner of a piece that is drawn in.
+     *
+     * @param pixels how far off it may be, one standard deviation in pixels of the picture
+     */
+    public record Placed(Point at, double pixels) {}
+
+    /**
+     * Adds a piece that was not read, by the corners she placed round it.
+     *
+     * @param look how cloth inside an outline looks
+     * @param taken keys of pieces in the stash
+     * @param names of fabrics in the stash
+     */
+    public PhotoSorting drawn(
+            PhotoSorting was,
+            List<Placed> placed,
+            Function<PieceOutline, PieceAppearance> look,
+            Collection<String> taken,
+            Collection<String> names) {
+        List<Placed> corners = apart(placed);
+        List<Point> spots = corners.stream().map(Placed::at).toList();
+        fault(spots).ifPresent(words -> {
+            throw new MeasureException(words + ". Nothing was added");
+        });
+        List<Double> pixels = corners.stream()
+                .map(corner -> Math.max(Remeasurement.PIXELS, corner.pixels()))
+                .toList();
+        PieceOutline outline = scale.byHand(spots);
+        LargestRectangle.Box most = LargestRectangle.inside(outline.floor());
+        if (Math.min(most.width(), most.height()) < LEAST_MM) {
+            throw new MeasureException(fault(Remeasurement.Fault.SMALL) + ". Nothing was added");
+        }
+        ReadPiece piece = byHand.drawn(was.next(taken), spots, pixels, look.apply(outline), others(was, ""));
+        return was.with(piece, new OutlineOrigin.Drawn(pixels), names);
+    }
+
+    /** Without those that were tapped twice at one place. */
+    private static List<Placed> apart(List<Placed> placed) {
+        List<Placed> out = new ArrayList<>();
+        for (Placed corner : placed) {
+            if (out.isEmpty() || !isSame(out.get(out.size() - 1), corner)) {
+                out.add(corner);
+            }
+        }
+        if (out.size() > 1 && isSame(out.get(0), out.get(out.size() - 1))) {
+            out.remove(out.size() - 1);
+        }
+        return out;
+    }
+
+    private static boolean isSame(Placed one, Placed other) {
+        return one.at().to(other.at()) < 1;
+    }
+
+    private Optional<String> fault(List<Point> spots) {
+        if (spots.size() > MOST_DRAWN) {
+            return Optional.of(fault(Remeasurement.Fault.TOO_MANY));
+        }
+        if (!spots.stream().allMatch(spot -> inPicture(spot).equals(spot))) {
+            return Optional.of(fault(Remeasurement.Fault.OUTSIDE));
+        }
+        return byHand.fault(spots).map(OutlineEdits::fault);
+    }
+
+    private static String fault(Remeasurement.Fault fault) {
+        return switch (fault) {
+            case TOO_FEW -> "a piece has three corners or more; place another one";
+            case TOO_MANY ->
+                "a piece is drawn with " + MOST_DRAWN + " corners at most; take some back, and put more in its sides"
+                        + " afterwards";
+            case OUTSIDE -> "a corner lies outside the picture; take it back and place it on the photograph";
+            case CROSSING ->
+                "two of its sides cross; take the last corners back, and place them one after another round the piece";
+            case SMALL -> "nothing of 1 cm by 1 cm can be cut from that; a piece is larger";
+        };
+    }
+
+    /**
+     * Parts a piece in two along a line of the picture.
+     *
+     * @param looks how the parts look, given the whole
+     * @param taken names of fabrics in the stash
+     */
+    public PhotoSorting split(
+            PhotoSorting was,
+            String key,
+            Point a,
+            Point b,
+            BiFunction<ReadPiece, List<ReadPiece>, List<PieceAppearance>> looks,
+            Collection<String> taken) {
+        ReadPiece whole = was.piece(key).piece();
+        List<ReadPiece> parts = byHand.split(whole, a, b)
+                .orElseThrow(() -> new MeasureException(
+                        "the line does not part piece " + key + " in two; draw it right across. Nothing was changed"));
+        List<PieceAppearance> seen = looks.apply(whole, parts);
+        List<SortedPiece> dyed = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            dyed.add(part(was.piece(key), parts.get(i), (char) ('a' + i), seen.get(i)));
+        }
+        return was.parted(key, dyed, taken);
+    }
+
+    /** A part is told no more surely than the whole was. */
+    private SortedPiece part(SortedPiece whole, ReadPiece part, char letter, PieceAppearance look) {
+        List<Point> corners = part.outline().picture();
+        OutlineOrigin rim = whole.rim() instanceof OutlineOrigin.Drawn drawn ? drawn.part(corners.size()) : new OutlineOrigin.Moved();
+        ReadPiece now = byHand.outlined(part, corners, rim.pixels(corners.size()), Optional.empty())
+                .orElse(part);
+        ReadPiece dyed = new ReadPiece(part.number(), now.outline(), now.usable(), look, List.of());
+        return new SortedPiece(whole.key() + letter, dyed, Optional.empty(), rim, whole.dropped(), false, whole.group());
+    }
+
+    /** Marks how the grain runs by a line of the picture; the usable rectangle lies along it from then on. */
+    public PhotoSorting grain(PhotoSorting was, String key, Point a, Point b) {
+        if (Math.hypot(b.x() - a.x(), b.y() - a.y()) < 1) {
+            throw new MeasureException("the line is too short to tell a direction. Nothing was changed");
+        }
+        SortedPiece piece = was.piece(key);
+        double angle = byHand.direction(a, b);
+        ReadPiece along = piece.byHand()
+                ? outlined(piece, piece.piece().outline().picture(), piece.rim(), Optional.of(angle))
+                        .orElseThrow(() -> new MeasureException(NO_OUTLINE))
+                : byHand.along(piece.piece(), Optional.of(angle));
+        return was.with(piece.grained(Optional.of(new MarkedGrain(angle, along.usable()))));
+    }
+
+    public PhotoSorting noGrain(PhotoSorting was, String key) {
+        return was.with(was.piece(key).grained(Optional.empty()));
+    }
+}

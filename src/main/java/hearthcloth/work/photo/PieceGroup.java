@@ -1,0 +1,18 @@
+package hearthcloth.work.photo;
+
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+
+
+/**
+ * Pieces of one fabric, and what the maker says of it.
+ *
+ * @param id tells it from the others of one photograph
+ * @param name as she calls it; a suggestion until she has
+ */
+public record PieceGroup(String id, String name, Fabric.Faces faces, Fabric.Nap nap, Piece.Washed washed) {
+
+    static PieceGroup suggested(String id, String name) {
+        return new PieceGroup(id, name, Fabric.Faces.SAME, Fabric.Nap.ANY, Piece.Washed.UNKNOWN);
+    }
+}

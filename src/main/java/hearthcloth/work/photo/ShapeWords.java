@@ -1,0 +1,53 @@
+package hearthcloth.work.photo;
+
+import hearthcloth.photo.plane.PieceOutline;
+import hearthcloth.geometry.Point;
+import java.util.List;
+
+
+/** An outline's shape in a maker's words. */
+public final class ShapeWords {
+
+    /** A corner this near to square is called so, in degrees. */
+    private static final double SQUARE = 3;
+    /** A strip is so many times longer than wide. */
+    private static final double STRIP = 4;
+    /** Sides within this share of each other are called equal. */
+    private static final double EQUAL = 0.03;
+
+    private ShapeWords() {}
+
+    /** Such as "rectangle", "strip", "triangle", "L-shape", "four uneven sides". */
+    public static String of(PieceOutline outline) {
+        List<Point> corners = outline.floor();
+        return switch (corners.size()) {
+            case 3 -> "triangle";
+            case 4 -> isSquareCornered(corners) ? oblong(corners) : "four uneven sides";
+            case 6 -> isSquareCornered(corners) ? "L-shape" : "6 sides";
+            default -> corners.size() + " sides";
+        };
+    }
+
+    private static String oblong(List<Point> corners) {
+        double one = corners.get(0).to(corners.get(1));
+        double two = corners.get(1).to(corners.get(2));
+        double ratio = Math.max(one, two) / Math.min(one, two);
+        return ratio >= STRIP ? "strip" : ratio <= 1 + EQUAL ? "square" : "rectangle";
+    }
+
+    /** Whether every corner turns by a quarter, to one side or the other. */
+    private static boolean isSquareCornered(List<Point> corners) {
+        int n = corners.size();
+        for (int i = 0; i < n; i++) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % n);
+            Point c = corners.get((i + 2) % n);
+            double along = (b.x() - a.x()) * (c.x() - b.x()) + (b.y() - a.y()) * (c.y() - b.y());
+            double turn = Math.toDegrees(Math.acos(along / (a.to(b) * b.to(c))));
+            if (Math.abs(turn - 90) > SQUARE) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.work.photo;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,41 @@
+package hearthcloth.wrap.fold;
+
+import hearthcloth.geometry.Point;
+
+import java.util.List;
+
+import hearthcloth.geometry.Vector;
+
+/**
+ * A reef knot of two gathered ends.
+ *
+ * @param at its middle
+ * @param along unit way from one standing end to the other; the free ends come out along it, flat
+ * @param up unit way it stands off the gift
+ * @param bunch diameter of a gathered end, millimetres
+ * @param taken cloth each end gives to it, millimetres
+ * @param over how many knots lie under this one
+ * @param leads the two ends: first the one that arrives from behind ({@code -along}), then the one from ahead
+ */
+public record ReefKnot(Vector at, Vector along, Vector up, double bunch, double taken, int over, List<Lead> leads) {
+
+    /**
+     * Where on the flat cloth an end reaches its knot, and the unit way on towards its corner.
+     */
+    public record Lead(Point from, Point axis) {
+
+        /** The cloth's middle line this far into the knot. */
+        public Point after(double gone) {
+            return from.plus(axis.times(gone));
+        }
+    }
+
+    public ReefKnot {
+        leads = List.copyOf(leads);
+    }
+
+    /** Unit way across the knot: along, across and up are right-handed. */
+    public Vector across() {
+        return up.cross(along);
+    }
+}

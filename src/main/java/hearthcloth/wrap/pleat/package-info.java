@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.wrap.pleat;
+
+import org.jspecify.annotations.NullMarked;

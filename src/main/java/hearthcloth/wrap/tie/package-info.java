@@ -1,0 +1,4 @@
+@NullMarked
+package hearthcloth.wrap.tie;
+
+import org.jspecify.annotations.NullMarked;

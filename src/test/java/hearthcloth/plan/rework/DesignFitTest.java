@@ -1,0 +1,99 @@
+package hearthcloth.plan.rework;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.judge.PlanJudge;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.measure.Unit;
+import hearthcloth.cutstock.search.Budget;
+import hearthcloth.stash.Stash;
+import hearthcloth.stash.StashFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.propose.Planner;
+
+/** A proposal settled by hand: it stays what it was, changes are fitted to the stash, what is locked stays. */
+class DesignFitTest {
+
+    private static final Stash STASH = stash();
+
+    private static Stash stash() {
+        try {
+            String text = Files.readString(Path.of("examples/scraps.csv"));
+            return ((StashFile.Read) StashFile.read(text, Optional.of(Unit.INCH))).stash();
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Plan proposal() {
+        Wish wish = new Wish(
+                new Wish.Target(Optional.of(Size.square(Length.inches(28))), false),
+                new Wish.Shape(Optional.empty(), List.of(), Optional.empty(), Optional.of(Order.ROUND)),
+                Making.inches(),
+                PiecingRules.inches(),
+                new Wish.Preferences(List.of(), 1, 1, Ruler.EIGHTHS));
+        PlanOutcome outcome = Planner.plan(STASH, wish, 1, Budget.steps(Long.MAX_VALUE), seen -> {});
+        return ((PlanOutcome.Proposals) outcome).plans().get(0);
+    }
+
+    @Test
+    void a_proposal_settled_is_the_same_cloth() throws IOException {
+        Plan plan = proposal();
+        Design design = DesignEdits.settled(plan, Order.ROUND);
+        assertThat(design.layout().finished()).isEqualTo(plan.cloth().finished());
+        DesignFit.Answer answer = new DesignFit(STASH, Ruler.EIGHTHS).fit(design, "same", Budget.steps(Long.MAX_VALUE));
+        Plan again = ((DesignFit.Answer.Made) answer).plan();
+        assertThat(again.figures().joins()).isLessThanOrEqualTo(plan.figures().joins() + 1);
+        String json = new PlanFolder(again, Ruler.EIGHTHS, Paper.LETTER).planFile();
+        assertThat(PlanJudge.faults(json, Ruler.EIGHTHS.step().nm(), Set.of("Gull corduroy")))
+                .isEmpty();
+    }
+
+    @Test
+    void what_the_stash_does_not_hold_is_told() {
+        Design design = DesignEdits.settled(proposal(), Order.ROUND);
+        Design huge = new DesignEdits(design).hearth(Size.square(Length.inches(60)));
+        DesignFit.Answer answer = new DesignFit(STASH, Ruler.EIGHTHS).fit(huge, "huge", Budget.steps(Long.MAX_VALUE));
+        assertThat(answer)
+                .isInstanceOfSatisfying(
+                        DesignFit.Answer.Lacking.class,
+                        lacking -> assertThat(lacking.why())
+                                .isNotEmpty()
+                                .allSatisfy(why -> assertThat(why).isNotBlank()));
+    }
+
+    @Test
+    void planning_the_colours_again_leaves_what_is_locked() {
+        Design design = DesignEdits.settled(proposal(), Order.ROUND);
+        DesignFit settling = new DesignFit(STASH, Ruler.EIGHTHS);
+        for (int turn = 0; turn < 4; turn++) {
+            Design other = settling.again(design, Set.of(0, 3), true, turn, Budget.steps(Long.MAX_VALUE))
+                    .orElseThrow();
+            assertThat(other.layout()).isEqualTo(design.layout());
+            assertThat(other.scheme().hearth()).isEqualTo(design.scheme().hearth());
+            assertThat(other.scheme().bars().get(0))
+                    .isEqualTo(design.scheme().bars().get(0));
+            assertThat(other.scheme().bars().get(3))
+                    .isEqualTo(design.scheme().bars().get(3));
+            assertThat(other.scheme().bars()).isNotEqualTo(design.scheme().bars());
+        }
+    }
+}

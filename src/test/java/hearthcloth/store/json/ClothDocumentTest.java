@@ -1,0 +1,108 @@
+package hearthcloth.store.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.Planned;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.plan.Stashes;
+import hearthcloth.store.json.ClothDocument.Bench;
+import hearthcloth.store.json.ClothDocument.Life;
+import hearthcloth.store.json.ClothDocument.Stage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+
+/** Everything kept of a cloth is read back as it was, and what is not a cloth of ours is refused. */
+public class ClothDocumentTest {
+
+    private static final String[] WORDS = {"", "Aunt Mo", "\"quoted\" \\ back", "<b>&amp;", "布 🎁", "two\nlines"};
+
+    public static List<ClothDocument> documents() {
+        Random random = new Random(5);
+        List<ClothDocument> documents = new ArrayList<>();
+        for (int seed = 0; seed < 3; seed++) {
+            for (Plan plan : Planned.plans(Stashes.scraps(60, seed), 24 + 3 * seed, 4)) {
+                Order order = List.of(Order.values()).get(random.nextInt(3));
+                ClothDocument bare = ClothDocument.of(DesignEdits.settled(plan, order), plan);
+                documents.add(bare);
+                documents.add(marked(bare, random));
+            }
+        }
+        return documents;
+    }
+
+    private static ClothDocument marked(ClothDocument bare, Random random) {
+        boolean planned = random.nextBoolean();
+        Life life = new Life(
+                List.of(Stage.values()).get(random.nextInt(3)),
+                word(random),
+                word(random),
+                word(random),
+                random.nextInt(9));
+        return new ClothDocument(
+                bare.design(),
+                planned ? bare.plan() : Optional.empty(),
+                planned ? List.of() : List.of("Oat is 7 in short for 2C.", word(random)),
+                new Bench(
+                        Set.of("1A", "hearth"),
+                        Set.of("4:1", "4-2:3", "12"),
+                        5,
+                        List.of(new ClothDocument.Measure(3, Length.inches(49, 4), Length.inches(97, 8))),
+                        List.of(new ClothDocument.Done("seam", java.time.Instant.parse("2026-05-04T10:00:00Z")))),
+                life);
+    }
+
+    private static String word(Random random) {
+        return WORDS[random.nextInt(WORDS.length)];
+    }
+
+    @Test
+    void what_is_written_of_any_cloth_is_read_back_the_same() {
+        assertThat(documents()).hasSizeGreaterThan(8).allSatisfy(document -> {
+            ClothDocument back = ClothDocument.read(document.text());
+            assertThat(back).isEqualTo(document);
+            assertThat(back.text()).isEqualTo(document.text());
+        });
+    }
+
+    @Test
+    void a_plan_read_back_gives_the_same_plan_file() {
+        Plan plan = Planned.plans(Stashes.scraps(60, 3), 30, 1).get(0);
+        ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan);
+        Plan back = ClothDocument.read(document.text()).plan().orElseThrow();
+
+        assertThat(file(back)).isEqualTo(file(plan));
+        assertThat(back.checked()).isEqualTo(plan);
+    }
+
+    private static String file(Plan plan) {
+        return new PlanFolder(plan, Ruler.EIGHTHS, Paper.A4).planFile();
+    }
+
+    @Test
+    void what_is_no_cloth_of_ours_is_refused() {
+        for (String text : new String[] {
+            "",
+            "null",
+            "[]",
+            "kelp",
+            "{}",
+            "{\"format\":\"hearthcloth-plan\",\"version\":1}",
+            "{\"format\":\"hearthcloth-cloth\",\"version\":2}",
+            "{\"format\":\"hearthcloth-cloth\",\"version\":1}"
+        }) {
+            assertThatThrownBy(() -> ClothDocument.read(text)).as(text).isInstanceOf(IllegalArgumentException.class);
+        }
+    }
+}
