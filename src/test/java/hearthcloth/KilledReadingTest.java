@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 
+
 /** The real workroom is killed by SIGKILL while it reads a photograph, and after each change of what was read. */
 class KilledReadingTest {
 

@@ -20,6 +20,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 import hearthcloth.words.BadInputException;
 import hearthcloth.words.OptionText;
 
+
 /** The program as typed in a shell: its commands, and the one place that turns trouble into words. */
 @Command(
         name = "hearthcloth",

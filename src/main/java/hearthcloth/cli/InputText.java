@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import hearthcloth.words.BadInputException;
 import hearthcloth.words.ListWords;
 
+
 /** Text that the maker hands in, from a file or standard input: bounded, and UTF-8 or refused with a sentence. */
 final class InputText {
 

@@ -9,6 +9,7 @@ import java.nio.file.StandardCopyOption;
 import hearthcloth.words.BadInputException;
 import hearthcloth.words.ListWords;
 
+
 /** One file to write, whole or not at all; what is there already is replaced only where the maker said so. */
 final class OutputFile {
 

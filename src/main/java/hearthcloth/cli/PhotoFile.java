@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import hearthcloth.words.BadInputException;
 import hearthcloth.words.ListWords;
 
+
 /** A photograph that the maker hands in, from a file or standard input; the reader refuses what is too large. */
 final class PhotoFile {
 

@@ -31,6 +31,7 @@ import hearthcloth.words.Rulers;
 import hearthcloth.words.WishOptions;
 import hearthcloth.words.WishReader;
 
+
 /** {@code plan}: from a stash file and a wish to several cloths, each in a folder ready to cut and sew by. */
 @Command(
         name = "plan",

@@ -18,6 +18,7 @@ import java.util.Optional;
 import hearthcloth.words.GiftWish;
 import hearthcloth.words.ListWords;
 
+
 /** Says what planning came to: a short paragraph for each proposal, or why there is none and what would help. */
 final class PlanReport {
 

@@ -23,6 +23,7 @@ import hearthcloth.words.ListWords;
 import hearthcloth.words.OptionText;
 import hearthcloth.words.Rulers;
 
+
 /** {@code read}: from a photograph of scraps beside a sheet of paper to a stash file. */
 @Command(
         name = "read",

@@ -17,6 +17,7 @@ import java.util.function.Predicate;
 
 import hearthcloth.words.ListWords;
 
+
 /** Says what was read off a photograph: a table of the pieces, every doubt, what was written and what was not. */
 final class ReadReport {
 

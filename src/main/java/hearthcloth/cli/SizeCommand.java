@@ -16,6 +16,7 @@ import hearthcloth.words.ListWords;
 import hearthcloth.words.OptionText;
 import hearthcloth.words.Rulers;
 
+
 /** {@code size}: how large a cloth ties round a gift, or what a cloth ties round. */
 @Command(
         name = "size",

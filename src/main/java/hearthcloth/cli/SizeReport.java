@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 
 import hearthcloth.words.GiftWish;
 
+
 /** Prints sizes as short tables. */
 final class SizeReport {
 

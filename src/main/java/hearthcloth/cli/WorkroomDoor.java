@@ -3,6 +3,7 @@ package hearthcloth.cli;
 import java.util.Optional;
 
 
+
 /** Opens the workroom in the browser. */
 @FunctionalInterface
 public interface WorkroomDoor {

@@ -7,6 +7,7 @@ import java.util.Set;
 
 import hearthcloth.cloth.making.Making;
 
+
 /**
  * A whole cloth: the assembly tree and how it is made up. The root from which every fold starts. No two patches share a name. Immutable.
  */

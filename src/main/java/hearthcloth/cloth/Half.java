@@ -1,6 +1,7 @@
 package hearthcloth.cloth;
 
 
+
 /** One of the two halves of a seam. */
 public enum Half {
     FIRST,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /** All patches of a tree, first halves before second. */
 record Patches() implements Assembly.Fold<List<Patch>> {
 

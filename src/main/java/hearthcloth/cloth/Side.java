@@ -1,6 +1,7 @@
 package hearthcloth.cloth;
 
 
+
 /** A side of an upright rectangle, seen from the front. */
 public enum Side {
     LEFT,

@@ -8,6 +8,7 @@ import java.util.Optional;
 
 import hearthcloth.cloth.making.SeamKind;
 
+
 /**
  * One seam in the order it is sewn.
  *

@@ -1,6 +1,7 @@
 package hearthcloth.colour;
 
 
+
 /**
  * The colour difference of ISO/CIE 11664-6 with all parametric factors 1.
  *

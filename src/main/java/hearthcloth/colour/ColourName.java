@@ -1,6 +1,7 @@
 package hearthcloth.colour;
 
 
+
 /**
  * Plain English names for people, such as "dark green", "pale yellow" or "grey".
  *

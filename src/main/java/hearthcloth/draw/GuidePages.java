@@ -27,6 +27,7 @@ import hearthcloth.draw.guide.Flow;
 import hearthcloth.draw.guide.TaskBlock;
 import hearthcloth.draw.guide.TiedPages;
 
+
 /** The printed guide, from the finished cloth on its first page to the washing on its last. */
 final class GuidePages {
 

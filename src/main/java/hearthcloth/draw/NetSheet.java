@@ -17,6 +17,7 @@ import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.cloth.Wrapped;
 
+
 /** The flat cloth with every fold of the tied gift, on one sheet of paper: cut out and folded it is the gift, small. */
 final class NetSheet {
 

@@ -27,6 +27,7 @@ import hearthcloth.draw.cloth.StepPicture;
 import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.guide.CutBlocks;
 
+
 /**
  * Everything of one proposal as files: {@code plan.json}, {@code front.svg}, {@code back.svg}, {@code cut.svg} and {@code
  * guide.pdf}, with a gift {@code tied.svg} too, and on request the pictures as PNG. The same plan always gives the same files.

@@ -18,6 +18,7 @@ import hearthcloth.draw.cloth.Dyes;
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.cloth.Wrapped;
 
+
 /** The tied gift on a sheet of its own: three views and what shows. */
 final class TiedSheet {
 

@@ -1,6 +1,7 @@
 package hearthcloth.measure;
 
 
+
 /**
  * An exact length: a whole number of nanometres, so that 1/64 in and 1/10 mm are both whole.
  *

@@ -19,6 +19,7 @@ import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.InteriorColour;
 
+
 /** Looks at a piece for reasons not to trust what was read about it. */
 final class DoubtRules {
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /** Groups pieces that look like one fabric, so that naming one names all. */
 public final class FabricClusters {
 

@@ -8,6 +8,7 @@ import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.ReferenceSheet;
 
+
 /** Reads photographs of scraps. Start here: {@link #read(byte[], Sheet, Progress)}. */
 public final class PhotoReader {
 

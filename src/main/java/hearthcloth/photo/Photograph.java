@@ -28,6 +28,7 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.segment.InteriorColour;
 
+
 /** A photograph unfolded, upright: made small for the screen, and swatches of cloth cut out of it, straightened. */
 public final class Photograph {
 

@@ -21,6 +21,7 @@ import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.InteriorColour;
 
+
 /** Turns traced shapes into measured pieces. */
 final class PieceMeasurement {
 

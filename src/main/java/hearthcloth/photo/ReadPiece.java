@@ -6,6 +6,7 @@ import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.PieceOutline;
 
+
 /**
  * One piece of cloth as read.
  *

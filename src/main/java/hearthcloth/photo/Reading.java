@@ -5,6 +5,7 @@ import java.util.List;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.scale.FloorScale;
 
+
 /** What came of reading a photograph. */
 public sealed interface Reading {
 

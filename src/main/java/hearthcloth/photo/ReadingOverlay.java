@@ -25,6 +25,7 @@ import hearthcloth.photo.image.ImageDecoder;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.plane.LargestRectangle;
 
+
 /**
  * Draws what was read on the photograph: outlines, the usable rectangle dashed, number and size on each piece, and a
  * question mark with a dotted outline where there is doubt. Nothing is told by colour alone.

@@ -33,6 +33,7 @@ import hearthcloth.photo.segment.ConcavitySplit;
 import hearthcloth.photo.segment.ForegroundMask;
 import hearthcloth.photo.segment.OccupancyMap;
 
+
 /** One reading from decoded picture to pieces: ground, shapes, lens, sheet, then each piece in full resolution. */
 final class ReadingPipeline {
 

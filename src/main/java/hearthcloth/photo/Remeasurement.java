@@ -16,6 +16,7 @@ import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.plane.PolygonHalving;
 import hearthcloth.photo.scale.FloorScale;
 
+
 /**
  * Measures a piece again after the maker has changed its outline, parted it or said how its grain runs. What she put by
  * hand is measured as by hand, and no more surely.

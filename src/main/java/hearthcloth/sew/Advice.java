@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import hearthcloth.sew.thread.Stitch;
 import hearthcloth.sew.thread.ThreadNeed;
 
+
 /**
  * Thread, thick places, cautions and washing, in our own words.
  *

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /**
  * What to have ready. Washing: cloths that shrink by different amounts pucker each other, so all are washed or none
  * (common practice); cotton shrinks by 2 to 5 %, most of it in the first wash (common practice and Collins, "Journal of the

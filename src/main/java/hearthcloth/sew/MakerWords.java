@@ -11,6 +11,7 @@ import hearthcloth.measure.Size;
 import java.util.List;
 
 
+
 /**
  * Numbers and names as one maker says them to another.
  *

@@ -4,6 +4,7 @@ import java.util.List;
 
 import hearthcloth.sew.thread.ThreadNeed;
 
+
 /**
  * What goes with the steps.
  *

@@ -4,6 +4,7 @@ import hearthcloth.plan.model.PieceCut;
 import java.util.List;
 
 
+
 /**
  * Everything cut from one piece.
  *

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 
+
 /**
  * One thing to do, on one screen or in one box of the printed guide: what, how, what it should then measure, and where to
  * take care. Sentences are plain text.
@@ -28,7 +29,7 @@ public record Task(String title, List<String> lines, Optional<Check> check, List
         warnings = List.copyOf(warnings);
     }
 
-    static Task of(String title, List<String> lines) {
+    public static Task of(String title, List<String> lines) {
         return new Task(title, lines, Optional.empty(), List.of());
     }
 }

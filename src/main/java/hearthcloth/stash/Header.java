@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 
+
 /**
  * The first line of a stash file: which column stands where.
  *

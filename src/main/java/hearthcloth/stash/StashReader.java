@@ -22,6 +22,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 
+
 /** Reads one stash file, gathering every problem before it gives up. Used once. */
 final class StashReader {
 

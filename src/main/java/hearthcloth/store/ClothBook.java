@@ -14,6 +14,7 @@ import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 
+
 /** What she designed and made, with every change of a cloth undoable. Thread-safe. */
 public final class ClothBook {
 

@@ -1,6 +1,7 @@
 package hearthcloth.store;
 
 
+
 /**
  * Somebody of a studio.
  *

@@ -17,6 +17,7 @@ import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.PhotoCodec;
 import hearthcloth.store.json.StoreException;
 
+
 /** Photographs of scraps, what was read off them and what she made of that, with every change undoable. Thread-safe. */
 public final class PhotoBook {
 

@@ -23,6 +23,7 @@ import org.sqlite.SQLiteConnection;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
 
+
 /**
  * Whole copies of the maker's file in a folder beside it: one a day, one before each change of its form, one before an
  * older copy is put back. A copy appears under its name only when it is whole, checked and on the disk. Thread-safe.

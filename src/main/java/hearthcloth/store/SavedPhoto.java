@@ -5,6 +5,7 @@ import hearthcloth.photo.scale.KeptScale;
 import java.util.Optional;
 
 
+
 /**
  * A photograph she sent.
  *

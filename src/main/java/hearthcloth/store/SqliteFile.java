@@ -22,6 +22,7 @@ import hearthcloth.store.journal.WholeChange;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
 
+
 /**
  * The maker's file: looked at before anything is written to it, so that what is foreign, damaged or of a newer
  * Hearthcloth is left byte by byte as it is; then brought to today's form, after a safety copy.

@@ -26,6 +26,7 @@ import hearthcloth.store.journal.ChangeJournal;
 import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.StoreException;
 
+
 /** Her fabric, piece by piece, with every change undoable. Thread-safe. */
 public final class StashBook {
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import hearthcloth.store.json.DesignCodec;
 import hearthcloth.store.json.StoreException;
 
+
 /**
  * One change of the stash: pieces that go and pieces that come. A changed piece goes and comes with the same id. Turned
  * round, it is its own undoing.

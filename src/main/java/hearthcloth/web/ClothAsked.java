@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 
 
+
 /** The cloth that a page is asked for, or the choice of one where none is named. */
 record ClothAsked(Room room) {
 
@@ -45,7 +46,7 @@ record ClothAsked(Room room) {
                         "frame",
                         room.frame(context, question, stage),
                         "cards",
-                        ClothsPage.cards(room, cloths),
+                        ClothCard.all(room, cloths),
                         "to",
                         to));
     }

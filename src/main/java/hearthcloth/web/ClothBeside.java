@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 
 
+
 /**
  * A change made on a state of a cloth that another window has overtaken: it is made to that state and kept beside the
  * cloth as one of its own, so that both windows' work is there to choose from.
@@ -31,10 +32,10 @@ record ClothBeside(Room room, SavedCloth now) {
                 seen, stash, Map.of(), room.settings(), Wished.of(room.store()), Room.field(context, "at"));
         ClothChanges.Change change =
                 new ClothChanges(view, stash, room.settings().bare(), name -> Room.field(context, name)).read();
-        ClothDocument hers = ClothPage.settled(
+        ClothDocument hers = DesignPlanning.settled(
                         seen, change.design(), stash, room.settings().ruler())
                 .with(ClothDocument.Life.begun());
-        String id = NewCloth.id(now.id().startsWith(Example.MARK));
+        String id = NewCloth.id(ExampleMark.isOn(now.id()));
         book.keep(id, now.name() + ", " + change.label(), hers);
         Room.go(
                 context,

@@ -29,12 +29,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-
 /** One cloth: everything about it can be changed, and every change is drawn and told at once. */
 final class ClothPage {
 
-    /** A change is answered within this, whatever the search would still like to try. */
-    private static final long ANSWER_WITHIN_MS = 80;
 
     private static final long AGAIN_WITHIN_MS = 1_500;
 
@@ -157,33 +154,7 @@ final class ClothPage {
         return book().save(
                         saved,
                         label,
-                        settled(saved, design, stash, room.settings().ruler()));
-    }
-
-    /** The cloth's document with another design, cut from the stash where that suffices. */
-    static ClothDocument settled(SavedCloth saved, Design design, Stash stash, Ruler ruler) {
-        ClothDocument was = saved.document();
-        DesignFit.Answer answer = new DesignFit(stash, ruler).fit(design, saved.name(), within(ANSWER_WITHIN_MS));
-        return answer instanceof DesignFit.Answer.Made made
-                ? new ClothDocument(
-                        bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())
-                : new ClothDocument(
-                        design, Optional.empty(), ((DesignFit.Answer.Lacking) answer).why(), was.bench(), was.life());
-    }
-
-    /** Bars that might be of several fabrics keep those they are now cut from, so that the next change leaves them. */
-    static Design bound(Design design, Plan plan) {
-        return new Design(
-                design.order(),
-                design.layout(),
-                DesignEdits.settled(plan, design.order()).scheme(),
-                design.making(),
-                design.rules());
-    }
-
-    static Budget within(long milliseconds) {
-        long end = System.nanoTime() + milliseconds * 1_000_000;
-        return () -> System.nanoTime() > end;
+                        DesignPlanning.settled(saved, design, stash, room.settings().ruler()));
     }
 
     /** Colours planned again; what is locked stays. */
@@ -198,7 +169,7 @@ final class ClothPage {
                 .collect(Collectors.toSet());
         DesignFit settling = new DesignFit(before.stash(), room.settings().ruler());
         Design other = settling.again(
-                        was.design(), kept, locked.contains("hearth"), (int) saved.version(), within(AGAIN_WITHIN_MS))
+                        was.design(), kept, locked.contains("hearth"), (int) saved.version(), TimeLimit.within(AGAIN_WITHIN_MS))
                 .orElseThrow(() -> new MeasureException(
                         "no other plan of colours was found for these sizes; unlock a bar, or change a width"));
         SavedCloth after = settle(saved, "colours planned again", other, before.stash());
@@ -253,7 +224,7 @@ final class ClothPage {
     private void copy(Context context) {
         SavedCloth saved = saved(context);
         ClothDocument was = saved.document();
-        String id = NewCloth.id(saved.id().startsWith(Example.MARK));
+        String id = NewCloth.id(ExampleMark.isOn(saved.id()));
         ClothDocument copy = new ClothDocument(
                 was.design(),
                 was.plan(),

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /** Seam, hem and the rules of piecing, as the fields of a cloth's page show them. */
 public record ClothSewing(Design design, Ruler ruler) {
 

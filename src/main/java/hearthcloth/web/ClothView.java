@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 
 
+
 /**
  * A cloth as its page shows it: everything is read off the design and its plan.
  *
@@ -171,10 +172,10 @@ public record ClothView(
     }
 
     /** What it ties at most, one line a tie that suits. */
-    public List<GiftPage.Holds> holds() {
+    public List<HeldGift> holds() {
         return Capacity.of(cloth().finished(), Wished.tail(ruler()).usual()).stream()
-                .map(capacity -> GiftPage.holds(capacity, ruler()))
-                .filter(GiftPage.Holds::fits)
+                .map(capacity -> HeldGift.of(capacity, ruler()))
+                .filter(HeldGift::fits)
                 .toList();
     }
 

@@ -17,49 +17,17 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.stream.Collectors;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
 
 /** What she designed and made: pictures, whom it went to, its guide on paper, side by side, out and in again. */
 public final class ClothsPage {
 
     private static final int LONGEST_NOTE = 200;
     private static final int MOST_SIDE_BY_SIDE = 4;
-
-    /** One cloth on the shelf. */
-    public record Card(
-            SavedCloth saved, String front, String back, String size, String stage, List<ClothFigures.Line> figures) {
-
-        public Life life() {
-            return saved.document().life();
-        }
-
-        public String about() {
-            return ClothsPage.about(life());
-        }
-
-        public boolean made() {
-            return saved.document().plan().isPresent();
-        }
-    }
-
-    /** When it was made, what it wrapped and who has it, as far as she wrote it down. */
-    private static String about(Life life) {
-        List<String> about = new ArrayList<>();
-        if (!life.made().isEmpty()) {
-            about.add("Made " + life.made());
-        }
-        if (!life.wrapped().isEmpty()) {
-            about.add((about.isEmpty() ? "Wrapped " : "wrapped ") + life.wrapped());
-        }
-        if (!life.keeper().isEmpty()) {
-            about.add((about.isEmpty() ? "With " : "with ") + life.keeper());
-        }
-        return String.join("; ", about);
-    }
 
     private final Room room;
 
@@ -82,26 +50,17 @@ public final class ClothsPage {
         routes.get("/cloths/{id}/back.svg", context -> face(context, Face.BACK));
     }
 
-    /** Cloths as they stand on the shelf, to choose one of them. */
-    static List<Card> cards(Room room, List<SavedCloth> cloths) {
-        Map<String, Length> pictures = room.store().swatches().across();
-        ClothsPage page = new ClothsPage(room);
-        return cloths.stream().map(saved -> page.card(saved, pictures)).toList();
-    }
-
     private void show(Context context) {
-        List<Card> cards = cards(room, room.store().cloths().all());
+        List<ClothCard> cards = ClothCard.all(room, room.store().cloths().all());
         room.show(context, "cloths.jte", Map.of("frame", room.frame(context, "Your cloths", "Cloths"), "cards", cards));
     }
 
     private void compare(Context context) {
-        Map<String, Length> pictures = room.store().swatches().across();
-        List<Card> cards = context.queryParams("c").stream()
+        List<ClothCard> cards = context.queryParams("c").stream()
                 .distinct()
                 .limit(MOST_SIDE_BY_SIDE)
                 .flatMap(id -> room.store().cloths().find(id).stream())
-                .map(saved -> card(saved, pictures))
-                .toList();
+                .collect(Collectors.collectingAndThen(Collectors.toList(), some -> ClothCard.all(room, some)));
         if (cards.size() < 2) {
             Room.go(context, "/cloths", "Choose two cloths or more to see them side by side.");
             return;
@@ -112,23 +71,6 @@ public final class ClothsPage {
                 Map.of("frame", room.frame(context, "Side by side", "Cloths"), "cards", cards));
     }
 
-    private Card card(SavedCloth saved, Map<String, Length> pictures) {
-        Ruler ruler = room.settings().ruler();
-        ClothView view = new ClothView(saved, new Stash(List.of()), pictures, room.settings(), Wished.NOTHING, "");
-        Stage stage = saved.document().life().stage();
-        Size size = saved.document().design().layout().finished();
-        String words = size.isSquare()
-                ? ruler.write(size.width(), Rounding.NEAREST) + " square"
-                : ruler.write(size, Rounding.NEAREST);
-        return new Card(
-                saved,
-                view.still(Face.FRONT),
-                view.still(Face.BACK),
-                words,
-                stage == Stage.DESIGNED ? "designed" : stage == Stage.CUT ? "cut" : "sewn",
-                view.figures());
-    }
-
     private SavedCloth cloth(Context context) {
         return new ClothAsked(room).cloth(context);
     }
@@ -136,7 +78,7 @@ public final class ClothsPage {
     private void life(Context context) {
         SavedCloth saved = cloth(context);
         Life was = saved.document().life();
-        Stale.check(context, saved, about(was));
+        Stale.check(context, saved, ClothCard.about(was));
         Stage stage = Room.field(context, "sewn").equals("yes") && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
         Life now =
                 new Life(stage, note(context, "made"), note(context, "wrapped"), note(context, "keeper"), was.uses());
@@ -165,7 +107,7 @@ public final class ClothsPage {
 
     private void remove(Context context) {
         SavedCloth saved = cloth(context);
-        Stale.check(context, saved, about(saved.document().life()));
+        Stale.check(context, saved, ClothCard.about(saved.document().life()));
         room.store().cloths().remove(saved.id());
         Room.go(context, "/cloths", saved.name() + " is removed.");
     }

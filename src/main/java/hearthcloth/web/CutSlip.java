@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 
 
+
 /** "I cut it wrong": the stash is put right as it now lies on the table, and the rest is planned again from it. */
 record CutSlip(Room room, SavedCloth cloth, Plan plan) {
 
@@ -42,7 +43,7 @@ record CutSlip(Room room, SavedCloth cloth, Plan plan) {
                 slip.stash(room.store().stash().whole()),
                 room.settings().ruler(),
                 cloth.name(),
-                ClothPage.within(ANSWER_WITHIN_MS));
+                TimeLimit.within(ANSWER_WITHIN_MS));
         ClothDocument now = now(answer);
         room.store().atOnce(() -> {
             room.store().stash().edit(new StashEdit("a slip in piece " + wrong, slip.gone(), slip.come()));

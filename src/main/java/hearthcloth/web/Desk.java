@@ -5,6 +5,7 @@ import hearthcloth.store.Store;
 import java.util.Optional;
 
 
+
 /** Whose work the request at hand is about. */
 interface Desk {
 

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 
 
+
 /**
  * A piece of fabric drawn to scale, in pixels.
  *

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 
 
+
 /** The way into a studio by name and passphrase, and out again; whoever comes first begins it as its teacher. */
 final class EntrancePage {
 

@@ -23,14 +23,9 @@ import java.util.List;
 import java.util.Optional;
 
 
+
 /** A stash to play with, clearly marked, gone with one action. Its pieces bear ids of their own. */
 final class Example {
-
-    /** Present while the example lies in the workroom. */
-    static final String SETTING = "example";
-
-    /** What the ids of the example's pieces and cloths begin with: short, since pieces are called by it; no digit, so none of hers does. */
-    static final String MARK = "ex";
 
     private static final long CLOTH_WITHIN_MS = 1_000;
 
@@ -47,10 +42,10 @@ final class Example {
 
     private void lay(Context context) {
         Store store = room.store();
-        if (store.setting(SETTING).isEmpty()) {
+        if (store.setting(ExampleMark.SETTING).isEmpty()) {
             List<Piece> pieces = pieces(store);
             store.stash().edit(new StashEdit("lay out the example", List.of(), pieces));
-            store.set(SETTING, "laid");
+            store.set(ExampleMark.SETTING, "laid");
             Wished wished = new Wished("box 12 x 9 x 4 in", "", "");
             wished.keep(store);
             cloth(new Stash(pieces), wished);
@@ -64,7 +59,7 @@ final class Example {
     /** A cloth from the example's own pieces, the first that is found. */
     private void cloth(Stash stash, Wished wished) {
         Wish wish = WishForm.OPEN.wish(wished, room.settings(), stash, 1);
-        PlanOutcome outcome = Planner.plan(stash, wish, 1, ClothPage.within(CLOTH_WITHIN_MS), seen -> {});
+        PlanOutcome outcome = Planner.plan(stash, wish, 1, TimeLimit.within(CLOTH_WITHIN_MS), seen -> {});
         if (outcome instanceof PlanOutcome.Proposals proposals) {
             Plan plan = proposals.plans().get(0);
             ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, WishForm.order(plan)), plan);
@@ -77,15 +72,15 @@ final class Example {
     private void clear(Context context) {
         Store store = room.store();
         List<Piece> own = store.stash().whole().pieces().stream()
-                .filter(piece -> piece.id().startsWith(MARK))
+                .filter(piece -> ExampleMark.isOn(piece.id()))
                 .toList();
         if (!own.isEmpty()) {
             store.stash().edit(new StashEdit("put the example away", own, List.of()));
         }
         store.cloths().all().stream()
-                .filter(cloth -> cloth.id().startsWith(MARK))
+                .filter(cloth -> ExampleMark.isOn(cloth.id()))
                 .forEach(cloth -> store.cloths().remove(cloth.id()));
-        store.unset(SETTING);
+        store.unset(ExampleMark.SETTING);
         Wished.NOTHING.keep(store);
         Room.go(context, "/gift", "The example is put away.");
     }
@@ -96,7 +91,7 @@ final class Example {
         int next = store.stash().nextPiece();
         List<Piece> pieces = new ArrayList<>();
         for (Piece piece : stash.pieces()) {
-            pieces.add(new Piece(MARK + next, piece.fabric(), piece.size(), piece.washed(), next));
+            pieces.add(new Piece(ExampleMark.MARK + next, piece.fabric(), piece.size(), piece.washed(), next));
             next++;
         }
         return pieces;

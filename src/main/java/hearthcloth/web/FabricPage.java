@@ -29,7 +29,6 @@ import java.util.Optional;
 /** One fabric: its name, colour, faces and nap, for all its pieces at once; her own picture of it. */
 public final class FabricPage {
 
-    private static final int LONGEST_NAME = 80;
     private static final double PIXELS = 240;
     private static final Length SHOWN = Length.cm(20);
 
@@ -58,18 +57,6 @@ public final class FabricPage {
 
     private StashBook book() {
         return room.store().stash();
-    }
-
-    /** A fabric's name she wrote, on one line. */
-    static String name(String written) {
-        String name = written.replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
-        if (name.isEmpty()) {
-            throw new MeasureException("the fabric has no name; write what you call it");
-        }
-        if (name.codePointCount(0, name.length()) > LONGEST_NAME) {
-            throw new MeasureException("the name is too long for a label; " + LONGEST_NAME + " letters fit");
-        }
-        return name;
     }
 
     private static String address(String fabric) {
@@ -110,11 +97,11 @@ public final class FabricPage {
         Stash stash = book().whole();
         Fabric was = meant(context, stash);
         Fabric is = new Fabric(
-                name(Room.field(context, "name")),
-                StashPage.colour(Room.field(context, "colour")),
-                StashPage.choice(Fabric.Faces.class, Room.field(context, "faces"))
+                StashFields.name(Room.field(context, "name")),
+                FormFields.colour(Room.field(context, "colour")),
+                FormFields.choice(Fabric.Faces.class, Room.field(context, "faces"))
                         .orElse(was.faces()),
-                StashPage.choice(Fabric.Nap.class, Room.field(context, "nap")).orElse(was.nap()));
+                FormFields.choice(Fabric.Nap.class, Room.field(context, "nap")).orElse(was.nap()));
         // A name that another fabric bears makes them one fabric.
         List<Piece> gone = stash.pieces().stream()
                 .filter(piece ->
@@ -170,11 +157,11 @@ public final class FabricPage {
                     "a picture shows between 1 cm and 3 m of cloth; measure from its left edge to its" + " right");
         }
         try {
-            byte[] jpeg = FabricPicture.jpeg(StashFiles.upload(context, "picture", FabricPicture.MOST_BYTES));
+            byte[] jpeg = FabricPicture.jpeg(Uploads.upload(context, "picture", FabricPicture.MOST_BYTES));
             String picture = Base64.getEncoder().encodeToString(jpeg);
             room.store().swatches().keep(fabric.name(), new Swatch("image/jpeg", picture, across));
         } catch (RefusedPictureException e) {
-            throw StashFiles.refused(422, String.valueOf(e.getMessage()), e);
+            throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
         }
         Room.go(context, address(fabric.name()), "Your picture is kept and tiled to scale.");
     }

@@ -3,6 +3,7 @@ package hearthcloth.web;
 import java.util.List;
 
 
+
 /**
  * What every page carries round its content.
  *

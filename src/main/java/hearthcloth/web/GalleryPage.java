@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 
+
 /** The gallery: cloths that the stash can make for what she wishes, as they are found. */
 public final class GalleryPage {
 
@@ -82,7 +83,7 @@ public final class GalleryPage {
                         "fabrics", stash.fabrics(),
                         "empty", stash.pieces().isEmpty(),
                         "state", state(),
-                        "kept", ClothsPage.cards(room, room.store().cloths().all())));
+                        "kept", ClothCard.all(room, room.store().cloths().all())));
     }
 
     /** Begins a search for this wish unless one is going on or has answered it. */
@@ -187,7 +188,7 @@ public final class GalleryPage {
             return;
         }
         Plan plan = shown.get();
-        boolean example = plan.cuts().stream().anyMatch(cut -> cut.piece().id().startsWith(Example.MARK));
+        boolean example = plan.cuts().stream().anyMatch(cut -> ExampleMark.isOn(cut.piece().id()));
         String id = NewCloth.id(example);
         Order order = WishForm.order(plan);
         room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(DesignEdits.settled(plan, order), plan));

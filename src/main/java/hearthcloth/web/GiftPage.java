@@ -30,9 +30,6 @@ public final class GiftPage {
      */
     public record Row(String tie, String trade, String size, String range, String near, boolean knotted) {}
 
-    /** What a cloth ties: the tie, the kind of thing, the largest of it; {@code fits} false where nothing does. */
-    public record Holds(String tie, String shape, String largest, boolean fits) {}
-
     /** What she typed: the kind of gift and its measures as they stand in the fields, or the size of a cloth. */
     public record Asked(GiftShape shape, List<String> measures, String cloth) {}
 
@@ -46,7 +43,7 @@ public final class GiftPage {
     }
 
     /** What a cloth of hers ties. */
-    public record Held(List<Holds> holds, String trouble) {}
+    public record Held(List<HeldGift> holds, String trouble) {}
 
     private final Room room;
 
@@ -165,7 +162,7 @@ public final class GiftPage {
             Size cloth = Wished.size(asked.cloth(), ruler.unit());
             return new Held(
                     Capacity.of(cloth, Wished.tail(ruler).usual()).stream()
-                            .map(capacity -> holds(capacity, ruler))
+                            .map(capacity -> HeldGift.of(capacity, ruler))
                             .toList(),
                     "");
         } catch (MeasureException e) {
@@ -173,14 +170,4 @@ public final class GiftPage {
         }
     }
 
-    static Holds holds(Capacity capacity, Ruler ruler) {
-        Optional<String> largest = capacity.largest()
-                .map(gift -> gift.like(ruler.mark(gift.leading(), Rounding.DOWN)))
-                .map(gift -> gift.describe(ruler));
-        return new Holds(
-                capacity.tie().words(),
-                capacity.shape(),
-                largest.orElse("too small for this tie"),
-                largest.isPresent());
-    }
 }

@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 
 
+
 /** Cloths that teachers hand to everybody as guidelines; each follows them with her own stash. */
 public final class GuidelinesPage {
 
@@ -97,7 +98,7 @@ public final class GuidelinesPage {
             throw new StoreException("Your stash is empty; lay in what you have first.");
         }
         GuidelineFit.Followed followed = new GuidelineFit(handed.design())
-                .followed(stash, room.settings().ruler(), handed.name(), ClothPage.within(ANSWER_WITHIN_MS));
+                .followed(stash, room.settings().ruler(), handed.name(), TimeLimit.within(ANSWER_WITHIN_MS));
         String id = NewCloth.id(false);
         room.store().cloths().keep(id, handed.name() + " after " + handed.teacher(), document(followed));
         Room.go(
@@ -110,7 +111,7 @@ public final class GuidelinesPage {
 
     private static ClothDocument document(GuidelineFit.Followed followed) {
         if (followed.answer() instanceof DesignFit.Answer.Made made) {
-            return ClothDocument.of(ClothPage.bound(followed.design(), made.plan()), made.plan());
+            return ClothDocument.of(DesignPlanning.bound(followed.design(), made.plan()), made.plan());
         }
         return new ClothDocument(
                 followed.design(),

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.util.Map;
 
 
+
 /** The pages are set in the same letters as the printed guide, which lie beside its drawing. */
 final class Letters {
 

@@ -3,6 +3,7 @@ package hearthcloth.web;
 import java.util.UUID;
 
 
+
 /** Names for cloths that are new in the store. */
 final class NewCloth {
 
@@ -10,7 +11,7 @@ final class NewCloth {
 
     /** A name no other cloth has; one of the example is marked as such. */
     static String id(boolean example) {
-        return (example ? Example.MARK : "")
+        return (example ? ExampleMark.MARK : "")
                 + UUID.randomUUID().toString().replace("-", "").substring(0, 12);
     }
 }

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 
 
+
 /**
  * Opens the workroom from the shell and keeps it open until it is closed there.
  *

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 
 
+
 /**
  * What her seams eat, with the measures it was learnt from.
  *
@@ -27,7 +28,7 @@ public record OwnHand(List<From> from, Optional<SewingHand> hand, Settings setti
         List<Length> all = new ArrayList<>();
         for (SavedCloth cloth : store.cloths().all()) {
             SeamKind seam = cloth.document().design().making().seam();
-            if (seam.build() != SeamKind.Build.FELLED || cloth.id().startsWith(Example.MARK)) {
+            if (seam.build() != SeamKind.Build.FELLED || ExampleMark.isOn(cloth.id())) {
                 continue;
             }
             List<Length> eaten = cloth.document().bench().measures().stream()

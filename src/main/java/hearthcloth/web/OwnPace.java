@@ -12,13 +12,14 @@ import java.util.Locale;
 import java.util.OptionalLong;
 
 
+
 /** How fast she sews, from the steps of all her cloths. */
 record OwnPace(SewingPace pace) {
 
     static OwnPace of(Store store) {
         List<List<SewingPace.Step>> sewings = new ArrayList<>();
         for (SavedCloth cloth : store.cloths().all()) {
-            if (!cloth.id().startsWith(Example.MARK)) {
+            if (!ExampleMark.isOn(cloth.id())) {
                 sewings.add(steps(cloth.document().bench().done()));
             }
         }

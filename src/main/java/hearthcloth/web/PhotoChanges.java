@@ -22,6 +22,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 
+
 /** What she puts right on a photograph: each change is measured again, kept, and can be undone. */
 final class PhotoChanges {
 
@@ -48,7 +49,7 @@ final class PhotoChanges {
     }
 
     private SavedPhoto read(Context context) {
-        SavedPhoto photo = PhotoPage.asked(context, book());
+        SavedPhoto photo = PhotoAddress.asked(context, book());
         String version = Room.field(context, "version");
         if (photo.read().isEmpty() || (!version.isEmpty() && !version.equals(String.valueOf(photo.version())))) {
             throw new StoreException(
@@ -135,7 +136,7 @@ final class PhotoChanges {
                         book().taken(photo.id()),
                         Readings.names(room.store()));
         String key = now.pieces().get(now.pieces().size() - 1).key();
-        context.header("HX-Push-Url", PhotoPage.address(photo.id()) + "?piece=" + key);
+        context.header("HX-Push-Url", PhotoAddress.address(photo.id()) + "?piece=" + key);
         return new Change("draw in piece " + key, now, key);
     }
 
@@ -161,11 +162,11 @@ final class PhotoChanges {
         PieceGroup group = was.group(Room.field(context, "group"));
         PieceGroup told = new PieceGroup(
                 group.id(),
-                FabricPage.name(Room.field(context, "name")),
-                StashPage.choice(Fabric.Faces.class, Room.field(context, "faces"))
+                StashFields.name(Room.field(context, "name")),
+                FormFields.choice(Fabric.Faces.class, Room.field(context, "faces"))
                         .orElse(group.faces()),
-                StashPage.choice(Fabric.Nap.class, Room.field(context, "nap")).orElse(group.nap()),
-                StashPage.choice(hearthcloth.stash.Piece.Washed.class, Room.field(context, "washed"))
+                FormFields.choice(Fabric.Nap.class, Room.field(context, "nap")).orElse(group.nap()),
+                FormFields.choice(hearthcloth.stash.Piece.Washed.class, Room.field(context, "washed"))
                         .orElse(group.washed()));
         String label = told.name().equals(group.name()) ? "fabric " + told.name() : "name " + told.name();
         return new Change(label, was.told(told), Room.field(context, "at"));
@@ -208,7 +209,7 @@ final class PhotoChanges {
                     Map.of("view", view(id, at), "token", room.token(), "said", said));
         } else {
             String there = at.matches("\\d+[a-z]*") ? "?piece=" + at : "";
-            Room.go(context, PhotoPage.address(id) + there, said);
+            Room.go(context, PhotoAddress.address(id) + there, said);
         }
     }
 
@@ -228,7 +229,7 @@ final class PhotoChanges {
                             "oob",
                             true));
         } else {
-            Room.go(context, PhotoPage.address(id), "Kept.");
+            Room.go(context, PhotoAddress.address(id), "Kept.");
         }
     }
 

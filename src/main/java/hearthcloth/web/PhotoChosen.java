@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 
 
+
 /**
  * The piece she looks at closely, where its corners are put right, it is parted, and its grain is marked.
  *

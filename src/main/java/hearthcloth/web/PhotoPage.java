@@ -24,17 +24,13 @@ import java.util.UUID;
 import java.util.concurrent.Semaphore;
 import java.util.stream.Stream;
 
-
 /** "From a photograph": sent, read beside the pages, looked at and put right, and taken into the stash. */
 public final class PhotoPage {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.UK);
 
     /** References of a known size, as {@link ReferenceSheet#parse} knows them. */
     private static final List<String> NAMED = List.of("a4", "letter", "card");
 
-    /** A photograph that she has begun with. */
-    public record Begun(String href, String words) {}
 
     /**
      * How far a reading is.
@@ -65,15 +61,6 @@ public final class PhotoPage {
         new PhotoTaking(room, readings).add(routes);
     }
 
-    static SavedPhoto asked(Context context, PhotoBook book) {
-        return book.find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("This photograph has been put away; send it again."));
-    }
-
-    static String address(String id) {
-        return "/stash/photo/" + id;
-    }
-
     private PhotoBook book() {
         return room.store().photographs();
     }
@@ -86,27 +73,9 @@ public final class PhotoPage {
                         "frame",
                         room.frame(context, "From a photograph", "Stash"),
                         "begun",
-                        begun(book()),
+                        BegunPhoto.all(book()),
                         "wrong",
                         wrong));
-    }
-
-    /** Those whose pieces are not all in the stash or left out. */
-    static List<Begun> begun(PhotoBook book) {
-        return book.all().stream()
-                .flatMap(photo -> {
-                    String day = DAY.format(Instant.parse(photo.kept()).atZone(ZoneId.systemDefault()));
-                    Optional<Integer> open = photo.read().map(read -> PhotoView.open(read, book.taken(photo.id())));
-                    return open.filter(count -> count == 0).isPresent()
-                            ? Stream.empty()
-                            : Stream.of(new Begun(address(photo.id()), day + ", " + state(photo, open)));
-                })
-                .toList();
-    }
-
-    private static String state(SavedPhoto photo, Optional<Integer> open) {
-        return open.map(count -> StashView.pieces(count) + " to take in")
-                .orElse(photo.refused().isEmpty() ? "not read yet" : "nothing was read off it");
     }
 
     private void send(Context context) {
@@ -115,7 +84,7 @@ public final class PhotoPage {
             String id = UUID.randomUUID().toString().replace("-", "").substring(0, 16);
             kept(context, id, sheet);
             book().find(id).ifPresent(photo -> readings.of(room.store(), photo));
-            Room.go(context, address(id), "");
+            Room.go(context, PhotoAddress.address(id), "");
         } catch (MeasureException e) {
             ask(context.status(422), Troubles.upright(String.valueOf(e.getMessage())));
         }
@@ -159,7 +128,7 @@ public final class PhotoPage {
     }
 
     private void show(Context context) {
-        SavedPhoto photo = asked(context, book());
+        SavedPhoto photo = PhotoAddress.asked(context, book());
         if (photo.read().isPresent()) {
             PhotoView view = PhotoView.of(
                     room.store(),
@@ -200,16 +169,16 @@ public final class PhotoPage {
     }
 
     private void progress(Context context) {
-        SavedPhoto photo = asked(context, book());
+        SavedPhoto photo = PhotoAddress.asked(context, book());
         if (photo.isWaiting()) {
             room.show(context, "part/photo-going.jte", Map.of("going", going(photo), "token", room.token()));
         } else {
-            context.header("HX-Redirect", address(photo.id())).status(HttpStatus.NO_CONTENT);
+            context.header("HX-Redirect", PhotoAddress.address(photo.id())).status(HttpStatus.NO_CONTENT);
         }
     }
 
     private void picture(Context context) {
-        byte[] jpeg = book().screen(asked(context, book()).id())
+        byte[] jpeg = book().screen(PhotoAddress.asked(context, book()).id())
                 .orElseThrow(() -> new NotFoundResponse("This photograph is not read yet."));
         context.contentType("image/jpeg")
                 .header("Cache-Control", "private, max-age=3600")
@@ -217,9 +186,9 @@ public final class PhotoPage {
     }
 
     private void again(Context context) {
-        SavedPhoto photo = asked(context, book());
+        SavedPhoto photo = PhotoAddress.asked(context, book());
         book().again(photo.id(), sheet(context));
-        Room.go(context, address(photo.id()), "");
+        Room.go(context, PhotoAddress.address(photo.id()), "");
     }
 
     private void away(Context context) {

@@ -33,6 +33,7 @@ import java.util.Optional;
 import java.util.Set;
 
 
+
 /** Takes what she accepts into the stash: pieces, and a swatch of each fabric, as one change that is undone at once. */
 final class PhotoTaking {
 
@@ -64,13 +65,13 @@ final class PhotoTaking {
         }
 
         Fabric fabric() {
-            return new Fabric(FabricPage.name(group.name()), colour(), group.faces(), group.nap());
+            return new Fabric(StashFields.name(group.name()), colour(), group.faces(), group.nap());
         }
     }
 
     private void accept(Context context) {
         Store store = room.store();
-        SavedPhoto photo = PhotoPage.asked(context, store.photographs());
+        SavedPhoto photo = PhotoAddress.asked(context, store.photographs());
         String version = Room.field(context, "version");
         if (photo.read().isEmpty() || (!version.isEmpty() && !version.equals(String.valueOf(photo.version())))) {
             throw new StoreException(
@@ -86,7 +87,7 @@ final class PhotoTaking {
         Map<String, Swatch> swatches = swatches(store, photo, coming);
         String said = store.atOnce(() -> taken(store, photo, coming, swatches, ruler));
         String left = left(photo, store, ruler);
-        Room.go(context, left.isEmpty() ? "/stash" : PhotoPage.address(photo.id()), said + left);
+        Room.go(context, left.isEmpty() ? "/stash" : PhotoAddress.address(photo.id()), said + left);
     }
 
     private static List<Coming> coming(SavedPhoto photo, Store store, Ruler ruler) {

@@ -151,13 +151,6 @@ public record PhotoView(
         return some ? State.READY : State.SMALL;
     }
 
-    /** How many pieces are neither in the stash nor left out. */
-    static int open(SavedPhoto.Read read, Set<String> taken) {
-        return (int) read.sorting().pieces().stream()
-                .filter(piece -> !piece.dropped() && !PhotoSorting.isAmong(piece.key(), taken))
-                .count();
-    }
-
     private static Shown shown(SortedPiece piece, FloorScale scale, Set<String> taken, Ruler ruler) {
         State state = state(piece, taken, ruler);
         List<Point> box = piece.usable().corners().stream().map(scale::inPicture).toList();

@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 
 
+
 /** One kind of piece: its size and fabric, cut in two, used up, taken away; one, some or all that are alike. */
 public final class PiecePage {
 
@@ -164,9 +165,9 @@ public final class PiecePage {
         Stash stash = book().whole();
         List<Piece> gone = meant(context, stash);
         Size size = new Size(length(context, "width"), length(context, "length"));
-        StashPage.checked(size);
-        String name = FabricPage.name(Room.field(context, "fabric"));
-        Piece.Washed washed = StashPage.choice(Piece.Washed.class, Room.field(context, "washed"))
+        StashFields.checked(size);
+        String name = StashFields.name(Room.field(context, "fabric"));
+        Piece.Washed washed = FormFields.choice(Piece.Washed.class, Room.field(context, "washed"))
                 .orElse(Piece.Washed.UNKNOWN);
         Fabric fabric = new Arrivals(stash, 1)
                 .fabric(new SpokenPieces(name, size, 1, Optional.empty(), Optional.empty(), Optional.empty(), washed));

@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.Map;
 
 
+
 /** What all pages share: the work at hand, the token, the templates. */
 final class Room {
 
@@ -49,7 +50,7 @@ final class Room {
                 settings(),
                 text(context, "said"),
                 path,
-                desk.work().flatMap(store -> store.setting(Example.SETTING)).isPresent(),
+                desk.work().flatMap(store -> store.setting(ExampleMark.SETTING)).isPresent(),
                 desk.work()
                         .flatMap(Store::copies)
                         .flatMap(SafetyCopies::trouble)

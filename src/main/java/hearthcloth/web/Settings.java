@@ -13,6 +13,7 @@ import hearthcloth.store.Store;
 import java.util.Optional;
 
 
+
 /**
  * What is asked once and can be changed: how she measures, which paper she prints on.
  *

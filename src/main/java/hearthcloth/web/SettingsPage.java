@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 
 
+
 /** Inches or centimetres, A4 or Letter: asked once, changeable. */
 final class SettingsPage {
 

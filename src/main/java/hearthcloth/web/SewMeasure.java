@@ -26,6 +26,7 @@ import java.util.Map;
 import java.util.Optional;
 
 
+
 /** What a step really measured, and the ways on from there; the choice is hers. */
 public final class SewMeasure {
 
@@ -198,8 +199,8 @@ public final class SewMeasure {
             return List.of(fits);
         }
         return Capacity.of(size, Wished.tail(ruler()).usual()).stream()
-                .map(capacity -> GiftPage.holds(capacity, ruler()))
-                .filter(GiftPage.Holds::fits)
+                .map(capacity -> HeldGift.of(capacity, ruler()))
+                .filter(HeldGift::fits)
                 .limit(MOST_TIES)
                 .map(holds -> "With the " + holds.tie() + " it ties round " + holds.largest() + ".")
                 .toList();
@@ -211,7 +212,7 @@ public final class SewMeasure {
                 room.store().stash().whole(),
                 room.store().stash().nextPiece(),
                 ruler(),
-                ClothPage.within(ANSWER_WITHIN_MS));
+                TimeLimit.within(ANSWER_WITHIN_MS));
     }
 
     private static String cutting(RemainingPlan.Resewn resewn) {

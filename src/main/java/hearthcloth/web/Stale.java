@@ -4,6 +4,7 @@ import hearthcloth.store.SavedCloth;
 import io.javalin.http.Context;
 
 
+
 /** A change made on a page that something newer has overtaken. Nothing was changed; both are shown. */
 final class Stale extends RuntimeException {
 

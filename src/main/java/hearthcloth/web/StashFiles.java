@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** The stash as a CSV file, in and out. */
 final class StashFiles {
 
@@ -27,11 +26,9 @@ final class StashFiles {
     private static final int SHOWN_PROBLEMS = 30;
 
     private final Room room;
-    private final StashPage page;
 
-    StashFiles(Room room, StashPage page) {
+    StashFiles(Room room) {
         this.room = room;
-        this.page = page;
     }
 
     void add(RoutesConfig routes) {
@@ -52,12 +49,12 @@ final class StashFiles {
     }
 
     private void read(Context context) {
-        String text = text(upload(context, "file", MOST_MEGABYTES << 20));
+        String text = text(Uploads.upload(context, "file", MOST_MEGABYTES << 20));
         StashFile.Reading reading =
                 StashFile.read(text, Optional.of(room.settings().bare()));
         if (reading instanceof StashFile.Faulty faulty) {
-            StashPage.Draft draft = new StashPage.Draft("", StashHeard.NOTHING, "", faulty.lines(SHOWN_PROBLEMS));
-            page.page(
+            StashScreen.Draft draft = new StashScreen.Draft("", StashHeard.NOTHING, "", faulty.lines(SHOWN_PROBLEMS));
+            new StashScreen(room).show(
                     context.status(422),
                     StashView.of(
                             room.store(),
@@ -69,9 +66,10 @@ final class StashFiles {
         }
         StashFile.Read read = (StashFile.Read) reading;
         String said = room.store().atOnce(() -> {
-            Arrivals arrivals = page.arrivals();
+            StashIntake intake = new StashIntake(room.store().stash());
+            Arrivals arrivals = intake.arrivals();
             arrivals.add(read.stash());
-            return page.keep("add " + StashView.pieces(arrivals.pieces().size()) + " from a file", arrivals);
+            return intake.keep("add " + StashView.pieces(arrivals.pieces().size()) + " from a file", arrivals);
         });
         List<String> more = new ArrayList<>(
                 read.warnings().stream().limit(5).map(Troubles::upright).toList());
@@ -81,36 +79,6 @@ final class StashFiles {
         Room.go(context, "/stash", said + (more.isEmpty() ? "" : " " + String.join(" ", more)));
     }
 
-    /**
-     * The bytes of a file that was sent along with a form.
-     *
-     * @throws HttpResponseException where there is none or it is over {@code most} bytes, in words
-     */
-    static byte[] upload(Context context, String name, int most) {
-        UploadedFile file = context.uploadedFile(name);
-        if (file == null || file.size() == 0) {
-            throw refused(422, "No file was chosen, or it is empty.");
-        }
-        try (InputStream in = file.content()) {
-            byte[] bytes = in.readNBytes(most + 1);
-            if (bytes.length > most) {
-                throw refused(413, "This file is over " + (most >> 20) + " MB; choose a smaller one.");
-            }
-            return bytes;
-        } catch (IOException e) {
-            throw refused(422, "The file did not arrive whole; send it again.", e);
-        }
-    }
-
-    /** A refusal in words; what brought it about goes along. */
-    static HttpResponseException refused(int status, String words, Throwable... causes) {
-        HttpResponseException refused = new HttpResponseException(status, words);
-        for (Throwable cause : causes) {
-            refused.addSuppressed(cause);
-        }
-        return refused;
-    }
-
     private static String text(byte[] bytes) {
         try {
             return StandardCharsets.UTF_8
@@ -118,7 +86,7 @@ final class StashFiles {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw refused(422, "This file is not text in UTF-8; save it from the spreadsheet as CSV (UTF-8).", e);
+            throw Uploads.refused(422, "This file is not text in UTF-8; save it from the spreadsheet as CSV (UTF-8).", e);
         }
     }
 }

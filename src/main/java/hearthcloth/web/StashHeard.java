@@ -10,6 +10,7 @@ import hearthcloth.store.Store;
 import java.util.Optional;
 
 
+
 /**
  * What was understood of a line, to be shown while she types.
  *

@@ -23,28 +23,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** "What have you got?": pieces said in a line, many lines or fields; shown to scale; every change undone. */
 public final class StashPage {
 
     /** A page of text, not a book: lines pasted at once. */
     private static final int MOST_LINES = 2_000;
 
-    /**
-     * What stands in the boxes when the page is shown again: nothing she wrote is lost.
-     *
-     * @param line in the line box
-     * @param lines in the box for many
-     * @param wrong what is unclear about them, a sentence for each
-     */
-    public record Draft(String line, StashHeard heard, String lines, List<String> wrong) {
-        static final Draft NONE = new Draft("", StashHeard.NOTHING, "", List.of());
-    }
-
     private final Room room;
+    private final StashScreen screen;
 
     StashPage(Room room) {
         this.room = room;
+        this.screen = new StashScreen(room);
     }
 
     void add(RoutesConfig routes) {
@@ -55,9 +45,13 @@ public final class StashPage {
         routes.post("/stash/fields", this::fields);
         routes.post("/stash/undo", context -> turn(context, false));
         routes.post("/stash/redo", context -> turn(context, true));
-        new StashFiles(room, this).add(routes);
+        new StashFiles(room).add(routes);
         new PiecePage(room).add(routes);
         new FabricPage(room).add(routes);
+    }
+
+    private StashIntake intake() {
+        return new StashIntake(book());
     }
 
     private StashBook book() {
@@ -70,25 +64,8 @@ public final class StashPage {
         if (Room.isPart(context) && "found".equals(context.header("HX-Target"))) {
             room.show(context, "part/stash-found.jte", Map.of("view", view, "oob", true));
         } else {
-            page(context, view, Draft.NONE, Room.text(context, "said"));
+            screen.show(context, view, StashScreen.Draft.NONE, Room.text(context, "said"));
         }
-    }
-
-    /** The whole page, with what she wrote still in its boxes. */
-    void page(Context context, StashView view, Draft draft, String said) {
-        Frame frame = room.frame(context, "What have you got?", "Stash").saying(said, "/stash");
-        room.show(
-                context,
-                "stash.jte",
-                Map.of(
-                        "frame",
-                        frame,
-                        "view",
-                        view,
-                        "draft",
-                        draft,
-                        "begun",
-                        PhotoPage.begun(room.store().photographs())));
     }
 
     private void hear(Context context) {
@@ -111,7 +88,7 @@ public final class StashPage {
             context.header("HX-Retarget", "#heard").header("HX-Reswap", "innerHTML");
             room.show(context, "part/stash-heard.jte", Map.of("heard", heard));
         } else {
-            page(context, whole(), new Draft(line, heard, "", List.of()), "");
+            screen.show(context, screen.whole(), new StashScreen.Draft(line, heard, "", List.of()), "");
         }
     }
 
@@ -121,7 +98,7 @@ public final class StashPage {
         if (lines.size() > MOST_LINES) {
             String many = "These are " + lines.size() + " lines; " + MOST_LINES
                     + " are taken at once. A CSV file takes more.";
-            page(context.status(422), whole(), new Draft("", StashHeard.NOTHING, text, List.of(many)), "");
+            screen.show(context.status(422), screen.whole(), new StashScreen.Draft("", StashHeard.NOTHING, text, List.of(many)), "");
             return;
         }
         List<SpokenPieces> heard = new ArrayList<>();
@@ -141,8 +118,8 @@ public final class StashPage {
         if (wrong.isEmpty()) {
             Room.go(context, "/stash", said.isEmpty() ? "There was nothing in the box." : said);
         } else {
-            Draft draft = new Draft("", StashHeard.NOTHING, String.join("\n", left), wrong);
-            page(context.status(422), whole(), draft, said);
+            StashScreen.Draft draft = new StashScreen.Draft("", StashHeard.NOTHING, String.join("\n", left), wrong);
+            screen.show(context.status(422), screen.whole(), draft, said);
         }
     }
 
@@ -153,9 +130,9 @@ public final class StashPage {
     /** Numbered and kept as one change, so that two devices that add at once get numbers of their own. */
     private String kept(String label, List<SpokenPieces> heard) {
         return room.store().atOnce(() -> {
-            Arrivals arrivals = arrivals();
+            Arrivals arrivals = intake().arrivals();
             heard.forEach(arrivals::add);
-            return keep(label, arrivals);
+            return intake().keep(label, arrivals);
         });
     }
 
@@ -171,7 +148,7 @@ public final class StashPage {
             throw new MeasureException(
                     "\"" + count + "\" is no number of pieces; write a whole number, or leave it blank for one");
         }
-        SpokenPieces heard = checked(
+        SpokenPieces heard = StashFields.checked(
                 new Size(
                         Measures.length(
                                 Room.field(context, "width"), room.settings().bare()),
@@ -179,65 +156,13 @@ public final class StashPage {
                                 Room.field(context, "length"), room.settings().bare())),
                 count.isEmpty() ? "1" : count);
         return new SpokenPieces(
-                FabricPage.name(name),
+                StashFields.name(name),
                 heard.size(),
                 heard.count(),
-                colour.isEmpty() ? Optional.empty() : Optional.of(colour(colour)),
-                choice(Fabric.Faces.class, Room.field(context, "faces")),
-                choice(Fabric.Nap.class, Room.field(context, "nap")),
-                choice(Piece.Washed.class, Room.field(context, "washed")).orElse(Piece.Washed.UNKNOWN));
-    }
-
-    static void checked(Size size) {
-        checked(size, "1");
-    }
-
-    /** Said as a line, so that fields keep the same rules as lines. */
-    private static SpokenPieces checked(Size size, String count) {
-        SpokenLine said = SpokenPieces.hear(size + ", " + count + " of them, cloth", Unit.MILLIMETRE);
-        if (said instanceof SpokenLine.Unclear unclear) {
-            throw new MeasureException(unclear.sentence());
-        }
-        return (SpokenPieces) said;
-    }
-
-    /** A colour she wrote: as a number, a CSS name or in everyday words. */
-    static Colour colour(String written) {
-        try {
-            return Colour.parse(written);
-        } catch (ColourException e) {
-            return Colour.named(written)
-                    .orElseThrow(() -> new MeasureException("\"" + written
-                            + "\" is no colour we know; write one such as sage green or #8a9a5b, or leave it blank"));
-        }
-    }
-
-    /** The choice of a select box; empty where none, or one that is not offered, was sent. */
-    static <E extends Enum<E>> Optional<E> choice(Class<E> type, String word) {
-        return Arrays.stream(type.getEnumConstants())
-                .filter(each -> each.name().equals(word.toUpperCase(Locale.ROOT)))
-                .findFirst();
-    }
-
-    Arrivals arrivals() {
-        return new Arrivals(book().whole(), book().nextPiece());
-    }
-
-    /** Keeps what arrived as one change; what to say of it. */
-    String keep(String label, Arrivals arrivals) {
-        book().edit(new StashEdit(label, List.of(), arrivals.pieces()));
-        List<Piece> come = arrivals.pieces();
-        String numbers = come.size() == 1
-                ? "number " + come.get(0).id()
-                : "numbers " + come.get(0).id() + "–"
-                        + come.get(come.size() - 1).id();
-        String said = "Added " + StashView.pieces(come.size()) + ", " + numbers + ".";
-        return said + (arrivals.notes().isEmpty() ? "" : " " + String.join(" ", arrivals.notes()));
-    }
-
-    private StashView whole() {
-        return StashView.of(
-                room.store(), new StashAsked("", "", "", 1), room.settings().ruler());
+                colour.isEmpty() ? Optional.empty() : Optional.of(FormFields.colour(colour)),
+                FormFields.choice(Fabric.Faces.class, Room.field(context, "faces")),
+                FormFields.choice(Fabric.Nap.class, Room.field(context, "nap")),
+                FormFields.choice(Piece.Washed.class, Room.field(context, "washed")).orElse(Piece.Washed.UNKNOWN));
     }
 
     private void turn(Context context, boolean again) {
@@ -263,7 +188,7 @@ public final class StashPage {
                     "part/stash-changed.jte",
                     Map.of(
                             "view",
-                            whole(),
+                            screen.whole(),
                             "token",
                             room.token(),
                             "said",
@@ -273,7 +198,7 @@ public final class StashPage {
                             "metric",
                             room.settings().ruler().isMetric(),
                             "example",
-                            room.store().setting(Example.SETTING).isPresent()));
+                            room.store().setting(ExampleMark.SETTING).isPresent()));
         } else {
             Room.go(context, "/stash", said);
         }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /** The threads she has, one line each as she wrote them, and which of them suits a cloth. */
 public record Threads(List<Spool> threads) {
 
@@ -44,7 +45,7 @@ public record Threads(List<Spool> threads) {
             String colour = hex < 0 ? line : line.substring(hex);
             String name = hex <= 0 ? line : line.substring(0, hex).strip();
             try {
-                threads.add(new Spool(name, StashPage.colour(colour)));
+                threads.add(new Spool(name, FormFields.colour(colour)));
             } catch (MeasureException e) {
                 throw new MeasureException("the thread \"" + line
                         + "\" has no colour we know; write its colour after it," + " such as " + name + " #8a9a5b");

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 
 
+
 /** How a tie is done, step by step, round the gift at hand: with her own cloth where one is named, else with a plain one. */
 final class TiePage {
 

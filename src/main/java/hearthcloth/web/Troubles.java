@@ -10,6 +10,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 
+
 /** Every trouble becomes a page, or a sentence on the page, in words; nothing of the program's insides is shown. */
 final class Troubles {
 

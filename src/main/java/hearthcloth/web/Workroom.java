@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 
 
+
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
 public final class Workroom implements AutoCloseable {
 

@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 
+
 /** Small matters of wording shared by the commands. */
 public final class ListWords {
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 
+
 /** Which ruler a maker uses: eighths of an inch, or millimetres. */
 public final class Rulers {
 

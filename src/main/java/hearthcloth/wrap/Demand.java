@@ -1,6 +1,7 @@
 package hearthcloth.wrap;
 
 
+
 /**
  * One thing a tie asks of the cloth: to reach along a path over the gift and to have something to spare there.
  *

@@ -5,6 +5,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 
 
+
 /** The sizing rules that have been published, printed beside ours. */
 public enum PublishedRule {
 

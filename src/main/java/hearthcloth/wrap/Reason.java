@@ -1,6 +1,7 @@
 package hearthcloth.wrap;
 
 
+
 /** Why a cloth must be so large. */
 public enum Reason {
     KNOT("the knot and its tails"),

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import hearthcloth.words.BadInputException;
 
+
 class OutputFolderTest {
 
     @TempDir

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 
+
 class PlanCommandTest {
 
     private static final Path EXAMPLES = Path.of("examples");

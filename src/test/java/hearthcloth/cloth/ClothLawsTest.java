@@ -20,6 +20,7 @@ import hearthcloth.cloth.face.Shown;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Making;
 
+
 /** Laws that hold for every cloth, over thousands of seeded random ones. */
 class ClothLawsTest {
 

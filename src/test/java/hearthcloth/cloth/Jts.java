@@ -10,6 +10,7 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 import hearthcloth.cloth.face.Shown;
 
+
 /** Our rectangles put to JTS, an independent judge of areas and overlaps; millimetres. */
 public final class Jts {
 

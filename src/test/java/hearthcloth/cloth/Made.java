@@ -11,6 +11,7 @@ import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
 
+
 /** Cloths of one fabric for tests: a layout with every bar in one piece. */
 public final class Made {
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.TestFactory;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 
+
 /** Cut lists that others have printed, and the worked felled example. Source of each in its row or beside its test. */
 class PublishedCutListsTest {
 

@@ -16,6 +16,7 @@ import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.Margins;
 import hearthcloth.cloth.making.SeamKind;
 
+
 /** Cloths by chance, the same for the same seed: bars laid on any sides and joined anyhow, and free patchwork. */
 public final class RandomCloths {
 

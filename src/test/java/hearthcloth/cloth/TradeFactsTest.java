@@ -16,6 +16,7 @@ import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
 
+
 /** Sizes that makers quote to one another. Common practice, no source. Strips are all cut alike. */
 class TradeFactsTest {
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 
+
 class ColourVisionTest {
 
     /** Every type, eight colours each. */

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
 
+
 class HarmonyTest {
 
     private static List<Colour> colours(String... words) {

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
 
+
 class ThreadChoiceTest {
 
     private static final Map<String, Colour> THREADS = Map.of(

@@ -26,6 +26,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import hearthcloth.draw.cloth.Paper;
 
+
 /** The printed guide, read back with PDFBox and looked at page by page. */
 class GuideTest {
 

@@ -23,6 +23,7 @@ import hearthcloth.draw.cloth.FaceSheet;
 import hearthcloth.draw.cloth.ScaledPicture;
 import hearthcloth.draw.cloth.StepPicture;
 
+
 /** No label over another, none off the sheet, each at 4.5 : 1 at least, over cloths and colours by chance. */
 class LegibilityTest {
 

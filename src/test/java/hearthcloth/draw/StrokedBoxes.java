@@ -10,6 +10,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 
 
+
 /** Where the stroked outlines of a PDF page really lie, in points of paper, whatever the page's own units are. */
 final class StrokedBoxes extends PDFGraphicsStreamEngine {
 

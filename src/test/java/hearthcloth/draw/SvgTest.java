@@ -36,6 +36,7 @@ import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.StepPicture;
 import hearthcloth.draw.guide.CutBlocks;
 
+
 /** Pictures as SVG: kept ones, hostile names, letters of their own; and as PNG. */
 class SvgTest {
 

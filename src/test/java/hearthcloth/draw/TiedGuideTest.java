@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.Wrapped;
 
+
 /** A guide for a gift holds its pages, nothing off the sheet, every word readable; without one nothing changes. */
 class TiedGuideTest {
 

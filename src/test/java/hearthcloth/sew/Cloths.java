@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /** Two small cloths whose guides are read through by eye. */
 final class Cloths {
 

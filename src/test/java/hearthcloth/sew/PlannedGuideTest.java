@@ -9,12 +9,13 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.Stashes;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.cutstock.search.Budget;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+
 
 
 /** Guides of plans that the planner made out of odd scraps. */

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 
+
 class SpokenPiecesTest {
 
     private static SpokenPieces heard(String line) {

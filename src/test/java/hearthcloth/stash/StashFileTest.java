@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 
+
 class StashFileTest {
 
     private static StashFile.Read read(String text) {

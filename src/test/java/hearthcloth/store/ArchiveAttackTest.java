@@ -29,6 +29,7 @@ import hearthcloth.store.archive.ArchiveReader;
 import hearthcloth.store.archive.ArchiveTest;
 import hearthcloth.store.json.StoreException;
 
+
 /** Archives made to do harm, or harmed on the way: refused in a sentence, before anything is changed. */
 class ArchiveAttackTest {
 

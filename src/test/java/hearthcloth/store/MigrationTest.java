@@ -28,6 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import hearthcloth.store.json.StoreException;
 
+
 /** A workroom of every earlier form, with work in it, is opened today and nothing of it is lost. */
 class MigrationTest {
 

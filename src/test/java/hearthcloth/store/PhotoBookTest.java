@@ -37,6 +37,7 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.StudioAddress;
 
+
 /** Photographs in her file and in a studio: nothing of them is lost, every change is undone, the stash goes along. */
 class PhotoBookTest {
 

@@ -8,7 +8,7 @@ import hearthcloth.RunningWorkroom;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Stashes;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.io.IOException;
@@ -30,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.sqlite.SQLiteConfig;
 
 import hearthcloth.store.json.StoreException;
+
 
 /** What cannot be opened or written is refused in a clear sentence, and the file stays byte by byte as it is. */
 class RefusedFileTest {

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import hearthcloth.store.json.StoreException;
 
+
 /** Copies are whole, few, made in time, and one is put back by one action that loses nothing. */
 class SafetyCopiesTest {
 

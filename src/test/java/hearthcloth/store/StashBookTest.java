@@ -13,7 +13,7 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.Stashes;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.stash.Fabric;
@@ -32,6 +32,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import hearthcloth.store.json.StoreException;
+
 
 class StashBookTest {
 

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.io.TempDir;
 
 
+
 /** Visits a workroom of its own as a browser without JavaScript does. */
 abstract class StashVisit {
 

@@ -20,6 +20,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 
+
 class WishReaderTest {
 
     private final WishOptions options = new WishOptions();

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 
+
 class TradeSizeTest {
 
     @Test

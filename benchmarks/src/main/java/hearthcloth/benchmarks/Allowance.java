@@ -3,6 +3,7 @@ package hearthcloth.benchmarks;
 import picocli.CommandLine.Option;
 
 
+
 /** The options that every measurement has. */
 final class Allowance {
 

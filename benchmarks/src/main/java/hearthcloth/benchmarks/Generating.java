@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 
+
 /** Writes seeded instances as problem files. */
 @Command(
         name = "generate",

@@ -7,6 +7,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 
 
+
 /** What one instance may cost, counting from the moment this is made. */
 final class Pace {
 

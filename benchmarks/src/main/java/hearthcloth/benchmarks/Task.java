@@ -19,6 +19,7 @@ import java.util.concurrent.Executors;
 import java.util.function.LongFunction;
 
 
+
 /** One instance, read and ready to be answered. */
 @FunctionalInterface
 interface Task {

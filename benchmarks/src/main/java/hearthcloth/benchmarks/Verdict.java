@@ -3,6 +3,7 @@ package hearthcloth.benchmarks;
 import java.util.OptionalLong;
 
 
+
 /**
  * What a search said of one instance.
  *

@@ -11,6 +11,7 @@ import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Seam;
 import hearthcloth.cloth.Side;
 
+
 /**
  * What lies along the four edges of an assembly, each edge a run of spans from its left or top end. The folds for
  * layers and for faces both need to know what meets what along an edge; this is what they share. Immutable.

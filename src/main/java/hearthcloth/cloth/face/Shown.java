@@ -15,6 +15,7 @@ import hearthcloth.cloth.Step;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.SeamKind;
 
+
 /**
  * What one face of the cloth shows: a stack of coloured rectangles, later ones lying over earlier ones, and the rows of
  * stitches. Seen from that face (the back is already mirrored), origin top left.

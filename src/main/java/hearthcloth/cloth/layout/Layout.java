@@ -18,6 +18,7 @@ import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.making.Making;
 
+
 /**
  * A hearth and the bars laid round it, before fabrics are chosen: finished sizes only. Immutable.
  *

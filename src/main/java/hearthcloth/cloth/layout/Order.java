@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import hearthcloth.cloth.Side;
 
+
 /** The usual orders in which bars are laid round a hearth. */
 public enum Order {
     /** Each bar on the next side, clockwise: the log cabin. */

@@ -4,6 +4,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 
 
+
 /**
  * How a cloth is made up: everything that stands between a finished size and the cut.
  *

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 
+
 /**
  * A single-layer reversible seam: what it eats from each edge and how its colour line moves.
  *

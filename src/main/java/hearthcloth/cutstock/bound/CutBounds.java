@@ -13,6 +13,7 @@ import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.Shortage;
 import hearthcloth.cutstock.job.StockPiece;
 
+
 /**
  * What no plan can beat, and what proves that there is none: each class of bars by itself, with all the lanes it could
  * get. Valid because leaving out the other classes' needs only makes a plan easier.

@@ -8,6 +8,7 @@ import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
 
+
 /**
  * What one piece can give at most for some demands, and what it must lose by giving.
  *

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 
 
+
 /**
  * The least area of pieces that a plan can cut into: the smallest sum of piece areas that holds what is used.
  *

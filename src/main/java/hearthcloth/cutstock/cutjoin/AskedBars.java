@@ -16,6 +16,7 @@ import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.LaneKind;
 
+
 /**
  * Demands of a job in the words of {@link hearthcloth.plan.join}: the kinds of lane they ask for, and rules about where
  * joins lie. A block can be asked for like a bar that has the block's width and is never joined.

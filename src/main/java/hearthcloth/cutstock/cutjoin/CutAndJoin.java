@@ -19,6 +19,7 @@ import hearthcloth.cutstock.job.CutPlan;
 import hearthcloth.cutstock.job.Shortage;
 import hearthcloth.cutstock.job.StockPiece;
 
+
 /**
  * Finds how to cut blocks and bars out of a stock with the fewest joins, then the fewest cuts, then the least lost.
  *

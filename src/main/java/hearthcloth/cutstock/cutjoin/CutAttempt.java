@@ -11,6 +11,7 @@ import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.Shortage;
 
+
 /** A ground, with the demands that are not placed on it being cut and joined from what is free. */
 final class CutAttempt {
 

@@ -6,6 +6,7 @@ import java.util.List;
 import hearthcloth.cutstock.job.Cutting;
 import hearthcloth.cutstock.job.StockPiece;
 
+
 /**
  * Stock with the blocks already placed on it: for each piece a cutting whose offcuts are the plots that are still free
  * for lanes.

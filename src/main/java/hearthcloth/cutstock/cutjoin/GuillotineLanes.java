@@ -8,6 +8,7 @@ import java.util.stream.LongStream;
 
 import hearthcloth.cutstock.job.LaneKind;
 
+
 /**
  * Plots of fabric as a source of lanes, the strips that bars are joined from. A place is a rectangle and a direction.
  *

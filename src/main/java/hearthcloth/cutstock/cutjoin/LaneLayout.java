@@ -14,6 +14,7 @@ import hearthcloth.cutstock.job.CutPlan;
 import hearthcloth.cutstock.job.Cutting;
 import hearthcloth.cutstock.job.JobBlock;
 
+
 /**
  * Writes out lanes and what is cut from them as cuttings. Where lanes lie side by side and nothing else is cut beside or
  * from them, all may be cut to the longest use first, if that leaves a larger offcut.

@@ -13,6 +13,7 @@ import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.LaneKind;
 import hearthcloth.cutstock.job.StockPiece;
 
+
 /**
  * Chooses the pieces of a large stock that a search should look at, so that its cost does not grow with the stock: for
  * each kind of lane the longest, those that have the width already, and those whose length is nearest above a bar's;

@@ -19,6 +19,7 @@ import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
 
+
 /**
  * Cuts the same parts out of the same piece again, so that fewer leftovers remain, then less is lost, then the leftovers
  * are larger. A tree of cuts has one cut less than leaves, so fewest leftovers is fewest cuts as well.

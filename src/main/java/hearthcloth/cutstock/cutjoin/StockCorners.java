@@ -12,6 +12,7 @@ import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.LaneKind;
 import hearthcloth.cutstock.job.StockPiece;
 
+
 /**
  * Places blocks, largest first, each into the corner of a free rectangle: the one where it spoils the least room for
  * lanes, or, for the sake of variety, one of the next. O(blocks x plots) for one ground.

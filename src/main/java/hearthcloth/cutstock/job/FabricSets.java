@@ -4,6 +4,7 @@ import java.util.BitSet;
 import java.util.stream.IntStream;
 
 
+
 /** An immutable set of fabric numbers. */
 public final class FabricSets {
 

@@ -1,6 +1,7 @@
 package hearthcloth.cutstock.job;
 
 
+
 /**
  * A rectangle cut whole, such as a hearth: never joined.
  *

@@ -1,6 +1,7 @@
 package hearthcloth.cutstock.join;
 
 
+
 /** Where joins may lie. */
 public interface JoinRules {
 

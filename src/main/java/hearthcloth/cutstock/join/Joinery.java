@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 
+
 /**
  * Bars, the strips they are pieced from, and the work of piecing: the attempt that ruin and recreate reworks.
  *

@@ -8,6 +8,7 @@ import hearthcloth.draw.picture.Stroke;
 import java.util.List;
 
 
+
 /** An arrow up the page with a gap in its middle for a word. */
 final class Arrow {
 

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /** What the colours, hatches and dashes of a face stand for. */
 public final class Legend {
 

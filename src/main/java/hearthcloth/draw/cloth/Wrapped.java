@@ -12,6 +12,7 @@ import hearthcloth.wrap.fold.Fold;
 import java.util.Optional;
 
 
+
 /**
  * What a planned cloth is to be tied round, and how.
  *

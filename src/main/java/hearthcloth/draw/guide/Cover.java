@@ -28,6 +28,7 @@ import hearthcloth.draw.cloth.Legend;
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.cloth.ScaledPicture;
 
+
 /** The first page: the finished cloth from both faces, the figures that matter, what to have ready, the check square. */
 public final class Cover {
 

@@ -26,6 +26,7 @@ import hearthcloth.draw.cloth.DrawingScale;
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.cloth.ScaledPicture;
 
+
 /** One piece of the stash to cut, as blocks: its picture with the first cuts beside it, then the other cuts. */
 public final class CutBlocks {
 

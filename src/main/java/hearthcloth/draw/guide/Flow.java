@@ -14,6 +14,7 @@ import java.util.List;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.PrintSizes;
 
+
 /**
  * Fills pages with blocks, none of which is ever parted; a heading stays with the block after it. Every page carries the
  * cloth's name and its own number. Not thread-safe; belongs to one method.

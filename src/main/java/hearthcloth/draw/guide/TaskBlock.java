@@ -15,6 +15,7 @@ import java.util.Optional;
 
 import hearthcloth.draw.cloth.PrintSizes;
 
+
 /** One task as a block: its title, what to do, the picture to the left, the number to check in a box. */
 public final class TaskBlock {
 

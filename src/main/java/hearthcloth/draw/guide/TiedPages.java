@@ -23,6 +23,7 @@ import java.util.Optional;
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.cloth.Wrapped;
 
+
 /** The gift's part of a printed guide: how it looks tied, what shows, how sure the size is, and how it is tied. */
 public final class TiedPages {
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 
+
 /**
  * Words that belong to a shape.
  *

@@ -6,6 +6,7 @@ import hearthcloth.colour.Colour;
 import java.util.List;
 
 
+
 /** One thing drawn. Everything is opaque, so that what lies under a word is one known colour. Immutable. */
 public sealed interface Mark {
 

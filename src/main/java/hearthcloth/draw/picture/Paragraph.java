@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /** Running text in lines no wider than its column. */
 public final class Paragraph {
 

@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.util.Matrix;
 
 
+
 /**
  * Writes pictures as the pages of a PDF, true to scale, with the letters they use embedded as text that can be searched.
  * The same pictures always give the same bytes.

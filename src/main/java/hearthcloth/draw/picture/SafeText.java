@@ -1,6 +1,7 @@
 package hearthcloth.draw.picture;
 
 
+
 /**
  * Makes any text fit to be written down: names in a stash file may hold anything.
  *

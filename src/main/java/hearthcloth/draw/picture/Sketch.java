@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /** Collects marks in the order drawn, until {@link #finished}. Not thread-safe; belongs to one method. */
 public final class Sketch {
 

@@ -4,6 +4,7 @@ import hearthcloth.colour.Colour;
 import java.util.List;
 
 
+
 /**
  * How a line is drawn.
  *

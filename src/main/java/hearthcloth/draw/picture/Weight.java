@@ -1,6 +1,7 @@
 package hearthcloth.draw.picture;
 
 
+
 /** The weights of the one typeface. */
 public enum Weight {
     REGULAR(400, "Regular"),

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /** The gift itself, as it stands on the open cloth: plain, so that it is not taken for cloth. */
 final class Body {
 

@@ -6,6 +6,7 @@ import hearthcloth.geometry.Vector;
 import java.util.List;
 
 
+
 /**
  * From where the gift is looked at, the maker at its near side; far off, so that equal lengths in one way stay equal.
  *

@@ -14,6 +14,7 @@ import hearthcloth.geometry.ConvexPolygon;
 import java.util.List;
 
 
+
 /** The open cloth with every fold of the tied gift drawn on it, as it lies before the maker, inside up. */
 final class Net {
 

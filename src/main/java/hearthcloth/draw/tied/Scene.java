@@ -11,6 +11,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 
 
+
 /**
  * Everything to be drawn of one moment.
  *

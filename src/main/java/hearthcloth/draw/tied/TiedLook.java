@@ -4,6 +4,7 @@ import hearthcloth.colour.Colour;
 import java.util.Map;
 
 
+
 /**
  * How cloth is coloured in pictures.
  *

@@ -9,6 +9,7 @@ import java.util.List;
 import hearthcloth.geometry.Line;
 import hearthcloth.photo.image.LensModel;
 
+
 /** What shows on both sides of one side: levels of cloth, by place along it and by pixels outwards. */
 final class EdgeBand {
 

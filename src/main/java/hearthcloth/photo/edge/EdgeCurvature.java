@@ -9,6 +9,7 @@ import java.util.Optional;
 import hearthcloth.geometry.Line;
 import hearthcloth.photo.image.LensModel;
 
+
 /**
  * How a side bows: its sagitta, from a parabola fitted to its places robustly (Tukey's biweight).
  *

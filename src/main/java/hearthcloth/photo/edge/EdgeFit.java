@@ -9,6 +9,7 @@ import java.util.List;
 import hearthcloth.geometry.Line;
 import hearthcloth.photo.image.LensModel;
 
+
 /**
  * One side of a polygon as seen in the picture: places where the colour changes, in raw pixels, each with a weight.
  *

@@ -14,6 +14,7 @@ import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.OccupancyMap;
 
+
 /**
  * Lays each side of a piece where the piece's colours stop and the ground's begin, the side as a whole: of all straight
  * lines within reach, the one that has most cloth inside it and most ground outside. Figures that look like the ground,

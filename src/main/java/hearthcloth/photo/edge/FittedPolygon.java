@@ -10,6 +10,7 @@ import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.image.LensModel;
 
+
 /**
  * A polygon followed in the full picture: its corners in raw pixels and, for each side, how well it was found.
  *

@@ -4,6 +4,7 @@ import java.util.List;
 
 import hearthcloth.photo.image.LensModel;
 
+
 /**
  * Estimates lens distortion from the rule that cut edges are straight (plumb lines, after Brown 1971).
  *

@@ -10,6 +10,7 @@ import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.image.SrgbLinear;
 
+
 /**
  * Finds the sides of a polygon to a fraction of a pixel in the full picture: across each side many short profiles are
  * read, each turned into a number that is one inside and nought outside, and the step in it is located.

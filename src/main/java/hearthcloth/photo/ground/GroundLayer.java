@@ -6,6 +6,7 @@ import java.util.PriorityQueue;
 
 import hearthcloth.photo.image.LabTiles;
 
+
 /**
  * One of the kinds of ground that the scraps lie on, as it is lit from place to place.
  *

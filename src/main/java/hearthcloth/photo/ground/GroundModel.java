@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LabTiles;
 
+
 /**
  * What the scraps lie on, as it is lit from place to place: one kind of ground, or two where the edge of a mat or of a hard
  * shadow crosses the picture. Colours are CIELAB.

@@ -5,6 +5,7 @@ import java.util.Optional;
 
 import hearthcloth.photo.image.LabTiles;
 
+
 /**
  * Looks for another kind of ground beside the first: one that lies along much of the picture's rim, as the table does
  * beyond a mat, or the rest of the floor in a hard shadow. A piece that runs off the picture takes up less of it.

@@ -19,6 +19,7 @@ import javax.imageio.ImageReader;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 
 
+
 /**
  * Turns the bytes of a JPEG or PNG into an upright {@link PixelImage}, or says why not.
  *

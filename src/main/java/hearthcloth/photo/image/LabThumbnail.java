@@ -5,6 +5,7 @@ import boofcv.struct.image.GrayF32;
 import java.util.stream.IntStream;
 
 
+
 /** The picture averaged down to about 1200 pixels and turned to CIELAB, for finding what lies where. */
 public final class LabThumbnail {
 

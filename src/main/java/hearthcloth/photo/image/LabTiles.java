@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 
 import hearthcloth.geometry.Polygons;
 
+
 /** A coarse picture in small square tiles: the mean colour of each, in CIELAB, and how much it varies within. */
 public final class LabTiles {
 

@@ -1,6 +1,7 @@
 package hearthcloth.photo.plane;
 
 
+
 /**
  * A reason not to trust what was read about a piece.
  *

@@ -6,6 +6,7 @@ import java.util.List;
 
 import hearthcloth.geometry.Polygons;
 
+
 /**
  * The rim of a piece: its corners on the floor and in the picture, and each side measured.
  *

@@ -10,6 +10,7 @@ import java.util.Optional;
 import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Polygons;
 
+
 /** Parts an outline in two along a straight line, where two pieces were taken for one. */
 public final class PolygonHalving {
 

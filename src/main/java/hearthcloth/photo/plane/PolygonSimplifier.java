@@ -8,6 +8,7 @@ import java.util.List;
 import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Polygons;
 
+
 /**
  * Turns a rim of many places into the few corners of a polygon: after Douglas and Peucker (1973), then corners are moved
  * to where the straight lines fitted to the rim between them cross, and those that hardly turn are dropped.

@@ -7,6 +7,7 @@ import hearthcloth.measure.Unit;
 import java.util.Locale;
 
 
+
 /**
  * The reference of known size that lies in the picture.
  *

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 
 
+
 /** Where edgels lie, to tell how much of a line shows. */
 final class EdgelMap {
 

@@ -21,6 +21,7 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.OccupancyMap;
 import hearthcloth.photo.segment.RimColourProfile;
 
+
 /**
  * Looks for white paper on ground nearly of its colour, such as a crumpled bedsheet whose folds differ from each other more
  * than from it: four long straight rims that end where they meet, in proportions that a camera can make of the

@@ -9,6 +9,7 @@ import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.plane.Homography;
 import hearthcloth.photo.plane.ReferenceSheet;
 
+
 /**
  * The floor as the picture shows it: raw pixels to millimetres and back, by a lens and the four corners of the sheet.
  *

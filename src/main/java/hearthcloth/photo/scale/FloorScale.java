@@ -9,6 +9,7 @@ import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
 
+
 /**
  * What a picture's pixels are worth: the floor's plane as the sheet gives it, and how sure that is. Lets a corner that
  * the maker has dragged be measured again without the picture. Immutable.

@@ -8,6 +8,7 @@ import java.util.List;
 
 import hearthcloth.geometry.Line;
 
+
 /** Finds long straight rows of edgels, the longest first (Duda and Hart 1972, each edgel voting near its own direction). */
 final class HoughSegments {
 

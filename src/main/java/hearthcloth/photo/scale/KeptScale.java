@@ -6,6 +6,7 @@ import java.util.List;
 
 import hearthcloth.photo.image.LensModel;
 
+
 /**
  * What a {@link FloorScale} is made of, as plain numbers: what is kept of a reading, so that sizes can be measured again by it
  * on another day without the picture.

@@ -6,6 +6,7 @@ import java.util.Arrays;
 
 import hearthcloth.photo.image.PixelImage;
 
+
 /**
  * Tells a card from a scrap of the same proportions by its rounded corners.
  *

@@ -18,6 +18,7 @@ import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.InteriorColour;
 
+
 /**
  * Says which of the shapes is the reference, and how sure that is. All sizes hang on it: where two could be it, or where it
  * looks like another sheet than was named, the picture is refused; where something is only a little wrong with it, every

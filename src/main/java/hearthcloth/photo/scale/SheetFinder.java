@@ -18,6 +18,7 @@ import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.plane.Homography;
 import hearthcloth.photo.plane.ReferenceSheet;
 
+
 /**
  * Finds what may be the reference among the shapes: four-sided ones that a camera could have made of the sheet's
  * proportions, with corners as round as its own; {@link SheetChoice} says which of them it is.

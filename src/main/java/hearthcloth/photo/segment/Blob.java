@@ -9,6 +9,7 @@ import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.plane.Hulls;
 
+
 /**
  * Something that stands out from the ground: its rim as coarse pixel centres in order round it, in full picture pixels.
  *

@@ -12,6 +12,7 @@ import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.plane.Hulls;
 
+
 /**
  * Parts a shape that is two pieces grown together: where a short chord joins two hollow corners, and either what lies on
  * its two sides is of different colours or the chord is no more than a bridge. Two like pieces with a broad touch are

@@ -17,6 +17,7 @@ import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.BinaryMorphology;
 import hearthcloth.photo.image.LabThumbnail;
 
+
 /**
  * Takes the ground's own lines out of what stands out from it: joints of boards and tiles, a grid.
  *

@@ -15,6 +15,7 @@ import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.BinaryMorphology;
 import hearthcloth.photo.image.LabThumbnail;
 
+
 /**
  * Parts what lies on the ground from the ground: a pixel stands out when its colour differs from the ground as lit there
  * by more than the ground's own texture does, measured along the directions in which that texture varies.

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 
+
 /**
  * Tells pieces that lie close together from one figured piece that fell apart where its figures look like the ground:
  * pieces are each nearly convex, and either two, or of different colours, or not of one outline.

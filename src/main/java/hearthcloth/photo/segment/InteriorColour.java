@@ -9,6 +9,7 @@ import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 
+
 /**
  * The colours inside a polygon, a little way in from its rim, and the ground's there.
  *

@@ -4,6 +4,7 @@ import hearthcloth.colour.Lab;
 
 import hearthcloth.photo.image.LabThumbnail;
 
+
 /** Colours read on a grid inside a piece; lightness is also kept as it would be under even light. */
 final class InteriorSamples {
 

@@ -7,6 +7,7 @@ import java.util.List;
 
 import hearthcloth.photo.image.LabThumbnail;
 
+
 /** Which shape lies where, roughly: so that one piece's surroundings are not taken from its neighbour. */
 public final class OccupancyMap {
 

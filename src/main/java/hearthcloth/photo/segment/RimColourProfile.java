@@ -8,6 +8,7 @@ import java.util.List;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.image.LabThumbnail;
 
+
 /**
  * How the colour changes from outside to inside, from place to place round a shape, in CIELAB. Light on crumpled ground
  * makes it paler or darker but leaves its hue, so paper differs from it by the same hue all round, or is paler all

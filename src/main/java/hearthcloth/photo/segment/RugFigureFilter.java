@@ -11,6 +11,7 @@ import hearthcloth.photo.image.BinaryMorphology;
 import hearthcloth.photo.image.ConnectedComponents;
 import hearthcloth.photo.image.LabThumbnail;
 
+
 /**
  * Takes the figures of a rug out of what stands out from its plain colour.
  *

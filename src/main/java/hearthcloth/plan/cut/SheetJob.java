@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.List;
 
 
+
 /**
  * One sheet and what could be cut from it.
  *

@@ -1,6 +1,7 @@
 package hearthcloth.plan.cut;
 
 
+
 /**
  * An answer to a {@link SheetJob}.
  *

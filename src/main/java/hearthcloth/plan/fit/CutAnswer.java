@@ -21,6 +21,7 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanCheck;
 
+
 /**
  * The search's answer to a {@link CutJob}, put back into a cloth. It is built as an ordinary {@link Cloth} and checked by
  * its folds, so that a slip in the search cannot print a wrong instruction.

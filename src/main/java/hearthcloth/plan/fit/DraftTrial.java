@@ -7,6 +7,7 @@ import java.util.Comparator;
 
 import hearthcloth.plan.model.Bound;
 
+
 /**
  * A draft that the stash makes, and how.
  *

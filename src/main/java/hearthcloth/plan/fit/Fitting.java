@@ -9,6 +9,7 @@ import java.util.Optional;
 import hearthcloth.plan.model.Bound;
 import hearthcloth.plan.model.Design;
 
+
 /** Tries one draft against the pieces it may be cut from. */
 public final class Fitting {
 

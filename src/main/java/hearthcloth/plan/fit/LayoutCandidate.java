@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 
+
 /**
  * A layout that answers the wish, before fabrics are chosen.
  *

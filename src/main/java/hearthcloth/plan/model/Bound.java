@@ -1,6 +1,7 @@
 package hearthcloth.plan.model;
 
 
+
 /**
  * What no plan for this cloth from this stash can beat.
  *

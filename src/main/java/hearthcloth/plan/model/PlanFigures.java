@@ -6,6 +6,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 
 
+
 /**
  * The plan in numbers, all read off its cloth and its cuts.
  *

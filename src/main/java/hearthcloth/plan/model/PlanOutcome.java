@@ -3,6 +3,7 @@ package hearthcloth.plan.model;
 import java.util.List;
 
 
+
 /** What planning came to. */
 public sealed interface PlanOutcome {
 

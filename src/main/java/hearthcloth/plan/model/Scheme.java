@@ -4,6 +4,7 @@ import hearthcloth.stash.Fabric;
 import java.util.List;
 
 
+
 /**
  * Which fabrics may go where in a layout.
  *

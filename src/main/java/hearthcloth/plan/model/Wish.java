@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 
 
+
 /**
  * What the maker asks for. Whatever is empty, the planner chooses and says so.
  *

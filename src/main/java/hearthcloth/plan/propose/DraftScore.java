@@ -14,6 +14,7 @@ import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
 
+
 /**
  * A quick look at a draft before it is searched: could it be made at all, and how many joins will it take about. Only
  * sorts drafts; nothing it says is shown.

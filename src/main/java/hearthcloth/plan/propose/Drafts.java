@@ -21,6 +21,7 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 
+
 /** Every layout with every plan of colour that is worth trying, sorted by a quick look. */
 public final class Drafts {
 

@@ -18,6 +18,7 @@ import java.util.Set;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.model.Wish;
 
+
 /**
  * Every layout worth trying for a wish: what the wish gives is kept, what it leaves open is taken from the stash (widths
  * that scraps already have come first) and from what fits the size.

@@ -23,6 +23,7 @@ import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 
+
 /**
  * From a wish and a stash to proposals. Every layout and plan of colour worth trying is judged quickly, the promising
  * ones are put to the search, a little at first and the best of them longer, and what comes back is built as an ordinary

@@ -12,6 +12,7 @@ import java.util.Set;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.LayoutCandidate;
 
+
 /** In how many ways two cloths differ to the eye: what keeps proposals from being shades of one. */
 final class ProposalDistance {
 

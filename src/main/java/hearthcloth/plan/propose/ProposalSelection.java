@@ -11,6 +11,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 
+
 /** Chooses among what was found: the best first, then those that differ to the eye. */
 public final class ProposalSelection {
 

@@ -13,6 +13,7 @@ import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 
+
 /**
  * One sentence on what a proposal is good at. It is read off the figures of the finished plans, and says only what is so
  * beside every other that is offered with it; what it alone has comes first.

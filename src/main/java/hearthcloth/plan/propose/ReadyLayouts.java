@@ -18,6 +18,7 @@ import java.util.Set;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.model.Wish;
 
+
 /** The layouts of {@link ReadyWidths} with the words that say what was chosen. */
 final class ReadyLayouts {
 

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 
+
 /**
  * The narrow pieces of a stash by their width: what a bar of that width can be made of without ripping. Knows nothing of
  * fabrics; a rough reckoning that only says which widths are worth trying.

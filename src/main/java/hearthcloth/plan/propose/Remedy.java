@@ -18,6 +18,7 @@ import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.Supply;
 
+
 /** What would help a draft that was not made: fabric is added until it is, so that what is said to be enough was tried. */
 public final class Remedy {
 

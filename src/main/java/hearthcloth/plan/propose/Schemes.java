@@ -14,6 +14,7 @@ import java.util.function.BiFunction;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.Scheme;
 
+
 /**
  * The plans of colour worth trying for a layout: the fabrics are split by how light they are and by how much there is of
  * each. Named fabrics are kept in the order named, the first for the hearth.

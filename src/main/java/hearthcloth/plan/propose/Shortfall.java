@@ -17,6 +17,7 @@ import java.util.Optional;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.model.Wish;
 
+
 /** Why a wish cannot be met, in sentences that say what is short, by how much, and what would help. */
 final class Shortfall {
 

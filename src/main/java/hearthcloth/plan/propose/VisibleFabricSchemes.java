@@ -30,6 +30,7 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 
+
 /**
  * Puts a chosen fabric where it shows: of a draft it makes others in which the fabric lies in the bars that are seen most
  * for their size, as far as there is fabric, and in no bar that is hidden before one that is seen.

@@ -21,6 +21,7 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 
+
 /**
  * Changes of a design by hand, each giving a new design: sizes as they are cut, fabrics bar by bar. What is not changed
  * stays; where a bar is added it takes the fabrics of the bar on the same side one round within.

@@ -26,6 +26,7 @@ import hearthcloth.plan.propose.DraftScore;
 import hearthcloth.plan.propose.Remedy;
 import hearthcloth.plan.propose.Schemes;
 
+
 /** Fits a design settled by hand to a stash: which piece gives what, or what is short. The same call, the same answer. */
 public final class DesignFit {
 

@@ -17,6 +17,7 @@ import java.util.Set;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 
+
 /**
  * A design followed with fabric of another stash: sizes, order and making up stay, each fabric gives way to the one
  * nearest in colour, and where that cannot be cut the colours are planned anew for the same sizes.

@@ -26,6 +26,7 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 
+
 /**
  * What lies on the table when a cut went wrong: the patches that are cut already, the offcuts and rests of the pieces
  * begun, and what is left of the piece that went wrong. The rest of the stash lies as it did.

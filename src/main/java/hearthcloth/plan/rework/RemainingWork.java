@@ -26,6 +26,7 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 
+
 /**
  * What of a cloth is not sewn yet, put to the search as a cloth of its own: the sewn work is its hearth, a bar that is used
  * as it is lies ready in one piece.

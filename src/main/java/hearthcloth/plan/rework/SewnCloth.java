@@ -13,6 +13,7 @@ import java.util.Optional;
 
 import hearthcloth.plan.model.Design;
 
+
 /**
  * A cloth of which the first bars are sewn on, as it really came out.
  *

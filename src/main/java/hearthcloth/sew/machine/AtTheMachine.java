@@ -9,6 +9,7 @@ import hearthcloth.sew.Guide;
 import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
 
+
 /**
  * One thing to do at the machine or the ironing board, for a screen that shows nothing else.
  *

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 
+
 /**
  * How a maker sews, learnt from what her work measured: how much fabric one of her seams really eats.
  *

@@ -4,6 +4,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 
 
+
 /**
  * How long a stitch is and how thick the cloth under it.
  *

@@ -19,6 +19,7 @@ import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.DesignCodec;
 import hearthcloth.store.json.StoreException;
 
+
 /**
  * Everything in one file: a ZIP with {@code hearthcloth.json} (format, version and how much there is), {@code
  * stash.json}, {@code swatches.json} and one {@code cloth-N.json} a cloth, all UTF-8; {@code docs/archive.md} has the

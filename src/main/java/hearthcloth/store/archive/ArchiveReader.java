@@ -28,6 +28,7 @@ import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.DesignCodec;
 import hearthcloth.store.json.StoreException;
 
+
 /**
  * Reads an archive, trusting nothing: whoever made it. Entries are taken by the few names there are and never touch the
  * disk, so that a name can lead nowhere; unfolding stops at {@link #MOST_BYTES}. Every value is built by the same

@@ -9,6 +9,7 @@ import org.jdbi.v3.core.transaction.TransactionHandler;
 
 import hearthcloth.store.json.DatabaseTroubles;
 
+
 /**
  * How one change is kept: whole or not at all, after those that came before it, and with the reason in words where it
  * cannot be kept.

@@ -24,6 +24,7 @@ import hearthcloth.stash.Fabric;
 import java.util.Optional;
 
 
+
 /** How what was read off a photograph is written as JSON and read back: exactly, so that sizes stay what they were. */
 public final class PhotoCodec {
 

@@ -11,6 +11,7 @@ import hearthcloth.store.Person;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 
+
 /** Cloths that teachers handed to everybody as guidelines. Thread-safe. */
 public final class GuidelineBook {
 

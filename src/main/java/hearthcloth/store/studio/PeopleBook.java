@@ -12,6 +12,7 @@ import org.jdbi.v3.core.Jdbi;
 import hearthcloth.store.Person;
 import hearthcloth.store.json.StoreException;
 
+
 /** The people of a studio, each by name and passphrase. Thread-safe. */
 public final class PeopleBook {
 

@@ -23,6 +23,7 @@ import hearthcloth.store.journal.WholeChange;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
 
+
 /**
  * A shared studio: one PostgreSQL database for a class or guild, before which several workrooms work at once. What is
  * common lies in the schema {@code studio}; each person's own work in a schema of her own, in the same form as in a

@@ -13,6 +13,7 @@ import org.jdbi.v3.core.Jdbi;
 
 import hearthcloth.store.Person;
 
+
 /**
  * Who is in the studio, known in every workroom before the same database. A visit is known by a secret that only her
  * browser has; the database has its hash. Thread-safe.

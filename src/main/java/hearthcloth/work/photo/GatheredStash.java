@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 
+
 /**
  * What a photograph brings to a stash: for each fabric and size a line with its count.
  *

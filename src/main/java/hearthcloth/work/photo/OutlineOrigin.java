@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 
 
+
 /** Whose outline a piece has. */
 public sealed interface OutlineOrigin {
 

@@ -4,6 +4,7 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 
 
+
 /**
  * Pieces of one fabric, and what the maker says of it.
  *

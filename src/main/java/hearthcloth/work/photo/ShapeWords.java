@@ -5,6 +5,7 @@ import hearthcloth.geometry.Point;
 import java.util.List;
 
 
+
 /** An outline's shape in a maker's words. */
 public final class ShapeWords {
 

@@ -10,6 +10,7 @@ import hearthcloth.photo.ReadPiece;
 import java.util.Optional;
 
 
+
 /**
  * A piece of the photograph as it stands now.
  *

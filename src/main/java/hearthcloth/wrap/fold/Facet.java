@@ -5,6 +5,7 @@ import java.util.List;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Vector;
 
+
 /**
  * One flat piece of the folded cloth.
  *

@@ -5,6 +5,7 @@ import hearthcloth.wrap.Gift;
 import java.util.List;
 
 
+
 /**
  * A cloth tied round a gift: every piece of it once, as flat facets in order from the gift outwards.
  *

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 
 import hearthcloth.geometry.ConvexPolygon;
 
+
 /**
  * How the cloth lies under the gift: takes places on the plan (front, origin top left, x right, y down) to places on the
  * table. The face that ends outside lies on the table, so with the front out the plan is seen mirrored from above. A

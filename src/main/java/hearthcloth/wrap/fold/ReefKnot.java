@@ -6,6 +6,7 @@ import java.util.List;
 
 import hearthcloth.geometry.Vector;
 
+
 /**
  * A reef knot of two gathered ends.
  *

@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Vector;
 
+
 /**
  * What of a tied cloth can be seen: of every facet the parts that no later facet in its plane covers. Areas are exact, by
  * cutting convex polygons. The wrapped gift is taken as convex, so a part shows from wherever its side faces; gathered

@@ -11,6 +11,7 @@ import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 
+
 /**
  * A ring of a gift that is round about its upright middle line, between two heights, drawn as {@link #SIDES} flat strips.
  *

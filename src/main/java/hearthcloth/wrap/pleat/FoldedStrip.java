@@ -10,6 +10,7 @@ import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 
+
 /**
  * Lays a stretch of cloth along a path: flat segments one after another, every fold square to the axis, the cloth beside
  * a given half width pleated to and fro under the middle. An exact isometry piece by piece.

@@ -10,6 +10,7 @@ import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 
+
 /**
  * Lays what a corner has left at a knot: the knot takes {@link #DIAMETERS} bunch diameters of it, laid as a small pack of
  * that many folds where the knot sits, and the rest is the free end, coming out beside its own standing part as in a reef

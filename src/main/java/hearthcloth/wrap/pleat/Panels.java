@@ -14,6 +14,7 @@ import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
 
+
 /**
  * The cloth right under, beside and over a box, without the spare corners: base, four walls, four flaps over the top.
  *

@@ -6,6 +6,7 @@ import java.util.List;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.ReefKnot;
 
+
 /**
  * The middle lines of a reef knot's two strands. Each comes in along its own standing side, turns a bight through the
  * other's and leaves beside where it came in. Of the six crossings, both legs of the second strand pass under the first

@@ -13,6 +13,7 @@ import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
 
+
 /**
  * A gathered end of cloth wound round an upright prism in a straight line on its unrolled sides: the left corner one way
  * round, the right corner the other. Only its middle pleat shows, as a flat band; the others lie folded to and fro under

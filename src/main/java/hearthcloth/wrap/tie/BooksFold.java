@@ -28,6 +28,7 @@ import hearthcloth.wrap.pleat.FoldedStrip;
 import hearthcloth.wrap.pleat.FreeEnd;
 import hearthcloth.wrap.pleat.KnotEnds;
 
+
 /**
  * Two books closed on each other, spine away from the maker. The cloth under the near book is the bottom, under the gap
  * the spine, under the far book the top; walls stand round the edges and everything beyond them is folded flat between

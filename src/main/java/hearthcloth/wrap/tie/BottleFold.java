@@ -33,6 +33,7 @@ import hearthcloth.wrap.pleat.KnotEnds;
 import hearthcloth.wrap.pleat.Pleating;
 import hearthcloth.wrap.pleat.Winding;
 
+
 /**
  * A bottle standing in the middle. The near flap wraps the near half of it, the far flap the far half, each straight up
  * from the base as a sheet rolled round the body, so that the two cover it; they narrow to the mouth and are knotted over

@@ -25,6 +25,7 @@ import hearthcloth.wrap.pleat.Band;
 import hearthcloth.wrap.pleat.FoldedSheet;
 import hearthcloth.wrap.pleat.Tube;
 
+
 /** Makes the fold of a {@link TyingMoment} from the finished one. */
 record Halfway(Fold tied, TyingMoment moment) {
 

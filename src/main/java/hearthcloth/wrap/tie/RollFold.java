@@ -28,6 +28,7 @@ import hearthcloth.wrap.pleat.FreeEnd;
 import hearthcloth.wrap.pleat.KnotEnds;
 import hearthcloth.wrap.pleat.Tube;
 
+
 /**
  * A roll on the left–right diagonal. In the roll wrap the cloth is wound from the near tip to the far one, the ends are
  * folded in over the discs and brought back along the roll as cords to its middle, crossed there and taken half a round

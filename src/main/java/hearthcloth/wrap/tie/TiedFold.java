@@ -8,6 +8,7 @@ import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.ShortClothException;
 import hearthcloth.wrap.fold.TyingMoment;
 
+
 /** Ties a cloth: the one place that knows which class folds which tie, done or on the way there. */
 public final class TiedFold {
 

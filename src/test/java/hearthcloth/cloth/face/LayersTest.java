@@ -18,6 +18,7 @@ import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
 
+
 /** Plies against the handbook's table (§1.3, derived): 4, 10, 16, 12, 9; French 5, lapped 3. */
 class LayersTest {
 

@@ -19,6 +19,7 @@ import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
 
+
 /** What the two faces show, against the handbook's check values (§1.3, derived): w + 2f, w, w − 2f; JTS measures. */
 class ShownTest {
 

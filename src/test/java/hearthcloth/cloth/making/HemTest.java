@@ -14,6 +14,7 @@ import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Showing;
 
+
 /** Hem and mitre numbers against hem_mitre.csv (derived by hand) and three published examples (handbook §1.5). */
 class HemTest {
 

@@ -20,9 +20,7 @@ import hearthcloth.cutstock.job.NeighbourBars;
 import hearthcloth.cutstock.job.Shortage;
 import hearthcloth.cutstock.job.Span;
 import hearthcloth.cutstock.job.StockPiece;
-import hearthcloth.plan.cutjoin.BenchJobs;
-import hearthcloth.plan.cutjoin.PlanOracle;
-import hearthcloth.plan.cutjoin.RandomJobs;
+
 
 class CutAndJoinTest {
 

@@ -14,8 +14,7 @@ import hearthcloth.cutstock.job.Cutting;
 import hearthcloth.cutstock.job.FabricSets;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
-import hearthcloth.plan.cutjoin.PlanOracle;
-import hearthcloth.plan.cutjoin.RandomJobs;
+
 
 class RecutTest {
 

@@ -12,7 +12,7 @@ import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
-import hearthcloth.plan.join.FewestJoins;
+
 
 class JoiningTest {
 

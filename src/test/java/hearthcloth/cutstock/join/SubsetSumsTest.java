@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 
+
 class SubsetSumsTest {
 
     @Test

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 
+
 /** What a page gets and what is printed flat are the fold's own facets. */
 class ModelTest {
 

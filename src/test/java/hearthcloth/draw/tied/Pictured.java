@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 
+
 /** A gift of every tie in a cloth of a hearth and two rounds, a little larger than it must be. */
 record Pictured(Tie tie, Gift gift, Cloth cloth, Fold fold) {
 

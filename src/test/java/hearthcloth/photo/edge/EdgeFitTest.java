@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 
 import hearthcloth.photo.image.LensModel;
 
+
 /** How far a side sways, told from the noise of its places. */
 class EdgeFitTest {
 

@@ -14,6 +14,7 @@ import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.image.LensModel;
 
+
 class FittedPolygonTest {
 
     private static final LensModel STRAIGHT = new LensModel(new Point(500, 500), 700, 0, 0.01);

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PixelImage;
 
+
 /** Where a blurred edge is, told by light: the picture's steps are those of IEC 61966-2-1, written here again. */
 class SubpixelEdgesTest {
 

@@ -11,6 +11,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 
 
+
 /** What lens, sensor and telephone make of light: blur, mosaic with noise, demosaicking, tone, sharpening, JPEG. */
 final class Development {
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 
 
+
 /** The floor with everything that lies on it, lowest first, lit. */
 final class Floor {
 

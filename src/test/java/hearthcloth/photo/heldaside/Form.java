@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Random;
 
 
+
 /** The shapes scraps have. */
 public enum Form {
     RECTANGLE,

@@ -1,6 +1,7 @@
 package hearthcloth.photo.heldaside;
 
 
+
 /** What scraps may lie on. */
 public enum GroundKind {
     WOOD,

@@ -3,6 +3,7 @@ package hearthcloth.photo.heldaside;
 import java.util.List;
 
 
+
 /**
  * What came of one true piece.
  *

@@ -1,6 +1,7 @@
 package hearthcloth.photo.heldaside;
 
 
+
 /**
  * A flat thing on the floor.
  *

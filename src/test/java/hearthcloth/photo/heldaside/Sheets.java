@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 
 
+
 /** The things of known size that lie beside the scraps. */
 final class Sheets {
 

@@ -1,6 +1,7 @@
 package hearthcloth.photo.heldaside;
 
 
+
 /** Anything that throws light back, by place on the floor. */
 interface Surface {
 

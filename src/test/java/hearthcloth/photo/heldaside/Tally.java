@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 
+
 /** Adds judged pieces up into a table. */
 final class Tally {
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 
 
+
 /**
  * One scrap as it really lies.
  *

@@ -4,6 +4,7 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import java.util.List;
 
 
+
 /** What is really in a photograph. */
 public record Truth(Setting setting, ReferenceSheet sheet, List<TruePiece> pieces) {
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 
+
 /** Against BoofCV's erosion and dilation, pixel by pixel as often, and against its labels. */
 class BinaryMorphologyTest {
 

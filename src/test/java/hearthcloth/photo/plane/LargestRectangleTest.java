@@ -15,6 +15,7 @@ import org.locationtech.jts.geom.Polygon;
 
 import hearthcloth.geometry.Polygons;
 
+
 class LargestRectangleTest {
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();

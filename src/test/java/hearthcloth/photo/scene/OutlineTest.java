@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 
+
 /** Outlines that once went wrong: a corner cut off, neighbours close together, stripes that end a cloth. */
 class OutlineTest {
 

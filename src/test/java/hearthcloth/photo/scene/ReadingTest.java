@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 
+
 /** A small part of {@link Evaluation}, to notice when reading gets worse. */
 class ReadingTest {
 

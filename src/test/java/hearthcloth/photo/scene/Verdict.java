@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /** Holds one reading against the truth of the scene it was drawn from. */
 final class Verdict {
 

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 
+
 class BlobTest {
 
     /** An L of 60 × 60 less 40 × 40, walked round pixel by pixel. */

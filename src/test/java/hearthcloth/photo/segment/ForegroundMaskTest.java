@@ -12,6 +12,7 @@ import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PixelImage;
 
+
 /** Small pictures painted pixel by pixel: what of them is a piece, and what the ground's own. */
 class ForegroundMaskTest {
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 
+
 /** Reads a plan with its own arithmetic: lays every leaf on the sheet and looks for gaps, overlaps and excess. */
 final class SlicingCheck {
 

@@ -24,11 +24,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
-import hearthcloth.plan.Stashes;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
+
 
 /** Every plan is judged twice: by the folds when it is made, and here by a plain reader of its plan file. */
 class PlannerTest {

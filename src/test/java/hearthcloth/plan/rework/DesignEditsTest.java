@@ -25,6 +25,7 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Scheme;
 
+
 /** Laws of changes by hand: what is typed is what is cut, what is not touched stays, and a change taken back is gone. */
 class DesignEditsTest {
 

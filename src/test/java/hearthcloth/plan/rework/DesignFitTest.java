@@ -29,6 +29,7 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.propose.Planner;
 
+
 /** A proposal settled by hand: it stays what it was, changes are fitted to the stash, what is locked stays. */
 class DesignFitTest {
 

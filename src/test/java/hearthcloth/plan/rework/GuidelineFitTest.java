@@ -12,10 +12,11 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-import hearthcloth.plan.Planned;
-import hearthcloth.plan.Stashes;
+import hearthcloth.plan.propose.Planned;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
+
 
 /** A design followed with another stash keeps its sizes and takes only fabric that is there. */
 class GuidelineFitTest {

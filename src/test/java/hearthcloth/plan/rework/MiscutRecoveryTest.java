@@ -18,11 +18,12 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-import hearthcloth.plan.Planned;
-import hearthcloth.plan.Stashes;
+import hearthcloth.plan.propose.Planned;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
+
 
 /** After a slip, what is cut already stays as it is and only the rest is planned again. */
 class MiscutRecoveryTest {

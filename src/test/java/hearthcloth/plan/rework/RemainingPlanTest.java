@@ -24,10 +24,11 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-import hearthcloth.plan.Planned;
-import hearthcloth.plan.Stashes;
+import hearthcloth.plan.propose.Planned;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
+
 
 /** The laws of measuring as you go: what is sewn stays, what is left suffices or is said not to, sizes come true. */
 class RemainingPlanTest {

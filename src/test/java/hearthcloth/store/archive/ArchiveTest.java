@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.Planned;
+import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.rework.DesignEdits;
-import hearthcloth.plan.Stashes;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SwatchBook.Swatch;
@@ -28,6 +28,7 @@ import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+
 
 /** Everything out and in again: the same where there was nothing, its own numbers and plans where there was something. */
 public class ArchiveTest {

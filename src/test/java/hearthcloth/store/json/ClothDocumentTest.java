@@ -9,9 +9,9 @@ import hearthcloth.draw.PlanFolder;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.Planned;
+import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.rework.DesignEdits;
-import hearthcloth.plan.Stashes;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.store.json.ClothDocument.Bench;
 import hearthcloth.store.json.ClothDocument.Life;
 import hearthcloth.store.json.ClothDocument.Stage;
@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+
 
 
 /** Everything kept of a cloth is read back as it was, and what is not a cloth of ours is refused. */

@@ -7,7 +7,7 @@ import hearthcloth.TestServer;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.Stashes;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.time.Clock;
@@ -34,6 +34,7 @@ import hearthcloth.store.Store;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocumentTest;
 import hearthcloth.store.json.StoreException;
+
 
 /** A studio over a real PostgreSQL server: people, their own work, and several workrooms at once. */
 class StudioTest {

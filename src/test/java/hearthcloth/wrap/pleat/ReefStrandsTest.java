@@ -19,6 +19,7 @@ import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.tie.TiedFold;
 
+
 /** The drawn knot is a reef: its crossings, found again from the two lines alone, are those of the handbook's table. */
 class ReefStrandsTest {
 

@@ -23,11 +23,11 @@ import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.fold.Judge;
 import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.pleat.Band;
 import hearthcloth.wrap.pleat.Panels;
+
 
 /** The second pair of a bottle's corners goes round its body to a knot in front. */
 class BottleFoldTest {
@@ -53,9 +53,9 @@ class BottleFoldTest {
     @MethodSource("fits")
     void cloth_is_never_stretched_and_every_bit_is_there_once(Fit fit) {
         Fold fold = TiedFold.of(fit);
-        Judge.isNeverStretched(fold);
-        Judge.isEveryBitOfTheClothOnce(fold);
-        Judge.agreesWithJts(Visible.of(fold));
+        FoldJudge.isNeverStretched(fold);
+        FoldJudge.isEveryBitOfTheClothOnce(fold);
+        FoldJudge.agreesWithJts(Visible.of(fold));
     }
 
     /** Two knots: one over the mouth, one in front of the body below the shoulder. */

@@ -29,9 +29,9 @@ import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.fold.Judge;
 import hearthcloth.wrap.fold.ShortClothException;
 import hearthcloth.wrap.fold.Visible;
+
 
 class BoxFoldTest {
 
@@ -69,8 +69,8 @@ class BoxFoldTest {
     @MethodSource("fits")
     void cloth_is_never_stretched_and_every_bit_is_there_once(Fit fit) {
         Fold fold = TiedFold.of(fit);
-        Judge.isNeverStretched(fold);
-        Judge.isEveryBitOfTheClothOnce(fold);
+        FoldJudge.isNeverStretched(fold);
+        FoldJudge.isEveryBitOfTheClothOnce(fold);
     }
 
     /** JTS: in each of the six sides the facets cover the whole side, and nothing lies outside the box. */
@@ -104,7 +104,7 @@ class BoxFoldTest {
         List<Facet> there = seen.fold().facets().stream()
                 .filter(facet -> facet.plane().name().equals(plane))
                 .toList();
-        Geometry shadow = Judge.shadow(
+        Geometry shadow = FoldJudge.shadow(
                 there,
                 place -> plane.endsWith("wall")
                         ? new Point(plane.startsWith("l") || plane.startsWith("r") ? place.y() : place.x(), place.z())
@@ -134,8 +134,8 @@ class BoxFoldTest {
         for (int i = 0; i < 4000; i++) {
             Facet one = whole.get(chance.nextInt(whole.size()));
             Facet two = whole.get(chance.nextInt(whole.size()));
-            Point a = Judge.some(one.cloth(), chance);
-            Point b = Judge.some(two.cloth(), chance);
+            Point a = FoldJudge.some(one.cloth(), chance);
+            Point b = FoldJudge.some(two.cloth(), chance);
             double flat = Math.hypot(a.x() - b.x(), a.y() - b.y());
             double laid = one.motion().at(a).minus(two.motion().at(b)).length();
             longer = Math.max(longer, laid - flat);

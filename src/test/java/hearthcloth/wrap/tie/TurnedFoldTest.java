@@ -21,9 +21,9 @@ import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.fold.Judge;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.pleat.Band;
+
 
 class TurnedFoldTest {
 
@@ -44,8 +44,8 @@ class TurnedFoldTest {
     @MethodSource("fits")
     void cloth_is_never_stretched_and_every_bit_is_there_once(Fit fit) {
         Fold fold = TiedFold.of(fit);
-        Judge.isNeverStretched(fold);
-        Judge.isEveryBitOfTheClothOnce(fold);
+        FoldJudge.isNeverStretched(fold);
+        FoldJudge.isEveryBitOfTheClothOnce(fold);
     }
 
     /** The strips that show are the prism's whole strips: perimeter times length, band by band; the mouth is under knots. */
@@ -54,7 +54,7 @@ class TurnedFoldTest {
     void the_gift_is_covered_from_the_table_to_the_mouth(Fit fit) {
         Fold fold = TiedFold.of(fit);
         double around = 2 * Band.SIDES * Math.tan(Math.PI / Band.SIDES);
-        Judge.agreesWithJts(Visible.of(fold));
+        FoldJudge.agreesWithJts(Visible.of(fold));
         double shown = Visible.of(fold).pieces().stream()
                 .filter(piece ->
                         piece.facet().part() == Facet.Part.WALL || piece.facet().part() == Facet.Part.BASE)

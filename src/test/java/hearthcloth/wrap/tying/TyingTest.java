@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 
+
 class TyingTest {
 
     private static final List<Gift> GIFTS = Stream.of(

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 
+
 /** Seeded stashes of any number of pieces. */
 public final class Stashes {
 

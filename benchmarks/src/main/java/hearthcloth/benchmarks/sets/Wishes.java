@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 
 
+
 /** Wishes and cloths to measure with. */
 public final class Wishes {
 

@@ -1,4 +1,4 @@
-package hearthcloth.plan;
+package hearthcloth.plan.propose;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
@@ -9,6 +9,7 @@ import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+
 
 
 /** Stashes for tests: given ones and seeded random ones. */

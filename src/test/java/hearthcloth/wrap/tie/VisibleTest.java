@@ -1,4 +1,4 @@
-package hearthcloth.wrap.fold;
+package hearthcloth.wrap.tie;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -18,7 +18,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.wrap.tie.TiedFold;
+
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Laying;
+import hearthcloth.wrap.fold.Visible;
 
 class VisibleTest {
 

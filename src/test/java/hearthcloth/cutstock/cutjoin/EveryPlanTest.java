@@ -1,4 +1,4 @@
-package hearthcloth.plan.cutjoin;
+package hearthcloth.cutstock.cutjoin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,7 +9,6 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 import hearthcloth.cutstock.bound.CutBounds;
-import hearthcloth.cutstock.cutjoin.CutAndJoin;
 import hearthcloth.cutstock.job.BarTurn;
 import hearthcloth.cutstock.job.CutJoinBounds;
 import hearthcloth.cutstock.job.CutJoinJob;
@@ -19,6 +18,7 @@ import hearthcloth.cutstock.job.FabricSets;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
+
 
 /** Tiny jobs against the best of every plan there is. */
 class EveryPlanTest {

@@ -1,4 +1,4 @@
-package hearthcloth.wrap.fold;
+package hearthcloth.wrap.tie;
 
 import hearthcloth.geometry.Point;
 
@@ -24,15 +24,20 @@ import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Vector;
 
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.Motion;
+import hearthcloth.wrap.fold.Visible;
+
 /** Judges a fold from outside: lengths, areas and overlaps by other means than those that made it. */
-public final class Judge {
+public final class FoldJudge {
 
     private static final GeometryFactory JTS = new GeometryFactory();
 
     /** JTS works on a grid of a hundred-thousandth of a millimetre, where it cannot fail. */
     private static final PrecisionModel FINE = new PrecisionModel(1e5);
 
-    private Judge() {}
+    private FoldJudge() {}
 
     /** Every facet keeps the distances between its corners to 1e-9 and lies in the plane it names. */
     public static void isNeverStretched(Fold fold) {
@@ -102,7 +107,7 @@ public final class Judge {
     /** The outlines (made of places in space by {@code flat}) cover this many square millimetres. */
     static Geometry union(List<ConvexPolygon> outlines) {
         List<Geometry> polygons =
-                outlines.stream().map(Judge::polygon).map(p -> p.buffer(0)).toList();
+                outlines.stream().map(FoldJudge::polygon).map(p -> p.buffer(0)).toList();
         return UnaryUnionNG.union(JTS.buildGeometry(polygons), FINE);
     }
 

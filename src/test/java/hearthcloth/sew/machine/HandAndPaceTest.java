@@ -1,4 +1,4 @@
-package hearthcloth.sew;
+package hearthcloth.sew.machine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -11,9 +11,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 
-import hearthcloth.sew.machine.AtTheMachine;
-import hearthcloth.sew.machine.SewingHand;
-import hearthcloth.sew.machine.SewingPace;
+
+import hearthcloth.sew.Task;
 
 /** What is learnt from a maker's own work is the middle of it, never one slip, and never more than she did. */
 class HandAndPaceTest {

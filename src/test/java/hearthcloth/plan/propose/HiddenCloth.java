@@ -1,4 +1,4 @@
-package hearthcloth.plan;
+package hearthcloth.plan.propose;
 
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.making.Making;
@@ -17,6 +17,7 @@ import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Scheme;
+
 
 /**
  * A stash whose answer is known by construction: every patch of a cloth, cut out, among scraps. The cloth can be made again

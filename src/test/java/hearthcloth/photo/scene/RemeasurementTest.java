@@ -33,8 +33,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 
+
 /** What a hand changes on a drawn photograph of known pieces, measured again. */
-class ByHandTest {
+class RemeasurementTest {
 
     private static final int NAVY = 0x33506b;
     private static final int WINE = 0x7a1f2b;

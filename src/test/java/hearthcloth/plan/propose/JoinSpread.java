@@ -1,4 +1,4 @@
-package hearthcloth.plan;
+package hearthcloth.plan.propose;
 
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Place;
@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import hearthcloth.plan.model.Plan;
+
 
 /** How close joins come to what ends on the other side of the seam they run into, read off the patches alone. */
 final class JoinSpread {

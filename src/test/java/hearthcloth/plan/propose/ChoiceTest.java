@@ -1,4 +1,4 @@
-package hearthcloth.plan;
+package hearthcloth.plan.propose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -33,10 +33,7 @@ import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Wish;
-import hearthcloth.plan.propose.Drafts;
-import hearthcloth.plan.propose.LargestCloth;
-import hearthcloth.plan.propose.LayoutCandidates;
-import hearthcloth.plan.propose.Planner;
+
 
 /** What the planner chooses where the wish is silent, on stashes whose answer is known by construction. */
 class ChoiceTest {

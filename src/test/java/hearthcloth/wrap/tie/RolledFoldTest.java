@@ -1,4 +1,4 @@
-package hearthcloth.wrap.fold;
+package hearthcloth.wrap.tie;
 
 import hearthcloth.geometry.Point;
 
@@ -20,7 +20,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.pleat.KnotEnds;
 import hearthcloth.wrap.pleat.Tube;
-import hearthcloth.wrap.tie.TiedFold;
+
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.TyingMoment;
+import hearthcloth.wrap.fold.Visible;
 
 /** Rolls, two bottles and books. */
 class RolledFoldTest {
@@ -48,8 +52,8 @@ class RolledFoldTest {
     @MethodSource("fits")
     void cloth_is_never_stretched_and_every_bit_is_there_once(Fit fit) {
         Fold fold = TiedFold.of(fit);
-        Judge.isNeverStretched(fold);
-        Judge.isEveryBitOfTheClothOnce(fold);
+        FoldJudge.isNeverStretched(fold);
+        FoldJudge.isEveryBitOfTheClothOnce(fold);
     }
 
     /** What shows is the whole surface of the wrapped thing: prism wall and both ends, or the six sides of the books. */
@@ -57,7 +61,7 @@ class RolledFoldTest {
     @MethodSource("fits")
     void the_whole_surface_is_covered(Fit fit) {
         Visible visible = Visible.of(TiedFold.of(fit));
-        Judge.agreesWithJts(visible);
+        FoldJudge.agreesWithJts(visible);
         double end = Math.pow(Math.PI / Tube.SIDES, 2) * Tube.SIDES / Math.tan(Math.PI / Tube.SIDES);
         if (fit.gift() instanceof Gift.Roll roll) {
             double r = roll.diameter().in(Unit.MILLIMETRE) / 2;

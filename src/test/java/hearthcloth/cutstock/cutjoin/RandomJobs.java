@@ -1,4 +1,4 @@
-package hearthcloth.plan.cutjoin;
+package hearthcloth.cutstock.cutjoin;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +13,7 @@ import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.NeighbourBars;
 import hearthcloth.cutstock.job.Span;
 import hearthcloth.cutstock.job.StockPiece;
+
 
 /** Random jobs that use everything a job can say, in nanometres. */
 public final class RandomJobs {

@@ -1,4 +1,4 @@
-package hearthcloth.plan;
+package hearthcloth.plan.propose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -34,7 +34,7 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
-import hearthcloth.plan.propose.ProposalSelection;
+
 
 /**
  * The laws of a plan over two thousand random stashes and cloths, joined and unjoined, square and oblong, with right

@@ -1,4 +1,4 @@
-package hearthcloth.wrap.fold;
+package hearthcloth.wrap.tie;
 
 import hearthcloth.geometry.Point;
 
@@ -20,7 +20,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import hearthcloth.geometry.Vector;
-import hearthcloth.wrap.tie.TiedFold;
+
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.FacetPlane;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.TyingMoment;
 
 /** The cloth half tied is the same cloth: nothing stretched, every bit there once. */
 class TyingMomentTest {
@@ -68,8 +72,8 @@ class TyingMomentTest {
     @MethodSource("steps")
     void a_moment_is_the_same_cloth(Step step) {
         Fold fold = TiedFold.at(step.moment, step.tied);
-        Judge.isNeverStretched(fold);
-        Judge.isEveryBitOfTheClothOnce(fold);
+        FoldJudge.isNeverStretched(fold);
+        FoldJudge.isEveryBitOfTheClothOnce(fold);
     }
 
     static Stream<Step> unparted() {
@@ -92,8 +96,8 @@ class TyingMomentTest {
         for (int i = 0; i < 6000; i++) {
             Facet one = sheet.get(chance.nextInt(sheet.size()));
             Facet two = sheet.get(chance.nextInt(sheet.size()));
-            Point a = Judge.some(one.cloth(), chance);
-            Point b = Judge.some(two.cloth(), chance);
+            Point a = FoldJudge.some(one.cloth(), chance);
+            Point b = FoldJudge.some(two.cloth(), chance);
             // a straight way through an end that goes to a knot is no way through the sheet
             if (isWhole(fold, a, b)) {
                 double flat = Math.hypot(a.x() - b.x(), a.y() - b.y());
@@ -126,8 +130,8 @@ class TyingMomentTest {
             for (int i = 0; i < 3000; i++) {
                 Facet one = low.get(chance.nextInt(low.size()));
                 Facet two = low.get(chance.nextInt(low.size()));
-                Point a = Judge.some(one.cloth(), chance);
-                Point b = Judge.some(two.cloth(), chance);
+                Point a = FoldJudge.some(one.cloth(), chance);
+                Point b = FoldJudge.some(two.cloth(), chance);
                 double flat = Math.hypot(a.x() - b.x(), a.y() - b.y());
                 double laid = one.motion().at(a).minus(two.motion().at(b)).length();
                 assertThat(laid - flat).as(step.toString()).isLessThan(1e-6);
@@ -151,7 +155,7 @@ class TyingMomentTest {
                     Random chance = new Random(7);
                     int moved = 0;
                     for (int k = 0; k < 400; k++) {
-                        Point point = Judge.some(now.laying().whole(), chance);
+                        Point point = FoldJudge.some(now.laying().whole(), chance);
                         moved += place(before, point).minus(place(now, point)).length() > 10 ? 1 : 0;
                     }
                     assertThat(moved).as(step.toString()).isPositive();

@@ -1,4 +1,4 @@
-package hearthcloth.plan.cutjoin;
+package hearthcloth.cutstock.cutjoin;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,6 +15,7 @@ import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.NeighbourBars;
 import hearthcloth.cutstock.job.Span;
 import hearthcloth.cutstock.job.StockPiece;
+
 
 /**
  * Says what is wrong with a plan, from the job and the parts' rectangles alone: it trusts neither the plan's cuts nor

@@ -1,11 +1,11 @@
-package hearthcloth.plan.join;
+package hearthcloth.cutstock.join;
 
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-import hearthcloth.cutstock.join.JoinJob;
+
 
 /**
  * The fewest joins of a tiny job by trying everything. Whole cut lengths are enough: for a given choice of strips for

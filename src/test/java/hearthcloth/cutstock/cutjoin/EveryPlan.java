@@ -1,4 +1,4 @@
-package hearthcloth.plan.cutjoin;
+package hearthcloth.cutstock.cutjoin;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,6 +10,7 @@ import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
+
 
 /**
  * The best that any plan of a tiny job can do, by trying everything: every way of dividing bars into parts, every piece

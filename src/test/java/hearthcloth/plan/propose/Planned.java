@@ -1,4 +1,4 @@
-package hearthcloth.plan;
+package hearthcloth.plan.propose;
 
 import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
@@ -13,7 +13,7 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
-import hearthcloth.plan.propose.Planner;
+
 
 /** Planned cloths for tests of what comes after planning. */
 public final class Planned {

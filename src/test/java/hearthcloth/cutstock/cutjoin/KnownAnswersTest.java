@@ -1,4 +1,4 @@
-package hearthcloth.plan.cutjoin;
+package hearthcloth.cutstock.cutjoin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,10 +6,10 @@ import hearthcloth.cutstock.search.Budget;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-import hearthcloth.cutstock.cutjoin.CutAndJoin;
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.CutOutcome;
 import hearthcloth.cutstock.job.CutPlan;
+
 
 /** Instances whose fewest joins an exact solver or their construction has proved. */
 class KnownAnswersTest {

@@ -1,4 +1,4 @@
-package hearthcloth.plan.cutjoin;
+package hearthcloth.cutstock.cutjoin;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -18,6 +18,7 @@ import hearthcloth.cutstock.job.FabricSets;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
+
 
 /** Reads the two kinds of benchmark file as jobs. */
 public final class BenchJobs {
