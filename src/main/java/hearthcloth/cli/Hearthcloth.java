@@ -1,6 +1,8 @@
 package hearthcloth.cli;
 
 import hearthcloth.measure.MeasureException;
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.OptionText;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
@@ -16,10 +18,6 @@ import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-
-import hearthcloth.words.BadInputException;
-import hearthcloth.words.OptionText;
-
 
 /** The program as typed in a shell: its commands, and the one place that turns trouble into words. */
 @Command(

@@ -1,5 +1,7 @@
 package hearthcloth.cli;
 
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -9,10 +11,6 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-
-import hearthcloth.words.BadInputException;
-import hearthcloth.words.ListWords;
-
 
 /** Text that the maker hands in, from a file or standard input: bounded, and UTF-8 or refused with a sentence. */
 final class InputText {
@@ -40,11 +38,14 @@ final class InputText {
                 return text(name, file.readNBytes(MOST_MEGABYTES * MEGABYTE + 1));
             }
         } catch (InvalidPathException e) {
-            throw new BadInputException("\"" + ListWords.plain(name) + "\" is not the name of a file; check how it is written.");
+            throw new BadInputException(
+                    "\"" + ListWords.plain(name) + "\" is not the name of a file; check how it is written.");
         } catch (AccessDeniedException e) {
-            throw new BadInputException(ListWords.plain(name) + " may not be read by you; change its permissions or copy it.");
+            throw new BadInputException(
+                    ListWords.plain(name) + " may not be read by you; change its permissions or copy it.");
         } catch (IOException e) {
-            throw new BadInputException(ListWords.plain(name) + " could not be read to its end; check the disk and try again.");
+            throw new BadInputException(
+                    ListWords.plain(name) + " could not be read to its end; check the disk and try again.");
         }
     }
 
@@ -74,8 +75,9 @@ final class InputText {
         String shown = ListWords.plain(name);
         checkSize(shown, bytes.length);
         if (bytes.length == 0) {
-            throw new BadInputException(shown + " is empty; its first line names the columns fabric,width,length and each line"
-                    + " after it is a piece.");
+            throw new BadInputException(
+                    shown + " is empty; its first line names the columns fabric,width,length and each line"
+                            + " after it is a piece.");
         }
         if (starts(bytes, 'P', 'K', 3, 4) || starts(bytes, 0xd0, 0xcf, 0x11, 0xe0)) {
             throw new BadInputException(shown + " is a workbook or an archive, not text; " + AS_CSV + ".");

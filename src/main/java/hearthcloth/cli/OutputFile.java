@@ -1,14 +1,12 @@
 package hearthcloth.cli;
 
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-
-import hearthcloth.words.BadInputException;
-import hearthcloth.words.ListWords;
-
 
 /** One file to write, whole or not at all; what is there already is replaced only where the maker said so. */
 final class OutputFile {
@@ -55,7 +53,8 @@ final class OutputFile {
             }
             return new OutputFile(option, shown, file);
         } catch (InvalidPathException e) {
-            throw new BadInputException(option + ": \"" + shown + "\" is not the name of a file; check how it is written.");
+            throw new BadInputException(
+                    option + ": \"" + shown + "\" is not the name of a file; check how it is written.");
         }
     }
 

@@ -1,5 +1,7 @@
 package hearthcloth.cli;
 
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -11,10 +13,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-
-import hearthcloth.words.BadInputException;
-import hearthcloth.words.ListWords;
-
 
 /**
  * The folder that receives the proposals, each in a numbered folder of its own. Everything is written to a hidden folder
@@ -75,7 +73,8 @@ final class OutputFolder {
             }
             return new OutputFolder(shown, folder);
         } catch (InvalidPathException e) {
-            throw new BadInputException("--out: \"" + shown + "\" is not the name of a folder; check how it is written.");
+            throw new BadInputException(
+                    "--out: \"" + shown + "\" is not the name of a folder; check how it is written.");
         } catch (IOException e) {
             throw new BadInputException("--out: " + shown + " could not be looked into; check its permissions.");
         }

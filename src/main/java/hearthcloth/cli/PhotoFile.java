@@ -1,15 +1,13 @@
 package hearthcloth.cli;
 
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-
-import hearthcloth.words.BadInputException;
-import hearthcloth.words.ListWords;
-
 
 /** A photograph that the maker hands in, from a file or standard input; the reader refuses what is too large. */
 final class PhotoFile {

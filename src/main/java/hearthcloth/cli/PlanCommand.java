@@ -1,15 +1,24 @@
 package hearthcloth.cli;
 
-import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
-import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.propose.Planner;
+import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.GiftWish;
+import hearthcloth.words.ListWords;
+import hearthcloth.words.OptionText;
+import hearthcloth.words.PlacingReader;
+import hearthcloth.words.PlanBudget;
+import hearthcloth.words.Rulers;
+import hearthcloth.words.WishOptions;
+import hearthcloth.words.WishReader;
 import hearthcloth.wrap.Placing;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,17 +29,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-
-import hearthcloth.words.BadInputException;
-import hearthcloth.words.GiftWish;
-import hearthcloth.words.ListWords;
-import hearthcloth.words.OptionText;
-import hearthcloth.words.PlacingReader;
-import hearthcloth.words.PlanBudget;
-import hearthcloth.words.Rulers;
-import hearthcloth.words.WishOptions;
-import hearthcloth.words.WishReader;
-
 
 /** {@code plan}: from a stash file and a wish to several cloths, each in a folder ready to cut and sew by. */
 @Command(

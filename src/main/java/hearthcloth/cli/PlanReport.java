@@ -4,20 +4,18 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.GiftWish;
+import hearthcloth.words.ListWords;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tying.WhatShows;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-
-import hearthcloth.words.GiftWish;
-import hearthcloth.words.ListWords;
-
 
 /** Says what planning came to: a short paragraph for each proposal, or why there is none and what would help. */
 final class PlanReport {

@@ -1,13 +1,17 @@
 package hearthcloth.cli;
 
-import hearthcloth.work.photo.FabricGroup;
-import hearthcloth.work.photo.GatheredStash;
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.ReadingOverlay;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
+import hearthcloth.photo.ReadingOverlay;
 import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
+import hearthcloth.words.OptionText;
+import hearthcloth.words.Rulers;
+import hearthcloth.work.photo.FabricGroup;
+import hearthcloth.work.photo.GatheredStash;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -17,12 +21,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-
-import hearthcloth.words.BadInputException;
-import hearthcloth.words.ListWords;
-import hearthcloth.words.OptionText;
-import hearthcloth.words.Rulers;
-
 
 /** {@code read}: from a photograph of scraps beside a sheet of paper to a stash file. */
 @Command(
@@ -127,7 +125,8 @@ final class ReadCommand implements Callable<Integer> {
             return read;
         }
         String name = photo.equals("-") ? "The picture" : ListWords.plain(photo);
-        throw new BadInputException(List.of(name + " cannot be read:", "  " + ListWords.line(((Reading.Refused) reading).reason())));
+        throw new BadInputException(
+                List.of(name + " cannot be read:", "  " + ListWords.line(((Reading.Refused) reading).reason())));
     }
 
     private int written(Reading.Read read, Ruler ruler, OutputFile out, Optional<OutputFile> picture) {

@@ -1,22 +1,20 @@
 package hearthcloth.cli;
 
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.photo.PieceAppearance;
+import hearthcloth.photo.ReadPiece;
+import hearthcloth.photo.Reading;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.MeasuredLength;
+import hearthcloth.words.ListWords;
 import hearthcloth.work.photo.FabricGroup;
 import hearthcloth.work.photo.GatheredStash;
 import hearthcloth.work.photo.ShapeWords;
-import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
-import hearthcloth.photo.plane.Doubt;
-import hearthcloth.photo.PieceAppearance;
-import hearthcloth.photo.plane.MeasuredLength;
-import hearthcloth.photo.ReadPiece;
-import hearthcloth.photo.Reading;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
-
-import hearthcloth.words.ListWords;
-
 
 /** Says what was read off a photograph: a table of the pieces, every doubt, what was written and what was not. */
 final class ReadReport {

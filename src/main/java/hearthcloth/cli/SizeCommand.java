@@ -5,17 +5,15 @@ import hearthcloth.measure.Measures;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-
 import hearthcloth.words.BadInputException;
 import hearthcloth.words.GiftWish;
 import hearthcloth.words.ListWords;
 import hearthcloth.words.OptionText;
 import hearthcloth.words.Rulers;
-
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** {@code size}: how large a cloth ties round a gift, or what a cloth ties round. */
 @Command(
@@ -70,8 +68,9 @@ final class SizeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if ((gift == null) == (cloth == null)) {
-            throw new BadInputException("Say either what is to be wrapped, --gift \"box 30 x 20 x 8 cm\", or which cloth there"
-                    + " is, --cloth \"38 1/2 in\".");
+            throw new BadInputException(
+                    "Say either what is to be wrapped, --gift \"box 30 x 20 x 8 cm\", or which cloth there"
+                            + " is, --cloth \"38 1/2 in\".");
         }
         Ruler ruler = Rulers.wished(unit)
                 .orElseGet(() -> ListWords.unitIn(gift == null ? String.valueOf(cloth) : gift)

@@ -4,6 +4,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.words.GiftWish;
 import hearthcloth.wrap.Capacity;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.PublishedRule;
@@ -16,9 +17,6 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-
-import hearthcloth.words.GiftWish;
-
 
 /** Prints sizes as short tables. */
 final class SizeReport {

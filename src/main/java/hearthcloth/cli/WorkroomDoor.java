@@ -2,8 +2,6 @@ package hearthcloth.cli;
 
 import java.util.Optional;
 
-
-
 /** Opens the workroom in the browser. */
 @FunctionalInterface
 public interface WorkroomDoor {

@@ -1,12 +1,10 @@
 package hearthcloth.cloth;
 
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Size;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-
-import hearthcloth.cloth.making.Making;
-
 
 /**
  * A whole cloth: the assembly tree and how it is made up. The root from which every fold starts. No two patches share a name. Immutable.

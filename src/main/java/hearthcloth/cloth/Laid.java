@@ -1,14 +1,12 @@
 package hearthcloth.cloth;
 
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
-
-import hearthcloth.cloth.making.Making;
-
 
 /**
  * A patch at its place in the finished cloth, with the allowance on each side: what closes that side decides it (wide

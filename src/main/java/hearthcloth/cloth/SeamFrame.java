@@ -1,10 +1,8 @@
 package hearthcloth.cloth;
 
-import hearthcloth.measure.Length;
-
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
-
+import hearthcloth.measure.Length;
 
 /** Where a part of the tree lies in the cloth and what closes its four sides: the context that flows down a fold. */
 record SeamFrame(Length x, Length y, Edges closed) {
@@ -19,7 +17,9 @@ record SeamFrame(Length x, Length y, Edges closed) {
         Length before = half == Half.FIRST
                 ? Length.ZERO
                 : seam.join().across(seam.first().size());
-        return seam.join() == Join.BESIDE ? new SeamFrame(x.plus(before), y, edges) : new SeamFrame(x, y.plus(before), edges);
+        return seam.join() == Join.BESIDE
+                ? new SeamFrame(x.plus(before), y, edges)
+                : new SeamFrame(x, y.plus(before), edges);
     }
 
     /** The joining line of {@code seam} as a rectangle without thickness. */

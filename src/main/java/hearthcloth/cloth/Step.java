@@ -1,13 +1,11 @@
 package hearthcloth.cloth;
 
+import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-
-import hearthcloth.cloth.making.SeamKind;
-
 
 /**
  * One seam in the order it is sewn.

@@ -1,7 +1,5 @@
 package hearthcloth.colour;
 
-
-
 /**
  * Plain English names for people, such as "dark green", "pale yellow" or "grey".
  *

@@ -2,8 +2,6 @@ package hearthcloth.colour;
 
 import hearthcloth.colour.Matrix.Row;
 
-
-
 /**
  * How people see colour who lack one kind of cone, fully; for checking labels and legends, not a diagnosis.
  *

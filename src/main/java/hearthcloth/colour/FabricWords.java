@@ -11,8 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
-
-
 /**
  * Reads everyday words for the colour of cloth. The words and their colours are ours, after common use, no source.
  *

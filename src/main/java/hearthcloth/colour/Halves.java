@@ -2,8 +2,6 @@ package hearthcloth.colour;
 
 import java.util.List;
 
-
-
 /**
  * Fabrics parted into a light and a dark half, each from light to dark.
  *

@@ -2,8 +2,6 @@ package hearthcloth.colour;
 
 import hearthcloth.colour.Matrix.Row;
 
-
-
 /**
  * The sRGB transfer curve: between the 8 bits of a channel and linear light, 0 to 1.
  *

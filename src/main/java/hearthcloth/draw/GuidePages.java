@@ -1,7 +1,18 @@
 package hearthcloth.draw;
 
-import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.cloth.HemPicture;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.cloth.SeamPicture;
+import hearthcloth.draw.cloth.StepPicture;
+import hearthcloth.draw.cloth.Wrapped;
+import hearthcloth.draw.guide.Cover;
+import hearthcloth.draw.guide.CutBlocks;
+import hearthcloth.draw.guide.Flow;
+import hearthcloth.draw.guide.TaskBlock;
+import hearthcloth.draw.guide.TiedPages;
 import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Rounding;
@@ -14,19 +25,6 @@ import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
 import java.util.List;
 import java.util.Optional;
-
-import hearthcloth.draw.cloth.HemPicture;
-import hearthcloth.draw.cloth.Paper;
-import hearthcloth.draw.cloth.PrintSizes;
-import hearthcloth.draw.cloth.SeamPicture;
-import hearthcloth.draw.cloth.StepPicture;
-import hearthcloth.draw.cloth.Wrapped;
-import hearthcloth.draw.guide.Cover;
-import hearthcloth.draw.guide.CutBlocks;
-import hearthcloth.draw.guide.Flow;
-import hearthcloth.draw.guide.TaskBlock;
-import hearthcloth.draw.guide.TiedPages;
-
 
 /** The printed guide, from the finished cloth on its first page to the washing on its last. */
 final class GuidePages {
@@ -137,7 +135,8 @@ final class GuidePages {
         }
         Type type = PrintSizes.BODY;
         for (String line : lines) {
-            flow.add(new TextColumn(flow.width()).item("•", 4, line, type).gap(1).finished(line));
+            flow.add(
+                    new TextColumn(flow.width()).item("•", 4, line, type).gap(1).finished(line));
         }
     }
 }

@@ -1,22 +1,20 @@
 package hearthcloth.draw;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
 import java.util.Locale;
-
-import hearthcloth.draw.cloth.Paper;
-import hearthcloth.draw.cloth.PrintSizes;
-import hearthcloth.draw.cloth.Wrapped;
-
 
 /** The flat cloth with every fold of the tied gift, on one sheet of paper: cut out and folded it is the gift, small. */
 final class NetSheet {

@@ -1,22 +1,6 @@
 package hearthcloth.draw;
 
 import hearthcloth.cloth.making.Face;
-import hearthcloth.draw.picture.PdfWriter;
-import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.PngWriter;
-import hearthcloth.draw.picture.SvgWriter;
-import hearthcloth.draw.tied.TiedGift;
-import hearthcloth.measure.Ruler;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.sew.machine.AtTheMachine;
-import hearthcloth.sew.Guide;
-import hearthcloth.sew.PieceTask;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-
 import hearthcloth.draw.cloth.CutPicture;
 import hearthcloth.draw.cloth.FacePicture;
 import hearthcloth.draw.cloth.FaceSheet;
@@ -26,7 +10,21 @@ import hearthcloth.draw.cloth.SeamPicture;
 import hearthcloth.draw.cloth.StepPicture;
 import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.guide.CutBlocks;
-
+import hearthcloth.draw.picture.PdfWriter;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.PngWriter;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.Guide;
+import hearthcloth.sew.PieceTask;
+import hearthcloth.sew.machine.AtTheMachine;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything of one proposal as files: {@code plan.json}, {@code front.svg}, {@code back.svg}, {@code cut.svg} and {@code

@@ -1,23 +1,21 @@
 package hearthcloth.draw;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.cloth.Dyes;
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
-import hearthcloth.draw.tied.TiedLook;
+import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.draw.tied.TiedLook;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-
-import hearthcloth.draw.cloth.Dyes;
-import hearthcloth.draw.cloth.PrintSizes;
-import hearthcloth.draw.cloth.Wrapped;
-
 
 /** The tied gift on a sheet of its own: three views and what shows. */
 final class TiedSheet {

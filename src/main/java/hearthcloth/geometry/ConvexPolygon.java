@@ -1,12 +1,9 @@
 package hearthcloth.geometry;
 
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-
-
 
 /**
  * A convex polygon of flat cloth, its corners anticlockwise; empty when it has fewer than three. Immutable.

@@ -1,7 +1,5 @@
 package hearthcloth.measure;
 
-
-
 /** An upright rectangle's extent: width across, height down. Both may be any length. Immutable. */
 public record Size(Length width, Length height) {
 

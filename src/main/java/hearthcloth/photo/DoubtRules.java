@@ -1,13 +1,7 @@
 package hearthcloth.photo;
 
-import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-
 import hearthcloth.geometry.Line;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.edge.EdgeFit;
 import hearthcloth.photo.edge.FittedPolygon;
@@ -18,7 +12,10 @@ import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.InteriorColour;
-
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 
 /** Looks at a piece for reasons not to trust what was read about it. */
 final class DoubtRules {
@@ -51,7 +48,8 @@ final class DoubtRules {
 
     private DoubtRules() {}
 
-    static List<Doubt> of(Blob blob, FittedPolygon traced, PieceOutline outline, InteriorColour interior, FloorScale scale) {
+    static List<Doubt> of(
+            Blob blob, FittedPolygon traced, PieceOutline outline, InteriorColour interior, FloorScale scale) {
         DoubtRules doubts = new DoubtRules();
         if (blob.cutOff()) {
             doubts.add(

@@ -3,8 +3,6 @@ package hearthcloth.photo;
 import java.util.ArrayList;
 import java.util.List;
 
-
-
 /** Groups pieces that look like one fabric, so that naming one names all. */
 public final class FabricClusters {
 

@@ -1,13 +1,11 @@
 package hearthcloth.photo;
 
-import java.io.IOException;
-import java.io.InputStream;
-
 import hearthcloth.photo.image.ImageDecoder;
 import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.ReferenceSheet;
-
+import java.io.IOException;
+import java.io.InputStream;
 
 /** Reads photographs of scraps. Start here: {@link #read(byte[], Sheet, Progress)}. */
 public final class PhotoReader {

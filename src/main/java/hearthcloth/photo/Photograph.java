@@ -1,19 +1,8 @@
 package hearthcloth.photo;
 
-import hearthcloth.geometry.Point;
-
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.IntStream;
-import javax.imageio.ImageIO;
-
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.ImageDecoder;
@@ -27,7 +16,15 @@ import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.segment.InteriorColour;
-
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
 
 /** A photograph unfolded, upright: made small for the screen, and swatches of cloth cut out of it, straightened. */
 public final class Photograph {
@@ -153,7 +150,9 @@ public final class Photograph {
 
     /** Each of red, green and blue light by its own share, within reason. */
     private static BufferedImage relit(double[][] seen, int pixels, double[] light, Colour colour) {
-        double[] wanted = {LabTables.light(colour.red()), LabTables.light(colour.green()), LabTables.light(colour.blue())};
+        double[] wanted = {
+            LabTables.light(colour.red()), LabTables.light(colour.green()), LabTables.light(colour.blue())
+        };
         BufferedImage image = new BufferedImage(pixels, pixels, BufferedImage.TYPE_INT_RGB);
         for (int i = 0; i < seen.length; i++) {
             int rgb = 0;
@@ -204,9 +203,11 @@ public final class Photograph {
         if (cloth.colour().equals(Lab.BLACK)) { // Too narrow in this picture to have an inside: its middle, then.
             Point middle =
                     scale.inPicture(LargestRectangle.inside(outline.floor()).middle());
-            cloth = InteriorColour.of(around(shrunk(List.of(middle), shrink).get(0), 3.0 * coarse.step), coarse, ground);
+            cloth = InteriorColour.of(
+                    around(shrunk(List.of(middle), shrink).get(0), 3.0 * coarse.step), coarse, ground);
         }
-        return PieceAppearance.of(cloth, new WhiteBalance(sheet.white() ? paper.colour() : WhiteBalance.PAPER, paper.ground()));
+        return PieceAppearance.of(
+                cloth, new WhiteBalance(sheet.white() ? paper.colour() : WhiteBalance.PAPER, paper.ground()));
     }
 
     private static List<Point> around(Point middle, double far) {
@@ -252,7 +253,11 @@ public final class Photograph {
             for (int x = Math.max(0, left); x <= Math.min(picture.width - 1, right); x++) {
                 if (wellInside(polygon, x + 0.5, y + 0.5)) {
                     int rgb = picture.rgb(x, y);
-                    LabTables.lab(LabTables.light(rgb >> 16 & 255), LabTables.light(rgb >> 8 & 255), LabTables.light(rgb & 255), lab);
+                    LabTables.lab(
+                            LabTables.light(rgb >> 16 & 255),
+                            LabTables.light(rgb >> 8 & 255),
+                            LabTables.light(rgb & 255),
+                            lab);
                     for (int c = 0; c < 3; c++) {
                         sum[c] += lab[c];
                         sum[3] += lab[c] * lab[c];

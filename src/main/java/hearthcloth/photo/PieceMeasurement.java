@@ -1,12 +1,6 @@
 package hearthcloth.photo;
 
 import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.IntStream;
-
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.edge.EdgeFit;
 import hearthcloth.photo.edge.FittedPolygon;
@@ -20,7 +14,10 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.InteriorColour;
-
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /** Turns traced shapes into measured pieces. */
 final class PieceMeasurement {
@@ -64,7 +61,8 @@ final class PieceMeasurement {
                 .toList();
         List<ReadPiece> numbered = new ArrayList<>();
         for (ReadPiece piece : pieces) {
-            numbered.add(new ReadPiece(numbered.size() + 1, piece.outline(), piece.usable(), piece.look(), piece.doubts()));
+            numbered.add(
+                    new ReadPiece(numbered.size() + 1, piece.outline(), piece.usable(), piece.look(), piece.doubts()));
         }
         return List.copyOf(numbered);
     }

@@ -1,11 +1,9 @@
 package hearthcloth.photo;
 
-import java.util.List;
-
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.PieceOutline;
-
+import java.util.List;
 
 /**
  * One piece of cloth as read.
@@ -14,7 +12,8 @@ import hearthcloth.photo.plane.PieceOutline;
  * @param usable the largest rectangle that is surely inside: the largest in the outline less what the picture leaves open
  * @param doubts empty when the reading can be trusted
  */
-public record ReadPiece(int number, PieceOutline outline, LargestRectangle.Box usable, PieceAppearance look, List<Doubt> doubts) {
+public record ReadPiece(
+        int number, PieceOutline outline, LargestRectangle.Box usable, PieceAppearance look, List<Doubt> doubts) {
 
     public ReadPiece {
         doubts = List.copyOf(doubts);

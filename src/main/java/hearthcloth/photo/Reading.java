@@ -1,10 +1,8 @@
 package hearthcloth.photo;
 
-import java.util.List;
-
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.scale.FloorScale;
-
+import java.util.List;
 
 /** What came of reading a photograph. */
 public sealed interface Reading {

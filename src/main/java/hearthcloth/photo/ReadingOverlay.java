@@ -1,10 +1,12 @@
 package hearthcloth.photo;
 
 import hearthcloth.geometry.Point;
-
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
+import hearthcloth.photo.image.ImageDecoder;
+import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.plane.LargestRectangle;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -20,11 +22,6 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
-
-import hearthcloth.photo.image.ImageDecoder;
-import hearthcloth.photo.image.PixelImage;
-import hearthcloth.photo.plane.LargestRectangle;
-
 
 /**
  * Draws what was read on the photograph: outlines, the usable rectangle dashed, number and size on each piece, and a
@@ -63,7 +60,8 @@ public final class ReadingOverlay {
      */
     public static BufferedImage drawn(byte[] photograph, Reading.Read read, Ruler ruler) {
         int lines = doubts(read).size();
-        BufferedImage image = small(ImageDecoder.decode(photograph).picture(), lines == 0 ? 0 : lines * LINE + LINE / 2);
+        BufferedImage image =
+                small(ImageDecoder.decode(photograph).picture(), lines == 0 ? 0 : lines * LINE + LINE / 2);
         ReadingOverlay overlay = new ReadingOverlay(image, read, ruler);
         overlay.draw();
         overlay.pen.dispose();

@@ -1,13 +1,6 @@
 package hearthcloth.photo;
 
 import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
-
 import hearthcloth.photo.edge.EdgeFit;
 import hearthcloth.photo.edge.EdgeLocaliser;
 import hearthcloth.photo.edge.FittedPolygon;
@@ -32,7 +25,11 @@ import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.ConcavitySplit;
 import hearthcloth.photo.segment.ForegroundMask;
 import hearthcloth.photo.segment.OccupancyMap;
-
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** One reading from decoded picture to pieces: ground, shapes, lens, sheet, then each piece in full resolution. */
 final class ReadingPipeline {
@@ -114,12 +111,14 @@ final class ReadingPipeline {
      *
      * @param lens as far as the pieces tell
      */
-    private record Looked(GroundModel ground, List<Blob> blobs, List<Followed> followed, LensModel lens, List<FittedPolygon> traced) {
+    private record Looked(
+            GroundModel ground, List<Blob> blobs, List<Followed> followed, LensModel lens, List<FittedPolygon> traced) {
 
         /** All shapes, an empty one for each that is cut off. */
         List<FittedPolygon> uncut() {
             return IntStream.range(0, blobs.size())
-                    .mapToObj(i -> blobs.get(i).cutOff() ? new FittedPolygon(List.of(), List.of(), List.of()) : traced.get(i))
+                    .mapToObj(i ->
+                            blobs.get(i).cutOff() ? new FittedPolygon(List.of(), List.of(), List.of()) : traced.get(i))
                     .toList();
         }
     }
@@ -133,10 +132,12 @@ final class ReadingPipeline {
         List<Blob> blobs = seen.stream().map(Seen::blob).toList();
         progress.at(0.6, "finding the " + sheet.name());
         EdgeLocaliser rims = new EdgeLocaliser(
-                new IlluminationCorrection(picture, coarse, on), new OccupancyMap(coarse, blobs), (int) Math.round(5 * step + 6));
+                new IlluminationCorrection(picture, coarse, on), new OccupancyMap(coarse, blobs), (int)
+                        Math.round(5 * step + 6));
         List<Followed> followed = IntStream.range(0, seen.size())
                 .parallel()
-                .mapToObj(i -> rims.of(PolygonSimplifier.tidied(seen.get(i).traced().corners(), 2 * step), i, lens))
+                .mapToObj(i ->
+                        rims.of(PolygonSimplifier.tidied(seen.get(i).traced().corners(), 2 * step), i, lens))
                 .map(this::followed)
                 .toList();
         Looked looked = looked(on, blobs, followed, lens);

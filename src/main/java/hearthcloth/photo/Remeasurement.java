@@ -1,21 +1,18 @@
 package hearthcloth.photo;
 
 import hearthcloth.geometry.Point;
-
-import java.awt.geom.Line2D;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.plane.PolygonHalving;
 import hearthcloth.photo.scale.FloorScale;
-
+import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * Measures a piece again after the maker has changed its outline, parted it or said how its grain runs. What she put by
@@ -56,7 +53,8 @@ public final class Remeasurement {
      *
      * @param pixels how far off each corner may be, one standard deviation in pixels of the picture
      */
-    public Optional<ReadPiece> outlined(ReadPiece piece, List<Point> corners, List<Double> pixels, Optional<Double> grain) {
+    public Optional<ReadPiece> outlined(
+            ReadPiece piece, List<Point> corners, List<Double> pixels, Optional<Double> grain) {
         return fault(corners).isPresent()
                 ? Optional.empty()
                 : Optional.of(measured(piece.number(), piece.look(), piece.doubts(), corners, pixels, grain));
@@ -96,7 +94,8 @@ public final class Remeasurement {
      * @param pixels how far off each may be, one standard deviation in pixels
      * @param others what lies on the photograph already, by its name
      */
-    public ReadPiece drawn(int number, List<Point> corners, List<Double> pixels, PieceAppearance look, Map<String, ReadPiece> others) {
+    public ReadPiece drawn(
+            int number, List<Point> corners, List<Double> pixels, PieceAppearance look, Map<String, ReadPiece> others) {
         ReadPiece bare = measured(number, look, List.of(), corners, pixels, Optional.empty());
         boolean rough = pixels.stream().anyMatch(off -> off > PIXELS);
         return new ReadPiece(

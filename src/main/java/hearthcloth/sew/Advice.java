@@ -6,14 +6,12 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.thread.Stitch;
+import hearthcloth.sew.thread.ThreadNeed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-
-import hearthcloth.sew.thread.Stitch;
-import hearthcloth.sew.thread.ThreadNeed;
-
 
 /**
  * Thread, thick places, cautions and washing, in our own words.
@@ -51,8 +49,8 @@ final class Advice {
         if (!cloth.steps().isEmpty()) {
             lines.add("A plain run of seam has " + Layers.band(cloth) + " layers.");
         }
-        places.forEach(
-                (plies, count) -> lines.add("Up to " + plies + " layers at " + MakerWords.count(count, "place") + ", about "
+        places.forEach((plies, count) ->
+                lines.add("Up to " + plies + " layers at " + MakerWords.count(count, "place") + ", about "
                         + height(plies, words)
                         + " thick."));
         if (!places.isEmpty()) {

@@ -15,8 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-
-
 /**
  * Turns the cutting plan of each piece into cuts, in the order of {@link CutTree#cuts}: which way, how far from which
  * edge, and what each side becomes. A patch is measured from the edge beside it where that edge has been cut already, everything else from
@@ -129,7 +127,8 @@ final class CuttingOut {
         for (CutTree.Kept kept : piece.tree().kept()) {
             String turned = kept.turned() ? ", lying on its side here" : "";
             String whole = kept == piece.tree() ? ", the piece as it is" : "";
-            gives.add(MakerWords.capital(label(kept)) + ": " + words.cut(kept.at().size()) + turned + whole);
+            gives.add(
+                    MakerWords.capital(label(kept)) + ": " + words.cut(kept.at().size()) + turned + whole);
         }
         return gives;
     }

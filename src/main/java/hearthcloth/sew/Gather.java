@@ -2,8 +2,6 @@ package hearthcloth.sew;
 
 import java.util.List;
 
-
-
 /**
  * What to have ready before anything is cut.
  *

@@ -12,8 +12,6 @@ import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 
-
-
 /**
  * What to have ready. Washing: cloths that shrink by different amounts pucker each other, so all are washed or none
  * (common practice); cotton shrinks by 2 to 5 %, most of it in the first wash (common practice and Collins, "Journal of the
@@ -84,8 +82,8 @@ final class Gathering {
                     + " again. Or wash none of it.");
         }
         if (!unknown.isEmpty() && !(no.isEmpty() && yes.isEmpty())) {
-            lines.add("The stash does not say whether " + MakerWords.list(unknown) + (unknown.size() == 1 ? " has" : " have")
-                    + " been washed. If in doubt, wash.");
+            lines.add("The stash does not say whether " + MakerWords.list(unknown)
+                    + (unknown.size() == 1 ? " has" : " have") + " been washed. If in doubt, wash.");
         } else if (!unknown.isEmpty()) {
             lines.add("The stash does not say what has been washed. Wash all of it the way the finished cloth will be"
                     + " washed, and measure again; if it has drawn in, plan again. Or wash none of it.");

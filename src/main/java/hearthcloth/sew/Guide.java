@@ -4,8 +4,6 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import java.util.List;
 
-
-
 /**
  * How a planned cloth is made, from the heap of fabric to the last pressing, as a value: every part can be printed, put on
  * a screen beside the machine, or tested. All of it is read off the plan; nothing here decides anything about the cloth.
@@ -42,7 +40,9 @@ public record Guide(Gather gather, List<PieceTask> cutting, Sewing sewing, List<
                 Gathering.of(plan, words),
                 CuttingOut.of(plan, words),
                 new Sewing(
-                        TrialSeam.layout(plan.cloth()), TrialSeam.seam(plan.cloth(), words), SeamTasks.of(plan.cloth(), words)),
+                        TrialSeam.layout(plan.cloth()),
+                        TrialSeam.seam(plan.cloth(), words),
+                        SeamTasks.of(plan.cloth(), words)),
                 Hemming.of(plan.cloth(), words),
                 Advice.notes(plan, words));
     }

@@ -1,9 +1,9 @@
 package hearthcloth.sew;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.making.Hem;
-import hearthcloth.cloth.face.Layers;
 import hearthcloth.cloth.Side;
+import hearthcloth.cloth.face.Layers;
+import hearthcloth.cloth.making.Hem;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
@@ -13,8 +13,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
-
 
 /**
  * The hem, turned twice to the face with the fells: squared up first, then square or mitred corners as steps of their

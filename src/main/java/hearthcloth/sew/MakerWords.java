@@ -1,16 +1,14 @@
 package hearthcloth.sew;
 
-import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Side;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import java.util.List;
-
-
 
 /**
  * Numbers and names as one maker says them to another.

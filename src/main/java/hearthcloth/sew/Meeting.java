@@ -1,19 +1,17 @@
 package hearthcloth.sew;
 
 import hearthcloth.cloth.Bars;
-import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.Step;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-
-
 
 /**
  * The two halves of one seam as they lie under the needle: what each is called, which sides touch, who wraps whom, and by

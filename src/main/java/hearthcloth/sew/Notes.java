@@ -1,9 +1,7 @@
 package hearthcloth.sew;
 
-import java.util.List;
-
 import hearthcloth.sew.thread.ThreadNeed;
-
+import java.util.List;
 
 /**
  * What goes with the steps.

@@ -5,10 +5,10 @@ import hearthcloth.cloth.Bars;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.face.Layers;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Step;
+import hearthcloth.cloth.face.Layers;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
@@ -19,8 +19,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
-
-
 
 /** Turns every step of a cloth into what to do at the machine. */
 final class SeamTasks {

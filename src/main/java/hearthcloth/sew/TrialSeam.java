@@ -1,15 +1,13 @@
 package hearthcloth.sew;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.Place;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-
-
 
 /** What comes before the first seam: everything laid out, and one seam tried on scraps. */
 final class TrialSeam {

@@ -2,8 +2,6 @@ package hearthcloth.stash;
 
 import hearthcloth.measure.Size;
 
-
-
 /**
  * One physical piece of fabric: a scrap, a strip, a length off the bolt.
  *

@@ -1,7 +1,5 @@
 package hearthcloth.stash;
 
-
-
 /** What became of a line that was said: pieces, or what is unclear about it. */
 public sealed interface SpokenLine permits SpokenPieces, SpokenLine.Unclear {
 

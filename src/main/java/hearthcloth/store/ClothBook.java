@@ -1,5 +1,10 @@
 package hearthcloth.store;
 
+import hearthcloth.store.journal.ChangeJournal;
+import hearthcloth.store.journal.DocumentEdit;
+import hearthcloth.store.journal.UndoRedo;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -7,13 +12,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-
-import hearthcloth.store.journal.ChangeJournal;
-import hearthcloth.store.journal.DocumentEdit;
-import hearthcloth.store.journal.UndoRedo;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.StoreException;
-
 
 /** What she designed and made, with every change of a cloth undoable. Thread-safe. */
 public final class ClothBook {

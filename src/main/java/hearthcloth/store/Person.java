@@ -1,7 +1,5 @@
 package hearthcloth.store;
 
-
-
 /**
  * Somebody of a studio.
  *

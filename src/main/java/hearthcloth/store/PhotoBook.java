@@ -1,5 +1,10 @@
 package hearthcloth.store;
 
+import hearthcloth.store.journal.ChangeJournal;
+import hearthcloth.store.journal.DocumentEdit;
+import hearthcloth.store.journal.UndoRedo;
+import hearthcloth.store.json.PhotoCodec;
+import hearthcloth.store.json.StoreException;
 import hearthcloth.work.photo.PhotoSorting;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -10,13 +15,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-
-import hearthcloth.store.journal.ChangeJournal;
-import hearthcloth.store.journal.DocumentEdit;
-import hearthcloth.store.journal.UndoRedo;
-import hearthcloth.store.json.PhotoCodec;
-import hearthcloth.store.json.StoreException;
-
 
 /** Photographs of scraps, what was read off them and what she made of that, with every change undoable. Thread-safe. */
 public final class PhotoBook {

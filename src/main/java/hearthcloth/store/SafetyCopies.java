@@ -1,6 +1,8 @@
 package hearthcloth.store;
 
 import hearthcloth.store.SafetyCopy.Reason;
+import hearthcloth.store.json.DatabaseTroubles;
+import hearthcloth.store.json.StoreException;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -19,10 +21,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConnection;
-
-import hearthcloth.store.json.DatabaseTroubles;
-import hearthcloth.store.json.StoreException;
-
 
 /**
  * Whole copies of the maker's file in a folder beside it: one a day, one before each change of its form, one before an

@@ -9,8 +9,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-
-
 /**
  * One whole copy of the maker's file, beside it.
  *

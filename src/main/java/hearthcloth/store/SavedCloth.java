@@ -2,7 +2,6 @@ package hearthcloth.store;
 
 import hearthcloth.store.json.ClothDocument;
 
-
 /**
  * A cloth in the store.
  *

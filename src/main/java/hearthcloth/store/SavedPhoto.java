@@ -1,10 +1,8 @@
 package hearthcloth.store;
 
-import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.photo.scale.KeptScale;
+import hearthcloth.work.photo.PhotoSorting;
 import java.util.Optional;
-
-
 
 /**
  * A photograph she sent.

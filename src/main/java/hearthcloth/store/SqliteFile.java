@@ -1,5 +1,8 @@
 package hearthcloth.store;
 
+import hearthcloth.store.journal.WholeChange;
+import hearthcloth.store.json.DatabaseTroubles;
+import hearthcloth.store.json.StoreException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,11 +20,6 @@ import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteOpenMode;
-
-import hearthcloth.store.journal.WholeChange;
-import hearthcloth.store.json.DatabaseTroubles;
-import hearthcloth.store.json.StoreException;
-
 
 /**
  * The maker's file: looked at before anything is written to it, so that what is foreign, damaged or of a newer

@@ -10,6 +10,9 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.store.journal.ChangeJournal;
+import hearthcloth.store.journal.UndoRedo;
+import hearthcloth.store.json.StoreException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -21,11 +24,6 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
-
-import hearthcloth.store.journal.ChangeJournal;
-import hearthcloth.store.journal.UndoRedo;
-import hearthcloth.store.json.StoreException;
-
 
 /** Her fabric, piece by piece, with every change undoable. Thread-safe. */
 public final class StashBook {

@@ -5,12 +5,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hearthcloth.measure.Length;
 import hearthcloth.stash.Piece;
-import java.util.List;
-import java.util.Optional;
-
 import hearthcloth.store.json.DesignCodec;
 import hearthcloth.store.json.StoreException;
-
+import java.util.List;
+import java.util.Optional;
 
 /**
  * One change of the stash: pieces that go and pieces that come. A changed piece goes and comes with the same id. Turned
@@ -114,6 +112,8 @@ public record StashEdit(
     private static SwatchBook.Swatch swatch(JsonNode node) {
         Length across = DesignCodec.length(node, "across");
         return new SwatchBook.Swatch(
-                DesignCodec.field(node, "kind").asText(), DesignCodec.field(node, "picture").asText(), across);
+                DesignCodec.field(node, "kind").asText(),
+                DesignCodec.field(node, "picture").asText(),
+                across);
     }
 }

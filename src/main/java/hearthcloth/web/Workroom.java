@@ -4,6 +4,32 @@ import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.Studio;
+import hearthcloth.web.cloth.ClothPage;
+import hearthcloth.web.cloth.ClothsPage;
+import hearthcloth.web.cloth.Example;
+import hearthcloth.web.cloth.GalleryPage;
+import hearthcloth.web.gift.GiftPage;
+import hearthcloth.web.house.ArchivePage;
+import hearthcloth.web.house.DevicesPage;
+import hearthcloth.web.house.EntrancePage;
+import hearthcloth.web.house.GuidelinesPage;
+import hearthcloth.web.house.PeoplePage;
+import hearthcloth.web.house.SafetyPage;
+import hearthcloth.web.house.SettingsPage;
+import hearthcloth.web.house.StudioDesk;
+import hearthcloth.web.kit.ConflictPage;
+import hearthcloth.web.kit.Desk;
+import hearthcloth.web.kit.Devices;
+import hearthcloth.web.kit.ErrorPages;
+import hearthcloth.web.kit.LetterFiles;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.RequestGuard;
+import hearthcloth.web.make.CutPage;
+import hearthcloth.web.make.SewPage;
+import hearthcloth.web.photo.PhotoPage;
+import hearthcloth.web.stash.StashPage;
+import hearthcloth.web.tie.TiePage;
+import hearthcloth.web.tie.TiedPage;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
@@ -14,8 +40,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-
-
 
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
 public final class Workroom implements AutoCloseable {
@@ -51,7 +75,8 @@ public final class Workroom implements AutoCloseable {
     public static Workroom open(Path data, int port, Clock clock, boolean lan) {
         Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
         Store store = Store.open(data, clock);
-        return started(server(new Desk.Own(store, Guard.newToken()), devices), Optional.of(store), port, devices);
+        return started(
+                server(new Desk.Own(store, RequestGuard.newToken()), devices), Optional.of(store), port, devices);
     }
 
     /**
@@ -61,7 +86,8 @@ public final class Workroom implements AutoCloseable {
      */
     public static Workroom open(Studio studio, int port, Clock clock, boolean lan) {
         Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
-        return started(server(new StudioDesk(studio, Guard.newToken()), devices), Optional.empty(), port, devices);
+        return started(
+                server(new StudioDesk(studio, RequestGuard.newToken()), devices), Optional.empty(), port, devices);
     }
 
     private static Workroom started(Javalin server, Optional<Store> store, int port, Optional<Devices> devices) {
@@ -87,7 +113,7 @@ public final class Workroom implements AutoCloseable {
     }
 
     /** Where a telephone goes to photograph scraps, for the next ten minutes; empty where the workroom is not shared. */
-    List<String> toTheCamera() {
+    public List<String> toTheCamera() {
         return devices.map(all -> DevicesPage.toTheCamera(all, port())).orElse(List.of());
     }
 
@@ -102,13 +128,13 @@ public final class Workroom implements AutoCloseable {
     }
 
     private static Javalin server(Desk desk, Optional<Devices> devices) {
-        Room room = new Room(desk);
+        PageContext room = new PageContext(desk);
         return Javalin.create(config -> {
             settle(config);
             door(room, desk, devices, config.routes);
-            new Troubles(room).add(config.routes);
-            new BothPage(room).add(config.routes);
-            new Letters().add(config.routes);
+            new ErrorPages(room).add(config.routes);
+            new ConflictPage(room).add(config.routes);
+            new LetterFiles().add(config.routes);
             new GiftPage(room).add(config.routes);
             new GalleryPage(room).add(config.routes);
             new ClothPage(room).add(config.routes);
@@ -128,16 +154,16 @@ public final class Workroom implements AutoCloseable {
     }
 
     /** Who may come in, and what is done before a page is shown. */
-    private static void door(Room room, Desk desk, Optional<Devices> devices, RoutesConfig routes) {
+    private static void door(PageContext room, Desk desk, Optional<Devices> devices, RoutesConfig routes) {
         if (desk instanceof StudioDesk studio) {
             studio.recognise(routes);
-            new Guard(desk, devices).stand(routes);
+            new RequestGuard(desk, devices).stand(routes);
             studio.bar(routes);
             new EntrancePage(room, studio).add(routes);
             new PeoplePage(room, studio).add(routes);
             new GuidelinesPage(room, studio).add(routes);
         } else {
-            new Guard(desk, devices).stand(routes);
+            new RequestGuard(desk, devices).stand(routes);
             routes.before(context -> room.store().copies().ifPresent(SafetyCopies::daily));
         }
     }
@@ -147,8 +173,8 @@ public final class Workroom implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.defaultContentType = "text/html; charset=utf-8";
-        config.http.maxRequestSize = Guard.LARGEST_REQUEST;
-        config.jetty.multipartConfig.maxTotalRequestSize(Guard.LARGEST_PHOTOGRAPH, SizeUnit.BYTES);
+        config.http.maxRequestSize = RequestGuard.LARGEST_REQUEST;
+        config.jetty.multipartConfig.maxTotalRequestSize(RequestGuard.LARGEST_PHOTOGRAPH, SizeUnit.BYTES);
         config.staticFiles.enableWebjars();
         config.staticFiles.add(files -> {
             files.hostedPath = "/own";

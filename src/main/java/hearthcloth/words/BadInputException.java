@@ -2,14 +2,12 @@ package hearthcloth.words;
 
 import java.util.List;
 
-
-
 /** Something the maker gave cannot be used; ends the command with exit code 2. */
 public final class BadInputException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
-     private final transient List<String> sentences;
+    private final transient List<String> sentences;
 
     /**
      * @param sentences each says what is wrong, where, and the mend

@@ -7,8 +7,6 @@ import java.util.Locale;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-
-
 /** Reads options one by one, gathering what is wrong with any so that the maker hears of all at once. */
 public final class OptionText {
 
@@ -32,8 +30,8 @@ public final class OptionText {
         return read(option, text, fallback, written -> {
             String plain = written.strip();
             if (!plain.matches("\\d{1,9}") || Integer.parseInt(plain) < least || Integer.parseInt(plain) > most) {
-                throw new MeasureException("\"" + ListWords.plain(written) + "\" will not do; write a whole number from "
-                        + least + " to " + most);
+                throw new MeasureException("\"" + ListWords.plain(written)
+                        + "\" will not do; write a whole number from " + least + " to " + most);
             }
             return Integer.parseInt(plain);
         });

@@ -1,14 +1,12 @@
 package hearthcloth.words;
 
-import hearthcloth.measure.MeasureException;
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.measure.MeasureException;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-
-
 
 /**
  * How long planning may take, as the maker writes it: {@code 2s}, {@code 500 ms}, {@code 1.5 min}.
@@ -40,7 +38,8 @@ public record PlanBudget(long milliseconds) {
                 .multiply(BigDecimal.valueOf(factor))
                 .longValue();
         if (milliseconds < LEAST || milliseconds > MOST) {
-            throw new MeasureException("\"" + ListWords.plain(text) + "\" is out of reach; allow between 50ms and 10min");
+            throw new MeasureException(
+                    "\"" + ListWords.plain(text) + "\" is out of reach; allow between 50ms and 10min");
         }
         return new PlanBudget(milliseconds);
     }
@@ -66,7 +65,7 @@ public record PlanBudget(long milliseconds) {
 
         private final long end;
         private final Budget time;
-         private boolean ranOut;
+        private boolean ranOut;
 
         private Clock(long end) {
             this.end = end;

@@ -1,7 +1,7 @@
 package hearthcloth.words;
 
-import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
@@ -20,8 +20,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-
-
 
 /** From the options to a wish that can be planned, or every reason why not. */
 public final class WishReader {

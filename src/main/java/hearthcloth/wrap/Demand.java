@@ -1,7 +1,5 @@
 package hearthcloth.wrap;
 
-
-
 /**
  * One thing a tie asks of the cloth: to reach along a path over the gift and to have something to spare there.
  *

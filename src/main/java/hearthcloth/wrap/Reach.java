@@ -1,7 +1,5 @@
 package hearthcloth.wrap;
 
-
-
 /**
  * One way of asking how far the cloth reaches. {@link #left} is what remains of it beyond a path over the gift;
  * {@link #square} is the side of the smallest square, gift in the middle, that reaches so far.

@@ -1,7 +1,5 @@
 package hearthcloth.wrap;
 
-
-
 /** Why a cloth must be so large. */
 public enum Reason {
     KNOT("the knot and its tails"),

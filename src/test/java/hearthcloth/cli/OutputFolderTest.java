@@ -3,15 +3,13 @@ package hearthcloth.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hearthcloth.words.BadInputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-import hearthcloth.words.BadInputException;
-
 
 class OutputFolderTest {
 

@@ -3,10 +3,10 @@ package hearthcloth.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.heldaside.HeldAside;
 import hearthcloth.photo.heldaside.Shot;
 import hearthcloth.photo.heldaside.TruePiece;
+import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.StashFile;
 import java.io.IOException;
@@ -21,8 +21,6 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-
 
 class ReadCommandTest {
 

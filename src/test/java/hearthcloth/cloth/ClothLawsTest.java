@@ -3,6 +3,10 @@ package hearthcloth.cloth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.cloth.face.Layers;
+import hearthcloth.cloth.face.Shown;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
@@ -14,12 +18,6 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-
-import hearthcloth.cloth.face.Layers;
-import hearthcloth.cloth.face.Shown;
-import hearthcloth.cloth.making.Face;
-import hearthcloth.cloth.making.Making;
-
 
 /** Laws that hold for every cloth, over thousands of seeded random ones. */
 class ClothLawsTest {

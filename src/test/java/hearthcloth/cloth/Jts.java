@@ -1,5 +1,6 @@
 package hearthcloth.cloth;
 
+import hearthcloth.cloth.face.Shown;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import java.util.List;
@@ -7,9 +8,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
-
-import hearthcloth.cloth.face.Shown;
-
 
 /** Our rectangles put to JTS, an independent judge of areas and overlaps; millimetres. */
 public final class Jts {

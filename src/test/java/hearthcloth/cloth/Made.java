@@ -1,16 +1,14 @@
 package hearthcloth.cloth;
 
-import hearthcloth.measure.Length;
-import hearthcloth.measure.Size;
-import java.util.List;
-
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
-
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import java.util.List;
 
 /** Cloths of one fabric for tests: a layout with every bar in one piece. */
 public final class Made {

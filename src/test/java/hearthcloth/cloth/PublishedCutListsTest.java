@@ -2,6 +2,8 @@ package hearthcloth.cloth;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.wrap.Handbook;
@@ -11,10 +13,6 @@ import java.util.List;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.layout.Order;
-
 
 /** Cut lists that others have printed, and the worked felled example. Source of each in its row or beside its test. */
 class PublishedCutListsTest {

@@ -1,5 +1,11 @@
 package hearthcloth.cloth;
 
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.making.Margins;
+import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
@@ -8,14 +14,6 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Face;
-import hearthcloth.cloth.making.Hem;
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.making.Margins;
-import hearthcloth.cloth.making.SeamKind;
-
 
 /** Cloths by chance, the same for the same seed: bars laid on any sides and joined anyhow, and free patchwork. */
 public final class RandomCloths {

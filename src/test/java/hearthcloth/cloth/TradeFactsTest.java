@@ -2,6 +2,11 @@ package hearthcloth.cloth;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import java.util.List;
@@ -9,13 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.layout.Order;
-import hearthcloth.cloth.making.Hem;
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.making.SeamKind;
-
 
 /** Sizes that makers quote to one another. Common practice, no source. Strips are all cut alike. */
 class TradeFactsTest {

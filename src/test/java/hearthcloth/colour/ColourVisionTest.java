@@ -10,8 +10,6 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-
-
 class ColourVisionTest {
 
     /** Every type, eight colours each. */

@@ -3,6 +3,7 @@ package hearthcloth.draw;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.PdfWriter;
@@ -23,9 +24,6 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-
-import hearthcloth.draw.cloth.Paper;
-
 
 /** The printed guide, read back with PDFBox and looked at page by page. */
 class GuideTest {

@@ -2,8 +2,13 @@ package hearthcloth.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Step;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.draw.cloth.CutPicture;
+import hearthcloth.draw.cloth.FacePicture;
+import hearthcloth.draw.cloth.FaceSheet;
+import hearthcloth.draw.cloth.ScaledPicture;
+import hearthcloth.draw.cloth.StepPicture;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.measure.Rounding;
@@ -16,13 +21,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
-import hearthcloth.draw.cloth.CutPicture;
-import hearthcloth.draw.cloth.FacePicture;
-import hearthcloth.draw.cloth.FaceSheet;
-import hearthcloth.draw.cloth.ScaledPicture;
-import hearthcloth.draw.cloth.StepPicture;
-
 
 /** No label over another, none off the sheet, each at 4.5 : 1 at least, over cloths and colours by chance. */
 class LegibilityTest {

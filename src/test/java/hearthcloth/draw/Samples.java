@@ -1,23 +1,23 @@
 package hearthcloth.draw;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.making.Face;
-import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.RandomCloths;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Bound;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
-import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
@@ -25,8 +25,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-
-
 
 /** Plans made by hand: any cloth, its patches cut in lanes from one piece a fabric. */
 final class Samples {

@@ -3,6 +3,11 @@ package hearthcloth.draw;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.making.Face;
+import hearthcloth.draw.cloth.DrawingScale;
+import hearthcloth.draw.cloth.FacePicture;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.cloth.StepPicture;
+import hearthcloth.draw.guide.CutBlocks;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
@@ -29,13 +34,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
-
-import hearthcloth.draw.cloth.DrawingScale;
-import hearthcloth.draw.cloth.FacePicture;
-import hearthcloth.draw.cloth.Paper;
-import hearthcloth.draw.cloth.StepPicture;
-import hearthcloth.draw.guide.CutBlocks;
-
 
 /** Pictures as SVG: kept ones, hostile names, letters of their own; and as PNG. */
 class SvgTest {

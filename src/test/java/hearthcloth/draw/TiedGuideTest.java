@@ -2,6 +2,8 @@ package hearthcloth.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.measure.Length;
@@ -19,10 +21,6 @@ import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-import hearthcloth.draw.cloth.Paper;
-import hearthcloth.draw.cloth.Wrapped;
-
 
 /** A guide for a gift holds its pages, nothing off the sheet, every word readable; without one nothing changes. */
 class TiedGuideTest {

@@ -2,24 +2,22 @@ package hearthcloth.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.cutstock.cutjoin.CutAndJoin;
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.CutOutcome;
+import hearthcloth.cutstock.job.FabricSets;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.StockPiece;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.plan.cut.SheetCutting;
 import hearthcloth.plan.cut.SheetJob;
 import hearthcloth.plan.cut.Wanted;
-import hearthcloth.cutstock.job.JobBar;
-import hearthcloth.cutstock.cutjoin.CutAndJoin;
-import hearthcloth.cutstock.job.FabricSets;
-import hearthcloth.cutstock.job.CutJoinJob;
-import hearthcloth.cutstock.job.CutOutcome;
-import hearthcloth.cutstock.job.StockPiece;
-import hearthcloth.cutstock.job.BarTurn;
-import hearthcloth.cutstock.search.Budget;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-
 
 /** What printed cutting tables say, held against the two searches. Everything in eighths of an inch. */
 class PublishedCuttingTest {

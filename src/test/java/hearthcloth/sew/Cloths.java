@@ -1,23 +1,21 @@
 package hearthcloth.sew;
 
 import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Hem;
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
-import hearthcloth.cloth.Showing;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /** Two small cloths whose guides are read through by eye. */
 final class Cloths {

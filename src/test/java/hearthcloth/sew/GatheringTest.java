@@ -6,15 +6,13 @@ import hearthcloth.cloth.Made;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.PieceCut;
-import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-
-
 
 /** Washing and colour advice, by the pieces that are used. */
 class GatheringTest {
@@ -59,6 +57,7 @@ class GatheringTest {
     }
 
     private static String washing(Plan plan) {
-        return String.join("\n", Gathering.of(plan, new MakerWords(Ruler.EIGHTHS)).washing());
+        return String.join(
+                "\n", Gathering.of(plan, new MakerWords(Ruler.EIGHTHS)).washing());
     }
 }

@@ -11,16 +11,14 @@ import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
-
-
 
 /** Laws of the guide, over seeded random cloths of every seam and hem. */
 class GuideLawsTest {

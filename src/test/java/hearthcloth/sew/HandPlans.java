@@ -8,16 +8,14 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Bound;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
-import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-
-
 
 /** Plans laid out by hand for any cloth: one piece a fabric, patch under patch, whatever is beside them left over. */
 final class HandPlans {

@@ -3,15 +3,13 @@ package hearthcloth.sew;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.Made;
+import hearthcloth.cloth.making.Hem;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-
-
 
 /** Hems of the felled example: 380 mm raw, 340 mm hemmed (handbook §1.5: cut = finished + 4h). */
 class HemmingTest {

@@ -3,20 +3,18 @@ package hearthcloth.sew;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.making.Making;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.propose.Planner;
 import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.propose.Stashes;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
-import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.propose.Planner;
+import hearthcloth.plan.propose.Stashes;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
-
 
 /** Guides of plans that the planner made out of odd scraps. */
 class PlannedGuideTest {

@@ -3,9 +3,9 @@ package hearthcloth.sew;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Notation;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.Notation;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
@@ -13,8 +13,6 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-
 
 /** What is said of one seam: sides, edges, numbers, for each way of building it. */
 class SeamWordsTest {

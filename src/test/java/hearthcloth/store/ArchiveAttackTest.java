@@ -3,6 +3,10 @@ package hearthcloth.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hearthcloth.store.archive.Archive;
+import hearthcloth.store.archive.ArchiveReader;
+import hearthcloth.store.archive.ArchiveTest;
+import hearthcloth.store.json.StoreException;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -23,12 +27,6 @@ import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-import hearthcloth.store.archive.Archive;
-import hearthcloth.store.archive.ArchiveReader;
-import hearthcloth.store.archive.ArchiveTest;
-import hearthcloth.store.json.StoreException;
-
 
 /** Archives made to do harm, or harmed on the way: refused in a sentence, before anything is changed. */
 class ArchiveAttackTest {

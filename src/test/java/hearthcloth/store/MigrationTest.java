@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hearthcloth.measure.Length;
 import hearthcloth.stash.Piece;
+import hearthcloth.store.json.StoreException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -25,9 +26,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
-import hearthcloth.store.json.StoreException;
-
 
 /** A workroom of every earlier form, with work in it, is opened today and nothing of it is lost. */
 class MigrationTest {

@@ -5,22 +5,25 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.TestServer;
 import hearthcloth.colour.Colour;
-import hearthcloth.work.photo.MarkedGrain;
-import hearthcloth.work.photo.PieceGroup;
-import hearthcloth.work.photo.OutlineOrigin;
-import hearthcloth.work.photo.SortedPiece;
-import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.photo.plane.Doubt;
-import hearthcloth.photo.scale.KeptScale;
-import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.PieceAppearance;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
-import hearthcloth.geometry.Point;
+import hearthcloth.photo.scale.KeptScale;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.store.studio.Studio;
+import hearthcloth.store.studio.StudioAddress;
+import hearthcloth.work.photo.MarkedGrain;
+import hearthcloth.work.photo.OutlineOrigin;
+import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.work.photo.PieceGroup;
+import hearthcloth.work.photo.SortedPiece;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -32,11 +35,6 @@ import java.util.Random;
 import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-import hearthcloth.store.json.StoreException;
-import hearthcloth.store.studio.Studio;
-import hearthcloth.store.studio.StudioAddress;
-
 
 /** Photographs in her file and in a studio: nothing of them is lost, every change is undone, the stash goes along. */
 class PhotoBookTest {
@@ -72,7 +70,8 @@ class PhotoBookTest {
         List<SortedPiece> all = new ArrayList<>();
         for (int i = 1; i <= pieces; i++) {
             List<Point> three = List.of(spot(random), spot(random), spot(random));
-            MeasuredLength side = new MeasuredLength(new Length(random.nextInt(1 << 30)), new Length(random.nextInt(1 << 20)));
+            MeasuredLength side =
+                    new MeasuredLength(new Length(random.nextInt(1 << 30)), new Length(random.nextInt(1 << 20)));
             LargestRectangle.Box box = new LargestRectangle.Box(
                     spot(random), 100 * random.nextDouble(), 100 * random.nextDouble(), random.nextDouble());
             PieceAppearance look = new PieceAppearance(
@@ -95,7 +94,8 @@ class PhotoBookTest {
                     "f1"));
         }
         return new PhotoSorting(
-                all, List.of(new PieceGroup("f1", "oat & <wheat>", Fabric.Faces.RIGHT, Fabric.Nap.ANY, Piece.Washed.NO)));
+                all,
+                List.of(new PieceGroup("f1", "oat & <wheat>", Fabric.Faces.RIGHT, Fabric.Nap.ANY, Piece.Washed.NO)));
     }
 
     private static OutlineOrigin rim(Random random) {
@@ -212,7 +212,9 @@ class PhotoBookTest {
         PhotoBook book = Store.open(file, CLOCK).photographs();
         PhotoSorting old = now(book);
         assertThat(old.pieces()).extracting(SortedPiece::key).containsExactly("1", "2a");
-        assertThat(old.pieces()).extracting(SortedPiece::rim).containsExactly(new OutlineOrigin.Read(), new OutlineOrigin.Moved());
+        assertThat(old.pieces())
+                .extracting(SortedPiece::rim)
+                .containsExactly(new OutlineOrigin.Read(), new OutlineOrigin.Moved());
         assertThat(old.piece("1").isSure()).isTrue();
         assertThat(old.piece("1").piece().doubts())
                 .containsExactly(new Doubt(Doubt.Kind.FRAYED, "Its edges are frayed."));

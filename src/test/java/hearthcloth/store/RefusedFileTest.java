@@ -11,6 +11,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.store.json.StoreException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,9 +29,6 @@ import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sqlite.SQLiteConfig;
-
-import hearthcloth.store.json.StoreException;
-
 
 /** What cannot be opened or written is refused in a clear sentence, and the file stays byte by byte as it is. */
 class RefusedFileTest {

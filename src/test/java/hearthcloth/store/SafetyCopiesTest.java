@@ -9,6 +9,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SafetyCopy.Reason;
+import hearthcloth.store.json.StoreException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,9 +21,6 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-import hearthcloth.store.json.StoreException;
-
 
 /** Copies are whole, few, made in time, and one is put back by one action that loses nothing. */
 class SafetyCopiesTest {

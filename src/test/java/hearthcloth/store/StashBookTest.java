@@ -6,18 +6,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.cloth.making.Making;
 import hearthcloth.colour.Colour;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.propose.Planner;
 import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.propose.Stashes;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
-import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.propose.Planner;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.store.json.StoreException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -30,9 +31,6 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-import hearthcloth.store.json.StoreException;
-
 
 class StashBookTest {
 

@@ -12,8 +12,8 @@ import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ScreenshotCaret;
 import com.microsoft.playwright.options.WaitForSelectorState;
-import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.geometry.Point;
+import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;
 import java.nio.file.Path;
@@ -23,8 +23,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-
 
 /** A missed piece is drawn in on a phone, by tapping and by keys; and nothing she opened shuts under her finger. */
 class DrawingTest {

@@ -3,16 +3,17 @@ package hearthcloth.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.work.photo.SortedPiece;
-import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.scale.FloorScale;
-import hearthcloth.geometry.Point;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedPhoto;
+import hearthcloth.web.photo.PhotoView;
+import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.work.photo.SortedPiece;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
@@ -22,8 +23,6 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-
 
 /** A piece of nearly the ground's colour is missed by the reader and drawn in by hand. */
 class DrawnPieceTest extends StashVisit {
@@ -156,7 +155,9 @@ class DrawnPieceTest extends StashVisit {
     @Test
     void at_the_edge_of_the_picture_it_is_doubted() throws Exception {
         double low = scale().pictureHeight();
-        draw(List.of(new Point(100, low - 120), new Point(400, low - 120), new Point(400, low), new Point(100, low)), 1);
+        draw(
+                List.of(new Point(100, low - 120), new Point(400, low - 120), new Point(400, low), new Point(100, low)),
+                1);
         assertThat(get(page).body()).contains("reaches the picture&#39;s edge".replace("&#39;", "'"));
     }
 
@@ -220,7 +221,10 @@ class DrawnPieceTest extends StashVisit {
         post(page + "/accept");
         post(page + "/undo");
         draw(corners(), 1);
-        assertThat(sorting().pieces()).extracting(SortedPiece::key).contains("6").doesNotContain("5");
+        assertThat(sorting().pieces())
+                .extracting(SortedPiece::key)
+                .contains("6")
+                .doesNotContain("5");
     }
 
     @Test
@@ -231,7 +235,9 @@ class DrawnPieceTest extends StashVisit {
         isRefused(List.of(good.get(0), good.get(0), good.get(1), good.get(1)), "three corners");
         isRefused(List.of(new Point(-5, 10), new Point(300, 10), new Point(300, 300)), "outside the picture");
         isRefused(List.of(new Point(500, 500), new Point(505, 500), new Point(505, 505)), "1 cm by 1 cm");
-        isRefused(List.of(new Point(500, 500), new Point(900, 500), new Point(900, 504), new Point(500, 504)), "1 cm by 1");
+        isRefused(
+                List.of(new Point(500, 500), new Point(900, 500), new Point(900, 504), new Point(500, 504)),
+                "1 cm by 1");
         isRefused(round(13), "12 corners");
         for (String text :
                 List.of("", "1,1", "1,1,1;", "NaN,1,1 2,2,2 3,3,3", "1,1,-1 5,5,1 9,1,1", "1,1,1 ".repeat(500))) {

@@ -2,12 +2,11 @@ package hearthcloth.web;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import hearthcloth.web.tie.TiedAsked;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-
-
 
 /**
  * Measures how often the tied gift is drawn a second while it is dragged, in Chromium's software renderer at tablet size.

@@ -6,14 +6,13 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import hearthcloth.web.make.CutPageTest;
 import java.nio.file.Path;
 import java.time.Clock;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-
 
 /**
  * A whole cloth sewn beside the machine on two devices: a tablet that was let in by a code (at 127.0.0.2, which like a

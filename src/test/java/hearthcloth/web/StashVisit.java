@@ -23,19 +23,17 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.io.TempDir;
 
-
-
 /** Visits a workroom of its own as a browser without JavaScript does. */
-abstract class StashVisit {
+public abstract class StashVisit {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneOffset.UTC);
 
     private final Workroom workroom;
-    final Store store;
-    final HttpClient client = HttpClient.newHttpClient();
+    public final Store store;
+    public final HttpClient client = HttpClient.newHttpClient();
     private final String token;
 
-    StashVisit(@TempDir Path folder) throws Exception {
+    public StashVisit(@TempDir Path folder) throws Exception {
         Path file = folder.resolve("workroom.db");
         workroom = Workroom.open(file, 0, CLOCK);
         store = Store.open(file, CLOCK);
@@ -43,19 +41,20 @@ abstract class StashVisit {
     }
 
     @AfterEach
-    void close() {
+    protected void close() {
         workroom.close();
     }
 
-    HttpRequest.Builder to(String path) {
+    protected HttpRequest.Builder to(String path) {
         return HttpRequest.newBuilder(URI.create("http://localhost:" + workroom.port() + path));
     }
 
-    HttpResponse<String> get(String path) throws IOException, InterruptedException {
+    protected HttpResponse<String> get(String path) throws IOException, InterruptedException {
         return client.send(to(path).build(), HttpResponse.BodyHandlers.ofString());
     }
 
-    HttpResponse<String> post(String path, String... namesAndValues) throws IOException, InterruptedException {
+    protected HttpResponse<String> post(String path, String... namesAndValues)
+            throws IOException, InterruptedException {
         StringBuilder body = new StringBuilder("token=" + token);
         for (int i = 0; i < namesAndValues.length; i += 2) {
             body.append('&')
@@ -71,7 +70,7 @@ abstract class StashVisit {
     }
 
     /** Sends a form with a file, as a browser does. */
-    HttpResponse<String> send(String path, String name, byte[] file, String... namesAndValues)
+    protected HttpResponse<String> send(String path, String name, byte[] file, String... namesAndValues)
             throws IOException, InterruptedException {
         return client.send(
                 to(path).header("Content-Type", Multipart.TYPE)
@@ -80,17 +79,17 @@ abstract class StashVisit {
                 HttpResponse.BodyHandlers.ofString());
     }
 
-    static String first(String pattern, String text) {
+    protected static String first(String pattern, String text) {
         Matcher matcher = Pattern.compile(pattern).matcher(text);
         assertThat(matcher.find()).as(pattern + " in " + text).isTrue();
         return matcher.group(1);
     }
 
-    List<Piece> pieces() {
+    protected List<Piece> pieces() {
         return store.stash().whole().pieces();
     }
 
-    static String seen(String page) {
+    protected static String seen(String page) {
         return first("name=\"seen\" value=\"([^\"]*)\"", page)
                 .replace("&#34;", "\"")
                 .replace("&#39;", "'")
@@ -98,7 +97,7 @@ abstract class StashVisit {
                 .replace("&amp;", "&");
     }
 
-    static Size inches(long width, long length) {
+    protected static Size inches(long width, long length) {
         return new Size(Length.inches(width), Length.inches(length));
     }
 }

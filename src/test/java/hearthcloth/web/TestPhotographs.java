@@ -4,13 +4,11 @@ import hearthcloth.photo.scene.Photographs;
 import hearthcloth.photo.scene.Photographs.Known;
 import java.util.List;
 
-
-
 /** The photographs that the workroom's tests send. */
 public final class TestPhotographs {
 
-    static final int NAVY = 0x33506b;
-    static final int ORANGE = 0xc7762b;
+    public static final int NAVY = 0x33506b;
+    public static final int ORANGE = 0xc7762b;
     static final int WINE = 0x7a1f2b;
     static final int YELLOW = 0xe0c341;
 
@@ -49,7 +47,7 @@ public final class TestPhotographs {
     }
 
     /** Two pieces without any sheet of A4: the sheet is covered by cloth. */
-    static byte[] withoutSheet() {
+    public static byte[] withoutSheet() {
         return Photographs.of(
                 List.of(Known.rectangle(0, 0, 320, 320, 10, NAVY), Known.rectangle(300, 0, 90, 140, 3, ORANGE)),
                 800,

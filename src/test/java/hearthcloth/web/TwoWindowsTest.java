@@ -5,15 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.stash.Piece;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-
 
 /** Two windows change the same thing: the later one is told so in words, and neither's work is lost. */
 class TwoWindowsTest extends StashVisit {

@@ -2,10 +2,10 @@ package hearthcloth.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
@@ -18,8 +18,6 @@ import hearthcloth.stash.StashFile;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
-
 
 class WishReaderTest {
 

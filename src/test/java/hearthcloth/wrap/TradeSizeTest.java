@@ -6,8 +6,6 @@ import hearthcloth.measure.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-
-
 class TradeSizeTest {
 
     @Test

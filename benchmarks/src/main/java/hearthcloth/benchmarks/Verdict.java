@@ -4,6 +4,7 @@ import java.util.OptionalLong;
 
 
 
+
 /**
  * What a search said of one instance.
  *

@@ -1,16 +1,14 @@
 package hearthcloth.cloth.face;
 
+import hearthcloth.cloth.Join;
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Seam;
+import hearthcloth.cloth.Side;
 import hearthcloth.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BinaryOperator;
 import java.util.function.UnaryOperator;
-
-import hearthcloth.cloth.Join;
-import hearthcloth.cloth.Patch;
-import hearthcloth.cloth.Seam;
-import hearthcloth.cloth.Side;
-
 
 /**
  * What lies along the four edges of an assembly, each edge a run of spans from its left or top end. The folds for

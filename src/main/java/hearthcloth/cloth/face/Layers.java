@@ -1,9 +1,5 @@
 package hearthcloth.cloth.face;
 
-import hearthcloth.measure.Length;
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.cloth.Assembly;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Half;
@@ -15,7 +11,9 @@ import hearthcloth.cloth.Side;
 import hearthcloth.cloth.Step;
 import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.SeamKind;
-
+import hearthcloth.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * How many plies the needle meets, everywhere a seam or the hem crosses something. Derived from the tree: a patch is one

@@ -1,9 +1,5 @@
 package hearthcloth.cloth.face;
 
-import hearthcloth.measure.Length;
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.cloth.Assembly;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Half;
@@ -14,7 +10,9 @@ import hearthcloth.cloth.Seam;
 import hearthcloth.cloth.Step;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.SeamKind;
-
+import hearthcloth.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * What one face of the cloth shows: a stack of coloured rectangles, later ones lying over earlier ones, and the rows of
@@ -108,7 +106,8 @@ public record Shown(Face face, List<Field> fields, List<Row> rows) {
                 fields.addAll(strips(seam, first, second, at));
             }
             return new Part(
-                    fields, EdgeRuns.joined(seam, first.rim(), second.rim(), (a, b, line, side) -> edge(seam, a, b, line)));
+                    fields,
+                    EdgeRuns.joined(seam, first.rim(), second.rim(), (a, b, line, side) -> edge(seam, a, b, line)));
         }
 
         /** The half that runs over: the wrapping one where the shift is positive, else the wrapped one. */

@@ -1,3 +1,4 @@
+/** Folds that look at a cloth: plies at every place, and what each face shows. */
 @NullMarked
 package hearthcloth.cloth.face;
 

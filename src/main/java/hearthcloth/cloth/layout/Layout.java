@@ -1,12 +1,5 @@
 package hearthcloth.cloth.layout;
 
-import hearthcloth.measure.Length;
-import hearthcloth.measure.Size;
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Set;
-
 import hearthcloth.cloth.Assembly;
 import hearthcloth.cloth.Edges;
 import hearthcloth.cloth.Half;
@@ -17,7 +10,12 @@ import hearthcloth.cloth.Seam;
 import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.making.Making;
-
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 
 /**
  * A hearth and the bars laid round it, before fabrics are chosen: finished sizes only. Immutable.

@@ -1,11 +1,9 @@
 package hearthcloth.cloth.layout;
 
+import hearthcloth.cloth.Side;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-
-import hearthcloth.cloth.Side;
-
 
 /** The usual orders in which bars are laid round a hearth. */
 public enum Order {

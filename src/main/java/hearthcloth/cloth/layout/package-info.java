@@ -1,3 +1,4 @@
+/** Hearth and bars before fabrics are chosen, in the usual orders. */
 @NullMarked
 package hearthcloth.cloth.layout;
 

@@ -2,8 +2,6 @@ package hearthcloth.cloth.making;
 
 import hearthcloth.measure.Length;
 
-
-
 /**
  * What is added between an exact size and the cut.
  *

@@ -1,3 +1,4 @@
+/** How a cloth is made up: seam, hem, margins, the face with the fells. */
 @NullMarked
 package hearthcloth.cloth.making;
 

@@ -1,10 +1,5 @@
 package hearthcloth.cutstock.bound;
 
-import hearthcloth.cutstock.join.JoinBounds;
-import hearthcloth.cutstock.search.Budget;
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.cutstock.job.BarClass;
 import hearthcloth.cutstock.job.CutJoinBounds;
 import hearthcloth.cutstock.job.CutJoinJob;
@@ -12,7 +7,10 @@ import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.Shortage;
 import hearthcloth.cutstock.job.StockPiece;
-
+import hearthcloth.cutstock.join.JoinBounds;
+import hearthcloth.cutstock.search.Budget;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * What no plan can beat, and what proves that there is none: each class of bars by itself, with all the lanes it could

@@ -1,13 +1,11 @@
 package hearthcloth.cutstock.bound;
 
+import hearthcloth.cutstock.job.CutDemand;
+import hearthcloth.cutstock.job.CutJoinJob;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-
-import hearthcloth.cutstock.job.CutDemand;
-import hearthcloth.cutstock.job.CutJoinJob;
-
 
 /**
  * What no plan can beat in fabric, for demands that share their fabrics with no others: the least area of the pieces

@@ -1,13 +1,11 @@
 package hearthcloth.cutstock.bound;
 
-import java.util.Arrays;
-import java.util.List;
-
 import hearthcloth.cutstock.job.CutDemand;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
-
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * What one piece can give at most for some demands, and what it must lose by giving.

@@ -1,3 +1,4 @@
+/** What no cutting plan can beat. */
 @NullMarked
 package hearthcloth.cutstock.bound;
 

@@ -1,13 +1,5 @@
 package hearthcloth.cutstock.cutjoin;
 
-import hearthcloth.cutstock.join.JoinPlaces;
-import hearthcloth.cutstock.join.WantedBar;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
-
 import hearthcloth.cutstock.job.BarTurn;
 import hearthcloth.cutstock.job.CutDemand;
 import hearthcloth.cutstock.job.CutJoinJob;
@@ -15,7 +7,13 @@ import hearthcloth.cutstock.job.FabricSets;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.LaneKind;
-
+import hearthcloth.cutstock.join.JoinPlaces;
+import hearthcloth.cutstock.join.WantedBar;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Demands of a job in the words of {@link hearthcloth.plan.join}: the kinds of lane they ask for, and rules about where
@@ -61,7 +59,8 @@ record AskedBars(List<CutDemand> demands, List<LaneKind> kinds, List<WantedBar> 
 
     private static List<LaneKind> kindsOf(CutDemand demand) {
         if (demand instanceof JobBlock block) {
-            BarTurn turn = block.width() == block.height() ? BarTurn.ANY : block.turnable() ? BarTurn.NAP : BarTurn.ALONG;
+            BarTurn turn =
+                    block.width() == block.height() ? BarTurn.ANY : block.turnable() ? BarTurn.NAP : BarTurn.ALONG;
             return List.of(new LaneKind(block.width(), turn, block.fabrics()));
         }
         JobBar bar = (JobBar) demand;

@@ -1,5 +1,11 @@
 package hearthcloth.cutstock.cutjoin;
 
+import hearthcloth.cutstock.bound.CutBounds;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.CutOutcome;
+import hearthcloth.cutstock.job.CutPlan;
+import hearthcloth.cutstock.job.Shortage;
+import hearthcloth.cutstock.job.StockPiece;
 import hearthcloth.cutstock.join.Joinery;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.cutstock.search.RuinAndRecreate;
@@ -11,14 +17,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
-
-import hearthcloth.cutstock.bound.CutBounds;
-import hearthcloth.cutstock.job.CutJoinJob;
-import hearthcloth.cutstock.job.CutOutcome;
-import hearthcloth.cutstock.job.CutPlan;
-import hearthcloth.cutstock.job.Shortage;
-import hearthcloth.cutstock.job.StockPiece;
-
 
 /**
  * Finds how to cut blocks and bars out of a stock with the fewest joins, then the fewest cuts, then the least lost.

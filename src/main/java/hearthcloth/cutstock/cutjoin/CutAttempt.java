@@ -1,16 +1,14 @@
 package hearthcloth.cutstock.cutjoin;
 
-import hearthcloth.cutstock.join.Joinery;
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.cutstock.job.CutDemand;
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.CutPlan;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.Shortage;
-
+import hearthcloth.cutstock.join.Joinery;
+import java.util.ArrayList;
+import java.util.List;
 
 /** A ground, with the demands that are not placed on it being cut and joined from what is free. */
 final class CutAttempt {

@@ -1,11 +1,9 @@
 package hearthcloth.cutstock.cutjoin;
 
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.cutstock.job.Cutting;
 import hearthcloth.cutstock.job.StockPiece;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Stock with the blocks already placed on it: for each piece a cutting whose offcuts are the plots that are still free

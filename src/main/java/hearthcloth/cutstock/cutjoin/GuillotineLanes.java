@@ -1,13 +1,11 @@
 package hearthcloth.cutstock.cutjoin;
 
+import hearthcloth.cutstock.job.LaneKind;
 import hearthcloth.cutstock.join.StripSource;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
-
-import hearthcloth.cutstock.job.LaneKind;
-
 
 /**
  * Plots of fabric as a source of lanes, the strips that bars are joined from. A place is a rectangle and a direction.

@@ -1,19 +1,17 @@
 package hearthcloth.cutstock.cutjoin;
 
-import hearthcloth.cutstock.join.Piecework;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-
 import hearthcloth.cutstock.job.CutDemand;
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.CutPiece;
 import hearthcloth.cutstock.job.CutPlan;
 import hearthcloth.cutstock.job.Cutting;
 import hearthcloth.cutstock.job.JobBlock;
-
+import hearthcloth.cutstock.join.Piecework;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * Writes out lanes and what is cut from them as cuttings. Where lanes lie side by side and nothing else is cut beside or

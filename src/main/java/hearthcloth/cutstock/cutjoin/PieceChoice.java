@@ -1,18 +1,16 @@
 package hearthcloth.cutstock.cutjoin;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.BitSet;
-import java.util.Comparator;
-import java.util.List;
-
 import hearthcloth.cutstock.bound.CutBounds;
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.LaneKind;
 import hearthcloth.cutstock.job.StockPiece;
-
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
 
 /**
  * Chooses the pieces of a large stock that a search should look at, so that its cost does not grow with the stock: for

@@ -1,5 +1,13 @@
 package hearthcloth.cutstock.cutjoin;
 
+import hearthcloth.cutstock.job.CutDemand;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.CutPiece;
+import hearthcloth.cutstock.job.CutPlan;
+import hearthcloth.cutstock.job.Cutting;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
+import hearthcloth.cutstock.job.StockPiece;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -9,16 +17,6 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-
-import hearthcloth.cutstock.job.CutDemand;
-import hearthcloth.cutstock.job.CutJoinJob;
-import hearthcloth.cutstock.job.CutPiece;
-import hearthcloth.cutstock.job.CutPlan;
-import hearthcloth.cutstock.job.Cutting;
-import hearthcloth.cutstock.job.JobBar;
-import hearthcloth.cutstock.job.JobBlock;
-import hearthcloth.cutstock.job.StockPiece;
-
 
 /**
  * Cuts the same parts out of the same piece again, so that fewer leftovers remain, then less is lost, then the leftovers

@@ -1,17 +1,15 @@
 package hearthcloth.cutstock.cutjoin;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.SplittableRandom;
-
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.Cutting;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.LaneKind;
 import hearthcloth.cutstock.job.StockPiece;
-
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
 
 /**
  * Places blocks, largest first, each into the corner of a free rectangle: the one where it spoils the least room for

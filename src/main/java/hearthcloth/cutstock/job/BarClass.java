@@ -9,21 +9,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.LongStream;
 
-
-
 /** Bars that may be joined from the same lanes, and what holds for them alone, given every lane there could be. */
 public final class BarClass {
 
     private static final int MOST_OF_ONE_PIECE = 512;
     private static final int MOST_LANES = 4_000;
 
-     private final LaneKind kind;
-     private final List<JobBar> bars;
+    private final LaneKind kind;
+    private final List<JobBar> bars;
     private final long[] lengths;
     private final long[] lanes;
     private final long loss;
-     private final JoinBounds bounds;
-     private int joins;
+    private final JoinBounds bounds;
+    private int joins;
 
     private BarClass(LaneKind kind, List<JobBar> bars, CutJoinJob job) {
         this.kind = kind;

@@ -2,8 +2,6 @@ package hearthcloth.cutstock.job;
 
 import java.util.List;
 
-
-
 /**
  * Something there is too little of.
  *

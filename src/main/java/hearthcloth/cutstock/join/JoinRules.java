@@ -1,7 +1,5 @@
 package hearthcloth.cutstock.join;
 
-
-
 /** Where joins may lie. */
 public interface JoinRules {
 

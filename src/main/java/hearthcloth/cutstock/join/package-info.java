@@ -1,3 +1,4 @@
+/** Bars joined end to end from strips, with the fewest joins; bounds that prove it. */
 @NullMarked
 package hearthcloth.cutstock.join;
 

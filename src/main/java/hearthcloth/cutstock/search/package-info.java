@@ -1,3 +1,4 @@
+/** Budgets and the walk that reworks an attempt. Knows no problem. */
 @NullMarked
 package hearthcloth.cutstock.search;
 

@@ -2,12 +2,10 @@ package hearthcloth.draw.cloth;
 
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
+import hearthcloth.geometry.Point;
 import java.util.List;
-
-
 
 /** An arrow up the page with a gap in its middle for a word. */
 final class Arrow {

@@ -4,15 +4,13 @@ import hearthcloth.cloth.Side;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
+import hearthcloth.geometry.Point;
 import hearthcloth.sew.CutLine;
 import java.util.List;
 import java.util.Optional;
-
-
 
 /**
  * The number of a cut in a circle on its line, the measure beside it where there is room, and a small arrowhead towards

@@ -7,11 +7,11 @@ import hearthcloth.draw.picture.Label;
 import hearthcloth.draw.picture.Labels;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
@@ -23,8 +23,6 @@ import hearthcloth.sew.PieceTask;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /** A piece of the stash as it lies on the mat: what is cut from it, in which order, and what is left. */
 public final class CutPicture {

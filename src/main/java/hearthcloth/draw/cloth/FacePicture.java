@@ -1,20 +1,20 @@
 package hearthcloth.draw.cloth;
 
-import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.face.Shown;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Label;
 import hearthcloth.draw.picture.Labels;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -23,8 +23,6 @@ import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-
-
 
 /**
  * One face of a finished cloth, to scale: fabrics, fells, every row of stitches, the name of every patch, its size and

@@ -1,15 +1,13 @@
 package hearthcloth.draw.cloth;
 
 import hearthcloth.cloth.making.Face;
-import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
-
-
 
 /** A face of the cloth on a sheet of its own: name, size, scale, the drawing and its legend. */
 public final class FaceSheet {

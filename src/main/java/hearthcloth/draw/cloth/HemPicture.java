@@ -1,16 +1,16 @@
 package hearthcloth.draw.cloth;
 
-import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.making.Hem;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
-import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
+import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -18,8 +18,6 @@ import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /** One raw corner before it is hemmed, life size: the creases, and the mitre or the tip that is cut off. */
 public final class HemPicture {

@@ -4,19 +4,17 @@ import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.face.Shown;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
-import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Paragraph;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
+import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
+import hearthcloth.geometry.Point;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /** What the colours, hatches and dashes of a face stand for. */
 public final class Legend {

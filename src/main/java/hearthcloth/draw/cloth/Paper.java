@@ -3,8 +3,6 @@ package hearthcloth.draw.cloth;
 import java.util.Locale;
 import java.util.Optional;
 
-
-
 /** The paper a guide is printed on, upright. */
 public enum Paper {
     /** 210 × 297 mm (ISO 216). */
@@ -13,8 +11,8 @@ public enum Paper {
     LETTER("letter", 215.9, 279.4);
 
     private final String word;
-     private final double width;
-     private final double height;
+    private final double width;
+    private final double height;
 
     Paper(String word, double width, double height) {
         this.word = word;

@@ -3,22 +3,20 @@ package hearthcloth.draw.cloth;
 import hearthcloth.cloth.Assembly;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Edges;
-import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
-import hearthcloth.cloth.face.Shown;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.Step;
+import hearthcloth.cloth.face.Shown;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-
-
 
 /**
  * One half of a seam as it lies on the table before it is sewn: its finished rectangle, the raw edges round it, and what

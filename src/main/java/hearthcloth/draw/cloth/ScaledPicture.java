@@ -3,8 +3,6 @@ package hearthcloth.draw.cloth;
 import hearthcloth.draw.picture.Picture;
 import java.util.function.Function;
 
-
-
 /** A picture and the scale it is drawn at. */
 public record ScaledPicture(Picture picture, DrawingScale scale) {
 
@@ -17,7 +15,8 @@ public record ScaledPicture(Picture picture, DrawingScale scale) {
      *
      * @param first the scale at which the bare drawing fits
      */
-    static ScaledPicture within(double width, double height, DrawingScale first, Function<DrawingScale, Picture> drawing) {
+    static ScaledPicture within(
+            double width, double height, DrawingScale first, Function<DrawingScale, Picture> drawing) {
         DrawingScale scale = first;
         ScaledPicture best = new ScaledPicture(drawing.apply(first), first);
         for (int i = 1; i < TRIES && best.excess(width, height) > 0; i++) {

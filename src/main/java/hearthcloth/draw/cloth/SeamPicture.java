@@ -1,18 +1,18 @@
 package hearthcloth.draw.cloth;
 
 import hearthcloth.cloth.Half;
-import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.cloth.Step;
+import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
@@ -20,8 +20,6 @@ import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-
-
 
 /**
  * A felled seam cut through and seen from its end, in the three states it goes through. Widths are to scale with each

@@ -4,9 +4,9 @@ import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Join;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Showing;
-import hearthcloth.cloth.face.Shown;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.Step;
+import hearthcloth.cloth.face.Shown;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Label;
@@ -14,18 +14,16 @@ import hearthcloth.draw.picture.Labels;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /**
  * The two halves of one seam side by side, front up, as they lie in the cloth: where the stitches go, which edge wraps

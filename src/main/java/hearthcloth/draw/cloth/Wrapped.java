@@ -1,7 +1,5 @@
 package hearthcloth.draw.cloth;
 
-import hearthcloth.wrap.tie.TiedFold;
-
 import hearthcloth.cloth.Cloth;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
@@ -9,9 +7,8 @@ import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.tie.TiedFold;
 import java.util.Optional;
-
-
 
 /**
  * What a planned cloth is to be tied round, and how.

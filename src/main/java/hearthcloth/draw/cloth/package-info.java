@@ -1,3 +1,4 @@
+/** Drawings of the flat cloth, its seams, its hem and the pieces on the mat. */
 @NullMarked
 package hearthcloth.draw.cloth;
 

@@ -1,33 +1,31 @@
 package hearthcloth.draw.guide;
 
 import hearthcloth.cloth.making.Face;
-import hearthcloth.draw.picture.Bounds;
-import hearthcloth.draw.picture.TextColumn;
-import hearthcloth.draw.picture.Palette;
-import hearthcloth.draw.picture.Paragraph;
-import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
-import hearthcloth.draw.picture.Sketch;
-import hearthcloth.draw.picture.Stroke;
-import hearthcloth.draw.picture.Type;
-import hearthcloth.measure.Length;
-import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
-import hearthcloth.measure.Unit;
-import hearthcloth.plan.model.Bound;
-import hearthcloth.plan.model.PlanFigures;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.sew.Gather;
-import hearthcloth.sew.Guide;
-import java.util.List;
-
 import hearthcloth.draw.cloth.Dyes;
 import hearthcloth.draw.cloth.FacePicture;
 import hearthcloth.draw.cloth.FaceSheet;
 import hearthcloth.draw.cloth.Legend;
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.cloth.ScaledPicture;
-
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Paragraph;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.geometry.Point;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Unit;
+import hearthcloth.plan.model.Bound;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.sew.Gather;
+import hearthcloth.sew.Guide;
+import java.util.List;
 
 /** The first page: the finished cloth from both faces, the figures that matter, what to have ready, the check square. */
 public final class Cover {
@@ -42,7 +40,7 @@ public final class Cover {
     private final Plan plan;
     private final Guide guide;
     private final Ruler ruler;
-     private final Flow flow;
+    private final Flow flow;
 
     public Cover(Plan plan, Guide guide, Ruler ruler, Flow flow) {
         this.plan = plan;

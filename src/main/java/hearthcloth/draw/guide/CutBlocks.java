@@ -1,14 +1,20 @@
 package hearthcloth.draw.guide;
 
+import hearthcloth.draw.cloth.CutNumber;
+import hearthcloth.draw.cloth.CutPicture;
+import hearthcloth.draw.cloth.Dimensions;
+import hearthcloth.draw.cloth.DrawingScale;
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.cloth.ScaledPicture;
 import hearthcloth.draw.picture.Bounds;
-import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
+import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
@@ -18,14 +24,6 @@ import hearthcloth.sew.PieceTask;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
-
-import hearthcloth.draw.cloth.CutNumber;
-import hearthcloth.draw.cloth.CutPicture;
-import hearthcloth.draw.cloth.Dimensions;
-import hearthcloth.draw.cloth.DrawingScale;
-import hearthcloth.draw.cloth.PrintSizes;
-import hearthcloth.draw.cloth.ScaledPicture;
-
 
 /** One piece of the stash to cut, as blocks: its picture with the first cuts beside it, then the other cuts. */
 public final class CutBlocks {

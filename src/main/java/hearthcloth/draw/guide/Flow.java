@@ -1,19 +1,17 @@
 package hearthcloth.draw.guide;
 
-import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Paragraph;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
-
-import hearthcloth.draw.cloth.Paper;
-import hearthcloth.draw.cloth.PrintSizes;
-
 
 /**
  * Fills pages with blocks, none of which is ever parted; a heading stays with the block after it. Every page carries the
@@ -29,7 +27,7 @@ public final class Flow {
 
     private final Paper paper;
     private final String running;
-     private final List<Sketch> pages = new ArrayList<>();
+    private final List<Sketch> pages = new ArrayList<>();
     private final List<Picture> waiting = new ArrayList<>();
     private double y;
 
@@ -73,7 +71,8 @@ public final class Flow {
     /** A heading that stays on the page of the next block. */
     public Flow heading(String text) {
         gap(5);
-        waiting.add(new TextColumn(width()).words(text, PrintSizes.HEADING).gap(2.5).finished(text));
+        waiting.add(
+                new TextColumn(width()).words(text, PrintSizes.HEADING).gap(2.5).finished(text));
         return this;
     }
 

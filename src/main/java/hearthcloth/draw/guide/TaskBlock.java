@@ -1,20 +1,18 @@
 package hearthcloth.draw.guide;
 
+import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.picture.Bounds;
-import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.sew.Task;
 import java.util.Optional;
-
-import hearthcloth.draw.cloth.PrintSizes;
-
 
 /** One task as a block: its title, what to do, the picture to the left, the number to check in a box. */
 public final class TaskBlock {

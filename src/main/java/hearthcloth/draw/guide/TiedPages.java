@@ -1,13 +1,15 @@
 package hearthcloth.draw.guide;
 
 import hearthcloth.cloth.Cloth;
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.picture.Bounds;
-import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -20,10 +22,6 @@ import hearthcloth.wrap.tying.Tying;
 import java.util.List;
 import java.util.Optional;
 
-import hearthcloth.draw.cloth.PrintSizes;
-import hearthcloth.draw.cloth.Wrapped;
-
-
 /** The gift's part of a printed guide: how it looks tied, what shows, how sure the size is, and how it is tied. */
 public final class TiedPages {
 
@@ -35,7 +33,7 @@ public final class TiedPages {
     private final Cloth cloth;
     private final Wrapped wrapped;
     private final Ruler ruler;
-     private final Flow flow;
+    private final Flow flow;
 
     public TiedPages(Cloth cloth, Wrapped wrapped, Ruler ruler, Flow flow) {
         this.cloth = cloth;
@@ -61,7 +59,10 @@ public final class TiedPages {
     }
 
     private void paragraph(String words) {
-        flow.add(new TextColumn(flow.width()).words(words, PrintSizes.BODY).gap(1).finished(words));
+        flow.add(new TextColumn(flow.width())
+                .words(words, PrintSizes.BODY)
+                .gap(1)
+                .finished(words));
     }
 
     private void whatShows(TiedGift tied) {

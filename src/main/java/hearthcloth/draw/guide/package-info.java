@@ -1,3 +1,4 @@
+/** Blocks and pages of the printed guide. */
 @NullMarked
 package hearthcloth.draw.guide;
 

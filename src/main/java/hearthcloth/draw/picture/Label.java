@@ -1,12 +1,9 @@
 package hearthcloth.draw.picture;
 
-import hearthcloth.geometry.Point;
-
 import hearthcloth.colour.Colour;
+import hearthcloth.geometry.Point;
 import java.util.List;
 import java.util.Optional;
-
-
 
 /**
  * Words that belong to a shape.

@@ -1,14 +1,11 @@
 package hearthcloth.draw.picture;
 
 import hearthcloth.geometry.Point;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-
-
 
 /**
  * Finds a place for every label of a drawing: on its own shape if it fits there, else outside the drawing, on the nearest

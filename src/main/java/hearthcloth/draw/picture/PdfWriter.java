@@ -1,8 +1,7 @@
 package hearthcloth.draw.picture;
 
-import hearthcloth.geometry.Point;
-
 import hearthcloth.colour.Colour;
+import hearthcloth.geometry.Point;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -16,8 +15,6 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.util.Matrix;
-
-
 
 /**
  * Writes pictures as the pages of a PDF, true to scale, with the letters they use embedded as text that can be searched.

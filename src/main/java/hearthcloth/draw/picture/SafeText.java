@@ -1,7 +1,5 @@
 package hearthcloth.draw.picture;
 
-
-
 /**
  * Makes any text fit to be written down: names in a stash file may hold anything.
  *

@@ -1,12 +1,9 @@
 package hearthcloth.draw.picture;
 
-import hearthcloth.geometry.Point;
-
 import hearthcloth.colour.Colour;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /** Collects marks in the order drawn, until {@link #finished}. Not thread-safe; belongs to one method. */
 public final class Sketch {

@@ -1,7 +1,6 @@
 package hearthcloth.draw.picture;
 
 import hearthcloth.geometry.Point;
-
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.EnumMap;
@@ -10,8 +9,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-
-
 
 /**
  * Writes a picture as SVG that needs nothing else: its letters are embedded, its size is in real millimetres. The same

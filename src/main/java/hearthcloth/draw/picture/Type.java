@@ -2,8 +2,6 @@ package hearthcloth.draw.picture;
 
 import hearthcloth.colour.Colour;
 
-
-
 /**
  * How words are set.
  *

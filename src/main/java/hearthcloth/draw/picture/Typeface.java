@@ -8,8 +8,6 @@ import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
-
-
 /**
  * The letters all pictures are set in: Source Sans 3 (SIL Open Font License 1.1, beside the font files). Knows how wide
  * words are, which is how labels are kept apart.
@@ -36,7 +34,10 @@ public final class Typeface {
     public static double width(String text, double size, Weight weight) {
         Metrics metrics = Loaded.of(weight);
         return size
-                * SafeText.clean(text).codePoints().mapToDouble(metrics::advance).sum();
+                * SafeText.clean(text)
+                        .codePoints()
+                        .mapToDouble(metrics::advance)
+                        .sum();
     }
 
     /** {@code text} with □ for each letter the typeface lacks: for PDF, where nothing else is embedded. */

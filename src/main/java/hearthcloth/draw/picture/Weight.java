@@ -1,7 +1,5 @@
 package hearthcloth.draw.picture;
 
-
-
 /** The weights of the one typeface. */
 public enum Weight {
     REGULAR(400, "Regular"),

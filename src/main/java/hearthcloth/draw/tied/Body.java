@@ -1,14 +1,12 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.colour.Colour;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
-import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /** The gift itself, as it stands on the open cloth: plain, so that it is not taken for cloth. */
 final class Body {

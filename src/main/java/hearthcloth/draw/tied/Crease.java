@@ -1,15 +1,13 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.wrap.fold.Facet;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.wrap.fold.Facet;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-
-
 
 /** An edge of a facet where the cloth is folded sharply or ends, so that a line is seen. */
 record Crease(Point from, Point to) {

@@ -1,11 +1,9 @@
 package hearthcloth.draw.tied;
 
+import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.TyingMoment;
-import hearthcloth.geometry.Vector;
 import java.util.List;
-
-
 
 /**
  * From where the gift is looked at, the maker at its near side; far off, so that equal lengths in one way stay equal.

@@ -1,23 +1,20 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.geometry.Point;
-
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.colour.Colour;
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.ReefKnot;
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.wrap.pleat.ReefStrands;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.pleat.ReefStrands;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /**
  * The tied gift as a model that a page can turn: flat convex polygons in millimetres (x right, y away, z up), in order

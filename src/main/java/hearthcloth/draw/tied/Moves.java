@@ -4,9 +4,11 @@ import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
@@ -14,14 +16,10 @@ import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.TyingMoment;
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-
-
 
 /**
  * What the hands moved from one moment to the next: arrows that end at the cloth's corners where they lie now, and come
@@ -100,7 +98,8 @@ record Moves(List<Way> ways) {
     }
 
     /** Where left and right are the hands' work, near and far only drawn along. */
-    private static final Set<TyingMoment> SIDES = Set.of(TyingMoment.SIDES_UP, TyingMoment.STOOD, TyingMoment.ENDS_IN, TyingMoment.CROSSED);
+    private static final Set<TyingMoment> SIDES =
+            Set.of(TyingMoment.SIDES_UP, TyingMoment.STOOD, TyingMoment.ENDS_IN, TyingMoment.CROSSED);
 
     /** A roll is turned over about its axis before it is tied; a tip that hides a knot is drawn out at the near edge first. */
     private static Vector turned(TyingMoment moment, Fit fit, Vector place) {
@@ -194,7 +193,6 @@ record Moves(List<Way> ways) {
 
     private static List<Point> head(Point tip, Point way, double length, double half) {
         Point foot = tip.plus(-way.x() * length, -way.y() * length);
-        return List.of(
-                tip, foot.plus(-way.y() * half, way.x() * half), foot.plus(way.y() * half, -way.x() * half));
+        return List.of(tip, foot.plus(-way.y() * half, way.x() * half), foot.plus(way.y() * half, -way.x() * half));
     }
 }

@@ -5,15 +5,13 @@ import hearthcloth.cloth.making.Face;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
-import hearthcloth.geometry.ConvexPolygon;
 import java.util.List;
-
-
 
 /** The open cloth with every fold of the tied gift drawn on it, as it lies before the maker, inside up. */
 final class Net {

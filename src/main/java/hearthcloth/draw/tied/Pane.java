@@ -1,13 +1,11 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.wrap.fold.Facet;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.wrap.fold.Facet;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /**
  * A flat convex piece of something in space. Of panes in one plane, later ones lie further along {@code out}.

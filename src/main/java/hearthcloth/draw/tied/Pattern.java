@@ -1,19 +1,17 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.face.Shown;
-import hearthcloth.measure.Length;
-import hearthcloth.wrap.fold.Laying;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
+import hearthcloth.measure.Length;
+import hearthcloth.wrap.fold.Laying;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-
-
 
 /** What each face of a cloth shows, as it lies under the gift: patches and fells as outlines, stitches as lines. */
 final class Pattern {

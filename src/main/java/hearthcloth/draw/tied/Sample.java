@@ -1,24 +1,20 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.wrap.tie.TiedFold;
-
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
-import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.tie.TiedFold;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-
-
 
 /** A plain cloth to show a tie on before there is one of hers: a hearth and two rounds, undyed, a little larger than need be. */
 public final class Sample {

@@ -1,16 +1,14 @@
 package hearthcloth.draw.tied;
 
+import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.ReefKnot;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-
-
 
 /**
  * Everything to be drawn of one moment.
@@ -92,7 +90,8 @@ record Scene(List<Pane> panes, List<ReefKnot> knots, List<Vector> ground, double
                 default -> {}
             }
         }
-        List<ReefKnot> tied = knots.stream().filter(knot -> knot.at().z() > height).toList();
+        List<ReefKnot> tied =
+                knots.stream().filter(knot -> knot.at().z() > height).toList();
         return new Scene(higher, tied, ground, breadth);
     }
 

@@ -1,13 +1,11 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.geometry.Point;
-import hearthcloth.wrap.pleat.ReefStrands;
 import hearthcloth.geometry.Vector;
+import hearthcloth.wrap.fold.ReefKnot;
+import hearthcloth.wrap.pleat.ReefStrands;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /**
  * The strands of a reef knot as bunches of cloth: bands turned to the eye along each middle line, shaded as if round, dark

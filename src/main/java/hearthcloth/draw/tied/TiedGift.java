@@ -1,29 +1,26 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.wrap.tie.TiedFold;
-
 import hearthcloth.cloth.Cloth;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.fold.TyingMoment;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tie.TiedFold;
 import hearthcloth.wrap.tying.Tying;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-
-
 
 /**
  * Pictures of one cloth tied round one gift; all of them, and the figures of what shows, from the same facets. Not for

@@ -6,18 +6,16 @@ import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Laying;
 import hearthcloth.wrap.fold.Motion;
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /**
  * A scene seen from one place: patches and rows of stitches from far to near, in millimetres of the gift, right and down.

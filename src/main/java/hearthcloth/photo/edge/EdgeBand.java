@@ -1,14 +1,11 @@
 package hearthcloth.photo.edge;
 
+import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
-
+import hearthcloth.photo.image.LensModel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-
-import hearthcloth.geometry.Line;
-import hearthcloth.photo.image.LensModel;
-
 
 /** What shows on both sides of one side: levels of cloth, by place along it and by pixels outwards. */
 final class EdgeBand {

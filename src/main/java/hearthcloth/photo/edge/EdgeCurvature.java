@@ -1,14 +1,11 @@
 package hearthcloth.photo.edge;
 
+import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
-
+import hearthcloth.photo.image.LensModel;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-
-import hearthcloth.geometry.Line;
-import hearthcloth.photo.image.LensModel;
-
 
 /**
  * How a side bows: its sagitta, from a parabola fitted to its places robustly (Tukey's biweight).
@@ -65,7 +62,8 @@ record EdgeCurvature(double sagitta, double answer, double deviation, double wav
         return bow(side, lens, parabola, off, weight);
     }
 
-    private static Optional<EdgeCurvature> bow(EdgeFit side, LensModel lens, Parabola parabola, double[] off, double[] weight) {
+    private static Optional<EdgeCurvature> bow(
+            EdgeFit side, LensModel lens, Parabola parabola, double[] off, double[] weight) {
         double[] left = parabola.left(off, weight);
         double[] other = parabola.line.offs(side.straight(lens.with(lens.kappa() + TRIAL, 0)));
         double sagitta = parabola.sagitta(off, weight);
@@ -74,7 +72,8 @@ record EdgeCurvature(double sagitta, double answer, double deviation, double wav
                 Math.max(LEAST_SCATTER, scatter(left, weight)) * Math.sqrt(ALIKE / parabola.strength(weight));
         return sum(weight) < LEAST_SHARE * weight.length
                 ? Optional.empty()
-                : Optional.of(new EdgeCurvature(sagitta, answer, deviation, EdgeFit.waver(left, weight), parabola.length));
+                : Optional.of(
+                        new EdgeCurvature(sagitta, answer, deviation, EdgeFit.waver(left, weight), parabola.length));
     }
 
     private static double scatter(double[] left, double[] weight) {

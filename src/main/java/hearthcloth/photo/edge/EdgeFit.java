@@ -1,14 +1,11 @@
 package hearthcloth.photo.edge;
 
+import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
-
+import hearthcloth.photo.image.LensModel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-
-import hearthcloth.geometry.Line;
-import hearthcloth.photo.image.LensModel;
-
 
 /**
  * One side of a polygon as seen in the picture: places where the colour changes, in raw pixels, each with a weight.

@@ -1,19 +1,16 @@
 package hearthcloth.photo.edge;
 
-import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-
 import hearthcloth.geometry.Line;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.ground.IlluminationCorrection;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.OccupancyMap;
-
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Lays each side of a piece where the piece's colours stop and the ground's begin, the side as a whole: of all straight
@@ -81,7 +78,9 @@ public final class EdgeLocaliser {
         PieceColourClassifier telling = PieceColourClassifier.of(light, occupied, rough, own, reach);
         Laid laid = once(rough, telling, lens);
         for (int round = 0; round < 3 && laid.moved() > 1.5; round++) {
-            telling = laid.moved() > FAR * reach ? PieceColourClassifier.of(light, occupied, laid.corners(), own, reach) : telling;
+            telling = laid.moved() > FAR * reach
+                    ? PieceColourClassifier.of(light, occupied, laid.corners(), own, reach)
+                    : telling;
             laid = once(laid.corners(), telling, lens);
         }
         return laid;

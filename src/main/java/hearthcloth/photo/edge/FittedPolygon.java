@@ -1,15 +1,12 @@
 package hearthcloth.photo.edge;
 
+import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
-
+import hearthcloth.geometry.Polygons;
+import hearthcloth.photo.image.LensModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-
-import hearthcloth.geometry.Line;
-import hearthcloth.geometry.Polygons;
-import hearthcloth.photo.image.LensModel;
-
 
 /**
  * A polygon followed in the full picture: its corners in raw pixels and, for each side, how well it was found.
@@ -80,7 +77,8 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
      * @param rims how each side was laid
      * @param sides as read in the picture
      */
-    public static FittedPolygon close(List<Point> corners, List<EdgeLocaliser.Rim> rims, List<EdgeFit> sides, LensModel lens) {
+    public static FittedPolygon close(
+            List<Point> corners, List<EdgeLocaliser.Rim> rims, List<EdgeFit> sides, LensModel lens) {
         List<EdgeFit.Fit> fits = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {
             Point a = lens.straight(corners.get(i));

@@ -1,13 +1,10 @@
 package hearthcloth.photo.edge;
 
 import hearthcloth.geometry.Point;
-
-import java.util.List;
-
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.ground.IlluminationCorrection;
 import hearthcloth.photo.segment.OccupancyMap;
-
+import java.util.List;
 
 /**
  * Tells one piece's colours from those of the ground round it, by how often each colour occurs well inside the piece and
@@ -46,7 +43,8 @@ final class PieceColourClassifier {
      * @param own its index among the shapes
      * @param near how far the rim may be off, in pixels: nothing is learnt nearer to it, as far as the piece is wide enough
      */
-    static PieceColourClassifier of(IlluminationCorrection light, OccupancyMap occupied, List<Point> corners, int own, double near) {
+    static PieceColourClassifier of(
+            IlluminationCorrection light, OccupancyMap occupied, List<Point> corners, int own, double near) {
         float[] in = new float[BINS * BINS * BINS];
         float[] out = new float[BINS * BINS * BINS];
         double inset = near;
@@ -87,7 +85,12 @@ final class PieceColourClassifier {
     }
 
     private static double learnOutside(
-            IlluminationCorrection light, OccupancyMap occupied, List<Point> corners, int own, double near, float[] to) {
+            IlluminationCorrection light,
+            OccupancyMap occupied,
+            List<Point> corners,
+            int own,
+            double near,
+            float[] to) {
         int outwards = Polygons.signedArea(corners) > 0 ? -1 : 1;
         double stride = Math.max(1, Math.sqrt(1.6 * near * Polygons.perimeter(corners) / MOST));
         double[] colour = new double[3];

@@ -1,15 +1,12 @@
 package hearthcloth.photo.edge;
 
 import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.image.SrgbLinear;
-
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * Finds the sides of a polygon to a fraction of a pixel in the full picture: across each side many short profiles are

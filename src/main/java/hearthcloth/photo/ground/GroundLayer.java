@@ -1,11 +1,9 @@
 package hearthcloth.photo.ground;
 
+import hearthcloth.photo.image.LabTiles;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.PriorityQueue;
-
-import hearthcloth.photo.image.LabTiles;
-
 
 /**
  * One of the kinds of ground that the scraps lie on, as it is lit from place to place.
@@ -29,7 +27,7 @@ public final class GroundLayer {
     private final float[][] colour;
 
     private final boolean[] known;
-     private double reach;
+    private double reach;
 
     /** Where this layer is not. */
     private final boolean[] closed;

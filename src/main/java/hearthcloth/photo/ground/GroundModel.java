@@ -1,15 +1,12 @@
 package hearthcloth.photo.ground;
 
 import hearthcloth.geometry.Point;
-
+import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.image.LabTiles;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-
-import hearthcloth.photo.image.LabThumbnail;
-import hearthcloth.photo.image.LabTiles;
-
 
 /**
  * What the scraps lie on, as it is lit from place to place: one kind of ground, or two where the edge of a mat or of a hard
@@ -31,8 +28,8 @@ public final class GroundModel {
     /** As it would be if all were of the first kind; where the second is the first in shade, as it is. */
     private final GroundLayer lit;
 
-     private final List<GroundLayer> kinds;
-     private final boolean shaded;
+    private final List<GroundLayer> kinds;
+    private final boolean shaded;
     /** For each tile a bit for each kind that may lie there. */
     private final byte[] which;
 

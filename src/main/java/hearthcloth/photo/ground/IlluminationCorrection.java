@@ -1,13 +1,10 @@
 package hearthcloth.photo.ground;
 
-import hearthcloth.geometry.Point;
-
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
-
+import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PixelImage;
-
 
 /**
  * The picture as it would be under even light: every place is scaled so that the ground under it would be the same

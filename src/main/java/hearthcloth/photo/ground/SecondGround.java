@@ -1,10 +1,8 @@
 package hearthcloth.photo.ground;
 
+import hearthcloth.photo.image.LabTiles;
 import java.util.Arrays;
 import java.util.Optional;
-
-import hearthcloth.photo.image.LabTiles;
-
 
 /**
  * Looks for another kind of ground beside the first: one that lies along much of the picture's rim, as the table does

@@ -1,3 +1,4 @@
+/** What the pieces lie on, place by place, under the light as it falls. */
 @NullMarked
 package hearthcloth.photo.ground;
 

@@ -4,8 +4,6 @@ import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.List;
 
-
-
 /** The connected shapes of a mask, in pixels that touch at a side or a corner, in linear time. */
 public final class ConnectedComponents {
 
@@ -14,7 +12,7 @@ public final class ConnectedComponents {
     /** Every shape's pixels, one shape after another. */
     private final int[] order;
 
-     private final List<Island> all = new ArrayList<>();
+    private final List<Island> all = new ArrayList<>();
 
     /**
      * One shape: a stretch of {@link ConnectedComponents#pixel} and the box round it.

@@ -1,13 +1,10 @@
 package hearthcloth.photo.image;
 
 import hearthcloth.geometry.Point;
-
+import hearthcloth.geometry.Polygons;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-
-import hearthcloth.geometry.Polygons;
-
 
 /** A coarse picture in small square tiles: the mean colour of each, in CIELAB, and how much it varies within. */
 public final class LabTiles {

@@ -1,7 +1,5 @@
 package hearthcloth.photo.image;
 
-
-
 /** A photograph cannot be read; the message is a sentence for the maker. Never leaves {@link PhotoReader}. */
 public final class PhotoRefusedException extends RuntimeException {
 

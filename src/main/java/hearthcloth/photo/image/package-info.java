@@ -1,3 +1,4 @@
+/** Pixels: decoding, CIELAB, masks, the lens, white balance. Knows nothing of fabric. */
 @NullMarked
 package hearthcloth.photo.image;
 

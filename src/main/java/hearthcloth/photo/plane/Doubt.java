@@ -1,7 +1,5 @@
 package hearthcloth.photo.plane;
 
-
-
 /**
  * A reason not to trust what was read about a piece.
  *

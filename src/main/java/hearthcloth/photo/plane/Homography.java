@@ -1,14 +1,11 @@
 package hearthcloth.photo.plane;
 
-import hearthcloth.geometry.Point;
-
 import boofcv.factory.geo.FactoryMultiView;
 import boofcv.struct.geo.AssociatedPair;
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
-
-
 
 /** A projective map of the plane, from four places to four others; BoofCV solves for it (normalised DLT). */
 public final class Homography {
@@ -34,7 +31,8 @@ public final class Homography {
 
     public Point map(Point spot) {
         double w = h[6] * spot.x() + h[7] * spot.y() + h[8];
-        return new Point((h[0] * spot.x() + h[1] * spot.y() + h[2]) / w, (h[3] * spot.x() + h[4] * spot.y() + h[5]) / w);
+        return new Point(
+                (h[0] * spot.x() + h[1] * spot.y() + h[2]) / w, (h[3] * spot.x() + h[4] * spot.y() + h[5]) / w);
     }
 
     /**

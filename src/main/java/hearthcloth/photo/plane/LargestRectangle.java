@@ -1,12 +1,9 @@
 package hearthcloth.photo.plane;
 
 import hearthcloth.geometry.Point;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-
-
 
 /**
  * The largest rectangle, by area, that lies wholly inside a simple polygon.

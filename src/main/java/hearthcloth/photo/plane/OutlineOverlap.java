@@ -1,14 +1,11 @@
 package hearthcloth.photo.plane;
 
 import hearthcloth.geometry.Point;
-
 import java.util.List;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-
-
 
 /** Whether two outlines take in the same cloth. */
 public final class OutlineOverlap {

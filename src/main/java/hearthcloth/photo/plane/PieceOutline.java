@@ -1,11 +1,8 @@
 package hearthcloth.photo.plane;
 
 import hearthcloth.geometry.Point;
-
-import java.util.List;
-
 import hearthcloth.geometry.Polygons;
-
+import java.util.List;
 
 /**
  * The rim of a piece: its corners on the floor and in the picture, and each side measured.

@@ -1,15 +1,12 @@
 package hearthcloth.photo.plane;
 
+import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
-
+import hearthcloth.geometry.Polygons;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-
-import hearthcloth.geometry.Line;
-import hearthcloth.geometry.Polygons;
-
 
 /** Parts an outline in two along a straight line, where two pieces were taken for one. */
 public final class PolygonHalving {

@@ -1,13 +1,10 @@
 package hearthcloth.photo.plane;
 
+import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
-
+import hearthcloth.geometry.Polygons;
 import java.util.ArrayList;
 import java.util.List;
-
-import hearthcloth.geometry.Line;
-import hearthcloth.geometry.Polygons;
-
 
 /**
  * Turns a rim of many places into the few corners of a polygon: after Douglas and Peucker (1973), then corners are moved

@@ -6,8 +6,6 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import java.util.Locale;
 
-
-
 /**
  * The reference of known size that lies in the picture.
  *
@@ -24,8 +22,8 @@ public record ReferenceSheet(String name, Size size, Length tolerance, Length co
             new ReferenceSheet("A4", new Size(Length.mm(210), Length.mm(297)), Length.mm(2), Length.ZERO, true);
 
     /** 8½ × 11 in (ANSI size; no published tolerance found, so that of ISO 216 is assumed). */
-    public static final ReferenceSheet LETTER =
-            new ReferenceSheet("Letter", new Size(Length.inches(17, 2), Length.inches(11)), Length.mm(2), Length.ZERO, true);
+    public static final ReferenceSheet LETTER = new ReferenceSheet(
+            "Letter", new Size(Length.inches(17, 2), Length.inches(11)), Length.mm(2), Length.ZERO, true);
 
     /** A bank or library card, ISO/IEC 7810 ID-1: 85.60 × 53.98 mm, corner radius 2.88 to 3.48 mm; tolerance of a used card from memory. */
     public static final ReferenceSheet CARD = new ReferenceSheet(

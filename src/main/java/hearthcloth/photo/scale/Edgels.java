@@ -1,15 +1,12 @@
 package hearthcloth.photo.scale;
 
-import hearthcloth.geometry.Point;
-
 import boofcv.struct.image.GrayF32;
+import hearthcloth.geometry.Point;
+import hearthcloth.photo.image.LabThumbnail;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
-
-import hearthcloth.photo.image.LabThumbnail;
-
 
 /**
  * Places where the colour steps sharply, however little: paper's rim does, a fold of crumpled cloth does not, for its

@@ -1,14 +1,7 @@
 package hearthcloth.photo.scale;
 
-import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
-
 import hearthcloth.geometry.Line;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.edge.EdgeFit;
 import hearthcloth.photo.edge.FittedPolygon;
@@ -20,7 +13,11 @@ import hearthcloth.photo.plane.Hulls;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.OccupancyMap;
 import hearthcloth.photo.segment.RimColourProfile;
-
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Looks for white paper on ground nearly of its colour, such as a crumpled bedsheet whose folds differ from each other more
@@ -160,7 +157,8 @@ public final class FaintSheetFinder {
     }
 
     private FittedPolygon followed(List<Point> corners, int reach, double leash) {
-        return FittedPolygon.of(corners, new SubpixelEdges(picture, reach, false).of(corners), lens, NEAR, leash * smooth.step);
+        return FittedPolygon.of(
+                corners, new SubpixelEdges(picture, reach, false).of(corners), lens, NEAR, leash * smooth.step);
     }
 
     private boolean isSheet(FittedPolygon shape, ReferenceSheet sheet, SheetFinder finder) {

@@ -1,14 +1,11 @@
 package hearthcloth.photo.scale;
 
 import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.plane.Homography;
 import hearthcloth.photo.plane.ReferenceSheet;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The floor as the picture shows it: raw pixels to millimetres and back, by a lens and the four corners of the sheet.
@@ -17,7 +14,7 @@ import hearthcloth.photo.plane.ReferenceSheet;
  */
 public final class FloorPlane {
 
-     private final LensModel lens;
+    private final LensModel lens;
     private final Homography toFloor;
     private final Homography toPicture;
 
@@ -64,7 +61,8 @@ public final class FloorPlane {
      *
      * @param cornerDeviation of the sheet's corners, in pixels
      */
-    public static List<FloorPlane> variants(LensModel lens, List<Point> corners, ReferenceSheet sheet, Turned size, double cornerDeviation) {
+    public static List<FloorPlane> variants(
+            LensModel lens, List<Point> corners, ReferenceSheet sheet, Turned size, double cornerDeviation) {
         List<FloorPlane> out = new ArrayList<>();
         out.add(of(lens, corners, size.width(), size.height()));
         for (int i = 0; i < 8; i++) {

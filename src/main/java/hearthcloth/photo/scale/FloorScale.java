@@ -1,14 +1,11 @@
 package hearthcloth.photo.scale;
 
 import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * What a picture's pixels are worth: the floor's plane as the sheet gives it, and how sure that is. Lets a corner that

@@ -1,13 +1,10 @@
 package hearthcloth.photo.scale;
 
+import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
-
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-
-import hearthcloth.geometry.Line;
-
 
 /** Finds long straight rows of edgels, the longest first (Duda and Hart 1972, each edgel voting near its own direction). */
 final class HoughSegments {

@@ -1,11 +1,8 @@
 package hearthcloth.photo.scale;
 
 import hearthcloth.geometry.Point;
-
-import java.util.List;
-
 import hearthcloth.photo.image.LensModel;
-
+import java.util.List;
 
 /**
  * What a {@link FloorScale} is made of, as plain numbers: what is kept of a reading, so that sizes can be measured again by it

@@ -1,11 +1,8 @@
 package hearthcloth.photo.scale;
 
 import hearthcloth.geometry.Point;
-
-import java.util.Arrays;
-
 import hearthcloth.photo.image.PixelImage;
-
+import java.util.Arrays;
 
 /**
  * Tells a card from a scrap of the same proportions by its rounded corners.

@@ -1,14 +1,6 @@
 package hearthcloth.photo.scale;
 
 import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
-
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.ground.GroundModel;
@@ -17,7 +9,12 @@ import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.InteriorColour;
-
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Says which of the shapes is the reference, and how sure that is. All sizes hang on it: where two could be it, or where it

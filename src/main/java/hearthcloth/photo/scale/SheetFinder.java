@@ -1,15 +1,8 @@
 package hearthcloth.photo.scale;
 
 import hearthcloth.geometry.Point;
-
-import hearthcloth.measure.Unit;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.DoubleStream;
-
 import hearthcloth.geometry.Polygons;
+import hearthcloth.measure.Unit;
 import hearthcloth.photo.edge.EdgeFit;
 import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.image.LabThumbnail;
@@ -17,7 +10,11 @@ import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.plane.Homography;
 import hearthcloth.photo.plane.ReferenceSheet;
-
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /**
  * Finds what may be the reference among the shapes: four-sided ones that a camera could have made of the sheet's
@@ -84,7 +81,8 @@ public final class SheetFinder {
      * @param corners raw pixels, matching (0,0), (w,0), (w,h), (0,h) of {@code size}
      * @param skew what is left of wrong proportions
      */
-    public record Found(int index, List<Point> corners, FloorPlane.Turned size, double skew, double score, double deviation) {
+    public record Found(
+            int index, List<Point> corners, FloorPlane.Turned size, double skew, double score, double deviation) {
 
         /** In square pixels. */
         double area() {
@@ -169,8 +167,10 @@ public final class SheetFinder {
         double one = skew(corners, upright(sheet));
         double two = skew(corners, lying(sheet));
         FloorPlane.Turned size = one <= two ? upright(sheet) : lying(sheet);
-        double scatter =
-                shape.fits().stream().mapToDouble(EdgeFit.Fit::scatter).average().orElse(9);
+        double scatter = shape.fits().stream()
+                .mapToDouble(EdgeFit.Fit::scatter)
+                .average()
+                .orElse(9);
         Found found = new Found(index, corners, size, Math.min(one, two), 0, shape.worstDeviation());
         double share = found.area() / (lens.unit() * lens.unit());
         double plain = plainness(corners, sheet.white()) * (sheet.cornerRadius().isPositive() ? PRINTED : 1);

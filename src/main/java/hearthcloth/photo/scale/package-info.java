@@ -1,3 +1,4 @@
+/** The reference sheet: what may be it, which it is, and what its corners make of pixels. */
 @NullMarked
 package hearthcloth.photo.scale;
 

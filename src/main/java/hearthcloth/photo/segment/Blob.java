@@ -1,14 +1,11 @@
 package hearthcloth.photo.segment;
 
-import hearthcloth.geometry.Point;
-
-import java.util.DoubleSummaryStatistics;
-import java.util.List;
-
 import hearthcloth.geometry.Line;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.plane.Hulls;
-
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
 
 /**
  * Something that stands out from the ground: its rim as coarse pixel centres in order round it, in full picture pixels.

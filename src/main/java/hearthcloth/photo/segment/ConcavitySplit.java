@@ -1,17 +1,14 @@
 package hearthcloth.photo.segment;
 
-import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-
 import hearthcloth.geometry.Line;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.plane.Hulls;
-
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Parts a shape that is two pieces grown together: where a short chord joins two hollow corners, and either what lies on

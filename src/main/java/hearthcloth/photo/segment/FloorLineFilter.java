@@ -5,6 +5,9 @@ import boofcv.alg.filter.binary.Contour;
 import boofcv.struct.ConnectRule;
 import boofcv.struct.image.GrayS32;
 import boofcv.struct.image.GrayU8;
+import hearthcloth.photo.ground.GroundModel;
+import hearthcloth.photo.image.BinaryMorphology;
+import hearthcloth.photo.image.LabThumbnail;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -12,11 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-
-import hearthcloth.photo.ground.GroundModel;
-import hearthcloth.photo.image.BinaryMorphology;
-import hearthcloth.photo.image.LabThumbnail;
-
 
 /**
  * Takes the ground's own lines out of what stands out from it: joints of boards and tiles, a grid.

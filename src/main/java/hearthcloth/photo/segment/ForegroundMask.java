@@ -1,20 +1,17 @@
 package hearthcloth.photo.segment;
 
-import hearthcloth.geometry.Point;
-
 import boofcv.alg.filter.binary.BinaryImageOps;
 import boofcv.alg.filter.binary.Contour;
 import boofcv.struct.ConnectRule;
 import boofcv.struct.image.GrayU8;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.IntStream;
-
+import hearthcloth.geometry.Point;
 import hearthcloth.photo.ground.GroundLayer;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.BinaryMorphology;
 import hearthcloth.photo.image.LabThumbnail;
-
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Parts what lies on the ground from the ground: a pixel stands out when its colour differs from the ground as lit there

@@ -1,14 +1,11 @@
 package hearthcloth.photo.segment;
 
-import hearthcloth.geometry.Point;
-
 import hearthcloth.colour.Lab;
-import java.util.List;
-import java.util.stream.IntStream;
-
+import hearthcloth.geometry.Point;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
-
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Tells pieces that lie close together from one figured piece that fell apart where its figures look like the ground:

@@ -1,14 +1,11 @@
 package hearthcloth.photo.segment;
 
-import hearthcloth.geometry.Point;
-
 import hearthcloth.colour.Lab;
-import java.util.List;
-
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
-
+import java.util.List;
 
 /**
  * The colours inside a polygon, a little way in from its rim, and the ground's there.
@@ -48,12 +45,14 @@ public record InteriorColour(Lab colour, Lab ground, double spread, double contr
         int low = (int) Math.max(0, polygon.stream().mapToDouble(Point::y).min().orElse(0));
         int high = (int) Math.min(
                 coarse.height - 1, polygon.stream().mapToDouble(Point::y).max().orElse(0));
-        int left = (int) Math.max(0, polygon.stream().mapToDouble(Point::x).min().orElse(0));
+        int left =
+                (int) Math.max(0, polygon.stream().mapToDouble(Point::x).min().orElse(0));
         int right = (int) Math.min(
                 coarse.width - 1, polygon.stream().mapToDouble(Point::x).max().orElse(0));
         int stride = (int) Math.max(
                 1, Math.ceil(Math.sqrt(Math.max(1.0, high - low + 1) * Math.max(1, right - left + 1) / MOST_SAMPLES)));
-        InteriorSamples samples = new InteriorSamples(Math.max(0, (right - left) / stride + 1), Math.max(0, (high - low) / stride + 1));
+        InteriorSamples samples =
+                new InteriorSamples(Math.max(0, (right - left) / stride + 1), Math.max(0, (high - low) / stride + 1));
         float[] under = new float[3];
         for (int v = 0; v < samples.down; v++) {
             for (int u = 0; u < samples.across; u++) {

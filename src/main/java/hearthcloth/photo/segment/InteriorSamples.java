@@ -1,9 +1,7 @@
 package hearthcloth.photo.segment;
 
 import hearthcloth.colour.Lab;
-
 import hearthcloth.photo.image.LabThumbnail;
-
 
 /** Colours read on a grid inside a piece; lightness is also kept as it would be under even light. */
 final class InteriorSamples {
@@ -41,7 +39,8 @@ final class InteriorSamples {
 
     InteriorColour interior() {
         if (count == 0) {
-            return new InteriorColour(Lab.BLACK, Lab.BLACK, 0, 0, new InteriorColour.Halves(Lab.BLACK, Lab.BLACK, 0, 9));
+            return new InteriorColour(
+                    Lab.BLACK, Lab.BLACK, 0, 0, new InteriorColour.Halves(Lab.BLACK, Lab.BLACK, 0, 9));
         }
         double shade = under[0] / count;
         for (int i = 0; i < filled.length; i++) {

@@ -1,12 +1,9 @@
 package hearthcloth.photo.segment;
 
 import hearthcloth.geometry.Point;
-
+import hearthcloth.photo.image.LabThumbnail;
 import java.util.Arrays;
 import java.util.List;
-
-import hearthcloth.photo.image.LabThumbnail;
-
 
 /** Which shape lies where, roughly: so that one piece's surroundings are not taken from its neighbour. */
 public final class OccupancyMap {

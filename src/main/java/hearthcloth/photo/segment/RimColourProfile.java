@@ -1,13 +1,10 @@
 package hearthcloth.photo.segment;
 
 import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.image.LabThumbnail;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * How the colour changes from outside to inside, from place to place round a shape, in CIELAB. Light on crumpled ground

@@ -1,16 +1,14 @@
 package hearthcloth.photo.segment;
 
 import boofcv.struct.image.GrayU8;
-import java.util.Arrays;
-import java.util.List;
-import java.util.stream.IntStream;
-
 import hearthcloth.photo.ground.ColourHistogram;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.BinaryMorphology;
 import hearthcloth.photo.image.ConnectedComponents;
 import hearthcloth.photo.image.LabThumbnail;
-
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Takes the figures of a rug out of what stands out from its plain colour.

@@ -1,3 +1,6 @@
+/**
+ * What stands out from the ground, told apart into shapes: floor lines and rug figures out, touching pieces parted.
+ */
 @NullMarked
 package hearthcloth.photo.segment;
 

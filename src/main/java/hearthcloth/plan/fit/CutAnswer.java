@@ -1,26 +1,24 @@
 package hearthcloth.plan.fit;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.Rect;
-import hearthcloth.measure.Length;
-import hearthcloth.measure.Size;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cutstock.cutjoin.Recut;
 import hearthcloth.cutstock.job.CutPiece;
 import hearthcloth.cutstock.job.CutPlan;
 import hearthcloth.cutstock.job.Cutting;
-import hearthcloth.cutstock.cutjoin.Recut;
-import hearthcloth.stash.Fabric;
-import hearthcloth.stash.Piece;
-import java.util.ArrayList;
-import java.util.List;
-
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Bound;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanCheck;
-
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The search's answer to a {@link CutJob}, put back into a cloth. It is built as an ordinary {@link Cloth} and checked by

@@ -3,28 +3,26 @@ package hearthcloth.plan.fit;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.layout.Layout;
-import hearthcloth.measure.Length;
-import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
-import hearthcloth.measure.Size;
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.FabricSets;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
-import hearthcloth.cutstock.job.FabricSets;
-import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.NeighbourBars;
 import hearthcloth.cutstock.job.Shortage;
 import hearthcloth.cutstock.job.Span;
 import hearthcloth.cutstock.job.StockPiece;
-import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Design;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-
-import hearthcloth.plan.model.Design;
-
 
 /**
  * A design put to the search in the search's own words. The search counts in whole marks of the maker's ruler: pieces go
@@ -33,7 +31,7 @@ import hearthcloth.plan.model.Design;
 public final class CutJob {
 
     private final Design design;
-     private final List<Piece> pieces;
+    private final List<Piece> pieces;
     private final Map<String, Integer> fabrics = new HashMap<>();
     private final Length mark;
     private final Cloth whole;

@@ -3,10 +3,8 @@ package hearthcloth.plan.fit;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cutstock.job.CutFigures;
-import java.util.Comparator;
-
 import hearthcloth.plan.model.Bound;
-
+import java.util.Comparator;
 
 /**
  * A draft that the stash makes, and how.

@@ -1,14 +1,12 @@
 package hearthcloth.plan.fit;
 
-import hearthcloth.measure.Unit;
 import hearthcloth.cutstock.cutjoin.CutAndJoin;
 import hearthcloth.cutstock.job.CutOutcome;
 import hearthcloth.cutstock.search.Budget;
-import java.util.Optional;
-
+import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Bound;
 import hearthcloth.plan.model.Design;
-
+import java.util.Optional;
 
 /** Tries one draft against the pieces it may be cut from. */
 public final class Fitting {

@@ -1,15 +1,13 @@
 package hearthcloth.plan.fit;
 
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.Side;
+import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
-
 
 /**
  * Where joins would meet other seams: for each bar of a layout the places along it where a seam of the work runs out

@@ -10,12 +10,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-
-
 /** What the stash has of each fabric, counted once so that thousands of drafts can be judged by it quickly. */
 public final class Supply {
 
-     private final List<Fabric> fabrics;
+    private final List<Fabric> fabrics;
     private final Map<String, List<Piece>> pieces = new HashMap<>();
     private final Map<String, Double> areas = new HashMap<>();
     private final Map<Strip, Length> longest = new HashMap<>();

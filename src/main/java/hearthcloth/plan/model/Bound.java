@@ -1,7 +1,5 @@
 package hearthcloth.plan.model;
 
-
-
 /**
  * What no plan for this cloth from this stash can beat.
  *

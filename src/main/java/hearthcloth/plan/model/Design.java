@@ -3,19 +3,17 @@ package hearthcloth.plan.model;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Edges;
 import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.Side;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-
-
 
 /**
  * A cloth settled but for the cutting: sizes of hearth and bars, which fabrics may go where, how it is made up. What is

@@ -2,8 +2,6 @@ package hearthcloth.plan.model;
 
 import hearthcloth.measure.Length;
 
-
-
 /**
  * What the maker allows when bars are pieced.
  *

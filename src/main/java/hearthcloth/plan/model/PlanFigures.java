@@ -5,8 +5,6 @@ import hearthcloth.cloth.Step;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 
-
-
 /**
  * The plan in numbers, all read off its cloth and its cuts.
  *

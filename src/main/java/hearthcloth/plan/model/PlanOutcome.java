@@ -2,8 +2,6 @@ package hearthcloth.plan.model;
 
 import java.util.List;
 
-
-
 /** What planning came to. */
 public sealed interface PlanOutcome {
 

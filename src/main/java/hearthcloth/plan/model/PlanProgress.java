@@ -2,8 +2,6 @@ package hearthcloth.plan.model;
 
 import java.util.Optional;
 
-
-
 /**
  * How far planning has come, told now and then.
  *

@@ -3,8 +3,6 @@ package hearthcloth.plan.model;
 import hearthcloth.stash.Fabric;
 import java.util.List;
 
-
-
 /**
  * Which fabrics may go where in a layout.
  *

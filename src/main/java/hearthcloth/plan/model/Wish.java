@@ -1,7 +1,7 @@
 package hearthcloth.plan.model;
 
-import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
@@ -11,8 +11,6 @@ import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import java.util.List;
 import java.util.Optional;
-
-
 
 /**
  * What the maker asks for. Whatever is empty, the planner chooses and says so.

@@ -4,16 +4,14 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.fit.Supply;
 import hearthcloth.stash.Fabric;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
-import hearthcloth.plan.fit.Draft;
-import hearthcloth.plan.fit.LayoutCandidate;
-import hearthcloth.plan.fit.Supply;
-
 
 /**
  * A quick look at a draft before it is searched: could it be made at all, and how many joins will it take about. Only

@@ -3,6 +3,12 @@ package hearthcloth.plan.propose;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,14 +19,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-
-import hearthcloth.plan.fit.Draft;
-import hearthcloth.plan.fit.LayoutCandidate;
-import hearthcloth.plan.fit.Supply;
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.Scheme;
-import hearthcloth.plan.model.Wish;
-
 
 /** Every layout with every plan of colour that is worth trying, sorted by a quick look. */
 public final class Drafts {
@@ -37,7 +35,12 @@ public final class Drafts {
     }
 
     /** With a fabric to be brought to the outside, if one is wished there. */
-    public Drafts(Wish wish, Supply supply, LayoutCandidates shapes, List<Fabric> named, Optional<VisibleFabricSchemes> outwards) {
+    public Drafts(
+            Wish wish,
+            Supply supply,
+            LayoutCandidates shapes,
+            List<Fabric> named,
+            Optional<VisibleFabricSchemes> outwards) {
         this.wish = wish;
         this.supply = supply;
         this.shapes = shapes;

@@ -1,23 +1,21 @@
 package hearthcloth.plan.propose;
 
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Side;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-
-import hearthcloth.plan.fit.LayoutCandidate;
-import hearthcloth.plan.model.Wish;
-
 
 /**
  * Every layout worth trying for a wish: what the wish gives is kept, what it leaves open is taken from the stash (widths

@@ -1,18 +1,10 @@
 package hearthcloth.plan.propose;
 
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.cutstock.search.Budget;
-import hearthcloth.stash.Fabric;
-import hearthcloth.stash.Stash;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
-
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
@@ -22,7 +14,13 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
-
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * From a wish and a stash to proposals. Every layout and plan of colour worth trying is judged quickly, the promising
@@ -76,7 +74,8 @@ public final class Planner {
         this.shapes = new LayoutCandidates(wish, this.stash);
         this.outwards = wish.preferences()
                 .outside()
-                .flatMap(wished -> this.stash.fabric(wished.fabric()).map(seen -> new VisibleFabricSchemes(wished, seen, supply)));
+                .flatMap(wished ->
+                        this.stash.fabric(wished.fabric()).map(seen -> new VisibleFabricSchemes(wished, seen, supply)));
         this.order = outwards.map(VisibleFabricSchemes::order).orElse(DraftTrial.BEST);
         this.drafts = new Drafts(wish, supply, shapes, named, outwards);
         this.work = work;
@@ -249,7 +248,9 @@ public final class Planner {
             Optional<DraftTrial> told = best;
             Optional<DraftTrial> better = trial.filter(one -> told.isEmpty() || order.compare(one, told.get()) < 0);
             best = better.or(() -> told);
-            work.seen().accept(new PlanProgress(tried, promising.size(), found.size(), better.map(ProposalSelection::plan)));
+            work.seen()
+                    .accept(new PlanProgress(
+                            tried, promising.size(), found.size(), better.map(ProposalSelection::plan)));
         }
         found.sort(order);
         return improved(found);
@@ -269,8 +270,8 @@ public final class Planner {
             }
             Optional<DraftTrial> again = Fitting.fit(
                     trial.draft(), supply, work.laterSteps(), wish.preferences().seed() + 1, work.budget());
-            better.add(
-                    again.filter(other -> DraftTrial.BEST.compare(other, trial) < 0).orElse(trial));
+            better.add(again.filter(other -> DraftTrial.BEST.compare(other, trial) < 0)
+                    .orElse(trial));
         }
         better.replaceAll(DraftTrial::recut);
         better.sort(order);

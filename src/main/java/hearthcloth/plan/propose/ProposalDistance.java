@@ -3,15 +3,13 @@ package hearthcloth.plan.propose;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.stash.Piece;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
-
-import hearthcloth.plan.fit.DraftTrial;
-import hearthcloth.plan.fit.LayoutCandidate;
-
 
 /** In how many ways two cloths differ to the eye: what keeps proposals from being shades of one. */
 final class ProposalDistance {

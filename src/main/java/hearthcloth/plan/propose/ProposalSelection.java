@@ -1,16 +1,14 @@
 package hearthcloth.plan.propose;
 
+import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-
-import hearthcloth.plan.fit.DraftTrial;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.Scheme;
-import hearthcloth.plan.model.Wish;
-
 
 /** Chooses among what was found: the best first, then those that differ to the eye. */
 public final class ProposalSelection {
@@ -55,7 +53,8 @@ public final class ProposalSelection {
      * Up to {@code most}, best first: the best of all, then those that differ from every one chosen by much, by less, by
      * least; such as take few more joins than the best before any others, and one with its hearth in a corner at most.
      */
-    static List<DraftTrial> varied(List<DraftTrial> first, List<DraftTrial> best, int most, Comparator<DraftTrial> order) {
+    static List<DraftTrial> varied(
+            List<DraftTrial> first, List<DraftTrial> best, int most, Comparator<DraftTrial> order) {
         List<DraftTrial> chosen = new ArrayList<>(first);
         int joins =
                 best.stream().mapToInt(trial -> trial.figures().joins()).min().orElse(0);

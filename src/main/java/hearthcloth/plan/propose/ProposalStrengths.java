@@ -2,17 +2,15 @@ package hearthcloth.plan.propose;
 
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
+import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanFigures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-
-import hearthcloth.plan.fit.DraftTrial;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.PlanFigures;
-
 
 /**
  * One sentence on what a proposal is good at. It is read off the figures of the finished plans, and says only what is so

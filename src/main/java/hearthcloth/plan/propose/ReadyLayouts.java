@@ -6,6 +6,8 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
@@ -14,10 +16,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-
-import hearthcloth.plan.fit.LayoutCandidate;
-import hearthcloth.plan.model.Wish;
-
 
 /** The layouts of {@link ReadyWidths} with the words that say what was chosen. */
 final class ReadyLayouts {

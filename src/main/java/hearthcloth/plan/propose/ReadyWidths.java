@@ -1,13 +1,14 @@
 package hearthcloth.plan.propose;
 
 import hearthcloth.cloth.Edges;
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Side;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.LayoutCandidate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -17,9 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
-
-import hearthcloth.plan.fit.LayoutCandidate;
-
 
 /**
  * Cloths of a given size whose bars are as wide as strips the stash already has. A cloth is built from its rim inwards,

@@ -1,23 +1,21 @@
 package hearthcloth.plan.propose;
 
-import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.cutstock.cutjoin.CutAndJoin;
 import hearthcloth.cutstock.job.CutOutcome;
 import hearthcloth.cutstock.job.Shortage;
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.fit.CutJob;
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.Fitting;
+import hearthcloth.plan.fit.Supply;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
-import hearthcloth.plan.fit.CutJob;
-import hearthcloth.plan.fit.Draft;
-import hearthcloth.plan.fit.Fitting;
-import hearthcloth.plan.fit.Supply;
-
 
 /** What would help a draft that was not made: fabric is added until it is, so that what is said to be enough was tried. */
 public final class Remedy {

@@ -1,8 +1,10 @@
 package hearthcloth.plan.propose;
 
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.Side;
+import hearthcloth.cloth.layout.Layout;
 import hearthcloth.colour.Harmony;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,10 +12,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiFunction;
-
-import hearthcloth.plan.fit.Supply;
-import hearthcloth.plan.model.Scheme;
-
 
 /**
  * The plans of colour worth trying for a layout: the fabrics are split by how light they are and by how much there is of

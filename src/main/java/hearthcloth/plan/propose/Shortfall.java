@@ -6,6 +6,8 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -13,10 +15,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-
-import hearthcloth.plan.fit.LayoutCandidate;
-import hearthcloth.plan.model.Wish;
-
 
 /** Why a wish cannot be met, in sentences that say what is short, by how much, and what would help. */
 final class Shortfall {

@@ -1,16 +1,20 @@
 package hearthcloth.plan.propose;
 
-import hearthcloth.wrap.tie.TiedFold;
-
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.Place;
+import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.wrap.Fit;
-import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tie.TiedFold;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,14 +26,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-
-import hearthcloth.plan.fit.Draft;
-import hearthcloth.plan.fit.DraftTrial;
-import hearthcloth.plan.fit.Supply;
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.Scheme;
-import hearthcloth.plan.model.Wish;
-
 
 /**
  * Puts a chosen fabric where it shows: of a draft it makes others in which the fabric lies in the bars that are seen most

@@ -1,3 +1,4 @@
+/** From a wish and a stash to different proposals; {@link hearthcloth.plan.propose.Planner} is the door. */
 @NullMarked
 package hearthcloth.plan.propose;
 

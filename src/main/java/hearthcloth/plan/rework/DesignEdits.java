@@ -1,13 +1,17 @@
 package hearthcloth.plan.rework;
 
 import hearthcloth.cloth.Edges;
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Side;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,12 +19,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.Scheme;
-
 
 /**
  * Changes of a design by hand, each giving a new design: sizes as they are cut, fabrics bar by bar. What is not changed

@@ -2,18 +2,8 @@ package hearthcloth.plan.rework;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
-import hearthcloth.measure.Ruler;
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.stash.Fabric;
-import hearthcloth.stash.Stash;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-
+import hearthcloth.measure.Ruler;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
@@ -25,7 +15,15 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.propose.DraftScore;
 import hearthcloth.plan.propose.Remedy;
 import hearthcloth.plan.propose.Schemes;
-
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** Fits a design settled by hand to a stash: which piece gives what, or what is short. The same call, the same answer. */
 public final class DesignFit {

@@ -1,8 +1,10 @@
 package hearthcloth.plan.rework;
 
 import hearthcloth.colour.Lab;
-import hearthcloth.measure.Ruler;
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
@@ -13,10 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.Scheme;
-
 
 /**
  * A design followed with fabric of another stash: sizes, order and making up stay, each fabric gives way to the one

@@ -2,13 +2,18 @@ package hearthcloth.plan.rework;
 
 import hearthcloth.cloth.Assembly;
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Seam;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -19,13 +24,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-
-import hearthcloth.plan.model.CutTree;
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.PieceCut;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.Scheme;
-
 
 /**
  * What lies on the table when a cut went wrong: the patches that are cut already, the offcuts and rests of the pieces

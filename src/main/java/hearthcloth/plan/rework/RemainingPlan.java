@@ -3,16 +3,20 @@ package hearthcloth.plan.rework;
 import hearthcloth.cloth.Assembly;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Seam;
+import hearthcloth.cloth.layout.Layout;
 import hearthcloth.colour.Colour;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -21,12 +25,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-
-import hearthcloth.plan.model.CutTree;
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.PieceCut;
-import hearthcloth.plan.model.Plan;
-
 
 /**
  * Plans the rest of a cloth again from what is there: the sewn work, the patches cut for later bars, the stash. What is

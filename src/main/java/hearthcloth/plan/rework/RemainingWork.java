@@ -2,12 +2,18 @@ package hearthcloth.plan.rework;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
+import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Bound;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -18,14 +24,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-
-import hearthcloth.plan.model.Bound;
-import hearthcloth.plan.model.CutTree;
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.PieceCut;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.Scheme;
-
 
 /**
  * What of a cloth is not sewn yet, put to the search as a cloth of its own: the sewn work is its hearth, a bar that is used

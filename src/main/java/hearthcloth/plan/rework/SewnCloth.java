@@ -7,12 +7,10 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-
-import hearthcloth.plan.model.Design;
-
 
 /**
  * A cloth of which the first bars are sewn on, as it really came out.

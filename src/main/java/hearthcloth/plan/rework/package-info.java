@@ -1,3 +1,4 @@
+/** A design changed by hand, by a cut gone wrong or by what the work measures, and planned again. */
 @NullMarked
 package hearthcloth.plan.rework;
 

@@ -1,14 +1,12 @@
 package hearthcloth.sew.machine;
 
 import hearthcloth.cloth.Step;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
-
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * One thing to do at the machine or the ironing board, for a screen that shows nothing else.

@@ -1,16 +1,14 @@
 package hearthcloth.sew.thread;
 
 import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Step;
 import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.SeamKind;
-import hearthcloth.cloth.Step;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /**
  * Thread for the whole cloth, row by row, from the stitch and the plies it goes through, with the tails at both ends of

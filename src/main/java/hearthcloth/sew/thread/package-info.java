@@ -1,3 +1,4 @@
+/** Stitches and the thread they need. */
 @NullMarked
 package hearthcloth.sew.thread;
 

@@ -2,6 +2,12 @@ package hearthcloth.store.archive;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hearthcloth.stash.Piece;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.Store;
+import hearthcloth.store.SwatchBook;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.DesignCodec;
+import hearthcloth.store.json.StoreException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -11,14 +17,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-
-import hearthcloth.store.SavedCloth;
-import hearthcloth.store.Store;
-import hearthcloth.store.SwatchBook;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.DesignCodec;
-import hearthcloth.store.json.StoreException;
-
 
 /**
  * Everything in one file: a ZIP with {@code hearthcloth.json} (format, version and how much there is), {@code
@@ -59,7 +57,10 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
             write(zip, FRONT, front());
-            write(zip, "stash.json", DesignCodec.list(pieces, DesignCodec::piece).toString());
+            write(
+                    zip,
+                    "stash.json",
+                    DesignCodec.list(pieces, DesignCodec::piece).toString());
             ObjectNode pictures = DesignCodec.object();
             new TreeMap<>(swatches)
                     .forEach((fabric, swatch) -> pictures.putObject(fabric)

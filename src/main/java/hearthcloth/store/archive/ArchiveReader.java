@@ -10,6 +10,10 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.StashFile;
+import hearthcloth.store.SwatchBook;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.DesignCodec;
+import hearthcloth.store.json.StoreException;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -22,12 +26,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
-
-import hearthcloth.store.SwatchBook;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.DesignCodec;
-import hearthcloth.store.json.StoreException;
-
 
 /**
  * Reads an archive, trusting nothing: whoever made it. Entries are taken by the few names there are and never touch the

@@ -6,6 +6,11 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.StashEdit;
+import hearthcloth.store.Store;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,13 +20,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-
-import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StashEdit;
-import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.StoreException;
-
 
 /**
  * Lays an archive into a store. A piece keeps its number where that is free, else it gets a new one, and the plans that

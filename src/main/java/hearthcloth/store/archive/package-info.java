@@ -1,3 +1,4 @@
+/** Everything in one file, out and in again. */
 @NullMarked
 package hearthcloth.store.archive;
 

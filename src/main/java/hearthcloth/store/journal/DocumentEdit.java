@@ -2,10 +2,8 @@ package hearthcloth.store.journal;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-
 import hearthcloth.store.json.DesignCodec;
 import hearthcloth.store.json.StoreException;
-
 
 /** One change of what is kept as a document: it before and after. */
 public record DocumentEdit(String before, String after) {

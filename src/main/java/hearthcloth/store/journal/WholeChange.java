@@ -1,14 +1,12 @@
 package hearthcloth.store.journal;
 
+import hearthcloth.store.json.DatabaseTroubles;
 import java.sql.SQLException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.HandleCallback;
 import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.transaction.DelegatingTransactionHandler;
 import org.jdbi.v3.core.transaction.TransactionHandler;
-
-import hearthcloth.store.json.DatabaseTroubles;
-
 
 /**
  * How one change is kept: whole or not at all, after those that came before it, and with the reason in words where it

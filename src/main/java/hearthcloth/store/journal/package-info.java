@@ -1,3 +1,4 @@
+/** Changes in order, so that each can be undone and done again. */
 @NullMarked
 package hearthcloth.store.journal;
 

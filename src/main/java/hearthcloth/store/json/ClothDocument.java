@@ -14,8 +14,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-
-
 /**
  * Everything kept of one cloth: what was settled, how it is cut, how far the work has come. Immutable; a change makes a
  * new document.
@@ -129,7 +127,8 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
 
     /** The JSON text kept in the store and the archive. */
     public String text() {
-        ObjectNode node = DesignCodec.object().put("format", "hearthcloth-cloth").put("version", 1);
+        ObjectNode node =
+                DesignCodec.object().put("format", "hearthcloth-cloth").put("version", 1);
         node.set("design", DesignCodec.design(design));
         plan.ifPresent(whole -> node.set("plan", PlanCodec.write(whole)));
         node.set("lacking", DesignCodec.texts(lacking));

@@ -5,14 +5,14 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hearthcloth.cloth.Side;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Hem;
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.Margins;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.SeamKind;
-import hearthcloth.cloth.Side;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
@@ -25,8 +25,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
-
-
 
 /**
  * How what a design is made of is written as JSON and read back. Lengths are whole nanometres. Only our own documents

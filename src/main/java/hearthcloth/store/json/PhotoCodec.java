@@ -6,24 +6,22 @@ import com.fasterxml.jackson.databind.node.DoubleNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hearthcloth.colour.Lab;
-import hearthcloth.work.photo.MarkedGrain;
-import hearthcloth.work.photo.PieceGroup;
-import hearthcloth.work.photo.OutlineOrigin;
-import hearthcloth.work.photo.SortedPiece;
-import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
-import hearthcloth.photo.plane.Doubt;
-import hearthcloth.photo.scale.KeptScale;
-import hearthcloth.photo.plane.LargestRectangle.Box;
 import hearthcloth.photo.PieceAppearance;
+import hearthcloth.photo.ReadPiece;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.LargestRectangle.Box;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
-import hearthcloth.photo.ReadPiece;
-import hearthcloth.geometry.Point;
+import hearthcloth.photo.scale.KeptScale;
 import hearthcloth.stash.Fabric;
+import hearthcloth.work.photo.MarkedGrain;
+import hearthcloth.work.photo.OutlineOrigin;
+import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.work.photo.PieceGroup;
+import hearthcloth.work.photo.SortedPiece;
 import java.util.Optional;
-
-
 
 /** How what was read off a photograph is written as JSON and read back: exactly, so that sizes stay what they were. */
 public final class PhotoCodec {
@@ -160,7 +158,9 @@ public final class PhotoCodec {
                 "doubts",
                 DesignCodec.list(
                         piece.doubts(),
-                        doubt -> DesignCodec.object().put("kind", doubt.kind().name()).put("sentence", doubt.sentence())));
+                        doubt -> DesignCodec.object()
+                                .put("kind", doubt.kind().name())
+                                .put("sentence", doubt.sentence())));
         return node;
     }
 
@@ -204,7 +204,8 @@ public final class PhotoCodec {
     }
 
     private static JsonNode look(PieceAppearance look) {
-        ObjectNode node = DesignCodec.object().put("pattern", look.pattern().name()).put("contrast", look.contrast());
+        ObjectNode node =
+                DesignCodec.object().put("pattern", look.pattern().name()).put("contrast", look.contrast());
         node.set("colour", lab(look.colour()));
         node.set("one", lab(look.one()));
         node.set("two", lab(look.two()));

@@ -13,8 +13,6 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
 
-
-
 /** A whole plan as JSON and back: the cloth in its notation, each piece's cuts as nested cuts. */
 final class PlanCodec {
 
@@ -48,7 +46,8 @@ final class PlanCodec {
                         DesignCodec.texts(DesignCodec.field(story, "chosen")),
                         DesignCodec.texts(DesignCodec.field(story, "cautions"))),
                 new Cloth(
-                        Notation.parse(DesignCodec.field(node, "work").asText()), DesignCodec.making(DesignCodec.field(node, "making"))),
+                        Notation.parse(DesignCodec.field(node, "work").asText()),
+                        DesignCodec.making(DesignCodec.field(node, "making"))),
                 DesignCodec.rules(DesignCodec.field(node, "rules")),
                 DesignCodec.list(DesignCodec.field(node, "cuts"), PlanCodec::cut),
                 new Bound(

@@ -1,16 +1,14 @@
 package hearthcloth.store.studio;
 
 import hearthcloth.plan.model.Design;
+import hearthcloth.store.Person;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jdbi.v3.core.Jdbi;
-
-import hearthcloth.store.Person;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.StoreException;
-
 
 /** Cloths that teachers handed to everybody as guidelines. Thread-safe. */
 public final class GuidelineBook {

@@ -1,5 +1,7 @@
 package hearthcloth.store.studio;
 
+import hearthcloth.store.Person;
+import hearthcloth.store.json.StoreException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -8,10 +10,6 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-
-import hearthcloth.store.Person;
-import hearthcloth.store.json.StoreException;
-
 
 /** The people of a studio, each by name and passphrase. Thread-safe. */
 public final class PeopleBook {

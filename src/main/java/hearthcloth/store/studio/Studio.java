@@ -3,6 +3,12 @@ package hearthcloth.store.studio;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.pool.HikariPool.PoolInitializationException;
+import hearthcloth.store.Person;
+import hearthcloth.store.SqliteFile;
+import hearthcloth.store.Store;
+import hearthcloth.store.journal.WholeChange;
+import hearthcloth.store.json.DatabaseTroubles;
+import hearthcloth.store.json.StoreException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -15,14 +21,6 @@ import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Jdbi;
-
-import hearthcloth.store.Person;
-import hearthcloth.store.SqliteFile;
-import hearthcloth.store.Store;
-import hearthcloth.store.journal.WholeChange;
-import hearthcloth.store.json.DatabaseTroubles;
-import hearthcloth.store.json.StoreException;
-
 
 /**
  * A shared studio: one PostgreSQL database for a class or guild, before which several workrooms work at once. What is

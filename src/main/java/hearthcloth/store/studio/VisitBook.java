@@ -1,5 +1,6 @@
 package hearthcloth.store.studio;
 
+import hearthcloth.store.Person;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -10,9 +11,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.HexFormat;
 import java.util.Optional;
 import org.jdbi.v3.core.Jdbi;
-
-import hearthcloth.store.Person;
-
 
 /**
  * Who is in the studio, known in every workroom before the same database. A visit is known by a secret that only her

@@ -1,3 +1,4 @@
+/** A shared studio in PostgreSQL: its people, their visits, what is handed to all. */
 @NullMarked
 package hearthcloth.store.studio;
 

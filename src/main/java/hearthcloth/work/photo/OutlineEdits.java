@@ -1,13 +1,13 @@
 package hearthcloth.work.photo;
 
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.MeasureException;
+import hearthcloth.photo.PieceAppearance;
+import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Remeasurement;
 import hearthcloth.photo.plane.LargestRectangle;
-import hearthcloth.photo.PieceAppearance;
 import hearthcloth.photo.plane.PieceOutline;
-import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.scale.FloorScale;
-import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -17,8 +17,6 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-
-
 
 /** What the maker's hand does to outlines; every change is measured again. Refuses, in words, what leaves no outline. */
 public final class OutlineEdits {
@@ -76,10 +74,13 @@ public final class OutlineEdits {
                 Math.max(0, Math.min(scale.pictureHeight(), spot.y())));
     }
 
-    private PhotoSorting outlined(PhotoSorting was, String key, List<Point> corners, UnaryOperator<OutlineOrigin.Drawn> change) {
+    private PhotoSorting outlined(
+            PhotoSorting was, String key, List<Point> corners, UnaryOperator<OutlineOrigin.Drawn> change) {
         SortedPiece piece = was.piece(key);
-        OutlineOrigin rim = piece.rim() instanceof OutlineOrigin.Drawn drawn ? change.apply(drawn) : new OutlineOrigin.Moved();
-        ReadPiece now = outlined(piece, corners, rim, Optional.empty()).orElseThrow(() -> new MeasureException(NO_OUTLINE));
+        OutlineOrigin rim =
+                piece.rim() instanceof OutlineOrigin.Drawn drawn ? change.apply(drawn) : new OutlineOrigin.Moved();
+        ReadPiece now =
+                outlined(piece, corners, rim, Optional.empty()).orElseThrow(() -> new MeasureException(NO_OUTLINE));
         Optional<MarkedGrain> grain = piece.grain()
                 .flatMap(old -> outlined(piece, corners, rim, Optional.of(old.angleRad()))
                         .map(along -> new MarkedGrain(old.angleRad(), along.usable())));
@@ -89,7 +90,8 @@ public final class OutlineEdits {
         return was.with(piece.outlined(judged, rim, grain));
     }
 
-    private Optional<ReadPiece> outlined(SortedPiece piece, List<Point> corners, OutlineOrigin rim, Optional<Double> grain) {
+    private Optional<ReadPiece> outlined(
+            SortedPiece piece, List<Point> corners, OutlineOrigin rim, Optional<Double> grain) {
         return byHand.outlined(piece.piece(), corners, rim.pixels(corners.size()), grain);
     }
 
@@ -208,11 +210,14 @@ public final class OutlineEdits {
     /** A part is told no more surely than the whole was. */
     private SortedPiece part(SortedPiece whole, ReadPiece part, char letter, PieceAppearance look) {
         List<Point> corners = part.outline().picture();
-        OutlineOrigin rim = whole.rim() instanceof OutlineOrigin.Drawn drawn ? drawn.part(corners.size()) : new OutlineOrigin.Moved();
+        OutlineOrigin rim = whole.rim() instanceof OutlineOrigin.Drawn drawn
+                ? drawn.part(corners.size())
+                : new OutlineOrigin.Moved();
         ReadPiece now = byHand.outlined(part, corners, rim.pixels(corners.size()), Optional.empty())
                 .orElse(part);
         ReadPiece dyed = new ReadPiece(part.number(), now.outline(), now.usable(), look, List.of());
-        return new SortedPiece(whole.key() + letter, dyed, Optional.empty(), rim, whole.dropped(), false, whole.group());
+        return new SortedPiece(
+                whole.key() + letter, dyed, Optional.empty(), rim, whole.dropped(), false, whole.group());
     }
 
     /** Marks how the grain runs by a line of the picture; the usable rectangle lies along it from then on. */

@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
-
-
 /** Whose outline a piece has. */
 public sealed interface OutlineOrigin {
 

@@ -14,8 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-
-
 /** All pieces of a photograph and the fabrics they are sorted in. Immutable. */
 public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
 
@@ -184,7 +182,8 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
             all.add(group);
         }
         List<SortedPiece> now = new ArrayList<>(pieces);
-        now.add(new SortedPiece(String.valueOf(drawn.number()), drawn, Optional.empty(), rim, false, false, group.id()));
+        now.add(new SortedPiece(
+                String.valueOf(drawn.number()), drawn, Optional.empty(), rim, false, false, group.id()));
         return new PhotoSorting(now, all);
     }
 

@@ -3,8 +3,6 @@ package hearthcloth.work.photo;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 
-
-
 /**
  * Pieces of one fabric, and what the maker says of it.
  *

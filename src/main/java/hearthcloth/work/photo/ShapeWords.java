@@ -1,10 +1,8 @@
 package hearthcloth.work.photo;
 
-import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.geometry.Point;
+import hearthcloth.photo.plane.PieceOutline;
 import java.util.List;
-
-
 
 /** An outline's shape in a maker's words. */
 public final class ShapeWords {

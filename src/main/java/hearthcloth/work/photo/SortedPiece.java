@@ -4,12 +4,10 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.PieceAppearance;
 import hearthcloth.photo.ReadPiece;
+import hearthcloth.photo.plane.LargestRectangle;
 import java.util.Optional;
-
-
 
 /**
  * A piece of the photograph as it stands now.
@@ -21,7 +19,13 @@ import java.util.Optional;
  * @param group the fabric's id
  */
 public record SortedPiece(
-        String key, ReadPiece piece, Optional<MarkedGrain> grain, OutlineOrigin rim, boolean dropped, boolean checked, String group) {
+        String key,
+        ReadPiece piece,
+        Optional<MarkedGrain> grain,
+        OutlineOrigin rim,
+        boolean dropped,
+        boolean checked,
+        String group) {
 
     /** The rectangle that can be cut from it. */
     public LargestRectangle.Box usable() {

@@ -1,3 +1,4 @@
+/** From a photograph's reading to pieces for the stash: sorted, named, put right by hand. */
 @NullMarked
 package hearthcloth.work.photo;
 

@@ -1,10 +1,8 @@
 package hearthcloth.wrap.fold;
 
-import java.util.List;
-
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Vector;
-
+import java.util.List;
 
 /**
  * One flat piece of the folded cloth.

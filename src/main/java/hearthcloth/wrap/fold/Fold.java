@@ -1,10 +1,7 @@
 package hearthcloth.wrap.fold;
 
 import hearthcloth.wrap.Fit;
-import hearthcloth.wrap.Gift;
 import java.util.List;
-
-
 
 /**
  * A cloth tied round a gift: every piece of it once, as flat facets in order from the gift outwards.

@@ -1,18 +1,15 @@
 package hearthcloth.wrap.fold;
 
-import hearthcloth.geometry.Point;
-
-import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Rect;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Placing;
 import java.util.List;
 import java.util.stream.Stream;
-
-import hearthcloth.geometry.ConvexPolygon;
-
 
 /**
  * How the cloth lies under the gift: takes places on the plan (front, origin top left, x right, y down) to places on the

@@ -1,9 +1,7 @@
 package hearthcloth.wrap.fold;
 
 import hearthcloth.geometry.Point;
-
 import hearthcloth.geometry.Vector;
-
 
 /**
  * An isometry from the flat cloth into space: the point {@code from} goes to {@code to}, the unit ways u and v to two

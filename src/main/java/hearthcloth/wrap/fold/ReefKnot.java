@@ -1,11 +1,8 @@
 package hearthcloth.wrap.fold;
 
 import hearthcloth.geometry.Point;
-
-import java.util.List;
-
 import hearthcloth.geometry.Vector;
-
+import java.util.List;
 
 /**
  * A reef knot of two gathered ends.

@@ -1,15 +1,13 @@
 package hearthcloth.wrap.fold;
 
 import hearthcloth.cloth.Rect;
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Vector;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
-
 
 /**
  * What of a tied cloth can be seen: of every facet the parts that no later facet in its plane covers. Areas are exact, by

@@ -1,16 +1,13 @@
 package hearthcloth.wrap.pleat;
 
-import hearthcloth.geometry.Point;
-
 import static hearthcloth.geometry.Vector.UP;
 
-import java.util.ArrayList;
-import java.util.List;
-
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A ring of a gift that is round about its upright middle line, between two heights, drawn as {@link #SIDES} flat strips.
@@ -70,7 +67,8 @@ public record Band(double r0, double z0, double s0, double r1, double z1, double
     /** The strip that faces this way. */
     public FacetPlane plane(int i) {
         Vector out = Vector.flat(way(i));
-        return new FacetPlane("strip " + i + "." + s0, rise(out).cross(UP.cross(out)).times(-1));
+        return new FacetPlane(
+                "strip " + i + "." + s0, rise(out).cross(UP.cross(out)).times(-1));
     }
 
     /**

@@ -1,15 +1,12 @@
 package hearthcloth.wrap.pleat;
 
-import hearthcloth.geometry.Point;
-
 import static hearthcloth.geometry.Vector.UP;
 
-import java.util.List;
-
 import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
-
+import java.util.List;
 
 /**
  * The spare cloth beyond one corner of a box's base, folded away inside: an exact, continuous folding. With p and q the
@@ -85,7 +82,8 @@ public record Ear(
     }
 
     public List<Facet> topC() {
-        FoldedSheet.Run along = new FoldedSheet.Run(b, halfB + height, Vector.flat(b).times(-1), 2 * halfB);
+        FoldedSheet.Run along =
+                new FoldedSheet.Run(b, halfB + height, Vector.flat(b).times(-1), 2 * halfB);
         FoldedSheet sheet = new FoldedSheet(rim(height), over(a, halfA), along, sides.top());
         return sheet.inwards(areaBC().above(b.minus(a), halfB + height - halfA), Facet.Part.TUCK);
     }

@@ -1,16 +1,13 @@
 package hearthcloth.wrap.pleat;
 
-import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Cloth laid flat in one plane and folded to and fro where it would run out of room: the image of a point is base + way₁ ·

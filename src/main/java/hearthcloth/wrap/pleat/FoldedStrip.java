@@ -1,15 +1,12 @@
 package hearthcloth.wrap.pleat;
 
-import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Lays a stretch of cloth along a path: flat segments one after another, every fold square to the axis, the cloth beside
@@ -32,9 +29,9 @@ public record FoldedStrip(Point origin, Point axis, Vector side, double half) {
 
     /** Follows points in space from a distance {@code start} along the axis; each leg is a run. */
     public static final class Path {
-         private final List<Run> runs = new ArrayList<>();
-         private Vector at;
-         private double gone;
+        private final List<Run> runs = new ArrayList<>();
+        private Vector at;
+        private double gone;
 
         public Path(Vector at, double start) {
             this.at = at;

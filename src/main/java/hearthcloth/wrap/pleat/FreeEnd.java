@@ -1,15 +1,12 @@
 package hearthcloth.wrap.pleat;
 
-import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A free end beyond its knot: gathered to a point there, fanned open so that a kite with the cloth's own corner at its tip

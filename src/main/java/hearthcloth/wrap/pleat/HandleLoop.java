@@ -1,18 +1,15 @@
 package hearthcloth.wrap.pleat;
 
-import hearthcloth.geometry.Point;
-
 import static hearthcloth.geometry.Vector.UP;
 
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.ReefKnot;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A handle: two ends go up as an arch and are tied at their tips. How long it is follows from what the ends have: a small

@@ -1,15 +1,12 @@
 package hearthcloth.wrap.pleat;
 
-import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Lays what a corner has left at a knot: the knot takes {@link #DIAMETERS} bunch diameters of it, laid as a small pack of
@@ -46,18 +43,27 @@ public record KnotEnds(double bunch) {
      * @param side unit way to which the axis's left turns
      * @param edge how far the free end runs before it hangs down
      */
-    public List<Facet> lay(List<ConvexPolygon> regions, Point origin, Point axis, Vector knot, Vector out, Vector side, double edge) {
+    public List<Facet> lay(
+            List<ConvexPolygon> regions, Point origin, Point axis, Vector knot, Vector out, Vector side, double edge) {
         return lay(regions, origin, axis, knot, out, side, edge, Vector.UP);
     }
 
     /** An end in one piece. */
-    public List<Facet> lay(ConvexPolygon region, Point origin, Point axis, Vector knot, Vector out, Vector side, double edge) {
+    public List<Facet> lay(
+            ConvexPolygon region, Point origin, Point axis, Vector knot, Vector out, Vector side, double edge) {
         return lay(List.of(region), origin, axis, knot, out, side, edge, Vector.UP);
     }
 
     /** The same at a knot that stands off the gift by another way than up. */
     public List<Facet> lay(
-            List<ConvexPolygon> regions, Point origin, Point axis, Vector knot, Vector out, Vector side, double edge, Vector up) {
+            List<ConvexPolygon> regions,
+            Point origin,
+            Point axis,
+            Vector knot,
+            Vector out,
+            Vector side,
+            double edge,
+            Vector up) {
         double length = 0;
         double lack = 0;
         for (ConvexPolygon region : regions) {
@@ -103,7 +109,11 @@ public record KnotEnds(double bunch) {
         int folds = 2 * (int) Math.ceil(lack / (2 * bunch) - 1e-9);
         FoldedStrip.Path path = new FoldedStrip.Path(at, -folds * bunch);
         for (int i = 0; i < folds; i++) {
-            path.on(out.times(i % 2 == 0 ? 1 : -1), bunch, Facet.Part.KNOT, new FacetPlane("pack " + axis + at, Vector.UP));
+            path.on(
+                    out.times(i % 2 == 0 ? 1 : -1),
+                    bunch,
+                    Facet.Part.KNOT,
+                    new FacetPlane("pack " + axis + at, Vector.UP));
         }
         List<Facet> facets = new ArrayList<>();
         for (ConvexPolygon region : folds == 0 ? List.<ConvexPolygon>of() : regions) {

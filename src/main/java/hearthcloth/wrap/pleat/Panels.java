@@ -1,19 +1,16 @@
 package hearthcloth.wrap.pleat;
 
-import hearthcloth.geometry.Point;
-
 import static hearthcloth.geometry.Vector.UP;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
-import java.util.List;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
-
+import java.util.List;
 
 /**
  * The cloth right under, beside and over a box, without the spare corners: base, four walls, four flaps over the top.
@@ -31,7 +28,8 @@ public record Panels(double halfL, double halfW, double height, ConvexPolygon cl
 
     /** The sides of a box. */
     public record Sides(FacetPlane top, FacetPlane base) {
-        public static final Sides BOX = new Sides(new FacetPlane("top", UP), new FacetPlane("underneath", UP.times(-1)));
+        public static final Sides BOX =
+                new Sides(new FacetPlane("top", UP), new FacetPlane("underneath", UP.times(-1)));
 
         public FacetPlane wall(Point way) {
             String across = way.x() > 0 ? "right wall" : "left wall";
@@ -106,10 +104,14 @@ public record Panels(double halfL, double halfW, double height, ConvexPolygon cl
         return Vector.flat(way).times(half(way)).plus(UP.times(height));
     }
 
-    private static FoldedSheet sheet(Point way, Vector base, double start, Vector going, double room, FacetPlane plane) {
+    private static FoldedSheet sheet(
+            Point way, Vector base, double start, Vector going, double room, FacetPlane plane) {
         Point left = way.left();
         return new FoldedSheet(
-                base, new FoldedSheet.Run(way, start, going, room), new FoldedSheet.Run(left, 0, Vector.flat(left), FREE), plane);
+                base,
+                new FoldedSheet.Run(way, start, going, room),
+                new FoldedSheet.Run(left, 0, Vector.flat(left), FREE),
+                plane);
     }
 
     private ConvexPolygon flap(Point way) {

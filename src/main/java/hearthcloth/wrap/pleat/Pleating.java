@@ -1,16 +1,13 @@
 package hearthcloth.wrap.pleat;
 
-import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Cloth folded to and fro under a middle pleat, so that no more than the middle shows. Pleat 0 is the middle; positive

@@ -1,11 +1,9 @@
 package hearthcloth.wrap.pleat;
 
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.ReefKnot;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The middle lines of a reef knot's two strands. Each comes in along its own standing side, turns a bight through the

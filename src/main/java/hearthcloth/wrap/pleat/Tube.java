@@ -1,16 +1,13 @@
 package hearthcloth.wrap.pleat;
 
-import hearthcloth.geometry.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Cloth rolled round a tube whose axis lies along the cloth's u: a prism of {@link #SIDES} flat sides as wide as their arc,
@@ -24,7 +21,8 @@ import hearthcloth.wrap.fold.Motion;
  * @param sense +1 for the part of the cloth with u &gt; 0, −1 for the other
  * @param start |u| at the foot
  */
-public record Tube(String name, Vector foot, Vector along, Vector down, Vector across, int sense, double start, double radius) {
+public record Tube(
+        String name, Vector foot, Vector along, Vector down, Vector across, int sense, double start, double radius) {
 
     public static final int SIDES = 24;
 

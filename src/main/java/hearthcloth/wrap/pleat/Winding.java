@@ -1,18 +1,15 @@
 package hearthcloth.wrap.pleat;
 
-import hearthcloth.geometry.Point;
-
 import static hearthcloth.geometry.Vector.UP;
 
-import java.util.ArrayList;
-import java.util.List;
-
 import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A gathered end of cloth wound round an upright prism in a straight line on its unrolled sides: the left corner one way

@@ -1,21 +1,17 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
+import static hearthcloth.geometry.Vector.UP;
 import static hearthcloth.wrap.pleat.Panels.FAR;
 import static hearthcloth.wrap.pleat.Panels.LEFT;
 import static hearthcloth.wrap.pleat.Panels.NEAR;
 import static hearthcloth.wrap.pleat.Panels.RIGHT;
-import static hearthcloth.geometry.Vector.UP;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
-import java.util.ArrayList;
-import java.util.List;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Fold;
@@ -27,7 +23,8 @@ import hearthcloth.wrap.pleat.FoldedSheet;
 import hearthcloth.wrap.pleat.FoldedStrip;
 import hearthcloth.wrap.pleat.FreeEnd;
 import hearthcloth.wrap.pleat.KnotEnds;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Two books closed on each other, spine away from the maker. The cloth under the near book is the bottom, under the gap
@@ -68,8 +65,8 @@ final class BooksFold {
             throw new IllegalArgumentException(fit.gift() + " is not two books");
         }
         Laying laying = new Laying(fit.cloth(), fit.placing(), true);
-        BooksFold fold =
-                new BooksFold(moment, books, laying.whole(), KnotEnds.of(fit.tail().in(Unit.MILLIMETRE)));
+        BooksFold fold = new BooksFold(
+                moment, books, laying.whole(), KnotEnds.of(fit.tail().in(Unit.MILLIMETRE)));
         for (Point way : List.of(NEAR, FAR)) {
             fold.book(way);
         }
@@ -105,8 +102,8 @@ final class BooksFold {
         FoldedSheet.Run across = new FoldedSheet.Run(RIGHT, 0, Vector.flat(RIGHT), FREE);
         Vector far = hinge.plus(foreEdge.times(wide));
         FoldedSheet.Run inside = new FoldedSheet.Run(way, edge + thick, foreEdge.times(-1), wide);
-        facets.addAll(
-                inside(new FoldedSheet(far.plus(in.times(thick)), inside, across, inner), middle.above(way, edge + thick)));
+        facets.addAll(inside(
+                new FoldedSheet(far.plus(in.times(thick)), inside, across, inner), middle.above(way, edge + thick)));
         FacetPlane fore = new FacetPlane("fore edge, " + name + " book", foreEdge);
         facets.addAll(new FoldedSheet(far, new FoldedSheet.Run(way, edge, in, FREE), across, fore)
                 .inwards(middle.between(way, edge, edge + thick), Facet.Part.WALL));
@@ -144,7 +141,8 @@ final class BooksFold {
             facets.add(new Facet(
                     Facet.Part.BASE,
                     middle,
-                    Motion.laying(new Point(0, 0), new Vector(0, 0, 0), RIGHT, Vector.flat(RIGHT), FAR, Vector.flat(FAR)),
+                    Motion.laying(
+                            new Point(0, 0), new Vector(0, 0, 0), RIGHT, Vector.flat(RIGHT), FAR, Vector.flat(FAR)),
                     new FacetPlane("gap", UP.times(-1))));
         } else {
             FacetPlane plane = new FacetPlane("spine", new Vector(0, 1, 0));
@@ -155,7 +153,8 @@ final class BooksFold {
             Vector out = Vector.flat(way);
             // into the gap at one end, through it to the other
             Vector in = isOpen() ? UP : new Vector(0, -1, 0);
-            Vector side = isOpen() ? Vector.flat(way.left()) : UP.times(way.left().y());
+            Vector side =
+                    isOpen() ? Vector.flat(way.left()) : UP.times(way.left().y());
             Vector start = out.times(spine / 2).plus(isOpen() ? new Vector(0, 0, 0) : UP.times(thick));
             FacetPlane along = new FacetPlane("cord along the spine " + way, in.times(isOpen() ? 1 : -1));
             FoldedStrip.Path path = new FoldedStrip.Path(start, spine / 2)

@@ -1,23 +1,17 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
+import static hearthcloth.geometry.Vector.UP;
 import static hearthcloth.wrap.pleat.Panels.FAR;
 import static hearthcloth.wrap.pleat.Panels.LEFT;
 import static hearthcloth.wrap.pleat.Panels.NEAR;
 import static hearthcloth.wrap.pleat.Panels.RIGHT;
-import static hearthcloth.geometry.Vector.UP;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.Stream;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Fold;
@@ -32,7 +26,10 @@ import hearthcloth.wrap.pleat.HandleLoop;
 import hearthcloth.wrap.pleat.KnotEnds;
 import hearthcloth.wrap.pleat.Pleating;
 import hearthcloth.wrap.pleat.Winding;
-
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A bottle standing in the middle. The near flap wraps the near half of it, the far flap the far half, each straight up

@@ -1,22 +1,18 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
+import static hearthcloth.geometry.Vector.UP;
 import static hearthcloth.wrap.pleat.Panels.FAR;
 import static hearthcloth.wrap.pleat.Panels.LEFT;
 import static hearthcloth.wrap.pleat.Panels.NEAR;
 import static hearthcloth.wrap.pleat.Panels.RIGHT;
-import static hearthcloth.geometry.Vector.UP;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
-import java.util.ArrayList;
-import java.util.List;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Fold;
@@ -26,7 +22,8 @@ import hearthcloth.wrap.pleat.Ear;
 import hearthcloth.wrap.pleat.FoldedStrip;
 import hearthcloth.wrap.pleat.KnotEnds;
 import hearthcloth.wrap.pleat.Panels;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The ties of a box set on the diagonal, as the first derivation in the handbook folds them: flaps straight up the walls
@@ -133,7 +130,8 @@ final class BoxFold {
             Vector at = way.x() == 0 ? lower : upper;
             facets.addAll(end(way, at, Vector.flat(way), Vector.flat(way.left()), half(way)));
         }
-        knots.add(new ReefKnot(lower, Vector.flat(FAR), UP, ends.bunch(), ends.taken(), 0, List.of(lead(NEAR), lead(FAR))));
+        knots.add(new ReefKnot(
+                lower, Vector.flat(FAR), UP, ends.bunch(), ends.taken(), 0, List.of(lead(NEAR), lead(FAR))));
         knots.add(new ReefKnot(
                 upper, Vector.flat(RIGHT), UP, ends.bunch(), ends.taken(), 1, List.of(lead(LEFT), lead(RIGHT))));
     }
@@ -157,7 +155,8 @@ final class BoxFold {
         for (Point way : List.of(RIGHT, LEFT)) {
             facets.addAll(end(way, at, Vector.flat(way), Vector.flat(way.left()), halfL));
         }
-        knots.add(new ReefKnot(at, Vector.flat(RIGHT), UP, ends.bunch(), ends.taken(), 0, List.of(lead(LEFT), lead(RIGHT))));
+        knots.add(new ReefKnot(
+                at, Vector.flat(RIGHT), UP, ends.bunch(), ends.taken(), 0, List.of(lead(LEFT), lead(RIGHT))));
     }
 
     private void flat(Ear nearRight, Ear nearLeft, Ear farRight, Ear farLeft) {
@@ -191,7 +190,8 @@ final class BoxFold {
             ConvexPolygon rest = beyond(way);
             ConvexPolygon cord = rest.below(way, way.dot(origin) + out);
             FacetPlane plane = new FacetPlane("cord " + way, UP);
-            FoldedStrip.Path path = new FoldedStrip.Path(UP.times(height + OFF), 0).on(along, out, Facet.Part.CORD, plane);
+            FoldedStrip.Path path =
+                    new FoldedStrip.Path(UP.times(height + OFF), 0).on(along, out, Facet.Part.CORD, plane);
             FoldedStrip strip = new FoldedStrip(origin, way, Vector.flat(way), ends.bunch());
             facets.addAll(strip.lay(cord, path.runs()));
             Point knot = origin.plus(way.times(out));

@@ -1,21 +1,17 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
+import static hearthcloth.geometry.Vector.UP;
 import static hearthcloth.wrap.pleat.Panels.FAR;
 import static hearthcloth.wrap.pleat.Panels.LEFT;
 import static hearthcloth.wrap.pleat.Panels.NEAR;
 import static hearthcloth.wrap.pleat.Panels.RIGHT;
-import static hearthcloth.geometry.Vector.UP;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
-import java.util.ArrayList;
-import java.util.List;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Fold;
@@ -26,7 +22,8 @@ import hearthcloth.wrap.pleat.FoldedStrip;
 import hearthcloth.wrap.pleat.FreeEnd;
 import hearthcloth.wrap.pleat.KnotEnds;
 import hearthcloth.wrap.pleat.Panels;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A box on the diagonal half wrapped. Near and far corners are folded over in straight lines across the whole cloth, so
@@ -146,9 +143,11 @@ final class BoxHalfway {
         Vector foot = Vector.flat(way).times(halfW);
         FoldedSheet.Run aside = new FoldedSheet.Run(RIGHT, 0, Vector.flat(RIGHT), FREE);
         FacetPlane wall = Panels.Sides.BOX.wall(way);
-        List<Facet> across = new ArrayList<>(new FoldedSheet(foot, new FoldedSheet.Run(way, halfW, UP, FREE), aside, wall)
-                .inwards(slab.below(way, halfW + height), Facet.Part.WALL));
-        FoldedSheet.Run over = new FoldedSheet.Run(way, halfW + height, Vector.flat(way).times(-1), 2 * halfW);
+        List<Facet> across =
+                new ArrayList<>(new FoldedSheet(foot, new FoldedSheet.Run(way, halfW, UP, FREE), aside, wall)
+                        .inwards(slab.below(way, halfW + height), Facet.Part.WALL));
+        FoldedSheet.Run over =
+                new FoldedSheet.Run(way, halfW + height, Vector.flat(way).times(-1), 2 * halfW);
         FoldedSheet top = new FoldedSheet(foot.plus(UP.times(height)), over, aside, Panels.Sides.BOX.top());
         ConvexPolygon roof = slab.above(way, halfW + height);
         if (isKnotted()) {
@@ -178,7 +177,8 @@ final class BoxHalfway {
         ConvexPolygon rest = sector(way).above(way, knotted());
         Point origin = way.times(knotted());
         Vector middle = UP.times(height + BoxFold.OFF);
-        FoldedStrip.Path path = new FoldedStrip.Path(middle, 0).on(along, out, Facet.Part.CORD, new FacetPlane("cord " + way, UP));
+        FoldedStrip.Path path =
+                new FoldedStrip.Path(middle, 0).on(along, out, Facet.Part.CORD, new FacetPlane("cord " + way, UP));
         List<Facet> laid = new ArrayList<>(new FoldedStrip(origin, way, Vector.flat(way), ends.bunch())
                 .lay(rest.below(way, knotted() + out), path.runs()));
         double length = rest.corners().stream().mapToDouble(way::dot).max().orElse(0) - knotted() - out;
@@ -253,11 +253,13 @@ final class BoxHalfway {
                 new FoldedSheet.Run(b, halfW + height, in, 2 * halfW),
                 wall);
         facets.addAll(shown(upper, joined.above(across, zero + height)));
-        FoldedSheet between = new FoldedSheet(foot, new FoldedSheet.Run(b, halfW, UP, FREE), new FoldedSheet.Run(a, halfL, in, pleat), wall);
+        FoldedSheet between = new FoldedSheet(
+                foot, new FoldedSheet.Run(b, halfW, UP, FREE), new FoldedSheet.Run(a, halfL, in, pleat), wall);
         facets.addAll(between.outwards(joined.below(across, zero + height)).stream()
                 .map(facet -> facet.as(Facet.Part.TOP))
                 .toList());
-        FoldedSheet hung = new FoldedSheet(foot, new FoldedSheet.Run(a, halfL, UP, FREE), new FoldedSheet.Run(b, halfW, in, pleat), wall);
+        FoldedSheet hung = new FoldedSheet(
+                foot, new FoldedSheet.Run(a, halfL, UP, FREE), new FoldedSheet.Run(b, halfW, in, pleat), wall);
         facets.addAll(shown(hung, spare.below(across, zero)));
     }
 

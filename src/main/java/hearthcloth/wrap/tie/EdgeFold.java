@@ -1,21 +1,17 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
+import static hearthcloth.geometry.Vector.UP;
 import static hearthcloth.wrap.pleat.Panels.FAR;
 import static hearthcloth.wrap.pleat.Panels.LEFT;
 import static hearthcloth.wrap.pleat.Panels.NEAR;
 import static hearthcloth.wrap.pleat.Panels.RIGHT;
-import static hearthcloth.geometry.Vector.UP;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
-import java.util.ArrayList;
-import java.util.List;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Fold;
@@ -28,7 +24,8 @@ import hearthcloth.wrap.pleat.FoldedStrip;
 import hearthcloth.wrap.pleat.FreeEnd;
 import hearthcloth.wrap.pleat.KnotEnds;
 import hearthcloth.wrap.pleat.Panels;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A box set edge along edge. Up to the rim the cloth is exact and continuous: panels on the walls and each spare corner
@@ -185,8 +182,8 @@ final class EdgeFold {
         Vector corner = Vector.flat(foot).plus(UP.times(height));
         Vector in = Vector.flat(foot).times(-1).unit();
         Vector side = UP.cross(in).times(-1);
-        FoldedStrip.Path way =
-                new FoldedStrip.Path(corner, height).on(in, path - height, Facet.Part.CORD, new FacetPlane("cord " + foot, UP));
+        FoldedStrip.Path way = new FoldedStrip.Path(corner, height)
+                .on(in, path - height, Facet.Part.CORD, new FacetPlane("cord " + foot, UP));
         cords.addAll(new FoldedStrip(foot, ray, side, ends.bunch()).lay(cord, way.runs()));
         Point knot = foot.plus(ray.times(path));
         leads.get(over).add(new ReefKnot.Lead(knot, ray));
@@ -256,7 +253,8 @@ final class EdgeFold {
             return;
         }
         double room = 2 * panels.half(a);
-        FoldedSheet.Run over = new FoldedSheet.Run(edge, zero + height, Vector.flat(a).times(-1), room);
+        FoldedSheet.Run over =
+                new FoldedSheet.Run(edge, zero + height, Vector.flat(a).times(-1), room);
         FoldedSheet.Run aside = new FoldedSheet.Run(away, away.dot(foot), in, Double.POSITIVE_INFINITY);
         facets.addAll(new FoldedSheet(rim, over, aside, Panels.Sides.BOX.top())
                 .inwards(ply.above(edge, zero + height), Facet.Part.TUCK));

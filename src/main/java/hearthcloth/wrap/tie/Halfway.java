@@ -1,20 +1,16 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
+import static hearthcloth.geometry.Vector.UP;
 import static hearthcloth.wrap.pleat.Panels.FAR;
 import static hearthcloth.wrap.pleat.Panels.LEFT;
 import static hearthcloth.wrap.pleat.Panels.NEAR;
 import static hearthcloth.wrap.pleat.Panels.RIGHT;
-import static hearthcloth.geometry.Vector.UP;
-
-import hearthcloth.measure.Unit;
-import hearthcloth.wrap.Gift;
-import java.util.ArrayList;
-import java.util.List;
 
 import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.measure.Unit;
+import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Fold;
@@ -24,7 +20,8 @@ import hearthcloth.wrap.fold.TyingMoment;
 import hearthcloth.wrap.pleat.Band;
 import hearthcloth.wrap.pleat.FoldedSheet;
 import hearthcloth.wrap.pleat.Tube;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /** Makes the fold of a {@link TyingMoment} from the finished one. */
 record Halfway(Fold tied, TyingMoment moment) {
@@ -121,7 +118,8 @@ record Halfway(Fold tied, TyingMoment moment) {
         for (Point way : List.of(LEFT, RIGHT)) {
             Vector axis = UP.times(across / 2);
             int sense = way.x() < 0 ? -1 : 1;
-            Tube tube = new Tube("tube", axis, Vector.flat(way), UP.times(-1), new Vector(0, 1, 0), sense, 0, across / 2);
+            Tube tube =
+                    new Tube("tube", axis, Vector.flat(way), UP.times(-1), new Vector(0, 1, 0), sense, 0, across / 2);
             facets.addAll(tube.wall(cloth().above(way, 0)));
         }
         return facets;
@@ -147,7 +145,8 @@ record Halfway(Fold tied, TyingMoment moment) {
         return facets;
     }
 
-    private void fold(Point way, double from, double length, Vector base, Vector going, Vector faces, List<Facet> facets) {
+    private void fold(
+            Point way, double from, double length, Vector base, Vector going, Vector faces, List<Facet> facets) {
         ConvexPolygon slab = cloth().above(way, from);
         FoldedSheet sheet = new FoldedSheet(
                 base,

@@ -1,20 +1,15 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
+import static hearthcloth.geometry.Vector.UP;
 import static hearthcloth.wrap.pleat.Panels.LEFT;
 import static hearthcloth.wrap.pleat.Panels.RIGHT;
-import static hearthcloth.geometry.Vector.UP;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Stream;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Fold;
@@ -25,7 +20,9 @@ import hearthcloth.wrap.pleat.FoldedSheet;
 import hearthcloth.wrap.pleat.FoldedStrip;
 import hearthcloth.wrap.pleat.KnotEnds;
 import hearthcloth.wrap.pleat.Tube;
-
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Two bottles rolled in base to base and stood up: a bridge of cloth under both bases, each bottle in a tube of cloth as
@@ -58,7 +55,8 @@ final class PairFold {
             Vector out = Vector.flat(way);
             int sense = way.x() < 0 ? -1 : 1;
             Vector foot = out.times(radius);
-            Tube tube = new Tube(sense < 0 ? "left" : "right", foot, UP, out, new Vector(0, 1, 0), sense, start, radius);
+            Tube tube =
+                    new Tube(sense < 0 ? "left" : "right", foot, UP, out, new Vector(0, 1, 0), sense, start, radius);
             ConvexPolygon half = cloth.above(way, start);
             if (moment == TyingMoment.STOOD) {
                 facets.addAll(tube.wall(half));

@@ -1,22 +1,18 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
+import static hearthcloth.geometry.Vector.UP;
 import static hearthcloth.wrap.pleat.Panels.FAR;
 import static hearthcloth.wrap.pleat.Panels.LEFT;
 import static hearthcloth.wrap.pleat.Panels.NEAR;
 import static hearthcloth.wrap.pleat.Panels.RIGHT;
-import static hearthcloth.geometry.Vector.UP;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
-import java.util.ArrayList;
-import java.util.List;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Fold;
@@ -27,7 +23,8 @@ import hearthcloth.wrap.pleat.FoldedStrip;
 import hearthcloth.wrap.pleat.FreeEnd;
 import hearthcloth.wrap.pleat.KnotEnds;
 import hearthcloth.wrap.pleat.Tube;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A roll on the left–right diagonal. In the roll wrap the cloth is wound from the near tip to the far one, the ends are
@@ -71,8 +68,8 @@ final class RollFold {
             throw new IllegalArgumentException(fit.gift() + " is not a roll");
         }
         Laying laying = new Laying(fit.cloth(), fit.placing(), true);
-        RollFold fold =
-                new RollFold(moment, roll, laying.whole(), KnotEnds.of(fit.tail().in(Unit.MILLIMETRE)));
+        RollFold fold = new RollFold(
+                moment, roll, laying.whole(), KnotEnds.of(fit.tail().in(Unit.MILLIMETRE)));
         if (fit.tie() == Tie.TWO_KNOT) {
             fold.twoKnot();
         } else {
@@ -134,7 +131,10 @@ final class RollFold {
         if (tied) {
             double reach = length + 2 * radius + Math.PI * radius;
             knots.add(knot(
-                    top(0), FAR, new ReefKnot.Lead(LEFT.times(reach), LEFT), new ReefKnot.Lead(RIGHT.times(reach), RIGHT)));
+                    top(0),
+                    FAR,
+                    new ReefKnot.Lead(LEFT.times(reach), LEFT),
+                    new ReefKnot.Lead(RIGHT.times(reach), RIGHT)));
         }
     }
 
@@ -217,7 +217,11 @@ final class RollFold {
         Vector at = top(sense(way) * turn);
         loose.addAll(ends.lay(rest, way.times(knot), way, at, out, side, length / 2 - turn));
         Point ridge = way.left().times(-1);
-        knots.add(knot(at, way, new ReefKnot.Lead(ridge.times(around + turn), ridge), new ReefKnot.Lead(way.times(knot), way)));
+        knots.add(knot(
+                at,
+                way,
+                new ReefKnot.Lead(ridge.times(around + turn), ridge),
+                new ReefKnot.Lead(way.times(knot), way)));
     }
 
     /** Near and far ends, met on top after half a round, turn along the roll, near to the right, far to the left. */

@@ -2,12 +2,10 @@ package hearthcloth.wrap.tie;
 
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
-import java.util.List;
-
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.ShortClothException;
 import hearthcloth.wrap.fold.TyingMoment;
-
+import java.util.List;
 
 /** Ties a cloth: the one place that knows which class folds which tie, done or on the way there. */
 public final class TiedFold {
@@ -49,7 +47,8 @@ public final class TiedFold {
             return tied;
         }
         if (moment == TyingMoment.LAID) {
-            return new Fold(fit, tied.laying(), List.of(Halfway.flat(tied.laying().whole())), List.of());
+            return new Fold(
+                    fit, tied.laying(), List.of(Halfway.flat(tied.laying().whole())), List.of());
         }
         return switch (fit.tie()) {
             case FOUR_CORNER, ERRAND, FLAT -> new BoxHalfway(tied, moment).fold();
@@ -58,8 +57,10 @@ public final class TiedFold {
             case EDGE_ALONG_EDGE -> EdgeFold.at(moment, fit);
             case ONE_BOTTLE ->
                 moment == TyingMoment.FIRST_PAIR ? new Halfway(tied, moment).fold() : BottleFold.at(moment, fit);
-            case ROUND -> moment == TyingMoment.FIRST_PAIR ? new Halfway(tied, moment).fold() : TurnedFold.at(moment, fit);
-            case TWO_BOTTLES -> moment == TyingMoment.WOUND ? new Halfway(tied, moment).fold() : PairFold.at(moment, fit);
+            case ROUND ->
+                moment == TyingMoment.FIRST_PAIR ? new Halfway(tied, moment).fold() : TurnedFold.at(moment, fit);
+            case TWO_BOTTLES ->
+                moment == TyingMoment.WOUND ? new Halfway(tied, moment).fold() : PairFold.at(moment, fit);
             case BOOKS -> moment == TyingMoment.WOUND ? new Halfway(tied, moment).fold() : BooksFold.at(moment, fit);
             case ROLL -> moment == TyingMoment.WOUND ? new Halfway(tied, moment).fold() : RollFold.at(moment, fit);
         };

@@ -1,14 +1,10 @@
 package hearthcloth.wrap.tie;
 
+import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
-
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
-import java.util.ArrayList;
-import java.util.List;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Fold;
@@ -21,7 +17,8 @@ import hearthcloth.wrap.pleat.FoldedStrip;
 import hearthcloth.wrap.pleat.HandleLoop;
 import hearthcloth.wrap.pleat.KnotEnds;
 import hearthcloth.wrap.pleat.Pleating;
-
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A cloth brought up round a ball. The ball is drawn as bands of {@link Band#SIDES} strips, the cloth as so many sectors.
@@ -141,8 +138,8 @@ final class TurnedFold {
             List<ConvexPolygon> rest = rest(corner, spare);
             Vector start = pole.plus(along.times(sense * ends.bunch() / 2));
             facets.addAll(ends.pack(rest, way.times(last.s1()), way, start, ahead, along.times(sense)));
-            FoldedStrip.Path path =
-                    new FoldedStrip.Path(start, 0).on(ahead, under, Facet.Part.CORD, new FacetPlane("under " + way, Vector.UP));
+            FoldedStrip.Path path = new FoldedStrip.Path(start, 0)
+                    .on(ahead, under, Facet.Part.CORD, new FacetPlane("under " + way, Vector.UP));
             FoldedStrip strip = new FoldedStrip(way.times(last.s1()), way, along.times(sense), ends.bunch() / 2);
             List<ConvexPolygon> beyond = new ArrayList<>();
             for (ConvexPolygon outline : rest) {

@@ -5,8 +5,6 @@ import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.TyingMoment;
 import java.util.List;
 
-
-
 /**
  * The words of every tie. Order of steps: National Museum of Ethnology, Osaka, 2002, and City of Kiryu, page 1001031
  * (errand, hidden, two-knot, rolled); University of Kansas East Asian Library (two bottles); the others common practice.
@@ -46,7 +44,9 @@ final class TyingLines {
                         "Lift the left and right corners straight up; what stands out beside the gift folds flat inside"
                                 + " them, against the sides.",
                         TyingMoment.SIDES_UP),
-                new TyingLine("Tie the left and right corners over the first knot, and spread the four ends.", TyingMoment.TIED));
+                new TyingLine(
+                        "Tie the left and right corners over the first knot, and spread the four ends.",
+                        TyingMoment.TIED));
     }
 
     private static List<TyingLine> edgeAlongEdge() {
@@ -87,7 +87,9 @@ final class TyingLines {
                 new TyingLine(
                         "Bring the left side over, then the right one; smooth each along the gift's edge.",
                         TyingMoment.ALL_BUT_FAR),
-                new TyingLine("Bring the far corner over everything and tuck its tip in at the near edge.", TyingMoment.TIED));
+                new TyingLine(
+                        "Bring the far corner over everything and tuck its tip in at the near edge.",
+                        TyingMoment.TIED));
     }
 
     private static List<TyingLine> twoKnot() {
@@ -105,7 +107,8 @@ final class TyingLines {
 
     private static List<TyingLine> twoKnotRoll() {
         return List.of(
-                new TyingLine("Lay the cloth as a diamond and the roll across it from left to right.", TyingMoment.LAID),
+                new TyingLine(
+                        "Lay the cloth as a diamond and the roll across it from left to right.", TyingMoment.LAID),
                 new TyingLine(
                         "Bring the near and far corners over, cross them on top and turn them along the roll.",
                         TyingMoment.NEAR_AND_FAR),
@@ -150,7 +153,8 @@ final class TyingLines {
                         TyingMoment.FIRST_PAIR),
                 new TyingLine("Tie the far corner to the left one.", TyingMoment.TIED),
                 new TyingLine(
-                        "For a handle pass the second knot through under the first, and pull it snug.", TyingMoment.HANDLE));
+                        "For a handle pass the second knot through under the first, and pull it snug.",
+                        TyingMoment.HANDLE));
     }
 
     private static List<TyingLine> books() {
@@ -159,7 +163,9 @@ final class TyingLines {
                         "Lay the cloth as a diamond. Lay the books on it, one near you, one far, with a gap between as"
                                 + " wide as both are thick.",
                         TyingMoment.LAID),
-                new TyingLine("Fold the near corner in over the near book and the far one over the far book.", TyingMoment.WOUND),
+                new TyingLine(
+                        "Fold the near corner in over the near book and the far one over the far book.",
+                        TyingMoment.WOUND),
                 new TyingLine(
                         "Bring the left and right corners in over the ends and cross them tight in the gap.",
                         TyingMoment.ENDS_IN),
@@ -169,13 +175,17 @@ final class TyingLines {
 
     private static List<TyingLine> roll() {
         return List.of(
-                new TyingLine("Lay the cloth as a diamond and the roll across it, from left to right.", TyingMoment.LAID),
-                new TyingLine("Bring the near corner over the roll and wind it away from you to the far tip.", TyingMoment.WOUND),
+                new TyingLine(
+                        "Lay the cloth as a diamond and the roll across it, from left to right.", TyingMoment.LAID),
+                new TyingLine(
+                        "Bring the near corner over the roll and wind it away from you to the far tip.",
+                        TyingMoment.WOUND),
                 new TyingLine(
                         "Fold the ends in over the discs and bring them back along the roll to its middle.",
                         TyingMoment.ENDS_IN),
                 new TyingLine("Cross them there, so that each goes down its own side.", TyingMoment.CROSSED),
-                new TyingLine("Turn the roll over, and tie them on the other side with a reef knot.", TyingMoment.TIED));
+                new TyingLine(
+                        "Turn the roll over, and tie them on the other side with a reef knot.", TyingMoment.TIED));
     }
 
     /** Source of the hooked way: National Museum of Ethnology, Osaka, 2002; the rest common practice. */

@@ -1,7 +1,4 @@
-/**
- * Tying, for the hands and for the eye: the steps of every tie in words of our own, and what of a cloth shows once it is
- * tied.
- */
+/** How a tie is done with the hands, and what shows once it is done. */
 @NullMarked
 package hearthcloth.wrap.tying;
 

@@ -2,12 +2,6 @@ package hearthcloth.cloth.face;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.measure.Length;
-import hearthcloth.measure.Size;
-import java.util.List;
-import java.util.stream.Collectors;
-import org.junit.jupiter.api.Test;
-
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Made;
 import hearthcloth.cloth.Notation;
@@ -17,7 +11,11 @@ import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
-
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 
 /** Plies against the handbook's table (§1.3, derived): 4, 10, 16, 12, 9; French 5, lapped 3. */
 class LayersTest {

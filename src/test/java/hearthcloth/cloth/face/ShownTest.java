@@ -2,12 +2,6 @@ package hearthcloth.cloth.face;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.measure.Length;
-import hearthcloth.measure.Size;
-import java.util.List;
-import org.junit.jupiter.api.Test;
-import org.locationtech.jts.geom.Geometry;
-
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Jts;
 import hearthcloth.cloth.Made;
@@ -18,7 +12,11 @@ import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
-
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Geometry;
 
 /** What the two faces show, against the handbook's check values (§1.3, derived): w + 2f, w, w − 2f; JTS measures. */
 class ShownTest {

@@ -3,17 +3,15 @@ package hearthcloth.cloth.making;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Showing;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Handbook;
 import org.junit.jupiter.api.Test;
-
-import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Patch;
-import hearthcloth.cloth.Place;
-import hearthcloth.cloth.Showing;
-
 
 /** Hem and mitre numbers against hem_mitre.csv (derived by hand) and three published examples (handbook §1.5). */
 class HemTest {

@@ -1,5 +1,11 @@
 package hearthcloth.cutstock.cutjoin;
 
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.FabricSets;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
+import hearthcloth.cutstock.job.StockPiece;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,14 +17,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
-
-import hearthcloth.cutstock.job.BarTurn;
-import hearthcloth.cutstock.job.CutJoinJob;
-import hearthcloth.cutstock.job.FabricSets;
-import hearthcloth.cutstock.job.JobBar;
-import hearthcloth.cutstock.job.JobBlock;
-import hearthcloth.cutstock.job.StockPiece;
-
 
 /** Reads the two kinds of benchmark file as jobs. */
 public final class BenchJobs {
@@ -81,6 +79,7 @@ public final class BenchJobs {
     }
 
     private static JobBar bar(int id, long width, long length, int fabric, long least) {
-        return new JobBar(id, width, length, FabricSets.of(fabric), false, Integer.MAX_VALUE - 1, least, BarTurn.ANY, List.of());
+        return new JobBar(
+                id, width, length, FabricSets.of(fabric), false, Integer.MAX_VALUE - 1, least, BarTurn.ANY, List.of());
     }
 }

@@ -2,13 +2,6 @@ package hearthcloth.cutstock.cutjoin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cutstock.search.Budget;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
-
 import hearthcloth.cutstock.job.BarTurn;
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.CutOutcome;
@@ -20,7 +13,12 @@ import hearthcloth.cutstock.job.NeighbourBars;
 import hearthcloth.cutstock.job.Shortage;
 import hearthcloth.cutstock.job.Span;
 import hearthcloth.cutstock.job.StockPiece;
-
+import hearthcloth.cutstock.search.Budget;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 
 class CutAndJoinTest {
 
@@ -104,7 +102,8 @@ class CutAndJoinTest {
                 new StockPiece(1, 60, 500, 0, true),
                 new StockPiece(2, 60, 500, 0, true),
                 new StockPiece(3, 60, 600, 0, true));
-        JobBar bar = new JobBar(1, 60, 990, FabricSets.of(0), false, 1, 200, BarTurn.ALONG, List.of(new Span(450, 550)));
+        JobBar bar =
+                new JobBar(1, 60, 990, FabricSets.of(0), false, 1, 200, BarTurn.ALONG, List.of(new Span(450, 550)));
         CutJoinJob job = job(stock, List.of(), List.of(bar));
 
         CutOutcome outcome = new CutAndJoin(job).search(Budget.steps(200), 1, better -> {});

@@ -1,16 +1,14 @@
 package hearthcloth.cutstock.cutjoin;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-
 import hearthcloth.cutstock.job.BarTurn;
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
-
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * The best that any plan of a tiny job can do, by trying everything: every way of dividing bars into parts, every piece

@@ -2,12 +2,6 @@ package hearthcloth.cutstock.cutjoin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cutstock.search.Budget;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.SplittableRandom;
-import org.junit.jupiter.api.Test;
-
 import hearthcloth.cutstock.bound.CutBounds;
 import hearthcloth.cutstock.job.BarTurn;
 import hearthcloth.cutstock.job.CutJoinBounds;
@@ -18,7 +12,11 @@ import hearthcloth.cutstock.job.FabricSets;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
-
+import hearthcloth.cutstock.search.Budget;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
 
 /** Tiny jobs against the best of every plan there is. */
 class EveryPlanTest {

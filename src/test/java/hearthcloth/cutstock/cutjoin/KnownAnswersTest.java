@@ -2,14 +2,12 @@ package hearthcloth.cutstock.cutjoin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cutstock.search.Budget;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.CutOutcome;
 import hearthcloth.cutstock.job.CutPlan;
-
+import hearthcloth.cutstock.search.Budget;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Instances whose fewest joins an exact solver or their construction has proved. */
 class KnownAnswersTest {

@@ -1,10 +1,5 @@
 package hearthcloth.cutstock.cutjoin;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-
 import hearthcloth.cutstock.job.CutFigures;
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.CutPiece;
@@ -15,7 +10,10 @@ import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.NeighbourBars;
 import hearthcloth.cutstock.job.Span;
 import hearthcloth.cutstock.job.StockPiece;
-
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * Says what is wrong with a plan, from the job and the parts' rectangles alone: it trusts neither the plan's cuts nor

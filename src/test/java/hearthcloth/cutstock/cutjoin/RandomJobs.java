@@ -1,10 +1,5 @@
 package hearthcloth.cutstock.cutjoin;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.SplittableRandom;
-import java.util.stream.IntStream;
-
 import hearthcloth.cutstock.job.BarTurn;
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.FabricSets;
@@ -13,7 +8,10 @@ import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.NeighbourBars;
 import hearthcloth.cutstock.job.Span;
 import hearthcloth.cutstock.job.StockPiece;
-
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /** Random jobs that use everything a job can say, in nanometres. */
 public final class RandomJobs {

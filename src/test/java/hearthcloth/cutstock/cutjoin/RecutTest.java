@@ -2,10 +2,6 @@ package hearthcloth.cutstock.cutjoin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cutstock.search.Budget;
-import java.util.List;
-import org.junit.jupiter.api.Test;
-
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.CutOutcome;
 import hearthcloth.cutstock.job.CutPiece;
@@ -14,7 +10,9 @@ import hearthcloth.cutstock.job.Cutting;
 import hearthcloth.cutstock.job.FabricSets;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
-
+import hearthcloth.cutstock.search.Budget;
+import java.util.List;
+import org.junit.jupiter.api.Test;
 
 class RecutTest {
 

@@ -8,17 +8,15 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
-import hearthcloth.geometry.Vector;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-
-
 
 /** What a page gets and what is printed flat are the fold's own facets. */
 class ModelTest {

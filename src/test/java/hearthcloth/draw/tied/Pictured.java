@@ -1,12 +1,10 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.wrap.tie.TiedFold;
-
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
@@ -15,12 +13,11 @@ import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.tie.TiedFold;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-
-
 
 /** A gift of every tie in a cloth of a hearth and two rounds, a little larger than it must be. */
 record Pictured(Tie tie, Gift gift, Cloth cloth, Fold fold) {

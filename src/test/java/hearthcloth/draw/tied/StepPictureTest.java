@@ -7,8 +7,8 @@ import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
-import hearthcloth.geometry.Point;
 import hearthcloth.draw.picture.Sketch;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.wrap.Gift;
@@ -23,8 +23,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
-
 
 /**
  * Every step of every tie, round every shape of gift it takes, has a picture of the cloth. With {@code -Dlook=true} the

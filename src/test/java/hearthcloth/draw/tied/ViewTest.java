@@ -3,16 +3,16 @@ package hearthcloth.draw.tied;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.face.Shown;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.fold.Facet;
-import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.fold.Motion;
-import hearthcloth.geometry.Vector;
+import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,8 +20,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
-
 
 /**
  * What is drawn on top, judged by rays: each sample point of a picture is looked through to the nearest facet of the fold,

@@ -1,10 +1,10 @@
 package hearthcloth.photo.edge;
 
-import hearthcloth.geometry.Point;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.geometry.Point;
+import hearthcloth.photo.image.LensModel;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
@@ -12,9 +12,6 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-
-import hearthcloth.photo.image.LensModel;
-
 
 /** How far a side sways, told from the noise of its places. */
 class EdgeFitTest {

@@ -1,19 +1,16 @@
 package hearthcloth.photo.edge;
 
-import hearthcloth.geometry.Point;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.geometry.Line;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Polygons;
+import hearthcloth.photo.image.LensModel;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-
-import hearthcloth.geometry.Line;
-import hearthcloth.geometry.Polygons;
-import hearthcloth.photo.image.LensModel;
-
 
 class FittedPolygonTest {
 
@@ -47,7 +44,8 @@ class FittedPolygonTest {
 
     @Test
     void a_side_is_sure_so_much_farther_in_as_it_scatters_and_is_softer_than_the_sheet() {
-        FittedPolygon traced = rectangle(200, 100, new double[] {0.1, 0.4, 0.1, 0.1}, new double[] {0.9, 0.9, 0.7, 0.95});
+        FittedPolygon traced =
+                rectangle(200, 100, new double[] {0.1, 0.4, 0.1, 0.1}, new double[] {0.9, 0.9, 0.7, 0.95});
 
         List<Double> insets = traced.insets(0.9);
 
@@ -74,8 +72,8 @@ class FittedPolygonTest {
                 new Point(100 + width, 100 + height),
                 new Point(100, 100 + height));
         List<EdgeFit> sides = IntStream.range(0, 4)
-                .mapToObj(i ->
-                        new EdgeFit(Collections.nCopies(9, corners.get(i)), Collections.nCopies(9, 1.0), 0, sharpness[i]))
+                .mapToObj(i -> new EdgeFit(
+                        Collections.nCopies(9, corners.get(i)), Collections.nCopies(9, 1.0), 0, sharpness[i]))
                 .toList();
         List<EdgeFit.Fit> fits = IntStream.range(0, 4)
                 .mapToObj(i ->

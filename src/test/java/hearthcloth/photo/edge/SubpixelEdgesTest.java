@@ -1,16 +1,13 @@
 package hearthcloth.photo.edge;
 
-import hearthcloth.geometry.Point;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.geometry.Point;
+import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.image.PixelImage;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-import hearthcloth.photo.image.LensModel;
-import hearthcloth.photo.image.PixelImage;
-
 
 /** Where a blurred edge is, told by light: the picture's steps are those of IEC 61966-2-1, written here again. */
 class SubpixelEdgesTest {

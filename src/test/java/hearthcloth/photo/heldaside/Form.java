@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-
-
 /** The shapes scraps have. */
 public enum Form {
     RECTANGLE,
@@ -45,7 +43,8 @@ public enum Form {
     private static List<Point> pushed(List<Point> corners, double by, Random chance) {
         List<Point> moved = new ArrayList<>();
         for (Point c : corners) {
-            moved.add(new Point(c.x() + by * (2 * chance.nextDouble() - 1), c.y() + by * (2 * chance.nextDouble() - 1)));
+            moved.add(
+                    new Point(c.x() + by * (2 * chance.nextDouble() - 1), c.y() + by * (2 * chance.nextDouble() - 1)));
         }
         return moved;
     }

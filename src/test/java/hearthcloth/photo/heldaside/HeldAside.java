@@ -1,7 +1,7 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.geometry.Point;
+import hearthcloth.photo.plane.ReferenceSheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
-
-
 
 /** Scenes by number. The same number gives the same scene, at whatever resolution. */
 public final class HeldAside {

@@ -1,12 +1,12 @@
 package hearthcloth.photo.heldaside;
 
-import hearthcloth.measure.Ruler;
-import hearthcloth.photo.ReadingOverlay;
-import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.image.ReadingProgress;
-import hearthcloth.photo.Reading;
-import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.geometry.Point;
+import hearthcloth.measure.Ruler;
+import hearthcloth.photo.PhotoReader;
+import hearthcloth.photo.Reading;
+import hearthcloth.photo.ReadingOverlay;
+import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.plane.ReferenceSheet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,8 +20,6 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-
-
 
 /**
  * Runs the reader over scenes it was not tuned on and prints how it did.
@@ -104,7 +102,8 @@ public final class HeldAsideEvaluation {
             List<Judged> judged = verdict.judged();
             scene = new Scene(shot.truth(), "", judged, verdict.falseOnes(), times);
             if (folder != null) {
-                Files.write(folder.resolve(name + "-read.png"), ReadingOverlay.png(photograph, read, Ruler.MILLIMETRES));
+                Files.write(
+                        folder.resolve(name + "-read.png"), ReadingOverlay.png(photograph, read, Ruler.MILLIMETRES));
             }
         } else {
             scene = new Scene(shot.truth(), ((Reading.Refused) reading).reason(), List.of(), List.of(), times);

@@ -7,8 +7,6 @@ import java.util.Random;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
-
-
 /** The part of the floor a picture shows, and what may be laid where in it. */
 final class Room {
 
@@ -32,7 +30,8 @@ final class Room {
     /** Any place that the picture shows near enough. */
     Point anywhere(Random chance) {
         while (true) {
-            Point pixel = new Point(chance.nextDouble() * view.frame.width(), chance.nextDouble() * view.frame.height());
+            Point pixel =
+                    new Point(chance.nextDouble() * view.frame.width(), chance.nextDouble() * view.frame.height());
             if (isNear(pixel)) {
                 return view.floor(pixel);
             }

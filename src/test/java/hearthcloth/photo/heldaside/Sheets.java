@@ -1,14 +1,12 @@
 package hearthcloth.photo.heldaside;
 
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.photo.plane.ReferenceSheet;
-import hearthcloth.geometry.Point;
 import java.util.List;
 import java.util.Random;
-
-
 
 /** The things of known size that lie beside the scraps. */
 final class Sheets {
@@ -24,7 +22,9 @@ final class Sheets {
         double d = chance.nextDouble();
         return d < 0.44
                 ? ReferenceSheet.A4
-                : d < 0.74 ? ReferenceSheet.LETTER : d < 0.87 ? ReferenceSheet.CARD : ReferenceSheet.of(MATS.get(chance.nextInt(MATS.size())));
+                : d < 0.74
+                        ? ReferenceSheet.LETTER
+                        : d < 0.87 ? ReferenceSheet.CARD : ReferenceSheet.of(MATS.get(chance.nextInt(MATS.size())));
     }
 
     static boolean isPaper(ReferenceSheet sheet) {

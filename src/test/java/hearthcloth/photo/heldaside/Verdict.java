@@ -1,11 +1,11 @@
 package hearthcloth.photo.heldaside;
 
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Unit;
-import hearthcloth.photo.plane.LargestRectangle;
-import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
-import hearthcloth.geometry.Point;
+import hearthcloth.photo.plane.LargestRectangle;
+import hearthcloth.photo.plane.MeasuredLength;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -14,8 +14,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.GeometryFixer;
-
-
 
 /** Holds one reading against the truth. What was read is brought to the true floor through the picture. */
 final class Verdict {

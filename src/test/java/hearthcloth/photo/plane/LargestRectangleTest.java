@@ -1,10 +1,10 @@
 package hearthcloth.photo.plane;
 
-import hearthcloth.geometry.Point;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Polygons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -12,9 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-
-import hearthcloth.geometry.Polygons;
-
 
 class LargestRectangleTest {
 

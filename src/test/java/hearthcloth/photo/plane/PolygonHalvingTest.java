@@ -1,10 +1,9 @@
 package hearthcloth.photo.plane;
 
-import hearthcloth.geometry.Point;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,14 +13,17 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
-
-
 /** Laws of parting an outline, and of the rectangle along a grain, judged by JTS on random outlines. */
 class PolygonHalvingTest {
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
     private static final List<Point> ELL = List.of(
-            new Point(0, 0), new Point(100, 0), new Point(100, 40), new Point(30, 40), new Point(30, 90), new Point(0, 90));
+            new Point(0, 0),
+            new Point(100, 0),
+            new Point(100, 40),
+            new Point(30, 40),
+            new Point(30, 90),
+            new Point(0, 90));
 
     private static Geometry polygon(List<Point> spots) {
         List<Coordinate> ring = new ArrayList<>();
@@ -83,7 +85,8 @@ class PolygonHalvingTest {
 
     @Test
     void a_line_beside_the_outline_parts_nothing() {
-        assertThat(PolygonHalving.along(ELL, new Point(0, 200), new Point(100, 200))).isEmpty();
+        assertThat(PolygonHalving.along(ELL, new Point(0, 200), new Point(100, 200)))
+                .isEmpty();
     }
 
     @Test

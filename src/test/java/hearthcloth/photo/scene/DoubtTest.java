@@ -2,19 +2,19 @@ package hearthcloth.photo.scene;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.photo.FabricClusters;
-import hearthcloth.photo.plane.Doubt;
-import hearthcloth.photo.plane.LargestRectangle;
-import hearthcloth.photo.ReadingOverlay;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.ReadPiece;
-import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
+import hearthcloth.photo.ReadingOverlay;
+import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.ReferenceSheet;
-import hearthcloth.geometry.Point;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -22,8 +22,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-
-
 
 /** One picture laid by hand, with everything in it that must be doubted and something that must not. */
 class DoubtTest {
@@ -148,7 +146,8 @@ class DoubtTest {
     void a_card_is_told_from_scraps_by_its_rounded_corners() throws IOException {
         Scene scene = Scenes.drawn(3003, new Scenes.Wish(Floor.Kind.PLAIN, 15, 2.1, 8, Scenes.CARD));
 
-        Reading reading = PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), ReferenceSheet.CARD, ReadingProgress.NONE);
+        Reading reading =
+                PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), ReferenceSheet.CARD, ReadingProgress.NONE);
 
         assertThat(reading).isInstanceOf(Reading.Read.class);
         assertThat(new Verdict(scene, (Reading.Read) reading, "card").missed).isEmpty();

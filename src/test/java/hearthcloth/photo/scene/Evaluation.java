@@ -1,10 +1,10 @@
 package hearthcloth.photo.scene;
 
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.ReadingOverlay;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
+import hearthcloth.photo.ReadingOverlay;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.ReferenceSheet;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -19,8 +19,6 @@ import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
-
-
 
 /**
  * Reads many drawn photographs and prints how near the truth the readings came. Run by hand, not as a test:

@@ -2,10 +2,10 @@ package hearthcloth.photo.scene;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
+import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import java.io.IOException;
 import java.util.Arrays;
@@ -14,8 +14,6 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-
 
 /** White paper on a crumpled bedsheet, from which it differs less than the folds do from each other; and a mat on a table. */
 class FaintSheetTest {

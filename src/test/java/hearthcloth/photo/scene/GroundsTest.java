@@ -3,8 +3,8 @@ package hearthcloth.photo.scene;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.ReferenceSheet;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -12,8 +12,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-
 
 /** Grounds of more than one colour: a figured rug, a mat and the table beyond it, a floor half in hard shade. */
 class GroundsTest {

@@ -3,22 +3,20 @@ package hearthcloth.photo.scene;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Unit;
-import hearthcloth.photo.scale.KeptScale;
-import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.ReadPiece;
-import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.ReferenceSheet;
-import hearthcloth.geometry.Point;
+import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.photo.scale.KeptScale;
 import hearthcloth.photo.scene.Photographs.Known;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-
-
 
 /** Outlines that once went wrong: a corner cut off, neighbours close together, stripes that end a cloth. */
 class OutlineTest {

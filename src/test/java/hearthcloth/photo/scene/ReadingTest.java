@@ -3,16 +3,14 @@ package hearthcloth.photo.scene;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.ReferenceSheet;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-
 
 /** A small part of {@link Evaluation}, to notice when reading gets worse. */
 class ReadingTest {

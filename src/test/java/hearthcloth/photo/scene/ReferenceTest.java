@@ -2,22 +2,20 @@ package hearthcloth.photo.scene;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
+import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
-import hearthcloth.geometry.Point;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-
 
 /** All sizes hang on the sheet: what is like it is never taken for it in silence. */
 class ReferenceTest {
@@ -49,7 +47,12 @@ class ReferenceTest {
 
     @Test
     void scraps_of_a_cards_proportions_are_no_card() throws IOException {
-        assertThat(refusal(ReferenceSheet.CARD, 12, 450, box(90, 60, 68, 43, 0.2, OLIVE), box(60, -70, 85.6, 53.98, 1.1, NAVY)))
+        assertThat(refusal(
+                        ReferenceSheet.CARD,
+                        12,
+                        450,
+                        box(90, 60, 68, 43, 0.2, OLIVE),
+                        box(60, -70, 85.6, 53.98, 1.1, NAVY)))
                 .contains("No card was found");
     }
 
@@ -124,19 +127,22 @@ class ReferenceTest {
                 .contains("No rectangle was found");
     }
 
-    private static Reading.Read read(ReferenceSheet sheet, double tilt, double across, Scrap... scraps) throws IOException {
+    private static Reading.Read read(ReferenceSheet sheet, double tilt, double across, Scrap... scraps)
+            throws IOException {
         Reading reading = reading(sheet, tilt, across, scraps);
         assertThat(reading).isInstanceOf(Reading.Read.class);
         return (Reading.Read) reading;
     }
 
-    private static String refusal(ReferenceSheet sheet, double tilt, double across, Scrap... scraps) throws IOException {
+    private static String refusal(ReferenceSheet sheet, double tilt, double across, Scrap... scraps)
+            throws IOException {
         Reading reading = reading(sheet, tilt, across, scraps);
         assertThat(reading).isInstanceOf(Reading.Refused.class);
         return ((Reading.Refused) reading).reason();
     }
 
-    private static Reading reading(ReferenceSheet sheet, double tilt, double across, Scrap... scraps) throws IOException {
+    private static Reading reading(ReferenceSheet sheet, double tilt, double across, Scrap... scraps)
+            throws IOException {
         Camera camera = camera(tilt, across);
         Floor floor = new Floor(Floor.Kind.PLAIN, Paint.srgb(0x9c8f7d), 3);
         Light light = new Light(0.0001, 0, List.of(), 0.2, 0.2);

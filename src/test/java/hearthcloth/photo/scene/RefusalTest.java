@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.photo.PhotoReader;
-import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.ReferenceSheet;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -18,8 +18,6 @@ import java.util.Arrays;
 import java.util.zip.CRC32;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
-
-
 
 class RefusalTest {
 
@@ -85,7 +83,9 @@ class RefusalTest {
         }
 
         Reading reading = PhotoReader.read(
-                new ByteArrayInputStream(exif(Evaluation.jpeg(lying, 0.8f), 6)), ReferenceSheet.A4, ReadingProgress.NONE);
+                new ByteArrayInputStream(exif(Evaluation.jpeg(lying, 0.8f), 6)),
+                ReferenceSheet.A4,
+                ReadingProgress.NONE);
 
         assertThat(reading).isInstanceOf(Reading.Read.class);
         Reading.Read read = (Reading.Read) reading;
@@ -103,7 +103,8 @@ class RefusalTest {
 
     private static String reason(byte[] bytes) {
         try {
-            Reading reading = PhotoReader.read(new ByteArrayInputStream(bytes), ReferenceSheet.A4, ReadingProgress.NONE);
+            Reading reading =
+                    PhotoReader.read(new ByteArrayInputStream(bytes), ReferenceSheet.A4, ReadingProgress.NONE);
             assertThat(reading).isInstanceOf(Reading.Refused.class);
             return ((Reading.Refused) reading).reason();
         } catch (IOException e) {

@@ -5,22 +5,22 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.work.photo.OutlineEdits;
-import hearthcloth.work.photo.SortedPiece;
-import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Unit;
-import hearthcloth.photo.Remeasurement;
-import hearthcloth.photo.scale.KeptScale;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Photograph;
 import hearthcloth.photo.ReadPiece;
-import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.photo.Remeasurement;
+import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.ReferenceSheet;
-import hearthcloth.geometry.Point;
+import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.photo.scale.KeptScale;
 import hearthcloth.photo.scene.Photographs.Known;
+import hearthcloth.work.photo.OutlineEdits;
+import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.work.photo.SortedPiece;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -31,8 +31,6 @@ import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-
-
 
 /** What a hand changes on a drawn photograph of known pieces, measured again. */
 class RemeasurementTest {
@@ -124,7 +122,10 @@ class RemeasurementTest {
         assertThat(along.usable().area())
                 .isCloseTo(read.usable().area(), within(read.usable().area() * 0.03));
         assertThat(slanting.usable().area()).isLessThan(0.75 * read.usable().area());
-        assertThat(new Remeasurement(scale).along(read, Optional.empty()).usable().area())
+        assertThat(new Remeasurement(scale)
+                        .along(read, Optional.empty())
+                        .usable()
+                        .area())
                 .isCloseTo(read.usable().area(), within(read.usable().area() * 0.02));
     }
 

@@ -1,18 +1,16 @@
 package hearthcloth.photo.scene;
 
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Unit;
-import hearthcloth.photo.plane.LargestRectangle;
-import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
-import hearthcloth.geometry.Point;
+import hearthcloth.photo.plane.LargestRectangle;
+import hearthcloth.photo.plane.MeasuredLength;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.util.ArrayList;
 import java.util.List;
-
-
 
 /** Holds one reading against the truth of the scene it was drawn from. */
 final class Verdict {

@@ -1,21 +1,23 @@
 package hearthcloth.photo.segment;
 
-import hearthcloth.geometry.Point;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-
-
 
 class BlobTest {
 
     /** An L of 60 × 60 less 40 × 40, walked round pixel by pixel. */
     private static final List<Point> ELL = List.of(
-            new Point(0, 0), new Point(60, 0), new Point(60, 20), new Point(20, 20), new Point(20, 60), new Point(0, 60));
+            new Point(0, 0),
+            new Point(60, 0),
+            new Point(60, 20),
+            new Point(20, 20),
+            new Point(20, 60),
+            new Point(0, 60));
 
     private static final Blob BLOB = new Blob(walked(ELL), false);
 

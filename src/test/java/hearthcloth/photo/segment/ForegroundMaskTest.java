@@ -1,17 +1,14 @@
 package hearthcloth.photo.segment;
 
-import hearthcloth.geometry.Point;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
-import java.util.Random;
-import org.junit.jupiter.api.Test;
-
+import hearthcloth.geometry.Point;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PixelImage;
-
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
 
 /** Small pictures painted pixel by pixel: what of them is a piece, and what the ground's own. */
 class ForegroundMaskTest {

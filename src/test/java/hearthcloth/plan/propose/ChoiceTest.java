@@ -2,13 +2,22 @@ package hearthcloth.plan.propose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.Fitting;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.PlanProgress;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -23,17 +32,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-
-import hearthcloth.plan.fit.Draft;
-import hearthcloth.plan.fit.Fitting;
-import hearthcloth.plan.fit.Supply;
-import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.PlanFigures;
-import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.model.PlanProgress;
-import hearthcloth.plan.model.Wish;
-
 
 /** What the planner chooses where the wish is silent, on stashes whose answer is known by construction. */
 class ChoiceTest {

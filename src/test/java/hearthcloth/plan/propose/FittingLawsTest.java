@@ -4,15 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.face.Layers;
 import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.layout.Order;
-import hearthcloth.draw.cloth.Paper;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.judge.PlanJudge;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.fit.Fitting;
+import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.io.IOException;
@@ -24,17 +33,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
-import hearthcloth.plan.fit.Draft;
-import hearthcloth.plan.fit.DraftTrial;
-import hearthcloth.plan.fit.Fitting;
-import hearthcloth.plan.fit.LayoutCandidate;
-import hearthcloth.plan.fit.Supply;
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.Scheme;
-
 
 /**
  * The laws of a plan over two thousand random stashes and cloths, joined and unjoined, square and oblong, with right

@@ -1,10 +1,14 @@
 package hearthcloth.plan.propose;
 
 import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -12,12 +16,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-
-import hearthcloth.plan.fit.LayoutCandidate;
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.model.Scheme;
-
 
 /**
  * A stash whose answer is known by construction: every patch of a cloth, cut out, among scraps. The cloth can be made again

@@ -4,11 +4,9 @@ import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
+import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.List;
-
-import hearthcloth.plan.model.Plan;
-
 
 /** How close joins come to what ends on the other side of the seam they run into, read off the patches alone. */
 final class JoinSpread {

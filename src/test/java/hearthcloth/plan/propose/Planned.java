@@ -1,19 +1,17 @@
 package hearthcloth.plan.propose;
 
 import hearthcloth.cloth.making.Making;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.cutstock.search.Budget;
-import hearthcloth.stash.Stash;
-import java.util.List;
-import java.util.Optional;
-
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
-
+import hearthcloth.stash.Stash;
+import java.util.List;
+import java.util.Optional;
 
 /** Planned cloths for tests of what comes after planning. */
 public final class Planned {

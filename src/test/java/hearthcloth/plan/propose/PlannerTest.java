@@ -3,15 +3,19 @@ package hearthcloth.plan.propose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.face.Layers;
-import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.layout.Order;
-import hearthcloth.draw.cloth.Paper;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.judge.PlanJudge;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.io.IOException;
@@ -23,12 +27,6 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-
-import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.model.Wish;
-
 
 /** Every plan is judged twice: by the folds when it is made, and here by a plain reader of its plan file. */
 class PlannerTest {
@@ -90,7 +88,8 @@ class PlannerTest {
                 Stash stash = Stashes.scraps(30 + random.nextInt(90), random.nextLong());
                 Length side = Length.inches(20 + random.nextInt(20));
                 Size size = new Size(side, random.nextBoolean() ? side : side.plus(Length.inches(5)));
-                if (plan(stash, wish(Optional.of(size), Wish.Shape.open(), round)) instanceof PlanOutcome.Proposals found) {
+                if (plan(stash, wish(Optional.of(size), Wish.Shape.open(), round))
+                        instanceof PlanOutcome.Proposals found) {
                     for (Plan plan : found.plans()) {
                         assertThat(plan.cloth().finished()).isEqualTo(size);
                         isSound(plan, stash);

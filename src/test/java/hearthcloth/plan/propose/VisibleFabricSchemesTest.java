@@ -1,16 +1,18 @@
 package hearthcloth.plan.propose;
 
-import hearthcloth.wrap.tie.TiedFold;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.making.Making;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
@@ -18,18 +20,13 @@ import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tie.TiedFold;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.model.Wish;
-
 
 /** A fabric wished to the outside is seen there: told by the fold, not by the planner. */
 class VisibleFabricSchemesTest {

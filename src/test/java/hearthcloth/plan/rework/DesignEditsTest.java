@@ -3,28 +3,26 @@ package hearthcloth.plan.rework;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Hem;
-import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
-import hearthcloth.cloth.Place;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.model.Scheme;
-
 
 /** Laws of changes by hand: what is typed is what is cut, what is not touched stays, and a change taken back is gone. */
 class DesignEditsTest {

@@ -2,16 +2,22 @@ package hearthcloth.plan.rework;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.layout.Order;
-import hearthcloth.draw.cloth.Paper;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.judge.PlanJudge;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
-import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
 import java.io.IOException;
@@ -21,14 +27,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.model.Wish;
-import hearthcloth.plan.propose.Planner;
-
 
 /** A proposal settled by hand: it stays what it was, changes are fitted to the stash, what is locked stays. */
 class DesignFitTest {

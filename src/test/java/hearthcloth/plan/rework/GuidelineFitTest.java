@@ -3,20 +3,18 @@ package hearthcloth.plan.rework;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.layout.Order;
-import hearthcloth.measure.Ruler;
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.propose.Planned;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-
-import hearthcloth.plan.propose.Planned;
-import hearthcloth.plan.propose.Stashes;
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.Plan;
-
 
 /** A design followed with another stash keeps its sizes and takes only fabric that is there. */
 class GuidelineFitTest {
@@ -60,7 +58,8 @@ class GuidelineFitTest {
     void followed_with_the_very_stash_it_came_from_it_keeps_its_fabrics() {
         Stash own = Stashes.scraps(60, 3);
         Design design = design(3);
-        GuidelineFit.Followed followed = new GuidelineFit(design).followed(own, Ruler.EIGHTHS, "Again", Budget.steps(20_000));
+        GuidelineFit.Followed followed =
+                new GuidelineFit(design).followed(own, Ruler.EIGHTHS, "Again", Budget.steps(20_000));
         assertThat(followed.design().scheme().bars()).isEqualTo(design.scheme().bars());
         assertThat(followed.design().scheme().hearth())
                 .isEqualTo(design.scheme().hearth());

@@ -3,10 +3,15 @@ package hearthcloth.plan.rework;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.propose.Planned;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
@@ -17,13 +22,6 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-
-import hearthcloth.plan.propose.Planned;
-import hearthcloth.plan.propose.Stashes;
-import hearthcloth.plan.model.CutTree;
-import hearthcloth.plan.model.PieceCut;
-import hearthcloth.plan.model.Plan;
-
 
 /** After a slip, what is cut already stays as it is and only the rest is planned again. */
 class MiscutRecoveryTest {

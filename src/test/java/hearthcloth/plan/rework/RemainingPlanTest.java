@@ -3,16 +3,20 @@ package hearthcloth.plan.rework;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Step;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.propose.Planned;
+import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
@@ -23,12 +27,6 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-
-import hearthcloth.plan.propose.Planned;
-import hearthcloth.plan.propose.Stashes;
-import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.Plan;
-
 
 /** The laws of measuring as you go: what is sewn stays, what is left suffices or is said not to, sizes come true. */
 class RemainingPlanTest {

@@ -4,15 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
+import hearthcloth.sew.Task;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
-
-
-import hearthcloth.sew.Task;
 
 /** What is learnt from a maker's own work is the middle of it, never one slip, and never more than she did. */
 class HandAndPaceTest {

@@ -4,16 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.Made;
+import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Handbook;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-
-
 
 /** Thread against the textbook model's values and the worked 340 mm example (handbook §2 and §5). */
 class ThreadNeedTest {

@@ -7,11 +7,16 @@ import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
-import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.plan.propose.Stashes;
+import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.StashEdit;
+import hearthcloth.store.Store;
 import hearthcloth.store.SwatchBook.Swatch;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -22,13 +27,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
-import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StashEdit;
-import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.StoreException;
-
 
 /** Everything out and in again: the same where there was nothing, its own numbers and plans where there was something. */
 public class ArchiveTest {

@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.cloth.layout.Order;
-import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
-import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.plan.propose.Stashes;
+import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.store.json.ClothDocument.Bench;
 import hearthcloth.store.json.ClothDocument.Life;
 import hearthcloth.store.json.ClothDocument.Stage;
@@ -21,8 +21,6 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-
-
 
 /** Everything kept of a cloth is read back as it was, and what is not a cloth of ours is refused. */
 public class ClothDocumentTest {

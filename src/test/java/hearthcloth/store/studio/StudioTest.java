@@ -10,6 +10,14 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.store.Person;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.StashBook;
+import hearthcloth.store.StashEdit;
+import hearthcloth.store.Store;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.ClothDocumentTest;
+import hearthcloth.store.json.StoreException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -25,16 +33,6 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-
-import hearthcloth.store.Person;
-import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StashBook;
-import hearthcloth.store.StashEdit;
-import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocumentTest;
-import hearthcloth.store.json.StoreException;
-
 
 /** A studio over a real PostgreSQL server: people, their own work, and several workrooms at once. */
 class StudioTest {

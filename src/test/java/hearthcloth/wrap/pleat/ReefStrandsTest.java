@@ -3,22 +3,20 @@ package hearthcloth.wrap.pleat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Handbook;
 import hearthcloth.wrap.Tie;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import org.junit.jupiter.api.Test;
-
-import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.tie.TiedFold;
-
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.junit.jupiter.api.Test;
 
 /** The drawn knot is a reef: its crossings, found again from the two lines alone, are those of the handbook's table. */
 class ReefStrandsTest {

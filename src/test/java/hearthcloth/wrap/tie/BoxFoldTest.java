@@ -1,11 +1,12 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
@@ -15,6 +16,11 @@ import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.FacetPlane;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.ShortClothException;
+import hearthcloth.wrap.fold.Visible;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
@@ -23,15 +29,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Geometry;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
-import hearthcloth.wrap.fold.Facet;
-import hearthcloth.wrap.fold.FacetPlane;
-import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.fold.ShortClothException;
-import hearthcloth.wrap.fold.Visible;
-
 
 class BoxFoldTest {
 

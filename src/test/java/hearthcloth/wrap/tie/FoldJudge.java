@@ -1,10 +1,15 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.geometry.ConvexPolygon;
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.Motion;
+import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,14 +25,6 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
-
-import hearthcloth.geometry.ConvexPolygon;
-import hearthcloth.geometry.Vector;
-
-import hearthcloth.wrap.fold.Facet;
-import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.fold.Motion;
-import hearthcloth.wrap.fold.Visible;
 
 /** Judges a fold from outside: lengths, areas and overlaps by other means than those that made it. */
 public final class FoldJudge {
@@ -124,8 +121,8 @@ public final class FoldJudge {
     /** What the facets of one plane cover there, seen along {@code flat}. */
     public static Geometry shadow(List<Facet> facets, Function<Vector, Point> flat) {
         return union(facets.stream()
-                .map(facet ->
-                        ConvexPolygon.anticlockwise(facet.corners().stream().map(flat).toList()))
+                .map(facet -> ConvexPolygon.anticlockwise(
+                        facet.corners().stream().map(flat).toList()))
                 .toList());
     }
 

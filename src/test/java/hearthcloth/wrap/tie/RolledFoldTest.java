@@ -1,10 +1,10 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
@@ -12,19 +12,16 @@ import hearthcloth.wrap.Corner;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-
-import hearthcloth.geometry.Vector;
-import hearthcloth.wrap.pleat.KnotEnds;
-import hearthcloth.wrap.pleat.Tube;
-
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.TyingMoment;
 import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.pleat.KnotEnds;
+import hearthcloth.wrap.pleat.Tube;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Rolls, two bottles and books. */
 class RolledFoldTest {

@@ -1,16 +1,20 @@
 package hearthcloth.wrap.tie;
 
-import hearthcloth.geometry.Point;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.FacetPlane;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.TyingMoment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -18,13 +22,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
-import hearthcloth.geometry.Vector;
-
-import hearthcloth.wrap.fold.Facet;
-import hearthcloth.wrap.fold.FacetPlane;
-import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.fold.TyingMoment;
 
 /** The cloth half tied is the same cloth: nothing stretched, every bit there once. */
 class TyingMomentTest {
@@ -77,8 +74,12 @@ class TyingMomentTest {
     }
 
     static Stream<Step> unparted() {
-        List<TyingMoment> straight =
-                List.of(TyingMoment.LAID, TyingMoment.NEAR_OVER, TyingMoment.NEAR_AND_FAR, TyingMoment.ALL_BUT_FAR, TyingMoment.SIDES_UP);
+        List<TyingMoment> straight = List.of(
+                TyingMoment.LAID,
+                TyingMoment.NEAR_OVER,
+                TyingMoment.NEAR_AND_FAR,
+                TyingMoment.ALL_BUT_FAR,
+                TyingMoment.SIDES_UP);
         return steps().filter(step -> step.tied.fit().gift() instanceof Gift.Box
                 && step.tied.fit().tie() != Tie.EDGE_ALONG_EDGE
                 && straight.contains(step.moment));
@@ -116,7 +117,8 @@ class TyingMomentTest {
     /** Edge along edge, below the rim: exact too while the flaps stand out and while they are over. */
     @Test
     void standing_flaps_hang_on_their_walls() {
-        for (Step step : steps().filter(one -> one.tied.fit().tie() == Tie.EDGE_ALONG_EDGE && one.moment != TyingMoment.LAID)
+        for (Step step : steps().filter(
+                        one -> one.tied.fit().tie() == Tie.EDGE_ALONG_EDGE && one.moment != TyingMoment.LAID)
                 .toList()) {
             Fold fold = TiedFold.at(step.moment, step.tied);
             Gift.Box box = (Gift.Box) step.tied.fit().gift();
@@ -185,6 +187,7 @@ class TyingMomentTest {
         Step step = steps().filter(one -> one.tied.fit().tie() == Tie.ROLL)
                 .findFirst()
                 .orElseThrow();
-        assertThatThrownBy(() -> TiedFold.at(TyingMoment.NEAR_OVER, step.tied)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> TiedFold.at(TyingMoment.NEAR_OVER, step.tied))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.cloth.making.Face;
+import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.wrap.Fit;
@@ -11,17 +12,14 @@ import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Handbook;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Laying;
+import hearthcloth.wrap.fold.Visible;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
-import hearthcloth.geometry.ConvexPolygon;
-
-import hearthcloth.wrap.fold.Facet;
-import hearthcloth.wrap.fold.Laying;
-import hearthcloth.wrap.fold.Visible;
 
 class VisibleTest {
 
@@ -56,7 +54,8 @@ class VisibleTest {
                 ? new double[] {13.5 / 2 * 25.4, 22.0 / 2 * 25.4, 30.5 / 2 * 25.4, side / 2}
                 : new double[] {side / 6, side / 3, side / 2};
         double[] sum = new double[6];
-        for (ConvexPolygon part : zone(row.text("region"), rings, side, visible.fold().laying())) {
+        for (ConvexPolygon part :
+                zone(row.text("region"), rings, side, visible.fold().laying())) {
             Visible.Shares shares = visible.shares(part);
             sum[0] += shares.underneath();
             sum[1] += shares.sides();

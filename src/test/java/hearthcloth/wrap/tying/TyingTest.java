@@ -10,8 +10,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-
-
 class TyingTest {
 
     private static final List<Gift> GIFTS = Stream.of(
@@ -31,8 +29,11 @@ class TyingTest {
         for (Gift gift : GIFTS.stream().filter(tie::suits).toList()) {
             Tying tying = Tying.of(tie, gift);
             assertThat(tying.steps()).hasSizeBetween(4, 6);
-            List<TyingMoment> drawn = tying.steps().stream().map(Tying.Step::moment).toList();
-            assertThat(drawn).containsExactlyElementsOf(TyingMoment.of(tie, gift)).contains(TyingMoment.TIED);
+            List<TyingMoment> drawn =
+                    tying.steps().stream().map(Tying.Step::moment).toList();
+            assertThat(drawn)
+                    .containsExactlyElementsOf(TyingMoment.of(tie, gift))
+                    .contains(TyingMoment.TIED);
             assertThat(tying.steps())
                     .allMatch(step -> step.words().endsWith(".") && step.words().length() < 330);
             assertThat(tying.ifShort()).startsWith("If ");

@@ -1,28 +1,24 @@
 package hearthcloth.wrap.tying;
 
-import hearthcloth.wrap.tie.TiedFold;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.making.Face;
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tie;
-import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tie.TiedFold;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-
-
 
 class WhatShowsTest {
 

@@ -1,0 +1,46 @@
+package hearthcloth.web.cloth;
+
+import hearthcloth.plan.model.Plan;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.web.kit.PageContext;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/** The cloth that a page is asked for, or the choice of one where none is named. */
+public record ClothAsked(PageContext room) {
+
+    /** The cloth in the address. */
+    public SavedCloth cloth(Context context) {
+        return room.store()
+                .cloths()
+                .find(context.pathParam("id"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+    }
+
+    /** How it is cut, where the stash suffices for it. */
+    public static Plan plan(SavedCloth cloth) {
+        return cloth.document()
+                .plan()
+                .orElseThrow(() -> new StoreException("The stash does not suffice for this cloth; change it first."));
+    }
+
+    /** Goes to the only planned cloth that will do, or shows all of them to choose from. */
+    public void choose(Context context, String question, String stage, String to, Predicate<SavedCloth> willDo) {
+        List<SavedCloth> cloths = room.store().cloths().all().stream()
+                .filter(cloth -> cloth.document().plan().isPresent())
+                .filter(willDo)
+                .toList();
+        if (cloths.size() == 1) {
+            context.redirect(to + cloths.get(0).id());
+            return;
+        }
+        room.show(
+                context,
+                "choose.jte",
+                Map.of("frame", room.frame(context, question, stage), "cards", ClothCard.all(room, cloths), "to", to));
+    }
+}

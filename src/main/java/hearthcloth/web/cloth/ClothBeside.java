@@ -1,0 +1,47 @@
+package hearthcloth.web.cloth;
+
+import hearthcloth.stash.Stash;
+import hearthcloth.store.ClothBook;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.ExampleMark;
+import hearthcloth.web.kit.PageContext;
+import io.javalin.http.Context;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A change made on a state of a cloth that another window has overtaken: it is made to that state and kept beside the
+ * cloth as one of its own, so that both windows' work is there to choose from.
+ *
+ * @param now the cloth as the other window left it
+ */
+record ClothBeside(PageContext room, SavedCloth now) {
+
+    void keep(Context context) {
+        ClothBook book = room.store().cloths();
+        String version = PageContext.field(context, "version");
+        SavedCloth seen = (version.matches("\\d{1,18}")
+                        ? book.as(now.id(), Long.parseLong(version))
+                        : Optional.<SavedCloth>empty())
+                .orElseThrow(() -> new StoreException("This cloth has been changed many times in another window since"
+                        + " this page was loaded. Nothing was changed here; load it again."));
+        Stash stash = room.store().stash().whole();
+        ClothView view = new ClothView(
+                seen, stash, Map.of(), room.settings(), Wished.of(room.store()), PageContext.field(context, "at"));
+        ClothChanges.Change change =
+                new ClothChanges(view, stash, room.settings().bare(), name -> PageContext.field(context, name)).read();
+        ClothDocument hers = DesignPlanning.settled(
+                        seen, change.design(), stash, room.settings().ruler())
+                .with(ClothDocument.Life.begun());
+        String id = NewCloth.id(ExampleMark.isOn(now.id()));
+        book.keep(id, now.name() + ", " + change.label(), hers);
+        PageContext.go(
+                context,
+                "/cloths/compare?c=" + now.id() + "&c=" + id,
+                now.name() + " has meanwhile been changed in another window. Both are kept: it stays as that window"
+                        + " left it, and yours stands beside it with your change of the " + change.label() + ".");
+    }
+}

@@ -1,0 +1,166 @@
+package hearthcloth.web.cloth;
+
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.making.SeamKind;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Size;
+import hearthcloth.measure.Unit;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Stash;
+import hearthcloth.web.gift.Wished;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * From a posted form to a changed design. Every field is read in her unit; what cannot be is refused with a sentence.
+ *
+ * @param field the form's field of that name, empty where it is missing
+ */
+record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, String> field) {
+
+    /** Allowances beyond this are a slip of the unit. */
+    private static final Length WIDEST = Length.cm(10);
+
+    /** A change and what it is called, for "Undo …". */
+    record Change(String label, Design design) {}
+
+    /**
+     * What the form asks for.
+     *
+     * @throws MeasureException naming the field and the mend
+     */
+    Change read() {
+        try {
+            return change(field.apply("what"));
+        } catch (MeasureException e) {
+            throw e;
+        } catch (IllegalArgumentException e) {
+            throw new MeasureException("that would not leave a cloth: " + e.getMessage());
+        }
+    }
+
+    private Change change(String what) {
+        DesignEdits rework = new DesignEdits(view.saved().document().design());
+        return switch (what) {
+            case "hearth" -> new Change("hearth", rework.hearth(hearth()));
+            case "round" -> {
+                int round = whole("round", 1, rework.rounds());
+                yield new Change("width of round " + round, rework.bars(rework.barsOf(round), width()));
+            }
+            case "bar" -> new Change("width of " + view.at(), rework.bars(List.of(bar()), width()));
+            case "rounds" -> {
+                int rounds = whole("rounds", 1, DesignEdits.MOST_ROUNDS);
+                yield new Change(rounds == 1 ? "one round" : rounds + " rounds", rework.rounds(rounds));
+            }
+            case "order" -> new Change("order", rework.order(order()));
+            case "fabric" -> fabric(rework);
+            case "swap" -> new Change("swap of fabrics", rework.swapped(named("one"), named("other")));
+            case "seam", "hem" ->
+                new Change(what, rework.making(making(rework.design().making(), what)));
+            case "fell" ->
+                new Change(
+                        "face of the fells",
+                        rework.making(rework.design()
+                                .making()
+                                .felledOn(field.apply("fell").equals("front") ? Face.FRONT : Face.BACK)));
+            case "rules" ->
+                new Change(
+                        "rules of piecing", rework.rules(rules(rework.design().rules())));
+            default -> throw new MeasureException("this form is of another kind; load the page again");
+        };
+    }
+
+    private Change fabric(DesignEdits rework) {
+        List<Fabric> allowed = field.apply("fabric").isEmpty() ? stash.fabrics() : List.of(named("fabric"));
+        String words = allowed.size() == 1 ? allowed.get(0).name() : "any fabric";
+        Design design = view.at().equals("hearth") ? rework.hearthFabrics(allowed) : rework.fabrics(bar(), allowed);
+        return new Change(words + " for " + view.at(), design);
+    }
+
+    private int bar() {
+        int bar = view.number(view.at());
+        if (bar < 0) {
+            throw new MeasureException("choose a bar first");
+        }
+        return bar;
+    }
+
+    private Fabric named(String name) {
+        String given = field.apply(name);
+        return stash.fabric(given)
+                .orElseThrow(() -> new MeasureException("no fabric in the stash is called \"" + given + "\""));
+    }
+
+    private Size hearth() {
+        return new Size(Measures.length(field.apply("width"), bare), Measures.length(field.apply("height"), bare));
+    }
+
+    private Length width() {
+        Length width = Measures.length(field.apply("width"), bare);
+        if (width.isMoreThan(Wished.MOST)) {
+            throw new MeasureException("\"" + field.apply("width") + "\" is wider than any cloth; check the unit");
+        }
+        return width;
+    }
+
+    private int whole(String name, int least, int most) {
+        String given = field.apply(name);
+        if (!given.matches("\\d{1,4}") || Integer.parseInt(given) < least || Integer.parseInt(given) > most) {
+            throw new MeasureException(
+                    "\"" + given + "\" will not do; write a whole number from " + least + " to " + most);
+        }
+        return Integer.parseInt(given);
+    }
+
+    private Order order() {
+        return Order.named(field.apply("order"))
+                .orElseThrow(() -> new MeasureException("\"" + field.apply("order") + "\" is not an order"));
+    }
+
+    private Making making(Making was, String what) {
+        if (what.equals("hem")) {
+            List<Length> folds = two("hem", "a hem has a first and a second fold");
+            Hem.Corner corner = field.apply("corner").equals("mitred") ? Hem.Corner.MITRED : Hem.Corner.SQUARE;
+            return was.withHem(new Hem(folds.get(0), folds.get(1), corner));
+        }
+        String name = field.apply("seam");
+        if (!name.isEmpty() && !name.equals(was.seam().name())) {
+            return was.withSeam(SeamKind.named(name)
+                    .orElseThrow(() -> new MeasureException("\"" + name + "\" is not a seam we know")));
+        }
+        List<Length> both = two("allowances", "a felled seam has a narrow and a wide allowance");
+        if (!both.get(1).isMoreThan(both.get(0))) {
+            throw new MeasureException("the wide edge wraps round the narrow one, so the second must be the wider");
+        }
+        return was.withSeam(SeamKind.felled(both.get(0), both.get(1)));
+    }
+
+    private List<Length> two(String name, String rule) {
+        List<Length> lengths = Measures.lengths(field.apply(name).replace("+", " x "), bare);
+        if (lengths.size() != 2) {
+            throw new MeasureException("\"" + field.apply(name) + "\" will not do; " + rule + ", such as 1/4 + 1/2 in");
+        }
+        for (Length length : lengths) {
+            if (!length.isPositive() || length.isMoreThan(WIDEST)) {
+                throw new MeasureException("each part is more than nothing and at most 4 in (10 cm)");
+            }
+        }
+        return lengths;
+    }
+
+    private PiecingRules rules(PiecingRules was) {
+        Length least = Measures.length(field.apply("least"), bare);
+        if (!least.isPositive() || least.isMoreThan(Length.cm(100))) {
+            throw new MeasureException("the least piece is more than nothing and at most 39 in (1 m)");
+        }
+        return new PiecingRules(least, was.clearance(), whole("joins", 0, 40));
+    }
+}

@@ -1,0 +1,246 @@
+package hearthcloth.web.cloth;
+
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.draw.picture.Weight;
+import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.rework.DesignFit;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.ClothBook;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.ExampleMark;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Settings;
+import hearthcloth.web.kit.StaleChangeException;
+import hearthcloth.web.kit.TimeLimit;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** One cloth: everything about it can be changed, and every change is drawn and told at once. */
+public final class ClothPage {
+
+    private static final long AGAIN_WITHIN_MS = 1_500;
+
+    /** Of the tied gift's three views, in millimetres; shown about four pixels to one. */
+    private static final double TIED_WIDTH = 150;
+
+    private static final double TIED_HEIGHT = 60;
+    private static final Type CAPTION = Type.of(3.6, Weight.REGULAR, Palette.SECOND_INK);
+
+    private final PageContext room;
+
+    public ClothPage(PageContext room) {
+        this.room = room;
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/cloth/{id}", context -> show(context, ""));
+        routes.get("/cloth/{id}/tied", this::tied);
+        routes.post("/cloth/{id}/change", this::change);
+        routes.post("/cloth/{id}/again", this::again);
+        routes.post("/cloth/{id}/lock", this::lock);
+        routes.post("/cloth/{id}/undo", context -> turn(context, false));
+        routes.post("/cloth/{id}/redo", context -> turn(context, true));
+        routes.post("/cloth/{id}/name", this::rename);
+        routes.post("/cloth/{id}/copy", this::copy);
+    }
+
+    private ClothBook book() {
+        return room.store().cloths();
+    }
+
+    private SavedCloth saved(Context context) {
+        return new ClothAsked(room).cloth(context);
+    }
+
+    private ClothView view(Context context, SavedCloth saved) {
+        String at =
+                context.queryParam("at") == null ? PageContext.field(context, "at") : PageContext.text(context, "at");
+        return new ClothView(
+                saved,
+                room.store().stash().whole(),
+                room.store().swatches().across(),
+                room.settings(),
+                Wished.of(room.store()),
+                at);
+    }
+
+    private void show(Context context, String said) {
+        ClothView view = view(context, saved(context));
+        String id = view.saved().id();
+        Map<String, Object> values = new HashMap<>(Map.of(
+                "view", view,
+                "token", room.token(),
+                "undo", book().undoable(id).orElse(""),
+                "redo", book().redoable(id).orElse("")));
+        if (PageContext.isPart(context)) {
+            values.put("said", said);
+            room.show(context, "part/bench.jte", values);
+        } else {
+            values.put("frame", room.frame(context, view.saved().name(), "Cloth"));
+            room.show(context, "cloth.jte", values);
+        }
+    }
+
+    /** The cloth tied round what she wants to wrap, and what of it can be seen then. */
+    private void tied(Context context) {
+        SavedCloth saved = saved(context);
+        Wished wished = Wished.of(room.store());
+        Settings settings = room.settings();
+        Optional<TiedGift> tied = saved.document()
+                .plan()
+                .flatMap(plan -> new PlanFolder(
+                                plan, settings.ruler(), settings.paper(), wished.wrapped(settings.ruler()))
+                        .tied());
+        room.show(
+                context,
+                "part/tied.jte",
+                Map.of(
+                        "picture",
+                        tied.map(gift -> SvgWriter.writeBare(gift.views(TIED_WIDTH, TIED_HEIGHT, CAPTION)))
+                                .orElse(""),
+                        "sentences",
+                        tied.map(gift -> gift.whatShows().sentences()).orElse(List.of())));
+    }
+
+    /** Shows the cloth again after a change: the part alone to htmx, the whole page by going there otherwise. */
+    private void answer(Context context, String said) {
+        if (PageContext.isPart(context)) {
+            show(context, said);
+        } else {
+            String at = PageContext.field(context, "at");
+            PageContext.go(
+                    context, "/cloth/" + context.pathParam("id") + (at.matches("\\w+") ? "?at=" + at : ""), said);
+        }
+    }
+
+    private void change(Context context) {
+        if (StaleChangeException.isStale(context, saved(context))) {
+            new ClothBeside(room, saved(context)).keep(context);
+            return;
+        }
+        SavedCloth saved = current(context);
+        ClothView before = view(context, saved);
+        ClothChanges changes = new ClothChanges(
+                before, before.stash(), room.settings().bare(), name -> PageContext.field(context, name));
+        ClothChanges.Change change = changes.read();
+        SavedCloth after = settle(saved, change.label(), change.design(), before.stash());
+        answer(context, view(context, after).since(before));
+    }
+
+    /** The cloth as she saw it when she changed it; a page that is out of date is told so. */
+    private SavedCloth current(Context context) {
+        SavedCloth saved = saved(context);
+        if (saved.document().life().stage() != ClothDocument.Stage.DESIGNED) {
+            throw new StoreException("This cloth is cut already. Keep a copy of it to change the design.");
+        }
+        StaleChangeException.check(context, saved, "");
+        return saved;
+    }
+
+    private SavedCloth settle(SavedCloth saved, String label, Design design, Stash stash) {
+        return book().save(
+                        saved,
+                        label,
+                        DesignPlanning.settled(
+                                saved, design, stash, room.settings().ruler()));
+    }
+
+    /** Colours planned again; what is locked stays. */
+    private void again(Context context) {
+        SavedCloth saved = current(context);
+        ClothView before = view(context, saved);
+        ClothDocument was = saved.document();
+        Set<String> locked = was.bench().locked();
+        Set<Integer> kept = IntStream.range(0, was.design().layout().courses().size())
+                .filter(i -> locked.stream().anyMatch(name -> before.number(name) == i))
+                .boxed()
+                .collect(Collectors.toSet());
+        DesignFit settling = new DesignFit(before.stash(), room.settings().ruler());
+        Design other = settling.again(
+                        was.design(),
+                        kept,
+                        locked.contains("hearth"),
+                        (int) saved.version(),
+                        TimeLimit.within(AGAIN_WITHIN_MS))
+                .orElseThrow(() -> new MeasureException(
+                        "no other plan of colours was found for these sizes; unlock a bar, or change a width"));
+        SavedCloth after = settle(saved, "colours planned again", other, before.stash());
+        answer(context, view(context, after).since(before));
+    }
+
+    private void lock(Context context) {
+        SavedCloth saved = current(context);
+        String at = PageContext.field(context, "at");
+        ClothDocument was = saved.document();
+        Set<String> locked = new HashSet<>(was.bench().locked());
+        boolean on = locked.add(at);
+        if (!on) {
+            locked.remove(at);
+        }
+        book().save(saved, (on ? "lock " : "unlock ") + at, was.with(was.bench().withLocked(locked)));
+        answer(context, on ? "Locked: planning again leaves it as it is." : "Unlocked.");
+    }
+
+    private void turn(Context context, boolean forward) {
+        SavedCloth saved = saved(context);
+        StaleChangeException.check(context, saved, "");
+        String id = saved.id();
+        Optional<String> label = forward ? book().redo(id) : book().undo(id);
+        answer(
+                context,
+                label.map(done -> (forward ? "Done again: " : "Taken back: ") + done + ".")
+                        .orElse("There is nothing to take back."));
+    }
+
+    private void rename(Context context) {
+        String name = PageContext.field(context, "name");
+        if (name.isEmpty() || name.length() > 80) {
+            throw new MeasureException("write a name of up to 80 letters");
+        }
+        SavedCloth saved = saved(context);
+        String was = PageContext.field(context, "was");
+        if (!was.isEmpty() && !was.equals(saved.name())) {
+            String cloth = "/cloth/" + saved.id();
+            throw new StaleChangeException(
+                    "This cloth has meanwhile been renamed in another window. Nothing was changed here.",
+                    "It is called " + saved.name() + ".",
+                    cloth,
+                    "was",
+                    saved.name());
+        }
+        book().rename(saved.id(), name);
+        String to =
+                PageContext.field(context, "back").equals("/cloths") ? "/cloths" : "/cloth/" + context.pathParam("id");
+        PageContext.go(context, to, "It is called " + name + " now.");
+    }
+
+    private void copy(Context context) {
+        SavedCloth saved = saved(context);
+        ClothDocument was = saved.document();
+        String id = NewCloth.id(ExampleMark.isOn(saved.id()));
+        ClothDocument copy = new ClothDocument(
+                was.design(),
+                was.plan(),
+                was.lacking(),
+                ClothDocument.Bench.CLEAR.withLocked(was.bench().locked()),
+                ClothDocument.Life.begun());
+        book().keep(id, saved.name() + ", another", copy);
+        PageContext.go(context, "/cloth/" + id, "This is a copy; the first stays as it was.");
+    }
+}

@@ -1,0 +1,272 @@
+package hearthcloth.web.cloth;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.plan.rework.DesignFit;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.web.gift.HeldGift;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.ErrorPages;
+import hearthcloth.web.kit.Settings;
+import hearthcloth.web.kit.Swatches;
+import hearthcloth.wrap.Capacity;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A cloth as its page shows it: everything is read off the design and its plan.
+ *
+ * @param pictures for each fabric of which she has a picture, how much cloth that shows
+ * @param at the bar or hearth that is chosen; empty for none
+ */
+public record ClothView(
+        SavedCloth saved, Stash stash, Map<String, Length> pictures, Settings settings, Wished wished, String at) {
+
+    /** One round's field: its number, the width its bars are cut, and whether they differ among themselves. */
+    public record Round(int number, String width, boolean mixed) {}
+
+    /** A fabric in the cloth, with how many bars it is in. */
+    public record Used(Fabric fabric, String where) {}
+
+    /** A fabric to choose for the chosen bar; {@code now} where it is the one. */
+    public record Choice(Fabric fabric, boolean now) {}
+
+    /** The chosen bar or hearth. */
+    public record Chosen(
+            String name, String title, String width, boolean hearth, boolean locked, List<Choice> choices) {}
+
+    private ClothDocument document() {
+        return saved.document();
+    }
+
+    private Design design() {
+        return document().design();
+    }
+
+    private DesignEdits rework() {
+        return new DesignEdits(design());
+    }
+
+    private Ruler ruler() {
+        return settings.ruler();
+    }
+
+    public boolean made() {
+        return document().plan().isPresent();
+    }
+
+    /** What is short; empty where it can be made. */
+    public List<String> lacking() {
+        return document().lacking();
+    }
+
+    public boolean editable() {
+        return document().life().stage() == ClothDocument.Stage.DESIGNED;
+    }
+
+    private Cloth cloth() {
+        return document().plan().map(Plan::cloth).orElseGet(() -> DesignFit.unfitted(design()));
+    }
+
+    private Swatches swatches() {
+        return new Swatches(fabrics(), pictures);
+    }
+
+    /** Every fabric the drawing may need. */
+    private List<Fabric> fabrics() {
+        Map<String, Fabric> found = new LinkedHashMap<>();
+        document().plan().ifPresent(plan -> plan.fabrics().forEach(fabric -> found.putIfAbsent(fabric.name(), fabric)));
+        if (!made()) {
+            design().scheme().hearth().forEach(fabric -> found.putIfAbsent(fabric.name(), fabric));
+            design().scheme().bars().forEach(bar -> bar.forEach(fabric -> found.putIfAbsent(fabric.name(), fabric)));
+        }
+        return List.copyOf(found.values());
+    }
+
+    public String front() {
+        return ClothDrawing.tappable(cloth(), Face.FRONT, swatches(), "Front; each bar can be chosen", this::target);
+    }
+
+    public String back() {
+        return still(Face.BACK);
+    }
+
+    /** A face to look at. */
+    String still(Face face) {
+        String words = (face == Face.FRONT ? "Front of " : "Back of ") + saved.name() + ", " + size();
+        return ClothDrawing.still(cloth(), face, swatches(), words);
+    }
+
+    private ClothDrawing.Target target(String name) {
+        boolean hearth = name.equals("hearth");
+        String fabrics = used(name);
+        String cut = hearth
+                ? ruler().write(rework().hearthCut(), Rounding.UP)
+                : ruler().write(rework().barCut(number(name)), Rounding.UP) + " wide";
+        String lock = document().bench().locked().contains(name) ? ", locked" : "";
+        return new ClothDrawing.Target(
+                (hearth ? "Hearth" : "Bar " + name) + ", " + fabrics + ", cut " + cut + lock,
+                "/cloth/" + saved.id() + "?at=" + name,
+                name.equals(at),
+                hearth || !editable() || !name.equals(at) ? Optional.empty() : Optional.of(pull(number(name))));
+    }
+
+    private ClothDrawing.Pull pull(int bar) {
+        long parts = ruler().unit().nanometres() / ruler().step().nm();
+        return new ClothDrawing.Pull(rework().barCut(bar), ruler().step(), parts);
+    }
+
+    private String used(String name) {
+        List<String> names = new ArrayList<>();
+        for (var patch : cloth().patches()) {
+            if (ClothDrawing.name(patch.place()).equals(name) && !names.contains(patch.fabric())) {
+                names.add(patch.fabric());
+            }
+        }
+        return String.join(" and ", names);
+    }
+
+    /** The bar called so, by number in sewing order; −1 for the hearth or an unknown name. */
+    int number(String name) {
+        List<Layout.Slot> slots = design().layout().slots();
+        for (int i = 0; i < slots.size(); i++) {
+            if (slots.get(i).place().bar().equals(name)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    public String size() {
+        Size size = cloth().finished();
+        return size.isSquare()
+                ? ruler().write(size.width(), Rounding.NEAREST) + " square"
+                : ruler().write(size, Rounding.NEAREST);
+    }
+
+    /** Whether it ties what she wants to wrap, in a sentence; empty where she said nothing. */
+    public String fits() {
+        return wished.fits(cloth().finished(), ruler());
+    }
+
+    /** The form for seam, hem and piecing. */
+    public ClothSewing sewing() {
+        return new ClothSewing(design(), ruler());
+    }
+
+    public List<ClothFigures.Line> figures() {
+        return new ClothFigures(cloth(), document().plan(), ruler()).lines();
+    }
+
+    /** What it ties at most, one line a tie that suits. */
+    public List<HeldGift> holds() {
+        return Capacity.of(cloth().finished(), Wished.tail(ruler()).usual()).stream()
+                .map(capacity -> HeldGift.of(capacity, ruler()))
+                .filter(HeldGift::fits)
+                .toList();
+    }
+
+    public String hearthWidth() {
+        return ruler().number(rework().hearthCut().width(), Rounding.UP);
+    }
+
+    public String hearthHeight() {
+        return ruler().number(rework().hearthCut().height(), Rounding.UP);
+    }
+
+    public List<Round> rounds() {
+        List<Round> rounds = new ArrayList<>();
+        for (int round = 1; round <= rework().rounds(); round++) {
+            List<String> widths = rework().barsOf(round).stream()
+                    .map(i -> ruler().number(rework().barCut(i), Rounding.UP))
+                    .distinct()
+                    .toList();
+            rounds.add(new Round(round, widths.get(0), widths.size() > 1));
+        }
+        return rounds;
+    }
+
+    public Order order() {
+        return design().order();
+    }
+
+    public List<Used> used() {
+        Map<String, List<String>> where = new LinkedHashMap<>();
+        for (var patch : cloth().patches()) {
+            List<String> places = where.computeIfAbsent(patch.fabric(), name -> new ArrayList<>());
+            String name = ClothDrawing.name(patch.place());
+            if (!places.contains(name)) {
+                places.add(name);
+            }
+        }
+        return fabrics().stream()
+                .filter(fabric -> where.containsKey(fabric.name()))
+                .map(fabric -> new Used(fabric, String.join(", ", where.getOrDefault(fabric.name(), List.of()))))
+                .toList();
+    }
+
+    public Optional<Chosen> chosen() {
+        boolean hearth = at.equals("hearth");
+        int bar = number(at);
+        if (!hearth && bar < 0) {
+            return Optional.empty();
+        }
+        List<Fabric> now =
+                hearth ? design().scheme().hearth() : design().scheme().bars().get(bar);
+        List<Choice> choices = stash.fabrics().stream()
+                .map(fabric -> new Choice(fabric, now.size() == 1 && now.contains(fabric)))
+                .toList();
+        String width = hearth ? "" : ruler().number(rework().barCut(bar), Rounding.UP);
+        boolean locked = document().bench().locked().contains(at);
+        return Optional.of(new Chosen(at, hearth ? "Hearth" : "Bar " + at, width, hearth, locked, choices));
+    }
+
+    /** What has changed since {@code before}, in one line to be spoken. */
+    String since(ClothView before) {
+        List<String> said = new ArrayList<>();
+        if (!before.size().equals(size())) {
+            said.add("Size " + before.size() + ", now " + size());
+        }
+        if (!made()) {
+            said.add("the stash does not suffice: " + String.join(" ", lacking()));
+            return upright(said);
+        }
+        PlanFigures now = document().plan().orElseThrow().figures();
+        if (before.made()) {
+            PlanFigures was = before.document().plan().orElseThrow().figures();
+            if (was.joins() != now.joins()) {
+                said.add("joins " + was.joins() + ", now " + now.joins());
+            }
+            if (was.areas().lostPercent() != now.areas().lostPercent()) {
+                said.add("lost " + was.areas().lostPercent() + " %, now "
+                        + now.areas().lostPercent() + " %");
+            }
+        } else {
+            said.add("the stash suffices again");
+        }
+        if (!fits().isEmpty() && !fits().equals(before.fits())) {
+            said.add(fits());
+        }
+        return said.isEmpty() ? "Changed; size, joins and loss stay as they were." : upright(said);
+    }
+
+    private static String upright(List<String> said) {
+        return ErrorPages.upright(String.join("; ", said));
+    }
+}

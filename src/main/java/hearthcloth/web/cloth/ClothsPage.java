@@ -1,0 +1,153 @@
+package hearthcloth.web.cloth;
+
+import hearthcloth.cloth.making.Face;
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument.Life;
+import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.StaleChangeException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What she designed and made: pictures, whom it went to, its guide on paper, side by side, out and in again. */
+public final class ClothsPage {
+
+    private static final int LONGEST_NOTE = 200;
+    private static final int MOST_SIDE_BY_SIDE = 4;
+
+    private final PageContext room;
+
+    public ClothsPage(PageContext room) {
+        this.room = room;
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/cloths", this::show);
+        routes.get("/cloths/compare", this::compare);
+        routes.post("/cloths/{id}/life", this::life);
+        routes.post("/cloths/{id}/used", this::used);
+        routes.post("/cloths/{id}/remove", this::remove);
+        routes.get("/cloths/{id}/guide.pdf", this::guide);
+        routes.get("/cloths/{id}/plan.json", context -> {
+            String text = drawn(context).planFile();
+            sent(context, "application/json", "plan.json").result(text);
+        });
+        routes.get("/cloths/{id}/front.svg", context -> face(context, Face.FRONT));
+        routes.get("/cloths/{id}/back.svg", context -> face(context, Face.BACK));
+    }
+
+    private void show(Context context) {
+        List<ClothCard> cards = ClothCard.all(room, room.store().cloths().all());
+        room.show(context, "cloths.jte", Map.of("frame", room.frame(context, "Your cloths", "Cloths"), "cards", cards));
+    }
+
+    private void compare(Context context) {
+        List<ClothCard> cards = context.queryParams("c").stream()
+                .distinct()
+                .limit(MOST_SIDE_BY_SIDE)
+                .flatMap(id -> room.store().cloths().find(id).stream())
+                .collect(Collectors.collectingAndThen(Collectors.toList(), some -> ClothCard.all(room, some)));
+        if (cards.size() < 2) {
+            PageContext.go(context, "/cloths", "Choose two cloths or more to see them side by side.");
+            return;
+        }
+        room.show(
+                context,
+                "cloths-compare.jte",
+                Map.of("frame", room.frame(context, "Side by side", "Cloths"), "cards", cards));
+    }
+
+    private SavedCloth cloth(Context context) {
+        return new ClothAsked(room).cloth(context);
+    }
+
+    private void life(Context context) {
+        SavedCloth saved = cloth(context);
+        Life was = saved.document().life();
+        StaleChangeException.check(context, saved, ClothCard.about(was));
+        Stage stage =
+                PageContext.field(context, "sewn").equals("yes") && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
+        Life now =
+                new Life(stage, note(context, "made"), note(context, "wrapped"), note(context, "keeper"), was.uses());
+        room.store().cloths().save(saved, "notes", saved.document().with(now));
+        PageContext.go(context, "/cloths", "Noted.");
+    }
+
+    private static String note(Context context, String name) {
+        String text = PageContext.field(context, name);
+        if (text.length() > LONGEST_NOTE) {
+            throw new MeasureException("a note is at most " + LONGEST_NOTE + " letters long");
+        }
+        return text;
+    }
+
+    private void used(Context context) {
+        SavedCloth saved = cloth(context);
+        Life was = saved.document().life();
+        Life now = new Life(was.stage(), was.made(), was.wrapped(), was.keeper(), was.uses() + 1);
+        room.store().cloths().save(saved, "used again", saved.document().with(now));
+        PageContext.go(
+                context,
+                "/cloths",
+                saved.name() + " has been used " + now.uses() + (now.uses() == 1 ? " time." : " times."));
+    }
+
+    private void remove(Context context) {
+        SavedCloth saved = cloth(context);
+        StaleChangeException.check(
+                context, saved, ClothCard.about(saved.document().life()));
+        room.store().cloths().remove(saved.id());
+        PageContext.go(context, "/cloths", saved.name() + " is removed.");
+    }
+
+    private PlanFolder drawn(Context context) {
+        SavedCloth saved = cloth(context);
+        Plan plan = saved.document()
+                .plan()
+                .orElseThrow(() -> new StoreException("The stash does not suffice for this cloth; change it first."));
+        Plan named = new Plan(
+                new Plan.Story(
+                        saved.name(),
+                        plan.story().goodAt(),
+                        plan.story().chosen(),
+                        plan.story().cautions()),
+                plan.cloth(),
+                plan.rules(),
+                plan.cuts(),
+                plan.bound());
+        Paper paper = Optional.ofNullable(context.queryParam("paper"))
+                .flatMap(Paper::named)
+                .orElse(room.settings().paper());
+        Ruler ruler = room.settings().ruler();
+        return new PlanFolder(named, ruler, paper, Wished.of(room.store()).wrapped(ruler));
+    }
+
+    private void guide(Context context) {
+        byte[] pdf = drawn(context).guide();
+        sent(context, "application/pdf", "guide.pdf").result(pdf);
+    }
+
+    private void face(Context context, Face face) {
+        String svg = SvgWriter.write(drawn(context).face(face));
+        sent(context, "image/svg+xml", face == Face.FRONT ? "front.svg" : "back.svg")
+                .result(svg);
+    }
+
+    /** A fixed file name: a cloth's own name may hold anything. */
+    private static Context sent(Context context, String type, String file) {
+        String how = type.equals("application/pdf") ? "inline" : "attachment";
+        return context.contentType(type).header("Content-Disposition", how + "; filename=\"hearthcloth-" + file + "\"");
+    }
+}

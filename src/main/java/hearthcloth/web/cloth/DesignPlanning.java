@@ -1,0 +1,44 @@
+package hearthcloth.web.cloth;
+
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.plan.rework.DesignFit;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.web.kit.TimeLimit;
+import java.util.List;
+import java.util.Optional;
+
+/** A changed design as a document: cut from the stash where that suffices, else with what is lacking. */
+public final class DesignPlanning {
+
+    /** A change is answered within this, whatever the search would still like to try. */
+    private static final long ANSWER_WITHIN_MS = 80;
+
+    private DesignPlanning() {}
+
+    /** The cloth's document with another design, cut from the stash where that suffices. */
+    static ClothDocument settled(SavedCloth saved, Design design, Stash stash, Ruler ruler) {
+        ClothDocument was = saved.document();
+        DesignFit.Answer answer =
+                new DesignFit(stash, ruler).fit(design, saved.name(), TimeLimit.within(ANSWER_WITHIN_MS));
+        return answer instanceof DesignFit.Answer.Made made
+                ? new ClothDocument(
+                        bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())
+                : new ClothDocument(
+                        design, Optional.empty(), ((DesignFit.Answer.Lacking) answer).why(), was.bench(), was.life());
+    }
+
+    /** Bars that might be of several fabrics keep those they are now cut from, so that the next change leaves them. */
+    public static Design bound(Design design, Plan plan) {
+        return new Design(
+                design.order(),
+                design.layout(),
+                DesignEdits.settled(plan, design.order()).scheme(),
+                design.making(),
+                design.rules());
+    }
+}

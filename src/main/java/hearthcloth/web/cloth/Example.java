@@ -1,0 +1,113 @@
+package hearthcloth.web.cloth;
+
+import hearthcloth.measure.Unit;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.propose.Planner;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import hearthcloth.stash.StashFile;
+import hearthcloth.store.StashEdit;
+import hearthcloth.store.Store;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.web.gift.WishForm;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.ExampleMark;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.TimeLimit;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A stash to play with, clearly marked, gone with one action. Its pieces bear ids of their own. */
+public final class Example {
+
+    private static final long CLOTH_WITHIN_MS = 1_000;
+
+    private final PageContext room;
+
+    public Example(PageContext room) {
+        this.room = room;
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.post("/example", this::lay);
+        routes.post("/example/away", this::clear);
+    }
+
+    private void lay(Context context) {
+        Store store = room.store();
+        if (store.setting(ExampleMark.SETTING).isEmpty()) {
+            List<Piece> pieces = pieces(store);
+            store.stash().edit(new StashEdit("lay out the example", List.of(), pieces));
+            store.set(ExampleMark.SETTING, "laid");
+            Wished wished = new Wished("box 12 x 9 x 4 in", "", "");
+            wished.keep(store);
+            cloth(new Stash(pieces), wished);
+        }
+        PageContext.go(
+                context,
+                "/stash",
+                "An example stash and a cloth lie here to play with; one press puts them away again.");
+    }
+
+    /** A cloth from the example's own pieces, the first that is found. */
+    private void cloth(Stash stash, Wished wished) {
+        Wish wish = WishForm.OPEN.wish(wished, room.settings(), stash, 1);
+        PlanOutcome outcome = Planner.plan(stash, wish, 1, TimeLimit.within(CLOTH_WITHIN_MS), seen -> {});
+        if (outcome instanceof PlanOutcome.Proposals proposals) {
+            Plan plan = proposals.plans().get(0);
+            ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, WishForm.order(plan)), plan);
+            room.store()
+                    .cloths()
+                    .keep(NewCloth.id(true), "Example: " + plan.story().title(), document);
+        }
+    }
+
+    private void clear(Context context) {
+        Store store = room.store();
+        List<Piece> own = store.stash().whole().pieces().stream()
+                .filter(piece -> ExampleMark.isOn(piece.id()))
+                .toList();
+        if (!own.isEmpty()) {
+            store.stash().edit(new StashEdit("put the example away", own, List.of()));
+        }
+        store.cloths().all().stream()
+                .filter(cloth -> ExampleMark.isOn(cloth.id()))
+                .forEach(cloth -> store.cloths().remove(cloth.id()));
+        store.unset(ExampleMark.SETTING);
+        Wished.NOTHING.keep(store);
+        PageContext.go(context, "/gift", "The example is put away.");
+    }
+
+    private List<Piece> pieces(Store store) {
+        StashFile.Reading reading = StashFile.read(file(), Optional.of(Unit.INCH));
+        Stash stash = ((StashFile.Read) reading).stash();
+        int next = store.stash().nextPiece();
+        List<Piece> pieces = new ArrayList<>();
+        for (Piece piece : stash.pieces()) {
+            pieces.add(new Piece(ExampleMark.MARK + next, piece.fabric(), piece.size(), piece.washed(), next));
+            next++;
+        }
+        return pieces;
+    }
+
+    private static String file() {
+        try (InputStream in = Example.class.getResourceAsStream("/example/scraps.csv")) {
+            if (in == null) {
+                throw new StoreException("The example is missing from this build; build Hearthcloth again.");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new StoreException("The example cannot be read.", e);
+        }
+    }
+}

@@ -1,0 +1,173 @@
+package hearthcloth.web.gift;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Settings;
+import hearthcloth.wrap.Capacity;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.PublishedRule;
+import hearthcloth.wrap.Tail;
+import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.TradeSize;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** "What will it wrap?": every tie that suits the gift with the cloth it takes, and what a cloth she owns ties. */
+public final class GiftPage {
+
+    /**
+     * One tie as the page shows it.
+     *
+     * @param range with the least and the most that knot and tails take
+     * @param near the trade size that does, empty where none is as large
+     */
+    public record Row(String tie, String trade, String size, String range, String near, boolean knotted) {}
+
+    /** What she typed: the kind of gift and its measures as they stand in the fields, or the size of a cloth. */
+    public record Asked(GiftShape shape, List<String> measures, String cloth) {}
+
+    /**
+     * What the page answers.
+     *
+     * @param gift as it is written; empty until every measure is there
+     */
+    public record Answer(String gift, List<Row> rows, String rule, String trouble) {
+        static final Answer NONE = new Answer("", List.of(), "", "");
+    }
+
+    /** What a cloth of hers ties. */
+    public record Held(List<HeldGift> holds, String trouble) {}
+
+    private final PageContext room;
+
+    public GiftPage(PageContext room) {
+        this.room = room;
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/", context -> context.redirect("/gift"));
+        routes.get("/gift", this::show);
+        routes.post("/gift", this::choose);
+    }
+
+    private void show(Context context) {
+        Settings settings = room.settings();
+        Asked asked = new Asked(
+                GiftShape.named(PageContext.text(context, "kind")),
+                List.of(PageContext.text(context, "a"), PageContext.text(context, "b"), PageContext.text(context, "c")),
+                PageContext.text(context, "cloth"));
+        Answer answer = answer(asked, settings);
+        Held held = held(asked, settings.ruler());
+        String target = Optional.ofNullable(context.header("HX-Target")).orElse("");
+        switch (PageContext.isPart(context) ? target : "") {
+            case "ties" -> room.show(context, "part/ties.jte", Map.of("answer", answer, "token", room.token()));
+            case "holds" -> room.show(context, "part/holds.jte", Map.of("held", held));
+            default ->
+                room.show(
+                        context,
+                        "gift.jte",
+                        Map.of(
+                                "frame",
+                                room.frame(context, "What will it wrap?", "Gift"),
+                                "asked",
+                                asked,
+                                "answer",
+                                answer,
+                                "held",
+                                held,
+                                "wished",
+                                Wished.of(room.store()).words(settings.ruler())));
+        }
+    }
+
+    private void choose(Context context) {
+        Settings settings = room.settings();
+        String gift = PageContext.field(context, "gift");
+        String size = PageContext.field(context, "size");
+        if (!gift.isEmpty()) {
+            Gift.parse(gift, settings.bare());
+            new Wished(withUnit(gift, settings), PageContext.field(context, "tie"), "").keep(room.store());
+        } else if (!size.isEmpty()) {
+            Size read = Wished.size(size, settings.bare());
+            new Wished("", "", settings.ruler().write(read, Rounding.NEAREST)).keep(room.store());
+        } else {
+            Wished.NOTHING.keep(room.store());
+        }
+        boolean bare = room.store().stash().isEmpty();
+        PageContext.go(context, bare ? "/stash" : "/cloth", "");
+    }
+
+    /** A gift written without a unit is kept with hers, so that changing the ruler later does not change the gift. */
+    private static String withUnit(String gift, Settings settings) {
+        try {
+            Gift.parse(gift, null);
+            return gift;
+        } catch (MeasureException e) {
+            return gift + " " + settings.bare().symbol();
+        }
+    }
+
+    private static Answer answer(Asked asked, Settings settings) {
+        Optional<String> text = asked.shape().text(asked.measures());
+        if (text.isEmpty()) {
+            return Answer.NONE;
+        }
+        try {
+            Gift gift = Gift.parse(text.get(), settings.bare());
+            return new Answer(text.get(), rows(gift, settings.ruler()), rule(gift, settings.ruler()), "");
+        } catch (MeasureException e) {
+            return new Answer("", List.of(), "", String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static List<Row> rows(Gift gift, Ruler ruler) {
+        Tail tail = Wished.tail(ruler);
+        List<Row> rows = new ArrayList<>();
+        for (Tie tie : Tie.suiting(gift)) {
+            Length side = tie.smallestSquare(gift, tail.usual());
+            String least = ruler.number(tie.smallestSquare(gift, tail.least()), Rounding.UP);
+            String most = ruler.write(tie.smallestSquare(gift, tail.most()), Rounding.UP);
+            String near = TradeSize.enoughFor(side)
+                    .map(trade -> ruler.write(trade.least(), Rounding.NEAREST)
+                            + (trade.trade().isEmpty() ? "" : " (" + trade.trade() + ")"))
+                    .orElse("");
+            rows.add(new Row(
+                    tie.words(),
+                    tie.trade(),
+                    ruler.write(side, Rounding.UP),
+                    least + "–" + most,
+                    near,
+                    tie.isKnotted()));
+        }
+        return rows;
+    }
+
+    private static String rule(Gift gift, Ruler ruler) {
+        Tie first = Tie.suiting(gift).get(0);
+        return PublishedRule.of(gift).sentence(gift, first, Wished.tail(ruler).usual(), ruler);
+    }
+
+    private Held held(Asked asked, Ruler ruler) {
+        if (asked.cloth().isEmpty()) {
+            return new Held(List.of(), "");
+        }
+        try {
+            Size cloth = Wished.size(asked.cloth(), ruler.unit());
+            return new Held(
+                    Capacity.of(cloth, Wished.tail(ruler).usual()).stream()
+                            .map(capacity -> HeldGift.of(capacity, ruler))
+                            .toList(),
+                    "");
+        } catch (MeasureException e) {
+            return new Held(List.of(), String.valueOf(e.getMessage()));
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package hearthcloth.web.gift;
+
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.wrap.Capacity;
+import java.util.Optional;
+
+/**
+ * What a cloth ties round in one tie.
+ *
+ * @param tie its name
+ * @param shape in a few words
+ * @param largest gift of that shape that it ties, in words
+ * @param fits false where none does
+ */
+public record HeldGift(String tie, String shape, String largest, boolean fits) {
+
+    public static HeldGift of(Capacity capacity, Ruler ruler) {
+        Optional<String> largest = capacity.largest()
+                .map(gift -> gift.like(ruler.mark(gift.leading(), Rounding.DOWN)))
+                .map(gift -> gift.describe(ruler));
+        return new HeldGift(
+                capacity.tie().words(),
+                capacity.shape(),
+                largest.orElse("too small for this tie"),
+                largest.isPresent());
+    }
+}

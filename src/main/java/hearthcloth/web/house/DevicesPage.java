@@ -1,0 +1,204 @@
+package hearthcloth.web.house;
+
+import hearthcloth.web.kit.Devices;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.RequestGuard;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.HandlerType;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.http.SameSite;
+import io.nayuki.qrcodegen.QrCode;
+import java.net.Inet4Address;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The other device: how it comes in, which are in, and how one is put out again. */
+public final class DevicesPage {
+
+    /**
+     * How a device may reach the workroom: an address to type, and the same with the code as pictures to point a camera at.
+     *
+     * @param sew lets it in beside the machine
+     * @param photo lets it in where its own camera is one tap away
+     */
+    public record Way(String address, String sew, String photo) {}
+
+    private static final String PHOTO = "photo";
+
+    /** A device that is in. */
+    public record Inside(String id, String name, String since) {}
+
+    private final PageContext room;
+    private final Optional<Devices> devices;
+
+    public DevicesPage(PageContext room, Optional<Devices> devices) {
+        this.room = room;
+        this.devices = devices;
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/devices", this::show);
+        routes.post("/devices/{id}/end", this::end);
+        routes.get("/join", this::ask);
+        routes.post("/join", this::join);
+    }
+
+    private void show(Context context) {
+        here(context);
+        String code = devices.map(Devices::code).orElse("");
+        List<Way> ways = code.isEmpty()
+                ? List.of()
+                : addresses().stream()
+                        .map(host -> door(host, context.port()))
+                        .map(door -> new Way(door, picture(door + "?code=" + code), picture(straight(door, code))))
+                        .toList();
+        room.show(
+                context,
+                "devices.jte",
+                Map.of(
+                        "frame",
+                        room.frame(context, "On another device", ""),
+                        "ways",
+                        ways,
+                        "code",
+                        code,
+                        "inside",
+                        devices.map(DevicesPage::inside).orElse(List.of())));
+    }
+
+    private static String door(String host, int port) {
+        return "http://" + host + ":" + port + "/join";
+    }
+
+    private static String straight(String door, String code) {
+        return door + "?to=" + PHOTO + "&code=" + code;
+    }
+
+    /** Addresses that let one device in and show it the page whose button opens its camera; none without a network. */
+    public static List<String> toTheCamera(Devices devices, int port) {
+        return addresses().stream()
+                .map(host -> straight(door(host, port), devices.code()))
+                .toList();
+    }
+
+    private static List<Inside> inside(Devices devices) {
+        return devices.all().stream()
+                .map(device -> new Inside(
+                        device.id(), device.name(), device.since().toString().substring(11, 16) + " UTC"))
+                .toList();
+    }
+
+    /** Only at the machine itself are devices let in and put out. */
+    private static void here(Context context) {
+        if (!RequestGuard.isHere(context)) {
+            throw new HttpResponseException(403, "Devices are let in and put out at the machine itself.");
+        }
+    }
+
+    private void end(Context context) {
+        here(context);
+        devices.ifPresent(all -> all.end(context.pathParam("id")));
+        PageContext.go(context, "/devices", "That device is out.");
+    }
+
+    private void ask(Context context) {
+        if (devices.isEmpty()) {
+            throw new NotFoundResponse(
+                    "This workroom is not shared. Start it with --lan to use it from other devices.");
+        }
+        String code = PageContext.text(context, "code");
+        if (!code.isEmpty() && isMeant(context)) {
+            enter(context, code, "");
+        } else {
+            room.show(
+                    context,
+                    "join.jte",
+                    Map.of(
+                            "code",
+                            code,
+                            "to",
+                            PageContext.text(context, "to"),
+                            "said",
+                            PageContext.text(context, "said")));
+        }
+    }
+
+    /** Whether she opened it: not a browser that looks ahead, nor the machine itself, which needs no code. */
+    private static boolean isMeant(Context context) {
+        return HandlerType.GET.equals(context.method())
+                && context.header("Sec-Purpose") == null
+                && !RequestGuard.isHere(context);
+    }
+
+    private void join(Context context) {
+        enter(context, PageContext.field(context, "code"), PageContext.field(context, "name"));
+    }
+
+    private void enter(Context context, String code, String name) {
+        boolean photo = PageContext.text(context, "to").equals(PHOTO);
+        Optional<String> key = devices.flatMap(all -> all.join(code, name));
+        if (key.isEmpty()) {
+            PageContext.go(
+                    context,
+                    photo ? "/join?to=" + PHOTO : "/join",
+                    "That code is not right, or not any more. Look at the other screen for the one now.");
+            return;
+        }
+        Cookie cookie = new Cookie(RequestGuard.COOKIE, key.get());
+        cookie.setHttpOnly(true);
+        cookie.setSameSite(SameSite.STRICT);
+        cookie.setPath("/");
+        context.cookie(cookie);
+        PageContext.go(context, photo ? "/stash/photo" : "/sew", "");
+    }
+
+    /** Addresses of this machine on networks round it; those at home first. */
+    private static List<String> addresses() {
+        List<String> found = new ArrayList<>();
+        try {
+            for (NetworkInterface network : Collections.list(NetworkInterface.getNetworkInterfaces())) {
+                if (network.isUp() && !network.isLoopback()) {
+                    for (InetAddress address : Collections.list(network.getInetAddresses())) {
+                        if (address instanceof Inet4Address && !address.isLinkLocalAddress()) {
+                            found.add(address.isSiteLocalAddress() ? 0 : found.size(), address.getHostAddress());
+                        }
+                    }
+                }
+            }
+        } catch (SocketException e) {
+            return List.of();
+        }
+        return found;
+    }
+
+    /** A QR code as SVG, four modules of quiet zone round it (ISO/IEC 18004). */
+    private static String picture(String address) {
+        QrCode code = QrCode.encodeText(address, QrCode.Ecc.MEDIUM);
+        int quiet = 4;
+        StringBuilder path = new StringBuilder();
+        for (int y = 0; y < code.size; y++) {
+            for (int x = 0; x < code.size; x++) {
+                if (code.getModule(x, y)) {
+                    path.append("M")
+                            .append(x + quiet)
+                            .append(' ')
+                            .append(y + quiet)
+                            .append("h1v1h-1z");
+                }
+            }
+        }
+        int side = code.size + 2 * quiet;
+        return "<svg class=\"qr\" viewBox=\"0 0 " + side + " " + side
+                + "\" role=\"img\" aria-label=\"QR code of the address with the code\"><rect width=\"" + side
+                + "\" height=\"" + side + "\" fill=\"#fff\"/><path fill=\"#000\" d=\"" + path + "\"/></svg>";
+    }
+}

@@ -1,0 +1,132 @@
+package hearthcloth.web.house;
+
+import hearthcloth.cloth.making.Face;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.rework.DesignFit;
+import hearthcloth.plan.rework.GuidelineFit;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.store.studio.GuidelineBook;
+import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.cloth.DesignPlanning;
+import hearthcloth.web.cloth.NewCloth;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Swatches;
+import hearthcloth.web.kit.TimeLimit;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Cloths that teachers hand to everybody as guidelines; each follows them with her own stash. */
+public final class GuidelinesPage {
+
+    private static final long ANSWER_WITHIN_MS = 1_500;
+
+    /** A cloth handed out, as it is shown. */
+    public record Card(String id, String name, String teacher, String size, String picture) {}
+
+    private final PageContext room;
+    private final StudioDesk desk;
+
+    public GuidelinesPage(PageContext room, StudioDesk desk) {
+        this.room = room;
+        this.desk = desk;
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/guidelines", this::show);
+        routes.post("/guidelines", this::hand);
+        routes.post("/guidelines/{id}/follow", this::follow);
+        routes.post("/guidelines/{id}/away", this::away);
+    }
+
+    private GuidelineBook book() {
+        return desk.studio().guidelines();
+    }
+
+    private void show(Context context) {
+        boolean teacher = desk.here().isTeacher();
+        List<SavedCloth> own = teacher ? room.store().cloths().all() : List.of();
+        room.show(
+                context,
+                "guidelines.jte",
+                Map.of(
+                        "frame",
+                        room.frame(context, "Guidelines", ""),
+                        "cards",
+                        book().all().stream().map(this::card).toList(),
+                        "teacher",
+                        teacher,
+                        "own",
+                        own));
+    }
+
+    private Card card(GuidelineBook.Handed handed) {
+        Ruler ruler = room.settings().ruler();
+        var cloth = DesignFit.unfitted(handed.design());
+        Set<Fabric> fabrics = new LinkedHashSet<>(handed.design().scheme().hearth());
+        handed.design().scheme().bars().forEach(fabrics::addAll);
+        String size = ruler.write(cloth.finished(), Rounding.NEAREST);
+        return new Card(
+                handed.id(),
+                handed.name(),
+                handed.teacher(),
+                size,
+                ClothDrawing.still(
+                        cloth, Face.FRONT, new Swatches(List.copyOf(fabrics), Map.of()), handed.name() + ", " + size));
+    }
+
+    private void hand(Context context) {
+        SavedCloth cloth = room.store()
+                .cloths()
+                .find(PageContext.field(context, "cloth"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+        book().hand(desk.here(), cloth.name(), cloth.document().design());
+        PageContext.go(context, "/guidelines", cloth.name() + " is handed to everybody.");
+    }
+
+    private void follow(Context context) {
+        GuidelineBook.Handed handed = book().find(context.pathParam("id"))
+                .orElseThrow(() -> new NotFoundResponse("This guideline has been taken back."));
+        Stash stash = room.store().stash().whole();
+        if (stash.pieces().isEmpty()) {
+            throw new StoreException("Your stash is empty; lay in what you have first.");
+        }
+        GuidelineFit.Followed followed = new GuidelineFit(handed.design())
+                .followed(stash, room.settings().ruler(), handed.name(), TimeLimit.within(ANSWER_WITHIN_MS));
+        String id = NewCloth.id(false);
+        room.store().cloths().keep(id, handed.name() + " after " + handed.teacher(), document(followed));
+        PageContext.go(
+                context,
+                "/cloth/" + id,
+                followed.answer() instanceof DesignFit.Answer.Made
+                        ? "It fits your stash. It is yours now: change what you like."
+                        : "Your stash does not suffice as it is; what is short stands beside it.");
+    }
+
+    private static ClothDocument document(GuidelineFit.Followed followed) {
+        if (followed.answer() instanceof DesignFit.Answer.Made made) {
+            return ClothDocument.of(DesignPlanning.bound(followed.design(), made.plan()), made.plan());
+        }
+        return new ClothDocument(
+                followed.design(),
+                Optional.empty(),
+                ((DesignFit.Answer.Lacking) followed.answer()).why(),
+                ClothDocument.Bench.CLEAR,
+                ClothDocument.Life.begun());
+    }
+
+    private void away(Context context) {
+        book().away(desk.here(), context.pathParam("id"));
+        PageContext.go(context, "/guidelines", "Taken back. Cloths made after it stay with those who made them.");
+    }
+}

@@ -1,0 +1,85 @@
+package hearthcloth.web.house;
+
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Ruler;
+import hearthcloth.sew.machine.SewingHand;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Settings;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+
+/** Inches or centimetres, A4 or Letter: asked once, changeable. */
+public final class SettingsPage {
+
+    private final PageContext room;
+
+    public SettingsPage(PageContext room) {
+        this.room = room;
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/settings", this::show);
+        routes.post("/settings", this::change);
+        routes.post("/settings/hand", this::hand);
+        routes.post("/settings/threads", this::threads);
+    }
+
+    private void show(Context context) {
+        String back = PageContext.text(context, "back");
+        room.show(
+                context,
+                "settings.jte",
+                Map.of(
+                        "frame",
+                        room.frame(context, "How you measure", ""),
+                        "back",
+                        own(back) ? back : "/gift",
+                        "hand",
+                        OwnHand.of(room.store(), room.settings()),
+                        "threads",
+                        Threads.of(room.store()).written()));
+    }
+
+    private void change(Context context) {
+        Settings was = room.settings();
+        Ruler ruler = Arrays.stream(Ruler.values())
+                .filter(each -> each.name().equals(PageContext.field(context, "ruler")))
+                .findFirst()
+                .orElse(was.ruler());
+        Paper paper = Paper.named(PageContext.field(context, "paper"))
+                .orElse(was.asked() ? was.paper() : ruler.isMetric() ? Paper.A4 : Paper.LETTER);
+        new Settings(ruler, paper, was.eats(), true).keep(room.store());
+        String back = PageContext.field(context, "back");
+        PageContext.go(context, own(back) ? back : "/gift", "");
+    }
+
+    /** Plans with what was learnt from her work, or as usual again. */
+    private void hand(Context context) {
+        Settings was = room.settings();
+        boolean own = PageContext.field(context, "use").equals("own");
+        Optional<Length> eats = own ? OwnHand.of(room.store(), was).hand().map(SewingHand::eats) : Optional.empty();
+        new Settings(was.ruler(), was.paper(), eats, was.asked()).keep(room.store());
+        PageContext.go(
+                context,
+                "/settings",
+                eats.isPresent()
+                        ? "New cloths are planned with your own seam."
+                        : "New cloths are planned with the usual seam.");
+    }
+
+    private void threads(Context context) {
+        Threads threads = Threads.read(PageContext.field(context, "threads"));
+        threads.keep(room.store(), threads.written());
+        int count = threads.threads().size();
+        PageContext.go(context, "/settings", count == 1 ? "One thread is kept." : count + " threads are kept.");
+    }
+
+    /** Only addresses of the workroom itself are gone back to. */
+    private static boolean own(String back) {
+        return back.matches("/[a-z0-9][A-Za-z0-9/?&=%+._-]*");
+    }
+}

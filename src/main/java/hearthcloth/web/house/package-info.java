@@ -1,0 +1,5 @@
+/** Settings, safety copies, other devices, a studio's people. */
+@NullMarked
+package hearthcloth.web.house;
+
+import org.jspecify.annotations.NullMarked;

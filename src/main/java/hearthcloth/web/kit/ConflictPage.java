@@ -1,0 +1,107 @@
+package hearthcloth.web.kit;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What she wrote beside what another window made of it: she sends hers again or leaves it; neither is lost. */
+public final class ConflictPage {
+
+    /** Fields she writes or chooses herself, in the words of their labels. */
+    private static final Map<String, String> LABELS = labels();
+
+    /** A field of the form she sent. */
+    public record Sent(String name, String value) {}
+
+    /** What she wrote, as she knows it. */
+    public record Written(String label, String value) {}
+
+    /**
+     * What the page shows.
+     *
+     * @param path the form's address
+     * @param again true where it can be sent once more
+     */
+    public record View(
+            String words,
+            String now,
+            String look,
+            String path,
+            List<Written> written,
+            List<Sent> sent,
+            boolean again) {}
+
+    private final PageContext room;
+
+    public ConflictPage(PageContext room) {
+        this.room = room;
+    }
+
+    private static Map<String, String> labels() {
+        Map<String, String> labels = new LinkedHashMap<>();
+        labels.put("name", "Name");
+        labels.put("width", "Width");
+        labels.put("length", "Length");
+        labels.put("fabric", "Fabric");
+        labels.put("washed", "Washed");
+        labels.put("at", "Cut at");
+        labels.put("many", "How many");
+        labels.put("colour", "Colour");
+        labels.put("faces", "Faces");
+        labels.put("nap", "Nap");
+        labels.put("made", "Made on");
+        labels.put("wrapped", "Wrapped");
+        labels.put("keeper", "Who has it");
+        return labels;
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.exception(StaleChangeException.class, this::answer);
+    }
+
+    private void answer(StaleChangeException stale, Context context) {
+        context.status(409);
+        String words = String.valueOf(stale.getMessage());
+        if (PageContext.isPart(context)) {
+            // Her form still stands on the page with what she wrote in it; what is there now is said above it.
+            context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
+            room.show(context, "part/said.jte", Map.of("said", words + " " + stale.now(), "trouble", true));
+            return;
+        }
+        View view = new View(
+                words,
+                stale.now(),
+                stale.look(),
+                context.path(),
+                written(context),
+                sent(context, stale),
+                !stale.fresh().isEmpty());
+        room.show(
+                context, "both.jte", Map.of("frame", room.frame(context, "Changed in two windows", ""), "view", view));
+    }
+
+    private static List<Written> written(Context context) {
+        List<Written> written = new ArrayList<>();
+        LABELS.forEach((name, label) -> {
+            String value = PageContext.field(context, name);
+            if (!value.isEmpty()) {
+                written.add(new Written(label, value));
+            }
+        });
+        return written;
+    }
+
+    private static List<Sent> sent(Context context, StaleChangeException stale) {
+        List<Sent> sent = new ArrayList<>();
+        context.formParamMap().forEach((name, values) -> {
+            if (!name.equals("token") && !name.equals(stale.mark())) {
+                values.forEach(value -> sent.add(new Sent(name, value)));
+            }
+        });
+        sent.add(new Sent(stale.mark(), stale.fresh()));
+        return sent;
+    }
+}

@@ -1,0 +1,97 @@
+package hearthcloth.web.kit;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import hearthcloth.store.Person;
+import hearthcloth.store.SafetyCopies;
+import hearthcloth.store.Store;
+import hearthcloth.store.json.StoreException;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+
+/** What all pages share: the work at hand, the token, the templates. */
+public final class PageContext {
+
+    private final Desk desk;
+    private final TemplateEngine templates =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "hearthcloth.web.pages");
+
+    public PageContext(Desk desk) {
+        this.desk = desk;
+    }
+
+    /** The work of whoever the request at hand comes from. */
+    public Store store() {
+        return desk.work().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
+    }
+
+    /** Proves that a form came from one of our own pages. */
+    public String token() {
+        return desk.token();
+    }
+
+    public Settings settings() {
+        return desk.work().map(Settings::of).orElse(Settings.UNASKED);
+    }
+
+    public PageFrame frame(Context context, String title, String stage) {
+        String path = context.path() + (context.queryString() == null ? "" : "?" + context.queryString());
+        return new PageFrame(
+                title,
+                stage,
+                desk.token(),
+                settings(),
+                text(context, "said"),
+                path,
+                desk.work().flatMap(store -> store.setting(ExampleMark.SETTING)).isPresent(),
+                desk.work()
+                        .flatMap(Store::copies)
+                        .flatMap(SafetyCopies::trouble)
+                        .orElse(""),
+                desk.person().map(Person::name).orElse(""));
+    }
+
+    /** True when htmx asks for a part of a page, not for a whole one. */
+    public static boolean isPart(Context context) {
+        return context.header("HX-Request") != null && context.header("HX-Boosted") == null;
+    }
+
+    /** A query parameter without blanks round it, empty where it is missing. */
+    public static String text(Context context, String name) {
+        String text = context.queryParam(name);
+        return text == null ? "" : text.strip();
+    }
+
+    /** A field of a posted form without blanks round it, empty where it is missing. */
+    public static String field(Context context, String name) {
+        String text = context.formParam(name);
+        return text == null ? "" : text.strip();
+    }
+
+    /** Renders a template of {@code src/main/jte}. */
+    public void show(Context context, String template, Map<String, Object> values) {
+        context.html(rendered(template, values));
+    }
+
+    String rendered(String template, Map<String, Object> values) {
+        StringOutput output = new StringOutput();
+        templates.render(template, new HashMap<>(values), output);
+        return output.toString();
+    }
+
+    /** Sends the browser on, with a sentence to say there. */
+    public static void go(Context context, String to, String said) {
+        String mark = to.contains("?") ? "&" : "?";
+        String where = said.isEmpty() ? to : to + mark + "said=" + URLEncoder.encode(said, StandardCharsets.UTF_8);
+        if (isPart(context)) {
+            context.header("HX-Redirect", where).status(HttpStatus.NO_CONTENT);
+        } else {
+            context.redirect(where, HttpStatus.SEE_OTHER);
+        }
+    }
+}

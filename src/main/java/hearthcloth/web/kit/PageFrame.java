@@ -1,0 +1,54 @@
+package hearthcloth.web.kit;
+
+import java.util.List;
+
+/**
+ * What every page carries round its content.
+ *
+ * @param title of the page, its one heading
+ * @param stage which stage of the header is marked; empty on pages outside the stages
+ * @param token proves that a form came from one of our own pages
+ * @param settings how she measures and prints
+ * @param said a sentence to be shown and spoken: what was just done, or what went wrong; may be empty
+ * @param path of this page, to come back to
+ * @param example true while the example that comes with the workroom lies in it
+ * @param careful what she has to know on every page, such as that no safety copy could be made; mostly empty
+ * @param person who she is in a studio; empty on her own machine
+ */
+public record PageFrame(
+        String title,
+        String stage,
+        String token,
+        Settings settings,
+        String said,
+        String path,
+        boolean example,
+        String careful,
+        String person) {
+
+    /** The same page under another address, with something said on it. */
+    public PageFrame saying(String words, String address) {
+        return new PageFrame(title, stage, token, settings, words, address, example, careful, person);
+    }
+
+    /** The stages of the job, in order; each is always reachable. */
+    public record Stage(String word, String href) {}
+
+    public static final List<Stage> STAGES = List.of(
+            new Stage("Gift", "/gift"),
+            new Stage("Stash", "/stash"),
+            new Stage("Cloth", "/cloth"),
+            new Stage("Cut", "/cut"),
+            new Stage("Sew", "/sew"),
+            new Stage("Cloths", "/cloths"));
+
+    /** How many bars of the mark are filled: one for each stage behind her. */
+    public int filled() {
+        for (int i = 0; i < STAGES.size(); i++) {
+            if (STAGES.get(i).word().equals(stage)) {
+                return i;
+            }
+        }
+        return 0;
+    }
+}

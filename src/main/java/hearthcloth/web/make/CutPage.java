@@ -1,0 +1,222 @@
+package hearthcloth.web.make;
+
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.Guide;
+import hearthcloth.sew.PieceTask;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.web.cloth.ClothAsked;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.StaleChangeException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Cutting, one piece of fabric at a time: the picture as it lies on the mat, the cuts in order, ticks that stay. */
+public final class CutPage {
+
+    /** A cut with its tick. */
+    public record Line(int number, String measure, String sentence, boolean ticked) {}
+
+    /**
+     * One piece on the page.
+     *
+     * @param at which of the pieces, from 0
+     * @param of how many there are
+     * @param done how many are wholly cut, or used as they are
+     * @param picture for a desk or tablet
+     * @param inHand the same drawn for a telephone
+     */
+    public record Sheet(
+            SavedCloth cloth,
+            int at,
+            int of,
+            int done,
+            PieceTask task,
+            String picture,
+            String inHand,
+            List<Line> lines,
+            List<String> cautions,
+            boolean cut) {
+
+        /** How far cutting has come; a piece that is used as it is counts as done, to be shown and spoken. */
+        public String progress() {
+            return "Piece " + (at + 1) + " of " + of + "; " + done + " done.";
+        }
+
+        /** What the piece gives and leaves, for those who read rather than look. */
+        public String gives() {
+            return String.join(", ", task.gives());
+        }
+    }
+
+    private final PageContext room;
+    private final ClothAsked asked;
+
+    public CutPage(PageContext room) {
+        this.room = room;
+        this.asked = new ClothAsked(room);
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/cut", this::choose);
+        routes.get("/cut/{id}", this::show);
+        routes.post("/cut/{id}/tick", this::tick);
+        routes.post("/cut/{id}/wrong", this::wrong);
+        routes.post("/cut/{id}/done", this::done);
+    }
+
+    private void choose(Context context) {
+        asked.choose(context, "Which cloth will you cut?", "Cut", "/cut/", cloth -> true);
+    }
+
+    private void show(Context context) {
+        Sheet sheet = sheet(context);
+        if (PageContext.isPart(context)) {
+            room.show(context, "part/mat.jte", Map.of("sheet", sheet, "token", room.token(), "swapped", true));
+        } else {
+            room.show(
+                    context,
+                    "cut.jte",
+                    Map.of(
+                            "frame", room.frame(context, "Cut " + sheet.cloth().name(), "Cut"),
+                            "sheet", sheet,
+                            "token", room.token()));
+        }
+    }
+
+    private Sheet sheet(Context context) {
+        SavedCloth cloth = asked.cloth(context);
+        Plan plan = ClothAsked.plan(cloth);
+        Guide guide = Guide.of(plan, room.settings().ruler());
+        List<PieceTask> tasks = guide.cutting();
+        Set<String> ticked = cloth.document().bench().ticked();
+        int done = (int) tasks.stream().filter(task -> isCut(task, ticked)).count();
+        String asked = context.queryParam("piece") == null
+                ? PageContext.field(context, "piece")
+                : PageContext.text(context, "piece");
+        int at = asked.matches("\\d{1,4}") ? Math.min(Integer.parseInt(asked), tasks.size() - 1) : first(tasks, ticked);
+        PieceTask task = tasks.get(at);
+        PlanFolder drawn =
+                new PlanFolder(plan, room.settings().ruler(), room.settings().paper());
+        List<Line> lines = task.lines().stream()
+                .map(line -> new Line(
+                        line.number(),
+                        room.settings().ruler().write(line.measure(), Rounding.NEAREST),
+                        line.sentence(),
+                        ticked.contains(key(task, line.number()))))
+                .toList();
+        return new Sheet(
+                cloth,
+                at,
+                tasks.size(),
+                done,
+                task,
+                SvgWriter.writeBare(drawn.piece(task)),
+                SvgWriter.writeBare(drawn.pieceInHand(task)),
+                lines,
+                guide.notes().cautions().stream()
+                        .map(caution -> caution.topic() + ": " + caution.words())
+                        .toList(),
+                cloth.document().life().stage() != Stage.DESIGNED);
+    }
+
+    private static int first(List<PieceTask> tasks, Set<String> ticked) {
+        for (int i = 0; i < tasks.size(); i++) {
+            if (!isCut(tasks.get(i), ticked)) {
+                return i;
+            }
+        }
+        return tasks.size() - 1;
+    }
+
+    private static String key(PieceTask task, int number) {
+        return task.cut().piece().id() + ":" + number;
+    }
+
+    private static boolean isCut(PieceTask task, Set<String> ticked) {
+        return task.lines().stream().allMatch(line -> ticked.contains(key(task, line.number())));
+    }
+
+    private void tick(Context context) {
+        SavedCloth cloth = designed(context);
+        String key = PageContext.field(context, "cut");
+        if (!key.matches("[\\w.-]{1,60}:\\d{1,3}")) {
+            throw new MeasureException("there is no such cut");
+        }
+        Set<String> ticked = new HashSet<>(cloth.document().bench().ticked());
+        String on = PageContext.field(context, "on");
+        boolean wanted = on.isEmpty() ? !ticked.contains(key) : on.equals("yes");
+        boolean changed = wanted ? ticked.add(key) : ticked.remove(key);
+        if (!changed) {
+            // The other device was quicker with the same tick.
+            answer(context);
+            return;
+        }
+        room.store()
+                .cloths()
+                .save(
+                        cloth,
+                        "tick of a cut",
+                        cloth.document().with(cloth.document().bench().withTicked(ticked)));
+        answer(context);
+    }
+
+    private void answer(Context context) {
+        if (PageContext.isPart(context)) {
+            show(context);
+        } else {
+            String piece = PageContext.field(context, "piece");
+            PageContext.go(
+                    context,
+                    "/cut/" + context.pathParam("id") + (piece.matches("\\d{1,4}") ? "?piece=" + piece : ""),
+                    "");
+        }
+    }
+
+    private SavedCloth designed(Context context) {
+        SavedCloth cloth = asked.cloth(context);
+        if (cloth.document().life().stage() != Stage.DESIGNED) {
+            throw new StoreException("This cloth is cut already.");
+        }
+        return cloth;
+    }
+
+    private static String ticks(SavedCloth cloth) {
+        int ticked = cloth.document().bench().ticked().size();
+        return ticked == 1 ? "One cut is ticked." : ticked + " cuts are ticked.";
+    }
+
+    private void wrong(Context context) {
+        SavedCloth cloth = designed(context);
+        StaleChangeException.check(context, cloth, ticks(cloth));
+        new CutSlip(room, cloth, ClothAsked.plan(cloth)).mend(context);
+    }
+
+    /** All is cut: the pieces are used up, the offcuts come back into the stash. */
+    private void done(Context context) {
+        SavedCloth cloth = designed(context);
+        StaleChangeException.check(context, cloth, ticks(cloth));
+        Plan plan = ClothAsked.plan(cloth);
+        ClothDocument.Life life = cloth.document().life();
+        ClothDocument now = cloth.document()
+                .with(new ClothDocument.Life(Stage.CUT, life.made(), life.wrapped(), life.keeper(), life.uses()));
+        int offcuts = room.store().atOnce(() -> {
+            room.store().cloths().save(cloth, "cut", now);
+            return room.store().stash().cut("cut " + cloth.name(), plan).size();
+        });
+        PageContext.go(
+                context,
+                "/sew/" + cloth.id(),
+                "Cut. " + offcuts + (offcuts == 1 ? " offcut is" : " offcuts are") + " back in the stash.");
+    }
+}

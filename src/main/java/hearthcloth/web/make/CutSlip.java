@@ -1,0 +1,108 @@
+package hearthcloth.web.make;
+
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.DesignFit;
+import hearthcloth.plan.rework.MiscutRecovery;
+import hearthcloth.stash.Piece;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.StashEdit;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.TimeLimit;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** "I cut it wrong": the stash is put right as it now lies on the table, and the rest is planned again from it. */
+record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
+
+    private static final long ANSWER_WITHIN_MS = 1_500;
+    private static final String LABEL = "planned again after a slip";
+
+    void mend(Context context) {
+        String wrong = PageContext.field(context, "id");
+        Piece piece = plan.cuts().stream()
+                .map(cut -> cut.piece())
+                .filter(each -> each.id().equals(wrong))
+                .findFirst()
+                .orElseThrow(() -> new StoreException("This piece is not in the plan any more; load the page again."));
+        MiscutRecovery slip = MiscutRecovery.of(
+                plan,
+                cloth.document().bench().ticked(),
+                wrong,
+                real(context, piece),
+                room.store().stash().nextPiece());
+        DesignFit.Answer answer = slip.fit(
+                plan,
+                cloth.document().design(),
+                slip.stash(room.store().stash().whole()),
+                room.settings().ruler(),
+                cloth.name(),
+                TimeLimit.within(ANSWER_WITHIN_MS));
+        ClothDocument now = now(answer);
+        room.store().atOnce(() -> {
+            room.store().stash().edit(new StashEdit("a slip in piece " + wrong, slip.gone(), slip.come()));
+            return room.store().cloths().save(cloth, LABEL, now);
+        });
+        if (answer instanceof DesignFit.Answer.Made made) {
+            PageContext.go(context, "/cut/" + cloth.id(), told(slip, made.plan()));
+        } else {
+            String why =
+                    now.lacking().stream().findFirst().map(first -> " " + first).orElse("");
+            PageContext.go(
+                    context,
+                    "/cloth/" + cloth.id(),
+                    "What is left does not suffice as it is." + why + " Change a bar or a width.");
+        }
+    }
+
+    private Optional<Size> real(Context context, Piece piece) {
+        String width = PageContext.field(context, "width");
+        String length = PageContext.field(context, "length");
+        if (width.isEmpty() && length.isEmpty()) {
+            return Optional.empty();
+        }
+        Size real = new Size(
+                Measures.length(width, room.settings().bare()),
+                Measures.length(length, room.settings().bare()));
+        boolean isThere = real.width().isPositive() && real.height().isPositive();
+        if (!isThere || !piece.size().holds(real)) {
+            throw new MeasureException("what is left cannot be larger than the piece was; check both sides");
+        }
+        return Optional.of(real);
+    }
+
+    private ClothDocument now(DesignFit.Answer answer) {
+        ClothDocument was = cloth.document();
+        ClothDocument.Bench bench = was.bench().withTicked(Set.of());
+        return answer instanceof DesignFit.Answer.Made made
+                ? new ClothDocument(was.design(), Optional.of(made.plan()), List.of(), bench, was.life())
+                : new ClothDocument(
+                        was.design(), Optional.empty(), ((DesignFit.Answer.Lacking) answer).why(), bench, was.life());
+    }
+
+    private String told(MiscutRecovery slip, Plan now) {
+        long cut = slip.patches().values().stream().mapToLong(List::size).sum();
+        long used = slip.usedAsTheyAre(now);
+        String kept = cut == 0
+                ? ""
+                : used == cut
+                        ? " Every patch you have cut is used as it is."
+                        : " Of " + cut + " patches you have cut, " + used + " are used as they are.";
+        return "Planned again from what is left." + kept + joins(now);
+    }
+
+    private String joins(Plan now) {
+        int more = now.figures().joins() - plan.figures().joins();
+        if (more == 0) {
+            return " It takes as many joins as before.";
+        }
+        String joins = Math.abs(more) == 1 ? " join " : " joins ";
+        return " It takes " + Math.abs(more) + joins + (more > 0 ? "more." : "fewer.");
+    }
+}

@@ -1,0 +1,276 @@
+package hearthcloth.web.make;
+
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
+import hearthcloth.sew.Guide;
+import hearthcloth.sew.Task;
+import hearthcloth.sew.machine.AtTheMachine;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.web.cloth.ClothAsked;
+import hearthcloth.web.house.Threads;
+import hearthcloth.web.kit.PageContext;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Sewing, one step at a time beside the machine: two parts, what to do with them, one number to check. */
+public final class SewPage {
+
+    /**
+     * One step on the page.
+     *
+     * @param at which of the steps, from 0
+     * @param of how many there are
+     * @param done how many are done; the next to do is the one of that number
+     * @param picture for a desk or tablet
+     * @param inHand the same drawn for a telephone
+     * @param measure what it should then measure, empty where nothing is checked
+     * @param thread what the whole cloth takes, on the first step; else empty
+     * @param bar the bar that is sewn on; else empty
+     * @param time how long what is left will take her, where that is known
+     */
+    public record Sheet(
+            SavedCloth cloth,
+            int at,
+            int of,
+            int done,
+            Task task,
+            String kind,
+            String picture,
+            String inHand,
+            String measure,
+            String thread,
+            String time,
+            String bar) {
+
+        /** True where what it measures can be said and the rest planned again. */
+        public boolean isMeasured() {
+            return kind.equals("seam") && at <= done;
+        }
+
+        /** To be shown and spoken. */
+        public String progress() {
+            return "Step " + (at + 1) + " of " + of + (at < done ? ", done" : "") + ".";
+        }
+
+        public boolean isDone() {
+            return at < done;
+        }
+
+        /** True where this is the step she has come to. */
+        public boolean isNext() {
+            return at == done;
+        }
+
+        public boolean isSewn() {
+            return done == of;
+        }
+    }
+
+    private final PageContext room;
+    private final ClothAsked asked;
+
+    public SewPage(PageContext room) {
+        this.room = room;
+        this.asked = new ClothAsked(room);
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/sew", this::choose);
+        routes.get("/sew/{id}", this::show);
+        routes.post("/sew/{id}/done", this::done);
+        routes.post("/sew/{id}/again", this::again);
+        routes.post("/sew/{id}/measure", this::measure);
+        routes.post("/sew/{id}/choose", this::goOn);
+        routes.post("/sew/{id}/side", this::side);
+        routes.post("/sew/{id}/side/live", this::live);
+    }
+
+    private void choose(Context context) {
+        asked.choose(
+                context,
+                "Which cloth will you sew?",
+                "Sew",
+                "/sew/",
+                cloth -> cloth.document().life().stage() != Stage.SEWN);
+    }
+
+    private List<AtTheMachine> steps(SavedCloth cloth) {
+        return AtTheMachine.of(Guide.of(ClothAsked.plan(cloth), room.settings().ruler()));
+    }
+
+    private void show(Context context) {
+        String known = PageContext.text(context, "known");
+        if (!known.isEmpty() && known.equals(String.valueOf(asked.cloth(context).version()))) {
+            context.status(204);
+            return;
+        }
+        Sheet sheet = sheet(context);
+        if (PageContext.isPart(context)) {
+            room.show(context, "part/needle.jte", Map.of("sheet", sheet, "token", room.token(), "swapped", true));
+        } else {
+            room.show(
+                    context,
+                    "sew.jte",
+                    Map.of(
+                            "frame", room.frame(context, "Sew " + sheet.cloth().name(), "Sew"),
+                            "sheet", sheet,
+                            "token", room.token()));
+        }
+    }
+
+    private Sheet sheet(Context context) {
+        SavedCloth cloth = asked.cloth(context);
+        List<AtTheMachine> steps = steps(cloth);
+        int done = Math.min(cloth.document().bench().sewn(), steps.size());
+        int at = Math.min(asked(context).orElse(done), steps.size() - 1);
+        AtTheMachine step = steps.get(at);
+        PlanFolder drawn = new PlanFolder(
+                ClothAsked.plan(cloth), room.settings().ruler(), room.settings().paper());
+        return new Sheet(
+                cloth,
+                at,
+                steps.size(),
+                done,
+                step.task(),
+                step.kind().name().toLowerCase(Locale.ROOT),
+                SvgWriter.writeBare(drawn.step(step)),
+                SvgWriter.writeBare(drawn.stepInHand(step)),
+                step.task()
+                        .check()
+                        .map(check -> room.settings().ruler().write(check.size(), Rounding.NEAREST))
+                        .orElse(""),
+                step.kind() == AtTheMachine.Kind.LAY
+                        ? Threads.of(room.store())
+                                .sentence(
+                                        ClothAsked.plan(cloth), room.settings().ruler())
+                        : "",
+                OwnPace.of(room.store()).sentence(steps.subList(done, steps.size())),
+                SewSide.bar(step).orElse(""));
+    }
+
+    /** The step that is asked for; without one, the one she has come to. */
+    private static java.util.OptionalInt asked(Context context) {
+        String step = PageContext.text(context, "step");
+        return step.matches("\\d{1,4}")
+                ? java.util.OptionalInt.of(Integer.parseInt(step))
+                : java.util.OptionalInt.empty();
+    }
+
+    /** Pressed twice, or on two devices, a step is done once. */
+    private void done(Context context) {
+        SavedCloth cloth = cut(context);
+        int step = number(context);
+        int of = steps(cloth).size();
+        if (step == cloth.document().bench().sewn() && step < of) {
+            ClothDocument.Done one = new ClothDocument.Done(
+                    steps(cloth).get(step).kind().name().toLowerCase(Locale.ROOT),
+                    room.store().now());
+            ClothDocument now = cloth.document()
+                    .with(cloth.document().bench().withSewn(step + 1).and(one));
+            room.store().cloths().save(cloth, "step " + (step + 1) + " sewn", step + 1 == of ? finished(now) : now);
+        }
+        answer(context, cloth);
+    }
+
+    private static ClothDocument finished(ClothDocument document) {
+        ClothDocument.Life life = document.life();
+        return document.with(
+                new ClothDocument.Life(Stage.SEWN, life.made(), life.wrapped(), life.keeper(), life.uses()));
+    }
+
+    /** Unpicked, or pressed by mistake: this step and those after it are to do again. */
+    private void again(Context context) {
+        SavedCloth cloth = asked.cloth(context);
+        int step = number(context);
+        ClothDocument was = cloth.document();
+        if (step < was.bench().sewn()) {
+            ClothDocument.Life life = was.life();
+            ClothDocument now = was.with(was.bench().withSewn(step))
+                    .with(new ClothDocument.Life(
+                            life.stage() == Stage.SEWN ? Stage.CUT : life.stage(),
+                            life.made(),
+                            life.wrapped(),
+                            life.keeper(),
+                            life.uses()));
+            room.store().cloths().save(cloth, "back to step " + (step + 1), now);
+        }
+        answer(context, cloth);
+    }
+
+    /** Sewing begins when all is cut; else what is planned could still be changed under the needle. */
+    private SavedCloth cut(Context context) {
+        SavedCloth cloth = asked.cloth(context);
+        if (cloth.document().life().stage() == Stage.DESIGNED) {
+            throw new StoreException("This cloth is not all cut yet. Tick its cuts first, then “All is cut”.");
+        }
+        return cloth;
+    }
+
+    /** What a step really measures: as planned, and she sews on; else the ways on are shown. */
+    private void measure(Context context) {
+        SavedCloth cloth = cut(context);
+        SewMeasure measure = new SewMeasure(room, cloth, steps(cloth), context);
+        if (measure.isAsPlanned()) {
+            measure.note();
+            PageContext.go(context, "/sew/" + cloth.id(), "As planned. Sew on.");
+        } else {
+            room.show(
+                    context,
+                    "sew-ways.jte",
+                    Map.of("frame", room.frame(context, "Your measure", "Sew"), "ways", measure.ways()));
+        }
+    }
+
+    private void goOn(Context context) {
+        SavedCloth cloth = cut(context);
+        String to = new SewMeasure(room, cloth, steps(cloth), context).choose(PageContext.field(context, "way"));
+        PageContext.go(
+                context,
+                to,
+                to.startsWith("/cut/") ? "Planned again. Cut these first, then sew on." : "Planned again. Sew on.");
+    }
+
+    private void side(Context context) {
+        SavedCloth cloth = cut(context);
+        SewSide.of(cloth, steps(cloth), number(context))
+                .ifPresentOrElse(
+                        side -> room.show(
+                                context,
+                                "sew-side.jte",
+                                Map.of("frame", room.frame(context, "The other side up", "Sew"), "side", side)),
+                        () -> PageContext.go(
+                                context, "/sew/" + cloth.id(), "Both sides of its fabric look alike. Sew on."));
+    }
+
+    private void live(Context context) {
+        SavedCloth cloth = cut(context);
+        SewSide side = SewSide.of(cloth, steps(cloth), number(context))
+                .orElseThrow(() -> new MeasureException("both sides of its fabric look alike"));
+        room.store().cloths().save(cloth, "bar " + side.bar() + " the other side up", side.livedWith());
+        PageContext.go(context, "/sew/" + cloth.id(), "The pictures show it so from now on.");
+    }
+
+    static int number(Context context) {
+        String step = PageContext.field(context, "step");
+        if (!step.matches("\\d{1,4}")) {
+            throw new MeasureException("there is no such step; load the page again");
+        }
+        return Integer.parseInt(step);
+    }
+
+    private void answer(Context context, SavedCloth cloth) {
+        if (PageContext.isPart(context)) {
+            show(context);
+        } else {
+            PageContext.go(context, "/sew/" + cloth.id(), "");
+        }
+    }
+}

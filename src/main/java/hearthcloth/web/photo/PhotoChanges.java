@@ -1,0 +1,242 @@
+package hearthcloth.web.photo;
+
+import hearthcloth.geometry.Point;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.photo.Photograph;
+import hearthcloth.photo.PieceAppearance;
+import hearthcloth.photo.ReadPiece;
+import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.stash.Fabric;
+import hearthcloth.store.PhotoBook;
+import hearthcloth.store.SavedPhoto;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.web.kit.FormFields;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.stash.StashFields;
+import hearthcloth.work.photo.OutlineEdits;
+import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.work.photo.PieceGroup;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What she puts right on a photograph: each change is measured again, kept, and can be undone. */
+final class PhotoChanges {
+
+    private static final String CORNER = "-?\\d{1,6}(\\.\\d{1,6})?,-?\\d{1,6}(\\.\\d{1,6})?,\\d{1,3}(\\.\\d{1,6})?";
+    private static final String CORNERS = CORNER + "( " + CORNER + "){0,99}";
+
+    private final PageContext room;
+
+    PhotoChanges(PageContext room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.post("/stash/photo/{id}/change", this::change);
+        routes.post("/stash/photo/{id}/undo", context -> turn(context, false));
+        routes.post("/stash/photo/{id}/redo", context -> turn(context, true));
+    }
+
+    /** A change and what it is called, for "Undo …". */
+    private record Change(String label, PhotoSorting sorting, String at) {}
+
+    private PhotoBook book() {
+        return room.store().photographs();
+    }
+
+    private SavedPhoto read(Context context) {
+        SavedPhoto photo = PhotoAddress.asked(context, book());
+        String version = PageContext.field(context, "version");
+        if (photo.read().isEmpty() || (!version.isEmpty() && !version.equals(String.valueOf(photo.version())))) {
+            throw new StoreException(
+                    "This photograph has meanwhile been changed in another window. Nothing was changed;"
+                            + " load the page again and look.");
+        }
+        return photo;
+    }
+
+    private void change(Context context) {
+        SavedPhoto photo = read(context);
+        PhotoSorting was = photo.read().orElseThrow().sorting();
+        String key = PageContext.field(context, "piece");
+        if (!key.isEmpty() && PhotoSorting.isAmong(key, book().taken(photo.id()))) {
+            throw new MeasureException("piece " + key + " is in the stash already; take that back on the stash page"
+                    + " first, or change it there");
+        }
+        Change change = change(context, photo, was, key);
+        if (!change.sorting().equals(was)) {
+            book().save(photo, change.label(), change.sorting());
+        }
+        if (PageContext.field(context, "what").equals("fabric")) {
+            answerTools(context, photo.id());
+        } else {
+            answer(context, photo.id(), change.at(), "");
+        }
+    }
+
+    private Change change(Context context, SavedPhoto photo, PhotoSorting was, String key) {
+        OutlineEdits hand = new OutlineEdits(photo.read().orElseThrow().scale().scale());
+        String of = " piece " + key;
+        String at = PageContext.field(context, "at");
+        return switch (PageContext.field(context, "what")) {
+            case "corner" ->
+                new Change("corner of" + of, hand.corner(was, key, whole(context), spot(context, "x", "y")), key);
+            case "more" -> new Change("corner more on" + of, hand.cornerMore(was, key, whole(context)), key);
+            case "less" -> new Change("corner less on" + of, hand.cornerLess(was, key, whole(context)), key);
+            case "draw" -> drawn(context, photo, was);
+            case "split" -> split(context, photo, was, key);
+            case "grain" ->
+                new Change(
+                        "grain of" + of, hand.grain(was, key, spot(context, "x", "y"), spot(context, "x2", "y2")), key);
+            case "nograin" -> new Change("no grain on" + of, hand.noGrain(was, key), key);
+            case "drop" -> new Change("leave out" + of, was.dropped(key, true), at);
+            case "back" -> new Change("bring back" + of, was.dropped(key, false), at);
+            case "check" -> new Change(of.strip() + " is right", was.checked(key, true), at);
+            case "uncheck" -> new Change(of.strip() + " is not sure", was.checked(key, false), at);
+            case "move" -> move(context, was, key);
+            case "fabric" -> fabric(context, was);
+            default -> throw new MeasureException("this form is of another kind; load the page again");
+        };
+    }
+
+    private Change split(Context context, SavedPhoto photo, PhotoSorting was, String key) {
+        SavedPhoto.Read read = photo.read().orElseThrow();
+        PhotoSorting now = new OutlineEdits(read.scale().scale())
+                .split(
+                        was,
+                        key,
+                        spot(context, "x", "y"),
+                        spot(context, "x2", "y2"),
+                        (whole, parts) -> looks(photo.id(), read.scale().pictureWidth(), whole, parts),
+                        ReadingQueue.names(room.store()));
+        return new Change("split piece " + key, now, key + "a");
+    }
+
+    private List<PieceAppearance> looks(String id, int width, ReadPiece whole, List<ReadPiece> parts) {
+        return book().screen(id)
+                .map(jpeg -> Photograph.ofSmall(jpeg).looks(whole, parts, width))
+                .orElse(parts.stream().map(part -> whole.look()).toList());
+    }
+
+    /** A piece the reader missed. */
+    private Change drawn(Context context, SavedPhoto photo, PhotoSorting was) {
+        FloorScale scale = photo.read().orElseThrow().scale().scale();
+        Photograph seen = book().screen(photo.id())
+                .map(Photograph::ofSmall)
+                .orElseThrow(() -> new StoreException("This photograph has been put away in another window."));
+        PhotoSorting now = new OutlineEdits(scale)
+                .drawn(
+                        was,
+                        placed(PageContext.field(context, "corners")),
+                        outline -> seen.look(outline, scale, ReferenceSheet.parse(photo.sheet())),
+                        book().taken(photo.id()),
+                        ReadingQueue.names(room.store()));
+        String key = now.pieces().get(now.pieces().size() - 1).key();
+        context.header("HX-Push-Url", PhotoAddress.address(photo.id()) + "?piece=" + key);
+        return new Change("draw in piece " + key, now, key);
+    }
+
+    /** Corners as the page sends them: {@code x,y,off x,y,off}, in pixels of the picture. */
+    private static List<OutlineEdits.Placed> placed(String text) {
+        if (!text.matches(CORNERS)) {
+            throw new MeasureException("this form lacks the corners of a piece; place them on the photograph");
+        }
+        return Stream.of(text.split(" "))
+                .map(corner -> corner.split(","))
+                .map(of -> new OutlineEdits.Placed(
+                        new Point(Double.parseDouble(of[0]), Double.parseDouble(of[1])), Double.parseDouble(of[2])))
+                .toList();
+    }
+
+    private Change move(Context context, PhotoSorting was, String key) {
+        String to = PageContext.field(context, "group");
+        Optional<String> group = to.equals("new") ? Optional.empty() : Optional.of(to);
+        return new Change("fabric of piece " + key, was.moved(key, group, ReadingQueue.names(room.store())), key);
+    }
+
+    private Change fabric(Context context, PhotoSorting was) {
+        PieceGroup group = was.group(PageContext.field(context, "group"));
+        PieceGroup told = new PieceGroup(
+                group.id(),
+                StashFields.name(PageContext.field(context, "name")),
+                FormFields.choice(Fabric.Faces.class, PageContext.field(context, "faces"))
+                        .orElse(group.faces()),
+                FormFields.choice(Fabric.Nap.class, PageContext.field(context, "nap"))
+                        .orElse(group.nap()),
+                FormFields.choice(hearthcloth.stash.Piece.Washed.class, PageContext.field(context, "washed"))
+                        .orElse(group.washed()));
+        String label = told.name().equals(group.name()) ? "fabric " + told.name() : "name " + told.name();
+        return new Change(label, was.told(told), PageContext.field(context, "at"));
+    }
+
+    private static int whole(Context context) {
+        String text = PageContext.field(context, "i");
+        if (!text.matches("\\d{1,3}")) {
+            throw new MeasureException("this form lacks the number of a corner; load the page again");
+        }
+        return Integer.parseInt(text);
+    }
+
+    private static Point spot(Context context, String x, String y) {
+        return new Point(number(context, x), number(context, y));
+    }
+
+    private static double number(Context context, String name) {
+        String text = PageContext.field(context, name);
+        if (!text.matches("-?\\d{1,6}(\\.\\d{1,6})?")) {
+            throw new MeasureException("this form lacks a place in the picture; load the page again");
+        }
+        return Double.parseDouble(text);
+    }
+
+    private void turn(Context context, boolean again) {
+        String id = context.pathParam("id");
+        read(context);
+        Optional<String> done = again ? book().redo(id) : book().undo(id);
+        String said = done.map(label -> (again ? "Done again: " : "Taken back: ") + label + ".")
+                .orElse(again ? "There is nothing to do again." : "There is nothing to take back.");
+        answer(context, id, PageContext.field(context, "at"), said);
+    }
+
+    private void answer(Context context, String id, String at, String said) {
+        if (PageContext.isPart(context)) {
+            room.show(
+                    context,
+                    "part/photo-changed.jte",
+                    Map.of("view", view(id, at), "token", room.token(), "said", said));
+        } else {
+            String there = at.matches("\\d+[a-z]*") ? "?piece=" + at : "";
+            PageContext.go(context, PhotoAddress.address(id) + there, said);
+        }
+    }
+
+    /** Only what tells of the change, so that nothing moves under her hand while she fills in the next field. */
+    private void answerTools(Context context, String id) {
+        if (PageContext.isPart(context)) {
+            room.show(
+                    context,
+                    "part/photo-tools.jte",
+                    Map.of(
+                            "view",
+                            view(id, PageContext.field(context, "at")),
+                            "token",
+                            room.token(),
+                            "said",
+                            "",
+                            "oob",
+                            true));
+        } else {
+            PageContext.go(context, PhotoAddress.address(id), "Kept.");
+        }
+    }
+
+    private PhotoView view(String id, String at) {
+        SavedPhoto photo = book().find(id).orElseThrow(() -> new StoreException("This photograph has been put away."));
+        return PhotoView.of(room.store(), photo, room.settings().ruler(), at, "");
+    }
+}

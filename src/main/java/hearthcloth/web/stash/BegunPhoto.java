@@ -1,0 +1,49 @@
+package hearthcloth.web.stash;
+
+import hearthcloth.store.PhotoBook;
+import hearthcloth.store.SavedPhoto;
+import hearthcloth.work.photo.PhotoSorting;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * A photograph whose pieces are not all in the stash or left out.
+ *
+ * @param href its page
+ * @param words when it was sent and how far it has come
+ */
+public record BegunPhoto(String href, String words) {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.UK);
+
+    /** Those whose pieces are not all in the stash or left out. */
+    public static List<BegunPhoto> all(PhotoBook book) {
+        return book.all().stream()
+                .flatMap(photo -> {
+                    String day = DAY.format(Instant.parse(photo.kept()).atZone(ZoneId.systemDefault()));
+                    Optional<Integer> open = photo.read().map(read -> open(read, book.taken(photo.id())));
+                    return open.filter(count -> count == 0).isPresent()
+                            ? Stream.empty()
+                            : Stream.of(new BegunPhoto("/stash/photo/" + photo.id(), day + ", " + state(photo, open)));
+                })
+                .toList();
+    }
+
+    private static String state(SavedPhoto photo, Optional<Integer> open) {
+        return open.map(count -> StashView.pieces(count) + " to take in")
+                .orElse(photo.refused().isEmpty() ? "not read yet" : "nothing was read off it");
+    }
+
+    /** How many pieces are neither in the stash nor left out. */
+    public static int open(SavedPhoto.Read read, Set<String> taken) {
+        return (int) read.sorting().pieces().stream()
+                .filter(piece -> !piece.dropped() && !PhotoSorting.isAmong(piece.key(), taken))
+                .count();
+    }
+}

@@ -1,0 +1,193 @@
+package hearthcloth.web.stash;
+
+import hearthcloth.draw.FabricPicture;
+import hearthcloth.draw.RefusedPictureException;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.StashBook;
+import hearthcloth.store.StashEdit;
+import hearthcloth.store.SwatchBook;
+import hearthcloth.store.SwatchBook.Swatch;
+import hearthcloth.web.kit.FormFields;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PieceDrawing;
+import hearthcloth.web.kit.StaleChangeException;
+import hearthcloth.web.kit.Uploads;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One fabric: its name, colour, faces and nap, for all its pieces at once; her own picture of it. */
+public final class FabricPage {
+
+    private static final double PIXELS = 240;
+    private static final Length SHOWN = Length.cm(20);
+
+    /**
+     * What the page shows.
+     *
+     * @param seen tells this state of the fabric from a later one
+     * @param across how much cloth her picture shows, as she may write it
+     */
+    public record View(
+            Fabric fabric,
+            String total,
+            String about,
+            PieceDrawing drawn,
+            boolean hasPicture,
+            String across,
+            String seen) {}
+
+    private final PageContext room;
+
+    FabricPage(PageContext room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/stash/fabric", this::show);
+        routes.post("/stash/fabric", this::change);
+        routes.post("/stash/fabric/picture", this::picture);
+        routes.post("/stash/fabric/picture/away", this::unpicture);
+        routes.get("/stash/swatch", this::swatch);
+    }
+
+    private StashBook book() {
+        return room.store().stash();
+    }
+
+    private static String address(String fabric) {
+        return "/stash/fabric?name=" + URLEncoder.encode(fabric, StandardCharsets.UTF_8);
+    }
+
+    private static Fabric asked(Stash stash, String name) {
+        return stash.fabric(name)
+                .orElseThrow(() -> new NotFoundResponse("There is no fabric of that name in the stash any more."));
+    }
+
+    private void show(Context context) {
+        Stash stash = book().whole();
+        Fabric fabric = asked(stash, PageContext.text(context, "name"));
+        Map<String, Length> across = room.store().swatches().across();
+        List<Piece> pieces = stash.of(fabric);
+        Ruler ruler = room.settings().ruler();
+        double area = pieces.stream().mapToDouble(Piece::areaMm2).sum();
+        View view = new View(
+                fabric,
+                StashView.pieces(pieces.size()) + ", " + StashView.area(area, ruler),
+                StashView.about(fabric),
+                PieceDrawing.of(Size.square(SHOWN), fabric, 1, PieceDrawing.scale(SHOWN, PIXELS), across, "cloth"),
+                across.containsKey(fabric.name()),
+                ruler.write(across.getOrDefault(fabric.name(), hand(ruler)), Rounding.NEAREST),
+                seen(fabric, pieces.size()));
+        room.show(
+                context,
+                "stash-fabric.jte",
+                Map.of("frame", room.frame(context, fabric.name(), "Stash"), "view", view));
+    }
+
+    private static String seen(Fabric fabric, int pieces) {
+        return fabric + "|" + pieces;
+    }
+
+    private void change(Context context) {
+        Stash stash = book().whole();
+        Fabric was = meant(context, stash);
+        Fabric is = new Fabric(
+                StashFields.name(PageContext.field(context, "name")),
+                FormFields.colour(PageContext.field(context, "colour")),
+                FormFields.choice(Fabric.Faces.class, PageContext.field(context, "faces"))
+                        .orElse(was.faces()),
+                FormFields.choice(Fabric.Nap.class, PageContext.field(context, "nap"))
+                        .orElse(was.nap()));
+        // A name that another fabric bears makes them one fabric.
+        List<Piece> gone = stash.pieces().stream()
+                .filter(piece ->
+                        piece.fabric().equals(was) || piece.fabric().name().equalsIgnoreCase(is.name()))
+                .filter(piece -> !piece.fabric().equals(is))
+                .toList();
+        if (!gone.isEmpty()) {
+            List<Piece> come = gone.stream()
+                    .map(piece -> new Piece(piece.id(), is, piece.size(), piece.washed(), piece.row()))
+                    .toList();
+            book().edit(new StashEdit("change the fabric " + was.name(), gone, come));
+            pictureFollows(was.name(), is.name());
+        }
+        PageContext.go(context, address(is.name()), "Changed for " + StashView.pieces(gone.size()) + ".");
+    }
+
+    /** The fabric as it was when the page was shown. */
+    private static Fabric meant(Context context, Stash stash) {
+        Optional<Fabric> now = stash.fabric(PageContext.field(context, "was"));
+        return now.filter(found -> seen(found, stash.of(found).size()).equals(context.formParam("seen")))
+                .orElseThrow(() -> new StaleChangeException(
+                        "This fabric has meanwhile been changed in another window. Nothing was changed here.",
+                        now.map(found -> found.name() + ", " + found.colour().hex() + ", " + StashView.about(found)
+                                        + "; "
+                                        + StashView.pieces(stash.of(found).size()) + ".")
+                                .orElse("There is no fabric of that name in the stash any more."),
+                        now.map(found -> address(found.name())).orElse("/stash"),
+                        "seen",
+                        now.map(found -> seen(found, stash.of(found).size())).orElse("")));
+    }
+
+    /** Her picture is left under the old name too, so that undoing finds it. */
+    private void pictureFollows(String was, String is) {
+        SwatchBook swatches = room.store().swatches();
+        if (swatches.find(is).isEmpty()) {
+            swatches.find(was).ifPresent(swatch -> swatches.keep(is, swatch));
+        }
+    }
+
+    /** What a picture shows where nobody measured it. */
+    private static Length hand(Ruler ruler) {
+        return ruler.isMetric() ? Length.cm(10) : Length.inches(4);
+    }
+
+    private void picture(Context context) {
+        Fabric fabric = asked(book().whole(), PageContext.field(context, "was"));
+        String written = PageContext.field(context, "across");
+        Length across = written.isEmpty()
+                ? Length.cm(10)
+                : Measures.length(written, room.settings().bare());
+        if (across.isLessThan(Length.cm(1)) || across.isMoreThan(Length.cm(300))) {
+            throw new MeasureException(
+                    "a picture shows between 1 cm and 3 m of cloth; measure from its left edge to its" + " right");
+        }
+        try {
+            byte[] jpeg = FabricPicture.jpeg(Uploads.upload(context, "picture", FabricPicture.MOST_BYTES));
+            String picture = Base64.getEncoder().encodeToString(jpeg);
+            room.store().swatches().keep(fabric.name(), new Swatch("image/jpeg", picture, across));
+        } catch (RefusedPictureException e) {
+            throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
+        }
+        PageContext.go(context, address(fabric.name()), "Your picture is kept and tiled to scale.");
+    }
+
+    private void unpicture(Context context) {
+        String name = PageContext.field(context, "was");
+        room.store().swatches().remove(name);
+        PageContext.go(context, address(name), "The picture is taken away; the colour shows again.");
+    }
+
+    private void swatch(Context context) {
+        Swatch swatch = room.store()
+                .swatches()
+                .find(PageContext.text(context, "fabric"))
+                .orElseThrow(() -> new NotFoundResponse("There is no picture of this fabric."));
+        context.contentType(swatch.kind()).result(Base64.getDecoder().decode(swatch.picture()));
+    }
+}

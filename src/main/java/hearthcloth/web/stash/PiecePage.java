@@ -1,0 +1,230 @@
+package hearthcloth.web.stash;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Arrivals;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Lot;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.SpokenPieces;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.StashBook;
+import hearthcloth.store.StashEdit;
+import hearthcloth.web.kit.FormFields;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PieceDrawing;
+import hearthcloth.web.kit.StaleChangeException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One kind of piece: its size and fabric, cut in two, used up, taken away; one, some or all that are alike. */
+public final class PiecePage {
+
+    private static final double PIXELS = 300;
+
+    /**
+     * What the page shows.
+     *
+     * @param seen tells this state of the pieces from a later one
+     * @param fabrics to choose from
+     */
+    public record View(
+            String id,
+            String fabric,
+            String size,
+            int count,
+            String numbers,
+            String about,
+            String width,
+            String length,
+            String washed,
+            String seen,
+            PieceDrawing drawn,
+            List<String> fabrics,
+            String back) {}
+
+    private final PageContext room;
+
+    PiecePage(PageContext room) {
+        this.room = room;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/stash/piece/{id}", this::show);
+        routes.post("/stash/piece/{id}/change", this::change);
+        routes.post("/stash/piece/{id}/split", this::split);
+        routes.post("/stash/piece/{id}/use", context -> away(context, "use up"));
+        routes.post("/stash/piece/{id}/delete", context -> away(context, "delete"));
+    }
+
+    private StashBook book() {
+        return room.store().stash();
+    }
+
+    private static Optional<Lot> lot(Context context, Stash stash) {
+        String id = context.pathParam("id");
+        return stash.pieces().stream()
+                .filter(piece -> piece.id().equals(id))
+                .findFirst()
+                .map(piece -> Lot.around(piece, stash));
+    }
+
+    private void show(Context context) {
+        Ruler ruler = room.settings().ruler();
+        Stash stash = book().whole();
+        Lot lot = lot(context, stash)
+                .orElseThrow(
+                        () -> new NotFoundResponse("There is no such piece any more; it was used up or taken away."));
+        Piece piece = lot.first();
+        Size size = lot.size();
+        String washed = StashView.washed(piece.washed());
+        View view = new View(
+                context.pathParam("id"),
+                piece.fabric().name(),
+                ruler.write(size, Rounding.NEAREST),
+                lot.count(),
+                lot.numbers(),
+                StashView.about(piece.fabric()) + (washed.isEmpty() ? "" : ", " + washed),
+                written(size.width(), ruler),
+                written(size.height(), ruler),
+                piece.washed().name(),
+                seen(lot),
+                PieceDrawing.of(
+                        size,
+                        piece.fabric(),
+                        lot.count(),
+                        PieceDrawing.scale(size.width().max(size.height()), PIXELS),
+                        room.store().swatches().across(),
+                        "cloth"),
+                stash.fabrics().stream()
+                        .map(Fabric::name)
+                        .sorted(String.CASE_INSENSITIVE_ORDER)
+                        .toList(),
+                back(PageContext.text(context, "back")));
+        room.show(
+                context,
+                "stash-piece.jte",
+                Map.of("frame", room.frame(context, view.size() + ", " + view.fabric(), "Stash"), "view", view));
+    }
+
+    /** As it is edited: on the ruler's marks where it lies on one, else exactly. */
+    private static String written(Length length, Ruler ruler) {
+        boolean onMark = ruler.mark(length, Rounding.NEAREST).equals(length);
+        return onMark ? ruler.write(length, Rounding.NEAREST) : length.toString();
+    }
+
+    static String back(String given) {
+        return given.matches("/stash(\\?[A-Za-z0-9=&%+._*-]*)?") ? given : "/stash";
+    }
+
+    private static String seen(Lot lot) {
+        Piece piece = lot.first();
+        return piece.size() + "|" + piece.washed() + "|" + lot.count() + "|" + piece.fabric();
+    }
+
+    /** The pieces she means, as they were when the page was shown. */
+    private List<Piece> meant(Context context, Stash stash) {
+        Optional<Lot> now = lot(context, stash);
+        Lot lot = now.filter(found -> seen(found).equals(context.formParam("seen")))
+                .orElseThrow(() -> overtaken(now));
+        String many = PageContext.field(context, "many");
+        int count = many.isEmpty() ? 1 : many.matches("\\d{1,5}") ? Integer.parseInt(many) : 0;
+        if (count < 1 || count > lot.count()) {
+            throw new MeasureException(
+                    "there are " + lot.count() + " of these; say how many of them, from 1 to " + lot.count());
+        }
+        return lot.pieces().subList(0, count);
+    }
+
+    private StaleChangeException overtaken(Optional<Lot> now) {
+        String words = "These pieces have meanwhile been changed in another window. Nothing was changed here.";
+        if (now.isEmpty()) {
+            return new StaleChangeException(words, "They are no longer in the stash.", "/stash", "seen", "");
+        }
+        Lot lot = now.get();
+        Piece piece = lot.first();
+        String washed = StashView.washed(piece.washed());
+        return new StaleChangeException(
+                words,
+                StashView.pieces(lot.count()) + " of " + piece.fabric().name() + ", "
+                        + room.settings().ruler().write(lot.size(), Rounding.NEAREST)
+                        + (washed.isEmpty() ? "." : ", " + washed + "."),
+                "/stash/piece/" + piece.id(),
+                "seen",
+                seen(lot));
+    }
+
+    private void change(Context context) {
+        Stash stash = book().whole();
+        List<Piece> gone = meant(context, stash);
+        Size size = new Size(length(context, "width"), length(context, "length"));
+        StashFields.checked(size);
+        String name = StashFields.name(PageContext.field(context, "fabric"));
+        Piece.Washed washed = FormFields.choice(Piece.Washed.class, PageContext.field(context, "washed"))
+                .orElse(Piece.Washed.UNKNOWN);
+        Fabric fabric = new Arrivals(stash, 1)
+                .fabric(new SpokenPieces(name, size, 1, Optional.empty(), Optional.empty(), Optional.empty(), washed));
+        List<Piece> come = gone.stream()
+                .map(piece -> new Piece(piece.id(), fabric, size, washed, piece.row()))
+                .toList();
+        if (come.equals(gone)) {
+            done(context, "Nothing was changed.");
+            return;
+        }
+        edit(context, "change", gone, come);
+    }
+
+    private Length length(Context context, String name) {
+        return Measures.length(PageContext.field(context, name), room.settings().bare());
+    }
+
+    private void split(Context context) {
+        List<Piece> gone = meant(context, book().whole());
+        Size size = gone.get(0).size();
+        boolean upright = PageContext.field(context, "cut").equals("width");
+        Length whole = upright ? size.width() : size.height();
+        Length at = length(context, "at");
+        if (!at.isPositive() || !at.isLessThan(whole)) {
+            throw new MeasureException("the cut lies outside the piece; say where it is, above 0 and below "
+                    + room.settings().ruler().write(whole, Rounding.NEAREST));
+        }
+        int next = book().nextPiece();
+        List<Piece> come = new ArrayList<>();
+        for (Piece piece : gone) {
+            come.add(part(piece, piece.id(), piece.row(), upright, at));
+            come.add(part(piece, String.valueOf(next), next, upright, whole.minus(at)));
+            next++;
+        }
+        edit(context, "cut in two", gone, come);
+    }
+
+    private static Piece part(Piece piece, String id, int row, boolean upright, Length side) {
+        Size size = upright
+                ? new Size(side, piece.size().height())
+                : new Size(piece.size().width(), side);
+        return new Piece(id, piece.fabric(), size, piece.washed(), row);
+    }
+
+    private void away(Context context, String verb) {
+        edit(context, verb, meant(context, book().whole()), List.of());
+    }
+
+    private void edit(Context context, String verb, List<Piece> gone, List<Piece> come) {
+        String label = verb + " " + gone.size() + " of " + gone.get(0).fabric().name();
+        book().edit(new StashEdit(label, gone, come));
+        done(context, "Done: " + label + ".");
+    }
+
+    private static void done(Context context, String said) {
+        PageContext.go(context, back(PageContext.field(context, "back")), said);
+    }
+}

@@ -1,0 +1,210 @@
+package hearthcloth.web.stash;
+
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Arrivals;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.SpokenLine;
+import hearthcloth.stash.SpokenPieces;
+import hearthcloth.store.StashBook;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.web.kit.ExampleMark;
+import hearthcloth.web.kit.FormFields;
+import hearthcloth.web.kit.PageContext;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** "What have you got?": pieces said in a line, many lines or fields; shown to scale; every change undone. */
+public final class StashPage {
+
+    /** A page of text, not a book: lines pasted at once. */
+    private static final int MOST_LINES = 2_000;
+
+    private final PageContext room;
+    private final StashScreen screen;
+
+    public StashPage(PageContext room) {
+        this.room = room;
+        this.screen = new StashScreen(room);
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/stash", this::show);
+        routes.get("/stash/heard", this::hear);
+        routes.post("/stash/line", this::line);
+        routes.post("/stash/lines", this::lines);
+        routes.post("/stash/fields", this::fields);
+        routes.post("/stash/undo", context -> turn(context, false));
+        routes.post("/stash/redo", context -> turn(context, true));
+        new StashFiles(room).add(routes);
+        new PiecePage(room).add(routes);
+        new FabricPage(room).add(routes);
+    }
+
+    private StashIntake intake() {
+        return new StashIntake(book());
+    }
+
+    private StashBook book() {
+        return room.store().stash();
+    }
+
+    private void show(Context context) {
+        StashView view = StashView.of(
+                room.store(), StashAsked.of(context), room.settings().ruler());
+        if (PageContext.isPart(context) && "found".equals(context.header("HX-Target"))) {
+            room.show(context, "part/stash-found.jte", Map.of("view", view, "oob", true));
+        } else {
+            screen.show(context, view, StashScreen.Draft.NONE, PageContext.text(context, "said"));
+        }
+    }
+
+    private void hear(Context context) {
+        StashHeard heard = StashHeard.of(
+                PageContext.text(context, "line"), room.store(), room.settings().ruler(), false);
+        room.show(context, "part/stash-heard.jte", Map.of("heard", heard));
+    }
+
+    private void line(Context context) {
+        String line = PageContext.field(context, "line");
+        SpokenLine said = SpokenPieces.hear(line, room.settings().bare());
+        if (said instanceof SpokenPieces pieces) {
+            answer(context, kept(pieces), true);
+            return;
+        }
+        StashHeard heard = StashHeard.of(
+                line.isEmpty() ? " " : line, room.store(), room.settings().ruler(), true);
+        context.status(422);
+        if (PageContext.isPart(context)) {
+            context.header("HX-Retarget", "#heard").header("HX-Reswap", "innerHTML");
+            room.show(context, "part/stash-heard.jte", Map.of("heard", heard));
+        } else {
+            screen.show(context, screen.whole(), new StashScreen.Draft(line, heard, "", List.of()), "");
+        }
+    }
+
+    private void lines(Context context) {
+        String text = Optional.ofNullable(context.formParam("lines")).orElse("");
+        List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
+        if (lines.size() > MOST_LINES) {
+            String many = "These are " + lines.size() + " lines; " + MOST_LINES
+                    + " are taken at once. A CSV file takes more.";
+            screen.show(
+                    context.status(422),
+                    screen.whole(),
+                    new StashScreen.Draft("", StashHeard.NOTHING, text, List.of(many)),
+                    "");
+            return;
+        }
+        List<SpokenPieces> heard = new ArrayList<>();
+        List<String> left = new ArrayList<>();
+        List<String> wrong = new ArrayList<>();
+        for (String line : lines) {
+            SpokenLine said = SpokenPieces.hear(line, room.settings().bare());
+            if (said instanceof SpokenPieces pieces) {
+                heard.add(pieces);
+            } else if (said instanceof SpokenLine.Unclear unclear) {
+                left.add(line);
+                wrong.add("“" + line.strip() + "”: " + unclear.sentence() + ".");
+            }
+        }
+        int come = heard.stream().mapToInt(SpokenPieces::count).sum();
+        String said = come == 0 ? "" : kept("add " + StashView.pieces(come), heard);
+        if (wrong.isEmpty()) {
+            PageContext.go(context, "/stash", said.isEmpty() ? "There was nothing in the box." : said);
+        } else {
+            StashScreen.Draft draft = new StashScreen.Draft("", StashHeard.NOTHING, String.join("\n", left), wrong);
+            screen.show(context.status(422), screen.whole(), draft, said);
+        }
+    }
+
+    private void fields(Context context) {
+        answer(context, kept(fromFields(context)), false);
+    }
+
+    /** Numbered and kept as one change, so that two devices that add at once get numbers of their own. */
+    private String kept(String label, List<SpokenPieces> heard) {
+        return room.store().atOnce(() -> {
+            Arrivals arrivals = intake().arrivals();
+            heard.forEach(arrivals::add);
+            return intake().keep(label, arrivals);
+        });
+    }
+
+    private String kept(SpokenPieces pieces) {
+        return kept("add " + pieces.count() + " of " + pieces.name(), List.of(pieces));
+    }
+
+    private SpokenPieces fromFields(Context context) {
+        String name = PageContext.field(context, "fabric");
+        String count = PageContext.field(context, "count");
+        String colour = PageContext.field(context, "colour");
+        if (!count.matches("\\d{0,6}")) {
+            throw new MeasureException(
+                    "\"" + count + "\" is no number of pieces; write a whole number, or leave it blank for one");
+        }
+        SpokenPieces heard = StashFields.checked(
+                new Size(
+                        Measures.length(
+                                PageContext.field(context, "width"),
+                                room.settings().bare()),
+                        Measures.length(
+                                PageContext.field(context, "length"),
+                                room.settings().bare())),
+                count.isEmpty() ? "1" : count);
+        return new SpokenPieces(
+                StashFields.name(name),
+                heard.size(),
+                heard.count(),
+                colour.isEmpty() ? Optional.empty() : Optional.of(FormFields.colour(colour)),
+                FormFields.choice(Fabric.Faces.class, PageContext.field(context, "faces")),
+                FormFields.choice(Fabric.Nap.class, PageContext.field(context, "nap")),
+                FormFields.choice(Piece.Washed.class, PageContext.field(context, "washed"))
+                        .orElse(Piece.Washed.UNKNOWN));
+    }
+
+    private void turn(Context context, boolean again) {
+        Optional<String> now = again ? book().redoable() : book().undoable();
+        String seen = PageContext.field(context, "label");
+        if (!now.orElse("").equals(seen)) {
+            throw new StoreException("The stash has meanwhile been changed in another window: "
+                    + now.map(label -> "the last change now is “" + label + "”").orElse("nothing is left to take back")
+                    + ". Nothing was changed; look again.");
+        }
+        Optional<String> done = again ? book().redo() : book().undo();
+        answer(
+                context,
+                done.map(label -> (again ? "Done again: " : "Taken back: ") + label + ".")
+                        .orElse(again ? "There is nothing to do again." : "There is nothing to take back."),
+                false);
+    }
+
+    private void answer(Context context, String said, boolean clear) {
+        if (PageContext.isPart(context)) {
+            room.show(
+                    context,
+                    "part/stash-changed.jte",
+                    Map.of(
+                            "view",
+                            screen.whole(),
+                            "token",
+                            room.token(),
+                            "said",
+                            said,
+                            "clear",
+                            clear,
+                            "metric",
+                            room.settings().ruler().isMetric(),
+                            "example",
+                            room.store().setting(ExampleMark.SETTING).isPresent()));
+        } else {
+            PageContext.go(context, "/stash", said);
+        }
+    }
+}

@@ -1,0 +1,220 @@
+package hearthcloth.web.stash;
+
+import hearthcloth.colour.ColourName;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Lot;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.Store;
+import hearthcloth.web.kit.PieceDrawing;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The stash as the page shows it: some lots of it drawn to scale, all fabrics with their totals.
+ *
+ * @param pages how many there are; one page shows as many lots as are drawn at once
+ * @param trouble with what was asked; empty where there is none
+ */
+public record StashView(
+        StashAsked asked,
+        List<Group> groups,
+        List<Total> totals,
+        String summary,
+        int pages,
+        String undo,
+        String redo,
+        String trouble,
+        boolean isEmpty) {
+
+    /** So many lots are drawn on one page. */
+    static final int LOTS = 120;
+
+    private static final double LONGEST_PIXELS = 240;
+
+    /** Pieces alike, drawn once. */
+    public record Shown(String id, String size, int count, String numbers, String words, PieceDrawing drawn) {}
+
+    /** Lots of one fabric beside each other. */
+    public record Group(String fabric, String about, String total, String change, List<Shown> lots) {}
+
+    /** What there is of one fabric, whatever is asked. */
+    public record Total(String fabric, PieceDrawing swatch, int pieces, String area, String href, boolean chosen) {}
+
+    /** This page's address, to stand in another one. */
+    public String back() {
+        return URLEncoder.encode(asked.here(), StandardCharsets.UTF_8);
+    }
+
+    static StashView of(Store store, StashAsked asked, Ruler ruler) {
+        Stash stash = store.stash().whole();
+        Map<String, Length> across = store.swatches().across();
+        List<Piece> found = new ArrayList<>();
+        String trouble = find(stash, asked, ruler, found);
+        List<Lot> lots = sorted(Lot.of(found));
+        int pages = Math.max(1, (lots.size() + LOTS - 1) / LOTS);
+        int page = Math.min(asked.page(), pages);
+        List<Lot> here = lots.subList((page - 1) * LOTS, Math.min(lots.size(), page * LOTS));
+        return new StashView(
+                new StashAsked(asked.text(), asked.fabric(), asked.least(), page),
+                groups(here, found, across, ruler),
+                totals(stash, asked, across, ruler),
+                summary(stash, found, asked, ruler),
+                pages,
+                store.stash().undoable().orElse(""),
+                store.stash().redoable().orElse(""),
+                trouble,
+                stash.pieces().isEmpty());
+    }
+
+    /** Puts the pieces she wants into {@code found}; what is wrong with the size she asks for, then all are wanted. */
+    private static String find(Stash stash, StashAsked asked, Ruler ruler, List<Piece> found) {
+        Optional<Size> least = Optional.empty();
+        String trouble = "";
+        try {
+            least = asked.leastSize(ruler.unit());
+        } catch (MeasureException e) {
+            trouble = String.valueOf(e.getMessage());
+        }
+        for (Piece piece : stash.pieces()) {
+            if (asked.wants(piece, least)) {
+                found.add(piece);
+            }
+        }
+        return trouble;
+    }
+
+    /** By fabric, in the order of names; within one the largest first. */
+    private static List<Lot> sorted(List<Lot> lots) {
+        List<Lot> sorted = new ArrayList<>(lots);
+        sorted.sort(Comparator.comparing((Lot lot) -> lot.first().fabric().name(), String.CASE_INSENSITIVE_ORDER)
+                .thenComparing(lot -> lot.first().fabric().name())
+                .thenComparing(lot -> -lot.first().areaMm2()));
+        return sorted;
+    }
+
+    private static List<Group> groups(List<Lot> lots, List<Piece> found, Map<String, Length> across, Ruler ruler) {
+        double scale = PieceDrawing.scale(longest(found), LONGEST_PIXELS);
+        Map<String, double[]> sums = sums(found);
+        Map<Fabric, List<Shown>> groups = new LinkedHashMap<>();
+        for (Lot lot : lots) {
+            Fabric fabric = lot.first().fabric();
+            groups.computeIfAbsent(fabric, key -> new ArrayList<>()).add(shown(lot, scale, across, ruler));
+        }
+        List<Group> out = new ArrayList<>();
+        groups.forEach((fabric, shown) -> {
+            double[] sum = sums.getOrDefault(fabric.name(), new double[2]);
+            out.add(new Group(
+                    fabric.name(),
+                    about(fabric),
+                    pieces((int) sum[0]) + ", " + area(sum[1], ruler),
+                    "/stash/fabric?name=" + URLEncoder.encode(fabric.name(), StandardCharsets.UTF_8),
+                    shown));
+        });
+        return out;
+    }
+
+    private static Length longest(List<Piece> pieces) {
+        Length longest = Length.ZERO;
+        for (Piece piece : pieces) {
+            longest = longest.max(piece.size().width()).max(piece.size().height());
+        }
+        return longest;
+    }
+
+    private static Shown shown(Lot lot, double scale, Map<String, Length> across, Ruler ruler) {
+        String id = lot.first().id();
+        String size = ruler.write(lot.size(), Rounding.NEAREST);
+        String washed = washed(lot.first().washed());
+        return new Shown(
+                id,
+                size,
+                lot.count(),
+                lot.numbers(),
+                (lot.count() == 1 ? "" : lot.count() + " of ")
+                        + size
+                        + (washed.isEmpty() ? "" : ", " + washed)
+                        + (lot.count() == 1 ? ", number " : ", numbers ")
+                        + lot.numbers(),
+                PieceDrawing.of(lot.size(), lot.first().fabric(), lot.count(), scale, across, "w" + id));
+    }
+
+    public static String washed(Piece.Washed washed) {
+        return switch (washed) {
+            case YES -> "washed";
+            case NO -> "not washed";
+            case UNKNOWN -> "";
+        };
+    }
+
+    /** What all pieces of a fabric share, in words: {@code pale green, right side, nap}. */
+    static String about(Fabric fabric) {
+        return ColourName.of(fabric.colour())
+                + (fabric.faces() == Fabric.Faces.RIGHT ? ", has a right side" : ", same on both sides")
+                + (fabric.nap() == Fabric.Nap.LENGTHWISE ? ", nap lengthwise" : "");
+    }
+
+    /** Pieces and square millimetres by name. */
+    private static Map<String, double[]> sums(List<Piece> pieces) {
+        Map<String, double[]> sums = new LinkedHashMap<>();
+        for (Piece piece : pieces) {
+            double[] sum = sums.computeIfAbsent(piece.fabric().name(), name -> new double[2]);
+            sum[0]++;
+            sum[1] += piece.areaMm2();
+        }
+        return sums;
+    }
+
+    private static List<Total> totals(Stash stash, StashAsked asked, Map<String, Length> across, Ruler ruler) {
+        Map<String, double[]> sums = sums(stash.pieces());
+        List<Total> totals = new ArrayList<>();
+        int number = 0;
+        for (Fabric fabric : stash.fabrics()) {
+            double[] sum = sums.getOrDefault(fabric.name(), new double[2]);
+            Size patch = Size.square(Length.mm(20));
+            totals.add(new Total(
+                    fabric.name(),
+                    PieceDrawing.of(patch, fabric, 1, 1, across, "t" + number++),
+                    (int) sum[0],
+                    area(sum[1], ruler),
+                    asked.of(fabric.name().equals(asked.fabric()) ? "" : fabric.name()),
+                    fabric.name().equals(asked.fabric())));
+        }
+        totals.sort(Comparator.comparing(Total::fabric, String.CASE_INSENSITIVE_ORDER));
+        return totals;
+    }
+
+    private static String summary(Stash stash, List<Piece> found, StashAsked asked, Ruler ruler) {
+        if (stash.pieces().isEmpty()) {
+            return "";
+        }
+        double area = found.stream().mapToDouble(Piece::areaMm2).sum();
+        String of = asked.isAll() ? "" : " of " + stash.pieces().size();
+        return found.size() + of + (stash.pieces().size() == 1 ? " piece" : " pieces") + ", " + area(area, ruler);
+    }
+
+    /** An area as one says it: {@code 384 sq in}, {@code 2.5 sq yd}, {@code 3.1 m²}. */
+    static String area(double squareMm, Ruler ruler) {
+        double side = ruler.isMetric() ? 1000 : 914.4;
+        double far = squareMm / (side * side);
+        return far < 2
+                ? ruler.area(squareMm, Rounding.NEAREST)
+                : String.format(Locale.ROOT, "%.1f %s", far, ruler.isMetric() ? "m²" : "sq yd");
+    }
+
+    public static String pieces(int count) {
+        return count + (count == 1 ? " piece" : " pieces");
+    }
+}

@@ -1,0 +1,84 @@
+package hearthcloth.web.tie;
+
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.cloth.Wrapped;
+import hearthcloth.draw.tied.Sample;
+import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Settings;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Tail;
+import hearthcloth.wrap.Tie;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.Map;
+import java.util.Optional;
+
+/** How a tie is done, step by step, round the gift at hand: with her own cloth where one is named, else with a plain one. */
+public final class TiePage {
+
+    private final PageContext room;
+
+    public TiePage(PageContext room) {
+        this.room = room;
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/tie/{tie}", this::show);
+    }
+
+    private void show(Context context) {
+        Tie tie = Tie.named(context.pathParam("tie").replace('-', ' '))
+                .orElseThrow(() -> new NotFoundResponse("There is no such tie here."));
+        Settings settings = room.settings();
+        String written = PageContext.text(context, "gift");
+        Gift gift = written.isEmpty() ? usual(tie) : Gift.parse(written, settings.bare());
+        if (!tie.suits(gift)) {
+            throw new MeasureException("the " + tie.words() + " is for " + tie.suited() + "; choose another tie for "
+                    + gift.describe(settings.ruler()));
+        }
+        Tail tail = Wished.tail(settings.ruler());
+        Optional<TiedGift> own = own(PageContext.text(context, "cloth"), Wrapped.of(gift, tie, tail));
+        TiedGift drawn = own.orElseGet(() -> Sample.of(tie, gift, tail.usual()));
+        room.show(
+                context,
+                "tie.jte",
+                Map.of(
+                        "frame",
+                        room.frame(context, title(tie), "Gift"),
+                        "view",
+                        TieView.of(tie, gift, drawn, settings.ruler(), own.isPresent())));
+    }
+
+    private static String title(Tie tie) {
+        return tie.trade().isEmpty() ? "The " + tie.words() : "The " + tie.words() + ", " + tie.trade();
+    }
+
+    /** Something of a usual size, to show the tie on: common practice, no source. */
+    private static Gift usual(Tie tie) {
+        String written = switch (tie) {
+            case FOUR_CORNER, ERRAND -> "box 30 x 20 x 8 cm";
+            case EDGE_ALONG_EDGE -> "box 20 x 14 x 10 cm";
+            case FLAT -> "box 30 x 20 x 3 cm";
+            case TWO_KNOT -> "box 50 x 10 x 10 cm";
+            case ONE_BOTTLE -> "bottle 7.5 x 30 cm";
+            case TWO_BOTTLES -> "two bottles 7.5 x 30 cm";
+            case ROUND -> "ball 22 cm";
+            case BOOKS -> "books 21 x 15 x 2 cm";
+            case ROLL -> "roll 6 x 38 cm";
+        };
+        return Gift.parse(written, null);
+    }
+
+    private Optional<TiedGift> own(String cloth, Wrapped wrapped) {
+        Settings settings = room.settings();
+        return Optional.of(cloth)
+                .filter(id -> !id.isEmpty())
+                .flatMap(id -> room.store().cloths().find(id))
+                .flatMap(saved -> saved.document().plan())
+                .flatMap(plan -> new PlanFolder(plan, settings.ruler(), settings.paper(), Optional.of(wrapped)).tied());
+    }
+}

@@ -1,0 +1,95 @@
+package hearthcloth.web.tie;
+
+import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.PublishedRule;
+import hearthcloth.wrap.Tail;
+import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.TradeFit;
+import hearthcloth.wrap.tying.Tying;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How a tie is done round one gift, as its page shows it.
+ *
+ * @param knot picture of the reef knot; empty for a tie without one
+ * @param ifShort what to do when a corner does not reach; no picture where it cannot be drawn
+ * @param own true where it is drawn with a cloth of hers
+ */
+public record TieView(
+        String title,
+        String suited,
+        String gift,
+        List<Step> steps,
+        String knot,
+        Step ifShort,
+        List<String> cautions,
+        Sizes sizes,
+        boolean own) {
+
+    /** A step and the cloth at that moment. */
+    public record Step(String words, String svg) {}
+
+    /** How large the cloth must be, and how sure that is. */
+    public record Sizes(String usual, List<String> doubts, List<Trade> trade) {}
+
+    /**
+     * A size cloths are sold in.
+     *
+     * @param ours the largest gift of these proportions that it ties
+     * @param enough yes or no: for this gift
+     */
+    public record Trade(String size, String name, String soldFor, String ours, boolean enough) {}
+
+    private static final double WIDTH = 95;
+    private static final double HEIGHT = 70;
+
+    static TieView of(Tie tie, Gift gift, TiedGift tied, Ruler ruler, boolean own) {
+        Tying tying = Tying.of(tie, gift);
+        List<Step> steps = tying.steps().stream()
+                .map(step -> new Step(step.words(), TiedView.svg(tied.moment(step.moment(), WIDTH, HEIGHT))))
+                .toList();
+        String knot = tie.isKnotted() ? TiedView.svg(tied.knot(WIDTH, HEIGHT * 0.7)) : "";
+        String name = tie.words().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                + tie.words().substring(1);
+        return new TieView(
+                name,
+                tie.suited(),
+                gift.describe(ruler),
+                steps,
+                knot,
+                new Step(
+                        tying.ifShort(),
+                        tied.whenShort(WIDTH, HEIGHT).map(TiedView::svg).orElse("")),
+                tying.cautions(),
+                sizes(tie, gift, ruler),
+                own);
+    }
+
+    private static Sizes sizes(Tie tie, Gift gift, Ruler ruler) {
+        Tail tail = Wished.tail(ruler);
+        List<String> doubts = new ArrayList<>();
+        if (tie.isKnotted()) {
+            doubts.add(tail.doubt(tie, gift, ruler));
+        }
+        doubts.add(PublishedRule.of(gift).sentence(gift, tie, tail.usual(), ruler));
+        List<Trade> trade = TradeFit.of(tie, gift, tail.usual()).stream()
+                .map(fit -> new Trade(
+                        ruler.write(fit.size().least(), Rounding.NEAREST),
+                        fit.size().trade(),
+                        fit.size().uses(),
+                        fit.largest()
+                                .map(largest -> largest.like(ruler.mark(largest.leading(), Rounding.DOWN)))
+                                .map(largest -> largest.describe(ruler))
+                                .orElse("nothing of this shape"),
+                        fit.enough()))
+                .toList();
+        Length usual = tie.smallestSquare(gift, tail.usual());
+        return new Sizes(ruler.write(usual, Rounding.UP), doubts, trade);
+    }
+}

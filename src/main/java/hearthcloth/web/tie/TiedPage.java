@@ -1,0 +1,117 @@
+package hearthcloth.web.tie;
+
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.cloth.Wrapped;
+import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.web.cloth.ClothAsked;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Settings;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A cloth tied round what she wants to wrap, before anything is cut: from three sides, to be turned, and what shows. */
+public final class TiedPage {
+
+    private final PageContext room;
+
+    public TiedPage(PageContext room) {
+        this.room = room;
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/tied/{id}", this::show);
+        routes.get("/tied/{id}/model", this::model);
+        routes.get("/tied/{id}/net.pdf", this::net);
+    }
+
+    private void show(Context context) {
+        SavedCloth saved = saved(context);
+        TiedView view = view(context, saved);
+        if (PageContext.isPart(context)) {
+            room.show(context, "part/tied-changed.jte", Map.of("view", view));
+        } else {
+            room.show(
+                    context,
+                    "tied.jte",
+                    Map.of(
+                            "frame",
+                            room.frame(context, saved.name() + ", tied", "Cloth"),
+                            "view",
+                            view,
+                            "cloth",
+                            saved.id(),
+                            "unit",
+                            room.settings().bare().symbol()));
+        }
+    }
+
+    private SavedCloth saved(Context context) {
+        return new ClothAsked(room).cloth(context);
+    }
+
+    private TiedAsked asked(Context context) {
+        return TiedAsked.read(context::queryParam, Wished.of(room.store()));
+    }
+
+    private TiedView view(Context context, SavedCloth saved) {
+        TiedAsked asked = asked(context);
+        Settings settings = room.settings();
+        Optional<Plan> plan = saved.document().plan();
+        if (plan.isEmpty()) {
+            return TiedView.of(
+                    asked, List.of(), "the stash does not suffice for this cloth yet, so there is nothing to tie");
+        }
+        try {
+            Optional<Wrapped> wrapped = asked.wrapped(settings);
+            return wrapped.map(round ->
+                            TiedView.of(asked, round, plan.get(), settings, tied(plan.get(), round), saved.id()))
+                    .orElseGet(() -> TiedView.of(asked, asked.ties(settings.bare()), ""));
+        } catch (MeasureException e) {
+            return TiedView.of(asked, List.of(), String.valueOf(e.getMessage()));
+        }
+    }
+
+    private Optional<TiedGift> tied(Plan plan, Wrapped wrapped) {
+        return folder(plan, wrapped).tied();
+    }
+
+    private PlanFolder folder(Plan plan, Wrapped wrapped) {
+        Settings settings = room.settings();
+        return new PlanFolder(plan, settings.ruler(), settings.paper(), Optional.of(wrapped));
+    }
+
+    private Optional<PlanFolder> folder(Context context) {
+        return saved(context)
+                .document()
+                .plan()
+                .flatMap(plan -> asked(context).wrapped(room.settings()).map(wrapped -> folder(plan, wrapped)));
+    }
+
+    /** The model to turn, as JSON. */
+    private void model(Context context) {
+        context.contentType("application/json")
+                .result(folder(context)
+                        .flatMap(PlanFolder::tied)
+                        .orElseThrow(TiedPage::notTied)
+                        .model()
+                        .text());
+    }
+
+    /** The folds on a sheet of paper. */
+    private void net(Context context) {
+        context.contentType("application/pdf")
+                .result(folder(context).flatMap(PlanFolder::printedNet).orElseThrow(TiedPage::notTied));
+    }
+
+    private static NotFoundResponse notTied() {
+        return new NotFoundResponse("This cloth does not tie that gift.");
+    }
+}

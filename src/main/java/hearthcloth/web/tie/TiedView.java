@@ -1,0 +1,152 @@
+package hearthcloth.web.tie;
+
+import hearthcloth.draw.cloth.Wrapped;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.stash.Fabric;
+import hearthcloth.web.kit.Settings;
+import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tying.WhatShows;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * A cloth tied, as its page shows it.
+ *
+ * @param ties to choose from, by their words; {@code tie} the chosen one
+ * @param fit how the cloth does round the gift, in a sentence
+ * @param stills from three sides; none where the cloth is too small
+ * @param links where the model to turn and more is found
+ * @param trouble what cannot be read; empty else
+ */
+public record TiedView(
+        TiedAsked asked,
+        List<String> ties,
+        String tie,
+        String fit,
+        List<Still> stills,
+        Shows shows,
+        Links links,
+        String trouble) {
+
+    /** One picture with its caption. */
+    public record Still(String words, String svg) {}
+
+    /** What can be seen of it. */
+    public record Shows(List<String> sentences, List<Row> fabrics, List<Row> patches) {
+        static final Shows NOTHING = new Shows(List.of(), List.of(), List.of());
+    }
+
+    /**
+     * Where a fabric or a patch went, in whole per cent of it.
+     *
+     * @param of of all that is seen, the share that is this
+     * @param from the sides it is seen from
+     */
+    public record Row(
+            String name,
+            String fabric,
+            String colour,
+            long of,
+            long top,
+            long sides,
+            long under,
+            long ends,
+            long hidden,
+            String from) {}
+
+    /** Where the model, how the tie is done, and the folds on paper are found. */
+    public record Links(String model, String tie, String net) {
+        static final Links NONE = new Links("", "", "");
+    }
+
+    /** Each still picture's room, in millimetres; shown about four pixels to one. */
+    private static final double STILL = 90;
+
+    private static final String NO_COLOUR = "#8a8f98";
+
+    static TiedView of(TiedAsked asked, List<Tie> ties, String trouble) {
+        List<String> words = ties.stream().map(Tie::words).toList();
+        return new TiedView(asked, words, asked.tie(), "", List.of(), Shows.NOTHING, Links.NONE, trouble);
+    }
+
+    /** With what {@code tied} shows; empty where the cloth is too small. */
+    static TiedView of(
+            TiedAsked asked, Wrapped wrapped, Plan plan, Settings settings, Optional<TiedGift> tied, String cloth) {
+        List<String> ties = Tie.suiting(wrapped.gift()).stream().map(Tie::words).toList();
+        String how = "/tie/" + word(wrapped.tie()) + "?gift=" + TiedAsked.encoded(asked.gift()) + "&cloth="
+                + TiedAsked.encoded(cloth);
+        String own = "/tied/" + cloth;
+        Links links = tied.isEmpty()
+                ? new Links("", how, "")
+                : new Links(own + "/model" + asked.query(), how, own + "/net.pdf" + asked.query());
+        return new TiedView(
+                asked,
+                ties,
+                wrapped.tie().words(),
+                wrapped.fit(plan.cloth()).sentence(settings.ruler()),
+                tied.map(TiedView::stills).orElse(List.of()),
+                tied.map(gift -> shows(gift.whatShows(), plan)).orElse(Shows.NOTHING),
+                links,
+                "");
+    }
+
+    /** A tie in an address: {@code four-corner-tie}. */
+    static String word(Tie tie) {
+        return tie.words().replace(' ', '-');
+    }
+
+    private static List<Still> stills(TiedGift gift) {
+        List<Still> stills = new ArrayList<>();
+        for (Picture picture : gift.stills(STILL, STILL)) {
+            String from = picture.title().substring(picture.title().indexOf(',') + 2);
+            stills.add(new Still(from.substring(0, 1).toUpperCase(Locale.ROOT) + from.substring(1), svg(picture)));
+        }
+        return stills;
+    }
+
+    static String svg(Picture picture) {
+        return SvgWriter.writeBare(picture);
+    }
+
+    private static Shows shows(WhatShows shows, Plan plan) {
+        Map<String, String> colours = new LinkedHashMap<>();
+        for (Fabric fabric : plan.fabrics()) {
+            colours.put(fabric.name(), fabric.colour().hex());
+        }
+        double seen = shows.seenMm2();
+        return new Shows(
+                shows.sentences(),
+                shows.fabrics().stream().map(row -> row(row, colours, seen)).toList(),
+                shows.patches().stream().map(row -> row(row, colours, seen)).toList());
+    }
+
+    private static Row row(WhatShows.Seen seen, Map<String, String> colours, double all) {
+        Visible.Shares shares = seen.shares();
+        double whole = shares.total();
+        String from = seen.from().stream().map(Visible.View::words).collect(Collectors.joining(", "));
+        return new Row(
+                seen.name(),
+                seen.fabric(),
+                colours.getOrDefault(seen.fabric(), NO_COLOUR),
+                percent(shares.sides() + shares.top(), all),
+                percent(shares.top(), whole),
+                percent(shares.sides(), whole),
+                percent(shares.underneath(), whole),
+                percent(shares.loose(), whole),
+                percent(shares.hidden(), whole),
+                from.isEmpty() ? "nowhere" : from);
+    }
+
+    private static long percent(double part, double whole) {
+        return whole == 0 ? 0 : Math.round(100 * part / whole);
+    }
+}

@@ -1,0 +1,168 @@
+package hearthcloth.web.make;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.web.Visit;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Cutting over plain HTTP: ticks stay, a slip is mended, what is cut leaves the stash. */
+public class CutPageTest {
+
+    @TempDir
+    Path folder;
+
+    private Visit visit;
+    private String cut = "";
+
+    @BeforeEach
+    void open() {
+        visit = new Visit(folder);
+        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+        visit.post("/example");
+        cut = taken(visit).replace("/cloth/", "/cut/");
+    }
+
+    @AfterEach
+    void close() {
+        visit.close();
+    }
+
+    /** Takes the first proposal; the path of its page. */
+    public static String taken(Visit visit) {
+        visit.page("/cloth");
+        String found;
+        do {
+            found = visit.page("/proposals");
+        } while (!found.contains("Take this one"));
+        return Visit.onward(visit.post(
+                        "/proposals/open",
+                        "name",
+                        all("name=\"name\" value=\"(\\w+)\"", found).get(0)))
+                .replaceFirst("^https?://[^/]+", "");
+    }
+
+    public static List<String> all(String pattern, String text) {
+        List<String> found = new ArrayList<>();
+        Matcher matcher = Pattern.compile(pattern).matcher(text);
+        while (matcher.find()) {
+            found.add(matcher.group(1));
+        }
+        return found;
+    }
+
+    private int pieces() {
+        return Integer.parseInt(all("Piece \\d+ of (\\d+);", visit.page(cut)).get(0));
+    }
+
+    /** A piece that gives whole bars only, and not without a cut. */
+    private int withCuts() {
+        for (int at = 0; at < pieces(); at++) {
+            String page = piece(at);
+            boolean parts = all("Gives</span> ([^<]+)", page).stream().anyMatch(gives -> gives.contains("·"));
+            if (page.contains("name=\"cut\"") && !parts) {
+                return at;
+            }
+        }
+        throw new AssertionError("every piece is used as it is, or for parts of bars");
+    }
+
+    private String piece(int at) {
+        return visit.page(cut + "?piece=" + at);
+    }
+
+    private void tickAll(int at) {
+        String page = piece(at);
+        all("name=\"cut\" value=\"([^\"]+)\"", page)
+                .forEach(key -> visit.post(cut + "/tick", "piece", String.valueOf(at), "cut", key));
+    }
+
+    @Test
+    void each_piece_is_shown_as_it_lies_with_its_cuts_in_order() {
+        String page = piece(0);
+        assertThat(page).contains("<svg", "Piece 1 of ", "Next piece", "I cut it wrong", "Take care", "fingers well");
+        List<String> numbers = all("<strong>(\\d+): ", page);
+        for (int i = 0; i < numbers.size(); i++) {
+            assertThat(numbers.get(i)).isEqualTo(String.valueOf(i + 1));
+        }
+        assertThat(visit.page("/cut")).contains("href=\"" + cut + "\"", "Example: ");
+    }
+
+    @Test
+    void a_tick_stays_and_a_second_press_takes_it_off() {
+        int at = withCuts();
+        String key = all("name=\"cut\" value=\"([^\"]+)\"", piece(at)).get(0);
+        visit.post(cut + "/tick", "piece", String.valueOf(at), "cut", key);
+        assertThat(all("aria-pressed=\"(true)\"", piece(at))).hasSize(1);
+        HttpResponse<String> part = visit.posted(
+                cut + "/tick",
+                visit.token(),
+                new String[] {"piece", String.valueOf(at), "cut", key},
+                "HX-Request",
+                "true");
+        assertThat(part.body()).contains("id=\"mat\"", "hx-swap-oob").doesNotContain("<html", "aria-pressed=\"true\"");
+        assertThat(visit.post(cut + "/tick", "cut", "\"><script>").statusCode()).isEqualTo(422);
+    }
+
+    @Test
+    void a_slip_plans_the_rest_again_and_keeps_what_is_cut() {
+        int at0 = withCuts();
+        tickAll(at0);
+        String cutOf = all("name=\"id\" value=\"([^\"]+)\"", piece(at0)).get(0);
+        int other = at0 == pieces() - 1 ? 0 : pieces() - 1;
+        String wrong = all("name=\"id\" value=\"([^\"]+)\"", piece(other)).get(0);
+        assertThat(wrong).isNotEqualTo(cutOf);
+        assertThat(visit.post(cut + "/wrong", "id", wrong, "width", "900", "length", "900")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(visit.post(cut + "/wrong", "id", "no such", "width", "", "length", "")
+                        .statusCode())
+                .isEqualTo(409);
+
+        HttpResponse<String> answer = visit.post(cut + "/wrong", "id", wrong, "width", "", "length", "");
+
+        String where = answer.headers().firstValue("Location").orElse("");
+        assertThat(where).contains("Planned+again+from+what+is+left", "Every+patch+you+have+cut+is+used");
+        List<String> ids = new ArrayList<>();
+        for (int at = 0; at < pieces(); at++) {
+            ids.addAll(all("name=\"id\" value=\"([^\"]+)\"", piece(at)));
+        }
+        assertThat(ids).doesNotContain(wrong, cutOf).isNotEmpty();
+    }
+
+    @Test
+    void all_cut_takes_the_pieces_out_of_the_stash_once_and_undo_brings_them_back() {
+        assertThat(piece(0)).doesNotContain("All is cut");
+        for (int at = 0; at < pieces(); at++) {
+            tickAll(at);
+        }
+        assertThat(piece(0)).contains("All is cut");
+        String before = visit.page("/stash/stash.csv");
+
+        assertThat(visit.post(cut + "/done").headers().firstValue("Location").orElse(""))
+                .contains("back+in+the+stash");
+
+        assertThat(visit.page("/stash/stash.csv")).isNotEqualTo(before);
+        assertThat(visit.post(cut + "/done").statusCode()).isEqualTo(409);
+        assertThat(visit.page("/cloths")).contains(", cut");
+        String label = all("name=\"label\" value=\"(cut [^\"]+)\"", visit.page("/stash"))
+                .get(0);
+        visit.post("/stash/undo", "label", label);
+        assertThat(visit.page("/stash/stash.csv")).isEqualTo(before);
+    }
+
+    @Test
+    void a_cloth_that_is_not_there_is_told() {
+        assertThat(visit.see("/cut/none").statusCode()).isEqualTo(404);
+        assertThat(visit.post("/cut/none/done").statusCode()).isEqualTo(404);
+        assertThat(piece(9_999)).contains("Piece " + pieces() + " of " + pieces());
+    }
+}

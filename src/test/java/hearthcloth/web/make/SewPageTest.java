@@ -1,0 +1,188 @@
+package hearthcloth.web.make;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.web.Visit;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Sewing over plain HTTP: one step at a time, each done once, remembered, and taken back when it was unpicked. */
+class SewPageTest {
+
+    @TempDir
+    Path folder;
+
+    private Visit visit;
+    private String sew = "";
+
+    @BeforeEach
+    void open() {
+        visit = new Visit(folder);
+        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+        visit.post("/example");
+        sew = CutPageTest.taken(visit).replace("/cloth/", "/sew/");
+    }
+
+    @AfterEach
+    void close() {
+        visit.close();
+    }
+
+    private void cut() {
+        visit.post(sew.replace("/sew/", "/cut/") + "/done");
+    }
+
+    private int steps() {
+        return Integer.parseInt(
+                CutPageTest.all("Step \\d+ of (\\d+)", visit.page(sew)).get(0));
+    }
+
+    private int at() {
+        return Integer.parseInt(
+                CutPageTest.all("Step (\\d+) of", visit.page(sew)).get(0));
+    }
+
+    @Test
+    void every_step_has_its_picture_and_the_seams_a_number_to_check() {
+        int checked = 0;
+        for (int i = 0; i < steps(); i++) {
+            String page = visit.page(sew + "?step=" + i);
+            assertThat(page).contains("<svg", "class=\"todo\"", "Step " + (i + 1) + " of");
+            checked += page.contains("It should now measure") ? 1 : 0;
+        }
+        assertThat(checked).isGreaterThan(steps() / 2);
+        assertThat(visit.page(sew)).contains("Lay everything out");
+    }
+
+    @Test
+    void nothing_is_sewn_before_all_is_cut() {
+        assertThat(visit.page(sew)).contains("To look at only").doesNotContain("id=\"done\"");
+        assertThat(visit.post(sew + "/done", "step", "0").statusCode()).isEqualTo(409);
+        assertThat(at()).isEqualTo(1);
+    }
+
+    @Test
+    void a_step_pressed_twice_is_done_once_and_is_remembered() {
+        cut();
+        visit.post(sew + "/done", "step", "0");
+        visit.post(sew + "/done", "step", "0");
+        assertThat(at()).isEqualTo(2);
+        assertThat(visit.page(sew + "?step=0")).contains("Step 1 of", ", done", "This step is to do again");
+        assertThat(visit.post(sew + "/done", "step", "x").statusCode()).isEqualTo(422);
+        assertThat(visit.post(sew + "/done", "step", "400").statusCode()).isEqualTo(303);
+        assertThat(at()).isEqualTo(2);
+    }
+
+    @Test
+    void the_last_step_makes_it_a_sewn_cloth_and_unpicking_opens_it_again() {
+        cut();
+        int steps = steps();
+        for (int i = 0; i < steps; i++) {
+            visit.post(sew + "/done", "step", String.valueOf(i));
+        }
+        assertThat(visit.page(sew)).contains("Sewn.");
+        assertThat(visit.page("/cloths")).contains(", sewn");
+        visit.post(sew + "/again", "step", "3");
+        assertThat(at()).isEqualTo(4);
+        assertThat(visit.page("/cloths")).contains(", cut");
+    }
+
+    /** Sews up to the first bar that is sewn on and stays there; its step number and what it should measure. */
+    private String[] firstSeam() {
+        cut();
+        for (int i = 0; i < steps(); i++) {
+            String page = visit.page(sew + "?step=" + i);
+            if (page.contains("data-kind=\"seam\"")) {
+                return new String[] {
+                    String.valueOf(i),
+                    CutPageTest.all("measure</span> <strong>([^<]+)<", page).get(0)
+                };
+            }
+            visit.post(sew + "/done", "step", String.valueOf(i));
+        }
+        throw new AssertionError("no seam");
+    }
+
+    @Test
+    void a_measure_as_planned_only_moves_on() {
+        String[] seam = firstSeam();
+        String width = seam[1].replaceFirst(" ×.*", "");
+        var response = visit.post(sew + "/measure", "step", seam[0], "width", width);
+        assertThat(response.statusCode()).isEqualTo(303);
+        assertThat(at()).isEqualTo(Integer.parseInt(seam[0]) + 2);
+    }
+
+    @Test
+    void another_measure_shows_the_ways_on_and_the_choice_is_planned_again() {
+        String[] seam = firstSeam();
+        String[] sides = seam[1].replace(" in", "").split(" × ", -1);
+        String narrower = sides[0] + " in - 1/8";
+        var refused = visit.post(sew + "/measure", "step", seam[0], "width", narrower);
+        assertThat(refused.statusCode()).isEqualTo(422);
+        String real = less(sides[0]);
+        visit.post("/gift");
+        String page =
+                visit.post(sew + "/measure", "step", seam[0], "width", real).body();
+        assertThat(page)
+                .contains("⅛ in narrower than planned", "Sew on as it is", "The cloth comes out", "it ties round");
+        var chosen = visit.post(sew + "/choose", "step", seam[0], "width", real, "height", sides[1], "way", "accept");
+        assertThat(chosen.statusCode()).isEqualTo(303);
+        assertThat(Visit.onward(chosen)).endsWith(sew);
+        assertThat(at()).isEqualTo(Integer.parseInt(seam[0]) + 2);
+        assertThat(visit.page(sew + "?step=" + seam[0])).contains(">" + real);
+        assertThat(visit.post(sew + "/choose", "step", seam[0], "width", real, "way", "sideways")
+                        .statusCode())
+                .isEqualTo(422);
+        String both = visit.post(sew + "/measure", "step", seam[0], "width", real + " and " + less(real))
+                .body();
+        assertThat(both).contains("⅛ in narrower than planned");
+        assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "3").body())
+                .contains("far from");
+        assertThat(visit.post(sew + "/measure", "step", "0", "width", "3").body())
+                .contains("after a bar is sewn on");
+    }
+
+    @Test
+    void a_bar_that_is_too_short_is_made_anew_from_what_is_left() {
+        String[] seam = firstSeam();
+        String page = visit.post(sew + "/measure", "step", seam[0], "bar", "4").body();
+        assertThat(page)
+                .contains("Bar 1A measures 4 in, planned was", "Make the bar anew or piece it", "To cut now: bar 1A");
+        var chosen = visit.post(sew + "/choose", "step", seam[0], "bar", "4", "way", "bar");
+        assertThat(Visit.onward(chosen)).contains("/cut/");
+        assertThat(visit.page(sew)).containsAnyOf("Bar 1A to the right", "Join ");
+    }
+
+    @Test
+    void a_bar_sewn_the_other_side_up_is_lived_with_or_unpicked() {
+        cut();
+        int step = -1;
+        for (int i = 0; i < steps(); i++) {
+            visit.post(sew + "/done", "step", String.valueOf(i));
+            var side = visit.post(sew + "/side", "step", String.valueOf(i));
+            if (side.statusCode() == 200) {
+                step = i;
+                assertThat(side.body()).contains("lies the other side up", "one step is undone");
+                break;
+            }
+        }
+        assertThat(step).as("a fabric of the example has a right side").isPositive();
+        String before = visit.page(sew.replace("/sew/", "/cloth/"));
+        assertThat(visit.post(sew + "/side/live", "step", String.valueOf(step)).statusCode())
+                .isEqualTo(303);
+        assertThat(visit.page(sew.replace("/sew/", "/cloth/"))).isNotEqualTo(before);
+        visit.post(sew + "/again", "step", String.valueOf(step));
+        assertThat(at()).isEqualTo(step + 1);
+        assertThat(visit.post(sew + "/side", "step", "400").statusCode()).isEqualTo(422);
+    }
+
+    /** An eighth less, as the page writes it. */
+    private static String less(String written) {
+        var length = hearthcloth.measure.Measures.length(written, hearthcloth.measure.Unit.INCH)
+                .minus(hearthcloth.measure.Length.inches(1, 8));
+        return hearthcloth.measure.Ruler.EIGHTHS.number(length, hearthcloth.measure.Rounding.NEAREST);
+    }
+}

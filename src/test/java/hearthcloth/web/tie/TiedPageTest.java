@@ -1,0 +1,158 @@
+package hearthcloth.web.tie;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import hearthcloth.web.Visit;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The page of a cloth tied and the pages of the ties, over plain HTTP: everything works without a script. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class TiedPageTest {
+
+    @TempDir
+    static Path folder;
+
+    private Visit visit;
+    private String tied;
+
+    @BeforeAll
+    void open() {
+        visit = new Visit(folder);
+        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+        visit.post("/example");
+        Matcher cloth = Pattern.compile("/cloth/(ex[\\w-]+)").matcher(visit.page("/cloth"));
+        assertThat(cloth.find()).isTrue();
+        tied = "/tied/" + cloth.group(1);
+    }
+
+    @AfterAll
+    void close() {
+        visit.close();
+    }
+
+    @Test
+    void the_cloth_leads_to_its_gift_tied_and_on_to_the_tie() {
+        assertThat(visit.page(tied.replace("/tied/", "/cloth/"))).contains("href=\"" + tied + "\"", "See it tied");
+        String page = visit.page(tied);
+        assertThat(page)
+                .contains(
+                        "From above", "From the front", "From a corner", "What shows", "Where the cloth of each fabric")
+                .contains("to spare for", "How the four-corner tie is tied");
+        Matcher link = Pattern.compile("href=\"(/tie/[^\"]+)\"").matcher(page);
+        assertThat(link.find()).isTrue();
+        assertThat(visit.page(link.group(1).replace("&amp;", "&")))
+                .contains("drawn with your cloth", "a reef, not a granny", "When a corner will not reach", "Take care");
+    }
+
+    private String shown(String query) {
+        String page = visit.page(tied + query);
+        return page.substring(page.indexOf("id=\"tied\""));
+    }
+
+    @Test
+    void face_turn_and_shift_change_what_shows() {
+        String asked = "?gift=box+8+x+6+x+3+in&tie=four-corner+tie";
+        String still = shown(asked);
+        assertThat(shown(asked + "&out=back")).isNotEqualTo(still);
+        assertThat(shown(asked + "&turn=1")).isNotEqualTo(still);
+        assertThat(shown(asked + "&right=1+1/2&away=-1")).isNotEqualTo(still);
+        assertThat(shown(asked + "&right=0")).contains("From a corner");
+    }
+
+    @Test
+    void a_tie_that_does_not_suit_gives_way_to_one_that_does() {
+        assertThat(shown("?gift=bottle+3+x+9+in&tie=four-corner+tie")).contains("one-bottle wrap");
+    }
+
+    @Test
+    void a_cloth_too_small_is_told_with_the_size_that_would_do() {
+        String page = shown("?gift=box+30+x+20+x+12+in");
+        assertThat(page).contains("would do").doesNotContain("<figure>", "data-model");
+    }
+
+    @Test
+    void what_cannot_be_read_is_told_in_words_and_escaped() {
+        for (String query : new String[] {
+            "?gift=%3Cb%3Ewombat",
+            "?gift=box+3+x+2",
+            "?gift=box+8+x+6+x+3+in&right=wide",
+            "?gift=box+8+x+6+x+3+in&away=9+km"
+        }) {
+            String page = shown(query);
+            assertThat(page).contains("note trouble").doesNotContain("<b>", "Exception");
+        }
+        assertThat(shown("?gift=")).contains("Say what it is to be tied round");
+        assertThat(visit.see("/tied/none").statusCode()).isEqualTo(404);
+        assertThat(visit.see("/tie/granny").statusCode()).isEqualTo(404);
+        assertThat(visit.see("/tie/roll-wrap?gift=box+8+x+6+x+3+in").statusCode())
+                .isEqualTo(422);
+    }
+
+    @Test
+    void the_part_comes_with_the_ties_for_the_new_gift() {
+        HttpResponse<String> part = visit.see(tied + "?gift=roll+2+x+9+in", "HX-Request", "true", "HX-Target", "tied");
+        assertThat(part.body())
+                .contains("hx-swap-oob", "roll wrap", "two-knot wrap")
+                .doesNotContain("<html");
+    }
+
+    @Test
+    void the_model_is_what_the_page_names() throws IOException {
+        Matcher model = Pattern.compile("data-model=\"([^\"]+)\"").matcher(visit.page(tied));
+        assertThat(model.find()).isTrue();
+        HttpResponse<String> response = visit.see(model.group(1).replace("&amp;", "&"));
+        assertThat(response.statusCode()).isEqualTo(200);
+        assertThat(response.headers().firstValue("Content-Type").orElse("")).startsWith("application/json");
+        JsonNode read = new JsonMapper().readTree(response.body());
+        assertThat(read.get("polygons")).isNotEmpty();
+        assertThat(read.get("strands")).hasSize(4);
+        Matcher net = Pattern.compile("href=\"([^\"]+net.pdf[^\"]*)\"").matcher(visit.page(tied));
+        assertThat(net.find()).isTrue();
+        assertThat(visit.see(net.group(1).replace("&amp;", "&")).body()).startsWith("%PDF-");
+        assertThat(visit.see(tied + "/model?gift=box+30+x+20+x+12+in").statusCode())
+                .isEqualTo(404);
+    }
+
+    @ParameterizedTest
+    @EnumSource(hearthcloth.wrap.Tie.class)
+    void every_tie_has_a_page_with_steps_in_pictures(hearthcloth.wrap.Tie tie) {
+        String page = visit.page("/tie/" + TiedView.word(tie));
+        assertThat(page).contains("drawn with a plain cloth", "Take care", "Sizes that are sold", "chuhaba");
+        assertThat(page.split("class=\"moment drawn\"", -1)).hasSizeGreaterThanOrEqualTo(4);
+        assertThat(page.contains("reef, not a granny")).isEqualTo(tie.isKnotted());
+        assertThat(page.contains("The knot is the doubt")).isEqualTo(tie.isKnotted());
+    }
+
+    @Test
+    void the_gift_page_leads_to_each_tie() {
+        assertThat(visit.page("/gift?kind=box&a=12&b=9&c=4"))
+                .contains("/tie/four-corner-tie?gift=box 12 x 9 x 4", "/tie/flat-wrap?gift=");
+        assertThat(visit.page("/tie/flat-wrap?gift=box%2012%20x%209%20x%204")).contains("12 × 9 × 4 in");
+    }
+
+    @Test
+    void a_fabric_can_be_wished_to_the_outside() {
+        assertThat(visit.page("/cloth")).contains("Put where it shows once tied");
+        visit.post("/proposals", "show", "Kelp linen");
+        assertThat(visit.page("/cloth")).contains("value=\"Kelp linen\" selected");
+        String found;
+        do {
+            found = visit.page("/proposals");
+        } while (!found.contains("Take this one") || found.contains("class=\"row progress\""));
+        assertThat(found).containsPattern("Kelp linen: \\d+ % of what is seen once tied");
+        visit.post("/proposals", "show", "");
+    }
+}
