@@ -98,7 +98,11 @@ public final class FloorScale {
         return new PieceOutline(corners.stream().map(this::onFloor).toList(), corners, sides);
     }
 
-    /** @param ownMm deviation of this length from how well its own ends were seen */
+    /**
+     * The length between two places of the picture.
+     *
+     * @param ownMm deviation of this length from how well its own ends were seen
+     */
     public MeasuredLength measured(Point a, Point b, double ownMm) {
         double length = onFloor(a).to(onFloor(b));
         return MeasuredLength.mm(length, deviation(a, b, ownMm, planes.size()));
