@@ -1,6 +1,5 @@
 package hearthcloth.web;
 
-import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import hearthcloth.store.Person;
@@ -18,8 +17,7 @@ import java.util.Map;
 final class Room {
 
     private final Desk desk;
-    private final TemplateEngine templates =
-            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "hearthcloth.web.pages");
+    private final TemplateEngine templates = new PageSources().templates();
 
     Room(Desk desk) {
         this.desk = desk;

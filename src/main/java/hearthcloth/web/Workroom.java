@@ -8,7 +8,6 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
-import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -150,8 +149,7 @@ public final class Workroom implements AutoCloseable {
         config.staticFiles.enableWebjars();
         config.staticFiles.add(files -> {
             files.hostedPath = "/own";
-            files.directory = "/web";
-            files.location = Location.CLASSPATH;
+            new PageSources().lay(files);
         });
     }
 }
