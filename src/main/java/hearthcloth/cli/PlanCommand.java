@@ -84,6 +84,9 @@ final class PlanCommand implements Callable<Integer> {
                     "With --gift, also write net.pdf and net.svg: the flat cloth with every fold, to fold in paper.")
     private boolean net;
 
+    @Option(names = "--json", description = "Say what was planned as JSON, for programs; lengths in nanometres.")
+    private boolean json;
+
     @Mixin
     private WishOptions options = new WishOptions();
 
@@ -156,7 +159,11 @@ final class PlanCommand implements Callable<Integer> {
                             + time.doubled() + ", may find better.");
         }
         if (outcome instanceof Outcome.CannotMake cannot) {
-            new PlanReport(shell.err(), print.ruler()).shortage(cannot);
+            if (json) {
+                shell.out().println(JsonText.of(PlanJson.shortage(stash, print.gift(), print.ruler(), cannot)));
+            } else {
+                new PlanReport(shell.err(), print.ruler()).shortage(cannot);
+            }
             return 1;
         }
         Outcome.Proposals proposals = (Outcome.Proposals) outcome;
@@ -177,10 +184,20 @@ final class PlanCommand implements Callable<Integer> {
         }
         folder.write(files);
         progress.clear();
+        report(stash, proposals, print);
+        return 0;
+    }
+
+    private void report(Stash stash, Outcome.Proposals proposals, Print print) {
+        String folder = Words.plain(outName).replaceAll("(?<=.)/+$", "");
+        if (json) {
+            PlanJson planned = PlanJson.planned(stash, print.gift(), print.ruler(), proposals.plans(), folder);
+            shell.out().println(JsonText.of(planned));
+            return;
+        }
         PlanReport report = new PlanReport(shell.out(), print.ruler());
         report.stash(stash);
         print.gift().ifPresent(report::gift);
-        report.proposals(proposals, Words.plain(outName).replaceAll("(?<=.)/+$", ""), print.gift());
-        return 0;
+        report.proposals(proposals, folder, print.gift());
     }
 }
