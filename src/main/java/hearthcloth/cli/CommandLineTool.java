@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
+
 /** The program as it is started from a shell. Knows no browser: how the workroom is opened is given to it. */
 public final class CommandLineTool {
 

@@ -19,17 +19,24 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
+
 /** The program as typed in a shell: its commands, and the one place that turns trouble into words. */
 @Command(
         name = "hearthcloth",
         mixinStandardHelpOptions = true,
-        version = "hearthcloth 0.1.0",
+        versionProvider = ProgramVersion.class,
         header = "Plans reversible, single-layer patchwork wrapping cloths from the fabric you own.",
         subcommands = HelpCommand.class,
         synopsisSubcommandLabel = "[plan|read|size]",
         description = {"", "Without a command it opens the workroom in your browser."},
         commandListHeading = "%nCommands:%n",
         optionListHeading = "%nOptions:%n",
+        exitCodeListHeading = "%nIt ends with:%n",
+        exitCodeList = {
+            "0:done",
+            "1:the stash cannot make what is wished, and it was said what is short",
+            "2:something typed, or written in a file, cannot be used, and it was said where"
+        },
         footerHeading = "%nTry it on the example that comes with it:%n",
         footer = {
             "  ./hearthcloth plan examples/scraps.csv --gift \"box 30 x 20 x 8 cm\" --out out",
@@ -80,6 +87,7 @@ final class Hearthcloth implements Callable<Integer> {
                 .addSubcommand("plan", new PlanCommand(shell))
                 .addSubcommand("read", new ReadCommand(shell))
                 .addSubcommand("size", new SizeCommand(shell))
+                .addSubcommand("completion", new CompletionCommand(shell))
                 .setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setUsageHelpWidth(100)
@@ -89,11 +97,19 @@ final class Hearthcloth implements Callable<Integer> {
                 .setExecutionExceptionHandler((trouble, command, parsed) -> failed(trouble));
     }
 
+    /** The commands, for those who describe them. */
+    CommandLine line() {
+        return line;
+    }
+
     int run(String[] args) {
         try {
-            int code = line.execute(args);
+            int code = line.setDefaultValueProvider(Surroundings.of(System.getenv()))
+                    .execute(args);
             shell.out().flush();
             return code;
+        } catch (BadInputException e) {
+            return say(e.sentences().toArray(String[]::new));
         } catch (OutOfMemoryError | StackOverflowError e) {
             return say("Hearthcloth ran out of memory on this stash. Leave some pieces out and try again.");
         }

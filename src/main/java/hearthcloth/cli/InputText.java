@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
+
 /** Text that the maker hands in, from a file or standard input: bounded, and UTF-8 or refused with a sentence. */
 final class InputText {
 

@@ -8,6 +8,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
+
 /** One file to write, whole or not at all; what is there already is replaced only where the maker said so. */
 final class OutputFile {
 

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
+
 /**
  * The folder that receives the proposals, each in a numbered folder of its own. Everything is written to a hidden folder
  * first and moved into place when it is whole, so that a failure leaves what was there. Planning again into the same

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
+
 /** A photograph that the maker hands in, from a file or standard input; the reader refuses what is too large. */
 final class PhotoFile {
 

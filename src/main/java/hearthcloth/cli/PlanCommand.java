@@ -30,6 +30,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
+
 /** {@code plan}: from a stash file and a wish to several cloths, each in a folder ready to cut and sew by. */
 @Command(
         name = "plan",
@@ -92,6 +93,9 @@ final class PlanCommand implements Callable<Integer> {
             description =
                     "With --gift, also write net.pdf and net.svg: the flat cloth with every fold, to fold in paper.")
     private boolean net;
+
+    @Option(names = "--json", description = "Say what was planned as JSON, for programs; lengths in nanometres.")
+    private boolean json;
 
     @Mixin
     private WishOptions options = new WishOptions();
@@ -165,7 +169,11 @@ final class PlanCommand implements Callable<Integer> {
                             + time.doubled() + ", may find better.");
         }
         if (outcome instanceof PlanOutcome.CannotMake cannot) {
-            new PlanReport(shell.err(), print.ruler()).shortage(cannot);
+            if (json) {
+                shell.out().println(JsonText.of(PlanJson.shortage(stash, print.gift(), print.ruler(), cannot)));
+            } else {
+                new PlanReport(shell.err(), print.ruler()).shortage(cannot);
+            }
             return 1;
         }
         PlanOutcome.Proposals proposals = (PlanOutcome.Proposals) outcome;
@@ -186,10 +194,20 @@ final class PlanCommand implements Callable<Integer> {
         }
         folder.write(files);
         progress.clear();
+        report(stash, proposals, print);
+        return 0;
+    }
+
+    private void report(Stash stash, PlanOutcome.Proposals proposals, Print print) {
+        String folder = ListWords.plain(outName).replaceAll("(?<=.)/+$", "");
+        if (json) {
+            PlanJson planned = PlanJson.planned(stash, print.gift(), print.ruler(), proposals.plans(), folder);
+            shell.out().println(JsonText.of(planned));
+            return;
+        }
         PlanReport report = new PlanReport(shell.out(), print.ruler());
         report.stash(stash);
         print.gift().ifPresent(report::gift);
-        report.proposals(proposals, ListWords.plain(outName).replaceAll("(?<=.)/+$", ""), print.gift());
-        return 0;
+        report.proposals(proposals, folder, print.gift());
     }
 }

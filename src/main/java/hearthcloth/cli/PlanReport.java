@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+
 /** Says what planning came to: a short paragraph for each proposal, or why there is none and what would help. */
 final class PlanReport {
 

@@ -3,6 +3,7 @@ package hearthcloth.cli;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.words.ListWords;
 
+
 /** One line on the terminal that tells how far planning has come; silent when nobody watches. */
 final class ProgressLine {
 

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
+
 /** Says what was read off a photograph: a table of the pieces, every doubt, what was written and what was not. */
 final class ReadReport {
 

@@ -3,6 +3,7 @@ package hearthcloth.cli;
 import java.io.InputStream;
 import java.io.PrintStream;
 
+
 /** The three streams that every command speaks through. */
 public record Shell(InputStream in, PrintStream out, PrintStream err) {
 

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
+
 /** {@code size}: how large a cloth ties round a gift, or what a cloth ties round. */
 @Command(
         name = "size",
@@ -61,6 +62,9 @@ final class SizeCommand implements Callable<Integer> {
     @Option(names = "--steps", description = "Also say how the tie is done, step by step; best with --tie.")
     private boolean steps;
 
+    @Option(names = "--json", description = "Say it as JSON, for programs; lengths in nanometres.")
+    private boolean json;
+
     SizeCommand(Shell shell) {
         this.shell = shell;
     }
@@ -80,11 +84,19 @@ final class SizeCommand implements Callable<Integer> {
         if (cloth == null) {
             Unit assumed = unit == null ? null : ruler.unit();
             GiftWish.read(gift, tie, assumed).ifPresent(wish -> {
+                if (json) {
+                    shell.out()
+                            .println(
+                                    JsonText.of(SizeJson.forGift(wish.gift(), tie == null ? null : wish.tie(), ruler)));
+                    return;
+                }
                 report.gift(wish.gift(), tie == null ? null : wish.tie());
                 if (steps) {
                     report.steps(wish.gift(), wish.tie());
                 }
             });
+        } else if (json) {
+            shell.out().println(JsonText.of(SizeJson.forCloth(clothSize(cloth, ruler), namedTie(), ruler)));
         } else {
             report.cloth(clothSize(cloth, ruler), namedTie());
         }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
+
 /** Prints sizes as short tables. */
 final class SizeReport {
 

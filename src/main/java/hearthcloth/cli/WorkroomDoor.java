@@ -2,6 +2,7 @@ package hearthcloth.cli;
 
 import java.util.Optional;
 
+
 /** Opens the workroom in the browser. */
 @FunctionalInterface
 public interface WorkroomDoor {

@@ -2,6 +2,7 @@ package hearthcloth.cloth;
 
 import hearthcloth.measure.Size;
 
+
 /**
  * A flat rectangle of work: one patch, or two assemblies joined by one straight seam. Immutable.
  *

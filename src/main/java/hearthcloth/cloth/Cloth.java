@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
+
 /**
  * A whole cloth: the assembly tree and how it is made up. The root from which every fold starts. No two patches share a name. Immutable.
  */

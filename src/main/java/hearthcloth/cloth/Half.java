@@ -1,5 +1,6 @@
 package hearthcloth.cloth;
 
+
 /** One of the two halves of a seam. */
 public enum Half {
     FIRST,

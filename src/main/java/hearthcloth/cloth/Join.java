@@ -3,6 +3,7 @@ package hearthcloth.cloth;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 
+
 /** Where the second half of a seam lies, seen from the front. */
 public enum Join {
     /** To the right of the first; the joining line is vertical. */

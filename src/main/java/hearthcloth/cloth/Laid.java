@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 
+
 /**
  * A patch at its place in the finished cloth, with the allowance on each side: what closes that side decides it (wide
  * where the patch wraps, narrow where it is wrapped, the hem's at the rim).

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+
 /**
  * The one text form of a tree, for tests, stores and bug reports: {@code parse(print(tree))} equals the tree.
  *

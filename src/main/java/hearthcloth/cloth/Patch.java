@@ -2,6 +2,7 @@ package hearthcloth.cloth;
 
 import hearthcloth.measure.Size;
 
+
 /**
  * A leaf: one rectangle of one fabric.
  *

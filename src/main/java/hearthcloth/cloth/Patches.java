@@ -3,6 +3,7 @@ package hearthcloth.cloth;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** All patches of a tree, first halves before second. */
 record Patches() implements Assembly.Fold<List<Patch>> {
 

@@ -1,5 +1,6 @@
 package hearthcloth.cloth;
 
+
 /**
  * Where a patch belongs in the cloth: its name in words, pictures and files. Names no quantity. A joined bar has parts
  * 1, 2 …; a bar of one piece has part 0.

@@ -3,6 +3,7 @@ package hearthcloth.cloth;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 
+
 /** An upright rectangle at its place: origin top left, x to the right, y down. Immutable. */
 public record Rect(Length x, Length y, Size size) {
 

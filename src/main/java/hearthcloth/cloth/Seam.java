@@ -2,6 +2,7 @@ package hearthcloth.cloth;
 
 import hearthcloth.measure.Size;
 
+
 /**
  * A node: {@code second} sewn beside or below {@code first} along edges of equal length.
  *

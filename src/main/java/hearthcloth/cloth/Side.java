@@ -1,5 +1,6 @@
 package hearthcloth.cloth;
 
+
 /** A side of an upright rectangle, seen from the front. */
 public enum Side {
     LEFT,

@@ -1,5 +1,6 @@
 package hearthcloth.colour;
 
+
 /**
  * The colour difference of ISO/CIE 11664-6 with all parametric factors 1.
  *

@@ -3,6 +3,7 @@ package hearthcloth.colour;
 import java.util.Locale;
 import java.util.Optional;
 
+
 /** An sRGB colour, 8 bits a channel, as on a screen. Immutable. */
 public record Colour(int rgb) {
 

@@ -1,5 +1,6 @@
 package hearthcloth.colour;
 
+
 /**
  * Plain English names for people, such as "dark green", "pale yellow" or "grey".
  *

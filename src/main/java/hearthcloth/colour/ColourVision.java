@@ -2,6 +2,7 @@ package hearthcloth.colour;
 
 import hearthcloth.colour.Matrix.Row;
 
+
 /**
  * How people see colour who lack one kind of cone, fully; for checking labels and legends, not a diagnosis.
  *

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
+
 /** The 148 named colours of CSS. After W3C, <em>CSS Color Module Level 4</em>, §6.1. */
 final class CssNames {
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
+
 /**
  * Reads everyday words for the colour of cloth. The words and their colours are ours, after common use, no source.
  *

@@ -2,6 +2,7 @@ package hearthcloth.colour;
 
 import java.util.List;
 
+
 /**
  * Fabrics parted into a light and a dark half, each from light to dark.
  *

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 
+
 /**
  * How fabrics stand to each other by colour: light to dark, in two halves, the one that stands out.
  *

@@ -2,6 +2,7 @@ package hearthcloth.colour;
 
 import hearthcloth.colour.Matrix.Row;
 
+
 /**
  * A colour by CIE 1976 L*a*b* under daylight D65: distances in it are about as large as they look.
  *

@@ -2,6 +2,7 @@ package hearthcloth.colour;
 
 import hearthcloth.colour.Matrix.Row;
 
+
 /**
  * The sRGB transfer curve: between the 8 bits of a channel and linear light, 0 to 1.
  *

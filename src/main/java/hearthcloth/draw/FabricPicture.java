@@ -12,6 +12,7 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 
+
 /**
  * Her own picture of a fabric, made fit to be kept and tiled: read from PNG or JPEG, never larger than it needs to be,
  * and drawn anew, so that nothing of the given file (names, places, programs) is left in it.

@@ -26,6 +26,7 @@ import hearthcloth.sew.Task;
 import java.util.List;
 import java.util.Optional;
 
+
 /** The printed guide, from the finished cloth on its first page to the washing on its last. */
 final class GuidePages {
 

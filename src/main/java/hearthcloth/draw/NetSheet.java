@@ -16,6 +16,7 @@ import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
 import java.util.Locale;
 
+
 /** The flat cloth with every fold of the tied gift, on one sheet of paper: cut out and folded it is the gift, small. */
 final class NetSheet {
 

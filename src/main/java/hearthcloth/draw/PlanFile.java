@@ -26,6 +26,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
+
 /**
  * The plan file: everything about a plan that another program may want to read, as JSON. Lengths are whole nanometres and
  * areas whole square nanometres; places are measured from the top left of the front, or of the stock piece.

@@ -26,6 +26,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * Everything of one proposal as files: {@code plan.json}, {@code front.svg}, {@code back.svg}, {@code cut.svg} and {@code
  * guide.pdf}, with a gift {@code tied.svg} too, and on request the pictures as PNG. The same plan always gives the same files.

@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
+
 /** The tied gift on a sheet of its own: three views and what shows. */
 final class TiedSheet {
 

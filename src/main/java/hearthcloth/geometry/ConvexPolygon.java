@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * A convex polygon of flat cloth, its corners anticlockwise; empty when it has fewer than three. Immutable.
  *

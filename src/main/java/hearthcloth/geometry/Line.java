@@ -2,6 +2,7 @@ package hearthcloth.geometry;
 
 import java.util.List;
 
+
 /** A straight line: a place on it and its direction (a unit vector). */
 public record Line(Point at, double dx, double dy) {
 

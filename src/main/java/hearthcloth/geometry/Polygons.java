@@ -2,6 +2,7 @@ package hearthcloth.geometry;
 
 import java.util.List;
 
+
 /** Measures of polygons given by their corners in order: area, perimeter, what lies inside, how far off a rim a place is. */
 public final class Polygons {
 

@@ -1,5 +1,6 @@
 package hearthcloth.geometry;
 
+
 /** A place or a way in space: x right, y away, z up; millimetres. */
 public record Vector(double x, double y, double z) {
 

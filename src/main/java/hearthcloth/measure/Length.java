@@ -1,5 +1,6 @@
 package hearthcloth.measure;
 
+
 /**
  * An exact length: a whole number of nanometres, so that 1/64 in and 1/10 mm are both whole.
  *

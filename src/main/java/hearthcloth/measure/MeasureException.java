@@ -1,5 +1,6 @@
 package hearthcloth.measure;
 
+
 /** A measure that cannot be read; the message is one sentence for the maker, with the mend. */
 public final class MeasureException extends IllegalArgumentException {
 

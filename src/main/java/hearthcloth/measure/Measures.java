@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
+
 /**
  * Reads lengths and sizes as makers write them: {@code 6 1/2 in}, {@code 6½"}, {@code 6.5in}, {@code 16,5 cm},
  * {@code 165 mm}, {@code 1/2 yd}, {@code 30 x 20 x 8 cm}. What falls between two nanometres (thirds of an inch) goes to

@@ -1,5 +1,6 @@
 package hearthcloth.measure;
 
+
 /** In which direction a length leaves the exact world: cuts go up, yields go down, comparisons to the nearest. */
 public enum Rounding {
     UP,

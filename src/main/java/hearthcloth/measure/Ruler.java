@@ -2,6 +2,7 @@ package hearthcloth.measure;
 
 import java.util.Locale;
 
+
 /**
  * How a maker's ruler is read: inches with real fractions to a quarter, an eighth or a sixteenth, or centimetres to the
  * millimetre. Every length a person sees goes through here, with its {@link Rounding} named.

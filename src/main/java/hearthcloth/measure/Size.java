@@ -1,5 +1,6 @@
 package hearthcloth.measure;
 
+
 /** An upright rectangle's extent: width across, height down. Both may be any length. Immutable. */
 public record Size(Length width, Length height) {
 

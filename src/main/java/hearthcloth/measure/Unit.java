@@ -2,6 +2,7 @@ package hearthcloth.measure;
 
 import java.util.Optional;
 
+
 /** The units makers write. Each is a whole number of nanometres (the inch by its definition of 1959: 25.4 mm). */
 public enum Unit {
     INCH("in", 25_400_000L, "in inch inches \" ″ '' ”"),

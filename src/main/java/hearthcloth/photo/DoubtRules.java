@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
+
 /** Looks at a piece for reasons not to trust what was read about it. */
 final class DoubtRules {
 

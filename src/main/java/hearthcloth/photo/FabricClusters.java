@@ -3,6 +3,7 @@ package hearthcloth.photo;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** Groups pieces that look like one fabric, so that naming one names all. */
 public final class FabricClusters {
 

@@ -7,6 +7,7 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import java.io.IOException;
 import java.io.InputStream;
 
+
 /** Reads photographs of scraps. Start here: {@link #read(byte[], Sheet, Progress)}. */
 public final class PhotoReader {
 

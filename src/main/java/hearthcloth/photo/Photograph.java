@@ -26,6 +26,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 
+
 /** A photograph unfolded, upright: made small for the screen, and swatches of cloth cut out of it, straightened. */
 public final class Photograph {
 

@@ -5,6 +5,7 @@ import hearthcloth.colour.Lab;
 import hearthcloth.photo.image.WhiteBalance;
 import hearthcloth.photo.segment.InteriorColour;
 
+
 /**
  * How a piece looks, the room's light taken out as far as the paper and the ground tell.
  *

@@ -19,6 +19,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
+
 /** Turns traced shapes into measured pieces. */
 final class PieceMeasurement {
 

@@ -5,6 +5,7 @@ import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.PieceOutline;
 import java.util.List;
 
+
 /**
  * One piece of cloth as read.
  *

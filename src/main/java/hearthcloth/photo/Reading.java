@@ -4,6 +4,7 @@ import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.scale.FloorScale;
 import java.util.List;
 
+
 /** What came of reading a photograph. */
 public sealed interface Reading {
 

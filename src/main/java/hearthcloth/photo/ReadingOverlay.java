@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 
+
 /**
  * Draws what was read on the photograph: outlines, the usable rectangle dashed, number and size on each piece, and a
  * question mark with a dotted outline where there is doubt. Nothing is told by colour alone.

@@ -31,6 +31,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
+
 /** One reading from decoded picture to pieces: ground, shapes, lens, sheet, then each piece in full resolution. */
 final class ReadingPipeline {
 

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+
 /**
  * Measures a piece again after the maker has changed its outline, parted it or said how its grain runs. What she put by
  * hand is measured as by hand, and no more surely.

@@ -4,6 +4,7 @@ import hearthcloth.cloth.Side;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.model.CutTree;
 
+
 /**
  * One straight cut: the node of the cutting plan, for whoever draws it, and what to do.
  *

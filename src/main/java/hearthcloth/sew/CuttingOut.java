@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
+
 /**
  * Turns the cutting plan of each piece into cuts, in the order of {@link CutTree#cuts}: which way, how far from which
  * edge, and what each side becomes. A patch is measured from the edge beside it where that edge has been cut already, everything else from

@@ -2,6 +2,7 @@ package hearthcloth.sew;
 
 import java.util.List;
 
+
 /**
  * What to have ready before anything is cut.
  *

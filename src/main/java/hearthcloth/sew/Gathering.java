@@ -12,6 +12,7 @@ import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * What to have ready. Washing: cloths that shrink by different amounts pucker each other, so all are washed or none
  * (common practice); cotton shrinks by 2 to 5 %, most of it in the first wash (common practice and Collins, "Journal of the

@@ -4,6 +4,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import java.util.List;
 
+
 /**
  * How a planned cloth is made, from the heap of fabric to the last pressing, as a value: every part can be printed, put on
  * a screen beside the machine, or tested. All of it is read off the plan; nothing here decides anything about the cloth.

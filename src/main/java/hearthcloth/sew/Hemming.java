@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+
 /**
  * The hem, turned twice to the face with the fells: squared up first, then square or mitred corners as steps of their
  * own. Mitre numbers come from {@link Hem}.

@@ -10,6 +10,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import java.util.List;
 
+
 /**
  * Numbers and names as one maker says them to another.
  *

@@ -13,6 +13,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
+
 /**
  * The two halves of one seam as they lie under the needle: what each is called, which sides touch, who wraps whom, and by
  * how much a bar is still too long or too wide. Read off the step and the patches; nothing is stored twice.

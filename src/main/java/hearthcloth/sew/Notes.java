@@ -3,6 +3,7 @@ package hearthcloth.sew;
 import hearthcloth.sew.thread.ThreadNeed;
 import java.util.List;
 
+
 /**
  * What goes with the steps.
  *

@@ -3,6 +3,7 @@ package hearthcloth.sew;
 import hearthcloth.plan.model.PieceCut;
 import java.util.List;
 
+
 /**
  * Everything cut from one piece.
  *

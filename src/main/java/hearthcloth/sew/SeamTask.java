@@ -2,5 +2,6 @@ package hearthcloth.sew;
 
 import hearthcloth.cloth.Step;
 
+
 /** One seam: the step of the cloth, for whoever draws it, and what to do. */
 public record SeamTask(Step step, Task task) {}

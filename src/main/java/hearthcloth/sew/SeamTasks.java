@@ -20,6 +20,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
+
 /** Turns every step of a cloth into what to do at the machine. */
 final class SeamTasks {
 

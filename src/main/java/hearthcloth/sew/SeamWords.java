@@ -6,6 +6,7 @@ import hearthcloth.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * How one seam is sewn, from laying the halves together to the last pressing, for each way a seam is built. Derived from
  * the allowances alone: the row that joins lies n from the wrapped edge, which is W from the wrapping one; the fold lies a

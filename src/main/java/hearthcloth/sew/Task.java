@@ -4,6 +4,7 @@ import hearthcloth.measure.Size;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * One thing to do, on one screen or in one box of the printed guide: what, how, what it should then measure, and where to
  * take care. Sentences are plain text.

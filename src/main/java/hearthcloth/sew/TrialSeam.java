@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+
 /** What comes before the first seam: everything laid out, and one seam tried on scraps. */
 final class TrialSeam {
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+
 /**
  * Pieces on their way into a stash. A fabric that is there already stays as it is there, whatever the newcomers say of
  * it; where they say otherwise, a note tells so. Used once. Throws {@link MeasureException} where the stash would grow

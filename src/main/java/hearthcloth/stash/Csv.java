@@ -3,6 +3,7 @@ package hearthcloth.stash;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * Text in rows and cells, after RFC 4180 ("Common Format and MIME Type for CSV Files", 2005): quoted cells may hold the
  * separator, line breaks and doubled quotes. Read a little more widely than the RFC: separated by comma, semicolon or

@@ -2,6 +2,7 @@ package hearthcloth.stash;
 
 import hearthcloth.colour.Colour;
 
+
 /**
  * A fabric by name: everything that all its pieces share.
  *

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
+
 /** What the lines of one fabric say about it, gathered: a blank takes what another line says. */
 final class FabricLines {
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+
 /** Pieces alike in fabric, size and washing: told and drawn once, with their number. Never empty. */
 public record Lot(List<Piece> pieces) {
 

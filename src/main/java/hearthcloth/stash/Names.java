@@ -2,6 +2,7 @@ package hearthcloth.stash;
 
 import java.util.Locale;
 
+
 /** Names as makers write them, made fit to be shown, compared and kept in any spreadsheet. */
 final class Names {
 

@@ -2,6 +2,7 @@ package hearthcloth.stash;
 
 import hearthcloth.measure.Size;
 
+
 /**
  * One physical piece of fabric: a scrap, a strip, a length off the bolt.
  *

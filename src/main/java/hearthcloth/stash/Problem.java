@@ -1,5 +1,6 @@
 package hearthcloth.stash;
 
+
 /**
  * One thing wrong with a stash file: where it is, what is wrong and how to mend it.
  *

@@ -4,6 +4,7 @@ import hearthcloth.colour.Colour;
 import java.util.Set;
 import java.util.stream.Stream;
 
+
 /**
  * Colours for fabrics whose colour nobody wrote down, each unlike the others: what the name brings to mind ("madder
  * check"), in another shade where that is taken, and else a soft one. A fabric's name decides where in the circle of hues

@@ -1,5 +1,6 @@
 package hearthcloth.stash;
 
+
 /** What became of a line that was said: pieces, or what is unclear about it. */
 public sealed interface SpokenLine permits SpokenPieces, SpokenLine.Unclear {
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
+
 /**
  * Pieces as one says them in a line: {@code 4 x 8 in, 12 of them, green print, right side}. In any order: a size (width
  * by length; {@code 1 1/2 yd of 44 in} off the bolt; {@code 6 in square}; {@code fat quarter}), how many, faces, nap,

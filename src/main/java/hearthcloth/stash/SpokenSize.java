@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
+
 /** Finds the size in a line: the ways of saying one, each tried in turn. Numbers are read by {@link Measures}. */
 final class SpokenSize {
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+
 /** The words of a line beside its size, taken out one kind after another until the fabric's name is left. Used once. */
 final class SpokenWords {
 

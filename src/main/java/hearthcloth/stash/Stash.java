@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+
 /** Everything the maker laid out: each physical piece apart. Immutable. */
 public record Stash(List<Piece> pieces) {
 

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+
 /**
  * The stash as comma-separated text: one line for each piece, or for several pieces alike.
  *

@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
+
 /** Reads one stash file, gathering every problem before it gives up. Used once. */
 final class StashReader {
 

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
+
 /** What she designed and made, with every change of a cloth undoable. Thread-safe. */
 public final class ClothBook {
 

@@ -1,5 +1,6 @@
 package hearthcloth.store;
 
+
 /**
  * Somebody of a studio.
  *

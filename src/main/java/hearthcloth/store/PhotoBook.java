@@ -16,6 +16,7 @@ import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
+
 /** Photographs of scraps, what was read off them and what she made of that, with every change undoable. Thread-safe. */
 public final class PhotoBook {
 

@@ -22,6 +22,7 @@ import java.util.stream.Stream;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConnection;
 
+
 /**
  * Whole copies of the maker's file in a folder beside it: one a day, one before each change of its form, one before an
  * older copy is put back. A copy appears under its name only when it is whole, checked and on the disk. Thread-safe.

@@ -2,6 +2,7 @@ package hearthcloth.store;
 
 import hearthcloth.store.json.ClothDocument;
 
+
 /**
  * A cloth in the store.
  *

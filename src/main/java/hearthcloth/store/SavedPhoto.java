@@ -4,6 +4,7 @@ import hearthcloth.photo.scale.KeptScale;
 import hearthcloth.work.photo.PhotoSorting;
 import java.util.Optional;
 
+
 /**
  * A photograph she sent.
  *

@@ -21,6 +21,7 @@ import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteOpenMode;
 
+
 /**
  * The maker's file: looked at before anything is written to it, so that what is foreign, damaged or of a newer
  * Hearthcloth is left byte by byte as it is; then brought to today's form, after a safety copy.

@@ -25,6 +25,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
 
+
 /** Her fabric, piece by piece, with every change undoable. Thread-safe. */
 public final class StashBook {
 

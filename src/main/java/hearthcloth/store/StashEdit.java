@@ -10,6 +10,7 @@ import hearthcloth.store.json.StoreException;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * One change of the stash: pieces that go and pieces that come. A changed piece goes and comes with the same id. Turned
  * round, it is its own undoing.

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Jdbi;
 
+
 /**
  * The maker's work, in one SQLite file or in a studio's database. Every change is one transaction and is on the disk before the call returns, so
  * that what was acknowledged survives a crash. Thread-safe: writers wait for each other.

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Jdbi;
 
+
 /** Pictures of her fabrics, by the fabric's name. Thread-safe. */
 public final class SwatchBook {
 

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 
+
 /**
  * Opens the workroom from the shell and keeps it open until it is closed there.
  *
@@ -39,9 +40,14 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
         Clock clock = Clock.system(ZoneId.systemDefault());
         try {
             Files.createDirectories(Optional.ofNullable(file.getParent()).orElse(file));
+            Optional<OpenMark> mark = OpenMark.set(file);
+            if (mark.isEmpty()) {
+                return openAlready(file, out, err);
+            }
             restore.ifPresent(name -> out.println("Put back: the safety copy of "
                     + SafetyCopies.putBack(file, name, clock).made()));
             Workroom room = Workroom.open(file, port, clock, lan);
+            mark.get().say(room.address());
             out.println("The workroom is open at " + room.address());
             out.println("Your work is kept in " + file + ". Press Ctrl-C to close.");
             if (lan) {
@@ -52,7 +58,7 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
             }
             out.flush();
             room.careful().ifPresent(err::println);
-            return opened(room);
+            return opened(room, mark.get()::close);
         } catch (StoreException e) {
             err.println(e.getMessage());
             return 2;
@@ -76,7 +82,7 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
                 out.println("The workroom is open at " + room.address());
                 out.println("The studio's work is kept in " + address + ". Press Ctrl-C to close.");
                 out.flush();
-                return opened(room);
+                return opened(room, () -> {});
             }
         } catch (StoreException e) {
             err.println(e.getMessage());
@@ -84,14 +90,29 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
         }
     }
 
-    /** Shows it and waits until it is closed. */
-    private int opened(Workroom room) {
+    /** Another workroom has this file open: that one is shown, for a second one beside it would only be in its way. */
+    private int openAlready(Path file, PrintStream out, PrintStream err) {
+        String where = OpenMark.address(file).map(address -> " at " + address).orElse("");
+        if (restore.isPresent() || lan) {
+            err.println("The workroom is open already" + where + "; close it first, then do this again.");
+            return 2;
+        }
+        out.println("The workroom is open already" + where);
+        if (browser) {
+            OpenMark.address(file).ifPresent(Opening::show);
+        }
+        return 0;
+    }
+
+    /** Shows it and waits until it is closed; then does {@code after}. */
+    private int opened(Workroom room, Runnable after) {
         if (browser) {
             show(room.address());
         }
         CountDownLatch closed = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             room.close();
+            after.run();
             closed.countDown();
         }));
         try {

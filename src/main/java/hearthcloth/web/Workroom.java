@@ -34,12 +34,13 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
-import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+
+import hearthcloth.web.kit.PageSources;
 
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
 public final class Workroom implements AutoCloseable {
@@ -178,8 +179,7 @@ public final class Workroom implements AutoCloseable {
         config.staticFiles.enableWebjars();
         config.staticFiles.add(files -> {
             files.hostedPath = "/own";
-            files.directory = "/web";
-            files.location = Location.CLASSPATH;
+            new PageSources().lay(files);
         });
     }
 }

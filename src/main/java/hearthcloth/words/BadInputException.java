@@ -2,6 +2,7 @@ package hearthcloth.words;
 
 import java.util.List;
 
+
 /** Something the maker gave cannot be used; ends the command with exit code 2. */
 public final class BadInputException extends RuntimeException {
 

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
+
 /** A gift, how it is to be tied and how it stands on the cloth. */
 public record GiftWish(Gift gift, Tie tie, Placing placing) {
 

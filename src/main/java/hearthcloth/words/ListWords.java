@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+
 /** Small matters of wording shared by the commands. */
 public final class ListWords {
 

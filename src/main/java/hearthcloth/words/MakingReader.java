@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
+
 /** Seam, hem, margins and the rules of piecing, from the options; what is left out is what is usual in the unit. */
 final class MakingReader {
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
+
 /** Reads options one by one, gathering what is wrong with any so that the maker hears of all at once. */
 public final class OptionText {
 

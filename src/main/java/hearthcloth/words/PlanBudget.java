@@ -8,6 +8,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+
 /**
  * How long planning may take, as the maker writes it: {@code 2s}, {@code 500 ms}, {@code 1.5 min}.
  *

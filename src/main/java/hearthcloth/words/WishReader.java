@@ -21,6 +21,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
+
 /** From the options to a wish that can be planned, or every reason why not. */
 public final class WishReader {
 

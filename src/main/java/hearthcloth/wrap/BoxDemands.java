@@ -4,6 +4,7 @@ import static hearthcloth.wrap.Outward.mm;
 
 import java.util.List;
 
+
 /**
  * What each tie of a box asks of the cloth. Box l × w × h, l the longer side of the base, on the left–right diagonal.
  *

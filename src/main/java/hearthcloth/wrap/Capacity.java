@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+
 /**
  * What one cloth ties round: for a tie and a typical shape, the largest gift.
  *

@@ -5,6 +5,7 @@ import static hearthcloth.wrap.Outward.mm;
 
 import java.util.List;
 
+
 /**
  * What the ties of bottles, balls, books and rolls ask of the cloth. The handbook holds two derivations made apart from
  * each other, which assume different paths here; which is taken, and why, stands at each.

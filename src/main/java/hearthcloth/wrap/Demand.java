@@ -1,5 +1,6 @@
 package hearthcloth.wrap;
 
+
 /**
  * One thing a tie asks of the cloth: to reach along a path over the gift and to have something to spare there.
  *

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
+
 /**
  * How one cloth does round one gift in one tie: what each thing the tie asks for has left.
  *

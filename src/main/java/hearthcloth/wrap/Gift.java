@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
+
 /**
  * A thing to be wrapped, by its outside measures. Every measure is above zero and at most {@link #LONGEST}, and the
  * longest at least {@link #SHORTEST}; the constructors throw {@link MeasureException} with a sentence for the maker.

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
+
 /** Reads a gift: takes out the words that say its kind and hands what is left to {@link Measures}. */
 final class GiftReader {
 

@@ -4,6 +4,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Unit;
 
+
 /** The one way in and out of real millimetres: cloth leaves rounded up, what is left of it rounded down. */
 final class Outward {
 

@@ -3,6 +3,7 @@ package hearthcloth.wrap;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 
+
 /**
  * How the gift stands on the cloth: how far off its middle, how the cloth is turned and which face ends outside.
  *

@@ -4,6 +4,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 
+
 /** The sizing rules that have been published, printed beside ours. */
 public enum PublishedRule {
 

@@ -1,5 +1,6 @@
 package hearthcloth.wrap;
 
+
 /**
  * One way of asking how far the cloth reaches. {@link #left} is what remains of it beyond a path over the gift;
  * {@link #square} is the side of the smallest square, gift in the middle, that reaches so far.

@@ -1,5 +1,6 @@
 package hearthcloth.wrap;
 
+
 /** Why a cloth must be so large. */
 public enum Reason {
     KNOT("the knot and its tails"),

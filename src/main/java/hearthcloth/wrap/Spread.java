@@ -2,6 +2,7 @@ package hearthcloth.wrap;
 
 import hearthcloth.measure.Size;
 
+
 /**
  * The flat cloth under the gift, in real millimetres from the gift's middle.
  *

@@ -5,6 +5,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 
+
 /**
  * What each knotted corner needs beyond the place of the knot, for the knot and the end that shows: a usual figure and
  * the range it may honestly lie in. It is the largest uncertainty of every size here.

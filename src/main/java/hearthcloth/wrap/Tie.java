@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+
 /**
  * A way of wrapping and tying a gift in a square or oblong cloth. Sizes assume the gift in the middle unless a {@link
  * Placing} is given; what a corner needs for knot and tail is in {@link Tail}.

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+
 /**
  * What a cloth of a size that is sold does round a gift, beside what it is sold for.
  *

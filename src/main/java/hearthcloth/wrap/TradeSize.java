@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+
 /**
  * The sizes wrapping cloths are sold in and what for: common practice, no single source. Traditional cloths are cut two
  * or three per cent longer than wide (common practice); the smaller side is given.

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
+
 class SizeCommandTest {
 
     private static String said(String... words) {

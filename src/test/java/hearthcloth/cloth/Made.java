@@ -10,6 +10,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import java.util.List;
 
+
 /** Cloths of one fabric for tests: a layout with every bar in one piece. */
 public final class Made {
 

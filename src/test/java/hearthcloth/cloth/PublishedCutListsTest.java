@@ -14,6 +14,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
+
 /** Cut lists that others have printed, and the worked felled example. Source of each in its row or beside its test. */
 class PublishedCutListsTest {
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
+
 /** Sizes that makers quote to one another. Common practice, no source. Strips are all cut alike. */
 class TradeFactsTest {
 

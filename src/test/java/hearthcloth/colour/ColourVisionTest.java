@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
+
 class ColourVisionTest {
 
     /** Every type, eight colours each. */

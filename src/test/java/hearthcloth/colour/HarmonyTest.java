@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
+
 class HarmonyTest {
 
     private static List<Colour> colours(String... words) {

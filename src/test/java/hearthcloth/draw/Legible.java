@@ -9,6 +9,7 @@ import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
 import java.util.List;
 
+
 /** Looks at a picture as a reader would: every word free of every other, on the sheet, and in contrast with its ground. */
 final class Legible {
 

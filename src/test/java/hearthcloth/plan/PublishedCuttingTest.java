@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+
 /** What printed cutting tables say, held against the two searches. Everything in eighths of an inch. */
 class PublishedCuttingTest {
 

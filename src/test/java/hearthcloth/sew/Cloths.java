@@ -17,6 +17,7 @@ import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** Two small cloths whose guides are read through by eye. */
 final class Cloths {
 

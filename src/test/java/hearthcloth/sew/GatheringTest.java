@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
+
 /** Washing and colour advice, by the pieces that are used. */
 class GatheringTest {
 

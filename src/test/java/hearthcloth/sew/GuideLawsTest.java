@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
+
 /** Laws of the guide, over seeded random cloths of every seam and hem. */
 class GuideLawsTest {
 

@@ -11,6 +11,7 @@ import hearthcloth.measure.Size;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
+
 /** Hems of the felled example: 380 mm raw, 340 mm hemmed (handbook §1.5: cut = finished + 4h). */
 class HemmingTest {
 

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
+
 /** Guides of plans that the planner made out of odd scraps. */
 class PlannedGuideTest {
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+
 /** What is said of one seam: sides, edges, numbers, for each way of building it. */
 class SeamWordsTest {
 

@@ -3,6 +3,7 @@ package hearthcloth.web;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 
+
 /** A form with a file in it, as a browser sends it. */
 public final class Multipart {
 

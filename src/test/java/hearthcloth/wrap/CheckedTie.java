@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+
 /** Reads the tie and the object of a row of the handbook's check tables. */
 final class CheckedTie {
 

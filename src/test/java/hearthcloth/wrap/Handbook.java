@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
+
 /** Rows of a check table under src/test/resources/handbook, by column name; lines with # are its source. */
 public final class Handbook {
 

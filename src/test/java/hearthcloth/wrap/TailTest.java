@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+
 class TailTest {
 
     /** First derivation's table of t for n = 5, 7, 9; the second's rows at 0.10 and 0.25 mm start at n = 4. */

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+
 /** What sizes that are sold do round a gift, held against the sizes ties need. */
 class TradeFitTest {
 

@@ -6,6 +6,7 @@ import hearthcloth.measure.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
+
 class TradeSizeTest {
 
     @Test

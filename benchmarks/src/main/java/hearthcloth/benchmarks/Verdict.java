@@ -5,6 +5,7 @@ import java.util.OptionalLong;
 
 
 
+
 /**
  * What a search said of one instance.
  *

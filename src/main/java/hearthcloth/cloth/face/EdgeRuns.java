@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.function.BinaryOperator;
 import java.util.function.UnaryOperator;
 
+
 /**
  * What lies along the four edges of an assembly, each edge a run of spans from its left or top end. The folds for
  * layers and for faces both need to know what meets what along an edge; this is what they share. Immutable.

@@ -15,6 +15,7 @@ import hearthcloth.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * How many plies the needle meets, everywhere a seam or the hem crosses something. Derived from the tree: a patch is one
  * ply, a seam makes of the plies of its two edges what its {@link SeamKind.Build} says, the hem three of each.

@@ -14,6 +14,7 @@ import hearthcloth.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * What one face of the cloth shows: a stack of coloured rectangles, later ones lying over earlier ones, and the rows of
  * stitches. Seen from that face (the back is already mirrored), origin top left.

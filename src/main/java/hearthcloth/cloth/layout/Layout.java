@@ -17,6 +17,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
+
 /**
  * A hearth and the bars laid round it, before fabrics are chosen: finished sizes only. Immutable.
  *

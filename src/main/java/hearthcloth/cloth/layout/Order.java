@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+
 /** The usual orders in which bars are laid round a hearth. */
 public enum Order {
     /** Each bar on the next side, clockwise: the log cabin. */

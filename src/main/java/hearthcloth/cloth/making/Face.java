@@ -1,5 +1,6 @@
 package hearthcloth.cloth.making;
 
+
 /** One of the two faces of the finished cloth. */
 public enum Face {
     FRONT,

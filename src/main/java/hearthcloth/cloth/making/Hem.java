@@ -2,6 +2,7 @@ package hearthcloth.cloth.making;
 
 import hearthcloth.measure.Length;
 
+
 /**
  * A twice-turned hem: first fold u hides the raw edge, second fold h is what shows. Eats u + h of each edge.
  *

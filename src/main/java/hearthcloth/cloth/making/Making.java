@@ -3,6 +3,7 @@ package hearthcloth.cloth.making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 
+
 /**
  * How a cloth is made up: everything that stands between a finished size and the cut.
  *

@@ -2,6 +2,7 @@ package hearthcloth.cloth.making;
 
 import hearthcloth.measure.Length;
 
+
 /**
  * What is added between an exact size and the cut.
  *

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+
 /**
  * A single-layer reversible seam: what it eats from each edge and how its colour line moves.
  *

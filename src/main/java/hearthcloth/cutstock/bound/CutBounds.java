@@ -12,6 +12,7 @@ import hearthcloth.cutstock.search.Budget;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * What no plan can beat, and what proves that there is none: each class of bars by itself, with all the lanes it could
  * get. Valid because leaving out the other classes' needs only makes a plan easier.

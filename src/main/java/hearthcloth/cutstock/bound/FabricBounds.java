@@ -7,6 +7,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
+
 /**
  * What no plan can beat in fabric, for demands that share their fabrics with no others: the least area of the pieces
  * cut into, and the least of it that is lost. Sums over such families are bounds of the whole job.

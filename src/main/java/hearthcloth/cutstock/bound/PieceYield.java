@@ -7,6 +7,7 @@ import hearthcloth.cutstock.job.StockPiece;
 import java.util.Arrays;
 import java.util.List;
 
+
 /**
  * What one piece can give at most for some demands, and what it must lose by giving.
  *

@@ -3,6 +3,7 @@ package hearthcloth.cutstock.bound;
 import java.util.Arrays;
 import java.util.BitSet;
 
+
 /**
  * The least area of pieces that a plan can cut into: the smallest sum of piece areas that holds what is used.
  *

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
+
 /**
  * Demands of a job in the words of {@link hearthcloth.plan.join}: the kinds of lane they ask for, and rules about where
  * joins lie. A block can be asked for like a bar that has the block's width and is never joined.

@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
 
+
 /**
  * Finds how to cut blocks and bars out of a stock with the fewest joins, then the fewest cuts, then the least lost.
  *

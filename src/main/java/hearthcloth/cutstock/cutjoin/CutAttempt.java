@@ -10,6 +10,7 @@ import hearthcloth.cutstock.join.Joinery;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** A ground, with the demands that are not placed on it being cut and joined from what is free. */
 final class CutAttempt {
 

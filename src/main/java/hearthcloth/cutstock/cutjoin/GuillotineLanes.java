@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
+
 /**
  * Plots of fabric as a source of lanes, the strips that bars are joined from. A place is a rectangle and a direction.
  *

@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+
 /**
  * Writes out lanes and what is cut from them as cuttings. Where lanes lie side by side and nothing else is cut beside or
  * from them, all may be cut to the longest use first, if that leaves a larger offcut.

@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.cutjoin;
 
+
 /**
  * What changes while lanes are opened and closed, in flat arrays so that copying is cheap. Each entry is a rectangle: a
  * plot, then whatever has been cut off a larger one. A rectangle is shared out by cuts side by side; its {@code gap} is

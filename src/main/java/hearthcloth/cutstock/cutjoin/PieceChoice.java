@@ -12,6 +12,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
+
 /**
  * Chooses the pieces of a large stock that a search should look at, so that its cost does not grow with the stock: for
  * each kind of lane the longest, those that have the width already, and those whose length is nearest above a bar's;

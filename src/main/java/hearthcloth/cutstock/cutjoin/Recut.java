@@ -18,6 +18,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
+
 /**
  * Cuts the same parts out of the same piece again, so that fewer leftovers remain, then less is lost, then the leftovers
  * are larger. A tree of cuts has one cut less than leaves, so fewest leftovers is fewest cuts as well.

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 
+
 /**
  * Places blocks, largest first, each into the corner of a free rectangle: the one where it spoils the least room for
  * lanes, or, for the sake of variety, one of the next. O(blocks x plots) for one ground.

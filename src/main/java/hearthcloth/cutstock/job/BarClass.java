@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.LongStream;
 
+
 /** Bars that may be joined from the same lanes, and what holds for them alone, given every lane there could be. */
 public final class BarClass {
 

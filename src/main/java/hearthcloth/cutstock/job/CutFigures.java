@@ -2,6 +2,7 @@ package hearthcloth.cutstock.job;
 
 import java.util.Comparator;
 
+
 /**
  * What a plan costs. Areas are in square units.
  *

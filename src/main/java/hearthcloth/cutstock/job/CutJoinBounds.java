@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.job;
 
+
 /**
  * What no plan of a job can beat. Areas are in square units.
  *

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.job;
 
 import java.util.List;
 
+
 /** How a search for a plan ended. */
 public sealed interface CutOutcome {
 

@@ -1,4 +1,5 @@
 package hearthcloth.cutstock.job;
 
+
 /** A stock piece that is used, and how it is cut. */
 public record CutPiece(StockPiece piece, Cutting cutting) {}

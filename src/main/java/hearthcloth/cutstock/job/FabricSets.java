@@ -3,6 +3,7 @@ package hearthcloth.cutstock.job;
 import java.util.BitSet;
 import java.util.stream.IntStream;
 
+
 /** An immutable set of fabric numbers. */
 public final class FabricSets {
 

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.job;
 
 import java.util.List;
 
+
 /**
  * A bar of one width that may be joined end to end from parts of that width.
  *

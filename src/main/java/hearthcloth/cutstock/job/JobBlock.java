@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.job;
 
+
 /**
  * A rectangle cut whole, such as a hearth: never joined.
  *

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.job;
 
 import java.util.List;
 
+
 /**
  * Something there is too little of.
  *

@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.join;
 
+
 /** A bar's parts while it is being pieced: which strip, how much is cut, how much could be cut at most. */
 public final class BarParts {
 

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.join;
 
 import java.util.SplittableRandom;
 
+
 /**
  * Pieces one bar at a time: from the fewest strips or remainders possible, or one more, picked by several ways in turn; of
  * these the pick that spoils least. A remainder counts by the square of its length. Now and then a bar is pieced part by

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.join;
 
 import java.util.SplittableRandom;
 
+
 /**
  * Picks which offers a bar is pieced from: all but the last are used whole, the last leaves the remainder. Several ways
  * of picking are tried; which one is best depends on what comes after, so the search chooses by chance among them.

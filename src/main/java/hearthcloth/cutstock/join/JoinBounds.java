@@ -2,6 +2,7 @@ package hearthcloth.cutstock.join;
 
 import java.util.Arrays;
 
+
 /**
  * How few joins are possible, by two relaxations that each take microseconds. Bars and strips are plain lengths; all
  * strips are of the bars' width, all bars may be pieced from all strips.

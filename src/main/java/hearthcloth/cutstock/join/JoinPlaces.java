@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
+
 /**
  * Keeps joins out of forbidden stretches and away from the joins of neighbouring bars, by changing the order of a bar's
  * parts and by moving length between parts whose strips have some to spare.

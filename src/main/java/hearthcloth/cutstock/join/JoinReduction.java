@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
+
 /**
  * Wins a join by dividing strips and bars into one more set ({@link JoinSets}), over all bars that are pieced from one kind
  * of strip and share none with others; or pieces bars that are not, by dividing anew what the others leave. Strips that

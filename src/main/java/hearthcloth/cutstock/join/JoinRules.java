@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.join;
 
+
 /** Where joins may lie. */
 public interface JoinRules {
 

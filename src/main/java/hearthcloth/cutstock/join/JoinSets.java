@@ -3,6 +3,7 @@ package hearthcloth.cutstock.join;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 
+
 /**
  * Bars and strips in sets, each set of strips giving its set of bars: joins are fewest when there are as many sets as
  * possible, since a connected set of k strips has k - 1 joins however it is cut (bin packing with item fragmentation,

@@ -4,6 +4,7 @@ import hearthcloth.cutstock.search.Reworkable;
 import java.util.List;
 import java.util.SplittableRandom;
 
+
 /**
  * Bars, the strips they are pieced from, and the work of piecing: the attempt that ruin and recreate reworks.
  *

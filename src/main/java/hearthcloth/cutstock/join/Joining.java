@@ -12,6 +12,7 @@ import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
+
 /**
  * Joins bars from strips of their own width with the fewest joins: one construction, then {@link RuinAndRecreate} over
  * {@link Joinery} until the larger of {@link JoinBounds} and {@link LeftoverBound} is reached or the budget is spent.

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
 
+
 /**
  * How few joins are possible, by asking how many bars can come whole out of single strips: the linear programme over
  * whole-bar patterns of the strips, bounded from its dual.

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
+
 /**
  * Which bar is pieced from which parts of which strips: flat arrays, so that copying them is cheap. A bar for which
  * there is not enough may be begun: its parts then reach as far as they do.

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.join;
 
 import java.util.Arrays;
 
+
 /**
  * All that a bar's next part could be cut from, sorted by length: remainders of open strips and strips still to be
  * opened, of very many places the last {@value #MOST_PLACES}, which are the longest. Entries are packed into one long each, length above, number below, so that sorting is a plain array sort.

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.join;
 
 import java.util.SplittableRandom;
 
+
 /**
  * Lays strips end to end and cuts bars off them one after another, so that a set of strips gives a set of bars with at
  * most one join for each strip but the first. Where a part would be too short, the parts before it are shortened; the

@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.join;
 
+
 /**
  * Where strips come from: places that can each still give strips of some length. A strip is known by a slot number from
  * the moment it is opened until it is closed. Kinds number the sorts of strip that bars ask for (a width, fabrics, a

@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.join;
 
+
 /**
  * Picks, out of up to {@value #MOST} signed numbers, subsets whose sum is at least a limit and hardly more: both halves'
  * subset sums are listed in order and met in the middle (Horowitz and Sahni, J. ACM 21 (1974), from memory).

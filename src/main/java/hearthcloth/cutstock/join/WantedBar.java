@@ -2,6 +2,7 @@ package hearthcloth.cutstock.join;
 
 import java.util.List;
 
+
 /**
  * A bar to be pieced.
  *

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.search;
 
 import java.util.Optional;
 
+
 /**
  * What a search can say so far: the best it holds, if anything, and what no answer can beat.
  *

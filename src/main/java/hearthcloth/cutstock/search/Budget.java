@@ -2,6 +2,7 @@ package hearthcloth.cutstock.search;
 
 import java.util.function.BooleanSupplier;
 
+
 /**
  * How much work a search may do. The domain never reads a clock: the caller supplies one through {@link #until}, or
  * counts work through {@link #steps}, which makes a search end at the same place on every machine.

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.search;
 
 import java.util.SplittableRandom;
 
+
 /** A complete attempt at a problem that can be partly undone, done again another way, and put back. */
 public interface Reworkable {
 

@@ -3,6 +3,7 @@ package hearthcloth.cutstock.search;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 
+
 /**
  * Ruin and recreate: part of an attempt is undone and rebuilt, and kept when it is not much worse.
  *

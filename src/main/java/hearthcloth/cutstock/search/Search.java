@@ -2,6 +2,7 @@ package hearthcloth.cutstock.search;
 
 import java.util.function.Consumer;
 
+
 /**
  * One way of answering a kind of problem. The same problem, step budget and seed give the same answers in the same
  * order; a search keeps no state between calls, so several may run at once on threads the caller supplies.

@@ -7,6 +7,7 @@ import hearthcloth.draw.picture.Stroke;
 import hearthcloth.geometry.Point;
 import java.util.List;
 
+
 /** An arrow up the page with a gap in its middle for a word. */
 final class Arrow {
 

@@ -12,6 +12,7 @@ import hearthcloth.sew.CutLine;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * The number of a cut in a circle on its line, the measure beside it where there is room, and a small arrowhead towards
  * the edge it is measured from.

@@ -24,6 +24,7 @@ import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** A piece of the stash as it lies on the mat: what is cut from it, in which order, and what is left. */
 public final class CutPicture {
 

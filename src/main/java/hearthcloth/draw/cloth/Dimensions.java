@@ -8,6 +8,7 @@ import hearthcloth.draw.picture.Typeface;
 import hearthcloth.draw.picture.Weight;
 import hearthcloth.geometry.Point;
 
+
 /** Dimension lines: a thin ink line with a slanting tick at each end and the measure above its middle. */
 public final class Dimensions {
 

@@ -7,6 +7,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import java.util.Locale;
 
+
 /** How many millimetres of cloth one millimetre of paper stands for. */
 public record DrawingScale(double one) {
 

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
+
 /** The colours of a plan's fabrics by name, and the thread drawn on them. */
 public record Dyes(List<Fabric> fabrics) {
 

@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 
+
 /**
  * One face of a finished cloth, to scale: fabrics, fells, every row of stitches, the name of every patch, its size and
  * the widths met on the way through the hearth.

@@ -19,6 +19,7 @@ import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** One raw corner before it is hemmed, life size: the creases, and the mitre or the tip that is cut off. */
 public final class HemPicture {
 

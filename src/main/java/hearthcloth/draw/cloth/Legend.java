@@ -16,6 +16,7 @@ import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** What the colours, hatches and dashes of a face stand for. */
 public final class Legend {
 

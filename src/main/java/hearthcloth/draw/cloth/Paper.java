@@ -3,6 +3,7 @@ package hearthcloth.draw.cloth;
 import java.util.Locale;
 import java.util.Optional;
 
+
 /** The paper a guide is printed on, upright. */
 public enum Paper {
     /** 210 × 297 mm (ISO 216). */

@@ -4,6 +4,7 @@ import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
 
+
 /** The sizes of type on a printed page: read standing, at arm's length from the machine. */
 public final class PrintSizes {
 

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
+
 /**
  * One half of a seam as it lies on the table before it is sewn: its finished rectangle, the raw edges round it, and what
  * its front shows. Lengths are measured in the cloth's own places.

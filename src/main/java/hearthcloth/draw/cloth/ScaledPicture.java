@@ -3,6 +3,7 @@ package hearthcloth.draw.cloth;
 import hearthcloth.draw.picture.Picture;
 import java.util.function.Function;
 
+
 /** A picture and the scale it is drawn at. */
 public record ScaledPicture(Picture picture, DrawingScale scale) {
 

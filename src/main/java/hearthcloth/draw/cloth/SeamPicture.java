@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * A felled seam cut through and seen from its end, in the three states it goes through. Widths are to scale with each
  * other; the layers are drawn thick and apart.

@@ -25,6 +25,7 @@ import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * The two halves of one seam side by side, front up, as they lie in the cloth: where the stitches go, which edge wraps
  * the other, what is trimmed afterwards. The gap between them is not to scale.

@@ -10,6 +10,7 @@ import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.tie.TiedFold;
 import java.util.Optional;
 
+
 /**
  * What a planned cloth is to be tied round, and how.
  *

@@ -27,6 +27,7 @@ import hearthcloth.sew.Gather;
 import hearthcloth.sew.Guide;
 import java.util.List;
 
+
 /** The first page: the finished cloth from both faces, the figures that matter, what to have ready, the check square. */
 public final class Cover {
 

@@ -25,6 +25,7 @@ import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** One piece of the stash to cut, as blocks: its picture with the first cuts beside it, then the other cuts. */
 public final class CutBlocks {
 

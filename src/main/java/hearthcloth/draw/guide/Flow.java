@@ -13,6 +13,7 @@ import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * Fills pages with blocks, none of which is ever parted; a heading stays with the block after it. Every page carries the
  * cloth's name and its own number. Not thread-safe; belongs to one method.

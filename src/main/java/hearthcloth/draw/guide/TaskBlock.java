@@ -14,6 +14,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.sew.Task;
 import java.util.Optional;
 
+
 /** One task as a block: its title, what to do, the picture to the left, the number to check in a box. */
 public final class TaskBlock {
 

@@ -22,6 +22,7 @@ import hearthcloth.wrap.tying.Tying;
 import java.util.List;
 import java.util.Optional;
 
+
 /** The gift's part of a printed guide: how it looks tied, what shows, how sure the size is, and how it is tied. */
 public final class TiedPages {
 

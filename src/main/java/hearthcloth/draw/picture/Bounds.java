@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** An upright rectangle on paper, in millimetres, from its top left corner. Immutable. */
 public record Bounds(double x, double y, double width, double height) {
 

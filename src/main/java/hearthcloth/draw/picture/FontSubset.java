@@ -9,6 +9,7 @@ import java.util.Set;
 import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TrueTypeFont;
 
+
 /** The few letters a picture uses, as a small font of its own to embed in it. */
 final class FontSubset {
 

@@ -5,6 +5,7 @@ import hearthcloth.geometry.Point;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * Words that belong to a shape.
  *

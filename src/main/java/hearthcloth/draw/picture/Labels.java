@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
+
 /**
  * Finds a place for every label of a drawing: on its own shape if it fits there, else outside the drawing, on the nearest
  * side, with a leader. No two labels overlap: rooms are disjoint, and those outside stand in rows.

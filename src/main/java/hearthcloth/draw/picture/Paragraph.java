@@ -3,6 +3,7 @@ package hearthcloth.draw.picture;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** Running text in lines no wider than its column. */
 public final class Paragraph {
 

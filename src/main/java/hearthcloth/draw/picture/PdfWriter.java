@@ -16,6 +16,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.util.Matrix;
 
+
 /**
  * Writes pictures as the pages of a PDF, true to scale, with the letters they use embedded as text that can be searched.
  * The same pictures always give the same bytes.

@@ -2,6 +2,7 @@ package hearthcloth.draw.picture;
 
 import java.util.List;
 
+
 /**
  * A finished drawing on a sheet of its own, in millimetres of paper; later marks lie over earlier ones. Immutable.
  *

@@ -19,6 +19,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import javax.imageio.ImageIO;
 
+
 /** Writes a picture as PNG, by reading its SVG: what is seen in the one is seen in the other. */
 public final class PngWriter {
 

@@ -1,5 +1,6 @@
 package hearthcloth.draw.picture;
 
+
 /**
  * Makes any text fit to be written down: names in a stash file may hold anything.
  *

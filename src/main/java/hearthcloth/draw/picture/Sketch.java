@@ -5,6 +5,7 @@ import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** Collects marks in the order drawn, until {@link #finished}. Not thread-safe; belongs to one method. */
 public final class Sketch {
 

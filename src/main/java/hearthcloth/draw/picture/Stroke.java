@@ -3,6 +3,7 @@ package hearthcloth.draw.picture;
 import hearthcloth.colour.Colour;
 import java.util.List;
 
+
 /**
  * How a line is drawn.
  *

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
+
 /**
  * Writes a picture as SVG that needs nothing else: its letters are embedded, its size is in real millimetres. The same
  * picture always gives the same text.

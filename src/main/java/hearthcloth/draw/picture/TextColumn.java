@@ -3,6 +3,7 @@ package hearthcloth.draw.picture;
 import hearthcloth.geometry.Point;
 import java.util.List;
 
+
 /** Words, rules and pictures one under the other in a column. Not thread-safe; belongs to one method. */
 public final class TextColumn {
 

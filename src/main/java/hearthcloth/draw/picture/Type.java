@@ -2,6 +2,7 @@ package hearthcloth.draw.picture;
 
 import hearthcloth.colour.Colour;
 
+
 /**
  * How words are set.
  *

@@ -8,6 +8,7 @@ import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
+
 /**
  * The letters all pictures are set in: Source Sans 3 (SIL Open Font License 1.1, beside the font files). Knows how wide
  * words are, which is how labels are kept apart.

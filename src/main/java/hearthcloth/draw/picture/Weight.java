@@ -1,5 +1,6 @@
 package hearthcloth.draw.picture;
 
+
 /** The weights of the one typeface. */
 public enum Weight {
     REGULAR(400, "Regular"),

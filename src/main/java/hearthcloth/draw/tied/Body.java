@@ -8,6 +8,7 @@ import hearthcloth.wrap.Gift;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** The gift itself, as it stands on the open cloth: plain, so that it is not taken for cloth. */
 final class Body {
 

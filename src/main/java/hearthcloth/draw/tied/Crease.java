@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+
 /** An edge of a facet where the cloth is folded sharply or ends, so that a line is seen. */
 record Crease(Point from, Point to) {
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
+
 /**
  * Panes sorted in space once, so that they can be named from far to near for any eye. A binary space partition (Fuchs,
  * Kedem and Naylor 1980): the plane of one pane parts all others, those that cross it are cut along it.

@@ -5,6 +5,7 @@ import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.TyingMoment;
 import java.util.List;
 
+
 /**
  * From where the gift is looked at, the maker at its near side; far off, so that equal lengths in one way stay equal.
  *

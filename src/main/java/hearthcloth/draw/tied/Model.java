@@ -16,6 +16,7 @@ import hearthcloth.wrap.pleat.ReefStrands;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * The tied gift as a model that a page can turn: flat convex polygons in millimetres (x right, y away, z up), in order
  * from the gift outwards, so that of two in one plane the later lies outside.

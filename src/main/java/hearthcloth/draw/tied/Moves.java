@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
+
 /**
  * What the hands moved from one moment to the next: arrows that end at the cloth's corners where they lie now, and come
  * from where they lay before.

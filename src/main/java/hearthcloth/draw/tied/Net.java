@@ -13,6 +13,7 @@ import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
 import java.util.List;
 
+
 /** The open cloth with every fold of the tied gift drawn on it, as it lies before the maker, inside up. */
 final class Net {
 

@@ -7,6 +7,7 @@ import hearthcloth.wrap.fold.Facet;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * A flat convex piece of something in space. Of panes in one plane, later ones lie further along {@code out}.
  *

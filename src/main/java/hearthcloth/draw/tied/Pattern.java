@@ -13,6 +13,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
+
 /** What each face of a cloth shows, as it lies under the gift: patches and fells as outlines, stitches as lines. */
 final class Pattern {
 

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
+
 /** A plain cloth to show a tie on before there is one of hers: a hearth and two rounds, undyed, a little larger than need be. */
 public final class Sample {
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
+
 /** The quiet shadow a gift throws on the ground: the hull of its places, slid along the light. */
 final class Shadow {
 

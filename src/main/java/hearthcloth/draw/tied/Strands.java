@@ -7,6 +7,7 @@ import hearthcloth.wrap.pleat.ReefStrands;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * The strands of a reef knot as bunches of cloth: bands turned to the eye along each middle line, shaded as if round, dark
  * at the rims so that two strands of one fabric can be told apart. Each shows what lies on the middle line of its end: how

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+
 /**
  * Pictures of one cloth tied round one gift; all of them, and the figures of what shows, from the same facets. Not for
  * several threads.

@@ -3,6 +3,7 @@ package hearthcloth.draw.tied;
 import hearthcloth.colour.Colour;
 import java.util.Map;
 
+
 /**
  * How cloth is coloured in pictures.
  *

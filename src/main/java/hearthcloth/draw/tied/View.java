@@ -17,6 +17,7 @@ import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * A scene seen from one place: patches and rows of stitches from far to near, in millimetres of the gift, right and down.
  *

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
+
 /** What shows on both sides of one side: levels of cloth, by place along it and by pixels outwards. */
 final class EdgeBand {
 

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * How a side bows: its sagitta, from a parabola fitted to its places robustly (Tukey's biweight).
  *

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
+
 /**
  * One side of a polygon as seen in the picture: places where the colour changes, in raw pixels, each with a weight.
  *

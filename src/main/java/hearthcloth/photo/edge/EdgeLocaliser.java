@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * Lays each side of a piece where the piece's colours stop and the ground's begin, the side as a whole: of all straight
  * lines within reach, the one that has most cloth inside it and most ground outside. Figures that look like the ground,

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
+
 /**
  * A polygon followed in the full picture: its corners in raw pixels and, for each side, how well it was found.
  *

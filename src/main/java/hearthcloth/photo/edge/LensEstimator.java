@@ -3,6 +3,7 @@ package hearthcloth.photo.edge;
 import hearthcloth.photo.image.LensModel;
 import java.util.List;
 
+
 /**
  * Estimates lens distortion from the rule that cut edges are straight (plumb lines, after Brown 1971).
  *

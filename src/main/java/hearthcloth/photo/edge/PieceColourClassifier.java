@@ -6,6 +6,7 @@ import hearthcloth.photo.ground.IlluminationCorrection;
 import hearthcloth.photo.segment.OccupancyMap;
 import java.util.List;
 
+
 /**
  * Tells one piece's colours from those of the ground round it, by how often each colour occurs well inside the piece and
  * how often round it (after Bayes). The ground's colours count in shade as well, for a piece shades the floor beside it.

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
+
 /**
  * Finds the sides of a polygon to a fraction of a pixel in the full picture: across each side many short profiles are
  * read, each turned into a number that is one inside and nought outside, and the step in it is located.

@@ -2,6 +2,7 @@ package hearthcloth.photo.ground;
 
 import hearthcloth.photo.image.LabThumbnail;
 
+
 /** Colours as differences from the ground, as they would be were it lit evenly, counted in small bins of CIELAB. */
 public final class ColourHistogram {
 

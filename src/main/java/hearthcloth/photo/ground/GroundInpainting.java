@@ -3,6 +3,7 @@ package hearthcloth.photo.ground;
 import boofcv.alg.filter.blur.BlurImageOps;
 import boofcv.struct.image.GrayF32;
 
+
 /** Makes a ground's colours whole where it is not seen, and even from tile to tile. */
 final class GroundInpainting {
 

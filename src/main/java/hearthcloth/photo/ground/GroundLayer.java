@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.PriorityQueue;
 
+
 /**
  * One of the kinds of ground that the scraps lie on, as it is lit from place to place.
  *

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+
 /**
  * What the scraps lie on, as it is lit from place to place: one kind of ground, or two where the edge of a mat or of a hard
  * shadow crosses the picture. Colours are CIELAB.

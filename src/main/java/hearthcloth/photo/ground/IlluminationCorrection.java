@@ -6,6 +6,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PixelImage;
 
+
 /**
  * The picture as it would be under even light: every place is scaled so that the ground under it would be the same
  * everywhere. Scaling the encoded values is right up to a power law, which sRGB nearly is.

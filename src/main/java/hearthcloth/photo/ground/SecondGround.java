@@ -4,6 +4,7 @@ import hearthcloth.photo.image.LabTiles;
 import java.util.Arrays;
 import java.util.Optional;
 
+
 /**
  * Looks for another kind of ground beside the first: one that lies along much of the picture's rim, as the table does
  * beyond a mat, or the rest of the floor in a hard shadow. A piece that runs off the picture takes up less of it.

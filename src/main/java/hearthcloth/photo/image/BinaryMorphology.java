@@ -7,6 +7,7 @@ import java.nio.ByteOrder;
 import java.util.Arrays;
 import org.ddogleg.struct.DogArray_I32;
 
+
 /**
  * Wears shapes of a mask away at their rim and lets them grow, by squares. What lies beyond the picture neither wears nor
  * grows.

@@ -4,6 +4,7 @@ import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** The connected shapes of a mask, in pixels that touch at a side or a corner, in linear time. */
 public final class ConnectedComponents {
 

@@ -18,6 +18,7 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 
+
 /**
  * Turns the bytes of a JPEG or PNG into an upright {@link PixelImage}, or says why not.
  *

@@ -1,5 +1,6 @@
 package hearthcloth.photo.image;
 
+
 /** Fast sRGB to CIELAB for whole pictures, through tables (D65; IEC 61966-2-1 and CIE 15). */
 public final class LabTables {
 

@@ -4,6 +4,7 @@ import boofcv.alg.filter.blur.BlurImageOps;
 import boofcv.struct.image.GrayF32;
 import java.util.stream.IntStream;
 
+
 /** The picture averaged down to about 1200 pixels and turned to CIELAB, for finding what lies where. */
 public final class LabThumbnail {
 

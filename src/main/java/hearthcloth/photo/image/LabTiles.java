@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
+
 /** A coarse picture in small square tiles: the mean colour of each, in CIELAB, and how much it varies within. */
 public final class LabTiles {
 

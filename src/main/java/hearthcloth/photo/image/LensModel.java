@@ -2,6 +2,7 @@ package hearthcloth.photo.image;
 
 import hearthcloth.geometry.Point;
 
+
 /**
  * How the lens bends straight lines: a place that should lie at radius r from the middle (half the diagonal being one)
  * lies at r (1 - kappa r²). Positive kappa is barrel distortion. This is the usual first term of radial distortion

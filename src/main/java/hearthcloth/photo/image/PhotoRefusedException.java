@@ -1,5 +1,6 @@
 package hearthcloth.photo.image;
 
+
 /** A photograph cannot be read; the message is a sentence for the maker. Never leaves {@link PhotoReader}. */
 public final class PhotoRefusedException extends RuntimeException {
 

@@ -1,5 +1,6 @@
 package hearthcloth.photo.image;
 
+
 /** Decoded pixels, upright; pixel (x, y) covers the unit square at (x, y). */
 public final class PixelImage {
 

@@ -1,5 +1,6 @@
 package hearthcloth.photo.image;
 
+
 /** Told how far a reading has come, from the thread that reads. */
 @FunctionalInterface
 public interface ReadingProgress {

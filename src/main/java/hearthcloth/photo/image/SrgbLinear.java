@@ -1,5 +1,6 @@
 package hearthcloth.photo.image;
 
+
 /**
  * From a picture's steps to light (IEC 61966-2-1, sRGB). A lens blurs light: half way across a blurred edge half of the
  * light has changed, but not half of the steps, so by steps a pale cloth on a dark floor seems larger than it is and a

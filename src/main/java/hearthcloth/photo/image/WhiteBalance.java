@@ -2,6 +2,7 @@ package hearthcloth.photo.image;
 
 import hearthcloth.colour.Lab;
 
+
 /**
  * Takes the room's light out of a colour: what white paper shows is taken to be white, and where the ground is darker
  * than beside the paper, less light falls.

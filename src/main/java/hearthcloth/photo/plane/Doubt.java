@@ -1,5 +1,6 @@
 package hearthcloth.photo.plane;
 
+
 /**
  * A reason not to trust what was read about a piece.
  *

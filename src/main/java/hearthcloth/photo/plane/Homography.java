@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 
+
 /** A projective map of the plane, from four places to four others; BoofCV solves for it (normalised DLT). */
 public final class Homography {
 

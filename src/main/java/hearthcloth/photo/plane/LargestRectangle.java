@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 
+
 /**
  * The largest rectangle, by area, that lies wholly inside a simple polygon.
  *

@@ -4,6 +4,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 
+
 /**
  * A length read from the picture, and how far off it may be: the truth lies within in 95 of 100 cases.
  *

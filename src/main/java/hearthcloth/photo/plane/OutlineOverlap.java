@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
+
 /** Whether two outlines take in the same cloth. */
 public final class OutlineOverlap {
 

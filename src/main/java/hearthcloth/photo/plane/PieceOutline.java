@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import java.util.List;
 
+
 /**
  * The rim of a piece: its corners on the floor and in the picture, and each side measured.
  *

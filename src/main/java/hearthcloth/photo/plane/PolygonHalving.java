@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
+
 /** Parts an outline in two along a straight line, where two pieces were taken for one. */
 public final class PolygonHalving {
 

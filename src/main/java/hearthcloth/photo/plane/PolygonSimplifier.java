@@ -6,6 +6,7 @@ import hearthcloth.geometry.Polygons;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * Turns a rim of many places into the few corners of a polygon: after Douglas and Peucker (1973), then corners are moved
  * to where the straight lines fitted to the rim between them cross, and those that hardly turn are dropped.

@@ -6,6 +6,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import java.util.Locale;
 
+
 /**
  * The reference of known size that lies in the picture.
  *

@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import java.util.Arrays;
 import java.util.List;
 
+
 /** Where edgels lie, to tell how much of a line shows. */
 final class EdgelMap {
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
+
 /**
  * Places where the colour steps sharply, however little: paper's rim does, a fold of crumpled cloth does not, for its
  * slope goes on to either side. Thinned to one pixel across the step (after Canny 1986).

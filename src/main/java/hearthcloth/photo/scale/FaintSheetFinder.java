@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
+
 /**
  * Looks for white paper on ground nearly of its colour, such as a crumpled bedsheet whose folds differ from each other more
  * than from it: four long straight rims that end where they meet, in proportions that a camera can make of the

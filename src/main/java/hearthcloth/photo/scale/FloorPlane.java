@@ -7,6 +7,7 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * The floor as the picture shows it: raw pixels to millimetres and back, by a lens and the four corners of the sheet.
  *

@@ -7,6 +7,7 @@ import hearthcloth.photo.plane.PieceOutline;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * What a picture's pixels are worth: the floor's plane as the sheet gives it, and how sure that is. Lets a corner that
  * the maker has dragged be measured again without the picture. Immutable.

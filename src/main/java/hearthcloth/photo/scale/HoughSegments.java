@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 
+
 /** Finds long straight rows of edgels, the longest first (Duda and Hart 1972, each edgel voting near its own direction). */
 final class HoughSegments {
 

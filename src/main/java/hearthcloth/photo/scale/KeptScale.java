@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.LensModel;
 import java.util.List;
 
+
 /**
  * What a {@link FloorScale} is made of, as plain numbers: what is kept of a reading, so that sizes can be measured again by it
  * on another day without the picture.

@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.PixelImage;
 import java.util.Arrays;
 
+
 /**
  * Tells a card from a scrap of the same proportions by its rounded corners.
  *

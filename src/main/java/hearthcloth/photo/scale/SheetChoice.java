@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+
 /**
  * Says which of the shapes is the reference, and how sure that is. All sizes hang on it: where two could be it, or where it
  * looks like another sheet than was named, the picture is refused; where something is only a little wrong with it, every

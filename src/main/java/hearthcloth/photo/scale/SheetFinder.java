@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 
+
 /**
  * Finds what may be the reference among the shapes: four-sided ones that a camera could have made of the sheet's
  * proportions, with corners as round as its own; {@link SheetChoice} says which of them it is.

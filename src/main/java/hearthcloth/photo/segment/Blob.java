@@ -7,6 +7,7 @@ import hearthcloth.photo.plane.Hulls;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
+
 /**
  * Something that stands out from the ground: its rim as coarse pixel centres in order round it, in full picture pixels.
  *

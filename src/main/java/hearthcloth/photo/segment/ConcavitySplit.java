@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * Parts a shape that is two pieces grown together: where a short chord joins two hollow corners, and either what lies on
  * its two sides is of different colours or the chord is no more than a bridge. Two like pieces with a broad touch are

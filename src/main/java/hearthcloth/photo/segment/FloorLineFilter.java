@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+
 /**
  * Takes the ground's own lines out of what stands out from it: joints of boards and tiles, a grid.
  *

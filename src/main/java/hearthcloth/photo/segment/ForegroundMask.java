@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
+
 /**
  * Parts what lies on the ground from the ground: a pixel stands out when its colour differs from the ground as lit there
  * by more than the ground's own texture does, measured along the directions in which that texture varies.

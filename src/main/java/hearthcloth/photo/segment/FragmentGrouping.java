@@ -7,6 +7,7 @@ import hearthcloth.photo.image.LabThumbnail;
 import java.util.List;
 import java.util.stream.IntStream;
 
+
 /**
  * Tells pieces that lie close together from one figured piece that fell apart where its figures look like the ground:
  * pieces are each nearly convex, and either two, or of different colours, or not of one outline.

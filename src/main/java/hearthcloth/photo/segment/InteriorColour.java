@@ -7,6 +7,7 @@ import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 import java.util.List;
 
+
 /**
  * The colours inside a polygon, a little way in from its rim, and the ground's there.
  *

@@ -3,6 +3,7 @@ package hearthcloth.photo.segment;
 import hearthcloth.colour.Lab;
 import hearthcloth.photo.image.LabThumbnail;
 
+
 /** Colours read on a grid inside a piece; lightness is also kept as it would be under even light. */
 final class InteriorSamples {
 

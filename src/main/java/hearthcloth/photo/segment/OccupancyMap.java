@@ -5,6 +5,7 @@ import hearthcloth.photo.image.LabThumbnail;
 import java.util.Arrays;
 import java.util.List;
 
+
 /** Which shape lies where, roughly: so that one piece's surroundings are not taken from its neighbour. */
 public final class OccupancyMap {
 

@@ -6,6 +6,7 @@ import hearthcloth.photo.image.LabThumbnail;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * How the colour changes from outside to inside, from place to place round a shape, in CIELAB. Light on crumpled ground
  * makes it paler or darker but leaves its hue, so paper differs from it by the same hue all round, or is paler all

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
+
 /**
  * Takes the figures of a rug out of what stands out from its plain colour.
  *

@@ -6,6 +6,7 @@ import boofcv.struct.image.GrayS32;
 import boofcv.struct.image.GrayU8;
 import hearthcloth.photo.image.BinaryMorphology;
 
+
 /** Parts shapes where they are narrow: what is left of a mask when its rim is worn away grows back, but not together. */
 final class TouchingPieceSplitter {
 

@@ -4,6 +4,7 @@ import hearthcloth.cutstock.search.Budget;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
+
 /**
  * Puts parts together into larger ones, keeping only the dearest few of every size: a beam that becomes exact once
  * nothing had to be left out.

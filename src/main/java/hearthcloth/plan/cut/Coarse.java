@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
+
 /**
  * Jobs whose sides have too many stops for a table, solved in a coarser unit: pieces rounded up and the sheet down
  * give plans that really fit; pieces rounded down and the sheet up give a bound that really holds.

@@ -2,6 +2,7 @@ package hearthcloth.plan.cut;
 
 import java.util.Arrays;
 
+
 /**
  * The best price of every rectangle between stops when copies are unlimited: exact dynamic programming.
  *

@@ -2,6 +2,7 @@ package hearthcloth.plan.cut;
 
 import hearthcloth.cutstock.search.Budget;
 
+
 /**
  * Prices of the kinds that make limited copies come out nearly right by themselves, and the bound they prove.
  *

@@ -3,6 +3,7 @@ package hearthcloth.plan.cut;
 import hearthcloth.cutstock.search.Budget;
 import java.util.function.Consumer;
 
+
 /**
  * The best value out of one sheet by straight edge-to-edge cuts, in any number of stages.
  *

@@ -3,6 +3,7 @@ package hearthcloth.plan.cut;
 import java.math.BigInteger;
 import java.util.List;
 
+
 /**
  * One sheet and what could be cut from it.
  *

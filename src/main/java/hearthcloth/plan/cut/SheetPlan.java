@@ -1,5 +1,6 @@
 package hearthcloth.plan.cut;
 
+
 /**
  * An answer to a {@link SheetJob}.
  *

@@ -1,5 +1,6 @@
 package hearthcloth.plan.cut;
 
+
 /** How a rectangle is cut up: a piece, a rest, or one straight cut from edge to edge into two further slicings. */
 public sealed interface Slicing {
 

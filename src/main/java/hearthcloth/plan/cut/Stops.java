@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.TreeSet;
 
+
 /**
  * The places along one side where a cut can matter: sums of piece lengths ("normal patterns"), from 0 to the side.
  *

@@ -1,5 +1,6 @@
 package hearthcloth.plan.cut;
 
+
 /**
  * A kind of rectangle worth cutting out, and how often at most.
  *

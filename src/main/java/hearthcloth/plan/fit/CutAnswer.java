@@ -20,6 +20,7 @@ import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * The search's answer to a {@link CutJob}, put back into a cloth. It is built as an ordinary {@link Cloth} and checked by
  * its folds, so that a slip in the search cannot print a wrong instruction.

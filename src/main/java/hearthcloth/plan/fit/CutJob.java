@@ -24,6 +24,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+
 /**
  * A design put to the search in the search's own words. The search counts in whole marks of the maker's ruler: pieces go
  * down to a mark, cuts go up, so that what fits in marks fits in fabric. {@link CutAnswer} is the way back.

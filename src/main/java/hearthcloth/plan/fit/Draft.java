@@ -3,6 +3,7 @@ package hearthcloth.plan.fit;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 
+
 /** A shape with its colours: one candidate that is tried against the stash. */
 public record Draft(LayoutCandidate shape, Design design) {
 

@@ -6,6 +6,7 @@ import hearthcloth.cutstock.job.CutFigures;
 import hearthcloth.plan.model.Bound;
 import java.util.Comparator;
 
+
 /**
  * A draft that the stash makes, and how.
  *

@@ -8,6 +8,7 @@ import hearthcloth.plan.model.Bound;
 import hearthcloth.plan.model.Design;
 import java.util.Optional;
 
+
 /** Tries one draft against the pieces it may be cut from. */
 public final class Fitting {
 

@@ -7,6 +7,7 @@ import hearthcloth.measure.Size;
 import java.util.List;
 import java.util.OptionalDouble;
 
+
 /**
  * A layout that answers the wish, before fabrics are chosen.
  *

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+
 /**
  * Where joins would meet other seams: for each bar of a layout the places along it where a seam of the work runs out
  * under it, and the bar it lies against, whose own joins it must miss as well.

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+
 /** What the stash has of each fabric, counted once so that thousands of drafts can be judged by it quickly. */
 public final class Supply {
 

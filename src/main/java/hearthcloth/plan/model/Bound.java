@@ -1,5 +1,6 @@
 package hearthcloth.plan.model;
 
+
 /**
  * What no plan for this cloth from this stash can beat.
  *

@@ -6,6 +6,7 @@ import hearthcloth.measure.Size;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * How one piece of fabric comes apart by straight cuts from edge to edge. A leaf is a patch to keep or what is left; a
  * node is one cut. Which patch lies where, the order of cuts and the offcuts are all read off this tree. Places are on

@@ -15,6 +15,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
+
 /**
  * A cloth settled but for the cutting: sizes of hearth and bars, which fabrics may go where, how it is made up. What is
  * left to find is which pieces give what, and where bars are joined.

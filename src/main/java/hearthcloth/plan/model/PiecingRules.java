@@ -2,6 +2,7 @@ package hearthcloth.plan.model;
 
 import hearthcloth.measure.Length;
 
+
 /**
  * What the maker allows when bars are pieced.
  *

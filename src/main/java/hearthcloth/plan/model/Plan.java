@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+
 /**
  * One complete proposal: a cloth and how each of its patches is cut from the stash. Immutable.
  *

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 
+
 /**
  * The last look before a plan leaves the room: every patch is cut once, at its own size, from its own fabric, the right
  * way up. That cuts do not overlap and run from edge to edge is held by {@link CutTree} itself.

@@ -5,6 +5,7 @@ import hearthcloth.cloth.Step;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 
+
 /**
  * The plan in numbers, all read off its cloth and its cuts.
  *

@@ -2,6 +2,7 @@ package hearthcloth.plan.model;
 
 import java.util.List;
 
+
 /** What planning came to. */
 public sealed interface PlanOutcome {
 

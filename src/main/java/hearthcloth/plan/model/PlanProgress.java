@@ -2,6 +2,7 @@ package hearthcloth.plan.model;
 
 import java.util.Optional;
 
+
 /**
  * How far planning has come, told now and then.
  *

@@ -3,6 +3,7 @@ package hearthcloth.plan.model;
 import hearthcloth.stash.Fabric;
 import java.util.List;
 
+
 /**
  * Which fabrics may go where in a layout.
  *

@@ -12,6 +12,7 @@ import hearthcloth.wrap.Tie;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * What the maker asks for. Whatever is empty, the planner chooses and says so.
  *

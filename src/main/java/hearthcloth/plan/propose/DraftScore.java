@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+
 /**
  * A quick look at a draft before it is searched: could it be made at all, and how many joins will it take about. Only
  * sorts drafts; nothing it says is shown.

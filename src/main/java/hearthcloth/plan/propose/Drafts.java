@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 
+
 /** Every layout with every plan of colour that is worth trying, sorted by a quick look. */
 public final class Drafts {
 

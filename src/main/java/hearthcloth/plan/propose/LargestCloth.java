@@ -8,6 +8,7 @@ import hearthcloth.stash.Stash;
 import java.util.Optional;
 import java.util.function.Predicate;
 
+
 /**
  * The inverse question: how large a cloth can be made? Sides are tried by bisection, and then a few steps beyond, since
  * now and then a larger cloth can be made where a smaller one cannot. The answer is the largest found; whether a larger

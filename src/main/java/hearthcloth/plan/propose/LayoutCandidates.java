@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
+
 /**
  * Every layout worth trying for a wish: what the wish gives is kept, what it leaves open is taken from the stash (widths
  * that scraps already have come first) and from what fits the size.

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+
 /**
  * From a wish and a stash to proposals. Every layout and plan of colour worth trying is judged quickly, the promising
  * ones are put to the search, a little at first and the best of them longer, and what comes back is built as an ordinary

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 
+
 /** In how many ways two cloths differ to the eye: what keeps proposals from being shades of one. */
 final class ProposalDistance {
 

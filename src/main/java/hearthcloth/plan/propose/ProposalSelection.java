@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
+
 /** Chooses among what was found: the best first, then those that differ to the eye. */
 public final class ProposalSelection {
 

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
+
 /**
  * One sentence on what a proposal is good at. It is read off the figures of the finished plans, and says only what is so
  * beside every other that is offered with it; what it alone has comes first.

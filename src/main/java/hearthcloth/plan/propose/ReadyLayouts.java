@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 
+
 /** The layouts of {@link ReadyWidths} with the words that say what was chosen. */
 final class ReadyLayouts {
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
+
 /**
  * The narrow pieces of a stash by their width: what a bar of that width can be made of without ripping. Knows nothing of
  * fabrics; a rough reckoning that only says which widths are worth trying.

@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 
+
 /**
  * Cloths of a given size whose bars are as wide as strips the stash already has. A cloth is built from its rim inwards,
  * where the length of each bar is known; of all beginnings only the easiest few are built on. What remains in the middle

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+
 /** What would help a draft that was not made: fabric is added until it is, so that what is said to be enough was tried. */
 public final class Remedy {
 

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BiFunction;
 
+
 /**
  * The plans of colour worth trying for a layout: the fabrics are split by how light they are and by how much there is of
  * each. Named fabrics are kept in the order named, the first for the hearth.

@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
+
 /** Why a wish cannot be met, in sentences that say what is short, by how much, and what would help. */
 final class Shortfall {
 

@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+
 /**
  * Puts a chosen fabric where it shows: of a draft it makes others in which the fabric lies in the bars that are seen most
  * for their size, as far as there is fabric, and in no bar that is hidden before one that is seen.

@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
+
 /**
  * Changes of a design by hand, each giving a new design: sizes as they are cut, fabrics bar by bar. What is not changed
  * stays; where a bar is added it takes the fabrics of the bar on the same side one round within.

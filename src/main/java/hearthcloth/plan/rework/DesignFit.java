@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+
 /** Fits a design settled by hand to a stash: which piece gives what, or what is short. The same call, the same answer. */
 public final class DesignFit {
 

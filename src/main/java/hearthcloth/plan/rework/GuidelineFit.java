@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+
 /**
  * A design followed with fabric of another stash: sizes, order and making up stay, each fabric gives way to the one
  * nearest in colour, and where that cannot be cut the colours are planned anew for the same sizes.

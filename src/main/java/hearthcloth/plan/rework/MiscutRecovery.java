@@ -25,6 +25,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
+
 /**
  * What lies on the table when a cut went wrong: the patches that are cut already, the offcuts and rests of the pieces
  * begun, and what is left of the piece that went wrong. The rest of the stash lies as it did.

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
+
 /**
  * Plans the rest of a cloth again from what is there: the sewn work, the patches cut for later bars, the stash. What is
  * sewn stays as it is; a bar that is cut already and still long enough is used as it is; only the others are cut anew.

@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 
+
 /**
  * What of a cloth is not sewn yet, put to the search as a cloth of its own: the sewn work is its hearth, a bar that is used
  * as it is lies ready in one piece.

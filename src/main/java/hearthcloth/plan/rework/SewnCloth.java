@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * A cloth of which the first bars are sewn on, as it really came out.
  *

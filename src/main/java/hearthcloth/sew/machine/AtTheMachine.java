@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * One thing to do at the machine or the ironing board, for a screen that shows nothing else.
  *

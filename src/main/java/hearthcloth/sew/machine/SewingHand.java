@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
+
 /**
  * How a maker sews, learnt from what her work measured: how much fabric one of her seams really eats.
  *

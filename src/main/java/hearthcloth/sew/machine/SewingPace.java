@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 
+
 /**
  * How long her own steps took, by kind: the middle of them, so that one long look for the scissors does not count for
  * much. Nothing is assumed; a kind she has not done often enough has no time.

@@ -3,6 +3,7 @@ package hearthcloth.sew.thread;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 
+
 /**
  * How long a stitch is and how thick the cloth under it.
  *

@@ -10,6 +10,7 @@ import hearthcloth.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * Thread for the whole cloth, row by row, from the stitch and the plies it goes through, with the tails at both ends of
  * each row and a margin on top.

@@ -18,6 +18,7 @@ import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
+
 /**
  * Everything in one file: a ZIP with {@code hearthcloth.json} (format, version and how much there is), {@code
  * stash.json}, {@code swatches.json} and one {@code cloth-N.json} a cloth, all UTF-8; {@code docs/archive.md} has the

@@ -27,6 +27,7 @@ import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
+
 /**
  * Reads an archive, trusting nothing: whoever made it. Entries are taken by the few names there are and never touch the
  * disk, so that a name can lead nowhere; unfolding stops at {@link #MOST_BYTES}. Every value is built by the same

@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+
 /**
  * Lays an archive into a store. A piece keeps its number where that is free, else it gets a new one, and the plans that
  * are cut from it follow. A mark before a number or a cloth's id (the example's) is dropped: what comes out of an archive

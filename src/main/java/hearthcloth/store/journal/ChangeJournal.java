@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 
+
 /** What was done in each book, in order, so that it can be undone and done again. */
 public record ChangeJournal(Handle handle, Clock clock) {
 

@@ -6,6 +6,7 @@ import java.util.function.BiConsumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
+
 /** Undo and redo of a book, each as one transaction. */
 public record UndoRedo(Jdbi jdbi, Clock clock) {
 

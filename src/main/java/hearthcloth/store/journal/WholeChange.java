@@ -8,6 +8,7 @@ import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.transaction.DelegatingTransactionHandler;
 import org.jdbi.v3.core.transaction.TransactionHandler;
 
+
 /**
  * How one change is kept: whole or not at all, after those that came before it, and with the reason in words where it
  * cannot be kept.

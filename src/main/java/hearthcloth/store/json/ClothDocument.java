@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
+
 /**
  * Everything kept of one cloth: what was settled, how it is cut, how far the work has come. Immutable; a change makes a
  * new document.

@@ -4,6 +4,7 @@ import java.sql.SQLException;
 import java.util.Optional;
 import org.sqlite.SQLiteException;
 
+
 /** What a database complains of, in words for the maker; nothing of its own wording is shown. */
 public final class DatabaseTroubles {
 

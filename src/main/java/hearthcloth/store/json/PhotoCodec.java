@@ -23,6 +23,7 @@ import hearthcloth.work.photo.PieceGroup;
 import hearthcloth.work.photo.SortedPiece;
 import java.util.Optional;
 
+
 /** How what was read off a photograph is written as JSON and read back: exactly, so that sizes stay what they were. */
 public final class PhotoCodec {
 

@@ -2,6 +2,7 @@ package hearthcloth.store.json;
 
 import java.util.Optional;
 
+
 /** The store cannot do what was asked; the message is a sentence for the maker. */
 public final class StoreException extends RuntimeException {
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jdbi.v3.core.Jdbi;
 
+
 /** Cloths that teachers handed to everybody as guidelines. Thread-safe. */
 public final class GuidelineBook {
 

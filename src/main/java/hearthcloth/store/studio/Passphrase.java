@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import org.bouncycastle.crypto.generators.Argon2BytesGenerator;
 import org.bouncycastle.crypto.params.Argon2Parameters;
 
+
 /**
  * How a passphrase is kept: as Argon2id with a salt of its own, written in the usual text form {@code
  * $argon2id$v=19$m=…,t=…,p=…$salt$hash}. Its setting is the second recommended one of RFC 9106, section 4: three passes

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
+
 /** The people of a studio, each by name and passphrase. Thread-safe. */
 public final class PeopleBook {
 

@@ -22,6 +22,7 @@ import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Jdbi;
 
+
 /**
  * A shared studio: one PostgreSQL database for a class or guild, before which several workrooms work at once. What is
  * common lies in the schema {@code studio}; each person's own work in a schema of her own, in the same form as in a

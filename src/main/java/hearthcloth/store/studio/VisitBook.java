@@ -12,6 +12,7 @@ import java.util.HexFormat;
 import java.util.Optional;
 import org.jdbi.v3.core.Jdbi;
 
+
 /**
  * Who is in the studio, known in every workroom before the same database. A visit is known by a secret that only her
  * browser has; the database has its hash. Thread-safe.

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 
+
 /** The cloth that a page is asked for, or the choice of one where none is named. */
 public record ClothAsked(PageContext room) {
 

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+
 /** "What will it wrap?": every tie that suits the gift with the cloth it takes, and what a cloth she owns ties. */
 public final class GiftPage {
 

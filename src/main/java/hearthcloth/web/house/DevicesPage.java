@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+
 /** The other device: how it comes in, which are in, and how one is put out again. */
 public final class DevicesPage {
 

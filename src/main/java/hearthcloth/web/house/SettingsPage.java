@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 
+
 /** Inches or centimetres, A4 or Letter: asked once, changeable. */
 public final class SettingsPage {
 

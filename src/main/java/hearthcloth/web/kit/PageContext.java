@@ -1,6 +1,5 @@
 package hearthcloth.web.kit;
 
-import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import hearthcloth.store.Person;
@@ -14,12 +13,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 
+
 /** What all pages share: the work at hand, the token, the templates. */
 public final class PageContext {
 
     private final Desk desk;
-    private final TemplateEngine templates =
-            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "hearthcloth.web.pages");
+    private final TemplateEngine templates = new PageSources().templates();
 
     public PageContext(Desk desk) {
         this.desk = desk;

@@ -2,6 +2,7 @@ package hearthcloth.web.kit;
 
 import java.util.List;
 
+
 /**
  * What every page carries round its content.
  *

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
+
 /**
  * The piece she looks at closely, where its corners are put right, it is parted, and its grain is marked.
  *

@@ -35,6 +35,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+
 /** Takes what she accepts into the stash: pieces, and a swatch of each fabric, as one change that is undone at once. */
 final class PhotoTaking {
 

@@ -11,6 +11,7 @@ import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PieceDrawing;
 import java.util.Optional;
 
+
 /**
  * What was understood of a line, to be shown while she types.
  *

@@ -6,6 +6,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 
+
 /** The whole stash page, with what she wrote still in its boxes. */
 public final class StashScreen {
 

@@ -14,6 +14,7 @@ import hearthcloth.wrap.tying.Tying;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * How a tie is done round one gift, as its page shows it.
  *

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
+
 /**
  * Pieces of a photograph that look like one fabric, and the fabric they are taken for until the maker says otherwise.
  *

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
+
 /**
  * What a photograph brings to a stash: for each fabric and size a line with its count.
  *

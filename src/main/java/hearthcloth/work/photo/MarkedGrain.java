@@ -2,6 +2,7 @@ package hearthcloth.work.photo;
 
 import hearthcloth.photo.plane.LargestRectangle;
 
+
 /**
  * How the grain runs, as she marked it, and the usable rectangle along it.
  *

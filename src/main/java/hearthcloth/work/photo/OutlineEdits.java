@@ -18,6 +18,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
+
 /** What the maker's hand does to outlines; every change is measured again. Refuses, in words, what leaves no outline. */
 public final class OutlineEdits {
 

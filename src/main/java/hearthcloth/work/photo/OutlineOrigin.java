@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
+
 /** Whose outline a piece has. */
 public sealed interface OutlineOrigin {
 

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
+
 /** All pieces of a photograph and the fabrics they are sorted in. Immutable. */
 public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
 

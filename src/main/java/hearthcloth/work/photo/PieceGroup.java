@@ -3,6 +3,7 @@ package hearthcloth.work.photo;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 
+
 /**
  * Pieces of one fabric, and what the maker says of it.
  *

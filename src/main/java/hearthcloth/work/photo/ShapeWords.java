@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.plane.PieceOutline;
 import java.util.List;
 
+
 /** An outline's shape in a maker's words. */
 public final class ShapeWords {
 

@@ -9,6 +9,7 @@ import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.plane.LargestRectangle;
 import java.util.Optional;
 
+
 /**
  * A piece of the photograph as it stands now.
  *

@@ -4,6 +4,7 @@ import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Vector;
 import java.util.List;
 
+
 /**
  * One flat piece of the folded cloth.
  *

@@ -2,6 +2,7 @@ package hearthcloth.wrap.fold;
 
 import hearthcloth.geometry.Vector;
 
+
 /**
  * A flat side of the wrapped gift; facets in one plane lie over each other in their order.
  *

@@ -3,6 +3,7 @@ package hearthcloth.wrap.fold;
 import hearthcloth.wrap.Fit;
 import java.util.List;
 
+
 /**
  * A cloth tied round a gift: every piece of it once, as flat facets in order from the gift outwards.
  *

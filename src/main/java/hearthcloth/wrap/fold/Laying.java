@@ -11,6 +11,7 @@ import hearthcloth.wrap.Placing;
 import java.util.List;
 import java.util.stream.Stream;
 
+
 /**
  * How the cloth lies under the gift: takes places on the plan (front, origin top left, x right, y down) to places on the
  * table. The face that ends outside lies on the table, so with the front out the plan is seen mirrored from above. A

@@ -3,6 +3,7 @@ package hearthcloth.wrap.fold;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 
+
 /**
  * An isometry from the flat cloth into space: the point {@code from} goes to {@code to}, the unit ways u and v to two
  * unit ways at right angles. Cloth is laid by nothing else, so it is never stretched.

@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import java.util.List;
 
+
 /**
  * A reef knot of two gathered ends.
  *

@@ -3,6 +3,7 @@ package hearthcloth.wrap.fold;
 import hearthcloth.measure.Ruler;
 import hearthcloth.wrap.Fit;
 
+
 /** A cloth that does not tie the gift; {@link #fit()} tells what is short and the size that would do. */
 public final class ShortClothException extends IllegalArgumentException {
 

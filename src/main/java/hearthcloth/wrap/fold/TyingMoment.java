@@ -4,6 +4,7 @@ import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import java.util.List;
 
+
 /**
  * The cloth at one moment of tying: what is folded lies as in the finished fold, by the same facets; the corners whose
  * turn has not come still lie flat, stand out or are held. What is turned about later, rolls and books, lies as it does

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 
+
 /**
  * What of a tied cloth can be seen: of every facet the parts that no later facet in its plane covers. Areas are exact, by
  * cutting convex polygons. The wrapped gift is taken as convex, so a part shows from wherever its side faces; gathered

@@ -9,6 +9,7 @@ import hearthcloth.wrap.fold.FacetPlane;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * A ring of a gift that is round about its upright middle line, between two heights, drawn as {@link #SIDES} flat strips.
  *

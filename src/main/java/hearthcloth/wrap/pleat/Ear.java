@@ -8,6 +8,7 @@ import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import java.util.List;
 
+
 /**
  * The spare cloth beyond one corner of a box's base, folded away inside: an exact, continuous folding. With p and q the
  * distances beyond the base's two edges, {@code A} (0 ≤ q ≤ p) hangs on the panel it is folded inside of, {@code C} (0 ≤ p

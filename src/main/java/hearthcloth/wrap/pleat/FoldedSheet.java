@@ -9,6 +9,7 @@ import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * Cloth laid flat in one plane and folded to and fro where it would run out of room: the image of a point is base + way₁ ·
  * zig(x₁) + way₂ · zig(x₂), zig being the triangle wave between nothing and a room. Continuous, and an isometry band by

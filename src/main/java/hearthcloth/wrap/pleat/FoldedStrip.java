@@ -8,6 +8,7 @@ import hearthcloth.wrap.fold.FacetPlane;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * Lays a stretch of cloth along a path: flat segments one after another, every fold square to the axis, the cloth beside
  * a given half width pleated to and fro under the middle. An exact isometry piece by piece.

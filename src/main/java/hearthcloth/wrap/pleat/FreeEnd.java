@@ -8,6 +8,7 @@ import hearthcloth.wrap.fold.FacetPlane;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * A free end beyond its knot: gathered to a point there, fanned open so that a kite with the cloth's own corner at its tip
  * shows, rising a little, then drooping, and hanging down where the gift ends under it. Pleats and bends are straight

@@ -11,6 +11,7 @@ import hearthcloth.wrap.fold.ReefKnot;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * A handle: two ends go up as an arch and are tied at their tips. How long it is follows from what the ends have: a small
  * part goes to the crossing, a knot in their thin tips takes its diameters, a tenth stays free, and the rest is the handle,

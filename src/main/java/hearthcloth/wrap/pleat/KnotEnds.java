@@ -8,6 +8,7 @@ import hearthcloth.wrap.fold.FacetPlane;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * Lays what a corner has left at a knot: the knot takes {@link #DIAMETERS} bunch diameters of it, laid as a small pack of
  * that many folds where the knot sits, and the rest is the free end, coming out beside its own standing part as in a reef

@@ -12,6 +12,7 @@ import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
 import java.util.List;
 
+
 /**
  * The cloth right under, beside and over a box, without the spare corners: base, four walls, four flaps over the top.
  *

@@ -9,6 +9,7 @@ import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * Cloth folded to and fro under a middle pleat, so that no more than the middle shows. Pleat 0 is the middle; positive
  * ones lie to its left on the cloth, negative ones to its right, odd ones face about.

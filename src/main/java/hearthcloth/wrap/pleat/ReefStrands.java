@@ -5,6 +5,7 @@ import hearthcloth.wrap.fold.ReefKnot;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * The middle lines of a reef knot's two strands. Each comes in along its own standing side, turns a bight through the
  * other's and leaves beside where it came in. Of the six crossings, both legs of the second strand pass under the first

@@ -9,6 +9,7 @@ import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * Cloth rolled round a tube whose axis lies along the cloth's u: a prism of {@link #SIDES} flat sides as wide as their arc,
  * so that every length round it is true (the prism stands 0.6 % inside the round). Turns lie in one surface; the cloth's

@@ -11,6 +11,7 @@ import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * A gathered end of cloth wound round an upright prism in a straight line on its unrolled sides: the left corner one way
  * round, the right corner the other. Only its middle pleat shows, as a flat band; the others lie folded to and fro under

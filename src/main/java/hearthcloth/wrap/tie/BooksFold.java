@@ -26,6 +26,7 @@ import hearthcloth.wrap.pleat.KnotEnds;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * Two books closed on each other, spine away from the maker. The cloth under the near book is the bottom, under the gap
  * the spine, under the far book the top; walls stand round the edges and everything beyond them is folded flat between

@@ -31,6 +31,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
+
 /**
  * A bottle standing in the middle. The near flap wraps the near half of it, the far flap the far half, each straight up
  * from the base as a sheet rolled round the body, so that the two cover it; they narrow to the mouth and are knotted over

@@ -25,6 +25,7 @@ import hearthcloth.wrap.pleat.Panels;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * The ties of a box set on the diagonal, as the first derivation in the handbook folds them: flaps straight up the walls
  * and over the top, the four spare corners ({@link Ear}) folded inside, all continuous. Taken over the second derivation's

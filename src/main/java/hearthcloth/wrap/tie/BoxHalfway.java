@@ -25,6 +25,7 @@ import hearthcloth.wrap.pleat.Panels;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * A box on the diagonal half wrapped. Near and far corners are folded over in straight lines across the whole cloth, so
  * that beside the box it stands out as a fin and a roof; left and right, once lifted, stand straight up with the cloth of

@@ -27,6 +27,7 @@ import hearthcloth.wrap.pleat.Panels;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * A box set edge along edge. Up to the rim the cloth is exact and continuous: panels on the walls and each spare corner
  * fan-folded about the base's corner into even plies, so that the way to the cloth's own corner runs up the upright edge

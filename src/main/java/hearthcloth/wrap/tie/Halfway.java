@@ -23,6 +23,7 @@ import hearthcloth.wrap.pleat.Tube;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /** Makes the fold of a {@link TyingMoment} from the finished one. */
 record Halfway(Fold tied, TyingMoment moment) {
 

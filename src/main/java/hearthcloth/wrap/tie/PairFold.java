@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
+
 /**
  * Two bottles rolled in base to base and stood up: a bridge of cloth under both bases, each bottle in a tube of cloth as
  * wide as its body up to the height of the mouth, closed over it, and the two ends tied together between the tops. Real

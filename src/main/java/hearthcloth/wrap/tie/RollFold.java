@@ -26,6 +26,7 @@ import hearthcloth.wrap.pleat.Tube;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * A roll on the left–right diagonal. In the roll wrap the cloth is wound from the near tip to the far one, the ends are
  * folded in over the discs and brought back along the roll as cords to its middle, crossed there and taken half a round

@@ -20,6 +20,7 @@ import hearthcloth.wrap.pleat.Pleating;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * A cloth brought up round a ball. The ball is drawn as bands of {@link Band#SIDES} strips, the cloth as so many sectors.
  * The middle of each sector lies on its strips, at true length along them; the wedge between two strips is folded in half

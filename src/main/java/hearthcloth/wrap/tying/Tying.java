@@ -6,6 +6,7 @@ import hearthcloth.wrap.fold.TyingMoment;
 import java.util.ArrayList;
 import java.util.List;
 
+
 /**
  * How a tie is done with the hands. The order of the steps is the trade's (the sources stand beside each tie); the words
  * are our own.

@@ -5,6 +5,7 @@ import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.TyingMoment;
 import java.util.List;
 
+
 /**
  * The words of every tie. Order of steps: National Museum of Ethnology, Osaka, 2002, and City of Kiryu, page 1001031
  * (errand, hidden, two-knot, rolled); University of Kansas East Asian Library (two bottles); the others common practice.

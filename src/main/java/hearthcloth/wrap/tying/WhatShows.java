@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+
 /**
  * What can be seen of a cloth once it is tied, patch by patch and fabric by fabric. Free ends and knots show in part and
  * from changing sides, so they are named but not counted as seen.

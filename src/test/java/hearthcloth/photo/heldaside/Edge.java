@@ -2,6 +2,7 @@ package hearthcloth.photo.heldaside;
 
 import java.util.Random;
 
+
 /** How a scrap was cut. */
 public enum Edge {
     /** With a knife along a ruler. */

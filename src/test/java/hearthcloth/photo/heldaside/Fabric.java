@@ -2,6 +2,7 @@ package hearthcloth.photo.heldaside;
 
 import java.util.List;
 
+
 /**
  * A woven cloth as light sees it.
  *

@@ -1,5 +1,6 @@
 package hearthcloth.photo.heldaside;
 
+
 /** Seeded chance as a function of a place: hashes and smooth gradient noise. */
 final class Grain {
 

@@ -1,5 +1,6 @@
 package hearthcloth.photo.heldaside;
 
+
 /** What scraps may lie on. */
 public enum GroundKind {
     WOOD,

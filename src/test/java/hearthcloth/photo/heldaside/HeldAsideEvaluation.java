@@ -21,6 +21,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
+
 /**
  * Runs the reader over scenes it was not tuned on and prints how it did.
  *

@@ -2,6 +2,7 @@ package hearthcloth.photo.heldaside;
 
 import java.util.List;
 
+
 /**
  * What came of one true piece.
  *

@@ -1,5 +1,6 @@
 package hearthcloth.photo.heldaside;
 
+
 /**
  * A flat thing on the floor.
  *

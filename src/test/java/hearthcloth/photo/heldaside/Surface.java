@@ -1,5 +1,6 @@
 package hearthcloth.photo.heldaside;
 
+
 /** Anything that throws light back, by place on the floor. */
 interface Surface {
 

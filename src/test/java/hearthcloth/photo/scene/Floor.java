@@ -1,5 +1,6 @@
 package hearthcloth.photo.scene;
 
+
 /** What the scraps lie on. */
 record Floor(Kind kind, Paint paint, long seed) {
 

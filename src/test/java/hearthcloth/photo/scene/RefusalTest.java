@@ -19,6 +19,7 @@ import java.util.zip.CRC32;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 
+
 class RefusalTest {
 
     @Test

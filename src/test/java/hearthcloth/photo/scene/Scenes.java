@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
+
 /** Draws scenes by seed: everything about a picture follows from one number and a {@link Wish}. */
 final class Scenes {
 

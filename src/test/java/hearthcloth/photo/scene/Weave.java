@@ -1,5 +1,6 @@
 package hearthcloth.photo.scene;
 
+
 /** How a fabric is coloured, in millimetres on the fabric itself. */
 record Weave(Kind kind, Paint ground, Paint figure, double pitchMm, long seed) {
 

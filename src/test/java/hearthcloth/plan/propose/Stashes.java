@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
+
 /** Stashes for tests: given ones and seeded random ones. */
 public final class Stashes {
 

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
+
 class TyingTest {
 
     private static final List<Gift> GIFTS = Stream.of(

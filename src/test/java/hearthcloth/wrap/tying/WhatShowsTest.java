@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
+
 class WhatShowsTest {
 
     private static final Length TAIL = Length.cm(10);

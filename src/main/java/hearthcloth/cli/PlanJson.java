@@ -1,0 +1,114 @@
+package hearthcloth.cli;
+
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.stash.Stash;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+import hearthcloth.words.GiftWish;
+
+
+/**
+ * What {@code plan --json} prints: which cloths were planned into which folders, or why none could be. Lengths are whole
+ * nanometres; everything about one cloth stands in the plan.json of its folder.
+ *
+ * @param outcome planned, impossible (a bound proves it) or none-found
+ * @param gift in words; left out where there is none
+ */
+record PlanJson(
+        String format,
+        int version,
+        String units,
+        String outcome,
+        Heap stash,
+        @Nullable String gift,
+        List<Proposal> proposals,
+        List<String> why,
+        List<Proposal> nearest) {
+
+    /** The stash as it was read. */
+    record Heap(int pieces, int fabrics, double areaMm2) {}
+
+    /** The finished cloth. */
+    record Extent(long width, long height) {
+        static Extent of(Size size) {
+            return new Extent(size.width().nm(), size.height().nm());
+        }
+    }
+
+    /**
+     * One cloth.
+     *
+     * @param folder left out for a cloth that was not written
+     * @param fewestJoins no plan has fewer
+     * @param leastTouchedMm2 no plan cuts into less
+     */
+    record Proposal(
+            @Nullable String folder,
+            String title,
+            Extent finished,
+            int joins,
+            int fewestJoins,
+            int cuts,
+            double lostMm2,
+            double touchedMm2,
+            double leastTouchedMm2,
+            List<String> chosen,
+            List<String> cautions) {}
+
+    static PlanJson planned(Stash stash, Optional<GiftWish> gift, Ruler ruler, List<Plan> plans, String folder) {
+        List<Proposal> all = IntStream.range(0, plans.size())
+                .mapToObj(i -> proposal(plans.get(i), folder + "/" + (i + 1)))
+                .toList();
+        return made("planned", heap(stash), words(gift, ruler), all, List.of(), List.of());
+    }
+
+    static PlanJson shortage(Stash stash, Optional<GiftWish> gift, Ruler ruler, PlanOutcome.CannotMake cannot) {
+        return made(
+                cannot.proven() ? "impossible" : "none-found",
+                heap(stash),
+                words(gift, ruler),
+                List.of(),
+                cannot.why(),
+                cannot.nearest().stream().map(plan -> proposal(plan, null)).toList());
+    }
+
+    private static PlanJson made(
+            String outcome,
+            Heap stash,
+            @Nullable String gift,
+            List<Proposal> proposals,
+            List<String> why,
+            List<Proposal> nearest) {
+        return new PlanJson("hearthcloth-plans", 1, "nm", outcome, stash, gift, proposals, why, nearest);
+    }
+
+    private static Heap heap(Stash stash) {
+        return new Heap(stash.pieces().size(), stash.fabrics().size(), stash.areaMm2());
+    }
+
+    private static @Nullable String words(Optional<GiftWish> gift, Ruler ruler) {
+        return gift.map(wish -> wish.sentence(ruler)).orElse(null);
+    }
+
+    private static Proposal proposal(Plan plan, @Nullable String folder) {
+        var figures = plan.figures();
+        return new Proposal(
+                folder,
+                plan.story().title(),
+                Extent.of(plan.cloth().finished()),
+                figures.joins(),
+                plan.bound().joins(),
+                figures.cuts(),
+                figures.areas().lost(),
+                figures.areas().touched(),
+                plan.bound().touchedMm2(),
+                plan.story().chosen(),
+                plan.story().cautions());
+    }
+}
