@@ -3,7 +3,6 @@ package hearthcloth;
 import hearthcloth.cli.CommandLineTool;
 import hearthcloth.web.Opening;
 
-
 /** Where the program starts: commands from the shell, or the workroom in the browser. */
 public final class Main {
 

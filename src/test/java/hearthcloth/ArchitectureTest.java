@@ -12,7 +12,6 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.Architectures;
 
-
 /** Holds the rooms of docs/architecture.md: arrows point down only, the domain touches nothing outside memory. */
 @AnalyzeClasses(packages = "hearthcloth", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {

@@ -11,7 +11,6 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** The real workroom is killed by SIGKILL while it reads a photograph, and after each change of what was read. */
 class KilledReadingTest {
 

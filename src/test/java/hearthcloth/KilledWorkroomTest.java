@@ -24,7 +24,6 @@ import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /**
  * The real workroom is killed by SIGKILL at random moments while a browser writes, again and again over one file. Every
  * change that was acknowledged is there afterwards, and none by half. {@code -Dhearthcloth.kills=100} kills more often.

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /**
  * The launcher's first start on a machine whose workroom never says its port: nothing waits for it for ever, and nothing of
  * it stays. Maven and Java are scripts here; all that is judged is the launcher.

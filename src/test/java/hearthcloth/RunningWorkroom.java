@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-
 /** The program as she starts it, in a Java of its own, which can be killed; and one browser that talks to it. */
 public final class RunningWorkroom implements AutoCloseable {
 

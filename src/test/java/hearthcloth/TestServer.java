@@ -7,7 +7,6 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.concurrent.atomic.AtomicInteger;
 
-
 /** A real PostgreSQL server of the tests' own, started when first asked for and stopped with Java. */
 public final class TestServer {
 

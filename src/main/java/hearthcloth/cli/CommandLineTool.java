@@ -4,8 +4,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
-
-/** The program as it is started from a shell. Knows no browser: how the workroom is opened is given to it. */
+/** The program as it is started from a shell. It knows no browser: how the workroom is opened is passed to it. */
 public final class CommandLineTool {
 
     private final WorkroomDoor door;
@@ -23,7 +22,10 @@ public final class CommandLineTool {
         return new Hearthcloth(new Shell(in, utf8(out), utf8(err)), door).run(args);
     }
 
-    /** Fractions and the × sign come out right whatever the terminal's own encoding is called. */
+    /**
+     * A stream in UTF-8, so that fractions and the × sign come out right whatever the terminal's own encoding is
+     * called.
+     */
     private static PrintStream utf8(PrintStream stream) {
         return new PrintStream(stream, true, StandardCharsets.UTF_8);
     }

@@ -9,8 +9,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
-
-
 /** Completions of what is typed in a shell. */
 final class Completion {
 

@@ -1,5 +1,6 @@
 package hearthcloth.cli;
 
+import hearthcloth.words.OptionText;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -7,9 +8,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
-import hearthcloth.words.OptionText;
-
 
 /** {@code completion}: what shells and the manual want to know about the commands, made from the commands themselves. */
 @Command(

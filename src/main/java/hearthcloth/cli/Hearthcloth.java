@@ -19,8 +19,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-
-/** The program as typed in a shell: its commands, and the one place that turns trouble into words. */
+/** The program as typed in a shell: its commands, and the one place that turns exceptions into sentences. */
 @Command(
         name = "hearthcloth",
         mixinStandardHelpOptions = true,

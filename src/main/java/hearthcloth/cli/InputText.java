@@ -12,8 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
-
-/** Text that the maker hands in, from a file or standard input: bounded, and UTF-8 or refused with a sentence. */
+/**
+ * Text that the maker hands in, from a file or standard input: limited in size, and in UTF-8 or refused with a
+ * sentence.
+ */
 final class InputText {
 
     private static final int MEGABYTE = 1 << 20;

@@ -4,8 +4,6 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 
-
-
 /** Reports for programs: JSON, two blanks a level; what is not there is left out. */
 final class JsonText {
 

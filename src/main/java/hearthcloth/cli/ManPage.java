@@ -9,8 +9,6 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 
-
-
 /** The manual page, section 1, made from the commands' own help (roff, macros of man). */
 final class ManPage {
 

@@ -8,8 +8,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
-
-/** One file to write, whole or not at all; what is there already is replaced only where the maker said so. */
+/** One file to write, wholly or not at all; a file that is already there is replaced only where the maker said so. */
 final class OutputFile {
 
     private final String option;
@@ -23,9 +22,9 @@ final class OutputFile {
     }
 
     /**
-     * The file called {@code name}.
+     * The file with this name.
      *
-     * @param ending its name must end so
+     * @param ending the ending its name must have
      * @throws BadInputException when it cannot be written, or is there already and may not be replaced
      */
     static OutputFile of(String option, String name, String ending, boolean replace) {

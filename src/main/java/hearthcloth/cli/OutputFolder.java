@@ -14,11 +14,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-
 /**
- * The folder that receives the proposals, each in a numbered folder of its own. Everything is written to a hidden folder
- * first and moved into place when it is whole, so that a failure leaves what was there. Planning again into the same
- * folder replaces its numbered folders and nothing else.
+ * The folder that receives the proposals, each in a numbered folder of its own. Everything is first written to a hidden
+ * folder and moved into place when it is complete, so that a failure leaves what was there. Planning again into the
+ * same folder replaces its numbered folders and nothing else.
  */
 final class OutputFolder {
 
@@ -29,7 +28,7 @@ final class OutputFolder {
 
     private static final String HIDDEN = ".hearthcloth-";
     private static final String NUMBER = "[1-9]\\d?";
-    /** By this file we know a numbered folder for one of ours. */
+    /** A numbered folder that holds this file is one of ours. */
     private static final String PLAN_FILE = "plan.json";
 
     private static final List<String> OURS = List.of(
@@ -55,7 +54,7 @@ final class OutputFolder {
     }
 
     /**
-     * The folder called {@code name}, which need not exist yet.
+     * The folder with this name, which need not exist yet.
      *
      * @throws BadInputException when it is a file, or holds things that are not ours
      */
@@ -127,8 +126,8 @@ final class OutputFolder {
     }
 
     /**
-     * The proposals know nothing of each other, so they are drawn side by side on the cores there are. All are waited for,
-     * even when one fails: none may still be writing when the folder is cleared away.
+     * Draws the proposals, which are independent of each other, in parallel. All are waited for, even when one fails,
+     * since none may still be writing when the folder is removed.
      */
     private static void draw(List<Proposal> proposals, Path made) throws IOException {
         List<IOException> failed = IntStream.range(0, proposals.size())

@@ -9,11 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
-
 /** A photograph that the maker hands in, from a file or standard input; the reader refuses what is too large. */
 final class PhotoFile {
 
-    /** A little more than the reader takes, so that it sees that it is too much. */
+    /**
+     * The most bytes read: one more than the reader accepts, so that the reader can refuse the photograph as too large.
+     */
     private static final int MOST = (80 << 20) + 1;
 
     private PhotoFile() {}

@@ -30,7 +30,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-
 /** {@code plan}: from a stash file and a wish to several cloths, each in a folder ready to cut and sew by. */
 @Command(
         name = "plan",

@@ -2,16 +2,14 @@ package hearthcloth.cli;
 
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.GiftWish;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-
-import hearthcloth.words.GiftWish;
-
 
 /**
  * What {@code plan --json} prints: which cloths were planned into which folders, or why none could be. Lengths are whole

@@ -17,8 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-
-/** Says what planning came to: a short paragraph for each proposal, or why there is none and what would help. */
+/** Reports the result of planning: a short paragraph for each proposal, or why there is none and what would help. */
 final class PlanReport {
 
     private static final double MM2_PER_M2 = 1_000_000;
@@ -51,7 +50,10 @@ final class PlanReport {
         }
     }
 
-    /** What is seen of it once it is tied; nothing where it does not tie the gift, which was said before. */
+    /**
+     * Reports what can be seen of the cloth once it is tied; nothing where it does not tie the gift, which was reported
+     * before.
+     */
     private void tied(Cloth cloth, GiftWish wish) {
         wish.wrapped(ruler)
                 .fold(cloth)
@@ -59,7 +61,7 @@ final class PlanReport {
                 .ifPresent(shows -> line("Tied: " + String.join(" ", shows.sentences())));
     }
 
-    /** What every plan loses, where the stash proves that some loss cannot be helped. */
+    /** A sentence on what every plan loses, where the stash proves that some loss cannot be avoided. */
     private String leastLost(Plan plan) {
         String lost = ruler.area(plan.bound().lostMm2(), Rounding.DOWN);
         return lost.equals(ruler.area(0, Rounding.DOWN)) ? "" : " or loses less than " + lost;
@@ -97,7 +99,7 @@ final class PlanReport {
                 : ruler.write(size, Rounding.NEAREST);
     }
 
-    /** Why nothing can be made, and the nearest cloth that can. */
+    /** Reports why nothing can be made, and the nearest cloth that can. */
     void shortage(PlanOutcome.CannotMake cannot) {
         out.println(
                 cannot.proven()

@@ -5,8 +5,6 @@ import java.io.InputStream;
 import java.util.Properties;
 import picocli.CommandLine.IVersionProvider;
 
-
-
 /** The version, which the build takes from its one place, and the commit it was built from. */
 final class ProgramVersion implements IVersionProvider {
 

@@ -3,8 +3,7 @@ package hearthcloth.cli;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.words.ListWords;
 
-
-/** One line on the terminal that tells how far planning has come; silent when nobody watches. */
+/** One line on the terminal that shows how far planning has come; silent when nobody watches. */
 final class ProgressLine {
 
     private static final int WIDTH = 70;

@@ -22,7 +22,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-
 /** {@code read}: from a photograph of scraps beside a sheet of paper to a stash file. */
 @Command(
         name = "read",

@@ -16,8 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
-
-/** Says what was read off a photograph: a table of the pieces, every doubt, what was written and what was not. */
+/** Reports what was read from a photograph: a table of the pieces, every doubt, what was written and what was not. */
 final class ReadReport {
 
     private static final List<String> HEAD = List.of("", "usable", "shape", "colour", "look", "fabric", "sides");
@@ -96,7 +95,7 @@ final class ReadReport {
         }
     }
 
-    /** Every doubt in its own words, then which pieces stay out of the file for what reason. */
+    /** Reports every doubt in its own words, then which pieces are left out of the file and why. */
     void doubts(Reading.Read read, Predicate<ReadPiece> taken) {
         List<ReadPiece> pieces = read.pieces();
         if (pieces.stream().anyMatch(piece -> !piece.doubts().isEmpty())) {

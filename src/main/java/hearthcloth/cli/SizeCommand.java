@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-
 /** {@code size}: how large a cloth ties round a gift, or what a cloth ties round. */
 @Command(
         name = "size",

@@ -3,6 +3,7 @@ package hearthcloth.cli;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.words.GiftWish;
 import hearthcloth.wrap.Capacity;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
@@ -10,9 +11,6 @@ import hearthcloth.wrap.Tie;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-
-import hearthcloth.words.GiftWish;
-
 
 /**
  * What {@code size --json} prints: for a gift the smallest square cloth each tie needs, or for a cloth the largest gift

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-
 /** Prints sizes as short tables. */
 final class SizeReport {
 
@@ -32,7 +31,7 @@ final class SizeReport {
         this.tail = GiftWish.tail(ruler);
     }
 
-    /** The cloth each tie needs for a gift; only {@code tie} where one is given. */
+    /** Prints the cloth that each tie needs for a gift; only {@code tie} where one is given. */
     void gift(Gift gift, @Nullable Tie tie) {
         List<Tie> ties = tie == null ? Tie.suiting(gift) : List.of(tie);
         out.println("Round " + gift.describe(ruler) + ", the finished cloth is a square of at least:");
@@ -51,7 +50,7 @@ final class SizeReport {
         sold(first, gift);
     }
 
-    /** The sizes cloths for gifts are sold in: what for, and what this tie does with them. */
+    /** Prints the sizes in which cloths for gifts are sold: what for, and what this tie does with them. */
     private void sold(Tie tie, Gift gift) {
         out.println();
         out.println("Sizes that are sold (common practice), and a gift of this shape they take in the " + tie.words()
@@ -66,7 +65,7 @@ final class SizeReport {
         }
     }
 
-    /** How a tie is done. */
+    /** Prints how a tie is done. */
     void steps(Gift gift, Tie tie) {
         Tying tying = Tying.of(tie, gift);
         out.println();
@@ -86,7 +85,7 @@ final class SizeReport {
         tying.cautions().forEach(caution -> out.println("Take care: " + caution));
     }
 
-    /** What a cloth ties round. */
+    /** Prints what a cloth ties round. */
     void cloth(Size cloth, @Nullable Tie tie) {
         String size = cloth.isSquare() ? near(cloth.width()) + " square" : ruler.write(cloth, Rounding.NEAREST);
         out.println("A finished cloth " + size + " ties, leaving " + near(tail.usual())

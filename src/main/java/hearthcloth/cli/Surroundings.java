@@ -1,5 +1,7 @@
 package hearthcloth.cli;
 
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
@@ -12,10 +14,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.IDefaultValueProvider;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
-
-import hearthcloth.words.BadInputException;
-import hearthcloth.words.ListWords;
-
 
 /**
  * How the workroom opens where nothing was typed: {@code --port} from HEARTHCLOTH_PORT, {@code --no-browser} from

@@ -2,16 +2,18 @@ package hearthcloth.cloth;
 
 import hearthcloth.measure.Size;
 
-
 /**
  * A flat rectangle of work: one patch, or two assemblies joined by one straight seam. Immutable.
  *
- * <p>Sizes are finished sizes, joining line to joining line; what seams and hem eat is asked of {@link Making} by the
- * folds that need it. Every answer about a cloth is a {@link Fold}; nothing is stored beside the tree.
+ * <p>Sizes are finished sizes, joining line to joining line; folds that need what seams and hem take ask {@link
+ * Making}. Every answer about a cloth is a {@link Fold}; nothing is stored beside the tree.
  */
 public sealed interface Assembly permits Patch, Seam {
 
-    /** One question asked of a whole tree. A third kind of node adds a method here, so that no fold can forget it. */
+    /**
+     * One question asked of a whole tree. A third kind of node would add a method here, so that no fold could forget
+     * it.
+     */
     interface Fold<R> {
         R patch(Patch patch);
 

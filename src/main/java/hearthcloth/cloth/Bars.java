@@ -2,8 +2,7 @@ package hearthcloth.cloth;
 
 import java.util.Optional;
 
-
-/** The name of the one bar that an assembly is a part of, or nothing where it is more than one bar. */
+/** The name of the one bar that an assembly is a part of; empty where it is more than one bar. */
 public record Bars() implements Assembly.Fold<Optional<String>> {
 
     public static Optional<String> name(Assembly assembly) {

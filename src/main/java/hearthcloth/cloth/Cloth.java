@@ -6,9 +6,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-
 /**
- * A whole cloth: the assembly tree and how it is made up. The root from which every fold starts. No two patches share a name. Immutable.
+ * A whole cloth: the assembly tree and how it is made up. It is the root from which every fold starts. No two patches
+ * share a name. Immutable.
  */
 public record Cloth(Assembly work, Making making) {
 
@@ -37,7 +37,7 @@ public record Cloth(Assembly work, Making making) {
         return Laid.of(this);
     }
 
-    /** Every seam in sewing order, with the size the work then has. */
+    /** Every seam in sewing order, with the size the work has after it. */
     public List<Step> steps() {
         return Step.of(this);
     }

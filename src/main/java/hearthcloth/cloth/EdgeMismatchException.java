@@ -2,7 +2,6 @@ package hearthcloth.cloth;
 
 import hearthcloth.measure.Size;
 
-
 /** Two halves whose edges differ cannot be sewn into a flat rectangle. */
 public final class EdgeMismatchException extends IllegalArgumentException {
 

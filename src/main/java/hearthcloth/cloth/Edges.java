@@ -3,7 +3,6 @@ package hearthcloth.cloth;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 
-
 /** A length for each side of a rectangle: the allowances of a patch, or of the work so far. Immutable. */
 public record Edges(Length left, Length top, Length right, Length bottom) {
 

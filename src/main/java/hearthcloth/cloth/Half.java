@@ -1,6 +1,5 @@
 package hearthcloth.cloth;
 
-
 /** One of the two halves of a seam. */
 public enum Half {
     FIRST,

@@ -3,7 +3,6 @@ package hearthcloth.cloth;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 
-
 /** Where the second half of a seam lies, seen from the front. */
 public enum Join {
     /** To the right of the first; the joining line is vertical. */
@@ -21,7 +20,7 @@ public enum Join {
         return this == BESIDE ? half.width() : half.height();
     }
 
-    /** A size from what lies across and what lies along the joining line. */
+    /** A size from its extents across and along the joining line. */
     public Size size(Length across, Length along) {
         return this == BESIDE ? new Size(across, along) : new Size(along, across);
     }

@@ -8,10 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 
-
 /**
- * A patch at its place in the finished cloth, with the allowance on each side: what closes that side decides it (wide
- * where the patch wraps, narrow where it is wrapped, the hem's at the rim).
+ * A patch at its place in the finished cloth, with the allowance on each side. What closes a side decides its
+ * allowance: wide where the patch wraps, narrow where it is wrapped, the hem's at the rim.
  *
  * @param at joining line to joining line, seen from the front
  * @param margin added to the cut only: leeway in length, trim in width, and what brings both up to the ruler's marks
@@ -24,19 +23,20 @@ public record Laid(Patch patch, Rect at, Edges allowances, Size margin) {
         return List.copyOf(laid);
     }
 
-    /** Finished plus allowances: the size the patch has when everything is trimmed. */
+    /** The finished size plus the allowances: the size of the patch when everything is trimmed. */
     public Size exact() {
         return allowances.around(at.size());
     }
 
-    /** What is cut: exact plus leeway and trim, up to the next mark of the ruler. */
+    /** The cut size: the exact size plus leeway and trim, up to the next mark of the ruler. */
     public Size cut() {
         return new Size(exact().width().plus(margin.width()), exact().height().plus(margin.height()));
     }
 
     /**
-     * Folds to a function of the frame, so that places flow down. The flag says that a part ends its bar: a bar's
-     * leeway lies on its last part, since the bar is laid on from its first end and trimmed at the other.
+     * Folds to a function of the frame, so that places are handed down the tree. The flag says that a part is the last
+     * of its bar: a bar's leeway lies on its last part, since the bar is laid on from its first end and trimmed at the
+     * other.
      */
     private record Down(Making making, List<Laid> out) implements Assembly.Fold<BiConsumer<SeamFrame, Boolean>> {
 

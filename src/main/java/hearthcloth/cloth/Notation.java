@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-
 /**
  * The one text form of a tree, for tests, stores and bug reports: {@code parse(print(tree))} equals the tree.
  *
@@ -23,7 +22,7 @@ public final class Notation {
                     + " \"((?:[^\"\\\\]|\\\\.)*+)\" ([\\d.]+) x ([\\d.]+) (same|right|wrong)");
     private static final Pattern SIGN = Pattern.compile("\\G\\s*(\\|>|<\\||/>|</)");
 
-    /** Seams within seams; far more than anybody sews, and few enough for every fold. */
+    /** The deepest nesting of seams that is read: far more than anybody sews, and few enough for every fold. */
     private static final int DEEPEST = 1_000;
 
     private final String text;

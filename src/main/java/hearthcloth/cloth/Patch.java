@@ -2,7 +2,6 @@ package hearthcloth.cloth;
 
 import hearthcloth.measure.Size;
 
-
 /**
  * A leaf: one rectangle of one fabric.
  *

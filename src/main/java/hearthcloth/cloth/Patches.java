@@ -3,7 +3,6 @@ package hearthcloth.cloth;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /** All patches of a tree, first halves before second. */
 record Patches() implements Assembly.Fold<List<Patch>> {
 

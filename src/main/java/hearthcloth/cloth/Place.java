@@ -1,9 +1,8 @@
 package hearthcloth.cloth;
 
-
 /**
- * Where a patch belongs in the cloth: its name in words, pictures and files. Names no quantity. A joined bar has parts
- * 1, 2 …; a bar of one piece has part 0.
+ * Where a patch belongs in the cloth: its name in words, pictures and files. It says nothing of sizes. A joined bar has
+ * parts 1, 2 and so on; a bar of one piece has part 0.
  */
 public sealed interface Place {
 

@@ -3,7 +3,6 @@ package hearthcloth.cloth;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 
-
 /** An upright rectangle at its place: origin top left, x to the right, y down. Immutable. */
 public record Rect(Length x, Length y, Size size) {
 

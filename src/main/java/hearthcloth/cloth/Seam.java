@@ -2,7 +2,6 @@ package hearthcloth.cloth;
 
 import hearthcloth.measure.Size;
 
-
 /**
  * A node: {@code second} sewn beside or below {@code first} along edges of equal length.
  *
@@ -19,7 +18,10 @@ public record Seam(Join join, Half wraps, Assembly first, Assembly second, Size 
         }
     }
 
-    /** Joins two halves. Size is a component only so that a chain of bars is measured once, not again at each seam. */
+    /**
+     * Joins two halves. The size is a component only so that a chain of bars is measured once, and not again at each
+     * seam.
+     */
     public static Seam of(Join join, Half wraps, Assembly first, Assembly second) {
         return new Seam(join, wraps, first, second, join.joined(first.size(), second.size()));
     }

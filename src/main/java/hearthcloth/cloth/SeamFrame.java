@@ -4,8 +4,7 @@ import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 
-
-/** Where a part of the tree lies in the cloth and what closes its four sides: the context that flows down a fold. */
+/** Where a part of the tree lies in the cloth and what closes its four sides; this context is handed down a fold. */
 record SeamFrame(Length x, Length y, Edges closed) {
 
     static SeamFrame whole(Making making) {

@@ -2,7 +2,6 @@ package hearthcloth.cloth;
 
 import hearthcloth.cloth.making.Face;
 
-
 /** Which side of a fabric lies on the front of the cloth; SAME where the fabric looks alike from both. */
 public enum Showing {
     SAME,

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
  * One seam in the order it is sewn.
  *
@@ -16,8 +15,8 @@ import java.util.Optional;
  *
  * @param number from 1
  * @param seam the node of the tree
- * @param added the half that is new: the bar, however many parts it has, and else the one with fewer patches
- * @param line the joining line in the finished cloth, seen from the front, a rectangle without thickness
+ * @param added the half that is new: the bar, however many parts it has, and otherwise the half with fewer patches
+ * @param line the joining line in the finished cloth, seen from the front, as a rectangle without thickness
  * @param running the raw size of the work after this seam and its trimming: finished plus the allowances still open
  */
 public record Step(int number, Seam seam, Half added, Rect line, Size running) {

@@ -1,6 +1,5 @@
 package hearthcloth.cloth;
 
-
 /** The tree seen from the other face: left and right trade places, and so do right and wrong sides. */
 record TurnedOver() implements Assembly.Fold<Assembly> {
 

@@ -1,11 +1,10 @@
 package hearthcloth.colour;
 
-
 /**
  * The colour difference of ISO/CIE 11664-6 with all parametric factors 1.
  *
- * <p>After Sharma, Wu, Dalal, <em>The CIEDE2000 color-difference formula</em>, Color Res. Appl. 30(1), 2005, 21-30; the
- * step and equation numbers are theirs.
+ * <p>Step and equation numbers are those of Sharma, Wu and Dalal, <em>The CIEDE2000 color-difference formula</em>,
+ * 2005: docs/sources.md#ciede2000.
  */
 final class Ciede2000 {
 

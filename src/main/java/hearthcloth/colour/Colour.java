@@ -3,14 +3,16 @@ package hearthcloth.colour;
 import java.util.Locale;
 import java.util.Optional;
 
-
 /** An sRGB colour, 8 bits a channel, as on a screen. Immutable. */
 public record Colour(int rgb) {
 
     public static final Colour BLACK = new Colour(0);
     public static final Colour WHITE = new Colour(0xffffff);
 
-    /** One shade, in points of L*. Ours: clearly seen (a CIEDE2000 above 5) and still the same cloth. */
+    /**
+     * One shade, in points of L*: ours. It is clearly seen (a CIEDE2000 above 5, docs/sources.md#just-noticed) and the
+     * cloth stays the same cloth.
+     */
     private static final double SHADE = 10;
 
     public Colour {
@@ -33,7 +35,7 @@ public record Colour(int rgb) {
     }
 
     /**
-     * Reads "#rrggbb", "#rgb" or a colour name of CSS, in either case, with blanks around it.
+     * Reads "#rrggbb", "#rgb" or a colour name of CSS, in upper or lower case, with or without blanks around it.
      *
      * @throws ColourException if the text is none of these
      * @see #named for the words people use for cloth
@@ -115,13 +117,16 @@ public record Colour(int rgb) {
         return lab().lightness() < 2 * SHADE ? lighter() : darker();
     }
 
-    /** Relative luminance, 0 (black) to 1 (white). Source: W3C, WCAG 2.2, definition of relative luminance. */
+    /** Relative luminance, from 0 (black) to 1 (white). Source: docs/sources.md#contrast. */
     public double luminance() {
         var light = Light.of(this);
         return 0.2126 * light.x() + 0.7152 * light.y() + 0.0722 * light.z();
     }
 
-    /** Contrast ratio, 1 to 21, the same both ways round; never round it before comparing. Source: W3C, WCAG 2.2. */
+    /**
+     * Contrast ratio, from 1 to 21, the same both ways round; never round it before comparing. Source:
+     * docs/sources.md#contrast.
+     */
     public double contrastWith(Colour other) {
         double one = luminance() + 0.05;
         double two = other.luminance() + 0.05;
@@ -129,10 +134,11 @@ public record Colour(int rgb) {
     }
 
     /**
-     * Black or white, whichever reads better on this colour; always at least 4.5 : 1 (WCAG 2.2, criterion 1.4.3).
+     * Black or white, whichever reads better on this colour. The contrast is always at least 4.5 : 1
+     * (docs/sources.md#contrast).
      *
-     * <p>The two contrasts multiply to 21 on every colour, so the better one is never below √21 = 4.58. Softer inks
-     * cannot promise that: black and white have only 21/20.25, under 4 %, to spare.
+     * <p>The contrasts of black and of white multiply to 21 on every colour, so the better one is never below √21 =
+     * 4.58. Softer inks cannot promise that: black and white themselves have only 4.58 against 4.5 to spare, under 2 %.
      */
     public Colour inkOn() {
         return contrastWith(BLACK) >= contrastWith(WHITE) ? BLACK : WHITE;

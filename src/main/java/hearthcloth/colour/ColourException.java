@@ -1,6 +1,5 @@
 package hearthcloth.colour;
 
-
 /** A colour that cannot be read; the message is one sentence for the maker, with the mend. */
 public final class ColourException extends IllegalArgumentException {
 

@@ -1,16 +1,17 @@
 package hearthcloth.colour;
 
-
 /**
  * Plain English names for people, such as "dark green", "pale yellow" or "grey".
  *
- * <p>A name is read off Lab: a hue word by hue, chroma and lightness, then a tone. The bands are ours, no standard draws
- * them; they are set by the CSS colours whose name ends in a basic colour word, most of which keep that word (the test
- * lists those that do not). British spelling.
+ * <p>A name is read off Lab: a hue word by hue, chroma and lightness, then a tone. The bands between names are ours,
+ * since no standard draws them (docs/sources.md#cloth-words); they are set by the CSS colours whose name ends in a
+ * basic colour word, most of which keep that word (the test lists those that do not). Spelling is British.
  */
 public final class ColourName {
 
+    /** Colours with a smaller chroma are called by a grey (ours). */
     private static final double GREY_CHROMA = 6;
+    /** Colours with a smaller chroma are called greyish (ours). */
     private static final double GREYISH_CHROMA = 15;
 
     private ColourName() {}
@@ -62,7 +63,10 @@ public final class ColourName {
         return hue < purpleFrom(lab.lightness()) ? "blue" : "purple";
     }
 
-    /** Blue bends towards purple as it gets dark: full blue is at 306 degrees, lavender at 291. */
+    /**
+     * The hue angle, in degrees, from which blue is called purple. Blue bends towards purple as it gets darker: full
+     * blue is at 306 degrees, lavender at 291.
+     */
     private static double purpleFrom(double lightness) {
         return 308 - 0.4 * Math.max(0, lightness - 40);
     }

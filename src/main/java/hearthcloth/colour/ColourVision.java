@@ -2,12 +2,9 @@ package hearthcloth.colour;
 
 import hearthcloth.colour.Matrix.Row;
 
-
 /**
- * How people see colour who lack one kind of cone, fully; for checking labels and legends, not a diagnosis.
- *
- * <p>Source: Machado, Oliveira, Fernandes, <em>A physiologically-based model for simulation of color vision
- * deficiency</em>, IEEE TVCG 15(6), 2009, severity 1.0; applied to linear light.
+ * How colour looks to people who wholly lack one kind of cone. It is for checking labels and legends and is no
+ * diagnosis. Applied to linear light. Source: docs/sources.md#colour-vision.
  */
 public enum ColourVision {
     /** All three kinds of cones. */
@@ -35,7 +32,7 @@ public enum ColourVision {
         this.matrix = new Matrix(red, green, blue);
     }
 
-    /** What this eye sees, as a colour that looks the same to a typical one. */
+    /** A colour that looks to a typical eye as {@code colour} looks to this one. */
     public Colour seen(Colour colour) {
         return Light.toColour(matrix.times(Light.of(colour)));
     }

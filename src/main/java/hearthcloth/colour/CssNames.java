@@ -4,8 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
-
-/** The 148 named colours of CSS. After W3C, <em>CSS Color Module Level 4</em>, §6.1. */
+/** The 148 named colours of CSS. Source: docs/sources.md#css-names. */
 final class CssNames {
 
     private static final Map<String, Colour> COLOURS = read("""
@@ -47,7 +46,7 @@ final class CssNames {
         return Optional.ofNullable(COLOURS.get(name));
     }
 
-    /** A table written as name, six hexadecimal digits, name, six digits, … */
+    /** Reads a table written as name, six hexadecimal digits, name, six digits, and so on. */
     static Map<String, Colour> read(String table) {
         String[] words = table.strip().split("\\s+", -1);
         Map<String, Colour> colours = new HashMap<>();

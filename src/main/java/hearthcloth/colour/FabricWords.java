@@ -11,13 +11,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
-
 /**
- * Reads everyday words for the colour of cloth. The words and their colours are ours, after common use, no source.
+ * Reads everyday words for the colour of cloth. The words and their colours are ours: docs/sources.md#cloth-words.
  *
  * <p>Grammar: the longest run of words that is a colour ("duck egg", "sky blue") counts as one; "light", "dark" and
- * their kin change the colour that follows; a particular colour followed by the plain one it belongs to ("sage green",
- * "charcoal grey") is that particular colour; a word for cloth ("linen") gives way to any colour beside it; what else is named is mixed evenly in Lab.
+ * words like them change the colour that follows; a particular colour followed by the plain one it belongs to ("sage
+ * green", "charcoal grey") is that particular colour; a word for cloth ("linen") gives way to any colour beside it; the
+ * remaining colours are mixed evenly in Lab.
  */
 final class FabricWords {
 
@@ -69,8 +69,11 @@ final class FabricWords {
             entry("soft", FabricWords::dulled),
             entry("faded", FabricWords::dulled));
 
+    /** The most words of one colour's name. */
     private static final int MOST_WORDS = 3;
+    /** Hues no farther apart than this are of one family, so that "sage green" is one colour (ours). */
     private static final double SAME_FAMILY_DEGREES = 80;
+    /** Colours with a smaller chroma belong to the family of greys (ours). */
     private static final double NEARLY_GREY = 25;
 
     /** One colour read, from word {@code from} up to word {@code to}; plain if it is a basic word, unchanged. */

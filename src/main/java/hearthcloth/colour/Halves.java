@@ -2,11 +2,10 @@ package hearthcloth.colour;
 
 import java.util.List;
 
-
 /**
- * Fabrics parted into a light and a dark half, each from light to dark.
+ * Fabrics divided into a light and a dark half, each ordered from light to dark.
  *
- * @param gap points of L* between the darkest of the light half and the lightest of the dark; 0 if they are alike
+ * @param gap points of L* between the darkest of the light half and the lightest of the dark half; 0 if they are alike
  */
 public record Halves<T>(List<T> light, List<T> dark, double gap) {
 

@@ -5,13 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 
-
 /**
- * How fabrics stand to each other by colour: light to dark, in two halves, the one that stands out.
+ * How fabrics relate to each other by colour: ordered from light to dark, in two halves, or the one that stands out.
  *
  * <p>Works on anything that has a colour and keeps the given order among equals, so the same list always gives the same
- * answer. Light and dark go by L*, proposed as the one scale for "30 % lighter" and its kin (<em>Work</em>, doi
- * 10.3233/WOR-205158).
+ * answer. Light and dark go by L*: docs/sources.md#lightness-scale.
  */
 public final class Harmony {
 
@@ -28,11 +26,11 @@ public final class Harmony {
     }
 
     /**
-     * A light and a dark half as far apart as can be: the cut of the light-to-dark row that leaves least spread within
-     * the two parts, which is the same as most between them; of equal cuts the most even.
+     * A light and a dark half that differ as much as possible: the light-to-dark row is cut where the spread within the
+     * two parts is least, which is where the spread between them is greatest; of equal cuts the most even one is taken.
      *
-     * <p>The parts need not have the same number: one black among pale fabrics stands alone. After Otsu, <em>IEEE Trans.
-     * SMC</em> 9(1), 1979, 62-66, one weight for each fabric. Cost: one sort.
+     * <p>The parts need not have the same number: one black among pale fabrics stands alone. After Otsu, with one
+     * weight for each fabric: docs/sources.md#two-classes. Cost: one sort.
      *
      * @throws IllegalArgumentException if there are fewer than two
      */
@@ -49,7 +47,8 @@ public final class Harmony {
     }
 
     /**
-     * The one that stands out most, for the hearth: its least CIEDE2000 to any other is greatest; the darker of equals.
+     * The fabric that stands out most, for the hearth: the one whose least CIEDE2000 to any other is greatest; the
+     * darker of equals.
      *
      * @throws IllegalArgumentException if there are none
      */

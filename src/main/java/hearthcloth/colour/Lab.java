@@ -2,15 +2,11 @@ package hearthcloth.colour;
 
 import hearthcloth.colour.Matrix.Row;
 
-
 /**
- * A colour by CIE 1976 L*a*b* under daylight D65: distances in it are about as large as they look.
+ * A colour by CIE 1976 L*a*b* under daylight D65; distances in it are about as large as they look.
  *
  * <p>{@code lightness} runs from 0 (black) to 100 (white); {@code a} from green to red, {@code b} from blue to yellow.
- * Not every Lab is a colour that a screen has.
- *
- * <p>Source: W3C, <em>CSS Color Module Level 4</em>, sample code: the sRGB matrix as exact fractions, white from x
- * 0.3127, y 0.3290; constants of CIE 15.
+ * Not every Lab is a colour that a screen has. Sources: docs/sources.md#srgb, #lab.
  */
 public record Lab(double lightness, double a, double b) {
 
@@ -47,7 +43,7 @@ public record Lab(double lightness, double a, double b) {
                 new Row(D65.x() * cube(fy + a / 500), D65.y() * cube(fy), D65.z() * cube(fy - b / 200))));
     }
 
-    /** Colour difference by CIE 1976: the plain distance. */
+    /** Colour difference by CIE 1976: the Euclidean distance in Lab. */
     public double apart(Lab other) {
         return Math.hypot(lightness - other.lightness, Math.hypot(a - other.a, b - other.b));
     }
@@ -65,10 +61,11 @@ public record Lab(double lightness, double a, double b) {
     }
 
     /**
-     * How different two colours look, by CIEDE2000: below 1 not seen, above 5 two colours.
+     * How different two colours look, by CIEDE2000: below 1 the difference is not seen, above 5 there are two colours
+     * (docs/sources.md#just-noticed).
      *
-     * <p>Symmetric and never negative, but no metric: it is made for small differences and may break the triangle rule.
-     * Source: ISO/CIE 11664-6; written after Sharma, Wu, Dalal, <em>Color Res. Appl.</em> 30(1), 2005, 21-30.
+     * <p>Symmetric and never negative, but no metric: it is made for small differences and may break the triangle
+     * inequality. Source: docs/sources.md#ciede2000.
      */
     public double difference(Lab other) {
         return Ciede2000.between(this, other);

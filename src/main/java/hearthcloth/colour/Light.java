@@ -2,11 +2,8 @@ package hearthcloth.colour;
 
 import hearthcloth.colour.Matrix.Row;
 
-
 /**
- * The sRGB transfer curve: between the 8 bits of a channel and linear light, 0 to 1.
- *
- * <p>Source: IEC 61966-2-1 as in W3C, <em>CSS Color Module Level 4</em>, §10 and §17 sample code.
+ * The sRGB transfer curve: between the 8 bits of a channel and linear light, from 0 to 1. Source: docs/sources.md#srgb.
  */
 final class Light {
 

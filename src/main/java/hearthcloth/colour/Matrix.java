@@ -1,6 +1,5 @@
 package hearthcloth.colour;
 
-
 /** Three rows of three: a linear change of what three numbers stand for. */
 record Matrix(Row first, Row second, Row third) {
 

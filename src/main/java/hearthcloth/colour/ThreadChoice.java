@@ -6,7 +6,6 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.Function;
 
-
 /**
  * A thread picked from the maker's own, with how it shows on the fabrics it crosses.
  *

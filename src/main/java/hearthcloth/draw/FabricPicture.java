@@ -12,25 +12,24 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 
-
 /**
- * Her own picture of a fabric, made fit to be kept and tiled: read from PNG or JPEG, never larger than it needs to be,
- * and drawn anew, so that nothing of the given file (names, places, programs) is left in it.
+ * Her own picture of a fabric, prepared to be stored and tiled: read from PNG or JPEG, reduced to the size needed, and
+ * drawn anew, so that nothing else in the given file (names, places, programs) is kept.
  */
 public final class FabricPicture {
 
-    /** Larger files than any phone writes. */
+    /** The largest file accepted, in bytes; no telephone writes larger ones. */
     public static final int MOST_BYTES = 20 << 20;
 
     private static final long MOST_PIXELS = 50_000_000;
 
-    /** Enough for a swatch on any screen. */
+    /** The side of the stored picture, in pixels; enough for a swatch on any screen. */
     private static final int SIDE = 512;
 
     private FabricPicture() {}
 
     /**
-     * The picture as JPEG, a square from its middle, at most 512 pixels wide.
+     * The picture as a JPEG, a square from its middle, at most 512 pixels wide.
      *
      * @throws RefusedPictureException with a sentence for the maker, where it is no picture or too large
      */
@@ -62,7 +61,7 @@ public final class FabricPicture {
         throw new RefusedPictureException("This is no PNG or JPEG picture; export it as one of these.");
     }
 
-    /** Reads only every second or third pixel and so on of a large picture; the header is looked at before anything is unfolded. */
+    /** Makes the reader skip pixels of a large picture; the header is checked before anything is decompressed. */
     private static ImageReadParam sparing(ImageReader reader) throws IOException {
         long width = reader.getWidth(0);
         long height = reader.getHeight(0);
@@ -75,7 +74,7 @@ public final class FabricPicture {
         return param;
     }
 
-    /** The square in the middle, so that it tiles the same both ways. */
+    /** The square in the middle, so that the picture tiles alike in both directions. */
     private static BufferedImage fitted(BufferedImage read) {
         int cut = Math.min(read.getWidth(), read.getHeight());
         int left = (read.getWidth() - cut) / 2;

@@ -26,7 +26,6 @@ import hearthcloth.sew.Task;
 import java.util.List;
 import java.util.Optional;
 
-
 /** The printed guide, from the finished cloth on its first page to the washing on its last. */
 final class GuidePages {
 
@@ -47,7 +46,7 @@ final class GuidePages {
         return of(new PlanFolder(plan, ruler, paper), guide, Optional.empty());
     }
 
-    /** With the gift's pages where the cloth is for one. */
+    /** The guide with the gift's pages, where the cloth is for one. */
     static List<Picture> of(PlanFolder proposal, Guide guide, Optional<TiedGift> tied) {
         GuidePages pages = new GuidePages(proposal.plan(), guide, proposal.ruler(), proposal.paper());
         return pages.pages(proposal.gift(), tied);

@@ -16,8 +16,10 @@ import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
 import java.util.Locale;
 
-
-/** The flat cloth with every fold of the tied gift, on one sheet of paper: cut out and folded it is the gift, small. */
+/**
+ * The flat cloth with every fold of the tied gift, on one sheet of paper: cut out and folded, it is a small model of
+ * the gift.
+ */
 final class NetSheet {
 
     private static final double RIM = 12;
@@ -51,7 +53,7 @@ final class NetSheet {
                 : ruler.write(cloth.finished(), Rounding.NEAREST);
     }
 
-    /** As small as the paper; never below what a gift must measure. */
+    /** The gift reduced to the scale of the paper, with no measure below the least that a gift may have. */
     private static Gift small(Gift gift, double scale) {
         Length leading = Length.mm(Rounding.NEAREST.whole(gift.leading().in(Unit.MILLIMETRE) / scale * 10))
                 .dividedBy(10, Rounding.NEAREST);

@@ -26,7 +26,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-
 /**
  * The plan file: everything about a plan that another program may want to read, as JSON. Lengths are whole nanometres and
  * areas whole square nanometres; places are measured from the top left of the front, or of the stock piece.
@@ -112,7 +111,10 @@ record PlanFile(
             long threadLength,
             long seamLength) {}
 
-    /** The text of the file, two blanks a level, ended by a line break; half a letter in a name becomes U+FFFD. */
+    /**
+     * The text of the file, indented by two blanks for each level and ended by a line break; an unpaired surrogate in a
+     * name becomes U+FFFD.
+     */
     static String text(Plan plan) {
         try {
             String json = JsonMapper.builder()

@@ -26,7 +26,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
  * Everything of one proposal as files: {@code plan.json}, {@code front.svg}, {@code back.svg}, {@code cut.svg} and {@code
  * guide.pdf}, with a gift {@code tied.svg} too, and on request the pictures as PNG. The same plan always gives the same files.
@@ -38,13 +37,19 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
 
     private static final double SCREEN_DPI = 120;
 
-    /** Millimetres; the letters of a picture this large are 16 px and more where it is shown 560 px high or wide. */
+    /**
+     * The size of a picture for a screen, in millimetres; its letters are at least 16 px high where it is shown 560 px
+     * high or wide.
+     */
     private static final double SCREEN_PIECE = 140;
 
-    /** Millimetres; the letters of a picture this large are 16 px and more where it is shown 330 px wide. */
+    /**
+     * The size of a picture for a telephone, in millimetres; its letters are at least 16 px high where it is shown 330
+     * px wide.
+     */
     private static final double HAND_PIECE = 85;
 
-    /** A cloth for no gift in particular. */
+    /** The files of a cloth that is for no gift in particular. */
     public PlanFolder(Plan plan, Ruler ruler, Paper paper) {
         this(plan, ruler, paper, Optional.empty());
     }
@@ -99,7 +104,7 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         return PdfWriter.write(sheet.title(), "en", List.of(sheet));
     }
 
-    /** The cloth tied round the gift; empty without one, or where the cloth is too small for it. */
+    /** The cloth tied round the gift; empty without a gift, or where the cloth is too small for it. */
     public Optional<TiedGift> tied() {
         return gift.flatMap(wrapped -> TiedSheet.tied(plan, wrapped));
     }
@@ -118,7 +123,7 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         return FaceSheet.of(plan, face, ruler);
     }
 
-    /** One piece of fabric as it lies on the mat, to be looked at on a screen. */
+    /** One piece of fabric as it lies on the mat, for a screen. */
     public Picture piece(PieceTask task) {
         return new CutPicture(plan, task, ruler)
                 .within(SCREEN_PIECE, SCREEN_PIECE)
@@ -130,7 +135,7 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         return new CutPicture(plan, task, ruler).within(HAND_PIECE, HAND_PIECE).picture();
     }
 
-    /** What is under the needle or the iron, to be looked at on a screen. */
+    /** What is under the needle or the iron, for a screen. */
     public Picture step(AtTheMachine step) {
         return step(step, SCREEN_PIECE);
     }

@@ -1,6 +1,5 @@
 package hearthcloth.draw;
 
-
 /** A picture cannot be taken; the message is a sentence for the maker. */
 public final class RefusedPictureException extends RuntimeException {
 

@@ -17,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** The tied gift on a sheet of its own: three views and what shows. */
 final class TiedSheet {
 
@@ -27,7 +26,7 @@ final class TiedSheet {
 
     private TiedSheet() {}
 
-    /** A plan's cloth tied; empty where it does not tie the gift. */
+    /** The cloth of a plan tied; empty where it does not tie the gift. */
     static Optional<TiedGift> tied(Plan plan, Wrapped wrapped) {
         Map<String, Colour> fabrics = new LinkedHashMap<>();
         for (Fabric fabric : plan.fabrics()) {

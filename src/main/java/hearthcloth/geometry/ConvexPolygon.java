@@ -5,19 +5,18 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
  * A convex polygon of flat cloth, its corners anticlockwise; empty when it has fewer than three. Immutable.
  *
- * <p>Cutting is by half-planes only, so every result is convex and its corners are exact up to the last bits of a
+ * <p>It is cut by half-planes only, so every result is convex and its corners are exact up to the last bits of a
  * double.
  */
 public record ConvexPolygon(List<Point> corners) {
 
-    /** Square millimetres below which a scrap is rounding, not cloth. */
+    /** An area below this comes from rounding and is no cloth, in square millimetres. */
     private static final double NOTHING = 1e-7;
 
-    /** Millimetres within which two corners are one. */
+    /** Corners nearer than this are one, in millimetres. */
     private static final double CLOSE = 1e-9;
 
     public static final ConvexPolygon EMPTY = new ConvexPolygon(List.of());
@@ -39,7 +38,7 @@ public record ConvexPolygon(List<Point> corners) {
         return corners.size() < 3;
     }
 
-    /** Square millimetres, never negative. */
+    /** The area in square millimetres, never negative. */
     public double area() {
         double twice = 0;
         for (int i = 0; i < corners.size(); i++) {
@@ -78,7 +77,7 @@ public record ConvexPolygon(List<Point> corners) {
         return cut.area() < NOTHING ? EMPTY : cut;
     }
 
-    /** A point on the line but for rounding is on the line, so that neighbours cut along it agree. */
+    /** How far a point is beyond the line; zero within rounding, so that neighbours cut along the line agree. */
     private static double over(Point normal, Point point, double most) {
         double over = normal.dot(point) - most;
         return Math.abs(over) < CLOSE * Math.max(1, Math.abs(normal.x()) + Math.abs(normal.y())) ? 0 : over;
@@ -103,7 +102,7 @@ public record ConvexPolygon(List<Point> corners) {
         return below(normal, most).above(normal, least);
     }
 
-    /** What both cover. */
+    /** The part that both polygons cover. */
     public ConvexPolygon and(ConvexPolygon other) {
         if (!meets(other)) {
             return EMPTY;
@@ -121,7 +120,7 @@ public record ConvexPolygon(List<Point> corners) {
         return other.isEmpty() ? EMPTY : common;
     }
 
-    /** A quick look: false where the upright boxes round both lie apart. */
+    /** Whether the upright boxes round both meet; if not, neither do the polygons. */
     private boolean meets(ConvexPolygon other) {
         return least(true) < other.most(true)
                 && other.least(true) < most(true)
@@ -145,7 +144,7 @@ public record ConvexPolygon(List<Point> corners) {
         return most;
     }
 
-    /** What this covers and the other does not, in convex pieces. */
+    /** What this covers and the other does not, as convex pieces. */
     public List<ConvexPolygon> without(ConvexPolygon other) {
         if (and(other).isEmpty()) {
             return List.of(this);
@@ -192,14 +191,14 @@ public record ConvexPolygon(List<Point> corners) {
                 : Optional.of(List.of(from.plus(way.times(first)), from.plus(way.times(last))));
     }
 
-    /** The mirror image across the line through the origin in the unit way {@code line}. */
+    /** The mirror image across the line through the origin in the direction {@code line}. */
     public ConvexPolygon mirrored(Point line) {
         return anticlockwise(corners.stream()
                 .map(corner -> line.times(2 * line.dot(corner)).minus(corner))
                 .toList());
     }
 
-    /** The same corners, anticlockwise whatever order they came in. */
+    /** A polygon of these corners, anticlockwise whatever order they came in. */
     public static ConvexPolygon anticlockwise(List<Point> corners) {
         double twice = 0;
         for (int i = 0; i < corners.size(); i++) {

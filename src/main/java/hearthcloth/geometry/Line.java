@@ -2,8 +2,7 @@ package hearthcloth.geometry;
 
 import java.util.List;
 
-
-/** A straight line: a place on it and its direction (a unit vector). */
+/** A straight line, as a place on it and its direction (a unit vector). */
 public record Line(Point at, double dx, double dy) {
 
     public static Line through(Point a, Point b) {
@@ -11,7 +10,7 @@ public record Line(Point at, double dx, double dy) {
         return new Line(a.towards(b, 0.5), (b.x() - a.x()) / length, (b.y() - a.y()) / length);
     }
 
-    /** Least squares of the distances to it. */
+    /** The line with the least sum of squared distances to some places. */
     public static Line fitted(List<Point> spots) {
         double[] even = new double[spots.size()];
         java.util.Arrays.fill(even, 1);
@@ -43,7 +42,7 @@ public record Line(Point at, double dx, double dy) {
         return new Line(new Point(mx, my), Math.cos(angle), Math.sin(angle));
     }
 
-    /** Signed distance; positive to the right of the direction, with y down. */
+    /** The signed distance of a place from the line; positive to the right of the direction, with y down. */
     public double off(Point spot) {
         return dx * (spot.y() - at.y()) - dy * (spot.x() - at.x());
     }
@@ -52,7 +51,7 @@ public record Line(Point at, double dx, double dy) {
         return spots.stream().mapToDouble(this::off).toArray();
     }
 
-    /** Parallel to this one, so far on the side where {@link #off} is positive. */
+    /** The line parallel to this one at a distance, on the side where {@link #off} is positive. */
     public Line moved(double by) {
         return new Line(at.plus(-dy * by, dx * by), dx, dy);
     }
@@ -61,12 +60,12 @@ public record Line(Point at, double dx, double dy) {
         return dx * (spot.x() - at.x()) + dy * (spot.y() - at.y());
     }
 
-    /** The sine of the angle between the two. */
+    /** The sine of the angle between the two lines. */
     public double sine(Line other) {
         return dx * other.dy - dy * other.dx;
     }
 
-    /** Where the two cross; far away when they are nearly parallel. */
+    /** The place where the two lines cross; very far away when they are nearly parallel. */
     public Point crossing(Line other) {
         double sine = sine(other);
         double safe = Math.abs(sine) < 1e-6 ? Math.copySign(1e-6, sine) : sine;

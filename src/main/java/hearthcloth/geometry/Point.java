@@ -1,6 +1,5 @@
 package hearthcloth.geometry;
 
-
 /**
  * A place or a way in the plane, in whatever unit its holder says: pixels of a picture, millimetres on the floor, on the
  * flat cloth or on paper. Which way y runs is the holder's too.

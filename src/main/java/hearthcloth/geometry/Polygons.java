@@ -2,13 +2,12 @@ package hearthcloth.geometry;
 
 import java.util.List;
 
-
 /** Measures of polygons given by their corners in order: area, perimeter, what lies inside, how far off a rim a place is. */
 public final class Polygons {
 
     private Polygons() {}
 
-    /** Positive when the corners go round clockwise as seen with y down. */
+    /** The signed area; positive when the corners go round clockwise as seen with y down. */
     public static double signedArea(List<Point> corners) {
         double twice = 0;
         Point before = corners.get(corners.size() - 1);
@@ -41,7 +40,7 @@ public final class Polygons {
         return in;
     }
 
-    /** Whether a place and those so far off it in four directions are inside. */
+    /** Whether a place and the four places at this distance from it, left, right, above and below, are all inside. */
     public static boolean wellInside(List<Point> corners, double x, double y, double inset) {
         return inside(corners, x, y)
                 && inside(corners, x - inset, y)

@@ -1,12 +1,11 @@
 package hearthcloth.geometry;
 
-
-/** A place or a way in space: x right, y away, z up; millimetres. */
+/** A place or a direction in space: x right, y away, z up; in millimetres. */
 public record Vector(double x, double y, double z) {
 
     public static final Vector UP = new Vector(0, 0, 1);
 
-    /** A way on the table as a way in space. */
+    /** A direction on the table as a direction in space. */
     public static Vector flat(Point way) {
         return new Vector(way.x(), way.y(), 0);
     }

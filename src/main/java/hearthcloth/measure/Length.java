@@ -1,11 +1,10 @@
 package hearthcloth.measure;
 
-
 /**
  * An exact length: a whole number of nanometres, so that 1/64 in and 1/10 mm are both whole.
  *
  * <p>Sums, differences and whole multiples are exact and throw {@link ArithmeticException} on overflow (beyond nine
- * million kilometres). Division and printing name their {@link Rounding}. May be negative. Immutable.
+ * million kilometres). Division and printing name their {@link Rounding}. A length may be negative. Immutable.
  *
  * @param nm nanometres
  */
@@ -13,7 +12,7 @@ public record Length(long nm) implements Comparable<Length> {
 
     public static final Length ZERO = new Length(0);
 
-    /** {@code count} of {@code unit}. */
+    /** A whole number of one unit: {@code of(3, Unit.INCH)} is three inches. */
     public static Length of(long count, Unit unit) {
         return new Length(Math.multiplyExact(count, unit.nanometres()));
     }
@@ -61,7 +60,7 @@ public record Length(long nm) implements Comparable<Length> {
         return new Length(Math.multiplyExact(nm, factor));
     }
 
-    /** This length parted in {@code parts} equal ones, each rounded. */
+    /** This length divided into {@code parts} equal lengths, each rounded to a whole nanometre. */
     public Length dividedBy(long parts, Rounding rounding) {
         return new Length(rounding.quotient(nm, parts));
     }
@@ -95,7 +94,10 @@ public record Length(long nm) implements Comparable<Length> {
         return nm < other.nm;
     }
 
-    /** As a real number of {@code unit}: for drawing and geometry only, never for sums. */
+    /**
+     * This length as a real number of {@code unit}. It is meant for drawing and geometry only, never for sums, since a
+     * double rounds.
+     */
     public double in(Unit unit) {
         return (double) nm / unit.nanometres();
     }
@@ -105,7 +107,10 @@ public record Length(long nm) implements Comparable<Length> {
         return Long.compare(nm, other.nm);
     }
 
-    /** Exact millimetres, for notations and bug reports: {@code 101.6 mm}. Makers read {@link Ruler#write}. */
+    /**
+     * Exact millimetres, such as {@code 101.6 mm}, for notations and bug reports. What a maker reads comes from {@link
+     * Ruler#write}.
+     */
     @Override
     public String toString() {
         return java.math.BigDecimal.valueOf(nm, 6).stripTrailingZeros().toPlainString() + " mm";

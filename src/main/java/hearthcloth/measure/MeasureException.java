@@ -1,6 +1,5 @@
 package hearthcloth.measure;
 
-
 /** A measure that cannot be read; the message is one sentence for the maker, with the mend. */
 public final class MeasureException extends IllegalArgumentException {
 

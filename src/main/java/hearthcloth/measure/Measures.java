@@ -9,15 +9,16 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-
 /**
- * Reads lengths and sizes as makers write them: {@code 6 1/2 in}, {@code 6½"}, {@code 6.5in}, {@code 16,5 cm},
- * {@code 165 mm}, {@code 1/2 yd}, {@code 30 x 20 x 8 cm}. What falls between two nanometres (thirds of an inch) goes to
+ * Reads lengths and sizes as makers write them: {@code 6 1/2 in}, {@code 6½"}, {@code 6.5in}, {@code 16,5 cm}, {@code
+ * 165 mm}, {@code 1/2 yd}, {@code 30 x 20 x 8 cm}. A value between two nanometres (a third of an inch) is rounded to
  * the nearest. A comma is a decimal comma; {@code 1,200} is refused, since it could mean either.
  */
 public final class Measures {
 
-    /** Beyond any bolt: a slip of the unit rather than a length of cloth. */
+    /**
+     * The longest length that is accepted; a longer one is a slip of the unit. Source: docs/sources.md#input-limits.
+     */
     public static final Length LONGEST = Length.of(1_000, Unit.METRE);
 
     private static final String GLYPHS = "½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚";
@@ -32,9 +33,9 @@ public final class Measures {
     private Measures() {}
 
     /**
-     * One length.
+     * Reads one length.
      *
-     * @param assumed the unit of a bare number; null when a unit must be written
+     * @param assumed the unit of a number without one; null when a unit must be written
      * @throws MeasureException when it cannot be read, is negative or is over a kilometre
      */
     public static Length length(String text, @Nullable Unit assumed) {
@@ -57,7 +58,7 @@ public final class Measures {
         return capped(text, number(text, plain.substring(0, split).strip()), unit);
     }
 
-    /** Several lengths parted by x, × or "by"; a unit written once, at the end, counts for all. */
+    /** Reads several lengths separated by x, × or "by"; a unit that is written once, at the end, holds for all. */
     public static List<Length> lengths(String text, @Nullable Unit assumed) {
         String[] parts = TIMES.split(tidied(text), -1);
         Unit unit = assumed;
@@ -75,7 +76,7 @@ public final class Measures {
         return List.copyOf(lengths);
     }
 
-    /** A size: one length is a square, two are width by height. */
+    /** Reads a size: one length is a square, two are width by height. */
     public static Size size(String text, @Nullable Unit assumed) {
         List<Length> sides = lengths(text, assumed);
         return switch (sides.size()) {

@@ -1,13 +1,15 @@
 package hearthcloth.measure;
 
-
-/** In which direction a length leaves the exact world: cuts go up, yields go down, comparisons to the nearest. */
+/**
+ * The direction in which a length is rounded when it leaves exact arithmetic: cuts go up, yields go down, comparisons
+ * go to the nearest.
+ */
 public enum Rounding {
     UP,
     DOWN,
     NEAREST;
 
-    /** {@code value / step} as a whole number rounded this way; halves of NEAREST go up. */
+    /** The quotient {@code value / step} as a whole number, rounded in this direction; NEAREST rounds halves up. */
     public long quotient(long value, long step) {
         return switch (this) {
             case UP -> -Math.floorDiv(-value, step);
@@ -16,7 +18,7 @@ public enum Rounding {
         };
     }
 
-    /** A real number of nanometres as a whole one, rounded this way. */
+    /** A real number of nanometres as a whole number, rounded in this direction. */
     public long whole(double value) {
         return switch (this) {
             case UP -> (long) Math.ceil(value);

@@ -2,10 +2,9 @@ package hearthcloth.measure;
 
 import java.util.Locale;
 
-
 /**
- * How a maker's ruler is read: inches with real fractions to a quarter, an eighth or a sixteenth, or centimetres to the
- * millimetre. Every length a person sees goes through here, with its {@link Rounding} named.
+ * How a maker's ruler is read: inches with fractions down to a quarter, an eighth or a sixteenth, or centimetres down
+ * to the millimetre. Every length a person reads is written here, and the caller names its {@link Rounding}.
  */
 public enum Ruler {
     QUARTERS(Unit.INCH, 4),
@@ -33,12 +32,12 @@ public enum Ruler {
         return unit == Unit.CENTIMETRE;
     }
 
-    /** The smallest step this ruler shows. */
+    /** The distance between two marks of this ruler. */
     public Length step() {
         return new Length(unit.nanometres() / parts);
     }
 
-    /** {@code length} moved to this ruler's nearest mark in the named direction. */
+    /** The mark of this ruler next to {@code length} in the named direction. */
     public Length mark(Length length, Rounding rounding) {
         return length.roundedTo(step(), rounding);
     }

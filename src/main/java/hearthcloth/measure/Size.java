@@ -1,7 +1,9 @@
 package hearthcloth.measure;
 
-
-/** An upright rectangle's extent: width across, height down. Both may be any length. Immutable. */
+/**
+ * The extent of an upright rectangle: width across and height down. Either may be any length, also zero or negative.
+ * Immutable.
+ */
 public record Size(Length width, Length height) {
 
     public static Size square(Length side) {
@@ -22,7 +24,7 @@ public record Size(Length width, Length height) {
         return width.equals(height);
     }
 
-    /** Square millimetres, as a real number: areas have no exact form here. */
+    /** The area in square millimetres, as a real number, since areas have no exact form here. */
     public double areaMm2() {
         return width.in(Unit.MILLIMETRE) * height.in(Unit.MILLIMETRE);
     }

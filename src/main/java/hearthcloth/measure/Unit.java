@@ -2,8 +2,10 @@ package hearthcloth.measure;
 
 import java.util.Optional;
 
-
-/** The units makers write. Each is a whole number of nanometres (the inch by its definition of 1959: 25.4 mm). */
+/**
+ * The units makers write. Each is a whole number of nanometres; the inch is 25.4 mm by definition. Source:
+ * docs/sources.md#inch.
+ */
 public enum Unit {
     INCH("in", 25_400_000L, "in inch inches \" ″ '' ”"),
     FOOT("ft", 304_800_000L, "ft foot feet ' ′"),

@@ -17,29 +17,38 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-
-/** Looks at a piece for reasons not to trust what was read about it. */
+/** Finds reasons not to trust what was read about a piece. */
 final class DoubtRules {
 
-    /** CIELAB difference from the ground under which edges may be missed. */
+    /** A mean difference from the ground smaller than this may hide edges. */
     private static final double FAINT_CONTRAST = 12;
-    /** Share of a side on which an edge must be seen. */
+    /** A side of which less than this share was seen is faint. */
     private static final double FAINT_SHARE = 0.3;
-    /** In diagonals of the sheet. */
+    /** Places farther from the sheet than this are far, in diagonals of the sheet. */
     private static final double FAR = 3;
-    /** Give or take, as a share of a side and in millimetres, that is too much to cut by. */
+    /**
+     * A give or take of more than this share of a side, and of more than {@link #VAGUE_MM} millimetres, is too much to
+     * cut by.
+     */
     private static final double VAGUE_SHARE = 0.03;
 
     private static final double VAGUE_MM = 3;
+    /** A fringe of threads longer than this is reported, in millimetres. */
     private static final double FRINGE_MM = 0.8;
-    /** Two colours this far apart, hardly interleaved, in a shape that is not compact: two pieces. */
+    /**
+     * Two colours farther apart than this, in large connected areas, in a shape that is not compact, are probably two
+     * pieces.
+     */
     private static final double TWO_COLOURS = 10;
 
+    /** The two colours are in connected areas when {@link InteriorColour.Halves#border} is below this. */
     private static final double TWO_BORDER = 2.2;
+    /** A shape that fills less than this share of its convex hull is not compact. */
     private static final double COMPACT = 0.97;
+    /** An outline with more corners than this is called uneven. */
     private static final int MOST_CORNERS = 9;
 
-    /** A corner so near the picture's edge, as a share of its longer side, may be where the picture ends. */
+    /** A corner nearer to the picture's edge than this share of its longer side may be where the picture ends. */
     private static final double EDGE_SHARE = 0.002;
 
     private static final String AWAY =
@@ -65,10 +74,10 @@ final class DoubtRules {
     }
 
     /**
-     * What is doubtful about a piece that was drawn in by hand.
+     * The doubts about a piece that was drawn in by hand.
      *
-     * @param rough whether a corner could be placed better, close up
-     * @param others pieces that lie on the photograph already, by their names
+     * @param rough whether a corner could be placed better from close up
+     * @param others the pieces already on the photograph, by name
      */
     static List<Doubt> ofDrawn(PieceOutline outline, FloorScale scale, boolean rough, Map<String, ReadPiece> others) {
         DoubtRules doubts = new DoubtRules();

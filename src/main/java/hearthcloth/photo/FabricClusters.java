@@ -3,15 +3,14 @@ package hearthcloth.photo;
 import java.util.ArrayList;
 import java.util.List;
 
-
-/** Groups pieces that look like one fabric, so that naming one names all. */
+/** Groups pieces that look like one fabric, so that naming one names them all. */
 public final class FabricClusters {
 
     private FabricClusters() {}
 
     /**
-     * Every piece in exactly one group, groups and pieces in reading order. A piece joins the first group whose first
-     * piece it is like; so no chain of small differences joins two unlike fabrics.
+     * Puts every piece into exactly one group, groups and pieces in reading order. A piece joins the first group whose
+     * first piece it resembles, so that no chain of small differences joins two unlike fabrics.
      */
     public static List<List<ReadPiece>> grouped(List<ReadPiece> pieces) {
         List<List<ReadPiece>> groups = new ArrayList<>();

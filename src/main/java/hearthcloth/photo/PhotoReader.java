@@ -7,13 +7,12 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import java.io.IOException;
 import java.io.InputStream;
 
-
-/** Reads photographs of scraps. Start here: {@link #read(byte[], Sheet, Progress)}. */
+/** Reads photographs of scraps. {@link #read(byte[], Sheet, Progress)} is the entrance. */
 public final class PhotoReader {
 
     private PhotoReader() {}
 
-    /** Reads to the end of {@code in} (80 MB at most), then as {@link #read(byte[], Sheet, Progress)}. */
+    /** Reads {@code in} to its end (at most 80 MB), then as {@link #read(byte[], Sheet, Progress)}. */
     public static Reading read(InputStream in, ReferenceSheet sheet, ReadingProgress progress) throws IOException {
         return read(in.readNBytes(ImageDecoder.MOST_BYTES + 1), sheet, progress);
     }
@@ -21,7 +20,8 @@ public final class PhotoReader {
     /**
      * Reads a JPEG or PNG photograph of scraps beside {@code sheet}.
      *
-     * <p>Never throws for a bad picture: that is a {@link Reading.Refused}. Same bytes, same reading.
+     * <p>A picture that cannot be read gives a {@link Reading.Refused} and never throws. The same bytes always give the
+     * same reading.
      */
     public static Reading read(byte[] photograph, ReferenceSheet sheet, ReadingProgress progress) {
         try {

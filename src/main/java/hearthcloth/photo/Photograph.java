@@ -26,11 +26,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 
-
-/** A photograph unfolded, upright: made small for the screen, and swatches of cloth cut out of it, straightened. */
+/** A decoded, upright photograph: reduced for the screen, and as a source of straightened swatches of cloth. */
 public final class Photograph {
 
-    /** The most bytes of a file that are read. */
+    /** The largest file that is read, in bytes. */
     public static final int MOST_BYTES = ImageDecoder.MOST_BYTES;
 
     private final PixelImage picture;
@@ -39,7 +38,7 @@ public final class Photograph {
         this.picture = picture;
     }
 
-    /** Why these bytes cannot be read, told by their first few alone; empty where they may. */
+    /** Why these bytes cannot be read, judged by their header alone; empty where they may be read. */
     public static Optional<String> refusal(byte[] bytes) {
         try {
             ImageDecoder.look(bytes);
@@ -52,7 +51,7 @@ public final class Photograph {
     }
 
     /**
-     * Unfolds a photograph that was read before.
+     * Decodes a photograph that was read before.
      *
      * @throws IllegalArgumentException with a sentence, where it cannot be read after all
      */
@@ -64,7 +63,7 @@ public final class Photograph {
         }
     }
 
-    /** Unfolds what {@link #small} wrote. */
+    /** Decodes what {@link #small} wrote. */
     public static Photograph ofSmall(byte[] jpeg) {
         try {
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(jpeg));
@@ -85,7 +84,7 @@ public final class Photograph {
         return picture.width;
     }
 
-    /** The whole as a JPEG whose longer side has at most {@code longSide} pixels. */
+    /** The whole picture as a JPEG whose longer side has at most {@code longSide} pixels. */
     public byte[] small(int longSide) {
         double step = Math.max(1, Math.max(picture.width, picture.height) / (double) longSide);
         BufferedImage image = new BufferedImage(
@@ -121,11 +120,11 @@ public final class Photograph {
     }
 
     /**
-     * A square of cloth from the middle of a rectangle on the floor, seen straight from above, its side along that of the
-     * rectangle; the room's light taken out so that its mean is {@code colour}.
+     * A square of cloth from the middle of a rectangle on the floor, as seen straight from above, its side along that
+     * of the rectangle. The room's light is removed so that the mean colour is {@code colour}.
      *
-     * @param sideMm of the square
-     * @param pixels of the picture's side
+     * @param sideMm side of the square, in millimetres
+     * @param pixels side of the resulting picture, in pixels
      */
     public byte[] cutOut(FloorScale scale, LargestRectangle.Box box, double sideMm, int pixels, Colour colour) {
         double cos = Math.cos(box.angleRad());
@@ -149,7 +148,7 @@ public final class Photograph {
         return jpeg(relit(seen, pixels, light, colour));
     }
 
-    /** Each of red, green and blue light by its own share, within reason. */
+    /** Scales each of red, green and blue light by its own factor, within limits. */
     private static BufferedImage relit(double[][] seen, int pixels, double[] light, Colour colour) {
         double[] wanted = {
             LabTables.light(colour.red()), LabTables.light(colour.green()), LabTables.light(colour.blue())
@@ -166,16 +165,17 @@ public final class Photograph {
         return image;
     }
 
-    /** The sRGB curve (IEC 61966-2-1), the other way round than {@link LabTables#light}. */
+    /** The inverse of {@link LabTables#light}: linear light to an 8-bit sRGB value (docs/sources.md#srgb). */
     private static int encoded(double light) {
         double v = Math.max(0, Math.min(1, light));
         return (int) Math.round(255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * Math.pow(v, 1 / 2.4) - 0.055));
     }
 
     /**
-     * How the two parts of a piece look, by what this small picture shows of each beside the whole of it.
+     * How the two parts of a piece look, from the difference this small picture shows between each of them and the
+     * whole.
      *
-     * @param full width of the picture that the outlines are in
+     * @param full width in pixels of the picture that the outlines refer to
      */
     public List<PieceAppearance> looks(ReadPiece whole, List<ReadPiece> parts, int full) {
         double shrink = (double) picture.width / full;
@@ -189,9 +189,9 @@ public final class Photograph {
     }
 
     /**
-     * How cloth inside an outline looks, seen on this small picture as the reader sees it on the large one.
+     * How the cloth inside an outline looks, read from this small picture as the reader reads it from the large one.
      *
-     * @param outline what is looked at
+     * @param outline the outline to look at
      * @param scale of the large picture
      * @param sheet that lies on it
      */
@@ -221,7 +221,7 @@ public final class Photograph {
                 .toList();
     }
 
-    /** Cloth whose colours scatter no more than this is plain, in CIELAB, at the screen's scale. */
+    /** Cloth whose colours spread no more than this is plain, in CIELAB units, at the size of the screen's picture. */
     private static final double PLAIN = 6;
 
     private static PieceAppearance look(PieceAppearance whole, Inside own, Inside all) {
@@ -238,6 +238,7 @@ public final class Photograph {
                 whole.contrast());
     }
 
+    /** Mean colour, root mean square spread about it, and number of pixels. */
     private record Inside(Lab mean, double spread, int count) {}
 
     /** The colours inside an outline, a little way in from its rim. */

@@ -19,21 +19,29 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-
 /** Turns traced shapes into measured pieces. */
 final class PieceMeasurement {
 
-    /** Smaller shapes are lint, in square millimetres; and thinner ones threads, in millimetres. */
+    /**
+     * Shapes smaller than this are lint, in square millimetres; shapes thinner than {@link #LEAST_WIDTH_MM} millimetres
+     * are threads.
+     */
     private static final double LEAST_AREA_MM2 = 300;
 
     private static final double LEAST_WIDTH_MM = 9;
-    /** What the floor's plane leaves open is taken off the usable rectangle for 95 of 100 cases: one-sided. */
+    /**
+     * Deviations taken off the usable rectangle for the uncertainty of the floor's plane, so that it is right in 95 of
+     * 100 cases, one-sided.
+     */
     private static final double SURE = 1.645;
-    /** Of the scatter of a side's places so much may be common to all of them: threads, shade. In deviations; no source. */
+    /** The share of the scatter of a side's places that may be common to all of them because of threads or shade. */
     private static final double COMMON = 0.4;
-    /** A figure may hide where a side is: its deviation is taken this much larger, */
+    /** A figure may hide where a side is, so its deviation is multiplied by this. */
     private static final double FIGURED = 1.9;
-    /** and where little of the side was seen, larger still, in pixels for a side not seen at all. */
+    /**
+     * The further deviation, in pixels, of a side that was not seen at all; a side of which little was seen has a part
+     * of it.
+     */
     private static final double UNSEEN = 6;
 
     private final LabThumbnail coarse;
@@ -74,7 +82,9 @@ final class PieceMeasurement {
                 .orElseThrow();
     }
 
-    /** Rows of about a hand's height, so that reading order goes left to right. */
+    /**
+     * The row that a piece's top lies in, 400 raw pixels high, so that reading order goes from left to right in each.
+     */
     private static double row(ReadPiece piece) {
         return Math.floor(top(piece).y() / 400);
     }
@@ -103,7 +113,7 @@ final class PieceMeasurement {
                 DoubtRules.of(blob, traced, outline, interior, scale));
     }
 
-    /** Deviation of side i's length from how well the sides it ends at were seen. */
+    /** The deviation of side i's length, in millimetres, from how well the sides at its two ends were seen. */
     private double endsMm(FittedPolygon traced, int i) {
         int n = traced.corners().size();
         return Math.hypot(endMm(traced, i, Math.floorMod(i - 1, n), i), endMm(traced, i, (i + 1) % n, (i + 1) % n));
@@ -117,12 +127,14 @@ final class PieceMeasurement {
         return across / sine / scale.pixelsPerMm(traced.corners().get(corner));
     }
 
-    /** A line's deviation at its end, which is half as large again as in its middle. */
+    /** A line's deviation at its end, in pixels, which is half as large again as in its middle. */
     private static double deviation(EdgeFit.Fit fit) {
         return 1.5 * Math.hypot(fit.deviation(), COMMON * fit.scatter()) + UNSEEN * Math.max(0, 0.6 - fit.share());
     }
 
-    /** The largest rectangle that is surely cloth, each of its sides shorter by what the floor's plane leaves open. */
+    /**
+     * The largest rectangle that is surely cloth, each of its sides shortened by the uncertainty of the floor's plane.
+     */
     private LargestRectangle.Box usable(FittedPolygon traced, double sharpest) {
         List<Double> insets = traced.insets(sharpest);
         LargestRectangle.Box box =
@@ -135,7 +147,10 @@ final class PieceMeasurement {
         return box.shrunk(further(taken, c.get(0), c.get(1)), further(taken, c.get(1), c.get(2)));
     }
 
-    /** What is to be taken off a length besides what was: the two errors do not hang together. */
+    /**
+     * What has to be taken off a length in addition to {@code takenMm}; the two errors are independent, so their
+     * squares add.
+     */
     private double further(double takenMm, Point a, Point b) {
         return SURE * scale.seenDeviation(a, b, takenMm / SURE) - takenMm;
     }

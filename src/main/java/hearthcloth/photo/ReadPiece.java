@@ -5,12 +5,11 @@ import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.PieceOutline;
 import java.util.List;
 
-
 /**
  * One piece of cloth as read.
  *
  * @param number from 1, in reading order, as the overlay shows it
- * @param usable the largest rectangle that is surely inside: the largest in the outline less what the picture leaves open
+ * @param usable the largest rectangle that is surely inside: the largest within the outline, less the uncertainty
  * @param doubts empty when the reading can be trusted
  */
 public record ReadPiece(
@@ -20,7 +19,7 @@ public record ReadPiece(
         doubts = List.copyOf(doubts);
     }
 
-    /** Doubts of this piece alone, without those that all pieces share. */
+    /** The doubts about this piece alone, without those that all pieces share. */
     public List<Doubt> ownDoubts() {
         return doubts.stream().filter(d -> d.kind() != Doubt.Kind.SHEET).toList();
     }

@@ -4,21 +4,20 @@ import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.scale.FloorScale;
 import java.util.List;
 
-
-/** What came of reading a photograph. */
+/** The result of reading a photograph. */
 public sealed interface Reading {
 
     /**
-     * The sheet was found and everything apart from the ground measured by it.
+     * The sheet was found, and everything that stands out from the ground was measured by it.
      *
-     * @param pieces top to bottom, left to right; each carries its own doubts
+     * @param pieces from top to bottom and left to right; each carries its own doubts
      */
     record Read(List<ReadPiece> pieces, FloorScale scale) implements Reading {
         public Read {
             pieces = List.copyOf(pieces);
         }
 
-        /** What every piece is doubted for. */
+        /** The doubts that every piece shares. */
         public List<Doubt> sharedDoubts() {
             return pieces.stream()
                     .flatMap(piece -> piece.doubts().stream())

@@ -23,15 +23,15 @@ import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 
-
 /**
- * Draws what was read on the photograph: outlines, the usable rectangle dashed, number and size on each piece, and a
- * question mark with a dotted outline where there is doubt. Nothing is told by colour alone.
+ * Draws what was read onto the photograph: outlines, the usable rectangle dashed, number and size on each piece, and a
+ * question mark with a dotted outline where there is doubt. Colour alone never carries a meaning.
  */
 public final class ReadingOverlay {
 
+    /** The most pixels of the drawn picture's longer side. */
     private static final int LONG_SIDE = 1600;
-    /** Height of a line of words, in pixels. */
+    /** The height of a line of words, in pixels. */
     private static final int LINE = 24;
 
     private static final Color SURE = new Color(0x0b6e4f);
@@ -55,7 +55,7 @@ public final class ReadingOverlay {
     }
 
     /**
-     * The picture at most 1600 pixels long with the reading drawn on it.
+     * The picture, at most 1600 pixels long, with the reading drawn on it.
      *
      * @param photograph the same bytes that were read
      */
@@ -80,7 +80,7 @@ public final class ReadingOverlay {
         return out.toByteArray();
     }
 
-    /** The picture made small, with room for words below. */
+    /** The picture reduced, with room for words below it. */
     private static BufferedImage small(PixelImage picture, int below) {
         int step = Math.max(1, (int) Math.ceil(Math.max(picture.width, picture.height) / (double) LONG_SIDE));
         BufferedImage image =
@@ -125,7 +125,7 @@ public final class ReadingOverlay {
         explain();
     }
 
-    /** Every doubt in words, below the picture. */
+    /** Writes every doubt in words below the picture. */
     private void explain() {
         int top = (int) Math.round(read.scale().pictureHeight() * scale);
         pen.setColor(Color.WHITE);

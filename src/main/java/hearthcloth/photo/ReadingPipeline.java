@@ -31,23 +31,33 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-
-/** One reading from decoded picture to pieces: ground, shapes, lens, sheet, then each piece in full resolution. */
+/**
+ * One reading, from the decoded picture to the pieces: ground, shapes, lens, sheet, then each piece in full resolution.
+ */
 final class ReadingPipeline {
 
-    /** How far a rim may be off its polygon, in coarse pixels. */
+    /** How far a rim may be off its polygon, in coarse pixels; each is tried. */
     private static final double[] TOLERANCES = {2.2, 3.5, 6, 9, 13};
 
-    /** What a corner with no cloth in it counts against a polygon, see {@link FittedPolygon#misfit}, */
+    /** What a corner without cloth in it adds to a polygon's {@link FittedPolygon#misfit}. */
     private static final double EMPTY_CORNER = 0.1;
-    /** and how much must lack there, in square coarse pixels: about what the mask's opening takes from a sharp corner, twice. */
+    /**
+     * A corner counts as empty when at least this much is missing there, in square coarse pixels: twice what the
+     * opening of the mask takes from a sharp corner.
+     */
     private static final double EMPTY_AREA = 20;
-    /** The share of its area that a card lacks at a corner, thrice: (1 − π/4) r² of ISO/IEC 7810 ID-1's sides. */
+    /**
+     * Three times the share of its area that a card lacks at a corner, (1 − π/4) r² of ID-1's sides
+     * (docs/sources.md#card).
+     */
     private static final double ROUNDED = 0.0015;
 
-    /** A rim so far from a polygon is none of its sides: the notch of an L, in coarse pixels. */
+    /** A rim farther from a polygon than this follows none of its sides, as in the notch of an L, in coarse pixels. */
     private static final double STRAY = 4;
-    /** Faint rims are looked for so far from all that stands out, in coarse pixels: its own rim reaches as far. */
+    /**
+     * Faint edges are looked for this far from everything that stands out, in coarse pixels, since its own edge reaches
+     * as far.
+     */
     private static final int FAR = 8;
     /** How far a place may be off the side of faint paper and still belong to it, in pixels. */
     private static final double FAINT_NEAR = 1.2;
@@ -97,7 +107,11 @@ final class ReadingPipeline {
         return new Reading.Read(pieces, scale);
     }
 
-    /** @param sides what the picture shows near the rims as laid, under any lens */
+    /**
+     * One shape with its sides placed.
+     *
+     * @param sides what the picture shows near the sides as placed; they hold for any lens
+     */
     private record Followed(EdgeLocaliser.Laid laid, List<EdgeFit> sides) {
 
         FittedPolygon under(LensModel lens, double step) {
@@ -108,14 +122,14 @@ final class ReadingPipeline {
     }
 
     /**
-     * What the picture shows on a ground.
+     * Everything that the picture shows on one ground.
      *
-     * @param lens as far as the pieces tell
+     * @param lens as far as the pieces determine it
      */
     private record Looked(
             GroundModel ground, List<Blob> blobs, List<Followed> followed, LensModel lens, List<FittedPolygon> traced) {
 
-        /** All shapes, an empty one for each that is cut off. */
+        /** All shapes, with an empty one in place of each that is cut off. */
         List<FittedPolygon> uncut() {
             return IntStream.range(0, blobs.size())
                     .mapToObj(i ->
@@ -156,7 +170,7 @@ final class ReadingPipeline {
         return new Looked(on, blobs, followed, lens, traced);
     }
 
-    /** The same where a sheet stands out; otherwise with a mat for ground, or with paper that hardly stands out. */
+    /** The same where a sheet stands out; otherwise with a mat as the ground, or with paper that hardly stands out. */
     private Looked withSheet(Looked looked) {
         SheetChoice choice = choice(looked);
         if (choice.isAny(looked.uncut()) || !choice.isTold()) {
@@ -196,6 +210,7 @@ final class ReadingPipeline {
         return new ReadPiece(piece.number(), piece.outline(), piece.usable(), piece.look(), doubts);
     }
 
+    /** A shape and its polygon. */
     private record Seen(Blob blob, FittedPolygon traced) {}
 
     private Stream<Seen> parted(Blob blob, GroundModel on, LensModel lens) {
@@ -207,13 +222,16 @@ final class ReadingPipeline {
                 : parts.stream().map(parting::blob).map(part -> new Seen(part, simplest(part, lens)));
     }
 
-    /** A card's rounded corners are no corners cut off. */
+    /**
+     * The area, in square raw pixels, that must be missing at a corner for it to be empty; a card's rounded corners are
+     * not cut off.
+     */
     private double emptyArea(Blob blob) {
         double rounded = sheet.cornerRadius().isPositive() ? ROUNDED * blob.area() : 0;
         return Math.max(EMPTY_AREA * step * step, rounded);
     }
 
-    /** Of polygons from fine to rough, the one the picture supports best. */
+    /** Of polygons from fine to rough, the one that the picture supports best. */
     private FittedPolygon simplest(Blob blob, LensModel lens) {
         SubpixelEdges reader = new SubpixelEdges(picture, (int) Math.round(2.5 * step + 2), false);
         FittedPolygon best = null;

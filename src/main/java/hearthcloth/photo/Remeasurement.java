@@ -14,21 +14,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /**
- * Measures a piece again after the maker has changed its outline, parted it or said how its grain runs. What she put by
- * hand is measured as by hand, and no more surely.
+ * Measures a piece again after the maker has changed its outline, split it or marked its grain. What she placed by hand
+ * is measured with the uncertainty of a hand.
  */
 public final class Remeasurement {
 
-    /** As the reader: the usable rectangle is surely inside in 95 of 100 cases, one-sided. */
+    /**
+     * Standard deviations taken off the usable rectangle, as the reader does: it then lies inside in 95 of 100 cases,
+     * one-sided.
+     */
     private static final double SURE = 1.645;
-    /** A corner placed by hand, one standard deviation in pixels of the picture, as {@link FloorScale#byHand} takes it. */
+    /** The deviation of a corner placed by hand, in pixels of the picture, as {@link FloorScale#byHand} takes it. */
     public static final double PIXELS = 2;
 
+    /** Smaller outlines are a slip of the hand, in square millimetres. */
     private static final double LEAST_AREA_MM2 = 100;
 
-    /** Outlines of more corners are no help to anybody. */
+    /** The most corners that an outline may have. */
     public static final int MOST_CORNERS = 40;
 
     private final FloorScale scale;
@@ -38,21 +41,21 @@ public final class Remeasurement {
     }
 
     /**
-     * The piece with corners where she has put them.
+     * The piece with its corners where she has put them.
      *
      * @param corners in pixels of the picture, in order round it
-     * @param grain direction on the floor in radians that a side of the usable rectangle has to have; empty for any
-     * @return empty where that is no outline: fewer than three corners, crossing itself, outside the picture or next to
-     *     nothing
+     * @param grain direction on the floor, in radians, that a side of the usable rectangle must have; empty for any
+     * @return empty where that is no outline: fewer than three corners, crossing itself, outside the picture or almost
+     *     without area
      */
     public Optional<ReadPiece> outlined(ReadPiece piece, List<Point> corners, Optional<Double> grain) {
         return outlined(piece, corners, Collections.nCopies(corners.size(), PIXELS), grain);
     }
 
     /**
-     * The same of a piece whose corners were not all placed equally surely.
+     * The same for a piece whose corners were not all placed equally surely.
      *
-     * @param pixels how far off each corner may be, one standard deviation in pixels of the picture
+     * @param pixels deviation of each corner, in pixels of the picture
      */
     public Optional<ReadPiece> outlined(
             ReadPiece piece, List<Point> corners, List<Double> pixels, Optional<Double> grain) {
@@ -61,17 +64,17 @@ public final class Remeasurement {
                 : Optional.of(measured(piece.number(), piece.look(), piece.doubts(), corners, pixels, grain));
     }
 
-    /** Why an outline drawn by hand is none. */
+    /** Why an outline drawn by hand cannot be used. */
     public enum Fault {
         TOO_FEW,
         TOO_MANY,
         OUTSIDE,
         CROSSING,
-        /** Under 1 cm². */
+        /** Smaller than 1 cm². */
         SMALL
     }
 
-    /** What is wrong with an outline, its corners in pixels of the picture; empty for a good one. */
+    /** What is wrong with an outline whose corners are given in pixels of the picture; empty for a good one. */
     public Optional<Fault> fault(List<Point> corners) {
         if (corners.size() < 3) {
             return Optional.of(Fault.TOO_FEW);
@@ -89,11 +92,11 @@ public final class Remeasurement {
     }
 
     /**
-     * A piece that was not read, by the outline she drew.
+     * A piece that was not read, from the outline she drew.
      *
-     * @param corners in pixels of the picture, without {@link #fault}
-     * @param pixels how far off each may be, one standard deviation in pixels
-     * @param others what lies on the photograph already, by its name
+     * @param corners in pixels of the picture, without a {@link #fault}
+     * @param pixels deviation of each corner, in pixels
+     * @param others the pieces already on the photograph, by name
      */
     public ReadPiece drawn(
             int number, List<Point> corners, List<Double> pixels, PieceAppearance look, Map<String, ReadPiece> others) {
@@ -124,16 +127,19 @@ public final class Remeasurement {
                 number, outline, usable(outline, widest * Math.sqrt(2) / pixelsPerMm(outline), grain), look, doubts);
     }
 
-    /** The piece as it was read, its usable rectangle along a grain; empty for the largest in any direction. */
+    /**
+     * The piece as it was read, with its usable rectangle along a grain; with the largest in any direction where the
+     * grain is empty.
+     */
     public ReadPiece along(ReadPiece read, Optional<Double> grain) {
         LargestRectangle.Box usable = usable(read.outline(), readMm(read), grain);
         return new ReadPiece(read.number(), read.outline(), usable, read.look(), read.doubts());
     }
 
     /**
-     * The two pieces that a line parts this one in; empty where it does not.
+     * The two pieces into which a line divides this one; empty where it does not divide it.
      *
-     * @param a a place of the line in the picture
+     * @param a a place on the line, in the picture
      */
     public Optional<List<ReadPiece>> split(ReadPiece piece, Point a, Point b) {
         if (a.to(b) < 1) {
@@ -151,7 +157,7 @@ public final class Remeasurement {
                 .filter(pieces -> pieces.size() == 2);
     }
 
-    /** The direction on the floor that a line of the picture has, in radians. */
+    /** The direction on the floor of a line of the picture, in radians. */
     public double direction(Point a, Point b) {
         Point from = scale.onFloor(a);
         Point to = scale.onFloor(b);
@@ -168,8 +174,8 @@ public final class Remeasurement {
     }
 
     /**
-     * How surely the reader saw the rim, one standard deviation in millimetres: read back from what it took off the
-     * largest rectangle, since that is kept and the picture's own pixels are not at hand.
+     * The deviation with which the reader found the rim, in millimetres. It is worked back from what the reader took
+     * off the largest rectangle, since that is stored and the picture's pixels are not at hand.
      */
     private double readMm(ReadPiece read) {
         LargestRectangle.Box whole =
@@ -189,7 +195,7 @@ public final class Remeasurement {
         return scale.pixelsPerMm(outline.picture().get(0));
     }
 
-    /** In the picture or a little outside, where the reader lets a side run on. */
+    /** Whether a place lies in the picture or a little outside it, where the reader lets a side continue. */
     private boolean isSeen(Point spot) {
         double margin = 0.05 * Math.max(scale.pictureWidth(), scale.pictureHeight());
         return spot.x() >= -margin

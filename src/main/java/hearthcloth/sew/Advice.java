@@ -13,14 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-
 /**
- * Thread, thick places, cautions and washing, in our own words.
- *
- * <p>Sources: cutter, iron and pins from a 4-H contest safety guide ("Guidelines for a Safe Duds to Dazzle Contest");
- * needles from a needle maker's page (klasseneedles.com); cords from EN 71-1:2005+A8:2009 clause 5.4 (at most 220 mm for
- * children under 36 months) and ASTM F963 (300 mm), applied to knotted cloths here; candles, 30 cm, from the NFPA as
- * restated by its partners; food from the CDC through Ohio State University Extension; dye and washing: common practice.
+ * Thread, thick places, cautions and washing, in our own words. Sources: docs/sources.md#cutter-iron-pins, #needles,
+ * #cords, #flames, #food, #finished-washing. The sources of cords are about toys and clothes; holding knotted cloths to
+ * the shortest length is our choice.
  */
 final class Advice {
 
@@ -64,7 +60,7 @@ final class Advice {
         return lines;
     }
 
-    /** Whole millimetres, or sixteenths of an inch: cloth gives. */
+    /** Whole millimetres, or sixteenths of an inch; cloth gives more than that. */
     private static String height(int plies, MakerWords words) {
         Length height = Stitch.USUAL.ply().times(plies);
         return words.ruler().isMetric()

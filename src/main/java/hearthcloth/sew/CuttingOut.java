@@ -15,11 +15,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-
 /**
- * Turns the cutting plan of each piece into cuts, in the order of {@link CutTree#cuts}: which way, how far from which
- * edge, and what each side becomes. A patch is measured from the edge beside it where that edge has been cut already, everything else from
- * the left or the top. Sizes are whole marks of the ruler the plan was made with; they are written up to the next mark on any other.
+ * Turns the cutting plan of each piece into instructions for its cuts, in the order of {@link CutTree#cuts}: which
+ * direction, how far from which edge, and what each side becomes. A patch is measured from the edge beside it where
+ * that edge has been cut already, everything else from the left or the top. Sizes are whole marks of the ruler the plan
+ * was made with; on any other ruler they are rounded up to the next mark.
  */
 final class CuttingOut {
 
@@ -76,7 +76,7 @@ final class CuttingOut {
         return first ? Side.TOP : Side.BOTTOM;
     }
 
-    /** True where the far edge of what is cut is no longer an edge of the piece itself, so that it is straight. */
+    /** Whether the far edge of what is cut is no longer an edge of the piece itself, so that it is straight. */
     private boolean isCutAlready(CutTree.Parted cut) {
         Rect whole = piece.tree().at();
         return cut.upright()

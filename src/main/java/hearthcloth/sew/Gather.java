@@ -2,14 +2,13 @@ package hearthcloth.sew;
 
 import java.util.List;
 
-
 /**
  * What to have ready before anything is cut.
  *
  * @param fabrics each fabric with the pieces that are used
  * @param tools to lay out
  * @param washing before cutting: what to wash and why
- * @param before to do once the pieces are dry: press, straighten, mark
+ * @param before what to do once the pieces are dry: press, straighten, mark
  */
 public record Gather(List<FabricNeed> fabrics, List<String> tools, List<String> washing, List<String> before) {
 

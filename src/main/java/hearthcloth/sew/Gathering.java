@@ -12,18 +12,23 @@ import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * What to have ready. Washing: cloths that shrink by different amounts pucker each other, so all are washed or none
- * (common practice); cotton shrinks by 2 to 5 %, most of it in the first wash (common practice and Collins, "Journal of the
- * Textile Institute", 1939, read in its abstract).
+ * What to have ready before cutting. Cloths that shrink by different amounts pucker each other, so all are washed or
+ * none (docs/sources.md#mixed-washing); cotton shrinks by 2 to 5 %, most of it in the first wash
+ * (docs/sources.md#shrinkage).
  */
 final class Gathering {
 
-    /** 3 % for unwashed cotton against ½ % for what has been washed: the handbook's derived example. */
+    /**
+     * How much more unwashed cotton shrinks than washed, in thousandths: 3 % against ½ %
+     * (docs/sources.md#shrink-difference).
+     */
     private static final long SHRINKS_PER_THOUSAND = 25;
 
-    /** Relative luminance (0 to 1) under which a dye is deep, and over which another cloth shows every stain: ours. */
+    /**
+     * A relative luminance (0 to 1) below which a dye counts as deep; above {@link #PALE} another cloth shows every
+     * stain (docs/sources.md#deep-dye).
+     */
     private static final double DEEP = 0.08;
 
     private static final double PALE = 0.35;
@@ -47,7 +52,7 @@ final class Gathering {
         return needs;
     }
 
-    /** Needle sizes: common practice; needles break where the cloth is too thick for them (klasseneedles.com). */
+    /** The tools. Needle sizes, and when needles break: docs/sources.md#needles. */
     private static List<String> tools(Plan plan) {
         boolean byHand = plan.cloth().making().seam().build() == SeamKind.Build.WHIPPED;
         boolean thick = Layers.most(plan.cloth()) >= 10;
@@ -96,13 +101,16 @@ final class Gathering {
         return lines;
     }
 
-    /** 3 % against ½ % over the longer side: 8.5 mm over 340 mm in the handbook. */
+    /**
+     * How much an unwashed piece shrinks beyond a washed one over the cloth's longer side: 8.5 mm over 340 mm
+     * (docs/sources.md#shrink-difference).
+     */
     static Length difference(Plan plan) {
         Size size = plan.cloth().finished();
         return size.width().max(size.height()).times(SHRINKS_PER_THOUSAND).dividedBy(1_000, Rounding.UP);
     }
 
-    /** Soak test: common practice. */
+    /** A warning where deep and pale fabrics meet, with the soak test: docs/sources.md#soak-test. */
     private static void dye(Plan plan, List<String> lines) {
         List<String> deep = new ArrayList<>();
         boolean pale = false;

@@ -4,10 +4,10 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import java.util.List;
 
-
 /**
- * How a planned cloth is made, from the heap of fabric to the last pressing, as a value: every part can be printed, put on
- * a screen beside the machine, or tested. All of it is read off the plan; nothing here decides anything about the cloth.
+ * How a planned cloth is made, from the heap of fabric to the last pressing, as a value: every part can be printed,
+ * shown on a screen beside the machine, or tested. All of it is read off the plan; nothing here decides anything about
+ * the cloth.
  *
  * @param gather what to have ready
  * @param cutting one for each piece of fabric
@@ -34,7 +34,7 @@ public record Guide(Gather gather, List<PieceTask> cutting, Sewing sewing, List<
         hemming = List.copyOf(hemming);
     }
 
-    /** The guide for {@code plan}, numbers as {@code ruler} shows them: best the one it was planned with. */
+    /** The guide for {@code plan}, with numbers as {@code ruler} shows them; best the ruler it was planned with. */
     public static Guide of(Plan plan, Ruler ruler) {
         MakerWords words = new MakerWords(ruler);
         return new Guide(

@@ -14,10 +14,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /**
- * The hem, turned twice to the face with the fells: squared up first, then square or mitred corners as steps of their
- * own. Mitre numbers come from {@link Hem}.
+ * The hem, turned twice to the face with the fells: first squared up, then with square or mitred corners as steps of
+ * their own. The numbers of the mitre come from {@link Hem}.
  */
 final class Hemming {
 
@@ -76,7 +75,7 @@ final class Hemming {
         return List.copyOf(tasks);
     }
 
-    /** What is cut off lies inside both first folds, so that no raw edge can come out. */
+    /** The step that cuts off the corner. The cut lies inside both first folds, so that no raw edge can come out. */
     private Task clipped() {
         return Task.of(
                 "Clip the four corners",
@@ -102,7 +101,10 @@ final class Hemming {
         return List.copyOf(tasks);
     }
 
-    /** Sewn from the finished corner to the first fold: what lies beyond is folded in with the raw edge. */
+    /**
+     * The step that sews a mitre, from the finished corner to the first fold; what lies beyond is folded in with the
+     * raw edge.
+     */
     private Task mitre() {
         Length seam = seamBesideMitre();
         Length trim = new Length(Rounding.NEAREST.whole(hem.mitreTrimMm(seam) * Unit.MILLIMETRE.nanometres()));
@@ -124,7 +126,10 @@ final class Hemming {
                                 + " along each raw edge. Press the little seam open and turn the corner right way out."));
     }
 
-    /** Beside a mitre ¼ in or 6 mm stay, or a quarter of the hem where that is less. */
+    /**
+     * What stays beside a mitre: ¼ in or 6 mm, or a quarter of the hem where that is less
+     * (docs/sources.md#beside-mitre).
+     */
     private Length seamBesideMitre() {
         Length usual = words.ruler().isMetric() ? Length.mm(6) : Length.inches(1, 4);
         return usual.min(hem.allowance().dividedBy(4, Rounding.NEAREST).max(Length.mm(2)));
@@ -159,7 +164,7 @@ final class Hemming {
         return lines;
     }
 
-    /** A hem with only one of its two folds is turned once. */
+    /** Whether both folds are more than zero; a hem with only one fold is turned once. */
     private boolean isTurnedTwice() {
         return hem.first().isPositive() && hem.second().isPositive();
     }
@@ -177,7 +182,7 @@ final class Hemming {
                 size, "The cloth should now measure " + words.measured(size) + ", width by height, front up."));
     }
 
-    /** {@code before}: what is still raw at the ends of these edges when they are hemmed. */
+    /** The thick places along some edges; {@code before} is what is still raw at their ends when they are hemmed. */
     private List<String> thick(List<Side> sides, Length before) {
         Map<Side, List<Length>> places = new EnumMap<>(Side.class);
         int most = 0;

@@ -10,16 +10,15 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import java.util.List;
 
-
 /**
  * Numbers and names as one maker says them to another.
  *
- * <p>A number that lies on the maker's ruler is written as it is; one that does not is written on a finer ruler rather
- * than moved, and only what no ruler shows is called "about".
+ * <p>A number that lies on the maker's ruler is written as it is; one that does not is written on a finer ruler instead
+ * of being moved, and only what no ruler shows is called "about".
  */
 record MakerWords(Ruler ruler) {
 
-    /** An allowance, a fold, a distance: exact wherever a ruler can show it. */
+    /** An allowance, fold or distance, exact wherever a ruler can show it. */
     String exact(Length length) {
         List<Ruler> rulers = ruler.isMetric()
                 ? List.of(ruler, Ruler.SIXTEENTHS)
@@ -32,7 +31,9 @@ record MakerWords(Ruler ruler) {
         return "about " + ruler.write(length, Rounding.NEAREST);
     }
 
-    /** What is cut: on the ruler's marks as planned, up to the next one should the plan be read on another ruler. */
+    /**
+     * A cut size, on the ruler's marks as planned; rounded up to the next one should the plan be read on another ruler.
+     */
     String cut(Length length) {
         return ruler.write(length, Rounding.UP);
     }
@@ -41,7 +42,7 @@ record MakerWords(Ruler ruler) {
         return ruler.write(size, Rounding.UP);
     }
 
-    /** What the work should measure, to the nearest mark. */
+    /** The size that the work should have, to the nearest mark. */
     String measured(Size size) {
         String about = isOn(ruler, size.width()) && isOn(ruler, size.height()) ? "" : "about ";
         return about + ruler.write(size, Rounding.NEAREST);
@@ -51,7 +52,7 @@ record MakerWords(Ruler ruler) {
         return ruler.write(length, Rounding.NEAREST);
     }
 
-    /** To the nearest mark, and what is less than one said so. */
+    /** A length to the nearest mark; less than one mark is said so. */
     String about(Length length) {
         return shows(length) ? "about " + near(length) : "less than " + ruler.write(ruler.step(), Rounding.NEAREST);
     }
@@ -65,7 +66,7 @@ record MakerWords(Ruler ruler) {
         return list(numbers) + " " + ruler.unit().symbol();
     }
 
-    /** Half a mark or more: anything less is lost in the width of a thread. */
+    /** Whether a length is half a mark or more; anything less is lost in the width of a thread. */
     boolean shows(Length length) {
         return ruler.mark(length, Rounding.NEAREST).isPositive();
     }
@@ -111,7 +112,10 @@ record MakerWords(Ruler ruler) {
         return face == Face.FRONT ? "front" : "back";
     }
 
-    /** The edge on {@code side}, or where something lies that is sewn there: {@code to the right of}, {@code above}. */
+    /**
+     * The words for the edge on {@code side}, or where something lies that is sewn there: {@code to the right of},
+     * {@code above}.
+     */
     static String beside(Side side) {
         return switch (side) {
             case LEFT -> "to the left of";

@@ -13,10 +13,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
-
 /**
- * The two halves of one seam as they lie under the needle: what each is called, which sides touch, who wraps whom, and by
- * how much a bar is still too long or too wide. Read off the step and the patches; nothing is stored twice.
+ * The two halves of one seam as they lie under the needle: what each is called, which sides touch, which half wraps the
+ * other, and by how much a bar is still too long or too wide. Read off the step and the patches; nothing is stored
+ * twice.
  *
  * @param work the half that is there already
  * @param added the half that is new
@@ -43,7 +43,7 @@ record Meeting(Step step, Making making, Party work, Party added) {
         return step.joinedBar().isPresent();
     }
 
-    /** A whole bar, in one piece or joined, that is sewn to the work: the only thing that carries leeway. */
+    /** Whether the new half is a whole bar, in one piece or joined; only such a bar carries leeway. */
     boolean isBar() {
         return !isJoin() && Bars.name(step.seam().half(step.added())).isPresent();
     }
@@ -58,23 +58,23 @@ record Meeting(Step step, Making making, Party work, Party added) {
         return up == Face.FRONT ? side() : side().turnedOver();
     }
 
-    /** The end where a bar starts level, as the work lies with {@code up} upwards. */
+    /** The end at which a bar is laid level, as the work lies with {@code up} upwards. */
     Side start(Face up) {
         Side start = side().isUpright() ? Side.TOP : Side.LEFT;
         return up == Face.FRONT ? start : start.turnedOver();
     }
 
-    /** The face on which nothing is felled: it lies inside when the joining row is sewn. */
+    /** The face on which nothing is felled; it lies inside when the joining row is sewn. */
     Face plain() {
         return making.fell().other();
     }
 
-    /** Cut length of the new half beyond what it should be. */
+    /** The cut length of the new half beyond its exact length. */
     Length tooLong() {
         return added.patches().stream().map(this::extraAlong).reduce(Length.ZERO, Length::plus);
     }
 
-    /** Cut width of the new half beyond what it should be. */
+    /** The cut width of the new half beyond its exact width. */
     Length tooWide() {
         return added.patches().stream().map(this::extraAcross).reduce(Length.ZERO, Length::max);
     }
@@ -87,12 +87,12 @@ record Meeting(Step step, Making making, Party work, Party added) {
         return side().isUpright() ? laid.margin().width() : laid.margin().height();
     }
 
-    /** What the edge of the wrapping half juts out beyond the other. */
+    /** How far the edge of the wrapping half reaches beyond the other. */
     Length offset() {
         return making.seam().wide().minus(making.seam().narrow());
     }
 
-    /** The allowance still open at the start of the seam: distances are measured from the raw end. */
+    /** The allowance that is still open at the start of the seam; distances are measured from the raw end. */
     Length openAtStart() {
         Side start = side().isUpright() ? Side.TOP : Side.LEFT;
         return work.patches().stream()
@@ -104,7 +104,10 @@ record Meeting(Step step, Making making, Party work, Party added) {
                 .orElse(Length.ZERO);
     }
 
-    /** Which sides of the fabrics touch where {@code inside} lies inside; empty where the fabrics look alike both ways. */
+    /**
+     * The sides of the fabrics that touch where {@code inside} lies inside; empty where the fabrics look alike both
+     * ways.
+     */
     String sidesTogether(Face inside) {
         Set<Showing> ofWork = showing(work, step.added().other(), inside);
         Set<Showing> ofAdded = showing(added, step.added(), inside);
@@ -129,7 +132,7 @@ record Meeting(Step step, Making making, Party work, Party added) {
         return one.iterator().next().word();
     }
 
-    /** What shows on {@code face} along the seam, fabrics that look alike both ways left out. */
+    /** What shows on {@code face} along the seam, without fabrics that look alike both ways. */
     private Set<Showing> showing(Party party, Half half, Face face) {
         Set<Showing> shown = EnumSet.noneOf(Showing.class);
         Side facing = step.seam().join().facing(half);

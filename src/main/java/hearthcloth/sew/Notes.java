@@ -3,11 +3,10 @@ package hearthcloth.sew;
 import hearthcloth.sew.thread.ThreadNeed;
 import java.util.List;
 
-
 /**
  * What goes with the steps.
  *
- * @param thread how much, and from which rows
+ * @param thread how much, and for which rows
  * @param thick where the cloth is thick and what to do there
  * @param washing of the finished cloth
  */

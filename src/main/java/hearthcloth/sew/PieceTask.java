@@ -3,7 +3,6 @@ package hearthcloth.sew;
 import hearthcloth.plan.model.PieceCut;
 import java.util.List;
 
-
 /**
  * Everything cut from one piece.
  *

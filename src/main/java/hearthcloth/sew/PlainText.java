@@ -2,7 +2,6 @@ package hearthcloth.sew;
 
 import java.util.List;
 
-
 /** The guide as plain text: what a printer without pictures would print. */
 final class PlainText {
 

@@ -2,6 +2,5 @@ package hearthcloth.sew;
 
 import hearthcloth.cloth.Step;
 
-
-/** One seam: the step of the cloth, for whoever draws it, and what to do. */
+/** One seam: the step of the cloth, for drawings, and what to do. */
 public record SeamTask(Step step, Task task) {}

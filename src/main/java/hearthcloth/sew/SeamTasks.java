@@ -20,7 +20,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
-
 /** Turns every step of a cloth into what to do at the machine. */
 final class SeamTasks {
 
@@ -79,7 +78,7 @@ final class SeamTasks {
         }
     }
 
-    /** After a join the bar still has its leeway; after anything else the work is trimmed. */
+    /** The size to check. After a join the bar still has its leeway; after anything else the work is trimmed. */
     private Task.Check check(Meeting meeting) {
         Size running = meeting.step().running();
         if (meeting.isJoin()) {
@@ -117,7 +116,7 @@ final class SeamTasks {
         return warnings;
     }
 
-    /** The middle of a thick place, from the raw end of the work. */
+    /** The distance of the middle of a thick place from the raw end of the work. */
     private static Length fromStart(Meeting meeting, Layers.Spot spot) {
         boolean upright = meeting.side().isUpright();
         Length along = upright

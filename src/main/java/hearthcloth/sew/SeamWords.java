@@ -6,11 +6,10 @@ import hearthcloth.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * How one seam is sewn, from laying the halves together to the last pressing, for each way a seam is built. Derived from
- * the allowances alone: the row that joins lies n from the wrapped edge, which is W from the wrapping one; the fold lies a
- * band f from it, so the wide edge is turned under by W − f.
+ * How one seam is sewn, from laying the halves together to the last pressing, for each way a seam is built. Derived
+ * from the allowances alone (docs/sources.md#seam-arithmetic): the joining row lies n from the wrapped edge, which is W
+ * from the wrapping one; the fold lies a band f from that row, so the wide edge is turned under by W − f.
  */
 final class SeamWords {
 
@@ -59,7 +58,9 @@ final class SeamWords {
         }
     }
 
-    /** What is left of a narrow allowance that would be wider than the band: as much as is turned under. */
+    /**
+     * The width to which a narrow allowance is trimmed that would be wider than the band: as much as is turned under.
+     */
     private Length trimmed() {
         return kind.wide().minus(kind.band()).min(kind.band());
     }
@@ -104,7 +105,7 @@ final class SeamWords {
         lines.add("Open out and press flat. The raw edges stay on the " + felledFace() + ".");
     }
 
-    /** The halves face to face, {@code inside} inside. */
+    /** Adds the line that lays the halves face to face, with {@code inside} inside. */
     private void lay(Face inside) {
         String up = MakerWords.face(inside);
         String edge = meeting.sideSeen(inside).word() + (meeting.isJoin() ? " end of " : " edge of ");

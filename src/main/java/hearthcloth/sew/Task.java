@@ -4,10 +4,9 @@ import hearthcloth.measure.Size;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
- * One thing to do, on one screen or in one box of the printed guide: what, how, what it should then measure, and where to
- * take care. Sentences are plain text.
+ * One thing to do, on one screen or in one box of the printed guide: what, how, what it should then measure, and where
+ * to take care. Sentences are plain text.
  *
  * @param lines what to do, in order, one or two short sentences each
  * @param check what to measure when it is done
@@ -16,7 +15,7 @@ import java.util.Optional;
 public record Task(String title, List<String> lines, Optional<Check> check, List<String> warnings) {
 
     /**
-     * A measure-as-you-go number.
+     * A size to check on the way.
      *
      * @param size exact; raw edges included
      * @param sentence the same for the maker, on her ruler

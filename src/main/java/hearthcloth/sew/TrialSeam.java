@@ -9,8 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-
-/** What comes before the first seam: everything laid out, and one seam tried on scraps. */
+/** What comes before the first seam: laying everything out, and one seam tried on scraps. */
 final class TrialSeam {
 
     private TrialSeam() {}
@@ -29,7 +28,7 @@ final class TrialSeam {
         return Task.of("Lay everything out", lines);
     }
 
-    /** Two scraps of 4 in or 10 cm lose n + W together: the shortest way to find out how one's machine sews. */
+    /** The trial seam. Two scraps of 4 in or 10 cm lose n + W together, which shows quickly how one's machine sews. */
     static Task seam(Cloth cloth, MakerWords words) {
         Making making = cloth.making();
         Length side = words.ruler().isMetric() ? Length.cm(10) : Length.inches(4);

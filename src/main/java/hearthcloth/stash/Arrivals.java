@@ -11,11 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-
 /**
- * Pieces on their way into a stash. A fabric that is there already stays as it is there, whatever the newcomers say of
- * it; where they say otherwise, a note tells so. Used once. Throws {@link MeasureException} where the stash would grow
- * past {@link StashFile#MOST_PIECES}.
+ * Pieces that are about to come into a stash. A fabric that is already there stays as it is, whatever the new pieces
+ * say of it; where they say something else, a note says so. For one use. Throws {@link MeasureException} where the
+ * stash would exceed {@link StashFile#MOST_PIECES}.
  */
 public final class Arrivals {
 
@@ -26,7 +25,11 @@ public final class Arrivals {
     private final int there;
     private int next;
 
-    /** @param next the first number that is free for a piece */
+    /**
+     * Prepares the arrival.
+     *
+     * @param next the first number that is free for a piece
+     */
     public Arrivals(Stash stash, int next) {
         this.next = next;
         this.there = stash.pieces().size();
@@ -38,13 +41,13 @@ public final class Arrivals {
         taken.add(fabric.colour());
     }
 
-    /** The fabric pieces of this line will have. */
+    /** The fabric that pieces of this line will have. */
     public Fabric fabric(SpokenPieces said) {
         Fabric there = fabrics.get(Names.key(said.name()));
         return there == null ? said.fabric(taken) : there;
     }
 
-    /** True when a fabric of this name is there, and what is said of it is not what is there. */
+    /** Whether a fabric of this name is there and differs from what is said of it. */
     public boolean differs(SpokenPieces said) {
         Fabric there = fabrics.get(Names.key(said.name()));
         return there != null
@@ -64,7 +67,7 @@ public final class Arrivals {
         }
     }
 
-    /** All pieces of a file that was read, with numbers of this stash. */
+    /** Adds all pieces of a file that was read, with numbers of this stash. */
     public void add(Stash file) {
         for (Piece piece : file.pieces()) {
             Fabric there = fabrics.get(Names.key(piece.fabric().name()));

@@ -3,16 +3,17 @@ package hearthcloth.stash;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * Text in rows and cells, after RFC 4180 ("Common Format and MIME Type for CSV Files", 2005): quoted cells may hold the
- * separator, line breaks and doubled quotes. Read a little more widely than the RFC: separated by comma, semicolon or
- * tab, whichever the first line uses most; any line ending; a quote inside a cell that does not begin with one is
- * itself, since makers write 6 1/2" for inches. Blank lines are skipped, cells are stripped.
+ * Text in rows and cells, after RFC 4180 (docs/sources.md#csv): quoted cells may hold the separator, line breaks and
+ * doubled quotes. This reads a little more than the RFC allows: cells separated by comma, semicolon or tab, whichever
+ * the first line uses most; any line ending; a quote inside a cell that does not begin with one stands for itself,
+ * since makers write 6 1/2" for inches. Blank lines are skipped and cells are stripped.
  */
 final class Csv {
 
     /**
+     * One row.
+     *
      * @param line where it begins in the file, from 1
      */
     record Row(int line, List<String> cells) {}
@@ -30,9 +31,9 @@ final class Csv {
     }
 
     /**
-     * The rows of {@code text}, no more than {@code most}.
+     * The rows of {@code text}, at most {@code most}.
      *
-     * @param problems receives what breaks the form of the file
+     * @param problems receives the faults of the file's form
      */
     static List<Row> rows(String text, int most, List<Problem> problems) {
         String plain = text.startsWith("\ufeff") ? text.substring(1) : text;

@@ -2,7 +2,6 @@ package hearthcloth.stash;
 
 import hearthcloth.colour.Colour;
 
-
 /**
  * A fabric by name: everything that all its pieces share.
  *

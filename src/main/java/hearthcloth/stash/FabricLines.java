@@ -6,11 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-
-/** What the lines of one fabric say about it, gathered: a blank takes what another line says. */
+/** What the lines of one fabric say about it; where one line says nothing, another one's word holds. */
 final class FabricLines {
 
-    /** Something said, and the line that says it. */
+    /** Something that is said, and the line that says it. */
     private record Said<T>(T what, int line) {}
 
     private final String name;
@@ -60,7 +59,7 @@ final class FabricLines {
         return colour.map(Said::what);
     }
 
-    /** The fabric, with a colour unlike those {@code taken} where no line gives one. */
+    /** The fabric, with a colour that differs from all in {@code taken} where no line gives one. */
     Fabric fabric(Set<Colour> taken) {
         return new Fabric(
                 name,

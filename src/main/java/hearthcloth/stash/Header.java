@@ -5,16 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-
 /**
- * The first line of a stash file: which column stands where.
+ * The first line of a stash file, which says which column is where.
  *
- * @param others headers we do not know, by place
+ * @param others headers that this program does not know, by place
  * @param width how many cells a line may fill
  */
 record Header(Map<StashColumn, Integer> places, Map<Integer, String> others, int width) {
 
+    /** Columns beyond this are not read. */
     private static final int MOST_COLUMNS = 100;
+
     private static final List<StashColumn> NEEDED = List.of(StashColumn.FABRIC, StashColumn.WIDTH, StashColumn.LENGTH);
 
     static Header of(Csv.Row row, List<Problem> problems) {

@@ -6,8 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-
-/** Pieces alike in fabric, size and washing: told and drawn once, with their number. Never empty. */
+/** Pieces alike in fabric, size and washing, shown once with their number. Never empty. */
 public record Lot(List<Piece> pieces) {
 
     /** What the pieces of a lot share. */
@@ -17,7 +16,7 @@ public record Lot(List<Piece> pieces) {
         pieces = List.copyOf(pieces);
     }
 
-    /** The lots of these pieces, in the order their first pieces come. */
+    /** The lots of these pieces, in the order of their first pieces. */
     public static List<Lot> of(List<Piece> pieces) {
         Map<Kind, List<Piece>> found = new LinkedHashMap<>();
         for (Piece piece : pieces) {
@@ -26,7 +25,7 @@ public record Lot(List<Piece> pieces) {
         return found.values().stream().map(Lot::new).toList();
     }
 
-    /** The lot that {@code piece} lies in. */
+    /** The lot that {@code piece} belongs to. */
     public static Lot around(Piece piece, Stash stash) {
         Kind kind = kind(piece);
         return new Lot(stash.pieces().stream()

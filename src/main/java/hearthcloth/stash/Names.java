@@ -2,23 +2,23 @@ package hearthcloth.stash;
 
 import java.util.Locale;
 
-
-/** Names as makers write them, made fit to be shown, compared and kept in any spreadsheet. */
+/** Prepares names as makers write them to be shown, compared and stored in any spreadsheet. */
 final class Names {
 
     /** The longest name that still fits on a label. */
     static final int LONGEST = 80;
 
+    /** The most characters of a name that a sentence quotes. */
     private static final int QUOTED = 40;
 
     private Names() {}
 
-    /** One line: runs of white space and of characters that no document may hold become one space. */
+    /** The name on one line: runs of white space and of characters that no document may hold become one space. */
     static String plain(String text) {
         return text.replaceAll("[\\s\\p{Cntrl}\\uFFFE\\uFFFF]+", " ").strip();
     }
 
-    /** What two spellings of one name share. */
+    /** A key that is equal for two spellings of one name. */
     static String key(String name) {
         return plain(name).toLowerCase(Locale.ROOT);
     }
@@ -29,8 +29,8 @@ final class Names {
     }
 
     /**
-     * A cell for a CSV file: quoted where it must be, and with an apostrophe before anything that a spreadsheet would
-     * run as a formula. {@link #unguarded} takes the apostrophe off again.
+     * A cell for a CSV file: quoted where necessary, and with an apostrophe before anything that a spreadsheet would
+     * run as a formula. {@link #unguarded} removes the apostrophe again.
      */
     static String cell(String text) {
         String safe = isFormula(text) ? "'" + text : text;

@@ -2,7 +2,6 @@ package hearthcloth.stash;
 
 import hearthcloth.measure.Size;
 
-
 /**
  * One physical piece of fabric: a scrap, a strip, a length off the bolt.
  *
@@ -19,7 +18,10 @@ public record Piece(String id, Fabric fabric, Size size, Washed washed, int row)
         UNKNOWN
     }
 
-    /** A part of this piece, cut off, under a number of its own; a mark before this piece's number stays with it. */
+    /**
+     * A part of this piece, cut off, under a number of its own; a mark before this piece's number stays before the
+     * part's.
+     */
     public Piece part(int number, Size partSize) {
         return new Piece(id.replaceFirst("\\d.*", "") + number, fabric, partSize, washed, number);
     }

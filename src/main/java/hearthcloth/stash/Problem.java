@@ -1,6 +1,5 @@
 package hearthcloth.stash;
 
-
 /**
  * One thing wrong with a stash file: where it is, what is wrong and how to mend it.
  *
@@ -10,9 +9,12 @@ package hearthcloth.stash;
  */
 public record Problem(int line, String column, String sentence) {
 
+    /** The most characters of a sentence that are shown. */
     private static final int SHOWN = 300;
 
-    /** What a file says is quoted in the sentence, so that control characters are blanked and length is kept in check. */
+    /**
+     * Makes a problem. The sentence may quote the file, so control characters are blanked and its length is limited.
+     */
     public Problem {
         String plain = Names.plain(sentence);
         sentence = plain.length() > SHOWN ? plain.substring(0, SHOWN) + "…" : plain;

@@ -4,16 +4,16 @@ import hearthcloth.colour.Colour;
 import java.util.Set;
 import java.util.stream.Stream;
 
-
 /**
- * Colours for fabrics whose colour nobody wrote down, each unlike the others: what the name brings to mind ("madder
- * check"), in another shade where that is taken, and else a soft one. A fabric's name decides where in the circle of hues
- * to begin, so that a name keeps its colour from one day to the next as far as others allow.
+ * Colours for fabrics whose colour nobody wrote down, each different from the others: the colour that the name suggests
+ * ("madder check"), in another shade where that is taken, and otherwise a soft one. The fabric's name decides where in
+ * the circle of hues to begin, so that a name keeps its colour from one day to the next as far as others allow.
  */
 final class QuietColours {
 
+    /** Hues in the circle, 15 degrees apart. */
     private static final int HUES = 24;
-    /** Coprime to the number of hues, so that every hue is visited, neighbours far apart. */
+    /** Coprime to the number of hues, so that every hue is visited and neighbours are far apart. */
     private static final int STRIDE = 7;
 
     private static final int[][] SOFTNESS = {{38, 76}, {30, 58}, {24, 88}, {34, 42}, {46, 66}};
@@ -44,7 +44,7 @@ final class QuietColours {
         return Colour.of(0x8a7f70 ^ (name.hashCode() & 0x3f3f3f));
     }
 
-    /** Hue in steps of 15 degrees; saturation and brightness in per cent. */
+    /** The colour of a step: hue in steps of 15 degrees; saturation and brightness in per cent. */
     private static Colour colour(int step, int[] softness) {
         double hue = Math.floorMod(step, HUES) * 6.0 / HUES;
         double bright = softness[1] / 100.0;

@@ -1,11 +1,10 @@
 package hearthcloth.stash;
 
-
-/** What became of a line that was said: pieces, or what is unclear about it. */
+/** The result of reading a line: pieces, or what is unclear about it. */
 public sealed interface SpokenLine permits SpokenPieces, SpokenLine.Unclear {
 
     /**
-     * Not understood.
+     * A line that was not understood.
      *
      * @param sentence what is missing or cannot be read, and the mend; without a full stop
      */

@@ -5,8 +5,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-
-/** Lengths said in words: {@code two yards}, {@code half a metre}, {@code a yard and a half}. */
+/** Lengths in words: {@code two yards}, {@code half a metre}, {@code a yard and a half}. */
 final class SpokenNumbers {
 
     private static final List<String> WORDS = List.of(

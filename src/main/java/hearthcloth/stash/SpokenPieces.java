@@ -9,14 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-
 /**
- * Pieces as one says them in a line: {@code 4 x 8 in, 12 of them, green print, right side}. In any order: a size (width
- * by length; {@code 1 1/2 yd of 44 in} off the bolt; {@code 6 in square}; {@code fat quarter}), how many, faces, nap,
- * washing, a colour as {@code #8a9a5b}. What is left is the fabric's name.
+ * Pieces described in one line: {@code 4 x 8 in, 12 of them, green print, right side}. In any order: a size (width by
+ * length; {@code 1 1/2 yd of 44 in} off the bolt; {@code 6 in square}; {@code fat quarter}), how many, faces, nap,
+ * washing, a colour as {@code #8a9a5b}. The rest is the fabric's name.
  *
  * @param size width across, height along the selvage
- * @param colour only where the line gives one as a number; the name may bring one to mind
+ * @param colour only where the line gives one as a number; the name may suggest one
  * @param faces empty where the line does not say
  * @param nap empty where the line does not say
  */
@@ -30,7 +29,7 @@ public record SpokenPieces(
         Piece.Washed washed)
         implements SpokenLine {
 
-    /** Longer than this is not a line that was said. */
+    /** A longer line is not read as a description. */
     private static final int LONGEST = 300;
 
     /**
@@ -72,7 +71,7 @@ public record SpokenPieces(
         return new SpokenPieces(name, found.size(), count, colour, faces, nap, washed);
     }
 
-    /** The fabric this line makes where none of that name is there; colours in {@code taken} are kept clear of. */
+    /** The fabric of this line where none of that name is there; its colour differs from those in {@code taken}. */
     public Fabric fabric(Set<Colour> taken) {
         return new Fabric(
                 name,

@@ -9,11 +9,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-
-/** Finds the size in a line: the ways of saying one, each tried in turn. Numbers are read by {@link Measures}. */
+/** Finds the size in a line, trying each way of writing one in turn. Numbers are read by {@link Measures}. */
 final class SpokenSize {
 
-    /** Wider than any loom, longer than any bolt. */
+    /**
+     * The widest cloth that is accepted; no loom is wider. Source of this and of {@link #LONGEST}:
+     * docs/sources.md#input-limits.
+     */
     private static final Length WIDEST = Length.of(5, Unit.METRE);
 
     private static final Length LONGEST = Length.of(100, Unit.METRE);
@@ -29,7 +31,7 @@ final class SpokenSize {
     private static final String TIMES = "\\s*(?:[x×*]|by\\b)\\s*";
     private static final String PARTED = "\\s*(?:,|by\\b|x|×|and)?\\s*";
 
-    /** One way of saying a size. */
+    /** One way of writing a size. */
     private enum Way {
         /** {@code 12 x 4 x 8 in}: twelve of them; but {@code 4 x 8 in x 12} is a size first. */
         COUNTED("(?<count>\\d+)" + TIMES + "(?<a>" + NUMBER + "(?!\\s?-?" + UNIT + "|\\d)|" + LENGTH + "(?=" + TIMES
@@ -37,14 +39,14 @@ final class SpokenSize {
         LONG_AND_WIDE("(?<b>" + LENGTH + ")\\s*long" + PARTED + "(?<a>" + LENGTH + ")\\s*wide"),
         WIDE_AND_LONG("(?<a>" + LENGTH + ")\\s*wide" + PARTED + "(?<b>" + LENGTH + ")\\s*long"),
         ACROSS("(?<a>" + LENGTH + ")" + TIMES + "(?<b>" + LENGTH + ")"),
-        /** {@code 1 1/2 yd of 44 in}: so long, off a bolt so wide. */
+        /** {@code 1 1/2 yd of 44 in}: a length off a bolt of a width. */
         OFF_THE_BOLT("(?<b>" + MEASURED + ")\\s+(?:of|off)\\s+(?:a\\s+)?(?<a>" + MEASURED
                 + ")(?:\\s*-?wide)?(?:\\s+(?:bolt|cloth|fabric)\\b)?"),
         /** {@code 6 square}, {@code 6 in squares}; but {@code 6 squares} are six. */
         SQUARE("(?<a>" + LENGTH + "(?=\\s*-?(?:square|sq)\\b)|" + MEASURED
                 + "(?=\\s*-?squares\\b))\\s*-?(?:squares?|sq)\\b(?:\\s+of\\b)?"),
         SQUARE_OF("squares?\\b[ ,]+(?:of\\s+)?(?<a>" + MEASURED + ")"),
-        /** Common practice: half a yard of 44 in cloth cut in two; the handbook gives 18 x 22 in. */
+        /** A fat quarter is 18 × 22 in. Source: docs/sources.md#fat-quarter. */
         FAT_QUARTER("fat[ -]quarters?\\b(?:\\s+of\\b)?");
 
         private final Pattern pattern;
@@ -63,7 +65,11 @@ final class SpokenSize {
 
     private SpokenSize() {}
 
-    /** @throws MeasureException where there is none, or it cannot be read */
+    /**
+     * Finds a size.
+     *
+     * @throws MeasureException where there is none, or it cannot be read
+     */
     static Found find(String line, @Nullable Unit bare) {
         for (Way way : Way.values()) {
             Matcher matcher = way.pattern.matcher(line);

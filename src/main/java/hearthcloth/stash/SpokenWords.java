@@ -9,8 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-
-/** The words of a line beside its size, taken out one kind after another until the fabric's name is left. Used once. */
+/** The words of a line beside its size, removed one kind after another until the fabric's name is left. For one use. */
 final class SpokenWords {
 
     static final Map<Pattern, Fabric.Faces> FACES = ordered(
@@ -100,7 +99,7 @@ final class SpokenWords {
         return take(HEX).map(Matcher::group);
     }
 
-    /** What the first pattern that is found stands for. */
+    /** The meaning of the first pattern that is found. */
     <T> Optional<T> first(Map<Pattern, T> meanings) {
         for (Map.Entry<Pattern, T> each : meanings.entrySet()) {
             if (take(each.getKey()).isPresent()) {
@@ -138,7 +137,7 @@ final class SpokenWords {
         };
     }
 
-    /** What no one has taken, without the small words that joined it to the rest. */
+    /** The words that nothing else has taken, without the small words that joined them to the rest. */
     String name() {
         List<String> parts = new ArrayList<>();
         for (String part : rest.split("[,;]", -1)) {

@@ -7,8 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
-/** Everything the maker laid out: each physical piece apart. Immutable. */
+/** Everything the maker owns, each physical piece by itself. Immutable. */
 public record Stash(List<Piece> pieces) {
 
     public Stash {
@@ -39,10 +38,9 @@ public record Stash(List<Piece> pieces) {
     }
 
     /**
-     * A caution where washed and unwashed pieces are together: a first washing shrinks cotton by 2 to 5 %, loose weaves
-     * by up to 10 % along the warp, most of it that once (abstract of "Fundamental principles that govern the shrinkage
-     * of cotton goods by washing", 1939; 2 to 5 %: common practice). Sewn together, the washed ones would stay flat and
-     * the others pucker them. For a plan, ask the stash of the pieces it uses.
+     * A caution where washed and unwashed pieces are together. The first washing shrinks cotton by 2 to 5 %, loose
+     * weaves by up to 10 % along the warp (docs/sources.md#shrinkage); sewn together, the washed pieces would stay flat
+     * and the others pucker them. For a plan, ask the stash of the pieces it uses.
      */
     public Optional<String> washingCaution() {
         Map<Piece.Washed, Piece> first = new EnumMap<>(Piece.Washed.class);

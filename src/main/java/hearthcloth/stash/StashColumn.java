@@ -3,8 +3,7 @@ package hearthcloth.stash;
 import java.util.Locale;
 import java.util.Optional;
 
-
-/** The columns of a stash file that mean something to us; others are kept as they are. */
+/** The columns of a stash file that this program understands; others are kept as they are. */
 enum StashColumn {
     FABRIC,
     WIDTH,

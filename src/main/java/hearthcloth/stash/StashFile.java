@@ -13,31 +13,30 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-
 /**
  * The stash as comma-separated text: one line for each piece, or for several pieces alike.
  *
  * <p>Columns, in any order: {@code fabric}, {@code width} and {@code length} (along the selvage) are required; {@code
  * unit}, {@code count} (1), {@code colour}, {@code faces} (same), {@code nap} (any), {@code washed} and any others may
- * follow. Colour, faces and nap belong to the fabric: said on one of its lines they hold for all. Reads and writes text
- * only; files are the caller's.
+ * follow. Colour, faces and nap belong to the fabric: given on one of its lines they hold for all. It reads and writes
+ * text only; files are the caller's.
  */
 public final class StashFile {
 
-    /** More physical pieces than this is a slip of the count. */
+    /** More physical pieces than this are a slip of the count (docs/sources.md#input-limits). */
     public static final int MOST_PIECES = 20_000;
 
     private StashFile() {}
 
-    /** What reading came to. */
+    /** The result of reading. */
     public sealed interface Reading permits Read, Faulty {}
 
     /**
      * A stash file that was understood.
      *
      * @param warnings what the maker should know, a sentence each
-     * @param unit in which the file gives its sizes, mostly; empty when no unit is written in it
-     * @param kept by line, what other columns said
+     * @param unit in which the file gives most sizes; empty when no unit is written in it
+     * @param kept by line, the contents of other columns
      */
     public record Read(Stash stash, List<String> warnings, Optional<Unit> unit, Map<Integer, Map<String, String>> kept)
             implements Reading {

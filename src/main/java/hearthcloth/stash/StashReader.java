@@ -21,16 +21,18 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
-
-/** Reads one stash file, gathering every problem before it gives up. Used once. */
+/** Reads one stash file and collects every problem before it gives up. For one use. */
 final class StashReader {
 
-    /** Wider than any loom, longer than any bolt. */
+    /**
+     * The widest cloth that is accepted; no loom is wider. Source of this and of {@link #LONGEST}:
+     * docs/sources.md#input-limits.
+     */
     private static final Length WIDEST = Length.of(5, Unit.METRE);
 
     private static final Length LONGEST = Length.of(100, Unit.METRE);
 
-    /** A line that was understood, its fabric's attributes still apart. */
+    /** A line that was understood; its fabric's attributes are still kept apart. */
     private record Line(int row, String fabricKey, Size size, int count, Piece.Washed washed) {}
 
     private final Optional<Unit> assumed;
@@ -168,7 +170,7 @@ final class StashReader {
         return units.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
     }
 
-    /** Bare numbers are one fault of the file, not one of each line. */
+    /** Reports numbers without a unit as one fault of the file, and not as one of each line. */
     private void bareNumbers() {
         if (!bare.isEmpty()) {
             long lines = bare.stream().distinct().count();

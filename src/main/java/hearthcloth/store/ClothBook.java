@@ -13,11 +13,10 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
-
-/** What she designed and made, with every change of a cloth undoable. Thread-safe. */
+/** The cloths she designed and made, with every change undoable. Thread-safe. */
 public final class ClothBook {
 
-    /** How many states of a cloth are kept for pages that are out of date. */
+    /** Past states of a cloth that are kept for pages that are out of date. */
     private static final int PAST = 20;
 
     private final Jdbi jdbi;
@@ -34,7 +33,7 @@ public final class ClothBook {
         return "cloth:" + id;
     }
 
-    /** All of them, the last changed first. */
+    /** All cloths, the last changed first. */
     public List<SavedCloth> all() {
         return jdbi.withHandle(handle -> handle.createQuery("select * from cloth order by changed desc, id")
                 .map((row, context) -> cloth(row))
@@ -57,7 +56,7 @@ public final class ClothBook {
                 row.getLong("version"));
     }
 
-    /** Keeps a new cloth under {@code id}. */
+    /** Stores a new cloth under {@code id}. */
     public void keep(String id, String name, ClothDocument document) {
         jdbi.useTransaction(handle -> {
             handle.createUpdate(
@@ -71,7 +70,7 @@ public final class ClothBook {
         });
     }
 
-    /** The cloth as it was at a version; empty where that is too long ago. */
+    /** The cloth as it was at a version; empty where that version is no longer kept. */
     public Optional<SavedCloth> as(String id, long version) {
         return jdbi.withHandle(handle -> handle.createQuery("select cloth.id, cloth.name, past.document, cloth.changed,"
                         + " past.version from past join cloth on cloth.id = past.cloth"
@@ -95,9 +94,9 @@ public final class ClothBook {
     }
 
     /**
-     * Saves a changed cloth and remembers how to undo it.
+     * Saves a changed cloth and records how to undo the change.
      *
-     * @throws StoreException where it has meanwhile been changed elsewhere; nothing is changed then
+     * @throws StoreException where the cloth was changed elsewhere in the meantime; nothing is changed then
      */
     public SavedCloth save(SavedCloth was, String label, ClothDocument document) {
         return jdbi.inTransaction(handle -> {
@@ -148,22 +147,22 @@ public final class ClothBook {
         });
     }
 
-    /** What undo would take back, in words. */
+    /** The label of the change that undo would reverse. */
     public Optional<String> undoable(String id) {
         return turns.next(book(id), false);
     }
 
-    /** What redo would do again, in words. */
+    /** The label of the change that redo would repeat. */
     public Optional<String> redoable(String id) {
         return turns.next(book(id), true);
     }
 
-    /** Takes the last change back; the label of it, or empty where there is none. */
+    /** Undoes the last change; its label, or empty where there is none. */
     public Optional<String> undo(String id) {
         return turns.turnDocument(book(id), false, (handle, document) -> write(handle, id, document));
     }
 
-    /** Does again what was taken back. */
+    /** Redoes the change that was undone last. */
     public Optional<String> redo(String id) {
         return turns.turnDocument(book(id), true, (handle, document) -> write(handle, id, document));
     }

@@ -1,16 +1,15 @@
 package hearthcloth.store;
 
-
 /**
- * Somebody of a studio.
+ * A person of a studio.
  *
  * @param name as she is called
  */
 public record Person(long id, String name, Part part) {
 
-    /** What somebody may do beside her own work. */
+    /** What a person may do besides her own work. */
     public enum Part {
-        /** Brings people in, hands cloths out as guidelines. */
+        /** Adds people and gives cloths as guidelines. */
         TEACHER,
         MAKER
     }
@@ -19,7 +18,7 @@ public record Person(long id, String name, Part part) {
         return part == Part.TEACHER;
     }
 
-    /** Where her own work lies in the database. */
+    /** The schema of the database that holds her own work. */
     public String schema() {
         return "person_" + id;
     }

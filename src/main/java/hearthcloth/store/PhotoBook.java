@@ -16,11 +16,15 @@ import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
-
-/** Photographs of scraps, what was read off them and what she made of that, with every change undoable. Thread-safe. */
+/**
+ * Photographs of scraps, what was read from them and what she made of that, with every change undoable. Thread-safe.
+ */
 public final class PhotoBook {
 
-    /** All photographs together; beyond that, those whose pieces are in the stash make room. */
+    /**
+     * The most bytes of all photographs together; beyond that, photographs whose pieces are all in the stash are
+     * removed.
+     */
     public static final long MOST_BYTES = 160L << 20;
 
     private final Jdbi jdbi;
@@ -37,7 +41,7 @@ public final class PhotoBook {
         return "photograph:" + id;
     }
 
-    /** All of them, the latest first. */
+    /** All photographs, the latest first. */
     public List<SavedPhoto> all() {
         return jdbi.withHandle(handle -> handle.createQuery("select * from photograph order by kept desc, id")
                 .map((row, context) -> photo(row))
@@ -70,9 +74,9 @@ public final class PhotoBook {
     }
 
     /**
-     * Keeps a photograph as it was sent.
+     * Stores a photograph as it was sent.
      *
-     * @throws StoreException where others that are not done with take up all the room
+     * @throws StoreException where photographs that are still in use take up all the room
      */
     public void keep(String id, String sheet, byte[] picture) {
         jdbi.useTransaction(handle -> {
@@ -115,12 +119,12 @@ public final class PhotoBook {
                         .one();
     }
 
-    /** The bytes as they were sent; empty where it has been put away. */
+    /** The bytes as they were sent; empty where the photograph was removed. */
     public Optional<byte[]> file(String id) {
         return picture("photograph_file", id);
     }
 
-    /** The picture made small for the screen, a JPEG; empty before it was read. */
+    /** The picture reduced for the screen, a JPEG; empty before it was read. */
     public Optional<byte[]> screen(String id) {
         return picture("photograph_screen", id);
     }
@@ -132,7 +136,7 @@ public final class PhotoBook {
                 .findOne());
     }
 
-    /** What was read off it. Nothing happens where it was put away or read meanwhile. */
+    /** Stores what was read from it. Nothing happens where it was removed or read in the meantime. */
     public void read(String id, SavedPhoto.Read read, byte[] screen) {
         jdbi.useTransaction(handle -> {
             int told = handle.createUpdate("update photograph set scale = :scale, document = :document, refused = '',"
@@ -151,7 +155,7 @@ public final class PhotoBook {
         });
     }
 
-    /** Nothing could be read off it. */
+    /** Stores that nothing could be read from it. */
     public void refuse(String id, String reason) {
         jdbi.useTransaction(handle -> handle.createUpdate(
                         "update photograph set refused = :reason, version = version + 1 where id = :id and document = ''")
@@ -160,7 +164,7 @@ public final class PhotoBook {
                 .execute());
     }
 
-    /** It is to be read once more, by another reference. Nothing happens where it was read. */
+    /** Marks it to be read once more, with another sheet. Nothing happens where it was read. */
     public void again(String id, String sheet) {
         jdbi.useTransaction(handle -> handle.createUpdate(
                         "update photograph set sheet = :sheet, refused = '', version = version + 1"
@@ -171,9 +175,9 @@ public final class PhotoBook {
     }
 
     /**
-     * Keeps a change and remembers how to undo it.
+     * Saves a change and records how to undo it.
      *
-     * @throws StoreException where it has meanwhile been changed elsewhere; nothing is changed then
+     * @throws StoreException where it was changed elsewhere in the meantime; nothing is changed then
      */
     public void save(SavedPhoto was, String label, PhotoSorting sorting) {
         jdbi.useTransaction(handle -> {
@@ -206,7 +210,7 @@ public final class PhotoBook {
                         .list())));
     }
 
-    /** Puts it away, with all that was read off it; what is in the stash stays there. */
+    /** Removes it with everything that was read from it; what is in the stash stays there. */
     public void remove(String id) {
         jdbi.useTransaction(handle -> remove(handle, id));
     }
@@ -225,22 +229,22 @@ public final class PhotoBook {
                 .execute();
     }
 
-    /** What undo would take back, in words. */
+    /** The label of the change that undo would reverse. */
     public Optional<String> undoable(String id) {
         return turns.next(book(id), false);
     }
 
-    /** What redo would do again, in words. */
+    /** The label of the change that redo would repeat. */
     public Optional<String> redoable(String id) {
         return turns.next(book(id), true);
     }
 
-    /** Takes the last change back; the label of it, or empty where there is none. */
+    /** Undoes the last change; its label, or empty where there is none. */
     public Optional<String> undo(String id) {
         return turns.turnDocument(book(id), false, (handle, document) -> write(handle, id, document));
     }
 
-    /** Does again what was taken back. */
+    /** Redoes the change that was undone last. */
     public Optional<String> redo(String id) {
         return turns.turnDocument(book(id), true, (handle, document) -> write(handle, id, document));
     }

@@ -22,14 +22,14 @@ import java.util.stream.Stream;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConnection;
 
-
 /**
- * Whole copies of the maker's file in a folder beside it: one a day, one before each change of its form, one before an
- * older copy is put back. A copy appears under its name only when it is whole, checked and on the disk. Thread-safe.
+ * Whole copies of the maker's file in a folder beside it: one a day, one before each change of the file's form, one
+ * before an older copy is restored. A copy appears under its name only when it is complete, checked and on the disk.
+ * Thread-safe.
  */
 public final class SafetyCopies {
 
-    /** When a copy that failed is tried again. */
+    /** How long after a failure the next copy is tried. */
     private static final Duration AGAIN = Duration.ofHours(1);
 
     private final SqliteFile file;
@@ -43,7 +43,7 @@ public final class SafetyCopies {
         this.clock = clock;
     }
 
-    /** Where the copies of {@code file} lie. */
+    /** The folder that holds the copies of {@code file}. */
     static Path folder(Path file) {
         return file.resolveSibling(file.getFileName() + ".copies");
     }
@@ -56,7 +56,7 @@ public final class SafetyCopies {
         return folder(file.path());
     }
 
-    /** What there is, the newest first. */
+    /** All copies, the newest first. */
     public List<SafetyCopy> all() {
         return all(file.path());
     }
@@ -79,7 +79,7 @@ public final class SafetyCopies {
         }
     }
 
-    /** Makes the day's copy unless there is one. A failure stops nobody from working and is told by {@link #trouble}. */
+    /** Makes the day's copy unless there is one. A failure keeps nobody from working; {@link #trouble} returns it. */
     public synchronized void daily() {
         Instant now = clock.instant();
         LocalDate today = day(now);
@@ -101,7 +101,7 @@ public final class SafetyCopies {
         }
     }
 
-    /** The day begins without a copy: what there is was made just now. */
+    /** Begins the day without a copy, since everything there is was made just now. */
     synchronized void beginEmpty() {
         looked = Optional.of(day(clock.instant()));
     }
@@ -116,15 +116,19 @@ public final class SafetyCopies {
     }
 
     /**
-     * Makes a copy of what is kept at this moment.
+     * Makes a copy of what is stored at this moment.
      *
-     * @throws StoreException in words, where no whole copy could be made
+     * @throws StoreException with a sentence, where no complete copy could be made
      */
     public SafetyCopy make(Reason reason) {
         return make(reason, "");
     }
 
-    /** @param spared is not thinned out, whatever its age */
+    /**
+     * Makes a copy.
+     *
+     * @param spared name of a copy that is not deleted, whatever its age
+     */
     private synchronized SafetyCopy make(Reason reason, String spared) {
         Path part = folder().resolve("part");
         try {
@@ -169,7 +173,7 @@ public final class SafetyCopies {
         return name;
     }
 
-    /** Only whole copies of our own naming are ever taken away, the oldest of their kind first. */
+    /** Deletes the oldest copies of their kind, and only complete copies with names of our own. */
     private void thin(Reason reason, String spared) throws IOException {
         List<SafetyCopy> alike =
                 all().stream().filter(copy -> copy.reason() == reason).toList();
@@ -195,10 +199,10 @@ public final class SafetyCopies {
     }
 
     /**
-     * Puts a copy back in place of what is kept now, which is itself copied first.
+     * Restores a copy in place of what is stored now, of which a copy is made first.
      *
      * @param name of one of {@link #all}
-     * @throws StoreException in words, where that cannot be done; what is kept is as it was then
+     * @throws StoreException with a sentence, where that cannot be done; what is stored is then unchanged
      */
     public synchronized SafetyCopy restore(String name) {
         SafetyCopy copy = all().stream()
@@ -229,7 +233,7 @@ public final class SafetyCopies {
         }
     }
 
-    /** SQLite's own online backup, the other way round: one transaction, whole or not at all. */
+    /** SQLite's own online backup in the opposite direction: one transaction, wholly or not at all. */
     private static void over(SQLiteConnection connection, Path from) throws SQLException {
         int code =
                 connection.getDatabase().restore("main", from.toAbsolutePath().toString(), null);
@@ -243,7 +247,7 @@ public final class SafetyCopies {
      *
      * @param name of a copy, or {@code last} for the newest
      * @return the copy
-     * @throws StoreException in words, where that cannot be done
+     * @throws StoreException with a sentence, where that cannot be done
      */
     public static SafetyCopy putBack(Path file, String name, Clock clock) {
         SafetyCopy copy = all(file).stream()
@@ -268,7 +272,7 @@ public final class SafetyCopies {
         }
     }
 
-    /** The journal belongs to the file it was written for and goes with it. */
+    /** Moves a file aside with its journal, which belongs to the file it was written for. */
     private static void aside(Path file, String stamp) throws IOException {
         for (String part : List.of("-wal", "-shm", "")) {
             Path there = file.resolveSibling(file.getFileName() + part);

@@ -9,12 +9,11 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-
 /**
- * One whole copy of the maker's file, beside it.
+ * One complete copy of the maker's file, beside it.
  *
- * @param name of the copy's file, which tells when and why it was made
- * @param bytes how large it is
+ * @param name of the copy's file, which holds when and why it was made
+ * @param bytes its size
  */
 public record SafetyCopy(String name, Instant made, Reason reason, long bytes) {
 
@@ -51,13 +50,17 @@ public record SafetyCopy(String name, Instant made, Reason reason, long bytes) {
         return TIME.format(moment);
     }
 
-    /** @param number tells copies of the same second apart, from 1; their names sort as they were made */
+    /**
+     * The name of a copy's file.
+     *
+     * @param number distinguishes copies of the same second, from 1, so that names sort in the order of making
+     */
     static String name(Instant made, Reason reason, int number) {
         return String.format(
                 Locale.ROOT, "%s-%s-%02d.db", stamp(made), reason.name().toLowerCase(Locale.ROOT), number);
     }
 
-    /** The copy a file's name tells of; empty where the file is not one of ours. */
+    /** The copy that a file's name describes; empty where the file is not one of ours. */
     static Optional<SafetyCopy> of(String name, long bytes) {
         Matcher matcher = NAME.matcher(name);
         if (!matcher.matches()) {

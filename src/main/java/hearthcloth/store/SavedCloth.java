@@ -2,11 +2,10 @@ package hearthcloth.store;
 
 import hearthcloth.store.json.ClothDocument;
 
-
 /**
  * A cloth in the store.
  *
- * @param version goes up with each save; a save with an old one is refused
- * @param changed when, ISO 8601 in UTC
+ * @param version increases with each save; a save with an old one is refused
+ * @param changed time of the last change, ISO 8601 in UTC
  */
 public record SavedCloth(String id, String name, ClothDocument document, String changed, long version) {}

@@ -4,13 +4,12 @@ import hearthcloth.photo.scale.KeptScale;
 import hearthcloth.work.photo.PhotoSorting;
 import java.util.Optional;
 
-
 /**
- * A photograph she sent.
+ * A photograph in the store.
  *
  * @param sheet the reference that lies in it, as {@code photo.Sheet} reads it
  * @param kept when it came
- * @param refused why nothing could be read off it; empty where it was read, or not yet
+ * @param refused why nothing could be read from it; empty where it was read, or not yet
  */
 public record SavedPhoto(String id, String sheet, String kept, String refused, Optional<Read> read, long version) {
 

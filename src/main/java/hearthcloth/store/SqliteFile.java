@@ -21,23 +21,22 @@ import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteOpenMode;
 
-
 /**
- * The maker's file: looked at before anything is written to it, so that what is foreign, damaged or of a newer
- * Hearthcloth is left byte by byte as it is; then brought to today's form, after a safety copy.
+ * The maker's file. It is examined before anything is written to it, so that a file that is foreign, damaged or made by
+ * a newer Hearthcloth stays unchanged byte by byte; then it is migrated to today's form, after a safety copy.
  */
 public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
 
-    /** The form of today: the last of {@code db/migration}. */
+    /** Today's form: the number of the last script of {@code db/migration}. */
     static final String FORM = "4";
 
-    /** "HCLT", the application id in the header (https://www.sqlite.org/fileformat.html#application_id). */
+    /** The application id in the header, "HCLT" (docs/sources.md#sqlite-header). */
     public static final int MARK = 0x48434c54;
 
     private static final Set<String> OURS = Set.of("piece", "cloth", "deed", "setting", "flyway_schema_history");
     private static final int PATIENCE_MS = 10_000;
 
-    /** What a file is before it is opened. */
+    /** What is found at a path before it is opened. */
     enum Found {
         /** Nothing is there yet. */
         NEW,
@@ -98,7 +97,7 @@ public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
     /**
      * What lies at a path; nothing is written there.
      *
-     * @throws StoreException in words, where it cannot be a workroom's file, or not one of this Hearthcloth
+     * @throws StoreException with a sentence, where it cannot be a workroom's file, or not one of this Hearthcloth
      */
     static Found look(Path path) {
         if (Files.isDirectory(path)) {
@@ -171,7 +170,7 @@ public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
                 .equals(List.of("ok"));
     }
 
-    /** A copy that is not whole is none. */
+    /** Refuses a copy that is damaged. */
     static void refuseDamaged(Path path) {
         if (!reading(path).withHandle(SqliteFile::whole)) {
             throw new StoreException("The copy was not whole.");
@@ -195,7 +194,7 @@ public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
         return new StoreException(name(path) + " is damaged and is left as it is." + mend);
     }
 
-    /** Brings the file to today's form. */
+    /** Migrates the file to today's form. */
     void migrate() {
         try {
             Flyway.configure().dataSource(source).load().migrate();
@@ -204,7 +203,7 @@ public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
         }
     }
 
-    /** Marks the file as ours, each time anew: only a true write proves that it can be written. */
+    /** Marks the file as ours each time it is opened, since only a real write proves that it can be written. */
     private void beginWriting() {
         try {
             jdbi.useHandle(handle -> handle.execute("pragma application_id = " + MARK));

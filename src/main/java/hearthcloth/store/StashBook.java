@@ -25,13 +25,12 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
 
-
 /** Her fabric, piece by piece, with every change undoable. Thread-safe. */
 public final class StashBook {
 
     private static final String BOOK = "stash";
 
-    /** The setting under which the next number for a piece is kept. */
+    /** The setting that holds the next number for a piece. */
     private static final String NEXT = "stash.next";
 
     private final Jdbi jdbi;
@@ -54,7 +53,10 @@ public final class StashBook {
                 .list()));
     }
 
-    /** Pieces of one fabric share it, so that ten thousand are read in no time. Columns are by place for the same. */
+    /**
+     * A piece from a row. Pieces of one fabric share it, and columns are read by place, so that ten thousand are read
+     * quickly.
+     */
     private static Piece piece(ResultSet row, Map<Fabric, Fabric> fabrics, Map<String, Colour> colours)
             throws SQLException {
         Fabric read = new Fabric(
@@ -76,8 +78,8 @@ public final class StashBook {
     }
 
     /**
-     * The next number for a piece that no piece has ever had, not even one long used up: a plan or a label pinned to
-     * cloth may still bear it.
+     * The next number for a piece that no piece has ever had, not even one used up long ago, since a plan or a label
+     * pinned to cloth may still bear it.
      */
     public int nextPiece() {
         return jdbi.withHandle(StashBook::next);
@@ -97,9 +99,9 @@ public final class StashBook {
     }
 
     /**
-     * Changes the stash and remembers how to undo it.
+     * Changes the stash and records how to undo it.
      *
-     * @throws StoreException where a piece has meanwhile been changed in another window; nothing is changed then
+     * @throws StoreException where a piece was changed in another window in the meantime; nothing is changed then
      */
     public void edit(StashEdit edit) {
         jdbi.useTransaction(handle -> {
@@ -111,8 +113,8 @@ public final class StashBook {
     }
 
     /**
-     * A plan has been cut: its pieces are used, and what is left of them and can serve again comes back with a number of
-     * its own. One change, undone at once.
+     * Records that a plan has been cut: its pieces are used up, and the offcuts that can be used again come back with
+     * numbers of their own. It is one change and is undone as one.
      *
      * @param label what was done, for "Undo …": {@code cut Two halves}
      * @return the offcuts that came
@@ -188,22 +190,22 @@ public final class StashBook {
                 .add();
     }
 
-    /** What undo would take back, in words. */
+    /** The label of the change that undo would reverse. */
     public Optional<String> undoable() {
         return turns.next(BOOK, false);
     }
 
-    /** What redo would do again, in words. */
+    /** The label of the change that redo would repeat. */
     public Optional<String> redoable() {
         return turns.next(BOOK, true);
     }
 
-    /** Takes the last change back; the label of it, or empty where there is none. */
+    /** Undoes the last change; its label, or empty where there is none. */
     public Optional<String> undo() {
         return turn(false);
     }
 
-    /** Does again what was taken back. */
+    /** Redoes the change that was undone last. */
     public Optional<String> redo() {
         return turn(true);
     }
@@ -217,7 +219,7 @@ public final class StashBook {
         });
     }
 
-    /** What comes and goes with the pieces. A picture she has changed since stays hers. */
+    /** Applies what comes and goes with the pieces. A picture she has changed since stays hers. */
     private void asides(Handle handle, StashEdit edit) {
         SwatchBook swatches = new SwatchBook(jdbi);
         for (StashEdit.Pictured one : edit.pictured()) {

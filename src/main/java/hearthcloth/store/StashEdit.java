@@ -10,14 +10,13 @@ import hearthcloth.store.json.StoreException;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
- * One change of the stash: pieces that go and pieces that come. A changed piece goes and comes with the same id. Turned
- * round, it is its own undoing.
+ * One change of the stash: pieces that go and pieces that come. A changed piece goes and comes with the same id.
+ * Reversed, it is the change that undoes it.
  *
  * @param label what was done, for "Undo …"
  * @param pictured fabrics whose picture changes with it
- * @param photo where the pieces came off a photograph, which
+ * @param photo the photograph the pieces came from, if any
  */
 public record StashEdit(
         String label, List<Piece> gone, List<Piece> come, List<Pictured> pictured, Optional<FromPhoto> photo) {
@@ -28,7 +27,7 @@ public record StashEdit(
     /**
      * Pieces of a photograph that come into the stash.
      *
-     * @param in false where they go back to it
+     * @param in false where they go back to the photograph
      */
     public record FromPhoto(String photograph, List<String> keys, boolean in) {
         public FromPhoto {

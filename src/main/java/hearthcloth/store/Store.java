@@ -7,10 +7,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Jdbi;
 
-
 /**
- * The maker's work, in one SQLite file or in a studio's database. Every change is one transaction and is on the disk before the call returns, so
- * that what was acknowledged survives a crash. Thread-safe: writers wait for each other.
+ * The maker's work, in one SQLite file or in a studio's database. Every change is one transaction and is on the disk
+ * before the call returns, so that what was acknowledged survives a crash. Thread-safe: writers wait for each other.
  */
 public final class Store {
 
@@ -25,20 +24,21 @@ public final class Store {
     }
 
     /**
-     * Opens the file, or makes it.
+     * Opens the file, or creates it.
      *
-     * @throws StoreException in words, where the file is not ours, damaged or cannot be written; it is never overwritten
+     * @throws StoreException with a sentence, where the file is not ours, damaged or cannot be written; it is never
+     *     overwritten
      */
     public static Store open(Path file, Clock clock) {
         return SqliteFile.open(file, SqliteFile.usual(), clock);
     }
 
-    /** Does several changes as one: all of them are kept or, where {@code work} throws, none. */
+    /** Runs several changes as one: all of them are stored or, where {@code work} throws, none. */
     public <T> T atOnce(Supplier<T> work) {
         return jdbi.inTransaction(handle -> work.get());
     }
 
-    /** The time now, as everything that is kept is dated. */
+    /** The present time, which dates everything that is stored. */
     public Instant now() {
         return clock.instant();
     }
@@ -63,7 +63,7 @@ public final class Store {
         return new PhotoBook(jdbi, clock);
     }
 
-    /** Copies of her file; empty where the work is kept in a studio's database, which is copied as a whole. */
+    /** Copies of her file; empty where the work is in a studio's database, which is copied as a whole. */
     public Optional<SafetyCopies> copies() {
         return copies;
     }
@@ -83,7 +83,7 @@ public final class Store {
                 .execute());
     }
 
-    /** Forgets a setting. */
+    /** Removes a setting. */
     public void unset(String name) {
         jdbi.useTransaction(handle -> handle.createUpdate("delete from setting where name = :name")
                 .bind("name", name)

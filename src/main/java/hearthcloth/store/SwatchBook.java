@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Jdbi;
 
-
 /** Pictures of her fabrics, by the fabric's name. Thread-safe. */
 public final class SwatchBook {
 
@@ -23,11 +22,11 @@ public final class SwatchBook {
      *
      * @param kind its media type
      * @param picture its bytes in base 64
-     * @param across how much cloth it shows from side to side
+     * @param across the width of cloth it shows
      */
     public record Swatch(String kind, String picture, Length across) {
 
-        /** A hand's breadth, where nobody measured it. */
+        /** The width assumed where nobody measured it: a hand's breadth. */
         private static final Length USUAL = Length.cm(10);
 
         public Swatch(String kind, String picture) {
@@ -46,7 +45,7 @@ public final class SwatchBook {
         return new Swatch(row.getString("kind"), row.getString("picture"), new Length(row.getLong("across")));
     }
 
-    /** For each fabric that has a picture, how much cloth it shows from side to side. */
+    /** For each fabric that has a picture, the width of cloth it shows. */
     public Map<String, Length> across() {
         Map<String, Length> across = new HashMap<>();
         jdbi.useHandle(handle -> handle.createQuery("select fabric, across from swatch")

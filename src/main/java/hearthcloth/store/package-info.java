@@ -1,4 +1,7 @@
-/** Keeps the maker's work in one SQLite file: the stash, the cloths, and what can be undone. */
+/**
+ * Stores the maker's work in one SQLite file, or in a studio's PostgreSQL database: the stash, the cloths, photographs,
+ * pictures of fabrics, and what can be undone.
+ */
 @NullMarked
 package hearthcloth.store;
 

@@ -12,8 +12,6 @@ import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-
-
 /**
  * Says that a workroom is open on a file, and where: beside the file lies NAME.open, locked for as long as the workroom is
  * open, with its address. The system takes the lock back when a program ends in any way, so that the mark is never stale.

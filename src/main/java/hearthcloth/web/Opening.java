@@ -14,7 +14,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 
-
 /**
  * Opens the workroom from the shell and keeps it open until it is closed there.
  *

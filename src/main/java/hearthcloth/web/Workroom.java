@@ -23,6 +23,7 @@ import hearthcloth.web.kit.Devices;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.LetterFiles;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageSources;
 import hearthcloth.web.kit.RequestGuard;
 import hearthcloth.web.make.CutPage;
 import hearthcloth.web.make.SewPage;
@@ -39,8 +40,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-
-import hearthcloth.web.kit.PageSources;
 
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
 public final class Workroom implements AutoCloseable {

@@ -2,7 +2,6 @@ package hearthcloth.words;
 
 import java.util.List;
 
-
 /** Something the maker gave cannot be used; ends the command with exit code 2. */
 public final class BadInputException extends RuntimeException {
 
@@ -11,6 +10,8 @@ public final class BadInputException extends RuntimeException {
     private final transient List<String> sentences;
 
     /**
+     * Ends the command.
+     *
      * @param sentences each says what is wrong, where, and the mend
      */
     public BadInputException(List<String> sentences) {

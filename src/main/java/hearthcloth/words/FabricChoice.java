@@ -8,8 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-
-/** Reads a list of fabric names. A name may hold commas itself, so that the longest name that fits is taken. */
+/** Reads a list of fabric names. A name may itself hold commas, so the longest name that fits is taken. */
 final class FabricChoice {
 
     private static final int LISTED = 12;

@@ -17,7 +17,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-
 /** A gift, how it is to be tied and how it stands on the cloth. */
 public record GiftWish(Gift gift, Tie tie, Placing placing) {
 
@@ -40,7 +39,7 @@ public record GiftWish(Gift gift, Tie tie, Placing placing) {
     }
 
     /**
-     * The tie called so.
+     * The tie with this name.
      *
      * @throws BadInputException when there is none
      */
@@ -64,22 +63,22 @@ public record GiftWish(Gift gift, Tie tie, Placing placing) {
         return tie;
     }
 
-    /** What each end is left for knot and tail, unless she measures otherwise. */
+    /** What each end needs for knot and tail, unless she gives a length. */
     public static Tail tail(Ruler ruler) {
         return ruler.isMetric() ? Tail.METRIC : Tail.INCHES;
     }
 
-    /** The same on a cloth laid so. */
+    /** The same wish with the cloth laid in another way. */
     public GiftWish placed(Placing other) {
         return new GiftWish(gift, tie, other);
     }
 
-    /** For the pictures of the gift tied. */
+    /** The gift with its tie, for pictures of it tied. */
     public Wrapped wrapped(Ruler ruler) {
         return new Wrapped(gift, tie, tail(ruler), placing);
     }
 
-    /** The smallest square cloth, moved up to a mark of the ruler. */
+    /** The side of the smallest square cloth, rounded up to a mark of the ruler. */
     Length least(Ruler ruler) {
         return ruler.mark(least(tail(ruler).usual()), Rounding.UP);
     }

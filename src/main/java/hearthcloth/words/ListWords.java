@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-
 /** Small matters of wording shared by the commands. */
 public final class ListWords {
 
@@ -14,7 +13,7 @@ public final class ListWords {
 
     private ListWords() {}
 
-    /** One line without control characters, kept in check: what the maker typed must not move her cursor. */
+    /** One line without control characters, of limited length; what the maker typed must not move her cursor. */
     public static String plain(String text) {
         String plain = line(text);
         return plain.length() > SHOWN ? plain.substring(0, SHOWN) + "…" : plain;

@@ -14,11 +14,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-
 /** Seam, hem, margins and the rules of piecing, from the options; what is left out is what is usual in the unit. */
 final class MakingReader {
 
-    /** Allowances beyond this are a slip of the unit. */
+    /** Allowances beyond this are a slip of the unit (docs/sources.md#input-limits). */
     private static final Length WIDEST_ALLOWANCE = Length.cm(10);
 
     private static final Length MOST_LEEWAY = Length.cm(10);

@@ -7,13 +7,16 @@ import java.util.Locale;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-
-/** Reads options one by one, gathering what is wrong with any so that the maker hears of all at once. */
+/**
+ * Reads options one by one and collects what is wrong with any of them, so that the maker hears of everything at once.
+ */
 public final class OptionText {
 
     private final List<String> faults = new ArrayList<>();
 
-    /** What {@code reader} makes of the option's text; {@code fallback} when it was not given or cannot be read. */
+    /**
+     * What {@code reader} makes of the option's text; {@code fallback} when the option was not given or cannot be read.
+     */
     public <T> T read(String option, @Nullable String text, T fallback, Function<String, T> reader) {
         if (text == null) {
             return fallback;

@@ -10,7 +10,6 @@ import hearthcloth.wrap.Placing;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-
 /** Reads how the cloth lies under the gift: which face out, how it is turned, how far the gift is off its middle. */
 public final class PlacingReader {
 

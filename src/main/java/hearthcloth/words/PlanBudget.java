@@ -8,12 +8,11 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-
 /**
  * How long planning may take, as the maker writes it: {@code 2s}, {@code 500 ms}, {@code 1.5 min}.
  *
- * <p>A clock stops a search at a different place each time, so the planner is given an effort that it counts in steps;
- * as long as that is spent before the time is, the same seed gives the same cloths on every machine.
+ * <p>A clock stops a search at a different place each time, so the planner is also given an effort that it counts in
+ * steps. As long as the effort is spent before the time is, the same seed gives the same cloths on every machine.
  *
  * @param milliseconds from 50 to ten minutes
  */
@@ -24,7 +23,10 @@ public record PlanBudget(long milliseconds) {
     private static final Pattern WRITTEN =
             Pattern.compile("(\\d{1,9}(?:[.,]\\d{1,9})?)\\s*(ms|s|sec|seconds?|min|minutes?)");
 
-    /** Twice what the planner calls one effort, so that on an ordinary machine the steps end before the clock does. */
+    /**
+     * Milliseconds for one effort of the planner: twice what it usually takes, so that on an ordinary machine the steps
+     * end before the clock does.
+     */
     private static final long MILLISECONDS_AN_EFFORT = 1_000;
 
     public static PlanBudget parse(String text) {
@@ -51,17 +53,17 @@ public record PlanBudget(long milliseconds) {
         return twice % 1_000 == 0 ? twice / 1_000 + "s" : twice + "ms";
     }
 
-    /** How hard to look, for {@link hearthcloth.plan.propose.Planner}. */
+    /** The effort for {@link hearthcloth.plan.propose.Planner}. */
     public int effort() {
         return (int) Math.max(1, milliseconds / MILLISECONDS_AN_EFFORT);
     }
 
-    /** Begins to count now. */
+    /** Starts the clock. */
     public Clock begin() {
         return new Clock(System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(milliseconds));
     }
 
-    /** Time running down. */
+    /** Time that runs out. */
     public static final class Clock implements Budget {
 
         private final long end;
@@ -79,7 +81,7 @@ public record PlanBudget(long milliseconds) {
             return ranOut;
         }
 
-        /** True when the search was stopped, rather than done. */
+        /** Whether the search was stopped before it was done. */
         public boolean ranOut() {
             return ranOut;
         }

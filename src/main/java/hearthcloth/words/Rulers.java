@@ -5,7 +5,6 @@ import hearthcloth.measure.Unit;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-
 /** Which ruler a maker uses: eighths of an inch, or millimetres. */
 public final class Rulers {
 

@@ -3,8 +3,9 @@ package hearthcloth.words;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-
-/** The wishes as typed. All stay text here, so that {@link WishReader} can say of each what is wrong with it. */
+/**
+ * The wishes as typed. All of them stay text here, so that {@link WishReader} can say of each what is wrong with it.
+ */
 public final class WishOptions {
 
     @Option(

@@ -21,11 +21,12 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-
 /** From the options to a wish that can be planned, or every reason why not. */
 public final class WishReader {
 
+    /** Sizes and rounds outside these limits are slips of the unit or the count (docs/sources.md#input-limits). */
     private static final Length LEAST_CLOTH = Length.cm(5);
+
     private static final Length MOST_CLOTH = Length.cm(500);
     private static final int MOST_ROUNDS = 40;
     private static final String OPEN = "stash";
@@ -154,7 +155,7 @@ public final class WishReader {
                 .toList();
     }
 
-    /** What shows must be more than the band of the seam that lies on it. */
+    /** Checks that what shows is more than the band of the seam that lies on it. */
     private void enough(String written, Reading reading, Length given, Length eaten, Length band) {
         Length needed = reading.finished() ? band : eaten.plus(band);
         if (!given.isMoreThan(needed)) {

@@ -4,25 +4,30 @@ import static hearthcloth.wrap.Outward.mm;
 
 import java.util.List;
 
-
 /**
- * What each tie of a box asks of the cloth. Box l × w × h, l the longer side of the base, on the left–right diagonal.
+ * What each tie of a box needs of the cloth. The box is l × w × h, with l, the longer side of the base, on the
+ * left–right diagonal. Both derivations agree (docs/sources.md#two-derivations).
  *
- * <p>Cover in the diamond: a corner flap goes straight up its wall and over the top. A point of the top at distance x from
- * the nearer l-end and y from the nearer w-side, reached by the nearer flap, needs |u| + |v| = (l + w)/2 + h + x − y with x
- * ≤ y, most on the hip lines x = y: (l + w)/2 + h, the same as at the upper corners of the walls. So a box is covered when
- * d ≥ (l + w)/2 + h, and off the middle by (x, y) when d ≥ (l + w)/2 + h + |x| + |y|.
+ * <p>Cover, cloth set as a diamond (docs/sources.md#box-cover): a corner flap goes straight up its wall and over the
+ * top. A point of the top at distance x from the nearer l-end and y from the nearer w-side, reached by the nearer flap,
+ * needs |u| + |v| = (l + w)/2 + h + x − y with x ≤ y. This is greatest on the hip lines x = y, where it is (l + w)/2 +
+ * h, the same as at the upper corners of the walls. So a box is covered when d ≥ (l + w)/2 + h, and off the middle by
+ * (x, y) when d ≥ (l + w)/2 + h + |x| + |y|.
  */
 final class BoxDemands {
 
-    /** Left and right flaps each go this far past the middle, the last tip this far past the near edge: 5 cm, chosen. */
+    /**
+     * Millimetres by which the left and right flaps each pass the middle, and the last tip passes the near edge: 5 cm
+     * (docs/sources.md#flap-over).
+     */
     static final double FLAP = 50;
 
     private BoxDemands() {}
 
     /**
-     * Four-corner tie. Each corner: half the base, up the wall, half the top, then knot and tail: d ≥ l + h + t left and
-     * right, d ≥ w + h + t near and far. The longer axis decides; cover then has t + (l − w)/2 to spare.
+     * Four-corner tie. Each corner goes along half the base, up the wall, over half the top, and then needs its knot
+     * and tail: d ≥ l + h + t for left and right, d ≥ w + h + t for near and far. The longer axis decides; the cover
+     * then has t + (l − w)/2 to spare.
      */
     static List<Demand> fourCorner(Gift.Box box, double tail) {
         return List.of(
@@ -36,8 +41,8 @@ final class BoxDemands {
     /**
      * Edge along edge, corners knotted on top. A corner of the cloth comes up the upright edge of the box, h, and over
      * the top to its middle, √(l² + w²)/2; the cloth between the base's corner and its own is √(a² + b²) with a = (S −
-     * l)/2, b = (S − w)/2. Cover: the walls need a, b ≥ h and one facing pair of flaps must meet on the top, S ≥ 2(min(l,
-     * w) + h). (Cutting the corner over a wall is shorter, so the path up the edge is on the safe side.)
+     * l)/2, b = (S − w)/2. Cover: the walls need a, b ≥ h, and one facing pair of flaps must meet on the top, S ≥
+     * 2(min(l, w) + h). (Cutting the corner over a wall would be shorter, so the path up the edge is on the safe side.)
      */
     static List<Demand> edgeAlongEdge(Gift.Box box, double tail) {
         double l = mm(box.along());
@@ -53,8 +58,8 @@ final class BoxDemands {
     }
 
     /**
-     * Errand wrap. Near and far flaps lie over the whole top and their tips reach the opposite edge: d ≥ w/2 + h + w.
-     * Left and right are knotted over them: d ≥ l + h + t.
+     * Errand wrap. The near and far flaps lie over the whole top and their tips reach the opposite edge: d ≥ w/2 + h +
+     * w. Left and right are knotted over them: d ≥ l + h + t.
      */
     static List<Demand> errand(Gift.Box box, double tail) {
         double over = mm(box.across()) * 1.5 + mm(box.height());
@@ -67,9 +72,9 @@ final class BoxDemands {
     }
 
     /**
-     * Flat wrap, no knot. Near flap over and its tip back under: to the far edge of the top, w/2 + h + w/2, and {@link
-     * #FLAP}. Left and right meet in the middle and overlap: l + h + {@link #FLAP}. The far flap comes over all and its
-     * tip is tucked under at the near edge: 1.5 w + h + {@link #FLAP}.
+     * Flat wrap, without a knot. The near flap goes over and its tip back under: to the far edge of the top, w/2 + h +
+     * w/2, and {@link #FLAP}. Left and right meet in the middle and overlap: l + h + {@link #FLAP}. The far flap comes
+     * over all and its tip is tucked under at the near edge: 1.5 w + h + {@link #FLAP}.
      */
     static List<Demand> flat(Gift.Box box) {
         return List.of(
@@ -81,9 +86,9 @@ final class BoxDemands {
     }
 
     /**
-     * Two-knot wrap. Near and far cross in the middle of the top and turn along it, to knots at x from the middle: w + h
-     * + x. Left and right come l/2 + h + l/2 − x. All four ends are equal at x = (l − w)/2: d ≥ (l + w)/2 + h + t, which
-     * saves (l − w)/2 on the four-corner tie. The turn at the crossing is not counted.
+     * Two-knot wrap. Near and far cross in the middle of the top and turn along it, to knots at x from the middle: w +
+     * h + x. Left and right come l/2 + h + l/2 − x. All four ends are equal at x = (l − w)/2: d ≥ (l + w)/2 + h + t,
+     * which saves (l − w)/2 compared with the four-corner tie. The turn at the crossing is not counted.
      */
     static List<Demand> twoKnot(Gift.Box box, double tail) {
         double path = (mm(box.along()) + mm(box.across())) / 2 + mm(box.height());
@@ -97,10 +102,10 @@ final class BoxDemands {
 
     /**
      * Two-knot wrap of a roll lying along the left–right diagonal. Near and far meet over it after half a round, π r,
-     * and turn along it by x; left and right go L/2, up 2 r and back L/2 − x. Equal at x = (L + 2 r − π r)/2: d ≥ (L + 2 r
-     * + π r)/2 + t; for a roll too stout for that, x = 0. Cover as the cloth falls: a full turn where the ends are folded
-     * in to the middle of the discs, d ≥ L/2 + r + π r (the first derivation counts the path alone, which would leave the
-     * tube bare near its ends).
+     * and turn along it by x; left and right go L/2, up 2 r and back L/2 − x. They are equal at x = (L + 2 r − π r)/2:
+     * d ≥ (L + 2 r + π r)/2 + t; for a roll too stout for that, x = 0. Cover, as the cloth falls: a full turn where the
+     * ends are folded in to the middle of the discs, d ≥ L/2 + r + π r. (The first derivation counts the path alone,
+     * which would leave the tube bare near its ends.)
      */
     static List<Demand> twoKnot(Gift.Roll roll, double tail) {
         double r = mm(roll.diameter()) / 2;
@@ -123,12 +128,12 @@ final class BoxDemands {
         return new Demand(Reason.COVER, new Reach.Band(), path, 0);
     }
 
-    /** Left or right corner to the middle of the top. */
+    /** From the left or right corner to the middle of the top. */
     private static double along(Gift.Box box) {
         return mm(box.along()) + mm(box.height());
     }
 
-    /** Near or far corner to the middle of the top. */
+    /** From the near or far corner to the middle of the top. */
     private static double across(Gift.Box box) {
         return mm(box.across()) + mm(box.height());
     }

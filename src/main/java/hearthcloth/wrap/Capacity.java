@@ -6,16 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-
 /**
- * What one cloth ties round: for a tie and a typical shape, the largest gift.
+ * What one cloth can tie: for a tie and a typical shape, the largest gift.
  *
  * @param shape in a few words: {@code a cube}
  * @param largest of that shape, rounded down; empty when the cloth is too small for any
  */
 public record Capacity(Tie tie, String shape, Optional<Gift> largest) {
 
-    /** Proportions chosen as typical; the numbers are only ratios. */
+    /** Proportions chosen as typical (ours); the numbers are only ratios. */
     private record Typical(Tie tie, String shape, Gift gift) {}
 
     private static final List<Typical> TYPICAL = List.of(

@@ -1,9 +1,8 @@
 package hearthcloth.wrap;
 
-
 /**
- * A corner of the cloth by where it points from the gift, seen from above by the maker standing at the near side. The
- * first four belong to a cloth laid as a diamond, the others to one laid edge along edge.
+ * A corner of the cloth, named by where it points from the gift, seen from above by the maker standing at the near
+ * side. The first four belong to a cloth laid as a diamond, the others to one laid edge along edge.
  */
 public enum Corner {
     RIGHT("right", 1, 0),

@@ -5,27 +5,27 @@ import static hearthcloth.wrap.Outward.mm;
 
 import java.util.List;
 
-
 /**
- * What the ties of bottles, balls, books and rolls ask of the cloth. The handbook holds two derivations made apart from
- * each other, which assume different paths here; which is taken, and why, stands at each.
+ * What the ties of bottles, balls, books and rolls need of the cloth. Two derivations were made apart from each other
+ * and assume different paths here (docs/sources.md#two-derivations); which one is taken, and why, stands at each.
  */
 final class CurvedDemands {
 
     private CurvedDemands() {}
 
     /**
-     * One bottle, upright in the middle, body radius r, shoulder at s, mouth radius n at height H. One pair of corners is
-     * tied over the mouth: r + s + √((r − n)² + (H − s)²) + n + t. The other pair goes three quarters round, crossing
-     * behind, and is knotted in front at half the shoulder's height z: in the unrolled body that is a straight line, r +
-     * √(z² + (1.5 π r)²) + t.
+     * One bottle, upright in the middle: body radius r, shoulder at height s, mouth of radius n at height H. One pair
+     * of corners is tied over the mouth and needs r + s + √((r − n)² + (H − s)²) + n + t. The other pair goes three
+     * quarters round, crosses behind and is knotted in front at half the shoulder's height z; on the unrolled body that
+     * is a straight line, r + √(z² + (1.5 π r)²) + t.
      *
-     * <p>Taken: pulled cloth bridges the hollow of the neck in a straight line from shoulder to mouth (the first
-     * derivation); following the neck inwards (the second) would leave it slack. Cover: taken as the cloth falls, without
-     * easing it sideways, so that every drawn strip is true cloth (the second derivation's rule with the first's taut
-     * path): the middle of each edge reaches the mouth, S/2 ≥ r + s + √(…). That gives 67.9 cm for a wine bottle, which
-     * is sold a 68 cm cloth; easing would allow 50 cm, less than the knot needs. Near and far flaps cover half the body
-     * each, a quarter round to either side at the mouth's height: r + s + √(…) + π r/2, which counts for squat bottles.
+     * <p>Taken: pulled cloth bridges the hollow of the neck in a straight line from shoulder to mouth (first
+     * derivation); following the neck inwards (second derivation) would leave it slack. Cover is taken as the cloth
+     * falls, without easing it sideways, so that every drawn strip is true cloth (the rule of the second derivation
+     * with the path of the first): the middle of each edge reaches the mouth, S/2 ≥ r + s + √(…). That gives 67.9 cm
+     * for a wine bottle, which is sold a 68 cm cloth (docs/sources.md#bottle-cloths); easing would allow 50 cm, less
+     * than the knot needs. The near and far flaps cover half the body each, a quarter round to either side at the
+     * mouth's height: r + s + √(…) + π r/2, which decides for squat bottles.
      */
     static List<Demand> bottle(Gift.Bottle bottle, double tail) {
         double r = mm(bottle.diameter()) / 2;
@@ -41,10 +41,10 @@ final class CurvedDemands {
                 new Demand(Reason.COVER, new Reach.Band(), up + QUARTER * r, 0));
     }
 
-    /** A quarter of the way round, for a radius of one: π/2, and what the flat strips of the drawing take more. */
+    /** A quarter of the way round for a radius of one: π/2, and a little more for the flat strips of the drawing. */
     private static final double QUARTER = 1.58;
 
-    /** From the edge of the shoulder straight to the edge of the mouth. */
+    /** The straight distance from the edge of the shoulder to the edge of the mouth, in millimetres. */
     static double taut(Gift.Bottle bottle) {
         return Math.hypot(
                 mm(bottle.diameter()) / 2 - mm(bottle.neck()) / 2, mm(bottle.height()) - mm(bottle.shoulder()));
@@ -91,19 +91,23 @@ final class CurvedDemands {
                 asItFalls(half));
     }
 
-    /** Tips of the near and far flaps of the book wrap reach this far into the gap: 2 cm, as the first derivation has it. */
+    /**
+     * How far the tips of the near and far flaps of the book wrap reach into the gap, in millimetres: 2 cm, from the
+     * first derivation.
+     */
     private static final double HOLD = 20;
 
     /**
-     * Two books, each a along the spine, b wide, c thick, at the near and far side of a gap of 2 c that lies on the
-     * left–right diagonal. Near and far corners come in over the books into the gap: c + b + c + b + 2 cm. Left and right
-     * corners go under the gap to its end, a/2, in over that end and along between the books, c + a, and, the books
-     * closed, back along the spine to a knot in its middle, a/2: d ≥ 2 a + c + t. Cover: the open pair as one box: d ≥ a/2
-     * + b + c + c.
+     * Two books, each a along the spine, b wide and c thick, at the near and far side of a gap of 2 c that lies on the
+     * left–right diagonal. The near and far corners come in over the books into the gap: c + b + c + b + 2 cm. The left
+     * and right corners go under the gap to its end, a/2, in over that end and along between the books, c + a, and,
+     * when the books are closed, back along the spine to a knot in its middle, a/2: d ≥ 2 a + c + t. Cover, with the
+     * open pair as one box: d ≥ a/2 + b + c + c.
      *
-     * <p>Taken: the first derivation, because its ends meet in a knot: in the second they leave the gap at opposite ends
-     * and would need a/2 more each. It also gives 71 cm for two books of 188 × 127 × 25 mm with 10 cm tails, where a
-     * tutorial says 70 cm. No measure of the path has been published, so this and the roll are the least certain sizes.
+     * <p>Taken: the first derivation, because its ends meet in a knot; in the second they leave the gap at opposite
+     * ends and would need a/2 more each. It also gives 71 cm for two books of 188 × 127 × 25 mm with 10 cm tails, where
+     * a tutorial says 70 cm (docs/sources.md#book-cloth). No measure of the path has been published, so this size and
+     * the roll's are the least certain.
      */
     static List<Demand> books(Gift.Books books, double tail) {
         double a = mm(books.height());

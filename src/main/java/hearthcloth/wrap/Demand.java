@@ -1,22 +1,21 @@
 package hearthcloth.wrap;
 
-
 /**
- * One thing a tie asks of the cloth: to reach along a path over the gift and to have something to spare there.
+ * One thing a tie needs of the cloth: to reach along a path over the gift and to have something to spare there.
  *
- * @param reason why
+ * @param reason why it is needed
  * @param reach how the cloth's reach is measured
  * @param path real millimetres over the gift
  * @param spare real millimetres beyond it: knot and tail, tuck or overlap
  */
 record Demand(Reason reason, Reach reach, double path, double spare) {
 
-    /** Side of the smallest square that meets this demand, gift in the middle; real millimetres. */
+    /** The side of the smallest square that meets this demand with the gift in the middle, in real millimetres. */
     double square() {
         return reach.square(path + spare);
     }
 
-    /** What is left beyond the path. */
+    /** What is left of a cloth beyond the path, in real millimetres. */
     double left(Spread cloth) {
         return reach.left(cloth, path);
     }

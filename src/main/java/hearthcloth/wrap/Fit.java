@@ -10,11 +10,10 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-
 /**
- * How one cloth does round one gift in one tie: what each thing the tie asks for has left.
+ * How one cloth does round one gift in one tie: what is left for each thing the tie needs.
  *
- * @param tail what each knotted corner was asked to have for knot and tail
+ * @param tail what each knotted corner should have for knot and tail
  * @param answers one for each demand of the tie
  */
 public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, List<Answer> answers) {
@@ -22,7 +21,7 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
     /**
      * One demand and what the cloth has for it.
      *
-     * @param corner of the cloth, or null where its edges are asked
+     * @param corner of the cloth, or null where the demand is on its edges
      * @param left beyond the path over the gift, rounded down; below zero when the cloth ends short of it
      * @param needed beyond that path
      */
@@ -47,7 +46,7 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
             return reach instanceof Reach.FromBase from ? from.corner() : null;
         }
 
-        /** What is left over; below zero when short. */
+        /** What is left over; below zero when the cloth is short. */
         public Length spare() {
             return left.minus(needed);
         }
@@ -99,12 +98,12 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
         return answers.stream().min(Comparator.comparing(Answer::spare)).orElseThrow();
     }
 
-    /** The smallest cloth of these proportions that would do, the gift placed as it is. */
+    /** The smallest cloth of these proportions that would do, with the gift placed in the same way. */
     public Size wouldDo() {
         return tie.smallest(gift, tail, cloth, placing);
     }
 
-    /** One sentence for the maker: that it ties and what is left, or what is short and which size would do. */
+    /** A sentence for the maker: that it ties and what is left, or what is short and which size would do. */
     public String sentence(Ruler ruler) {
         Answer worst = tightest();
         String about = gift.describe(ruler);

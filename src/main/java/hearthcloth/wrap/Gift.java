@@ -9,18 +9,19 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-
 /**
  * A thing to be wrapped, by its outside measures. Every measure is above zero and at most {@link #LONGEST}, and the
- * longest at least {@link #SHORTEST}; the constructors throw {@link MeasureException} with a sentence for the maker.
+ * longest is at least {@link #SHORTEST}; the constructors throw {@link MeasureException} with a sentence for the maker.
  * Immutable.
  */
 public sealed interface Gift {
 
-    /** Beyond this it is furniture, or a slip of the unit. */
+    /**
+     * The largest measure of a gift. A larger one is furniture, or a slip of the unit (docs/sources.md#input-limits).
+     */
     Length LONGEST = Length.of(2, Unit.METRE);
 
-    /** Below this nothing can be tied. */
+    /** The least longest measure of a gift. Nothing smaller can be tied. */
     Length SHORTEST = Length.cm(1);
 
     /**
@@ -35,13 +36,13 @@ public sealed interface Gift {
         return GiftReader.read(text, assumed);
     }
 
-    /** For the maker, article first: {@code a box 30 × 20 × 8 cm}. */
+    /** A description for the maker, with its article: {@code a box 30 × 20 × 8 cm}. */
     String describe(Ruler ruler);
 
     /** The measure by which gifts of one shape are compared: a box's length, a bottle's height, a ball's diameter. */
     Length leading();
 
-    /** A gift of the same proportions with this leading measure; the others to the nearest nanometre. */
+    /** A gift of the same proportions with this leading measure; the others are rounded to the nearest nanometre. */
     Gift like(Length leading);
 
     /** The longest straight side, as the published rules mean it. */
@@ -102,8 +103,8 @@ public sealed interface Gift {
         }
 
         /**
-         * A bottle with the shoulder and mouth of a common wine bottle (75 mm across, 300 mm high, shoulder at 190 mm,
-         * mouth 30 mm; from memory): shoulder at 19/30 of the height, mouth 2/5 of the diameter.
+         * A bottle with the shoulder and mouth of a common wine bottle (docs/sources.md#wine-bottle): shoulder at 19/30
+         * of the height, mouth 2/5 of the diameter.
          */
         public static Bottle of(Length diameter, Length height) {
             checked(diameter, height);
@@ -142,7 +143,7 @@ public sealed interface Gift {
     /** Two like bottles, laid base to base and stood up side by side. */
     record TwoBottles(Bottle each) implements Gift {
 
-        /** A fist between the bases while rolling: 9 cm, from memory. */
+        /** The gap between the bases while the bottles are rolled in: a fist (docs/sources.md#fist). */
         private static final Length FIST = Length.mm(90);
 
         /**

@@ -11,8 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-
-/** Reads a gift: takes out the words that say its kind and hands what is left to {@link Measures}. */
+/** Reads a gift: removes the words that name its kind and hands the rest to {@link Measures}. */
 final class GiftReader {
 
     private static final String KINDS = "write the kind and its measures, such as \"box 30 x 20 x 8 cm\","

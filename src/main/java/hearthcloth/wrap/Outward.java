@@ -4,11 +4,13 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Unit;
 
-
-/** The one way in and out of real millimetres: cloth leaves rounded up, what is left of it rounded down. */
+/**
+ * Converts between lengths and real millimetres: lengths of cloth are rounded up, what is left of a cloth is rounded
+ * down.
+ */
 final class Outward {
 
-    /** Nanometres: far above the error of a double at these sizes (some 1e-6 nm), far below anything measurable. */
+    /** In nanometres: far above the error of a double at these sizes (about 1e-6 nm), far below anything measurable. */
     private static final double GUARD = 0.01;
 
     private static final double NM_PER_MM = Unit.MILLIMETRE.nanometres();
@@ -19,12 +21,12 @@ final class Outward {
         return length.in(Unit.MILLIMETRE);
     }
 
-    /** A length of cloth that is surely enough. */
+    /** A length of cloth that is certainly enough. */
     static Length enough(double mm) {
         return new Length(Rounding.UP.whole(mm * NM_PER_MM + GUARD));
     }
 
-    /** A length that is surely there; also for negative lengths (what is short is never understated). */
+    /** A length that is certainly there; also for negative lengths, so that a shortage is never understated. */
     static Length there(double mm) {
         return new Length(Rounding.DOWN.whole(mm * NM_PER_MM + GUARD));
     }

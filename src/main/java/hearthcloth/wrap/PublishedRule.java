@@ -4,11 +4,12 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 
-
-/** The sizing rules that have been published, printed beside ours. */
+/** The sizing rules that have been published, shown beside ours. */
 public enum PublishedRule {
 
-    /** The cloth's diagonal is three times the object's longest side: S = 3 L/√2. */
+    /**
+     * The cloth's diagonal is three times the object's longest side: S = 3 L/√2. Source: docs/sources.md#rule-of-three.
+     */
     DIAGONAL_THREE_TIMES_THE_LONGEST_SIDE(
             "the cloth's diagonal is three times the longest side",
             "National Museum of Ethnology, Osaka, 2002; City of Kiryu, page 1001031") {
@@ -18,7 +19,7 @@ public enum PublishedRule {
         }
     },
 
-    /** The cloth's side is three times the bottle's height. */
+    /** The cloth's side is three times the bottle's height. Source: docs/sources.md#rule-bottles. */
     SIDE_THREE_TIMES_THE_BOTTLE(
             "the cloth's side is three times the height of a bottle",
             "University of Kansas East Asian Library, How to Wrap Two Bottles and Shoes") {
@@ -36,7 +37,7 @@ public enum PublishedRule {
         this.source = source;
     }
 
-    /** The square this rule gives, rounded up. */
+    /** The side of the square that this rule gives, rounded up. */
     public abstract Length square(Gift gift);
 
     /** The rule in words. */
@@ -44,20 +45,20 @@ public enum PublishedRule {
         return words;
     }
 
-    /** Who published it. */
+    /** The publication. */
     public String source() {
         return source;
     }
 
-    /** The rule that speaks of such a gift. */
+    /** The rule that applies to such a gift. */
     public static PublishedRule of(Gift gift) {
         return gift instanceof Gift.TwoBottles ? SIDE_THREE_TIMES_THE_BOTTLE : DIAGONAL_THREE_TIMES_THE_LONGEST_SIDE;
     }
 
     /**
-     * One sentence for the maker: the rule's size and how it does for this gift. The diagonal rule leaves half the
-     * longest side less the height for each tail, so it is short wherever that is less than the tail: for tall and for
-     * small boxes.
+     * A sentence for the maker: the rule's size and how it does for this gift. The diagonal rule leaves half the
+     * longest side less the height for each tail, so it is too short wherever that is less than the tail: for tall and
+     * for small boxes.
      */
     public String sentence(Gift gift, Tie tie, Length tail, Ruler ruler) {
         Length rule = square(gift);

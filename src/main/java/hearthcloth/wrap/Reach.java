@@ -1,21 +1,20 @@
 package hearthcloth.wrap;
 
-
 /**
- * One way of asking how far the cloth reaches. {@link #left} is what remains of it beyond a path over the gift;
- * {@link #square} is the side of the smallest square, gift in the middle, that reaches so far.
+ * One way of measuring how far the cloth reaches. {@link #left} is what remains of it beyond a path over the gift;
+ * {@link #square} is the side of the smallest square, with the gift in the middle, that reaches that far.
  */
 sealed interface Reach {
 
-    /** Real millimetres left beyond {@code path}; negative when it falls short. */
+    /** Real millimetres left beyond {@code path}; negative when the cloth falls short. */
     double left(Spread cloth, double path);
 
-    /** Side of the square, real millimetres. */
+    /** The side of the square in real millimetres. */
     double square(double path);
 
     /**
-     * A diamond's corner brought along its axis to a knot over the gift's middle line: what is left is the straight way
-     * from the knot to the tip, which lies a little aside on an oblong cloth or off the middle.
+     * A diamond's corner brought along its axis to a knot over the gift's middle line. What is left is the straight
+     * distance from the knot to the tip, which lies a little to one side on an oblong cloth or off the middle.
      */
     record Tip(Corner corner) implements Reach {
 
@@ -31,7 +30,10 @@ sealed interface Reach {
         }
     }
 
-    /** A diamond's corner brought up a gift that is round about its middle: straight from the middle to the tip. */
+    /**
+     * A diamond's corner brought up a gift that is round about its middle: the straight distance from the middle to the
+     * tip.
+     */
     record Ray(Corner corner) implements Reach {
 
         @Override
@@ -59,7 +61,7 @@ sealed interface Reach {
         }
     }
 
-    /** Edge along edge: from the corner of an l × w base straight to the corner of the cloth. */
+    /** Edge along edge: the straight distance from the corner of an l × w base to the corner of the cloth. */
     record FromBase(Corner corner, double l, double w) implements Reach {
 
         @Override
@@ -69,7 +71,7 @@ sealed interface Reach {
             return (a < 0 || b < 0 ? Math.min(a, b) : Math.hypot(a, b)) - path;
         }
 
-        /** (S − l)² + (S − w)² = (2·path)², solved for S. */
+        /** Solves (S − l)² + (S − w)² = (2·path)² for S. */
         @Override
         public double square(double path) {
             double sum = l + w;

@@ -1,7 +1,6 @@
 package hearthcloth.wrap;
 
-
-/** Why a cloth must be so large. */
+/** Why a cloth must be as large as a demand says. */
 public enum Reason {
     KNOT("the knot and its tails"),
     COVER("covering the gift"),

@@ -2,11 +2,10 @@ package hearthcloth.wrap;
 
 import hearthcloth.measure.Size;
 
-
 /**
  * The flat cloth under the gift, in real millimetres from the gift's middle.
  *
- * @param width the side that runs left to right before an eighth of a turn makes it a diamond
+ * @param width the side that runs left to right before an eighth of a turn makes the cloth a diamond
  */
 record Spread(double width, double height, double right, double away) {
 
@@ -20,20 +19,21 @@ record Spread(double width, double height, double right, double away) {
     }
 
     /**
-     * How far the corner of a diamond reaches along its own axis. A cloth A × B with its edges at 45° to the gift has its
-     * corners at ((A + B)/2√2, (B − A)/2√2) and the like: the mean side along the axis, half the difference to one side.
+     * How far the corner of a diamond reaches along its own axis. A cloth A × B with its edges at 45° to the gift has
+     * its corners at ((A + B)/2√2, (B − A)/2√2) and so on: the mean side along the axis, half the difference to one
+     * side.
      */
     double along(Corner corner) {
         return (width + height) / (2 * Math.sqrt(2)) - corner.right() * right - corner.away() * away;
     }
 
-    /** How far the corner of a diamond lies beside its axis. */
+    /** How far the corner of a diamond lies to one side of its axis. */
     double aside(Corner corner) {
         double side = (height - width) / (2 * Math.sqrt(2));
         return corner.right() == 0 ? corner.away() * side - right : corner.right() * side - away;
     }
 
-    /** The diamond's edge |u| + |v| ≤ this, on the side where least is left. */
+    /** The largest value for which the diamond |u| + |v| ≤ this value is all cloth, on the side where least is left. */
     double band() {
         return Math.min(width, height) / Math.sqrt(2) - Math.abs(right) - Math.abs(away);
     }

@@ -5,28 +5,30 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 
-
 /**
  * What each knotted corner needs beyond the place of the knot, for the knot and the end that shows: a usual figure and
  * the range it may honestly lie in. It is the largest uncertainty of every size here.
  *
- * <p>Derived: a 90° corner of cloth gathered at distance t from its tip, thickness τ, packs to a round of diameter D =
- * √(16 τ t/π). A reef knot takes n diameters from each end and leaves a free end e: t = e + n D, so with c = n √(16 τ/π),
- * √t = (c + √(c² + 4 e))/2. n is a guess of both derivations in the handbook (half of a reef knot's rope length), with
- * no published figure for cloth: 7, and 5 to 9 as the range. The usual 12 cm is then light cotton, 0.25 mm, with ends of
- * about 3.5 cm. A published hint, two fists of end (YOU Yokkaichi no. 188, 2020: some 16 to 20 cm), is generous.
+ * <p>Derived: a 90° corner of cloth gathered at distance t from its tip, of thickness τ, packs to a round of diameter D
+ * = √(16 τ t/π) (docs/sources.md#bunch). A reef knot takes n diameters from each end and leaves a free end e: t = e + n
+ * D, so with c = n √(16 τ/π), √t = (c + √(c² + 4 e))/2. The number n is a guess, 7, with 5 to 9 as the range; no figure
+ * for cloth has been published (docs/sources.md#knot-take-up). The usual 12 cm is then light cotton, 0.25 mm thick,
+ * with ends of about 3.5 cm. The one published hint, two fists of end (docs/sources.md#two-fists), is generous.
  */
 public record Tail(Length least, Length usual, Length most) {
 
+    /**
+     * Bunch diameters that the knot takes of an end: the least, the usual and the most (docs/sources.md#knot-take-up).
+     */
     private static final double[] DIAMETERS = {5, 7, 9};
 
-    /** 12 cm, between 8 and 16. */
+    /** 12 cm, between 8 and 16 (ours, from the formula above for light cotton). */
     public static final Tail METRIC = new Tail(Length.cm(8), Length.cm(12), Length.cm(16));
 
     /** 5 in, between 3½ and 6½. */
     public static final Tail INCHES = new Tail(Length.inches(7, 2), Length.inches(5), Length.inches(13, 2));
 
-    /** A free end worth tying: 3.5 cm, as in the usual 12 cm. */
+    /** A free end that is worth tying: 3.5 cm, as in the usual 12 cm. */
     public static final Length END = Length.mm(35);
 
     public Tail {
@@ -35,18 +37,18 @@ public record Tail(Length least, Length usual, Length most) {
         }
     }
 
-    /** A tail the maker has fixed, without a range. */
+    /** A tail that the maker has fixed, without a range. */
     public static Tail exactly(Length length) {
         return new Tail(length, length, length);
     }
 
-    /** For cloth of this thickness, showing this much of each end; rounded to the nearest millimetre. */
+    /** The tail for cloth of this thickness with free ends of this length; rounded to the nearest millimetre. */
     public static Tail of(Length thickness, Length end) {
         return new Tail(at(thickness, end, 0), at(thickness, end, 1), at(thickness, end, 2));
     }
 
     /**
-     * How sure a size is, in sentences for the maker: what the square comes to with the least and the most that knot and
+     * How sure a size is, in sentences for the maker: the sides of the square with the least and the most that knot and
      * end take.
      */
     public String doubt(Tie tie, Gift gift, Ruler ruler) {
@@ -65,7 +67,7 @@ public record Tail(Length least, Length usual, Length most) {
         return Length.mm(Rounding.NEAREST.whole(root * root));
     }
 
-    /** Diameter of the bunch where the knot bears, in cloth of this thickness; nearest tenth of a millimetre. */
+    /** Diameter of the bunch where the knot bears, in cloth of this thickness, to the nearest tenth of a millimetre. */
     public Length bunch(Length thickness) {
         double mm = Math.sqrt(16 * Outward.mm(thickness) * Outward.mm(usual) / Math.PI);
         return new Length(Rounding.NEAREST.whole(mm * 10) * Unit.MILLIMETRE.nanometres() / 10);

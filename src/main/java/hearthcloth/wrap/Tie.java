@@ -8,10 +8,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-
 /**
  * A way of wrapping and tying a gift in a square or oblong cloth. Sizes assume the gift in the middle unless a {@link
- * Placing} is given; what a corner needs for knot and tail is in {@link Tail}.
+ * Placing} is given; what a corner needs for knot and tail is a {@link Tail}.
  */
 public enum Tie {
     FOUR_CORNER("four-corner tie", "yotsu-musubi", "boxes, tiered and heavy things"),
@@ -40,7 +39,7 @@ public enum Tie {
         return words;
     }
 
-    /** The Japanese trade name, common practice; empty where there is none. */
+    /** The Japanese trade name (docs/sources.md#tie-names); empty where there is none. */
     public String trade() {
         return trade;
     }
@@ -55,7 +54,7 @@ public enum Tie {
         return this != FLAT;
     }
 
-    /** The tie called so, by our name, with or without "wrap" or "tie", or by its trade name. */
+    /** The tie with this name, by our name, with or without "wrap" or "tie", or by its trade name. */
     public static Optional<Tie> named(String text) {
         String plain = plain(text);
         return Stream.of(values())
@@ -104,8 +103,8 @@ public enum Tie {
     }
 
     /**
-     * The smallest cloth of these proportions that ties the gift so placed, found by halving to the nanometre; its width
-     * is rounded up, its height follows.
+     * The smallest cloth of these proportions that ties the gift placed in this way, found by bisection to the
+     * nanometre; its width is rounded up and its height follows.
      */
     public Size smallest(Gift gift, Length tail, Size proportions, Placing placing) {
         List<Demand> demands = demands(gift, tail);
@@ -128,12 +127,12 @@ public enum Tie {
         return new Size(new Length(width), new Length(Rounding.NEAREST.whole(width * ratio)));
     }
 
-    /** What this cloth leaves at each corner, and whether all is covered, gift in the middle. */
+    /** What this cloth leaves at each corner, and whether all is covered, with the gift in the middle. */
     public Fit fit(Gift gift, Size cloth, Length tail) {
         return fit(gift, cloth, tail, Placing.CENTRED);
     }
 
-    /** What this cloth leaves at each corner, and whether all is covered, the gift so placed. */
+    /** What this cloth leaves at each corner, and whether all is covered, with the gift placed in this way. */
     public Fit fit(Gift gift, Size cloth, Length tail, Placing placing) {
         Spread spread = Spread.of(cloth, placing);
         List<Fit.Answer> answers = demands(gift, tail).stream()
@@ -143,8 +142,8 @@ public enum Tie {
     }
 
     /**
-     * The largest gift of {@code shape}'s proportions this cloth ties, gift in the middle, by halving to the nanometre;
-     * empty when not even {@link Gift#SHORTEST} can be tied.
+     * The largest gift of {@code shape}'s proportions that this cloth ties, with the gift in the middle, by bisection
+     * to the nanometre; empty when not even {@link Gift#SHORTEST} can be tied.
      */
     public Optional<Gift> largest(Gift shape, Size cloth, Length tail) {
         Spread spread = Spread.of(cloth, Placing.CENTRED);
@@ -170,7 +169,7 @@ public enum Tie {
         return demands(gift, tail).stream().allMatch(demand -> demand.isMet(cloth));
     }
 
-    /** Everything this tie asks of the cloth. */
+    /** Everything this tie needs of the cloth. */
     List<Demand> demands(Gift gift, Length tail) {
         double t = Outward.mm(tail);
         if (gift instanceof Gift.Box box) {

@@ -9,21 +9,23 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-
 /**
  * What a cloth of a size that is sold does round a gift, beside what it is sold for.
  *
- * @param largest of the gift's proportions that the smaller side ties; empty when it is too small for any
- * @param enough true where it ties the gift itself
+ * @param largest gift of the same proportions that the smaller side ties; empty when it is too small for any
+ * @param enough whether it ties the gift itself
  */
 public record TradeFit(TradeSize size, Optional<Gift> largest, boolean enough) {
 
-    /** The sizes in which cloths for gifts are sold, 45 to 118 cm: larger ones are for bedding (common practice). */
+    /**
+     * The sizes in which cloths for gifts are sold, 45 to 118 cm; larger ones are for bedding
+     * (docs/sources.md#trade-sizes).
+     */
     private static final List<TradeSize> FOR_GIFTS = Stream.of(TradeSize.values())
             .filter(size -> !size.least().isMoreThan(TradeSize.LARGE.least()))
             .toList();
 
-    /** In a sentence: which of them do for this gift. */
+    /** A sentence that says which of them are large enough for this gift. */
     public static String sentence(List<TradeFit> fits, Ruler ruler) {
         String small = listed(fits, false, ruler);
         String enough = listed(fits, true, ruler);
@@ -39,7 +41,7 @@ public record TradeFit(TradeSize size, Optional<Gift> largest, boolean enough) {
                 .collect(Collectors.joining(", "));
     }
 
-    /** All of them for one tie. */
+    /** The results of all these sizes for one tie. */
     public static List<TradeFit> of(Tie tie, Gift gift, Length tail) {
         return FOR_GIFTS.stream()
                 .map(size -> new TradeFit(

@@ -6,10 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-
 /**
- * The sizes wrapping cloths are sold in and what for: common practice, no single source. Traditional cloths are cut two
- * or three per cent longer than wide (common practice); the smaller side is given.
+ * The sizes wrapping cloths are sold in and what for (docs/sources.md#trade-sizes). Traditional cloths are cut two or
+ * three per cent longer than wide (docs/sources.md#longer-than-wide); the smaller side is given here.
  */
 public enum TradeSize {
     CHUHABA("chuhaba", 45, 45, "small gifts, lunch box, envelope"),

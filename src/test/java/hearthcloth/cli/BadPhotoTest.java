@@ -16,7 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** Every picture, sheet or file name that cannot be used is refused with a mend, and nothing is written. */
 class BadPhotoTest {
 

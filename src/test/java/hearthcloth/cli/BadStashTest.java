@@ -15,7 +15,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** Whatever is handed in as a stash, the answer is a sentence with a mend, exit code 2 and nothing written. */
 class BadStashTest {
 

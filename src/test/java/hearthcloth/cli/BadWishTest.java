@@ -13,7 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** Every wish that cannot be used is refused by name, with a mend, and nothing is written. */
 class BadWishTest {
 

@@ -12,8 +12,6 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
-
 /** Reports for programs say the same as the reports for people and as the plan files. */
 class JsonReportTest {
 

@@ -21,7 +21,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-
 class PlanCommandTest {
 
     private static final Path EXAMPLES = Path.of("examples");
@@ -109,7 +108,7 @@ class PlanCommandTest {
 
     @Test
     void hearth_and_bars_as_cut_come_to_the_size_that_makers_know() throws IOException {
-        // common practice, no source: hearth cut 18 in, two rounds of bars cut 6 in, about 38 in after a 1/4 + 1/4 in
+        // docs/sources.md#maker-sizes: hearth cut 18 in, two rounds of bars cut 6 in, about 38 in after a 1/4 + 1/4 in
         // hem
         Typed typed = plan(
                 EXAMPLES.resolve("two-lengths.csv"),

@@ -22,7 +22,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 class ReadCommandTest {
 
     /** Ten scraps on concrete beside a sheet of Letter. */

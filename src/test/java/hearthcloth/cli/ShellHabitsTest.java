@@ -3,6 +3,7 @@ package hearthcloth.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hearthcloth.words.BadInputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,9 +15,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
-
-import hearthcloth.words.BadInputException;
-
 
 /** What shells expect of a program: its version, completions, a manual page, settings from its surroundings. */
 class ShellHabitsTest {

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** {@code plan --gift}: what shows is said, the cloth can be turned, shifted and turned over, and folded in paper. */
 class TiedCommandTest {
 

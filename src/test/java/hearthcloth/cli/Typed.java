@@ -7,7 +7,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
-
 /** One command as typed in a shell, and what came of it. */
 record Typed(int code, String out, String err) {
 

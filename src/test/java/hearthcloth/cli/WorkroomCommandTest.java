@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-
 /** Without a command the workroom opens, with the options given. */
 class WorkroomCommandTest {
 

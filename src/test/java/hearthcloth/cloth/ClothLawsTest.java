@@ -19,7 +19,6 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
-
 /** Laws that hold for every cloth, over thousands of seeded random ones. */
 class ClothLawsTest {
 

@@ -9,7 +9,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
-
 /** Our rectangles put to JTS, an independent judge of areas and overlaps; millimetres. */
 public final class Jts {
 

@@ -10,7 +10,6 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import java.util.List;
 
-
 /** Cloths of one fabric for tests: a layout with every bar in one piece. */
 public final class Made {
 
@@ -24,7 +23,7 @@ public final class Made {
         return new Cloth(layout.sewn("oat", Showing.SAME, bars), making);
     }
 
-    /** The handbook's felled example: hearth 100, bars 40, three rounds in opposite pairs, 12 + 6 mm, hem 10 + 10 mm. */
+    /** The felled example of docs/sources.md#felled-example: hearth 100, bars 40, three rounds in opposite pairs, 12 + 6 mm, hem 10 + 10 mm. */
     public static Cloth felledExample() {
         Layout layout = new Layout(Size.square(Length.mm(100)), Layout.courses(Order.PAIRS, 3, List.of(Length.mm(40))));
         return cloth(layout, felledExampleMaking());

@@ -7,7 +7,6 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import org.junit.jupiter.api.Test;
 
-
 /** The text form of a tree; that it reads back what it wrote is a law, see {@link ClothLawsTest}. */
 class NotationTest {
 

@@ -14,8 +14,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-
-/** Cut lists that others have printed, and the worked felled example. Source of each in its row or beside its test. */
+/** Cut lists that others have printed, and the worked felled example. Sources: docs/sources.md#cut-lists. */
 class PublishedCutListsTest {
 
     private static final Length QUARTER = Length.inches(1, 4);
@@ -45,7 +44,7 @@ class PublishedCutListsTest {
         assertThat(barWidths(cloth)).containsOnly(inches(row.text("cut_log_width_in")));
     }
 
-    /** F: a quarter log cabin (stitchintherapy, 2018; common practice). */
+    /** F: a quarter log cabin (a tutorial, 2018; common practice). */
     @Test
     void bars_on_two_sides_come_out_as_printed() {
         Layout layout =
@@ -56,7 +55,7 @@ class PublishedCutListsTest {
         assertThat(barLengths(cloth)).isEqualTo(lengths("3.5 5 5 6.5 6.5 8"));
     }
 
-    /** G: narrow bars on two sides, wide ones on the others (juliekquilts, 2016; common practice). */
+    /** G: narrow bars on two sides, wide ones on the others (a tutorial, 2016; common practice). */
     @Test
     void two_widths_of_bar_come_out_as_printed() {
         List<Layout.Course> courses = new ArrayList<>();
@@ -72,7 +71,7 @@ class PublishedCutListsTest {
         assertThat(barLengths(cloth)).endsWith(inches("8.75"));
     }
 
-    /** H: half-inch seams, strips cut 3 in wide (cena.ladefoged.org; common practice). */
+    /** H: half-inch seams, strips cut 3 in wide (a tutorial; common practice). */
     @Test
     void half_inch_seams_come_out_as_printed() {
         Layout layout = new Layout(Size.square(inches("4")), Layout.courses(Order.ROUND, 2, List.of(inches("2"))));
@@ -84,7 +83,7 @@ class PublishedCutListsTest {
         assertThat(barWidths(cloth)).containsOnly(inches("3"));
     }
 
-    /** logcabin_felled_example.csv: derived by hand in the handbook, §5. */
+    /** logcabin_felled_example.csv, derived by hand: docs/sources.md#felled-example. */
     @Test
     void the_felled_example_is_cut_as_worked_by_hand() {
         Cloth cloth = Made.felledExample();
@@ -106,7 +105,7 @@ class PublishedCutListsTest {
         assertThat(cloth.steps()).hasSize(12);
     }
 
-    /** Handbook §5: 195 520 mm² cut for 115 600, 2 640 mm of seam. */
+    /** docs/sources.md#felled-example: 195 520 mm² cut for 115 600, 2 640 mm of seam. */
     @Test
     void the_felled_example_uses_the_area_and_seam_length_worked_by_hand() {
         Cloth cloth = Made.felledExample();

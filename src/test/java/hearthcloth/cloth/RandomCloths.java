@@ -15,7 +15,6 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-
 /** Cloths by chance, the same for the same seed: bars laid on any sides and joined anyhow, and free patchwork. */
 public final class RandomCloths {
 

@@ -7,7 +7,6 @@ import hearthcloth.measure.Size;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-
 /** Sewing order: what is new at each seam, and how large the work then is. */
 class StepTest {
 

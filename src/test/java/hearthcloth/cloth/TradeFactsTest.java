@@ -15,8 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-
-/** Sizes that makers quote to one another. Common practice, no source. Strips are all cut alike. */
+/** Sizes that makers quote to one another. Common practice, no source: docs/sources.md#maker-sizes. Strips are all cut alike. */
 class TradeFactsTest {
 
     private static final Hem HEM = Hem.square(Length.inches(1, 4), Length.inches(1, 4));
@@ -42,7 +41,7 @@ class TradeFactsTest {
 
     /**
      * "The longest strip is about 42 in": the finished 41 in and a hem's ½ in at both ends are 42, the usual width of
-     * quilting cotton, where ⅛ in comes off both long edges of every bar. Untrimmed it is 43½, and would need a join.
+     * quilting cotton (docs/sources.md#cotton-width), where ⅛ in comes off both long edges of every bar. Untrimmed it is 43½, and would need a join.
      */
     @Test
     void the_longest_strip_of_a_cloth_of_41_in_is_the_width_of_the_fabric() {

@@ -10,13 +10,12 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-
 class ColourVisionTest {
 
-    /** Every type, eight colours each. */
+    /** Every type, eight colours each, by the matrices of docs/sources.md#colour-vision. */
     @ParameterizedTest
-    @CsvFileSource(resources = "/handbook/cvd_examples.csv", useHeadersInDisplayName = true)
-    void agrees_with_the_handbook(String model, String type, String in, String out) {
+    @CsvFileSource(resources = "/sources/cvd_examples.csv", useHeadersInDisplayName = true)
+    void agrees_with_the_published_matrices(String model, String type, String in, String out) {
         assertThat(model).isEqualTo("machado2009_sev1.0");
         ColourVision vision = ColourVision.valueOf(type.toUpperCase(Locale.ROOT));
         assertThat(vision.seen(Colour.parse(in)).hex()).isEqualTo(out);

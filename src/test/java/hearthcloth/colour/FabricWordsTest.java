@@ -7,7 +7,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-
 class FabricWordsTest {
 
     /** Words in, words out: the two vocabularies are kept apart in the code and must mean the same. */

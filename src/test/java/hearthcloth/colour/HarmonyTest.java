@@ -11,7 +11,6 @@ import java.util.Random;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
-
 class HarmonyTest {
 
     private static List<Colour> colours(String... words) {

@@ -9,13 +9,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
-
 class LabTest {
 
-    /** The table has four decimals. */
+    /** The table has four decimals; docs/sources.md#lab. */
     @ParameterizedTest
-    @CsvFileSource(resources = "/handbook/srgb_lab.csv", useHeadersInDisplayName = true)
-    void agrees_with_the_handbook_under_d65(String hex, int r, int g, int b, double y, double l, double a, double b65) {
+    @CsvFileSource(resources = "/sources/srgb_lab.csv", useHeadersInDisplayName = true)
+    void agrees_with_published_values_under_d65(
+            String hex, int r, int g, int b, double y, double l, double a, double b65) {
         assertThat(Colour.of(r, g, b)).isEqualTo(Colour.parse(hex));
         Lab lab = Colour.parse(hex).lab();
         assertThat(lab.lightness()).isCloseTo(l, within(6e-5));
@@ -36,9 +36,9 @@ class LabTest {
         assertThat(lab.difference(Colour.parse(other).lab())).isCloseTo(difference, within(1e-4));
     }
 
-    /** All 34 pairs of Sharma, Wu, Dalal 2005, both ways round; their figures have four decimals. */
+    /** All 34 pairs of docs/sources.md#ciede2000, both ways round; their figures have four decimals. */
     @ParameterizedTest
-    @CsvFileSource(resources = "/handbook/ciede2000.csv", useHeadersInDisplayName = true)
+    @CsvFileSource(resources = "/sources/ciede2000.csv", useHeadersInDisplayName = true)
     void meets_the_published_ciede2000_pairs_both_ways_round(
             int pair, double l1, double a1, double b1, double l2, double a2, double b2, double difference) {
         Lab one = new Lab(l1, a1, b1);

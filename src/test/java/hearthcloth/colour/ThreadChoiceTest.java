@@ -10,7 +10,6 @@ import java.util.Random;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
-
 class ThreadChoiceTest {
 
     private static final Map<String, Colour> THREADS = Map.of(

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-
 /** Files looked at once and then kept. Rewritten by {@code mvn test -Dgolden=write}. */
 final class Golden {
 

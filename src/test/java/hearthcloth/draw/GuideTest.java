@@ -25,7 +25,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-
 /** The printed guide, read back with PDFBox and looked at page by page. */
 class GuideTest {
 
@@ -43,7 +42,7 @@ class GuideTest {
         }
     }
 
-    /** One inch is 72 points, two centimetres 56.69: by definition of the point of PDF (ISO 32000-1, 8.3.2.3). */
+    /** One inch is 72 points, two centimetres 56.69: by definition of the point of PDF (docs/sources.md#pdf-point). */
     @Test
     void the_check_square_is_true_to_scale() throws IOException {
         try (PDDocument document = printed(Samples.small(), Ruler.EIGHTHS, Paper.LETTER)) {

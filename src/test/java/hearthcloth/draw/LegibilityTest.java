@@ -22,7 +22,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-
 /** No label over another, none off the sheet, each at 4.5 : 1 at least, over cloths and colours by chance. */
 class LegibilityTest {
 

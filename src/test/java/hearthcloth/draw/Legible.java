@@ -9,11 +9,10 @@ import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
 import java.util.List;
 
-
 /** Looks at a picture as a reader would: every word free of every other, on the sheet, and in contrast with its ground. */
 final class Legible {
 
-    /** WCAG 2.2, success criterion 1.4.3. */
+    /** The least contrast of text with its ground: docs/sources.md#contrast. */
     private static final double CONTRAST = 4.5;
 
     private Legible() {}

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-
 /** The plan file against its contract, which docs/using.md states. */
 class PlanFileTest {
 

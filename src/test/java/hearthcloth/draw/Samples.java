@@ -26,7 +26,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 
-
 /** Plans made by hand: any cloth, its patches cut in lanes from one piece a fabric. */
 final class Samples {
 

@@ -9,7 +9,6 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 
-
 /** Where the stroked outlines of a PDF page really lie, in points of paper, whatever the page's own units are. */
 final class StrokedBoxes extends PDFGraphicsStreamEngine {
 

@@ -35,7 +35,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
 
-
 /** Pictures as SVG: kept ones, hostile names, letters of their own; and as PNG. */
 class SvgTest {
 

@@ -22,7 +22,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** A guide for a gift holds its pages, nothing off the sheet, every word readable; without one nothing changes. */
 class TiedGuideTest {
 

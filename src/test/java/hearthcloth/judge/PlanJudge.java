@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-
 /**
  * A second, plain look at a plan file. Shares no code with the program: it knows only the published form of plan.json and
  * what cloth and scissors allow. Says everything that is wrong, in words.

@@ -10,10 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-
 class MeasuresTest {
 
-    /** The inch is exactly 25.4 mm, the yard 0.9144 m: international yard and pound agreement, 1959. */
+    /** The inch is exactly 25.4 mm, the yard 0.9144 m: docs/sources.md#inch. */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

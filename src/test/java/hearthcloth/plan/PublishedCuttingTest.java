@@ -19,7 +19,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** What printed cutting tables say, held against the two searches. Everything in eighths of an inch. */
 class PublishedCuttingTest {
 
@@ -33,7 +32,7 @@ class PublishedCuttingTest {
         return Math.round(inches * 8);
     }
 
-    /** A fat quarter is 18 × 22 in; counts as in common yardage charts, floor(18/s) × floor(22/s). */
+    /** A fat quarter is 18 × 22 in; counts are those of docs/sources.md#fat-quarter, #fat-quarter-squares. */
     @ParameterizedTest
     @CsvSource({"2,99", "2.5,56", "3,42", "3.5,30", "4,20", "4.5,16", "5,12", "5.5,12", "6,9", "6.5,6"})
     void squares_from_a_fat_quarter(double side, long count) {
@@ -41,7 +40,7 @@ class PublishedCuttingTest {
     }
 
     /**
-     * Yardage worked in magazines and charts (common practice): so many pieces from a length of cloth this wide. The
+     * Yardage worked in magazines and charts (docs/sources.md#yardage): so many pieces from a length of cloth this wide. The
      * printed length is enough, and a strip less is not.
      */
     @ParameterizedTest
@@ -71,7 +70,7 @@ class PublishedCuttingTest {
         return new CutAndJoin(job).search(Budget.steps(4_000), 1, plan -> {});
     }
 
-    /** Quilter's World, June 2021, 40 in usable: 42 of 10½ and 42 of 9½ in from 21 strips. Fewer hold no area for it. */
+    /** docs/sources.md#mixed-cutting, 40 in usable: 42 of 10½ and 42 of 9½ in from 21 strips. Fewer hold no area for it. */
     @Test
     void two_lengths_fill_their_strips_exactly() {
         assertThat(mixed(21, 10.5, 9.5)).isInstanceOf(CutOutcome.Found.class);

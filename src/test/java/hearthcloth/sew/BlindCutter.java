@@ -14,7 +14,6 @@ import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-
 /** A reader who knows only the sentences and the size of the piece, and has every patch at its size in the end. */
 final class BlindCutter {
 

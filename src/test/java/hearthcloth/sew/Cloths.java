@@ -17,7 +17,6 @@ import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /** Two small cloths whose guides are read through by eye. */
 final class Cloths {
 

@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-
 /** Washing and colour advice, by the pieces that are used. */
 class GatheringTest {
 
@@ -28,7 +27,7 @@ class GatheringTest {
         assertThat(washing).contains("draw in by about ⅜ in more");
     }
 
-    /** Handbook §3.3, derived: 3 % against ½ % over 340 mm is 8.5 mm. */
+    /** 3 % against ½ % over 340 mm is 8.5 mm: docs/sources.md#shrink-difference. */
     @Test
     void the_difference_over_340_mm_is_eight_and_a_half() {
         Fabric oat = new Fabric("oat", Cloths.OAT.colour(), Fabric.Faces.SAME, Fabric.Nap.ANY);

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
-
 /**
  * Whole guides, read through as a maker would before they were kept: could one sew from this without asking anybody
  * anything? Rewritten by {@code mvn test -Dgolden=write}.

@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
-
 /** Laws of the guide, over seeded random cloths of every seam and hem. */
 class GuideLawsTest {
 

@@ -17,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-
 /** Plans laid out by hand for any cloth: one piece a fabric, patch under patch, whatever is beside them left over. */
 final class HandPlans {
 

@@ -11,8 +11,7 @@ import hearthcloth.measure.Size;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-
-/** Hems of the felled example: 380 mm raw, 340 mm hemmed (handbook §1.5: cut = finished + 4h). */
+/** Hems of the felled example: 380 mm raw, 340 mm hemmed (docs/sources.md#felled-example, #hem-fold). */
 class HemmingTest {
 
     private static final Length TEN = Length.mm(10);

@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-
 /** Guides of plans that the planner made out of odd scraps. */
 class PlannedGuideTest {
 

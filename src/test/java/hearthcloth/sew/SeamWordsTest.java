@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** What is said of one seam: sides, edges, numbers, for each way of building it. */
 class SeamWordsTest {
 
@@ -76,7 +75,7 @@ class SeamWordsTest {
                             "Press both allowances over bar 1A, the one of the hearth on top.");
         }
 
-        /** seams.csv of the handbook: sewn at ⅝ in, one side trimmed to ¼ in, ¼ in turned under, band ⅜ in. */
+        /** docs/sources.md#felled-trimmed: sewn at ⅝ in, one side trimmed to ¼ in, ¼ in turned under, band ⅜ in. */
         @Test
         void and_trimmed_seam_is_sewn_level_and_then_trimmed() {
             assertThat(lines(String.format(BAR, "same", "same"), inches("felled and trimmed")))

@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-
 class StashFileWritingTest {
 
     private static StashFile.Read read(String text) {

@@ -28,7 +28,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** Archives made to do harm, or harmed on the way: refused in a sentence, before anything is changed. */
 class ArchiveAttackTest {
 

@@ -27,7 +27,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-
 /** A workroom of every earlier form, with work in it, is opened today and nothing of it is lost. */
 class MigrationTest {
 

@@ -36,7 +36,6 @@ import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** Photographs in her file and in a studio: nothing of them is lost, every change is undone, the stash goes along. */
 class PhotoBookTest {
 

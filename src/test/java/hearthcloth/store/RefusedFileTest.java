@@ -30,7 +30,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sqlite.SQLiteConfig;
 
-
 /** What cannot be opened or written is refused in a clear sentence, and the file stays byte by byte as it is. */
 class RefusedFileTest {
 

@@ -22,7 +22,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** Copies are whole, few, made in time, and one is put back by one action that loses nothing. */
 class SafetyCopiesTest {
 

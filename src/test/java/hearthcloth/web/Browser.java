@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-
 /**
  * Debian's Chromium on a workroom of its own. A page that asks anything of the internet, or that logs an error, fails the
  * test that shows it.

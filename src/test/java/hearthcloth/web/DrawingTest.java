@@ -24,7 +24,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** A missed piece is drawn in on a phone, by tapping and by keys; and nothing she opened shuts under her finger. */
 class DrawingTest {
 

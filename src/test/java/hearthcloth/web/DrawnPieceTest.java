@@ -24,7 +24,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** A piece of nearly the ground's colour is missed by the reader and drawn in by hand. */
 class DrawnPieceTest extends StashVisit {
 

@@ -15,7 +15,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /**
  * Every page with nothing, a little and very much in the stash, all its folds open: axe finds nothing, and nothing sticks
  * out of the window. With {@code -Dlook=true} each is also drawn at every size in both themes, for the eye, into {@code

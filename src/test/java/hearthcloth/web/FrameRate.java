@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-
 /**
  * Measures how often the tied gift is drawn a second while it is dragged, in Chromium's software renderer at tablet size.
  * No test, since it reads the clock: run by hand, it prints a line for each gift.

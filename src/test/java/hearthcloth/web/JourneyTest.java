@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** A maker's way through the workroom in a real browser: from the example to a cloth of her own. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class JourneyTest {

@@ -3,7 +3,6 @@ package hearthcloth.web;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 
-
 /** A form with a file in it, as a browser sends it. */
 public final class Multipart {
 

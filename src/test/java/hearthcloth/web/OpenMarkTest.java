@@ -12,8 +12,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
-
 /** A second start finds the workroom that is open on the same file. */
 class OpenMarkTest {
 

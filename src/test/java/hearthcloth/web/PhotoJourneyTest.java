@@ -16,7 +16,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** From a photograph of scraps on a phone to a cloth drawn in their own swatches. Leaves pictures of the way. */
 class PhotoJourneyTest {
 

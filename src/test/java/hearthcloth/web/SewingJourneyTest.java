@@ -14,7 +14,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /**
  * A whole cloth sewn beside the machine on two devices: a tablet that was let in by a code (at 127.0.0.2, which like a
  * network's address is not the machine's own), and the machine itself. Measures come out wrong in several ways, and the

@@ -18,7 +18,6 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** The pages of one kind of piece and of one fabric. */
 class StashPiecesTest extends StashVisit {
 

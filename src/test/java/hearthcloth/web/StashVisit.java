@@ -23,7 +23,6 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** Visits a workroom of its own as a browser without JavaScript does. */
 public abstract class StashVisit {
 

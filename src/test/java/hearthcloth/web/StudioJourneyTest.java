@@ -13,7 +13,6 @@ import java.time.Clock;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-
 /** A studio in a real browser: begun by a teacher, joined by a maker at a telephone, a cloth handed from one to the other. */
 class StudioJourneyTest {
 

@@ -23,7 +23,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-
 /** Two workrooms, each a program of its own, before one PostgreSQL database, with a teacher and a maker. */
 class StudioWorkroomTest {
 

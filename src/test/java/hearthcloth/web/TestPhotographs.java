@@ -4,7 +4,6 @@ import hearthcloth.photo.scene.Photographs;
 import hearthcloth.photo.scene.Photographs.Known;
 import java.util.List;
 
-
 /** The photographs that the workroom's tests send. */
 public final class TestPhotographs {
 

@@ -12,7 +12,6 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** The tied gift in a real browser: turned by drag, keys and buttons; still where it cannot be turned. */
 class TurningTest {
 

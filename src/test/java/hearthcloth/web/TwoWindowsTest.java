@@ -13,7 +13,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** Two windows change the same thing: the later one is told so in words, and neither's work is lost. */
 class TwoWindowsTest extends StashVisit {
 

@@ -12,7 +12,6 @@ import java.time.Clock;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-
 /** A workroom over a file of its own, and a visitor who speaks plain HTTP to it. */
 public final class Visit implements AutoCloseable {
 

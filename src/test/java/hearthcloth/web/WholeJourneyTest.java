@@ -14,7 +14,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** From an empty workroom and a stash that is typed to a cloth that is cut, on a tablet. Leaves pictures of the way. */
 class WholeJourneyTest {
 

@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-
 class WishReaderTest {
 
     private final WishOptions options = new WishOptions();

@@ -6,8 +6,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-
-/** Reads the tie and the object of a row of the handbook's check tables. */
+/** Reads the tie and the object of a row of the check tables (docs/sources.md#two-derivations). */
 final class CheckedTie {
 
     private static final Pattern BOX = Pattern.compile("([\\d.]+)x([\\d.]+)x([\\d.]+)");
@@ -15,7 +14,7 @@ final class CheckedTie {
 
     /**
      * Shoulder and mouth radius in cm of the first table's bottles, which the table leaves out: the only whole or half
-     * shoulder heights, and mouths to half a millimetre, that give the row's p1, p2 and S together. From memory there.
+     * shoulder heights, and mouths to half a millimetre, that give the row's p1, p2 and S together. From memory there; docs/sources.md#wine-bottle.
      */
     private static final Map<String, double[]> PROFILES = Map.of(
             "wine", new double[] {19, 1.5},

@@ -12,8 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-
-/** Rows of a check table under src/test/resources/handbook, by column name; lines with # are its source. */
+/** Rows of a check table under src/test/resources/sources, by column name; lines with # are its source. */
 public final class Handbook {
 
     /** One row, by column name. */
@@ -31,7 +30,7 @@ public final class Handbook {
     private Handbook() {}
 
     public static List<Row> rows(String file) {
-        InputStream in = Handbook.class.getResourceAsStream("/handbook/" + file);
+        InputStream in = Handbook.class.getResourceAsStream("/sources/" + file);
         try (var reader =
                 new BufferedReader(new InputStreamReader(Objects.requireNonNull(in, file), StandardCharsets.UTF_8))) {
             List<String> lines =

@@ -7,7 +7,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 class TailTest {
 
     /** First derivation's table of t for n = 5, 7, 9; the second's rows at 0.10 and 0.25 mm start at n = 4. */
@@ -24,7 +23,7 @@ class TailTest {
         assertThat(tail).isEqualTo(new Tail(Length.mm(least), Length.mm(usual), Length.mm(most)));
     }
 
-    /** Handbook: 0.25 mm gathered 100 mm from the tip packs to 11.3 mm, 200 mm to 16.0. */
+    /** 0.25 mm gathered 100 mm from the tip packs to 11.3 mm, 200 mm to 16.0 mm: docs/sources.md#bunch. */
     @Test
     void a_gathered_corner_packs_to_a_round_bunch() {
         assertThat(Tail.exactly(Length.mm(100)).bunch(new Length(250_000)).nm()).isEqualTo(11_300_000);

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-
+/** What each tie needs, against two derivations made apart from this code: docs/sources.md#two-derivations. */
 class TieTest {
 
     private static final Length TAIL = Length.cm(12);
@@ -152,7 +152,7 @@ class TieTest {
         return cm(all.get(which).largest().orElseThrow().leading());
     }
 
-    /** Rule of three (Minpaku 2002; Kiryu 1001031) at the handbook's boxes: size, and the tail it leaves. */
+    /** The rule of three at the boxes of the first derivation, its size and the tail it leaves: docs/sources.md#rule-of-three. */
     @ParameterizedTest
     @org.junit.jupiter.params.provider.CsvSource({
         "30x20x5, 63.6, 10.0",

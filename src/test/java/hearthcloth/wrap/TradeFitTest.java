@@ -7,7 +7,6 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** What sizes that are sold do round a gift, held against the sizes ties need. */
 class TradeFitTest {
 
@@ -41,7 +40,7 @@ class TradeFitTest {
     }
 
     /**
-     * Sold for (common practice): one wine bottle at 68, not at 50; two wine bottles at 90. Ours: 67.9 and 75.3 cm, so two
+     * Sold for (docs/sources.md#bottle-cloths): one wine bottle at 68, not at 50; two wine bottles at 90. Ours: 67.9 and 75.3 cm, so two
      * bottles fit the 90 with cloth for a handle, as the Kansas rule has it, and by our shortest ends already a 75.3.
      */
     @ParameterizedTest

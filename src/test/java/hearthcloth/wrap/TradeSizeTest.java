@@ -6,7 +6,7 @@ import hearthcloth.measure.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-
+/** Against the table of docs/sources.md#trade-sizes. */
 class TradeSizeTest {
 
     @Test

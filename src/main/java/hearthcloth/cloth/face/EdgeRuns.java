@@ -10,10 +10,9 @@ import java.util.List;
 import java.util.function.BinaryOperator;
 import java.util.function.UnaryOperator;
 
-
 /**
  * What lies along the four edges of an assembly, each edge a run of spans from its left or top end. The folds for
- * layers and for faces both need to know what meets what along an edge; this is what they share. Immutable.
+ * layers and for faces both need to know what meets what along an edge. Immutable.
  *
  * @param <T> what is known of a span: a number of plies, the patch that shows
  */
@@ -46,7 +45,10 @@ record EdgeRuns<T>(List<Span<T>> left, List<Span<T>> top, List<Span<T>> right, L
         };
     }
 
-    /** The rim of a joined pair: outer edges kept, the edges across the seam put end to end by {@code meeting}. */
+    /**
+     * The rim of a joined pair: the outer edges stay, and the edges across the seam are put end to end by {@code
+     * meeting}.
+     */
     static <T> EdgeRuns<T> joined(Seam seam, EdgeRuns<T> first, EdgeRuns<T> second, Meeting<T> meeting) {
         Length at = seam.join().across(seam.first().size());
         return seam.join() == Join.BESIDE
@@ -62,7 +64,7 @@ record EdgeRuns<T>(List<Span<T>> left, List<Span<T>> top, List<Span<T>> right, L
                         second.bottom);
     }
 
-    /** How two edges in line become one where a seam runs out between them, at distance {@code at}. */
+    /** How two edges in line become one where a seam ends between them, at distance {@code at}. */
     @FunctionalInterface
     interface Meeting<T> {
         List<Span<T>> of(List<Span<T>> first, List<Span<T>> second, Length at, Side side);
@@ -72,7 +74,7 @@ record EdgeRuns<T>(List<Span<T>> left, List<Span<T>> top, List<Span<T>> right, L
         return spans.stream().map(span -> span.movedBy(distance)).toList();
     }
 
-    /** {@code spans} with what lies between {@code from} and {@code to} changed. */
+    /** The spans with what lies between {@code from} and {@code to} changed. */
     static <T> List<Span<T>> changed(List<Span<T>> spans, Length from, Length to, UnaryOperator<T> change) {
         List<Span<T>> out = new ArrayList<>();
         for (Span<T> span : spans) {
@@ -89,7 +91,7 @@ record EdgeRuns<T>(List<Span<T>> left, List<Span<T>> top, List<Span<T>> right, L
         return List.copyOf(out);
     }
 
-    /** Two runs over the same edge as one, cut at the ends of both. */
+    /** Two runs over the same edge as one, divided at the ends of both. */
     static <T> List<Span<T>> merged(List<Span<T>> one, List<Span<T>> other, BinaryOperator<T> both) {
         List<Span<T>> out = new ArrayList<>();
         for (Span<T> a : one) {

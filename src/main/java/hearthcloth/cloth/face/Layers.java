@@ -15,13 +15,12 @@ import hearthcloth.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * How many plies the needle meets, everywhere a seam or the hem crosses something. Derived from the tree: a patch is one
- * ply, a seam makes of the plies of its two edges what its {@link SeamKind.Build} says, the hem three of each.
+ * How many plies the needle meets wherever a seam or the hem crosses something. Derived from the tree: a patch is one
+ * ply, a seam makes of the plies of its two edges what its {@link SeamKind.Build} says, the hem makes three of each.
  *
- * <p>Checks (handbook, derived): plain felled band 4, T crossing 10, four-way crossing 16, seam into hem 12, square hem
- * corner 9.
+ * <p>Values to check against: plain felled band 4, T crossing 10, four-way crossing 16, seam into hem 12, square hem
+ * corner 9 (docs/sources.md#plies).
  */
 public final class Layers {
 
@@ -35,8 +34,8 @@ public final class Layers {
     /**
      * A place where more plies meet than on a plain run of seam or hem.
      *
-     * @param step the seam being sewn, from 1; 0 at the hem
-     * @param at where, in the finished cloth seen from the front
+     * @param step number of the seam being sewn, from 1; 0 at the hem
+     * @param at the place in the finished cloth seen from the front
      */
     public record Spot(Kind kind, int step, Rect at, int plies) {}
 
@@ -62,7 +61,7 @@ public final class Layers {
         return List.copyOf(spots);
     }
 
-    /** The thickest place under the needle, at least 1. */
+    /** The most plies under the needle anywhere, at least 1. */
     public static int most(Cloth cloth) {
         int plain = cloth.work() instanceof Seam ? band(cloth) : 1;
         return spots(cloth).stream().mapToInt(Spot::plies).reduce(plain, Math::max);
@@ -136,7 +135,7 @@ public final class Layers {
             return EdgeRuns.joined(seam, first, second, (one, other, at, side) -> meeting(seam, one, other, at));
         }
 
-        /** Where a seam runs out to an edge it is, as far as its band reaches, as thick as the seam is there. */
+        /** Where a seam ends at an edge, the edge is as thick there as the seam, as far as its band reaches. */
         private List<EdgeRuns.Span<Integer>> meeting(
                 Seam seam, List<EdgeRuns.Span<Integer>> first, List<EdgeRuns.Span<Integer>> second, Length at) {
             int ofFirst = first.get(first.size() - 1).value();

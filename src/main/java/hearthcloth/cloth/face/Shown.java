@@ -14,13 +14,13 @@ import hearthcloth.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
  * What one face of the cloth shows: a stack of coloured rectangles, later ones lying over earlier ones, and the rows of
  * stitches. Seen from that face (the back is already mirrored), origin top left.
  *
- * <p>On the face with the fells the wrapping half runs on over the joining line by the fell's width, so its colour line
- * lies at the fold; on the other face it lies on the joining line. Derived; checks in the handbook (w + 2f, w, w − 2f).
+ * <p>On the face with the fells the wrapping half continues over the joining line by the fell's width, so its colour
+ * line lies at the fold; on the other face it lies on the joining line. A bar shows w + 2f, w or w − 2f of its width w:
+ * docs/sources.md#colour-line.
  */
 public record Shown(Face face, List<Field> fields, List<Row> rows) {
 
@@ -60,7 +60,7 @@ public record Shown(Face face, List<Field> fields, List<Row> rows) {
         return new Shown(face, fields, rows);
     }
 
-    /** A row {@code over} from the joining line, on the wrapped half; rows run along the folds. */
+    /** The place of a row {@code over} from the joining line, on the wrapped half; rows run along the folds. */
     private static Rect besides(Step step, Length over) {
         Length way = step.seam().wraps() == Half.FIRST ? over : Length.ZERO.minus(over);
         return step.seam().join() == Join.BESIDE
@@ -86,7 +86,7 @@ public record Shown(Face face, List<Field> fields, List<Row> rows) {
     /** What has been painted of an assembly, and which patch shows along each edge. */
     private record Part(List<Field> fields, EdgeRuns<Patch> rim) {}
 
-    /** Paints patches, then for each seam the strip by which one half runs on over the other. */
+    /** Paints the patches, then for each seam the strip by which one half lies over the other. */
     private record Painted(Length shift) implements Assembly.Fold<Part> {
 
         @Override
@@ -111,7 +111,9 @@ public record Shown(Face face, List<Field> fields, List<Row> rows) {
                     EdgeRuns.joined(seam, first.rim(), second.rim(), (a, b, line, side) -> edge(seam, a, b, line)));
         }
 
-        /** The half that runs over: the wrapping one where the shift is positive, else the wrapped one. */
+        /**
+         * The half that lies over the other: the wrapping one where the shift is positive, otherwise the wrapped one.
+         */
         private Half over(Seam seam) {
             return shift.isNegative() ? seam.wraps().other() : seam.wraps();
         }

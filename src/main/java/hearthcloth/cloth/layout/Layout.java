@@ -17,7 +17,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
-
 /**
  * A hearth and the bars laid round it, before fabrics are chosen: finished sizes only. Immutable.
  *
@@ -30,14 +29,14 @@ public record Layout(Size hearth, List<Course> courses) {
     public record Course(Side side, Length width) {}
 
     /**
-     * A bar with everything that follows from the ones before it.
+     * A bar with everything that follows from the bars before it.
      *
      * @param place its name, part 0
      * @param size finished, lying as it does in the cloth
      */
     public record Slot(Place.Bar place, Size size) {
 
-        /** Finished extent along the seam that sews it on. */
+        /** The finished extent along the seam that sews it on. */
         public Length length() {
             return place.side().isUpright() ? size.height() : size.width();
         }
@@ -67,7 +66,10 @@ public record Layout(Size hearth, List<Course> courses) {
         }
     }
 
-    /** {@code rounds} of {@code order}, bars of round r as wide as {@code widths} says (the last one repeats). */
+    /**
+     * The bars of {@code rounds} rounds in an order; those of round r are as wide as {@code widths} says (the last
+     * width repeats).
+     */
     public static List<Course> courses(Order order, int rounds, List<Length> widths) {
         List<Course> courses = new ArrayList<>();
         for (int round = 0; round < rounds; round++) {
@@ -80,14 +82,16 @@ public record Layout(Size hearth, List<Course> courses) {
     }
 
     /**
-     * The layout of strips all cut alike: each bar finishes at its cut width less what its two long edges lose, so the
-     * outer round shows less because of the hem.
+     * The layout of strips that are all cut alike: each bar finishes at its cut width less what its two long edges
+     * lose, so the outer round shows less because of the hem.
      */
     public static Layout ofCutBars(Size hearth, List<Course> cut, Making making) {
         return new Layout(hearth, finishedOfCut(cut, making));
     }
 
-    /** What bars cut as {@code cut} finish at; a width may come out at nothing or less, which no layout accepts. */
+    /**
+     * The finished widths of bars cut as {@code cut}; a width may come out at zero or less, which no layout accepts.
+     */
     public static List<Course> finishedOfCut(List<Course> cut, Making making) {
         List<Course> finished = new ArrayList<>();
         for (int i = 0; i < cut.size(); i++) {
@@ -97,7 +101,7 @@ public record Layout(Size hearth, List<Course> courses) {
         return List.copyOf(finished);
     }
 
-    /** The finished hearth that {@code cut} leaves within {@code courses}. */
+    /** The finished hearth that a hearth cut to {@code cut} leaves within {@code courses}. */
     public static Size hearthOfCut(Size cut, List<Course> courses, Making making) {
         Edges edges = hearthEdges(courses, making);
         return new Size(
@@ -105,7 +109,7 @@ public record Layout(Size hearth, List<Course> courses) {
                 cut.height().minus(edges.top()).minus(edges.bottom()));
     }
 
-    /** What the hearth gives on each side: the narrow allowance under a bar, the hem's where no bar comes. */
+    /** The allowances of the hearth on each side: the narrow one under a bar, the hem's where no bar comes. */
     public static Edges hearthEdges(List<Course> courses, Making making) {
         Edges edges = Edges.all(making.hem().allowance());
         for (Course course : courses) {
@@ -114,7 +118,7 @@ public record Layout(Size hearth, List<Course> courses) {
         return edges;
     }
 
-    /** The outer allowance of bar {@code i}: narrow under the next bar on that side, else the hem's. */
+    /** The outer allowance of bar {@code i}: the narrow one under the next bar on that side, otherwise the hem's. */
     private static Length outer(List<Course> courses, int i, Making making) {
         Side side = courses.get(i).side();
         boolean covered = courses.stream().skip(i + 1L).anyMatch(later -> later.side() == side);

@@ -5,8 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-
-/** The usual orders in which bars are laid round a hearth. */
+/** The usual orders in which bars are laid round a hearth. Source: docs/sources.md#log-cabin. */
 public enum Order {
     /** Each bar on the next side, clockwise: the log cabin. */
     ROUND("round", "round the square"),
@@ -23,12 +22,12 @@ public enum Order {
         this.phrase = phrase;
     }
 
-    /** As written in the shell: {@code round}, {@code pairs}, {@code two-sides}. */
+    /** The word in the shell: {@code round}, {@code pairs}, {@code two-sides}. */
     public String word() {
         return word;
     }
 
-    /** As said to a maker. */
+    /** The words for a maker. */
     public String phrase() {
         return phrase;
     }

@@ -1,6 +1,5 @@
 package hearthcloth.cloth.making;
 
-
 /** One of the two faces of the finished cloth. */
 public enum Face {
     FRONT,

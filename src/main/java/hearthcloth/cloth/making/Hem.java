@@ -2,12 +2,12 @@ package hearthcloth.cloth.making;
 
 import hearthcloth.measure.Length;
 
-
 /**
- * A twice-turned hem: first fold u hides the raw edge, second fold h is what shows. Eats u + h of each edge.
+ * A twice-turned hem: the first fold u hides the raw edge, the second fold h is what shows. It takes u + h from each
+ * edge (docs/sources.md#hem-fold).
  *
- * <p>A mitred corner is sewn along x + y = 2(u + h), measured from the two raw edges; it runs from the finished corner
- * for √2·h. Derived; for u = h it is the handbook's 4h.
+ * <p>A mitred corner is sewn along x + y = 2(u + h), measured from the two raw edges; the row starts at the finished
+ * corner and is √2·h long (docs/sources.md#mitre).
  */
 public record Hem(Length first, Length second, Corner corner) {
 

@@ -3,27 +3,32 @@ package hearthcloth.cloth.making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 
-
 /**
- * How a cloth is made up: everything that stands between a finished size and the cut.
+ * How a cloth is made up: everything that lies between a finished size and the cut.
  *
  * @param fell the face on which the fells and the hem lie
  */
 public record Making(SeamKind seam, Hem hem, Margins margins, Face fell) {
 
-    /** With cut sizes left as they come, for checks that reckon without a ruler. */
+    /** Makes cut sizes without rounding to a ruler's marks, for checks that calculate without a ruler. */
     public Making(SeamKind seam, Hem hem, Length leeway, Length trim, Face fell) {
         this(seam, hem, new Margins(leeway, trim, new Length(1)), fell);
     }
 
-    /** ¼ + ½ in felled, ¼ + ¼ in hem, ½ in leeway, fells on the back: common practice, no source for the leeway. */
+    /**
+     * The usual way in inches: ¼ + ½ in felled, ¼ + ¼ in hem, ½ in leeway, fells on the back. Sources:
+     * docs/sources.md#felled-inches, #hem-usual, #leeway.
+     */
     public static Making inches() {
         Length quarter = Length.inches(1, 4);
         Margins margins = new Margins(Length.inches(1, 2), Length.ZERO, Ruler.EIGHTHS.step());
         return new Making(SeamKind.felledInches(), Hem.square(quarter, quarter), margins, Face.BACK);
     }
 
-    /** 5 + 10 mm felled, 5 + 5 mm hem, 12 mm leeway. */
+    /**
+     * The usual way in metric units: 5 + 10 mm felled, 5 + 5 mm hem, 12 mm leeway. Sources:
+     * docs/sources.md#felled-metric, #hem-usual, #leeway.
+     */
     public static Making metric() {
         Margins margins = new Margins(Length.mm(12), Length.ZERO, Ruler.MILLIMETRES.step());
         return new Making(SeamKind.felledMetric(), Hem.square(Length.mm(5), Length.mm(5)), margins, Face.BACK);
@@ -53,7 +58,7 @@ public record Making(SeamKind seam, Hem hem, Margins margins, Face fell) {
         return new Making(seam, hem, new Margins(leeway(), other, margins.mark()), fell);
     }
 
-    /** The same made with fells and hem on {@code face}. */
+    /** The same with fells and hem on {@code face}. */
     public Making felledOn(Face face) {
         return new Making(seam, hem, margins, face);
     }

@@ -5,12 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-
 /**
- * A single-layer reversible seam: what it eats from each edge and how its colour line moves.
+ * A single-layer reversible seam: what it takes from each edge and how far its colour line lies from its joining line.
  *
- * <p>For a felled seam with narrow allowance n and wide W the finished band is f = W − n (wide edge turned under by n);
- * the two pieces together lose n + W.
+ * <p>For a felled seam with narrow allowance n and wide allowance W the finished band is f = W − n (the wide edge is
+ * turned under by n), and the two pieces together lose n + W (docs/sources.md#seam-arithmetic).
  *
  * @param name as makers call it
  * @param build how the layers lie, from which plies are counted
@@ -20,7 +19,7 @@ import java.util.Optional;
  */
 public record SeamKind(String name, Build build, Length narrow, Length wide, Length band) {
 
-    /** How the layers of a seam lie; counts plies from those of the two edges sewn. */
+    /** How the layers of a seam lie; it counts plies from those of the two edges sewn. */
     public enum Build {
         /** The wide edge encloses the narrow one and lies flat: two layers of each. */
         FELLED {
@@ -51,7 +50,7 @@ public record SeamKind(String name, Build build, Length narrow, Length wide, Len
             }
         };
 
-        /** Layers where an edge of {@code wrapping} plies meets one of {@code wrapped}. */
+        /** The plies where an edge of {@code wrapping} plies meets one of {@code wrapped}. */
         public abstract int plies(int wrapping, int wrapped);
     }
 
@@ -65,28 +64,27 @@ public record SeamKind(String name, Build build, Length narrow, Length wide, Len
     }
 
     /**
-     * A felled seam. The wide edge is turned under by {@code narrow}, so the band is W − n; where that would be narrower
-     * than the wrapped edge it has to hide, it is folded at that edge and turned under by less.
+     * A felled seam. The wide edge is turned under by {@code narrow}, so the band is W − n. Where that would be
+     * narrower than the wrapped edge it has to hide, it is folded at that edge and turned under by less.
      */
     public static SeamKind felled(Length narrow, Length wide) {
         return new SeamKind(
                 "felled", Build.FELLED, narrow, wide, wide.minus(narrow).max(narrow));
     }
 
-    /** ¼ + ½ in, offset felled: common practice (two makers' tutorials of 2010, see the handbook's seam table). */
+    /** ¼ + ½ in, offset and felled without trimming. Source: docs/sources.md#felled-inches. */
     public static SeamKind felledInches() {
         return felled(Length.inches(1, 4), Length.inches(1, 2));
     }
 
-    /** 5 + 10 mm: common practice (a Korean tailor's machine ssamsol). */
+    /** 5 + 10 mm, the same in metric units. Source: docs/sources.md#felled-metric. */
     public static SeamKind felledMetric() {
         return felled(Length.mm(5), Length.mm(10));
     }
 
     /**
-     * The table of seams, felled first. Allowances are what practice cuts; sources: French ⅜ then ⅜ in from Utah State
-     * University Extension, "Technique: French Seam"; lapped from "Hand Sewing Lessons", Model 10; the others common
-     * practice as seen in makers' tutorials. All can be given other allowances.
+     * The table of seams, felled first. All can be given other allowances. Sources of these:
+     * docs/sources.md#felled-inches, #felled-metric, #felled-trimmed, #lapped, #french, #whipped.
      */
     public static List<SeamKind> table() {
         return List.of(
@@ -121,8 +119,9 @@ public record SeamKind(String name, Build build, Length narrow, Length wide, Len
     }
 
     /**
-     * How far the colour line lies from the joining line, towards the wrapped half, on the face with the fell. The flap of
-     * a French seam is pressed over the wrapped half, and what shows of it is the wrapping one.
+     * How far the colour line lies from the joining line, towards the wrapped half, on the face with the fell
+     * (docs/sources.md#colour-line). The flap of a French seam is pressed over the wrapped half, and the wrapping
+     * fabric is what shows of it.
      */
     public Length shiftOnFell() {
         return switch (build) {
@@ -132,7 +131,10 @@ public record SeamKind(String name, Build build, Length narrow, Length wide, Len
         };
     }
 
-    /** How far it lies towards the wrapping half on the other face; only interlocked folds move it there. */
+    /**
+     * How far the colour line lies towards the wrapping half on the other face. Only folds that grip each other move it
+     * there.
+     */
     public Length shiftOnOther() {
         return build == Build.LAPPED ? new Length(band.nm() / 2) : Length.ZERO;
     }
@@ -147,7 +149,7 @@ public record SeamKind(String name, Build build, Length narrow, Length wide, Len
         return build == Build.WHIPPED ? wide : shiftOnOther();
     }
 
-    /** Rows of stitches that hold it: both edges of a fell, both passes of a French seam, one whipped row. */
+    /** The rows of stitches that hold it: both edges of a fell, both passes of a French seam, one whipped row. */
     public int rows() {
         return build == Build.WHIPPED ? 1 : 2;
     }

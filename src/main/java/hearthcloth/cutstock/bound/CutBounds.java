@@ -12,10 +12,9 @@ import hearthcloth.cutstock.search.Budget;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * What no plan can beat, and what proves that there is none: each class of bars by itself, with all the lanes it could
- * get. Valid because leaving out the other classes' needs only makes a plan easier.
+ * Bounds that no plan can beat, and proofs that there is no plan: each class of bars by itself, with all the lanes it
+ * could get. They are valid because ignoring what the other classes need only makes a plan easier.
  */
 public final class CutBounds {
 
@@ -27,7 +26,7 @@ public final class CutBounds {
         this.classes = BarClass.of(job);
     }
 
-    /** The bounds of a job for which nothing proves that it is impossible. */
+    /** The bounds of a job that nothing proves impossible. */
     public CutJoinBounds bounds() {
         int joins = classes.stream().mapToInt(BarClass::joins).sum();
         List<FabricBounds> families = FabricBounds.of(job, needs());
@@ -38,7 +37,7 @@ public final class CutBounds {
                 families.stream().mapToDouble(FabricBounds::lost).sum());
     }
 
-    /** Looks for better bounds on joins, class by class, until they reach what a plan has. */
+    /** Improves the bounds on joins, class by class, until they reach what a plan has. */
     public void raise(int planJoins, Budget budget) {
         for (BarClass kind : classes) {
             int others = classes.stream().mapToInt(BarClass::joins).sum() - kind.joins();
@@ -46,7 +45,9 @@ public final class CutBounds {
         }
     }
 
-    /** Every demand with the least area of its parts; the joins' loss of a class is put to its first bar. */
+    /**
+     * Every demand with the least area of its parts; the area that a class loses in joins is assigned to its first bar.
+     */
     private List<FabricBounds.Need> needs() {
         List<FabricBounds.Need> needs = new ArrayList<>();
         job.blocks().forEach(block -> needs.add(new FabricBounds.Need(block, (double) block.width() * block.height())));

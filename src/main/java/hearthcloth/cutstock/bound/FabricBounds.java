@@ -7,13 +7,12 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
-
 /**
- * What no plan can beat in fabric, for demands that share their fabrics with no others: the least area of the pieces
- * cut into, and the least of it that is lost. Sums over such families are bounds of the whole job.
+ * Bounds on fabric that no plan can beat, for demands that share their fabrics with no others: the least area of the
+ * pieces cut into, and the least of it that is lost. Sums over such families are bounds for the whole job.
  *
  * @param demands of the family
- * @param used their parts cover at least this
+ * @param used their parts cover at least this area
  * @param yields of the pieces that can give them something
  */
 record FabricBounds(List<CutDemand> demands, double used, List<PieceYield> yields) {
@@ -59,13 +58,13 @@ record FabricBounds(List<CutDemand> demands, double used, List<PieceYield> yield
         return new FabricBounds(demands, family.stream().mapToDouble(Need::area).sum(), yields);
     }
 
-    /** The pieces cut into cover at least this: enough capacity at the best yield, brought up to whole pieces. */
+    /** The least area of the pieces cut into: enough capacity at the best yield, increased to whole pieces. */
     double touched() {
         double least = cheapest(yield -> yield.area() / yield.capacity());
         return TouchedArea.least(yields.stream().mapToDouble(PieceYield::area).toArray(), Math.max(used, least));
     }
 
-    /** At least this is lost in slivers. */
+    /** The least area lost in slivers. */
     double lost() {
         return cheapest(PieceYield::lossShare);
     }
@@ -74,7 +73,7 @@ record FabricBounds(List<CutDemand> demands, double used, List<PieceYield> yield
         double of(PieceYield yield);
     }
 
-    /** What the used area costs at least, were it taken from the pieces with the lowest price first. */
+    /** The least cost of the used area if it is taken from the pieces with the lowest price first. */
     private double cheapest(Price price) {
         double missing = used;
         double cost = 0;

@@ -7,22 +7,22 @@ import hearthcloth.cutstock.job.StockPiece;
 import java.util.Arrays;
 import java.util.List;
 
-
 /**
- * What one piece can give at most for some demands, and what it must lose by giving.
+ * What one piece can give at most for some demands, and what it must lose by giving it.
  *
  * <p>Any line right across a piece is covered by parts whose extents are known numbers: the widths of the bars that lie
  * one way, at least the shortest part of those that lie the other, the sides of blocks. The best such sum times the
  * piece's extent bounds the covered area, from either direction. Where even the narrowest extent leaves less than the
- * least offcut beside it, what is not covered on a line with a part is in a sliver, so the loss is at least in the
+ * least offcut beside it, whatever is not covered on a line with a part is in a sliver, so the loss is at least in the
  * proportion of the best sum to what it leaves.
  *
- * @param area of the piece
- * @param capacity no cutting covers more than this
- * @param lossShare lost area for each unit of covered area, at least
+ * @param area of the piece, in square units
+ * @param capacity no cutting covers more than this area
+ * @param lossShare the least lost area for each unit of covered area
  */
 record PieceYield(double area, double capacity, double lossShare) {
 
+    /** Sums examined on one line; beyond that the whole line counts as covered, which is on the safe side. */
     private static final int MOST_SUMS = 500;
 
     /** What a piece gives; capacity 0 if no part of any demand fits on it. */
@@ -92,7 +92,9 @@ record PieceYield(double area, double capacity, double lossShare) {
             free = Math.min(free, part);
         }
 
-        /** The best sum of extents; the whole line where a part may have any length, or where the sums are too many. */
+        /**
+         * The best sum of extents; the whole line where a part may have any length, or where there are too many sums.
+         */
         long most() {
             if (free <= extent) {
                 return extent;
@@ -113,7 +115,10 @@ record PieceYield(double area, double capacity, double lossShare) {
             return best;
         }
 
-        /** One unit is allowed for, because a piece may measure up to a unit more than its whole number. */
+        /**
+         * The least share lost. One unit is allowed for, because a piece may measure up to a unit more than its whole
+         * number.
+         */
         double lossShare(long leastOffcut) {
             if (free <= extent || exact.length == 0) {
                 return 0;

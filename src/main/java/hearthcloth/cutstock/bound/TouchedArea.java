@@ -3,17 +3,17 @@ package hearthcloth.cutstock.bound;
 import java.util.Arrays;
 import java.util.BitSet;
 
-
 /**
- * The least area of pieces that a plan can cut into: the smallest sum of piece areas that holds what is used.
+ * The least area of pieces that a plan can cut into: the smallest sum of piece areas that covers what is used.
  *
- * <p>Areas are counted in grains of a 2^16th of the whole, rounded up, so a sum of k pieces is overstated by less than
- * k grains, which are taken off again; k is at most the number of pieces that such a sum can have. O(m 2^16 / 64) for m
+ * <p>Areas are counted in units of a 2^16th of the whole, rounded up, so a sum of k pieces is overstated by less than k
+ * units, which are subtracted again; k is at most the number of pieces that such a sum can have. O(m 2^16 / 64) for m
  * pieces; beyond {@value #MOST_PIECES} pieces the used area itself is the bound.
  */
 final class TouchedArea {
 
     private static final int MOST_PIECES = 400;
+    /** Units in which areas are counted. */
     private static final int GRAINS = 1 << 16;
 
     private TouchedArea() {}
@@ -39,7 +39,7 @@ final class TouchedArea {
         return Math.max(used, (reached - most) * grain);
     }
 
-    /** No sum has more pieces than the smallest ones that fit into it. */
+    /** The most pieces that such a sum can have: as many as the smallest ones that fit into it. */
     private static int mostThatFit(double[] ascending, double sum) {
         double together = 0;
         int count = 0;

@@ -15,15 +15,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-
 /**
- * Demands of a job in the words of {@link hearthcloth.plan.join}: the kinds of lane they ask for, and rules about where
- * joins lie. A block can be asked for like a bar that has the block's width and is never joined.
+ * The demands of a job in the terms of {@link hearthcloth.plan.join}: the kinds of lane they need, and rules about
+ * where joins lie. A block can be treated like a bar that has the block's width and is never joined.
  *
  * @param wanted one for each demand, in their order
  */
 record AskedBars(List<CutDemand> demands, List<LaneKind> kinds, List<WantedBar> wanted, JoinPlaces rules) {
 
+    /** The most parts of one bar that the search can hold. */
     private static final int MOST_PARTS = 64;
 
     /** The bars of a job. */

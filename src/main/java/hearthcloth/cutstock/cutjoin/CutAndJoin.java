@@ -18,24 +18,29 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
 
-
 /**
  * Finds how to cut blocks and bars out of a stock with the fewest joins, then the fewest cuts, then the least lost.
  *
  * <p>Blocks are placed first, in several ways; the free plots then give lanes for the bars, and {@link Joinery} joins
- * them, reworked by {@link RuinAndRecreate}. In one attempt more the blocks are cut from lanes like bars, so that they
- * may lie anywhere. While there is no plan, the attempt that is nearest to one walks longest; afterwards they share the
- * budget by halving: each gets a short walk, the better half a longer one, and so on, down to {@value #KEPT}. The first plan comes after one
- * construction, a few milliseconds for 20 bars and 200 pieces. With the same job, step budget and seed the plans are the
- * same.
+ * them, reworked by {@link RuinAndRecreate}. In one more attempt the blocks are cut from lanes like bars, so that they
+ * may lie anywhere. While there is no plan, the attempt nearest to one is searched longest. Afterwards the attempts
+ * share the budget by successive halving: each is searched briefly, the better half longer, and so on, down to {@value
+ * #KEPT}. The first plan comes after one construction, a few milliseconds for 20 bars and 200 pieces. The same job,
+ * step budget and seed give the same plans.
  */
 public final class CutAndJoin {
 
+    /** Placings of the blocks that are searched. */
     private static final int PLACINGS = 4;
+    /** Placings that are tried at most to get as many different ones. */
     private static final int MOST_PLACINGS = 16;
+    /** Attempts that are searched to the end. */
     private static final int KEPT = 3;
+    /** The variety of all placings but the first, see {@link StockCorners#place}. */
     private static final double VARIETY = 0.4;
+    /** Steps of the first search from each attempt. */
     private static final int FIRST_WALK = 200;
+    /** How many times more pieces are considered when no plan is found. */
     private static final int GENEROUS = 4;
 
     private final CutJoinJob job;
@@ -53,7 +58,7 @@ public final class CutAndJoin {
      * Searches until the budget is spent.
      *
      * @param seed the same seed gives the same plans under a budget of steps
-     * @param improvements told each better plan as it is found, on this thread
+     * @param improvements receives each better plan as it is found, on this thread
      */
     public CutOutcome search(Budget budget, long seed, Consumer<? super CutPlan> improvements) {
         Run run = new Run(budget, new SplittableRandom(seed), improvements);
@@ -119,7 +124,7 @@ public final class CutAndJoin {
             }
         }
 
-        /** Walks from all attempts, the better half a longer way each time; raises the bound once on the way. */
+        /** Searches from all attempts, from the better half longer each time; raises the bound once on the way. */
         void walk(CutBounds proofs) {
             long steps = FIRST_WALK;
             boolean raised = false;
@@ -146,7 +151,7 @@ public final class CutAndJoin {
             }
         }
 
-        /** While there is no plan, the i-th best attempt walks an i-th of the way. */
+        /** Searches from each attempt. While there is no plan, the i-th best one gets an i-th of the steps. */
         private void walk(long steps) {
             for (int i = 0; i < attempts.size(); i++) {
                 CutAttempt attempt = attempts.get(i);
@@ -162,7 +167,7 @@ public final class CutAndJoin {
             }
         }
 
-        /** Takes down the attempt if it is the best so far. */
+        /** Keeps a copy of the attempt if it is the best so far. */
         private void look(CutAttempt attempt) {
             double now = attempt.look();
             if (now >= merit) {

@@ -10,8 +10,7 @@ import hearthcloth.cutstock.join.Joinery;
 import java.util.ArrayList;
 import java.util.List;
 
-
-/** A ground, with the demands that are not placed on it being cut and joined from what is free. */
+/** One placing of the blocks, with the other demands cut and joined from what is free. */
 final class CutAttempt {
 
     private final CutJoinJob job;
@@ -44,7 +43,7 @@ final class CutAttempt {
         return joinery;
     }
 
-    /** Whether there is anything to be pieced: blocks that are placed leave nothing to rework. */
+    /** Whether anything has to be pieced; without bars there is nothing to rework. */
     boolean hasBars() {
         return !asked.wanted().isEmpty();
     }
@@ -54,29 +53,29 @@ final class CutAttempt {
         return ground.pieces().size();
     }
 
-    /** How good it is now; the best so far is remembered. */
+    /** Its present quality; the best so far is stored. */
     double look() {
         double now = joinery.merit();
         merit = Math.min(merit, now);
         return now;
     }
 
-    /** How good it has been at its best; less is better. */
+    /** Its quality at its best; less is better. */
     double merit() {
         return merit;
     }
 
-    /** Whether nothing is left out now. */
+    /** Whether every demand is met at present. */
     boolean whole() {
         return joinery.work().missing() == 0;
     }
 
-    /** What is cut from what now. */
+    /** What is cut from what at present. */
     CutPlan plan() {
         return new LaneLayout(job, asked.demands(), lanes, joinery.work()).plan(ground);
     }
 
-    /** What is left out now. */
+    /** The demands not met at present. */
     List<Shortage> leftOut() {
         List<Shortage> missing = new ArrayList<>();
         for (int i = 0; i < asked.demands().size(); i++) {

@@ -5,7 +5,6 @@ import hearthcloth.cutstock.job.StockPiece;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
  * Stock with the blocks already placed on it: for each piece a cutting whose offcuts are the plots that are still free
  * for lanes.

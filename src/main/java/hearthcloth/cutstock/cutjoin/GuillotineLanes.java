@@ -7,20 +7,22 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
-
 /**
  * Plots of fabric as a source of lanes, the strips that bars are joined from. A place is a rectangle and a direction.
  *
- * <p>A rectangle is shared out by cuts side by side; whatever is cut off is a rectangle as well and may be shared out the
- * other way, without a limit to how often, so every state is a straight edge-to-edge cutting. What a lane does not use of
- * its length is shared out like anything else, for lanes of other widths or the other way. A lane given back widens the
- * gap of the rectangle it was cut off; a rectangle from which nothing is cut any more is given back itself. Opening and
- * closing cost O(rectangles), for the search for a free number.
+ * <p>A rectangle is divided by cuts side by side; whatever is cut off is a rectangle as well and may be divided the
+ * other way, to any depth, so every state is a straight edge-to-edge cutting (a guillotine cutting). The part of a
+ * lane's length that is not used is divided like anything else, for lanes of other widths or in the other direction. A
+ * lane given back widens the gap of the rectangle it was cut off; a rectangle from which nothing is cut any more is
+ * given back itself. Opening and closing cost O(rectangles), for the search for a free number.
  */
 final class GuillotineLanes implements StripSource {
 
+    /** The cost of a cut, in joins. */
     private static final double PER_CUT = 0.02;
+    /** The cost, in joins, of losing as much area in slivers as all demands have together. */
     private static final double PER_SLIVER = 0.01;
+    /** The cost, in joins, of cutting into plots of as much area as all demands have together. */
     private static final double PER_TOUCHED = 0.004;
 
     private final List<FreePlots.Plot> plots;
@@ -87,12 +89,12 @@ final class GuillotineLanes implements StripSource {
         return now.lane[place >> 1];
     }
 
-    /** Whether nothing is cut off a plot, so that it may be shared out either way. */
+    /** Whether nothing is cut off a plot, so that it may be divided either way. */
     private boolean untouched(int rectangle) {
         return rectangle < now.plots && now.kids[rectangle] == 0;
     }
 
-    /** The extent that lanes would share out at a place. */
+    /** The extent that lanes would divide at a place. */
     private long room(int place, long[] used) {
         int from = place >> 1;
         if (untouched(from)) {
@@ -156,7 +158,7 @@ final class GuillotineLanes implements StripSource {
         return made - now.plots;
     }
 
-    /** Cuts off all that is free, to share it out the other way. */
+    /** Cuts off everything that is free, to divide it the other way. */
     private int level(int from, boolean across, long free) {
         int made = now.cut(from, free);
         if (made >= 0) {
@@ -259,7 +261,7 @@ final class GuillotineLanes implements StripSource {
         now.copy(saved);
     }
 
-    /** How the plots are shared out, to be read only. */
+    /** How the plots are divided; to be read only. */
     LaneState state() {
         return now;
     }

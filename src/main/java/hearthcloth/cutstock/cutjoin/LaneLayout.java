@@ -13,10 +13,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-
 /**
- * Writes out lanes and what is cut from them as cuttings. Where lanes lie side by side and nothing else is cut beside or
- * from them, all may be cut to the longest use first, if that leaves a larger offcut.
+ * Writes out lanes and what is cut from them as cuttings. Where lanes lie side by side and nothing else is cut beside
+ * or from them, all may first be cut to the longest length used, if that leaves a larger offcut.
  */
 final class LaneLayout {
 
@@ -50,7 +49,7 @@ final class LaneLayout {
                                 .reversed())));
     }
 
-    /** How much of a lane goes into parts. */
+    /** The length of a lane that goes into parts. */
     private long used(int lane) {
         return pieces.getOrDefault(lane, List.of()).stream()
                 .mapToLong(Piece::cut)
@@ -100,7 +99,7 @@ final class LaneLayout {
         return worth(trimmed) > worth(whole) ? trimmed : whole;
     }
 
-    /** Large offcuts first, then few cuts. */
+    /** Orders cuttings by large offcuts first, then by few cuts. */
     private double worth(Cutting cutting) {
         double squares = cutting.leaves()
                 .filter(leaf ->
@@ -110,7 +109,7 @@ final class LaneLayout {
         return squares - 0.01 * cutting.cuts() * cutting.area() * cutting.area();
     }
 
-    /** Lays side by side what is cut off a rectangle, lanes first. */
+    /** Lays the parts of a rectangle side by side, lanes first. */
     private Cutting lay(int rectangle, List<Integer> row, int i, Cutting free) {
         return i == row.size()
                 ? free

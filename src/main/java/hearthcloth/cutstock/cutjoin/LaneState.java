@@ -1,14 +1,13 @@
 package hearthcloth.cutstock.cutjoin;
 
-
 /**
  * What changes while lanes are opened and closed, in flat arrays so that copying is cheap. Each entry is a rectangle: a
- * plot, then whatever has been cut off a larger one. A rectangle is shared out by cuts side by side; its {@code gap} is
- * what is left of the extent so shared, its {@code run} the other extent.
+ * plot, or something that was cut off a larger one. A rectangle is divided by cuts side by side; its {@code gap} is
+ * what is left of the extent so divided, its {@code run} the other extent.
  */
 final class LaneState {
     final int plots;
-    /** What a rectangle was cut off, itself for a plot, -1 where there is no rectangle. */
+    /** The rectangle that each one was cut off; itself for a plot, -1 where there is no rectangle. */
     final int[] parent;
 
     final int[] plot;
@@ -17,11 +16,11 @@ final class LaneState {
 
     final long[] gap;
     final long[] run;
-    /** How many rectangles are cut off it. */
+    /** The number of rectangles cut off it. */
     final int[] kids;
     /** Whether lanes cut off it side by side lie across the piece. */
     final boolean[] across;
-    /** Whether it is a lane: then bars' parts are cut off it too. */
+    /** Whether it is a lane, so that parts of bars are cut off it too. */
     final boolean[] lane;
 
     int limit;
@@ -57,7 +56,7 @@ final class LaneState {
         limit = other.limit;
     }
 
-    /** A rectangle cut off another, with nothing cut off it yet; -1 if there is no room to note it down. */
+    /** Cuts a rectangle off another, with nothing cut off it yet; -1 if there is no entry left for it. */
     int cut(int from, long size) {
         int made = plots;
         while (made < limit && parent[made] >= 0) {
@@ -76,7 +75,7 @@ final class LaneState {
         return made;
     }
 
-    /** Gives a rectangle back from which nothing is cut, and those larger ones that were cut for it alone. */
+    /** Gives back a rectangle from which nothing is cut, and the larger ones that were cut for it alone. */
     void giveBack(int rectangle) {
         int last = rectangle;
         while (last >= plots && kids[last] == 0 && !lane[last]) {

@@ -12,14 +12,14 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
-
 /**
- * Chooses the pieces of a large stock that a search should look at, so that its cost does not grow with the stock: for
- * each kind of lane the longest, those that have the width already, and those whose length is nearest above a bar's;
- * for each block the closest fits. O(m log m) for m pieces, for each kind.
+ * Chooses the pieces of a large stock that a search considers, so that its cost does not grow with the stock: for each
+ * kind of lane the longest, those that have the width already, and those whose length is nearest above a bar's; for
+ * each block the closest fits. O(m log m) for m pieces, for each kind.
  */
 final class PieceChoice {
 
+    /** A stock of up to this many pieces is considered as a whole. */
     private static final int SMALL_STOCK = 250;
 
     private final CutJoinJob job;
@@ -31,7 +31,7 @@ final class PieceChoice {
         this.kinds = kinds;
     }
 
-    /** The pieces worth looking at, in stock order; {@code generosity} 1 is enough unless stock is tight. */
+    /** The pieces to consider, in stock order; {@code generosity} 1 is enough unless the stock is tight. */
     List<StockPiece> pieces(int generosity) {
         if (job.stock().size() <= SMALL_STOCK * generosity) {
             return job.stock();

@@ -18,15 +18,14 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
-
 /**
- * Cuts the same parts out of the same piece again, so that fewer leftovers remain, then less is lost, then the leftovers
- * are larger. A tree of cuts has one cut less than leaves, so fewest leftovers is fewest cuts as well.
+ * Cuts the same parts out of the same piece again, so that fewer leftovers remain, then less is lost, then the
+ * leftovers are larger. A tree of cuts has one cut less than leaves, so fewest leftovers is fewest cuts as well.
  *
- * <p>Tries one leftover, then two, and so on below what there is. Every leftover and part may be pushed left and up in a
- * straight cutting, so cuts need only lie where parts beside each other end; all are tried, and what is known of a
- * rectangle and a set of parts is kept. At most {@value #MOST_LOOKS} cuts are looked at for a piece, and only
- * pieces with at most {@value #MOST_PARTS} parts; otherwise the piece stays as it is.
+ * <p>It tries one leftover, then two, and so on below the present number. In a straight cutting every leftover and part
+ * may be pushed left and up, so cuts need only lie where parts beside each other end; all of these are tried, and
+ * results are stored for each rectangle and set of parts. At most {@value #MOST_LOOKS} cuts are examined for a piece,
+ * and only pieces with at most {@value #MOST_PARTS} parts; otherwise the piece stays as it is.
  */
 public final class Recut {
 
@@ -56,7 +55,7 @@ public final class Recut {
         this.leastOffcut = leastOffcut;
     }
 
-    /** The plan with every piece recut that gains by it: the same parts from the same pieces, so the same joins. */
+    /** The plan with every piece recut that gains by it; the parts and pieces are the same, and so are the joins. */
     public static CutPlan of(CutJoinJob job, CutPlan plan) {
         Map<Integer, CutDemand> demands = new HashMap<>();
         job.blocks().forEach(block -> demands.put(block.id(), block));
@@ -116,7 +115,7 @@ public final class Recut {
         return Math.min(left.width(), left.height()) < leastOffcut ? 0 : left.area() * left.area();
     }
 
-    /** The best cutting of a rectangle, at the origin, into a set of parts with at most so many leftovers. */
+    /** The best cutting of a rectangle, at the origin, into a set of parts with at most this many leftovers. */
     private Optional<Rating> best(long width, long height, int set, int leftovers) {
         if (set == 0) {
             Cutting left = new Cutting.Offcut(0, 0, width, height);
@@ -152,7 +151,7 @@ public final class Recut {
         return same || over ? Optional.of(new Rating(laid, 0, 0)) : Optional.empty();
     }
 
-    /** Every first cut that ends beside or below a set of parts. */
+    /** The best over every first cut that ends beside or below a set of parts. */
     private Optional<Rating> cut(State state) {
         Optional<Rating> best = Optional.empty();
         for (int first = state.set(); first > 0; first = (first - 1) & state.set()) {
@@ -215,7 +214,7 @@ public final class Recut {
         return other.isPresent() && (one.isEmpty() || other.get().isBetterThan(one.get())) ? other : one;
     }
 
-    /** Where parts of a set can end when pushed together, within the extent and not at its end. */
+    /** The places, inside the extent, where parts of a set can end when pushed together. */
     private List<Long> ends(int set, boolean lengthwise, long extent) {
         TreeSet<Long> sums = new TreeSet<>(List.of(0L));
         for (int i = 0; i < parts.size(); i++) {

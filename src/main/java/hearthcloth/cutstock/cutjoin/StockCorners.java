@@ -11,13 +11,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 
-
 /**
  * Places blocks, largest first, each into the corner of a free rectangle: the one where it spoils the least room for
- * lanes, or, for the sake of variety, one of the next. O(blocks x plots) for one ground.
+ * lanes or, for variety, one of the next. O(blocks x plots) for one ground.
  */
 final class StockCorners {
 
+    /**
+     * The weight of a free rectangle's area beside the room that is spoilt, so that of equal spots the smaller
+     * rectangle is used.
+     */
     private static final double SMALL_FIRST = 1e-3;
 
     private final List<JobBlock> blocks;
@@ -32,10 +35,13 @@ final class StockCorners {
 
     private record Spot(int piece, Cutting.Offcut free, Cutting cutting, double spoilt) {}
 
-    /** The block that fitted nowhere, or the ground with all placed. */
+    /** The block that fitted nowhere, or the ground with all of them placed. */
     record Placing(FreePlots ground, Optional<JobBlock> left) {}
 
-    /** Places all blocks; {@code variety} 0 always takes the best spot, 1 any of the best with falling chance. */
+    /**
+     * Places all blocks; with {@code variety} 0 always in the best spot, with 1 in any of the best with decreasing
+     * probability.
+     */
     Placing place(List<StockPiece> pieces, double variety, SplittableRandom chance) {
         FreePlots ground = FreePlots.bare(pieces);
         for (JobBlock block : blocks) {
@@ -115,7 +121,7 @@ final class StockCorners {
         return right > 0 ? corner(free, part, true) : part;
     }
 
-    /** The area that lanes could cover. */
+    /** The area that lanes could cover, in square units. */
     private double room(StockPiece piece, Cutting free) {
         double room = 0;
         for (LaneKind kind : kinds) {

@@ -9,11 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.LongStream;
 
-
-/** Bars that may be joined from the same lanes, and what holds for them alone, given every lane there could be. */
+/**
+ * Bars that may be joined from the same lanes, and the bounds that hold for them alone, given every lane there could
+ * be.
+ */
 public final class BarClass {
 
+    /** The most equal lanes that are counted for one piece. */
     private static final int MOST_OF_ONE_PIECE = 512;
+    /** With more lanes than this the slower relaxation is not tried. */
     private static final int MOST_LANES = 4_000;
 
     private final LaneKind kind;
@@ -55,7 +59,7 @@ public final class BarClass {
     }
 
     /**
-     * The lanes along and the lanes across of every piece, as if both could be cut: no cutting gives more, since parts
+     * The lanes along and the lanes across of every piece, as if both could be cut. No cutting gives more, since parts
      * that lie the same way fit into as many columns as the piece is wide.
      */
     private static long[] lanes(CutJoinJob job, LaneKind kind, long shortest) {
@@ -94,14 +98,17 @@ public final class BarClass {
         return joins;
     }
 
-    /** Raises the bound by the dearer relaxation, unless it says enough or the lanes are too many to matter. */
+    /**
+     * Raises the bound by the slower relaxation, unless {@code enough} is reached or there are too many lanes for it to
+     * matter.
+     */
     public void raise(int enough, Budget budget) {
         if (joins < enough && lanes.length <= MOST_LANES) {
             joins = Math.max(joins, new LeftoverBound(lengths, lanes, loss, bounds).joins(enough, budget));
         }
     }
 
-    /** Every plan's joins take at least this area from the parts of these bars. */
+    /** The joins of every plan take at least this area from the parts of these bars, in square units. */
     public double joinedArea() {
         return (double) kind.width() * loss * joins;
     }

@@ -1,6 +1,5 @@
 package hearthcloth.cutstock.job;
 
-
 /** How a bar may lie on a piece: its length along the piece's length, or turned across it. */
 public enum BarTurn {
     /** Either way, on every piece. */

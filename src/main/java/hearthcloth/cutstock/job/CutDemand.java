@@ -1,6 +1,5 @@
 package hearthcloth.cutstock.job;
 
-
 /** A rectangle that must come out of the stock, whole or joined. */
 public sealed interface CutDemand permits JobBlock, JobBar {
 

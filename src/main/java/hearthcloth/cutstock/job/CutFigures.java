@@ -2,7 +2,6 @@ package hearthcloth.cutstock.job;
 
 import java.util.Comparator;
 
-
 /**
  * What a plan costs. Areas are in square units.
  *

@@ -1,6 +1,5 @@
 package hearthcloth.cutstock.job;
 
-
 /**
  * What no plan of a job can beat. Areas are in square units.
  *

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 
-
 /**
  * What is to be cut from what. All lengths are whole numbers of one unit, up to about 10^12.
  *

@@ -2,7 +2,6 @@ package hearthcloth.cutstock.job;
 
 import java.util.List;
 
-
 /** How a search for a plan ended. */
 public sealed interface CutOutcome {
 

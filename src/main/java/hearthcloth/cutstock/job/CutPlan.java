@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
-
 /** A complete plan: every demand cut, with the cuts of each used piece. */
 public record CutPlan(List<CutPiece> pieces, CutFigures figures) {
 

@@ -2,7 +2,6 @@ package hearthcloth.cutstock.job;
 
 import java.util.stream.Stream;
 
-
 /**
  * A rectangle of a stock piece and what becomes of it: a part, an offcut, or one straight cut from edge to edge and two
  * smaller rectangles. Read from the root it is the order of cutting.

@@ -3,7 +3,6 @@ package hearthcloth.cutstock.job;
 import java.util.BitSet;
 import java.util.stream.IntStream;
 
-
 /** An immutable set of fabric numbers. */
 public final class FabricSets {
 

@@ -2,7 +2,6 @@ package hearthcloth.cutstock.job;
 
 import java.util.List;
 
-
 /**
  * A bar of one width that may be joined end to end from parts of that width.
  *

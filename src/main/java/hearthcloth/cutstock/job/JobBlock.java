@@ -1,6 +1,5 @@
 package hearthcloth.cutstock.job;
 
-
 /**
  * A rectangle cut whole, such as a hearth: never joined.
  *

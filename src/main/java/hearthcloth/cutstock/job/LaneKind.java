@@ -1,6 +1,5 @@
 package hearthcloth.cutstock.job;
 
-
 /** What a bar asks of a lane: its width, which way it may lie, and the fabrics it may be of. */
 public record LaneKind(long width, BarTurn turn, FabricSets fabrics) {
 

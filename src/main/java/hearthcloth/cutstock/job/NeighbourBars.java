@@ -1,6 +1,5 @@
 package hearthcloth.cutstock.job;
 
-
 /**
  * Two bars whose joins must keep apart: |p + shift - q| is at least the clearance for every join position p of the first
  * and q of the second.

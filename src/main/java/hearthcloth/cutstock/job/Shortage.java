@@ -2,14 +2,13 @@ package hearthcloth.cutstock.job;
 
 import java.util.List;
 
-
 /**
- * Something there is too little of.
+ * Something of which there is too little.
  *
- * @param demands the ids of the demands that go short together
+ * @param demands the ids of the demands that are short together
  * @param fabrics what they could be cut from
  * @param width the bars' width, or the block's
- * @param missingLength at least this much length of that width is missing
+ * @param missingLength at least this length of that width is missing
  */
 public record Shortage(List<Integer> demands, FabricSets fabrics, long width, long missingLength) {
 

@@ -1,6 +1,5 @@
 package hearthcloth.cutstock.job;
 
-
 /** The open interval between two positions along a bar; its ends do not belong to it. */
 public record Span(long from, long to) {
 

@@ -1,6 +1,5 @@
 package hearthcloth.cutstock.job;
 
-
 /**
  * One physical rectangle of fabric, lying with its width across (x) and its length along (y).
  *

@@ -1,7 +1,6 @@
 package hearthcloth.cutstock.join;
 
-
-/** A bar's parts while it is being pieced: which strip, how much is cut, how much could be cut at most. */
+/** A bar's parts while it is being pieced: the strip of each, how much is cut, and how much could be cut at most. */
 public final class BarParts {
 
     final int[] source;
@@ -28,7 +27,7 @@ public final class BarParts {
         System.arraycopy(other.most, 0, most, 0, count);
     }
 
-    /** How many parts there are. */
+    /** The number of parts. */
     public int count() {
         return count;
     }

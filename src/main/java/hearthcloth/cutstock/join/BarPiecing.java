@@ -2,17 +2,20 @@ package hearthcloth.cutstock.join;
 
 import java.util.SplittableRandom;
 
-
 /**
- * Pieces one bar at a time: from the fewest strips or remainders possible, or one more, picked by several ways in turn; of
- * these the pick that spoils least. A remainder counts by the square of its length. Now and then a bar is pieced part by
- * part instead, by chance.
+ * Pieces one bar at a time: from the fewest strips or remainders possible, or one more, chosen in several ways in turn;
+ * of these choices the one that spoils least is taken. A remainder counts by the square of its length. Some bars, by
+ * chance, are pieced part by part instead.
  */
 final class BarPiecing {
 
+    /** One bar in this many is pieced part by part. */
     private static final int STEPWISE = 3;
+    /** Tries for one bar. */
     private static final int MOST_ATTEMPTS = 3;
+    /** The cost, in joins, of the squared length used of a strip, in mean bars, as in {@link Joinery}. */
     private static final double SPREAD = 0.1;
+
     private static final CandidateSelection.Way[] WAYS = CandidateSelection.Way.values();
 
     private final Piecework now;
@@ -26,7 +29,7 @@ final class BarPiecing {
     private final BarParts best;
     private int bestKind;
 
-    /** {@code unit} is a middling bar's length. */
+    /** Prepares piecing; {@code unit} is the mean length of a bar. */
     BarPiecing(Piecework now, StripSource strips, JoinRules rules, StripCandidates offers, long loss, double unit) {
         this.now = now;
         this.strips = strips;
@@ -40,10 +43,10 @@ final class BarPiecing {
     }
 
     /**
-     * Pieces a bar, if it can be done; tries again where strips that were picked together exclude each other.
+     * Pieces a bar if that is possible; tries again where strips that were chosen together exclude each other.
      *
-     * @param plainly from the fewest strips only, as the first attempt does: strips of just the right length, where the
-     *     stash has them, are then found at once
+     * @param plainly from the fewest strips only, as in the first construction, so that strips of exactly the right
+     *     length are found at once where the stash has them
      */
     void piece(int bar, boolean plainly, SplittableRandom chance) {
         if (!plainly && !rules.concerns(bar) && now.mostParts(bar) > 1 && chance.nextInt(STEPWISE) == 0) {
@@ -63,8 +66,8 @@ final class BarPiecing {
     }
 
     /**
-     * Pieces a bar part by part, each from what there is once the one before is cut, so that its parts may lie both ways
-     * on one plot; a bar that cannot be finished so is taken apart again.
+     * Pieces a bar part by part, each from what there is once the one before is cut, so that its parts may lie both
+     * ways on one plot. A bar that cannot be finished in this way is taken apart again.
      */
     private void stepwise(int bar, SplittableRandom chance) {
         int[] kinds = now.kinds(bar);
@@ -84,7 +87,7 @@ final class BarPiecing {
         }
     }
 
-    /** Any offer, long ones likelier; -1 if there is none. */
+    /** A random offer, long ones being likelier; -1 if there is none. */
     private int longish(SplittableRandom chance) {
         int count = offers.count();
         return count == 0 ? -1 : Math.max(chance.nextInt(count), chance.nextInt(count));
@@ -120,7 +123,10 @@ final class BarPiecing {
         return least;
     }
 
-    /** Turns the picked offers into parts: all but the last whole, or a little less so that the last is long enough. */
+    /**
+     * Turns the chosen offers into parts: all but the last are used whole, or a little less so that the last is long
+     * enough.
+     */
     private boolean fill(int bar) {
         trial.count = 0;
         long rest = now.length(bar) + loss * (selection.count - 1);
@@ -140,7 +146,7 @@ final class BarPiecing {
         return lacking == 0 && trial.cut[last] <= trial.most[last];
     }
 
-    /** How much a pick spoils, in joins. */
+    /** How much a choice spoils, in joins. */
     private double score(int kind) {
         double spoilt = trial.count - 1;
         for (int i = 0; i < trial.count; i++) {
@@ -154,7 +160,7 @@ final class BarPiecing {
         return spoilt;
     }
 
-    /** Begins a bar that could not be pieced, from the longest of what is left, of the kind that has the longest. */
+    /** Begins a bar that could not be pieced, from the longest remainders, of the kind that has the longest. */
     void begin(int bar) {
         int kind = -1;
         long longest = 0;

@@ -2,14 +2,13 @@ package hearthcloth.cutstock.join;
 
 import java.util.SplittableRandom;
 
-
 /**
- * Picks which offers a bar is pieced from: all but the last are used whole, the last leaves the remainder. Several ways
- * of picking are tried; which one is best depends on what comes after, so the search chooses by chance among them.
+ * Chooses the offers that a bar is pieced from: all but the last are used whole, and the last leaves the remainder.
+ * Several ways of choosing are tried; which is best depends on what comes after, so the search picks one at random.
  */
 final class CandidateSelection {
 
-    /** How to pick. */
+    /** The ways of choosing. */
     enum Way {
         /** The longest first, so that the rest is easy. */
         LONGEST,
@@ -17,7 +16,7 @@ final class CandidateSelection {
         SHORTEST,
         /** Any that leaves a solution. */
         ANY,
-        /** Any but the last two, which are the pair of least excess. */
+        /** Any but the last two, which are the pair that exceeds the rest by least. */
         PAIR
     }
 
@@ -34,7 +33,7 @@ final class CandidateSelection {
         this.chosen = new int[most];
     }
 
-    /** Picks exactly {@code parts} offers that cover the bar; false if this way finds none. */
+    /** Chooses exactly {@code parts} offers that cover the bar; false if this way finds none. */
     boolean pick(long bar, int parts, long least, Way way, SplittableRandom chance) {
         count = 0;
         long rest = bar;
@@ -67,7 +66,7 @@ final class CandidateSelection {
         return true;
     }
 
-    /** The first offer from here on that is not taken yet. */
+    /** The first offer from here on that is not chosen yet. */
     private int free(int from) {
         int i = from;
         while (i < offers.count() && taken[i]) {
@@ -105,7 +104,7 @@ final class CandidateSelection {
         return i >= low ? i : free(low);
     }
 
-    /** The two that together are at least this long with the least excess. */
+    /** The pair that together is at least this long with the least excess. */
     private boolean pair(long together) {
         int low = free(0);
         int high = offers.count() - 1;

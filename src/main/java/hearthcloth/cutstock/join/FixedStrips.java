@@ -5,8 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-
-/** Strips that lie ready, all of the bars' width: each is its own place and its own slot. */
+/** Strips that lie ready, all of the bars' width; each is its own place and its own slot. */
 final class FixedStrips implements StripSource {
 
     private final long[] lengths;

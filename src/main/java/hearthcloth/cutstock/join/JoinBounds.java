@@ -2,14 +2,13 @@ package hearthcloth.cutstock.join;
 
 import java.util.Arrays;
 
-
 /**
- * How few joins are possible, by two relaxations that each take microseconds. Bars and strips are plain lengths; all
- * strips are of the bars' width, all bars may be pieced from all strips.
+ * Lower bounds on the number of joins, by two relaxations that each take microseconds. Bars and strips are plain
+ * lengths; all strips are of the bars' width, and all bars may be pieced from all strips.
  *
- * <p><i>Length</i>: a bar alone needs the fewest of the longest strips that cover it. <i>Segments</i>: a plan with J
- * joins has n + J parts, hence uses at most n + J strips, and those hold no more than the n + J longest; applied to the
- * h longest bars for every h, the others counted by length. O(n log n + m log m).
+ * <p><i>Length</i>: a bar by itself needs the fewest of the longest strips that cover it. <i>Segments</i>: a plan with
+ * J joins has n + J parts, hence uses at most n + J strips, and those hold no more than the n + J longest; this is
+ * applied to the h longest bars for every h, with the others counted by length. O(n log n + m log m).
  */
 public final class JoinBounds {
 
@@ -44,7 +43,7 @@ public final class JoinBounds {
         return sorted;
     }
 
-    /** The fewest strips that cover a bar, more than there are strips if they do not. */
+    /** The fewest strips that cover a bar; more than there are strips if all of them do not cover it. */
     public int fewestParts(long bar) {
         for (int k = 1; k < sums.length; k++) {
             if (sums[k] - loss * (k - 1) >= bar) {
@@ -89,8 +88,8 @@ public final class JoinBounds {
     }
 
     /**
-     * At least this much length is missing, 0 if this relaxation cannot tell. Joining everything end to end, a strip
-     * adds at most its length less one loss, and each bar gets one loss back.
+     * A length that is missing at least; 0 if this relaxation cannot tell. When everything is joined end to end, a
+     * strip adds at most its length less one loss, and each bar gets one loss back.
      */
     public long missing() {
         long worst = 0;
@@ -102,7 +101,10 @@ public final class JoinBounds {
         return worst;
     }
 
-    /** The most that h bars can be covered by all strips: with h + J parts and J losses, J as few as the parts allow. */
+    /**
+     * The most that h bars can be covered by all strips: with h + J parts and J losses, where J is as small as the
+     * parts allow.
+     */
     private long sumsAfterLosses(int h) {
         int whole = Math.min(h, sums.length - 1);
         return sums[whole] + effective[sums.length - 1] - effective[whole];

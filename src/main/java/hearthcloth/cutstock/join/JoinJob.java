@@ -2,7 +2,6 @@ package hearthcloth.cutstock.join;
 
 import java.util.List;
 
-
 /**
  * Bars to be joined from strips of their own width. A bar is as long as its parts together less one loss for each join;
  * a strip may serve several bars, but gives no bar more than one part.

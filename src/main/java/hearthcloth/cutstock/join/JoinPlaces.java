@@ -4,23 +4,22 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
-
 /**
  * Keeps joins out of forbidden stretches and away from the joins of neighbouring bars, by changing the order of a bar's
  * parts and by moving length between parts whose strips have some to spare.
  *
- * <p>A depth-first search over orders and, for each join in turn, the position nearest to the present one on either side
- * of what is forbidden; at most {@value #MOST_NODES} positions are looked at, so an arrangement may be missed. The
- * position of join j is the sum of the first j cut lengths, less (j - 1) losses, less the offset.
+ * <p>A depth-first search over orders and, for each join in turn, over the position nearest to the present one on
+ * either side of what is forbidden. At most {@value #MOST_NODES} positions are examined, so an arrangement may be
+ * missed. The position of join j is the sum of the first j cut lengths, less (j - 1) losses, less the offset.
  */
 public final class JoinPlaces implements JoinRules {
 
     private static final int MOST_NODES = 400;
 
-    /** A stretch without joins, its ends excluded. */
+    /** A stretch in which no join may lie; its ends are allowed. */
     public record Stretch(long from, long to) {}
 
-    /** Joins of two bars stay apart: |p + shift - q| is at least the clearance. */
+    /** Two bars whose joins stay apart: |p + shift - q| is at least the clearance. */
     public record Apart(int first, int second, long shift, long clearance) {}
 
     private final long loss;
@@ -41,7 +40,7 @@ public final class JoinPlaces implements JoinRules {
      * Rules for a list of bars.
      *
      * @param forbidden for each bar, where no join may lie
-     * @param pairs which bars' joins must keep apart, by index in the list
+     * @param pairs which bars' joins must stay apart, by index in the list
      */
     public JoinPlaces(List<WantedBar> bars, List<List<Stretch>> forbidden, List<Apart> pairs, long loss, long offset) {
         this.loss = loss;
@@ -171,7 +170,7 @@ public final class JoinPlaces implements JoinRules {
         return false;
     }
 
-    /** How far the parts not yet seated reach at most. */
+    /** The most that the parts not yet placed can reach. */
     private long reach(BarParts parts, int seated) {
         long sum = 0;
         for (int i = 0; i < parts.count(); i++) {

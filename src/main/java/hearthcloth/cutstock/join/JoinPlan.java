@@ -2,7 +2,6 @@ package hearthcloth.cutstock.join;
 
 import java.util.List;
 
-
 /** For each bar, in the order of the job, its parts in the order of joining. */
 public record JoinPlan(List<List<Part>> bars) {
 

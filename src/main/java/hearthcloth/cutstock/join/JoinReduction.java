@@ -4,15 +4,16 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
-
 /**
- * Wins a join by dividing strips and bars into one more set ({@link JoinSets}), over all bars that are pieced from one kind
- * of strip and share none with others; or pieces bars that are not, by dividing anew what the others leave. Strips that
- * could still be opened take part.
+ * Saves a join by dividing strips and bars into one more set ({@link JoinSets}), over all bars that are pieced from one
+ * kind of strip and share none with others; or pieces bars that could not be pieced, by dividing anew what the others
+ * leave. Strips that could still be opened take part.
  */
 final class JoinReduction {
 
+    /** Divisions tried for one set. */
     private static final int DIVISIONS = 300;
+    /** The most strips not opened yet that take part. */
     private static final int MOST_FRESH = 64;
 
     private final Piecework now;
@@ -40,10 +41,10 @@ final class JoinReduction {
     }
 
     /**
-     * Tries to piece bars that are not, one of them or all, or to win a join among those that are, which leaves more for
-     * the others.
+     * Tries to piece one or all of the bars that are not pieced yet, or to save a join among those that are, which
+     * leaves more for the others.
      *
-     * @return whether that was done; what was planned but could not be carried out leaves bars out
+     * @return whether that was done; what was planned but could not be carried out leaves bars unpieced
      */
     boolean win(SplittableRandom chance) {
         int missing = now.missing();
@@ -87,8 +88,8 @@ final class JoinReduction {
     }
 
     /**
-     * Links every bar with its strips, and all that this kind cannot serve with one root that stays as it is; with it
-     * bars that are not pieced, except the one wished for (-1: none) or all.
+     * Links every bar with its strips, and everything that this kind cannot serve with one root that stays as it is;
+     * with that root also the bars that are not pieced, except the one wished for (-1: none) or all.
      */
     private void connect(int kind, int wished, boolean allMissing) {
         int n = now.bars();
@@ -155,7 +156,10 @@ final class JoinReduction {
         return new JoinSets(stripLength, barLength, loss, set, count, chain);
     }
 
-    /** What tells the set of a strip or a bar; one thing for all bars that are not pieced, -1 for a strip not opened. */
+    /**
+     * A number that identifies the set of a strip or a bar: one for all bars that are not pieced, -1 for a strip that
+     * is not open.
+     */
     private int top(int i) {
         if (i < sources.length) {
             return sources[i] < 0 ? -1 : find(now.bars() + sources[i]);
@@ -164,7 +168,10 @@ final class JoinReduction {
         return now.parts(bar) == 0 ? now.bars() + strips.slots() : find(bar);
     }
 
-    /** Pieces the bars of all changed sets anew; their strips are held open meanwhile by one unit of use. */
+    /**
+     * Pieces the bars of all changed sets anew. Meanwhile their strips are held open by counting one unit of each as
+     * used.
+     */
     private void carryOut(JoinSets sets, StripChain chain, int kind, SplittableRandom chance) {
         now.hold(1);
         for (int source : sources) {
@@ -204,7 +211,7 @@ final class JoinReduction {
         }
     }
 
-    /** Opens and holds the strips a laid set needs that are not open yet; false if one is gone by now. */
+    /** Opens and holds the strips that a set needs and that are not open yet; false if one is no longer there. */
     private boolean open(StripChain chain, int kind) {
         for (int part = 0; part < chain.firstPart(chain.bars()); part++) {
             int strip = chain.source(part);

@@ -1,6 +1,5 @@
 package hearthcloth.cutstock.join;
 
-
 /** Where joins may lie. */
 public interface JoinRules {
 
@@ -17,19 +16,19 @@ public interface JoinRules {
         }
     };
 
-    /** Whether any rule speaks of the bar. */
+    /** Whether any rule applies to the bar. */
     boolean concerns(int bar);
 
     /**
-     * Orders and trims the parts so that every join lies well, leaving their sum as it is.
+     * Orders and trims the parts so that every join lies where it may, leaving their sum unchanged.
      *
-     * @return false, with the parts as they were, if no way was found
+     * @return false, with the parts unchanged, if no way was found
      */
     boolean arrange(int bar, BarParts parts, Placed placed);
 
     /** The cut lengths of bars that are already pieced. */
     interface Placed {
-        /** How many parts a bar has, 0 while it is not pieced. */
+        /** The number of parts of a bar; 0 while it is not pieced. */
         int parts(int bar);
 
         /** The cut length of a part. */

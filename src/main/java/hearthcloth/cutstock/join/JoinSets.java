@@ -3,17 +3,16 @@ package hearthcloth.cutstock.join;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 
-
 /**
- * Bars and strips in sets, each set of strips giving its set of bars: joins are fewest when there are as many sets as
- * possible, since a connected set of k strips has k - 1 joins however it is cut (bin packing with item fragmentation,
- * Casazza and Ceselli, Comput. Oper. Res. 46 (2014), from memory). A strip that gives nothing is a set of its own.
+ * Bars and strips in sets, each set of strips giving its set of bars. Joins are fewest when there are as many sets as
+ * possible, since a connected set of k strips has k - 1 joins however it is cut (docs/sources.md#fragmented-packing). A
+ * strip that gives nothing is a set of its own.
  *
- * <p>A strip counts its length less a loss, a bar its length as a debt; a set can do its work when the sum is at least
- * minus one loss, and what is more is slack. To win a set, one is broken in two of which one works and the other, the
- * hole, falls short. Then the hole is thrown together with one other set at a time and the two are divided anew, so that
- * the other works with the least slack possible and the hole collects the rest, until it works too. Slack in all sets
- * together does not change by that, so little has to be found by chance.
+ * <p>A strip counts as its length less one loss, a bar as a debt of its length; a set can do its work when the sum is
+ * at least minus one loss, and anything more is slack. To win one more set, one is broken in two, of which one works
+ * and the other, the hole, falls short. Then the hole is put together with one other set at a time and the two are
+ * divided anew, so that the other works with the least slack possible and the hole collects the rest, until it works
+ * too. The slack of all sets together does not change, so little has to be found by chance.
  */
 final class JoinSets {
 
@@ -79,12 +78,12 @@ final class JoinSets {
         }
     }
 
-    /** How many sets there are. */
+    /** The number of sets. */
     int count() {
         return count;
     }
 
-    /** Tries to win one more set by at most so many divisions; if false, the sets are spoilt. */
+    /** Tries to win one more set with at most this many divisions; if false, the sets are no longer usable. */
     boolean win(int divisions, SplittableRandom chance) {
         int broken = set[strips + chance.nextInt(set.length - strips)];
         hole = count++;
@@ -92,8 +91,8 @@ final class JoinSets {
     }
 
     /**
-     * Tries to make a set work that falls short, with the help of strips that give nothing; if false, the sets are
-     * spoilt.
+     * Tries to make a set work that falls short, with the help of strips that give nothing; if false, the sets are no
+     * longer usable.
      */
     boolean help(int lacking, int divisions, SplittableRandom chance) {
         for (int strip = 0; strip < strips && slack[lacking] < 0; strip++) {
@@ -151,7 +150,7 @@ final class JoinSets {
         changed[yours] = true;
     }
 
-    /** Lays out a set again; its parts are then in the chain. */
+    /** Lays a set out again; its parts are then in the chain. */
     boolean works(int number, SplittableRandom chance) {
         chain.clear();
         for (int i = 0; i < set.length; i++) {
@@ -170,7 +169,7 @@ final class JoinSets {
         }
     }
 
-    /** Divides what two sets hold anew, so that the first works with least slack. */
+    /** Divides the contents of two sets anew, so that the first works with the least slack. */
     private boolean divide(int one, int other, SplittableRandom chance) {
         long before = collect(one, other);
         long base = before;
@@ -201,7 +200,7 @@ final class JoinSets {
         return false;
     }
 
-    /** Lists what is in the two sets; returns the slack of the first. */
+    /** Lists the contents of the two sets; returns the slack of the first. */
     private long collect(int one, int other) {
         itemCount = 0;
         for (int i = 0; i < set.length; i++) {
@@ -240,7 +239,7 @@ final class JoinSets {
         return false;
     }
 
-    /** Whether a set is not what it was at first. */
+    /** Whether a set differs from what it was at first. */
     boolean changed(int number) {
         return changed[number];
     }

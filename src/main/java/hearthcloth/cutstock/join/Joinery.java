@@ -4,29 +4,37 @@ import hearthcloth.cutstock.search.Reworkable;
 import java.util.List;
 import java.util.SplittableRandom;
 
-
 /**
- * Bars, the strips they are pieced from, and the work of piecing: the attempt that ruin and recreate reworks.
+ * Bars, the strips they are pieced from, and the work of piecing: the state that ruin and recreate changes.
  *
- * <p>A ruin takes a few bars apart that share strips or could; the recreation pieces them one by one. A bar is pieced
- * as {@link BarPiecing} says: from few strips or remainders, and so that one long remainder is worth more than several short
- * ones. Bin packing with item fragmentation (Casazza and Ceselli, Comput. Oper. Res. 46 (2014), from
- * memory) shows why this works: in a connected set of strips and bars the joins are the strips less one, whatever the
- * cutting, so fewest joins means few strips in many separate sets, which is what exact fits and long remainders bring.
+ * <p>A ruin takes a few bars apart that share strips or could share them; the recreation pieces them one by one. A bar
+ * is pieced as {@link BarPiecing} describes: from few strips or remainders, and so that one long remainder is worth more
+ * than several short ones. Bin packing with item fragmentation (docs/sources.md#fragmented-packing) shows why this
+ * works: in a connected set of strips and bars the joins are the strips less one, whatever the cutting. So fewest joins
+ * means few strips in many separate sets, which is what exact fits and long remainders bring about.
  *
- * <p>Now and then {@link JoinReduction} tries to win a join, or to piece what is missing, by dividing whole sets anew.
+ * <p>From time to time {@link JoinReduction} tries to save a join, or to piece a missing bar, by dividing whole sets anew.
  *
- * <p>Every attempt obeys all rules; a bar that cannot be pieced is begun with what there is, after all others, and costs
- * more than any join, and the more the more is lacking, so that the walk sees what brings it nearer. One rework
- * costs O(r (p log p)) for r bars and p places.
+ * <p>Every attempt obeys all rules. A bar that cannot be pieced is begun with what there is, after all others; it costs
+ * more than any join, and more the more is lacking, so that the search can see what brings it nearer. One rework costs
+ * O(r (p log p)) for r bars and p places.
  */
 public final class Joinery implements Reworkable {
 
+    /** The least cost, in joins, of a mean bar's length that is lacking. */
     private static final double LACKING = 4;
+    /**
+     * The cost, in joins, of the squared length used of a strip, in mean bars; it favours exact fits and long
+     * remainders.
+     */
     private static final double SPREAD = 0.1;
+    /** A missing bar outweighs every other good by this. */
     private static final double MISSING_FIRST = 1e6;
+    /** The weight of cuts and slivers beside joins. */
     private static final double SECOND = 0.05;
+    /** Reworks before the first {@link JoinReduction}. */
     private static final int FIRST_EVENING = 32;
+    /** Reworks between two of them. */
     private static final int EVENING = 256;
 
     private final StripSource strips;
@@ -53,12 +61,12 @@ public final class Joinery implements Reworkable {
         this.ruined = new boolean[bars.size()];
     }
 
-    /** What is pieced from what at the moment. */
+    /** The present state of piecing. */
     public Piecework work() {
         return now;
     }
 
-    /** Pieces every bar that is not, longest first. */
+    /** Pieces every bar that is not pieced, longest first. */
     public void build(SplittableRandom chance) {
         rebuild(chance, true);
     }
@@ -97,7 +105,7 @@ public final class Joinery implements Reworkable {
         rebuild(chance, false);
     }
 
-    /** Takes apart what is begun only. */
+    /** Takes apart the bars that are only begun. */
     private void dropBegun() {
         for (int bar = 0; bar < now.bars() && now.missing() > 0; bar++) {
             if (!now.pieced(bar) && now.parts(bar) > 0) {
@@ -106,7 +114,7 @@ public final class Joinery implements Reworkable {
         }
     }
 
-    /** Takes all bars apart that have a part from some place from which a bar could be pieced. */
+    /** Takes all bars apart that have a part from one place from which this bar could be pieced. */
     private void makeRoom(int bar, SplittableRandom chance) {
         int[] kinds = now.kinds(bar);
         int[] places = strips.places(kinds[chance.nextInt(kinds.length)]);
@@ -115,7 +123,7 @@ public final class Joinery implements Reworkable {
         }
     }
 
-    /** Takes the bars apart that have a part from there, so that it can be cut another way. */
+    /** Takes all bars apart that have a part from this origin, so that it can be cut in another way. */
     private void takeAllFrom(int origin) {
         for (int bar = 0; bar < now.bars(); bar++) {
             for (int i = 0; i < now.parts(bar); i++) {
@@ -134,7 +142,7 @@ public final class Joinery implements Reworkable {
         ruined[bar] = true;
     }
 
-    /** Another bar that may be pieced from the same strips, one sharing a strip if the dice find one. */
+    /** Another bar that may be pieced from the same strips; one that shares a strip if chance finds one. */
     private int related(int bar, SplittableRandom chance) {
         int found = bar;
         for (int attempt = 0; attempt < 6; attempt++) {
@@ -182,7 +190,7 @@ public final class Joinery implements Reworkable {
         }
     }
 
-    /** Whether a bar is harder to piece: one that may not be joined, else a longer one. */
+    /** Whether a bar is harder to piece than another: one that may not be joined is, otherwise a longer one. */
     private boolean harder(int bar, int other) {
         boolean whole = now.mostParts(bar) == 1;
         boolean otherWhole = now.mostParts(other) == 1;
@@ -207,7 +215,7 @@ public final class Joinery implements Reworkable {
                 + strips.cost(now.used());
     }
 
-    /** How good the attempt is by the order of goods: less is better, missing bars are worst, then joins. */
+    /** The quality of the attempt by the order of goods, less being better: missing bars count most, then joins. */
     public double merit() {
         return MISSING_FIRST * (now.missing() + now.missingLength() / unit)
                 + now.joins()

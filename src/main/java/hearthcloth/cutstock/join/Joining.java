@@ -12,22 +12,24 @@ import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
-
 /**
  * Joins bars from strips of their own width with the fewest joins: one construction, then {@link RuinAndRecreate} over
  * {@link Joinery} until the larger of {@link JoinBounds} and {@link LeftoverBound} is reached or the budget is spent.
  *
- * <p>A plan of n bars and J joins uses at most n + J strips, and cutting each part from a longer strip instead is always
- * possible. So once there is a plan, only the n + J longest strips matter: the search works on twice what the bound asks
- * for if a first plan shows that to be enough, else on all.
+ * <p>A plan of n bars and J joins uses at most n + J strips, and each part can be cut from a longer strip instead. So
+ * once there is a plan, only the n + J longest strips matter: the search uses twice as many as the bound asks for if a
+ * first plan shows that to be enough, and otherwise all.
  */
 public final class Joining implements Search<JoinJob, JoinPlan, Integer> {
 
+    /** The tolerance at the start of a round of the search, in joins. */
     private static final double WARMEST = 0.4;
+    /** The tolerance at the end of a round, in joins. */
     private static final double COOLEST = 0.01;
+    /** Steps of the first search, before the bound is raised. */
     private static final int FIRST_WALK = 200;
 
-    /** At least this much length is missing, whatever the plan; 0 if nothing proves that any is. */
+    /** A length that is missing at least, whatever the plan; 0 if nothing proves that any is. */
     public static long missing(JoinJob job) {
         return new JoinBounds(lengths(job.bars()), useful(job), job.loss()).missing();
     }
@@ -110,7 +112,10 @@ public final class Joining implements Search<JoinJob, JoinPlan, Integer> {
             return answer();
         }
 
-        /** A plan of J joins would do with the n + J longest strips: if {@link LeftoverBound} denies that, there is none. */
+        /**
+         * Raises the bound. A plan of J joins would do with the n + J longest strips; if {@link LeftoverBound} denies
+         * that, there is none.
+         */
         private void raise(Budget budget) {
             while (joins > bound) {
                 long[] longest = Arrays.stream(useful(job)).sorted().toArray();

@@ -5,10 +5,9 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
 
-
 /**
- * How few joins are possible, by asking how many bars can come whole out of single strips: the linear programme over
- * whole-bar patterns of the strips, bounded from its dual.
+ * A lower bound on the number of joins, from how many bars can be cut whole out of single strips: the linear programme
+ * over whole-bar patterns of the strips, bounded from its dual (docs/sources.md#knapsack-bounds).
  *
  * <p>A bar b that is not cut whole has at least c = max(1, fewest parts - 1) joins and takes its length plus the losses
  * from what the patterns leave over. With a price v(b) on cutting b whole, at most c (1 + p s), and a price p on
@@ -16,15 +15,18 @@ import java.util.TreeMap;
  *
  * <pre>  p (sum of bars - sum of strips) + sum of v - sum over strips of the best knapsack of bars by v</pre>
  *
- * joins, whatever the prices: they are dual to the column generation master of Gilmore and Gomory, Oper. Res. 9 (1961),
- * from memory. So no convergence is needed for the bound to hold, only for it to be good. Prices are moved by
- * subgradients (step after Polyak, from memory), one knapsack per different strip and step; a knapsack is solved by
- * branch and bound, and where that takes too long its fractional bound stands in, which errs on the safe side.
+ * joins, whatever the prices, which are dual to the column generation master. So the bound holds without convergence;
+ * convergence only makes it good. Prices are moved by subgradients, with one knapsack for each different strip and step;
+ * a knapsack is solved by branch and bound, and where that takes too long its fractional bound is used, which errs on the
+ * safe side.
  */
 public final class LeftoverBound {
 
+    /** The most subgradient steps. */
     private static final int MOST_STEPS = 120;
+    /** The most nodes of one knapsack's branch and bound. */
     private static final int MOST_NODES = 2_000;
+    /** Subtracted before rounding up, against the rounding errors of doubles. */
     private static final double SAFETY = 1e-6;
 
     private final double[] bars;
@@ -73,7 +75,7 @@ public final class LeftoverBound {
         this.bestInside = new boolean[n];
     }
 
-    /** The bound, sought until the budget is spent, until it says {@code enough} or does not rise any more. */
+    /** The bound, improved until the budget is spent, until it reaches {@code enough} or until it stops rising. */
     public int joins(int enough, Budget budget) {
         double best = 0;
         double reach = 1;
@@ -128,7 +130,7 @@ public final class LeftoverBound {
         }
     }
 
-    /** At least the value of the best set of bars that fits; exact unless it takes too long. */
+    /** An upper bound on the value of the best set of bars that fits; exact unless that takes too long. */
     private double knapsack(double capacity) {
         bestValue = 0;
         nodes = 0;

@@ -4,13 +4,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
-
 /**
- * Which bar is pieced from which parts of which strips: flat arrays, so that copying them is cheap. A bar for which
- * there is not enough may be begun: its parts then reach as far as they do.
+ * Which bar is pieced from which parts of which strips, in flat arrays so that copying is cheap. A bar for which there
+ * is not enough may be begun; its parts then cover only some of it.
  */
 public final class Piecework implements JoinRules.Placed {
 
+    /** The most parts of one bar. */
     private static final int MOST_PARTS = 64;
 
     private final long[] length;
@@ -49,7 +49,7 @@ public final class Piecework implements JoinRules.Placed {
         missingLength = Arrays.stream(length).sum();
     }
 
-    /** The most parts a bar can have: each at least the least part, and each adding more than a join loses. */
+    /** The most parts a bar can have: each part is at least the least part, and adds more than a join loses. */
     private static int mostParts(WantedBar bar, long loss) {
         long gain = Math.max(bar.leastPart(), loss + 1) - loss;
         long possible = Math.max(1, (bar.length() - loss) / gain);
@@ -76,7 +76,10 @@ public final class Piecework implements JoinRules.Placed {
         return kinds[bar];
     }
 
-    /** Says how much of each strip that parts are now placed on is counted as used only to keep the strip open. */
+    /**
+     * Sets how much of each strip counts as used only to keep it open, for the strips that parts are placed on from now
+     * on.
+     */
     void hold(long length) {
         held = length;
     }
@@ -85,7 +88,7 @@ public final class Piecework implements JoinRules.Placed {
         return used;
     }
 
-    /** Joins in all bars that are pieced, not in those begun. */
+    /** The joins in all bars that are pieced, without those only begun. */
     public int joins() {
         return joins;
     }
@@ -95,12 +98,12 @@ public final class Piecework implements JoinRules.Placed {
         return mostJoins;
     }
 
-    /** How many bars are not pieced. */
+    /** The number of bars that are not pieced. */
     public int missing() {
         return missing;
     }
 
-    /** One of the bars that are not pieced, of which there is one. */
+    /** A random one of the bars that are not pieced; there must be one. */
     int someMissing(SplittableRandom chance) {
         int skip = chance.nextInt(missing);
         int bar = 0;
@@ -110,17 +113,17 @@ public final class Piecework implements JoinRules.Placed {
         return bar;
     }
 
-    /** How much is still to be cut for them, a further join's loss for each that is begun included. */
+    /** The length still to be cut for them, including one more join's loss for each that is begun. */
     public long missingLength() {
         return missingLength;
     }
 
-    /** What is still to be cut for a bar, 0 once it is pieced. */
+    /** The length still to be cut for a bar; 0 once it is pieced. */
     long lacking(int bar) {
         return lacking[bar];
     }
 
-    /** Whether a bar is pieced, and not begun only. */
+    /** Whether a bar is pieced and not only begun. */
     public boolean pieced(int bar) {
         return lacking[bar] == 0;
     }
@@ -140,7 +143,7 @@ public final class Piecework implements JoinRules.Placed {
         return strip[bar * capacity + part];
     }
 
-    /** Whether the two could be pieced from strips of one kind. */
+    /** Whether two bars could be pieced from strips of one kind. */
     boolean kindred(int one, int other) {
         for (int mine : kinds[one]) {
             for (int theirs : kinds[other]) {
@@ -152,7 +155,7 @@ public final class Piecework implements JoinRules.Placed {
         return false;
     }
 
-    /** Whether the two shared a strip in an earlier state. */
+    /** Whether two bars shared a strip in an earlier state. */
     boolean share(Piecework earlier, int one, int other) {
         for (int i = 0; i < earlier.parts[one]; i++) {
             for (int j = 0; j < earlier.parts[other]; j++) {
@@ -215,7 +218,7 @@ public final class Piecework implements JoinRules.Placed {
         return parts[bar] < mostParts[bar];
     }
 
-    /** Takes length off the parts of a bar that is begun, so that its last part can be long enough. */
+    /** Shortens the parts of a bar that is begun, so that its last part can be long enough. */
     private boolean shorten(int bar, long by) {
         for (int at = bar * capacity; at < bar * capacity + parts[bar]; at++) {
             if (cut[at] - by >= leastPart[bar]) {
@@ -229,7 +232,9 @@ public final class Piecework implements JoinRules.Placed {
         return false;
     }
 
-    /** Undoes a placing that found its strip gone, which happens when two picked places turn out to be one. */
+    /**
+     * Undoes a placing that found its strip no longer there, which happens when two chosen places turn out to be one.
+     */
     private void giveUp(int bar, int done, int slot, StripSource strips) {
         if (slot >= 0) {
             strips.close(slot);

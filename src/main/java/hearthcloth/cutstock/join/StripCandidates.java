@@ -2,23 +2,27 @@ package hearthcloth.cutstock.join;
 
 import java.util.Arrays;
 
-
 /**
- * All that a bar's next part could be cut from, sorted by length: remainders of open strips and strips still to be
- * opened, of very many places the last {@value #MOST_PLACES}, which are the longest. Entries are packed into one long each, length above, number below, so that sorting is a plain array sort.
+ * Everything that a bar's next part could be cut from, sorted by length: remainders of open strips and strips still to
+ * be opened, of very many places the last {@value #MOST_PLACES}, which are the longest. Each entry is packed into one
+ * long, length above and number below, so that sorting is a plain array sort.
  */
 final class StripCandidates {
 
+    /** Bits of an entry's number. */
     private static final int BITS = 11;
+
     private static final int MOST = 1 << BITS;
+    /** The most strips of one place that are offered. */
     private static final int MOST_COPIES = 6;
+
     private static final int MOST_PLACES = MOST / 2;
 
     private final long[] packed = new long[MOST];
     private final int[] source = new int[MOST];
     private int count;
 
-    /** Collects what is at least {@code least} long; sources below 0 are places, as their complement. */
+    /** Collects everything that is at least {@code least} long. A source below 0 is a place, as its complement. */
     void gather(StripSource strips, long[] used, int kind, long least) {
         count = 0;
         int[] places = strips.places(kind);
@@ -45,7 +49,7 @@ final class StripCandidates {
         }
     }
 
-    /** Insertion sort, since places come nearly in order; a plain sort if that turns out too long. */
+    /** Insertion sort, since places come nearly in order; a plain sort if that takes too long. */
     private void sort() {
         int patience = 16 * count;
         for (int i = 1; i < count; i++) {
@@ -75,7 +79,7 @@ final class StripCandidates {
         return count;
     }
 
-    /** The length of the i-th shortest. */
+    /** The length of the i-th shortest offer. */
     long length(int i) {
         return packed[i] >>> BITS;
     }
@@ -85,12 +89,12 @@ final class StripCandidates {
         return count == 0 ? 0 : length(count - 1);
     }
 
-    /** Where the i-th shortest comes from. */
+    /** The source of the i-th shortest offer. */
     int source(int i) {
         return source[(int) (packed[i] & (MOST - 1))];
     }
 
-    /** The first that is at least this long, count() if none is. */
+    /** The first offer that is at least this long; count() if there is none. */
     int atLeast(long length) {
         int low = 0;
         int high = count;
@@ -105,7 +109,7 @@ final class StripCandidates {
         return low;
     }
 
-    /** The fewest of the longest that cover a bar, count() + 1 if all do not. */
+    /** The fewest of the longest offers that cover a bar; count() + 1 if all of them do not. */
     int fewest(long bar, long loss) {
         long covered = -1;
         for (int i = count - 1; i >= 0; i--) {

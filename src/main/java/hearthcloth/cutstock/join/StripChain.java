@@ -2,14 +2,14 @@ package hearthcloth.cutstock.join;
 
 import java.util.SplittableRandom;
 
-
 /**
  * Lays strips end to end and cuts bars off them one after another, so that a set of strips gives a set of bars with at
- * most one join for each strip but the first. Where a part would be too short, the parts before it are shortened; the
- * order of both is left to chance, and a few orders are tried.
+ * most one join for each strip but the first. Where a part would be too short, the parts before it are shortened. The
+ * order of strips and bars is random, and several orders are tried.
  */
 final class StripChain {
 
+    /** The number of orders tried. */
     private static final int ORDERS = 12;
 
     private final long loss;
@@ -98,7 +98,7 @@ final class StripChain {
         return true;
     }
 
-    /** Cuts a bar off the chain; what is too short for a part is thrown away. */
+    /** Cuts a bar off the chain; a remainder too short for a part is thrown away. */
     private boolean cut(int bar, long least) {
         int first = parts;
         long need = barLength[bar];
@@ -159,7 +159,7 @@ final class StripChain {
         return cut[part];
     }
 
-    /** How long a part could be if its bar asked for more. */
+    /** The length that a part could have if its bar needed more. */
     long most(int part) {
         int strip = source[part];
         for (int i = 0; i < parts; i++) {

@@ -1,15 +1,15 @@
 package hearthcloth.cutstock.join;
 
-
 /**
- * Picks, out of up to {@value #MOST} signed numbers, subsets whose sum is at least a limit and hardly more: both halves'
- * subset sums are listed in order and met in the middle (Horowitz and Sahni, J. ACM 21 (1974), from memory).
- * O(2^(n/2)) time and room.
+ * Finds, out of up to {@value #MOST} signed numbers, subsets whose sum is at least a limit and exceeds it by little.
+ * The subset sums of both halves are listed in order and met in the middle (docs/sources.md#subset-sums). O(2^(n/2))
+ * time and space.
  */
 final class SubsetSums {
 
     static final int MOST = 20;
     private static final int HALF = 1 << (MOST / 2);
+    /** Subsets that are kept, the best first. */
     private static final int KEPT = 4;
 
     private final Side left = new Side();

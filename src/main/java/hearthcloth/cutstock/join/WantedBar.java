@@ -2,7 +2,6 @@ package hearthcloth.cutstock.join;
 
 import java.util.List;
 
-
 /**
  * A bar to be pieced.
  *

@@ -2,7 +2,6 @@ package hearthcloth.cutstock.search;
 
 import java.util.function.BooleanSupplier;
 
-
 /**
  * How much work a search may do. The domain never reads a clock: the caller supplies one through {@link #until}, or
  * counts work through {@link #steps}, which makes a search end at the same place on every machine.
@@ -27,7 +26,9 @@ public interface Budget {
         };
     }
 
-    /** Work until {@code stop} says so (a deadline, a cancel button); asked once every 64 units, for speed. */
+    /**
+     * Work until {@code stop} returns true (a deadline, a cancel button); it is asked once every 64 units, for speed.
+     */
     static Budget until(BooleanSupplier stop) {
         return new Budget() {
             private int count;

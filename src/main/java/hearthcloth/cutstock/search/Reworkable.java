@@ -2,19 +2,18 @@ package hearthcloth.cutstock.search;
 
 import java.util.SplittableRandom;
 
-
-/** A complete attempt at a problem that can be partly undone, done again another way, and put back. */
+/** A complete attempt at a problem that can be partly undone, rebuilt in another way, and restored. */
 public interface Reworkable {
 
-    /** Takes part of the attempt apart and builds it up again, guided by chance. */
+    /** Takes part of the attempt apart and rebuilds it at random. */
     void rework(SplittableRandom chance);
 
-    /** What the walk goes by: less is better, one unit is one unit of the first good (here a join). */
+    /** The cost the search minimises; one unit is one unit of the first good (here a join). */
     double cost();
 
-    /** Remembers the attempt as it is now, in place of what was remembered before. */
+    /** Stores the attempt as it is now, in place of what was stored before. */
     void save();
 
-    /** Puts back what was remembered last. */
+    /** Restores what was stored last. */
     void restore();
 }

@@ -3,18 +3,19 @@ package hearthcloth.cutstock.search;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 
-
 /**
- * Ruin and recreate: part of an attempt is undone and rebuilt, and kept when it is not much worse.
+ * Ruin and recreate: part of an attempt is undone and rebuilt, and kept when it is not much worse
+ * (docs/sources.md#ruin-recreate).
  *
- * <p>Follows Schrimpf, Schneider, Stamm-Wilbrandt and Dueck, "Record breaking optimization results using the ruin and
- * recreate principle", J. Comput. Phys. 159 (2000), from memory. Differs in the rule of acceptance: how long the caller
- * lets the search run is unknown, so the tolerance falls geometrically over a round of steps and starts again, each
- * round twice as long as the one before. A step costs one save, one rework and at most one restore.
+ * <p>The rule of acceptance is that of simulated annealing with its own schedule: how long the caller lets the search
+ * run is unknown, so the tolerance falls geometrically over a round of steps and starts again, each round twice as long
+ * as the one before. A step costs one save, one rework and at most one restore.
  */
 public final class RuinAndRecreate {
 
+    /** Steps of the first round. */
     private static final int FIRST_ROUND = 256;
+    /** The most steps of a round. */
     private static final int LONGEST_ROUND = 1 << 15;
 
     private final double warmest;
@@ -27,9 +28,9 @@ public final class RuinAndRecreate {
     }
 
     /**
-     * Walks until the budget is spent or {@code enough} says that nothing better exists.
+     * Searches until the budget is spent or {@code enough} says that nothing better exists.
      *
-     * @param seen called after every accepted step, to take down what is worth keeping
+     * @param seen called after every accepted step, so that the caller can keep a copy
      */
     public void walk(Reworkable state, Budget budget, SplittableRandom chance, Runnable seen, BooleanSupplier enough) {
         double cost = state.cost();

@@ -2,7 +2,6 @@ package hearthcloth.cutstock.search;
 
 import java.util.function.Consumer;
 
-
 /**
  * One way of answering a kind of problem. The same problem, step budget and seed give the same answers in the same
  * order; a search keeps no state between calls, so several may run at once on threads the caller supplies.
@@ -17,7 +16,7 @@ public interface Search<P, A, B> {
     /**
      * Searches until the budget is spent or the bound is reached.
      *
-     * @param improvements told each better answer as it comes, on the calling thread
+     * @param improvements receives each better answer as it is found, on the calling thread
      * @return the last answer, with the bound beside it
      */
     Answer<A, B> run(P problem, Budget budget, long seed, Consumer<? super Answer<A, B>> improvements);

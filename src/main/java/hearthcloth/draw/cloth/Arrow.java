@@ -7,7 +7,6 @@ import hearthcloth.draw.picture.Stroke;
 import hearthcloth.geometry.Point;
 import java.util.List;
 
-
 /** An arrow up the page with a gap in its middle for a word. */
 final class Arrow {
 
@@ -16,11 +15,12 @@ final class Arrow {
     private Arrow() {}
 
     /**
-     * Draws it.
+     * Draws an arrow.
      *
-     * @param reach from the middle to each tip
-     * @param gap from the middle to where the shaft begins; none where the arrow is too short for it
-     * @param bothHeads else only the upper one
+     * @param reach from the middle to each tip, in millimetres
+     * @param gap from the middle to where the shaft begins, in millimetres; no shaft where the arrow is too short for
+     *     it
+     * @param bothHeads false for the upper head alone
      */
     static void draw(Sketch sketch, Point middle, double reach, double gap, boolean bothHeads) {
         double open = reach > gap + 1.5 ? gap : 0;

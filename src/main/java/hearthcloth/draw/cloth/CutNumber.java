@@ -12,7 +12,6 @@ import hearthcloth.sew.CutLine;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
  * The number of a cut in a circle on its line, the measure beside it where there is room, and a small arrowhead towards
  * the edge it is measured from.
@@ -24,7 +23,10 @@ public record CutNumber(CutLine line, Bounds at, String measure, Point towards) 
     private static final Type NUMBER = Type.of(3.2, Weight.BOLD, Palette.SHEET).at(Type.Anchor.MIDDLE);
     private static final Type MEASURE = Type.of(3.3, Weight.SEMIBOLD, Palette.MADDER);
 
-    /** The first place along the line, from its left or top end, that none of {@code taken} touches; measure if it fits. */
+    /**
+     * The number at the first place along the line, from its left or top end, where it touches none of {@code taken};
+     * with its measure if that fits.
+     */
     static Optional<CutNumber> placed(CutLine line, Bounds run, String measure, List<Bounds> taken) {
         return along(line, run, measure, taken).or(() -> along(line, run, "", taken));
     }
@@ -55,7 +57,7 @@ public record CutNumber(CutLine line, Bounds at, String measure, Point towards) 
         };
     }
 
-    /** Everything it covers, arrowhead included. */
+    /** Everything it covers, including the arrowhead. */
     Bounds room() {
         double x = at.x() + Math.min(0, towards.x() * ARROW);
         double y = at.y() + Math.min(0, towards.y() * ARROW);
@@ -89,7 +91,7 @@ public record CutNumber(CutLine line, Bounds at, String measure, Point towards) 
                 List.of(tip, base.plus(dy * 1.5, dx * 1.5), base.plus(-dy * 1.5, -dx * 1.5)), Palette.MADDER));
     }
 
-    /** A number in a madder circle, as on the line and in the list. */
+    /** A number in a madder-red circle, as on the line and in the list. */
     public static void disc(Sketch sketch, Point middle, int number) {
         sketch.add(new Mark.Disc(middle, RADIUS, Palette.MADDER));
         sketch.words(Integer.toString(number), middle.plus(0, Dimensions.halfCaps(NUMBER)), NUMBER);

@@ -24,7 +24,6 @@ import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /** A piece of the stash as it lies on the mat: what is cut from it, in which order, and what is left. */
 public final class CutPicture {
 
@@ -43,7 +42,10 @@ public final class CutPicture {
         this.ruler = ruler;
     }
 
-    /** The piece as large as fits into {@code width} by {@code height} millimetres, dimensions and leaders included. */
+    /**
+     * The largest drawing of the piece that fits into {@code width} by {@code height} millimetres, with dimensions and
+     * leaders.
+     */
     public ScaledPicture within(double width, double height) {
         DrawingScale scale = DrawingScale.fitting(cut.piece().size(), width, height);
         return ScaledPicture.within(width, height, scale, this::at);
@@ -85,14 +87,14 @@ public final class CutPicture {
                 : new Bounds(scale.mm(at.x()), scale.mm(second.y()), scale.mm(at.width()), 0);
     }
 
-    /** A part left over: an offcut with a name, or lost. */
+    /** A leftover: an offcut with a name, or a lost one. */
     record Leftover(Rect at, String name) {
         boolean isLost() {
             return name.isEmpty();
         }
     }
 
-    /** What is left, largest first; offcuts are numbered from 1. */
+    /** The leftovers, largest first; offcuts are numbered from 1. */
     List<Leftover> leftovers() {
         List<Leftover> out = new ArrayList<>();
         int named = 0;
@@ -103,7 +105,7 @@ public final class CutPicture {
         return List.copyOf(out);
     }
 
-    /** One way for an offcut, both ways for what is lost. */
+    /** Draws a hatch: in one direction for an offcut, in both for what is lost. */
     private static void hatch(Sketch sketch, Bounds at, boolean lost, Colour ground) {
         Stroke stroke = Dyes.hatch(ground);
         sketch.hatch(at, lost ? 2 : 3, stroke);
@@ -119,7 +121,7 @@ public final class CutPicture {
         sketch.line(from, to, Stroke.solid(0.5, Palette.MADDER));
     }
 
-    /** Each cut's number on its line; one whose line is too short or too crowded gets a leader. */
+    /** Places each cut's number on its line; a line that is too short or too crowded gets a leader. */
     private void number(DrawingScale scale, List<CutNumber> numbers, List<Label> labels) {
         List<Bounds> taken = new ArrayList<>();
         for (CutLine line : task.lines()) {
@@ -153,7 +155,7 @@ public final class CutPicture {
         return labels;
     }
 
-    /** A patch's name as written on pictures. */
+    /** A patch's name as it is written on pictures. */
     public static String label(String id) {
         return id.replace('.', '·');
     }
@@ -171,7 +173,7 @@ public final class CutPicture {
         return List.of(List.of(name, size), List.of(name + "\u00a0\u00a0" + size));
     }
 
-    /** The shorter side first, as strips are spoken of. */
+    /** The size with the shorter side first, as makers say it of strips. */
     public String narrowFirst(Size size, Rounding rounding) {
         boolean turned = size.width().isMoreThan(size.height());
         Size told = turned ? size.turned() : size;
@@ -192,7 +194,7 @@ public final class CutPicture {
                 frame.height());
     }
 
-    /** An arrow along the length; with a nap it has one head, pointing to the top of the piece. */
+    /** Draws an arrow along the length; with a nap it has one head, pointing to the top of the piece. */
     private void grain(Sketch sketch, Point middle, double room) {
         boolean oneWay = cut.piece().fabric().nap() == Fabric.Nap.LENGTHWISE;
         Type type = Type.of(3.2, Weight.REGULAR, Palette.SECOND_INK)

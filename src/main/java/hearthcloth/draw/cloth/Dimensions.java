@@ -8,11 +8,10 @@ import hearthcloth.draw.picture.Typeface;
 import hearthcloth.draw.picture.Weight;
 import hearthcloth.geometry.Point;
 
-
 /** Dimension lines: a thin ink line with a slanting tick at each end and the measure above its middle. */
 public final class Dimensions {
 
-    /** Room a dimension line takes, words included, from the line outwards. */
+    /** The room of a dimension line with its words, from the line outwards, in millimetres. */
     static final double ROOM = 5;
 
     static final Type TYPE = Type.of(3.4, Weight.SEMIBOLD, Palette.INK).at(Type.Anchor.MIDDLE);
@@ -22,7 +21,10 @@ public final class Dimensions {
 
     private Dimensions() {}
 
-    /** Along the page at height {@code y}; the measure above it, left out where it is wider than the line. */
+    /**
+     * Draws a dimension across the page at height {@code y}, with the measure above it; the measure is left out where
+     * it is wider than the line.
+     */
     static void across(Sketch sketch, double from, double to, double y, String measure) {
         sketch.line(new Point(from, y), new Point(to, y), LINE);
         tick(sketch, new Point(from, y));
@@ -32,7 +34,7 @@ public final class Dimensions {
         }
     }
 
-    /** Down the page at {@code x}; the measure runs up the page, to the left of the line. */
+    /** Draws a dimension down the page at {@code x}; the measure runs up the page, to the left of the line. */
     static void down(Sketch sketch, double from, double to, double x, String measure) {
         sketch.line(new Point(x, from), new Point(x, to), LINE);
         tick(sketch, new Point(x, from));
@@ -42,7 +44,7 @@ public final class Dimensions {
         }
     }
 
-    /** Half the height of capitals, to set words at the middle of a line. */
+    /** Half the height of capitals, in millimetres, to centre words on a line. */
     public static double halfCaps(Type type) {
         return type.size() * Typeface.CAPS / 2;
     }

@@ -7,16 +7,18 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import java.util.Locale;
 
-
 /** How many millimetres of cloth one millimetre of paper stands for. */
 public record DrawingScale(double one) {
 
-    /** Round steps of a scale, of each power of ten. */
+    /** The mantissas of round scales. */
     private static final double[] STEPS = {
         1, 1.1, 1.2, 1.3, 1.4, 1.5, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9
     };
 
-    /** The largest round scale, not above life size, at which {@code size} fits into {@code width} by {@code height} mm. */
+    /**
+     * The largest round scale, not above real size, at which {@code size} fits into {@code width} by {@code height}
+     * millimetres.
+     */
     static DrawingScale fitting(Size size, double width, double height) {
         double needed =
                 Math.max(size.width().in(Unit.MILLIMETRE) / width, size.height().in(Unit.MILLIMETRE) / height);
@@ -44,12 +46,12 @@ public record DrawingScale(double one) {
         return length.in(Unit.MILLIMETRE) / one;
     }
 
-    /** Where {@code rect} lies on paper when its origin lies at {@code x}, {@code y}. */
+    /** The place of {@code rect} on paper when its origin lies at {@code x}, {@code y}. */
     Bounds bounds(Rect rect, double x, double y) {
         return new Bounds(x + mm(rect.x()), y + mm(rect.y()), mm(rect.width()), mm(rect.height()));
     }
 
-    /** As printed: {@code 1 : 5}. */
+    /** The scale as printed: {@code 1 : 5}. */
     public String word() {
         String number = String.format(Locale.ROOT, "%.2f", one).replaceAll("\\.?0+$", "");
         return "1 : " + number;

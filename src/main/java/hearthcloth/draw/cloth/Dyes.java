@@ -8,11 +8,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
-
 /** The colours of a plan's fabrics by name, and the thread drawn on them. */
 public record Dyes(List<Fabric> fabrics) {
 
-    /** From dark to light; the one that shows best on all fabrics is drawn. Not a thread to buy. */
+    /**
+     * Colours of thread from dark to light; the one that shows best on all fabrics is drawn. It is no advice which
+     * thread to buy.
+     */
     private static final List<Colour> THREADS = List.of(
             Colour.of(0x20242b), Colour.of(0x5b616b), Colour.of(0x8a8f98), Colour.of(0xc4c7cc), Colour.of(0xffffff));
 
@@ -31,12 +33,12 @@ public record Dyes(List<Fabric> fabrics) {
                 .orElseThrow(() -> new IllegalArgumentException("no piece of the plan is of \"" + name + "\""));
     }
 
-    /** The colour of the fabric called so. */
+    /** The colour of the fabric with this name. */
     public Colour colour(String name) {
         return fabric(name).colour();
     }
 
-    /** The ink for rows of stitches: whichever stands out most where it stands out least, fells included. */
+    /** The colour for rows of stitches: the one whose least contrast to any fabric or fell is greatest. */
     public Colour thread() {
         List<Colour> grounds = fabrics.stream()
                 .flatMap(fabric -> Stream.of(fabric.colour(), fabric.colour().shade()))
@@ -50,7 +52,7 @@ public record Dyes(List<Fabric> fabrics) {
         return Stroke.stitches(0.25, thread());
     }
 
-    /** The hatch that tells a wrong side or what is left over: three shades off its own fabric, so that it stays quiet. */
+    /** The hatch for a wrong side or a leftover: three shades off its own fabric, so that it does not stand out. */
     static Stroke hatch(Colour ground) {
         boolean dark = ground.lab().lightness() < 60;
         Colour line = ground;
@@ -60,6 +62,6 @@ public record Dyes(List<Fabric> fabrics) {
         return Stroke.solid(0.25, line);
     }
 
-    /** Between two lines of the hatch, in millimetres. */
+    /** The distance of the hatch's lines, in millimetres. */
     static final double HATCH = 2.2;
 }

@@ -24,17 +24,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 
-
 /**
- * One face of a finished cloth, to scale: fabrics, fells, every row of stitches, the name of every patch, its size and
- * the widths met on the way through the hearth.
+ * One face of a finished cloth, to scale: fabrics, fells, every row of stitches, the name of every patch, its size, and
+ * the widths on the way through the hearth.
  */
 public final class FacePicture {
 
     private static final double WANTED = 4.4;
     private static final double LEAST = 2.8;
 
-    /** Colours run under their neighbours by this much, so that no paper shows between them. */
+    /** Colours reach under their neighbours by this many millimetres, so that no paper shows between them. */
     static final double BLEED = 0.05;
 
     private final Plan plan;
@@ -49,7 +48,10 @@ public final class FacePicture {
         this.dyes = Dyes.of(plan);
     }
 
-    /** The face as large as fits into {@code width} by {@code height} millimetres, dimensions and leaders included. */
+    /**
+     * The largest drawing of the face that fits into {@code width} by {@code height} millimetres, with dimensions and
+     * leaders.
+     */
     public ScaledPicture within(double width, double height) {
         Size finished = plan.cloth().finished();
         DrawingScale scale = DrawingScale.fitting(finished, width, height);
@@ -103,7 +105,7 @@ public final class FacePicture {
         return labels;
     }
 
-    /** What is left of a patch beside the fells that run over it and the hem's row. */
+    /** The part of a patch that is free of the fells lying over it and of the hem's row. */
     private Bounds free(Shown.Field field, DrawingScale scale) {
         Bounds room = scale.bounds(field.at(), 0, 0).inset(0.5);
         for (Shown.Field other : shown.fields()) {
@@ -121,7 +123,7 @@ public final class FacePicture {
         return new Bounds(line.x() - 0.4, line.y() - 0.4, line.width() + 0.8, line.height() + 0.8);
     }
 
-    /** The whole on two sides, the way through the hearth on the two others. */
+    /** Draws dimensions: the whole on two sides, the way through the hearth on the other two. */
     private void dimensions(Sketch sketch, Bounds frame, Labels labels, DrawingScale scale) {
         Size finished = plan.cloth().finished();
         double top = frame.y() - labels.gutter(Labels.Edge.TOP) - 2;
@@ -144,7 +146,7 @@ public final class FacePicture {
         Dimensions.down(sketch, frame.y(), frame.bottom(), right, ruler.write(finished.height(), Rounding.NEAREST));
     }
 
-    /** Where a line through the middle of the hearth, or of the cloth, goes from patch to patch. */
+    /** The widths of the patches on a line through the middle of the hearth, or of the cloth. */
     private List<Length> stops(boolean across) {
         Rect middle = hearth();
         Length at = across

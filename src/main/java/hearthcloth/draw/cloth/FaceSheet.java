@@ -9,7 +9,6 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 
-
 /** A face of the cloth on a sheet of its own: name, size, scale, the drawing and its legend. */
 public final class FaceSheet {
 

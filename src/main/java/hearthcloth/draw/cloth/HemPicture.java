@@ -19,8 +19,7 @@ import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.List;
 
-
-/** One raw corner before it is hemmed, life size: the creases, and the mitre or the tip that is cut off. */
+/** One raw corner before it is hemmed, in its real size: the creases, and the mitre or the tip that is cut off. */
 public final class HemPicture {
 
     private static final double LARGEST = 78;
@@ -47,12 +46,15 @@ public final class HemPicture {
         this.extent = Math.max(36, bothMm * 2.6);
     }
 
-    /** The corner and what its lines are, in {@code width}; only the words where the hem is too deep for the page. */
+    /**
+     * The corner and what its lines mean, {@code width} millimetres wide; only the words where the hem is too deep for
+     * the page.
+     */
     public Picture block(double width) {
         return block(width, extent <= LARGEST ? "One corner, life size" : "One corner");
     }
 
-    /** The same where nobody knows how large a millimetre comes out. */
+    /** The same for a screen, on which nobody knows how large a millimetre is. */
     public Picture onScreen(double width) {
         return block(width, "One corner");
     }
@@ -89,7 +91,7 @@ public final class HemPicture {
 
     private record Row(List<Point> points, Stroke stroke, String words) {}
 
-    /** The lines in the corner, each with what it is. */
+    /** The lines in the corner, each with its meaning. */
     private List<Row> rows() {
         List<Row> rows = new ArrayList<>();
         if (hem.first().isPositive() && hem.second().isPositive()) {

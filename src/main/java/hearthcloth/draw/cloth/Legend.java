@@ -16,8 +16,7 @@ import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
 
-
-/** What the colours, hatches and dashes of a face stand for. */
+/** What the colours, hatches and dashes of a face mean. */
 public final class Legend {
 
     private static final double SWATCH = 6;

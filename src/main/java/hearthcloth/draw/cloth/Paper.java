@@ -3,10 +3,9 @@ package hearthcloth.draw.cloth;
 import java.util.Locale;
 import java.util.Optional;
 
-
 /** The paper a guide is printed on, upright. */
 public enum Paper {
-    /** 210 × 297 mm (ISO 216). */
+    /** A4, 210 × 297 mm. Source of both sizes: docs/sources.md#paper-a4, #paper-letter. */
     A4("a4", 210, 297),
     /** 8½ × 11 in. */
     LETTER("letter", 215.9, 279.4);
@@ -31,17 +30,17 @@ public enum Paper {
         return Optional.empty();
     }
 
-    /** As written in the shell: {@code a4}, {@code letter}. */
+    /** The word in the shell: {@code a4}, {@code letter}. */
     public String word() {
         return word;
     }
 
-    /** Millimetres. */
+    /** The width in millimetres. */
     public double width() {
         return width;
     }
 
-    /** Millimetres. */
+    /** The height in millimetres. */
     public double height() {
         return height;
     }

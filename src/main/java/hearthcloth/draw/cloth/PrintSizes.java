@@ -4,8 +4,7 @@ import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
 
-
-/** The sizes of type on a printed page: read standing, at arm's length from the machine. */
+/** The sizes of type on a printed page, to be read standing, at arm's length from the machine. */
 public final class PrintSizes {
 
     public static final Type BODY = Type.of(11.5 * Type.POINT, Weight.REGULAR, Palette.INK);

@@ -18,10 +18,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-
 /**
- * One half of a seam as it lies on the table before it is sewn: its finished rectangle, the raw edges round it, and what
- * its front shows. Lengths are measured in the cloth's own places.
+ * One half of a seam as it lies on the table before it is sewn: its finished rectangle, the raw edges round it, and its
+ * front. Lengths and places are those of the cloth.
  *
  * @param finished joining line to joining line
  * @param open allowances that are still open, on each side
@@ -59,7 +58,10 @@ record RawPart(Rect finished, Edges open, Edges extra, Shown shown) {
         return Rect.at(left, top, new Size(right.minus(left), bottom.minus(top)));
     }
 
-    /** Each side is closed by one seam or by the hem, so any patch along it has the side's allowance. */
+    /**
+     * The open allowances. Each side is closed by one seam or by the hem, so any patch along it has the side's
+     * allowance.
+     */
     private static Edges open(List<Laid> patches) {
         Rect whole = around(patches);
         Edges open = Edges.NONE;
@@ -82,7 +84,7 @@ record RawPart(Rect finished, Edges open, Edges extra, Shown shown) {
         };
     }
 
-    /** Leeway lies at the right or lower end of a bar, trim on its outer edge. */
+    /** What is cut too large: leeway at the right or lower end of a bar, trim on its outer edge. */
     private static Edges extra(List<Laid> patches) {
         Edges extra = Edges.NONE;
         for (Laid laid : patches) {
@@ -95,12 +97,12 @@ record RawPart(Rect finished, Edges open, Edges extra, Shown shown) {
         return extra;
     }
 
-    /** As cut or as sewn so far, raw edge to raw edge. */
+    /** The rectangle as cut or as sewn so far, raw edge to raw edge. */
     Rect raw() {
         return grown(exact(), extra);
     }
 
-    /** Raw edge to raw edge, trimmed. */
+    /** The rectangle from raw edge to raw edge, trimmed. */
     Rect exact() {
         return grown(finished, open);
     }
@@ -109,7 +111,7 @@ record RawPart(Rect finished, Edges open, Edges extra, Shown shown) {
         return Rect.at(rect.x().minus(by.left()), rect.y().minus(by.top()), by.around(rect.size()));
     }
 
-    /** A rectangle of the front, reaching out to the raw edges where it touches the finished ones. */
+    /** A rectangle of the front, extended to the raw edges where it touches the finished ones. */
     Rect reaching(Rect shownAt) {
         Rect at = shownAt.movedBy(finished.x(), finished.y());
         Rect raw = raw();

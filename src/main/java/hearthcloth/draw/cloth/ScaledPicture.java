@@ -3,16 +3,16 @@ package hearthcloth.draw.cloth;
 import hearthcloth.draw.picture.Picture;
 import java.util.function.Function;
 
-
 /** A picture and the scale it is drawn at. */
 public record ScaledPicture(Picture picture, DrawingScale scale) {
 
-    /** How many scales are tried; the last is about a quarter of the first. */
+    /** The number of scales tried; the last is about a quarter of the first. */
     private static final int TRIES = 14;
 
     /**
-     * The largest drawing that fits into {@code width} by {@code height} millimetres with all its dimensions and leaders.
-     * Leaders take more room the smaller the drawing is; where nothing fits, the drawing that sticks out least.
+     * The largest drawing that fits into {@code width} by {@code height} millimetres with all its dimensions and
+     * leaders. Leaders take more room the smaller the drawing is; where nothing fits, this is the drawing that exceeds
+     * the room by least.
      *
      * @param first the scale at which the bare drawing fits
      */
@@ -28,7 +28,7 @@ public record ScaledPicture(Picture picture, DrawingScale scale) {
         return best;
     }
 
-    /** How far it sticks out, in millimetres; 0 where it fits. */
+    /** How far the drawing exceeds the room, in millimetres; 0 where it fits. */
     public double excess(double width, double height) {
         return Math.max(0, Math.max(picture.width() - width, picture.height() - height));
     }

@@ -21,10 +21,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
- * A felled seam cut through and seen from its end, in the three states it goes through. Widths are to scale with each
- * other; the layers are drawn thick and apart.
+ * A felled seam in section, in the three states it goes through. Widths are to scale with each other; the layers are
+ * drawn thick and apart.
  */
 public final class SeamPicture {
 
@@ -60,12 +59,12 @@ public final class SeamPicture {
         this.bandMm = kind.band().in(Unit.MILLIMETRE) * scale;
     }
 
-    /** The same with its three states below each other. */
+    /** The same with its three states one below the other. */
     public static Optional<Picture> upright(Plan plan, Ruler ruler) {
         return drawn(plan, ruler, true);
     }
 
-    /** Empty for seams that are built in another way, and for a cloth without seams. */
+    /** The picture; empty for seams that are built in another way, and for a cloth without seams. */
     public static Optional<Picture> of(Plan plan, Ruler ruler) {
         return drawn(plan, ruler, false);
     }
@@ -94,7 +93,7 @@ public final class SeamPicture {
         sketch.words(words, at, CAPTION);
     }
 
-    /** Face to face; the edge that will wrap juts out. */
+    /** The halves face to face; the edge that will wrap reaches out. */
     private void stitched(Point at) {
         layer(wrapped, at, new double[][] {{-BODY, APART}, {narrowMm, APART}});
         layer(wrapping, at, new double[][] {{-BODY, 0}, {wideMm, 0}});
@@ -112,14 +111,14 @@ public final class SeamPicture {
         sketch.words(words, at.plus(extent + 1.5, y + Dimensions.halfCaps(type)), type);
     }
 
-    /** Both allowances over the wrapped half, the wide one on top. */
+    /** Both allowances lie over the wrapped half, the wide one on top. */
     private void opened(Point at) {
         layer(wrapped, at, new double[][] {{-WIDE - 4, 2 * APART}, {0, 2 * APART}, {0, APART}, {-narrowMm, APART}});
         layer(wrapping, at, new double[][] {{BODY, 2 * APART}, {LAYER, 2 * APART}, {LAYER, 0}, {-wideMm, 0}});
         stitch(at, LAYER / 2, -2, 2 * APART + 2);
     }
 
-    /** The wide one round the raw edge of the narrow one, and sewn down. */
+    /** The wide allowance round the raw edge of the narrow one, sewn down. */
     private void felled(Point at) {
         double under = Math.max(0, wideMm - bandMm);
         double fold = -bandMm - LAYER / 2;

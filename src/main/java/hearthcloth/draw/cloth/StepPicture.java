@@ -25,14 +25,13 @@ import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
  * The two halves of one seam side by side, front up, as they lie in the cloth: where the stitches go, which edge wraps
  * the other, what is trimmed afterwards. The gap between them is not to scale.
  */
 public final class StepPicture {
 
-    /** Between the two halves, on paper. */
+    /** The gap between the two halves on paper, in millimetres. */
     private static final double GAP = 9;
 
     private static final double WANTED = 4;
@@ -50,7 +49,7 @@ public final class StepPicture {
         this.second = RawPart.of(plan, step, Half.SECOND);
     }
 
-    /** As large as fits into {@code width} by {@code height} millimetres. */
+    /** The largest drawing that fits into {@code width} by {@code height} millimetres. */
     public Picture within(double width, double height) {
         Join join = step.seam().join();
         Size one = first.raw().size();
@@ -88,7 +87,7 @@ public final class StepPicture {
         return half == Half.FIRST ? first : second;
     }
 
-    /** Where a rectangle of one half lies on paper; the second half is moved off by the gap and both allowances. */
+    /** The place of a rectangle of one half on paper; the second half is moved by the gap and both allowances. */
     private Bounds bounds(Rect rect, Half half, DrawingScale scale) {
         Bounds at = scale.bounds(rect, 0, 0);
         if (half == Half.FIRST) {
@@ -125,7 +124,7 @@ public final class StepPicture {
         sketch.outline(bounds(part.raw(), half, scale), Stroke.solid(0.25, Palette.INK));
     }
 
-    /** A name for every patch that has room for it, and for what is added in any case. */
+    /** A name for every patch that has room for it, and always for what is added. */
     private java.util.Optional<Label> label(Shown.Field field, Half half, DrawingScale scale) {
         Rect at = field.at()
                 .movedBy(part(half).finished().x(), part(half).finished().y());
@@ -136,7 +135,9 @@ public final class StepPicture {
         return label.fits(LEAST) || needed ? java.util.Optional.of(label) : java.util.Optional.empty();
     }
 
-    /** On both halves the row to stitch; on the wrapping one its wide edge, and which way it goes. */
+    /**
+     * Draws the row to stitch on both halves, and on the wrapping one its wide edge and the direction in which it goes.
+     */
     private void wrapping(Sketch sketch, DrawingScale scale) {
         Half wraps = step.seam().wraps();
         Bounds wide = edge(wraps, scale);
@@ -154,7 +155,7 @@ public final class StepPicture {
         arrow(sketch, wide, narrow);
     }
 
-    /** From the joining line to the raw edge that will be sewn. */
+    /** The strip from the joining line to the raw edge that will be sewn. */
     private Bounds edge(Half half, DrawingScale scale) {
         Side side = step.seam().join().facing(half);
         RawPart part = part(half);
@@ -177,7 +178,7 @@ public final class StepPicture {
                 : Rect.at(raw.x(), at, new Size(raw.width(), Length.ZERO));
     }
 
-    /** Across the gap, from the edge that wraps to the one that is wrapped. */
+    /** Draws an arrow across the gap, from the wrapping edge to the wrapped one. */
     private void arrow(Sketch sketch, Bounds wide, Bounds narrow) {
         boolean beside = step.seam().join() == Join.BESIDE;
         boolean onwards = beside ? narrow.x() > wide.x() : narrow.y() > wide.y();
@@ -208,7 +209,7 @@ public final class StepPicture {
         sketch.add(new Mark.Area(List.of(tip, left, right), Palette.INK));
     }
 
-    /** The trim line of what is too long or too wide, and the word outside the drawing. */
+    /** Draws the trim line of what is too long or too wide, and its word outside the drawing. */
     private void trimming(Sketch sketch, DrawingScale scale, Bounds frame, Labels labels) {
         if (step.joinedBar().isPresent()) {
             return;
@@ -235,7 +236,7 @@ public final class StepPicture {
         }
     }
 
-    /** The word beyond whichever end of the line lies at the rim of the drawing, farther out than the leaders. */
+    /** Writes the word beyond the end of the line that lies at the rim of the drawing, farther out than the leaders. */
     private static void words(Sketch sketch, Bounds frame, Bounds raw, Side side, Point at, Labels labels) {
         Type type = Type.of(3.4, Weight.SEMIBOLD, Palette.MADDER);
         if (side.isUpright()) {

@@ -10,11 +10,10 @@ import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.tie.TiedFold;
 import java.util.Optional;
 
-
 /**
  * What a planned cloth is to be tied round, and how.
  *
- * @param tail what each knotted end is left, and the range that may honestly lie in
+ * @param tail what each knotted end needs, with the range it may honestly lie in
  */
 public record Wrapped(Gift gift, Tie tie, Tail tail, Placing placing) {
 
@@ -23,7 +22,7 @@ public record Wrapped(Gift gift, Tie tie, Tail tail, Placing placing) {
         return new Wrapped(gift, tie, tail, Placing.CENTRED);
     }
 
-    /** How a cloth does round it. */
+    /** How a cloth fits the gift. */
     public Fit fit(Cloth cloth) {
         return tie.fit(gift, cloth.finished(), tail.usual(), placing);
     }

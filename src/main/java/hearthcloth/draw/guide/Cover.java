@@ -27,13 +27,15 @@ import hearthcloth.sew.Gather;
 import hearthcloth.sew.Guide;
 import java.util.List;
 
-
-/** The first page: the finished cloth from both faces, the figures that matter, what to have ready, the check square. */
+/**
+ * The first page: both faces of the finished cloth, its main figures, what to have ready, and the square that checks
+ * the printer's scale.
+ */
 public final class Cover {
 
     private static final double BETWEEN = 8;
 
-    /** How high a face may be beside the other, and across the page. */
+    /** The height of a face beside the other one, in millimetres; {@link #LARGE} is its height across the page. */
     private static final double SMALL = 98;
 
     private static final double LARGE = 185;
@@ -71,7 +73,7 @@ public final class Cover {
         flow.add(tools.gap(1.5).finished("Tools"));
     }
 
-    /** Side by side where both can be read so, else each across the page. */
+    /** Both faces: side by side where they can be read at that size, otherwise each across the page. */
     private void faces() {
         double half = (flow.width() - BETWEEN) / 2;
         ScaledPicture front = new FacePicture(plan, Face.FRONT, ruler).within(half, SMALL);
@@ -139,7 +141,7 @@ public final class Cover {
         return Math.max(PrintSizes.SMALL.width(cell.name()), type.width(cell.number()));
     }
 
-    /** As large as lets all figures stand in one row. */
+    /** The largest type in which all figures stand in one row. */
     private Type figureType(List<Figure> cells) {
         Type type = PrintSizes.FIGURE;
         while (type.size() > PrintSizes.BODY.size() && total(cells, type) > flow.width() - 6 * (cells.size() - 1)) {
@@ -164,7 +166,7 @@ public final class Cover {
                 + (bound.touchedMm2() == 0 ? "" : " None cuts into less than " + least + lost() + ".");
     }
 
-    /** What every plan loses, where the stash proves that some loss cannot be helped. */
+    /** A sentence on what every plan loses, where the stash proves that some loss cannot be avoided. */
     private String lost() {
         String lost = ruler.area(plan.bound().lostMm2(), Rounding.DOWN);
         return lost.equals(ruler.area(0, Rounding.DOWN)) ? "" : " or loses less than " + lost;
@@ -182,7 +184,7 @@ public final class Cover {
         flow.add(row.gap(1.5).finished(need.fabric()));
     }
 
-    /** One inch, or two centimetres, to see whether the printer kept to scale. */
+    /** A square of one inch, or of two centimetres, to check that the printer kept to scale. */
     private Picture checkSquare() {
         Length side = ruler.isMetric() ? Length.cm(2) : Length.inches(1);
         double mm = side.in(Unit.MILLIMETRE);

@@ -25,11 +25,10 @@ import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /** One piece of the stash to cut, as blocks: its picture with the first cuts beside it, then the other cuts. */
 public final class CutBlocks {
 
-    /** From the left of an item to its measure and to its sentence. */
+    /** From the left of an item to its measure, in millimetres; {@link #SENTENCE} is the way to its sentence. */
     private static final double MEASURE = 7;
 
     private static final double SENTENCE = 25;
@@ -45,7 +44,10 @@ public final class CutBlocks {
         this.ruler = ruler;
     }
 
-    /** Blocks of {@code width}; none is higher than {@code height} unless a single sentence is. */
+    /**
+     * The blocks, {@code width} wide; none is higher than {@code height} unless a single sentence is. Both are in
+     * millimetres.
+     */
     public List<Picture> blocks(double width, double height) {
         Size size = task.cut().piece().size();
         boolean tall = size.height().in(hearthcloth.measure.Unit.MILLIMETRE)
@@ -53,7 +55,7 @@ public final class CutBlocks {
         return tall ? beside(width, height) : below(width, height);
     }
 
-    /** A long piece: words to the right of it as far as it reaches, the rest below. */
+    /** The blocks of a long piece: words to the right of its picture as far as it reaches, the rest below. */
     private List<Picture> beside(double width, double height) {
         double across = width * 0.55;
         ScaledPicture drawn = new CutPicture(plan, task, ruler).within(across, tallest(height));
@@ -84,7 +86,7 @@ public final class CutBlocks {
         return blocks;
     }
 
-    /** Puts items into a column as far as they fit; how many do. */
+    /** Adds items to a column as long as they fit; returns how many did. */
     private static int fill(TextColumn words, List<Picture> items, double room) {
         int told = 0;
         while (told < items.size() && words.height() + items.get(told).height() <= room) {
@@ -93,7 +95,7 @@ public final class CutBlocks {
         return told;
     }
 
-    /** A wide piece: its picture across the page, words below. */
+    /** The blocks of a wide piece: its picture across the page, words below. */
     private List<Picture> below(double width, double height) {
         ScaledPicture drawn = new CutPicture(plan, task, ruler).within(width, tallest(height));
         TextColumn head = head(width, drawn.scale());
@@ -104,7 +106,7 @@ public final class CutBlocks {
         return blocks;
     }
 
-    /** The more cuts, the larger the picture. */
+    /** The greatest height of the picture, in millimetres; more for more cuts. */
     private double tallest(double height) {
         int cuts = task.lines().size();
         return Math.min(cuts < 2 ? 60 : cuts < 4 ? 75 : 150, height - 60);
@@ -147,7 +149,7 @@ public final class CutBlocks {
         return items;
     }
 
-    /** A box to tick for each patch, then what is left over. */
+    /** A box to tick for each patch, then the leftovers. */
     private List<Picture> ticks(double width) {
         List<Picture> items = new ArrayList<>();
         int columns = width > 150 ? 2 : 1;
@@ -183,7 +185,7 @@ public final class CutBlocks {
                 .finished(words);
     }
 
-    /** All pieces one under the other, on one long sheet. */
+    /** All pieces one below the other, on one long sheet. */
     public static Picture sheet(Plan plan, List<PieceTask> tasks, Ruler ruler) {
         double air = 8;
         TextColumn column = new TextColumn(190);

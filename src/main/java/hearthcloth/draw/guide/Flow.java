@@ -13,10 +13,9 @@ import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * Fills pages with blocks, none of which is ever parted; a heading stays with the block after it. Every page carries the
- * cloth's name and its own number. Not thread-safe; belongs to one method.
+ * Fills pages with blocks that are never divided; a heading stays with the block after it. Every page carries the
+ * cloth's name and its own number. Not thread-safe; used within one method.
  */
 public final class Flow {
 
@@ -47,7 +46,7 @@ public final class Flow {
         return paper.height() - TOP - FOOT;
     }
 
-    /** What is left of this page. */
+    /** The height left on this page, in millimetres. */
     public double left() {
         double kept = waiting.stream().mapToDouble(Picture::height).sum();
         return paper.height() - FOOT - y - kept;
@@ -69,7 +68,7 @@ public final class Flow {
         return this;
     }
 
-    /** A heading that stays on the page of the next block. */
+    /** Adds a heading that stays on the page of the next block. */
     public Flow heading(String text) {
         gap(5);
         waiting.add(
@@ -77,7 +76,7 @@ public final class Flow {
         return this;
     }
 
-    /** A block; it begins a new page where this one has no room for it. */
+    /** Adds a block; it begins a new page where this one has no room for it. */
     public Flow add(Picture block) {
         if (block.height() > left() + 0.01) {
             turn();
@@ -88,7 +87,7 @@ public final class Flow {
         return this;
     }
 
-    /** A block under a divider, which is left out at the head of a page. */
+    /** Adds a block under a divider, which is left out at the head of a page. */
     public Flow part(Picture block) {
         Picture divider = new TextColumn(width()).gap(3).seam().gap(2.5).finished("");
         if (y > TOP && waiting.isEmpty() && divider.height() + block.height() <= left()) {

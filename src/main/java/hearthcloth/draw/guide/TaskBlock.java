@@ -14,8 +14,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.sew.Task;
 import java.util.Optional;
 
-
-/** One task as a block: its title, what to do, the picture to the left, the number to check in a box. */
+/** One task as a block: its title, what to do, the picture on the left, the number to check in a box. */
 public final class TaskBlock {
 
     private static final double PICTURE = 0.42;
@@ -29,7 +28,7 @@ public final class TaskBlock {
         this.ruler = ruler;
     }
 
-    /** The room for a picture beside the words. */
+    /** The width for a picture beside the words, in millimetres. */
     public double pictureWidth() {
         return width * PICTURE;
     }
@@ -77,7 +76,7 @@ public final class TaskBlock {
         return words.finished(task.title());
     }
 
-    /** The number to check, large on a wash of the accent. */
+    /** The number to check, in large type on a tint of the accent colour. */
     private Picture box(Task.Check check, double across) {
         String measure = ruler.write(check.size(), Rounding.NEAREST);
         Type figure = PrintSizes.FIGURE;

@@ -22,7 +22,6 @@ import hearthcloth.wrap.tying.Tying;
 import java.util.List;
 import java.util.Optional;
 
-
 /** The gift's part of a printed guide: how it looks tied, what shows, how sure the size is, and how it is tied. */
 public final class TiedPages {
 
@@ -43,7 +42,7 @@ public final class TiedPages {
         this.flow = flow;
     }
 
-    /** Both parts; where the cloth does not tie the gift, only the sentence that says so. */
+    /** Adds both parts; where the cloth does not tie the gift, only the sentence that says so. */
     public void flow(Optional<TiedGift> tied) {
         flow.turn().heading("The gift, tied");
         paragraph(wrapped.fit(cloth).sentence(ruler));
@@ -134,7 +133,7 @@ public final class TiedPages {
         }
     }
 
-    /** A step: its picture to the left, its words to the right. */
+    /** A step with its picture on the left and its words on the right. */
     private Picture step(String number, List<String> lines, Picture picture) {
         double left = flow.width() * PICTURE;
         TextColumn words = new TextColumn(flow.width() - left - BETWEEN);

@@ -4,7 +4,6 @@ import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /** An upright rectangle on paper, in millimetres, from its top left corner. Immutable. */
 public record Bounds(double x, double y, double width, double height) {
 
@@ -24,19 +23,19 @@ public record Bounds(double x, double y, double width, double height) {
         return new Bounds(x + dx, y + dy, width, height);
     }
 
-    /** Smaller by {@code by} on every side; never less than nothing. */
+    /** This rectangle reduced by {@code by} on every side, at most to nothing. */
     public Bounds inset(double by) {
         double across = Math.min(by, width / 2);
         double down = Math.min(by, height / 2);
         return new Bounds(x + across, y + down, width - 2 * across, height - 2 * down);
     }
 
-    /** Larger by {@code by} on every side. */
+    /** This rectangle enlarged by {@code by} on every side. */
     public Bounds grown(double by) {
         return new Bounds(x - by, y - by, width + 2 * by, height + 2 * by);
     }
 
-    /** What this one shares with {@code other}; without extent where they share nothing. */
+    /** The rectangle shared with {@code other}; without extent where nothing is shared. */
     public Bounds shared(Bounds other) {
         double left = Math.max(x, other.x);
         double top = Math.max(y, other.y);
@@ -47,7 +46,7 @@ public record Bounds(double x, double y, double width, double height) {
                 Math.max(0, Math.min(bottom(), other.bottom()) - top));
     }
 
-    /** True when more than a hair's breadth (1/100 mm) is shared. */
+    /** Whether more than 1/100 mm is shared, in both directions. */
     public boolean overlaps(Bounds other) {
         double hair = 0.01;
         return x < other.right() - hair
@@ -64,7 +63,7 @@ public record Bounds(double x, double y, double width, double height) {
                 && other.bottom() <= bottom() + hair;
     }
 
-    /** The largest of the four rectangles that {@code other} leaves of this one beside itself. */
+    /** The largest of the four rectangles of this one that lie beside {@code other}. */
     public Bounds without(Bounds other) {
         if (!overlaps(other)) {
             return this;

@@ -9,11 +9,13 @@ import java.util.Set;
 import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TrueTypeFont;
 
-
-/** The few letters a picture uses, as a small font of its own to embed in it. */
+/** The few letters that a picture uses, as a small font to embed in it. */
 final class FontSubset {
 
-    /** What a browser needs to draw letters; kerning is left out, so that words are as wide as {@link Typeface} says. */
+    /**
+     * The tables a browser needs to draw letters; kerning is left out, so that words are as wide as {@link Typeface}
+     * says.
+     */
     private static final List<String> TABLES =
             List.of("head", "hhea", "maxp", "OS/2", "name", "post", "cmap", "loca", "glyf", "hmtx");
 

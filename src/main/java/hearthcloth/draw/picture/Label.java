@@ -5,7 +5,6 @@ import hearthcloth.geometry.Point;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
  * Words that belong to a shape.
  *
@@ -15,19 +14,19 @@ import java.util.Optional;
  */
 public record Label(Bounds room, Colour ground, List<List<String>> wordings) {
 
-    /** Air between words and the edge of their room, of the em. */
+    /** The space between words and the edge of their room, as a share of the em. */
     private static final double AIR = 0.28;
 
     public Label {
         wordings = wordings.stream().map(List::copyOf).toList();
     }
 
-    /** On one line, or not at all. */
+    /** A label in one line, or none. */
     public static Label of(Bounds room, Colour ground, String text) {
         return new Label(room, ground, List.of(List.of(text)));
     }
 
-    /** A label that has found its place inside its room. */
+    /** A label that has a place inside its room. */
     record Inside(Label label, List<String> lines, double size, Type.Way way) {
 
         Bounds plate() {
@@ -56,7 +55,9 @@ public record Label(Bounds room, Colour ground, List<List<String>> wordings) {
 
     private static final double LEADING = 1.15;
 
-    /** The largest size between {@code least} and {@code most} at which a wording fits, best wording first. */
+    /**
+     * The label in the largest size between {@code least} and {@code most} at which a wording fits, best wording first.
+     */
     Optional<Inside> inside(double most, double least) {
         for (double size = most; size > least - 1e-9; size -= 0.2) {
             for (List<String> lines : wordings) {
@@ -94,12 +95,12 @@ public record Label(Bounds room, Colour ground, List<List<String>> wordings) {
         return width;
     }
 
-    /** From above the capitals of the first line to below the tails of the last, made even above and below. */
+    /** The height from above the capitals of the first line to below the tails of the last, equal above and below. */
     static double height(List<String> lines, double size) {
         return size * (Typeface.CAPS + LEADING * (lines.size() - 1)) + 2 * overhang(size);
     }
 
-    /** Tails below the baseline are given the same room above the capitals, so that capitals stand in the middle. */
+    /** The room above the capitals that equals the tails below the baseline, so that capitals stand in the middle. */
     private static double overhang(double size) {
         return Typeface.BELOW * size;
     }

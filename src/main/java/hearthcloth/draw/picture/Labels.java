@@ -7,14 +7,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-
 /**
- * Finds a place for every label of a drawing: on its own shape if it fits there, else outside the drawing, on the nearest
- * side, with a leader. No two labels overlap: rooms are disjoint, and those outside stand in rows.
+ * Finds a place for every label of a drawing: on its own shape if it fits there, otherwise outside the drawing, on the
+ * nearest side, with a leader. No two labels overlap: rooms are disjoint, and labels outside stand in rows.
  */
 public final class Labels {
 
-    /** From the drawing to the first row outside it, and from row to row. */
+    /** The distance from the drawing to the first row outside it, and between rows, in millimetres. */
     private static final double GAP = 3;
 
     private final Bounds frame;
@@ -38,7 +37,7 @@ public final class Labels {
      * Places {@code labels} around {@code frame}.
      *
      * @param most size of the letters wanted, in millimetres
-     * @param least size under which a label rather stands outside
+     * @param least size below which a label is placed outside instead
      */
     public Labels(Bounds frame, double most, double least, List<Label> labels) {
         this.frame = frame;
@@ -52,7 +51,7 @@ public final class Labels {
         }
     }
 
-    /** How much room the labels outside {@code edge} take. */
+    /** The room of the labels outside {@code edge}, in millimetres. */
     public double gutter(Edge edge) {
         List<Label> labels = outside.getOrDefault(edge, List.of());
         return labels.isEmpty() ? 0 : GAP + rows(edge, labels) * thickness(edge, labels) + 1;
@@ -132,7 +131,7 @@ public final class Labels {
         return edge.isUpright() ? at.y() : at.x();
     }
 
-    /** Each label beside its shape, moved on only as far as its neighbours need. */
+    /** The places of labels along an edge, each beside its shape and moved only as far as its neighbours require. */
     private double[] spread(Edge edge, List<Label> labels, double pitch) {
         double from = (edge.isUpright() ? frame.y() : frame.x()) + pitch / 2;
         double to = (edge.isUpright() ? frame.bottom() : frame.right()) - pitch / 2;
@@ -171,7 +170,7 @@ public final class Labels {
         new Label.Inside(new Label(room, Palette.SHEET, List.of(lines)), lines, size, Type.Way.ALONG).draw(sketch);
     }
 
-    /** An ink line on a white one, so that it is seen on any fabric. */
+    /** Draws a line in ink on a white one, so that it can be seen on any fabric. */
     private static void leader(Sketch sketch, Point from, Point to) {
         sketch.line(from, to, Stroke.solid(0.7, Palette.SHEET));
         sketch.add(new Mark.Disc(from, 0.75, Palette.SHEET));

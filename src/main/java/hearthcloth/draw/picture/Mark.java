@@ -4,13 +4,12 @@ import hearthcloth.colour.Colour;
 import hearthcloth.geometry.Point;
 import java.util.List;
 
-
-/** One thing drawn. Everything is opaque, so that what lies under a word is one known colour. Immutable. */
+/** One thing drawn. Everything is opaque, so that the colour under a word is always known. Immutable. */
 public sealed interface Mark {
 
     Mark movedBy(double dx, double dy);
 
-    /** The room it takes; lines without their width. */
+    /** The room it takes; lines are counted without their width. */
     Bounds bounds();
 
     /** A filled shape with straight sides. */

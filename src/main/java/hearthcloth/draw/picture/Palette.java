@@ -2,7 +2,6 @@ package hearthcloth.draw.picture;
 
 import hearthcloth.colour.Colour;
 
-
 /** The quiet colours of everything that is not cloth. On white, ink and madder both contrast above 4.5 : 1. */
 public final class Palette {
 

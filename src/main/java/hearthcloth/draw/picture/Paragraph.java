@@ -3,8 +3,7 @@ package hearthcloth.draw.picture;
 import java.util.ArrayList;
 import java.util.List;
 
-
-/** Running text in lines no wider than its column. */
+/** Sets running text in lines no wider than its column. */
 public final class Paragraph {
 
     private static final String CUT = "…";
@@ -37,7 +36,7 @@ public final class Paragraph {
         return List.copyOf(lines);
     }
 
-    /** Measures stay on one line: no break beside × or between a number and its unit. */
+    /** The text with measures kept on one line: no break beside × or between a number and its unit. */
     private static String joined(String text) {
         return SafeText.clean(text)
                 .strip()
@@ -66,7 +65,7 @@ public final class Paragraph {
         return clean.substring(0, letters).strip() + CUT;
     }
 
-    /** How many letters of {@code text} fit, at least one; never half of a surrogate pair. */
+    /** How many letters of {@code text} fit, at least one, and never half of a surrogate pair. */
     private static int fitting(String text, double width, Type type) {
         int end = text.offsetByCodePoints(0, 1);
         while (end < text.length()) {

@@ -16,7 +16,6 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.util.Matrix;
 
-
 /**
  * Writes pictures as the pages of a PDF, true to scale, with the letters they use embedded as text that can be searched.
  * The same pictures always give the same bytes.
@@ -25,7 +24,7 @@ public final class PdfWriter {
 
     private static final float POINTS = (float) (72 / 25.4);
 
-    /** Control points of a quarter circle lie this far along its tangents. */
+    /** The distance of the control points of a quarter circle along its tangents, as a share of the radius. */
     private static final double ARC = 4.0 / 3 * (Math.sqrt(2) - 1);
 
     private final PDDocument document;

@@ -2,11 +2,10 @@ package hearthcloth.draw.picture;
 
 import java.util.List;
 
-
 /**
  * A finished drawing on a sheet of its own, in millimetres of paper; later marks lie over earlier ones. Immutable.
  *
- * @param title says in words what is seen, for those who cannot see it
+ * @param title describes the picture in words, for those who cannot see it
  */
 public record Picture(String title, double width, double height, List<Mark> marks) {
 

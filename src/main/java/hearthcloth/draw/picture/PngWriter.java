@@ -19,8 +19,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import javax.imageio.ImageIO;
 
-
-/** Writes a picture as PNG, by reading its SVG: what is seen in the one is seen in the other. */
+/** Writes a picture as PNG by drawing its SVG, so that both look alike. */
 public final class PngWriter {
 
     private PngWriter() {}
@@ -47,7 +46,10 @@ public final class PngWriter {
         return bytes(image);
     }
 
-    /** Our own pictures may hold many lines: a large stash has as many hatched offcuts as it has pieces. */
+    /**
+     * Limits for our own pictures, which may hold many lines: a large stash has as many hatched offcuts as it has
+     * pieces.
+     */
     private static final LoaderContext OUR_OWN = LoaderContext.builder()
             .documentLimits(new DocumentLimits(
                     DocumentLimits.DEFAULT_MAX_NESTING_DEPTH,
@@ -75,7 +77,7 @@ public final class PngWriter {
         }
     }
 
-    /** Makes the typeface known to Java's drawing, once. */
+    /** Registers the typeface with Java's drawing, once. */
     private static final class Letters {
         static {
             for (Weight weight : Weight.values()) {

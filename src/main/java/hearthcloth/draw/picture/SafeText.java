@@ -1,6 +1,5 @@
 package hearthcloth.draw.picture;
 
-
 /**
  * Makes any text fit to be written down: names in a stash file may hold anything.
  *
@@ -31,7 +30,7 @@ final class SafeText {
                 && c != 0x2029;
     }
 
-    /** Unicode's explicit directional formatting characters (Unicode Standard Annex 9, section 2). */
+    /** Unicode's explicit directional formatting characters (docs/sources.md#bidi). */
     private static boolean isDirection(int c) {
         return c == 0x200e || c == 0x200f || c == 0x61c || (c >= 0x202a && c <= 0x202e) || (c >= 0x2066 && c <= 0x2069);
     }

@@ -5,8 +5,7 @@ import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 
-
-/** Collects marks in the order drawn, until {@link #finished}. Not thread-safe; belongs to one method. */
+/** Collects marks in the order drawn, until {@link #finished}. Not thread-safe; used within one method. */
 public final class Sketch {
 
     private final List<Mark> marks = new ArrayList<>();
@@ -38,7 +37,7 @@ public final class Sketch {
         return text.isBlank() ? this : add(new Mark.Words(text, at, type));
     }
 
-    /** Everything of {@code picture}, with its top left corner at {@code at}. */
+    /** Adds everything in {@code picture}, with its top left corner at {@code at}. */
     public Sketch place(Picture picture, Point at) {
         picture.marks().forEach(mark -> marks.add(mark.movedBy(at.x(), at.y())));
         return this;
@@ -74,7 +73,7 @@ public final class Sketch {
         return List.copyOf(marks);
     }
 
-    /** The room everything drawn so far takes. */
+    /** The room of everything drawn so far. */
     public Bounds bounds() {
         List<Bounds> all = marks.stream().map(Mark::bounds).toList();
         double left = all.stream().mapToDouble(Bounds::x).min().orElse(0);
@@ -84,7 +83,7 @@ public final class Sketch {
         return new Bounds(left, top, right - left, bottom - top);
     }
 
-    /** A picture just large enough for everything drawn, and {@code air} round it. */
+    /** A picture just large enough for everything drawn, with a margin of {@code air} round it. */
     public Picture trimmed(String title, double air) {
         Bounds bounds = bounds();
         List<Mark> moved = marks.stream()

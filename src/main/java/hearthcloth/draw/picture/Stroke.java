@@ -3,7 +3,6 @@ package hearthcloth.draw.picture;
 import hearthcloth.colour.Colour;
 import java.util.List;
 
-
 /**
  * How a line is drawn.
  *

@@ -10,14 +10,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-
 /**
  * Writes a picture as SVG that needs nothing else: its letters are embedded, its size is in real millimetres. The same
  * picture always gives the same text.
  */
 public final class SvgWriter {
 
-    /** The family under which the letters are embedded, then what steps in for letters it lacks. */
+    /** The family of the embedded letters, followed by the fonts used for letters it lacks. */
     private static final String REST = "'Source Sans 3','Source Sans Pro',system-ui,sans-serif";
 
     private static final String FAMILY = "'hearthcloth'," + REST;
@@ -29,12 +28,12 @@ public final class SvgWriter {
         this.bare = bare;
     }
 
-    /** With its letters embedded. */
+    /** The picture with its letters embedded. */
     public static String write(Picture picture) {
         return new SvgWriter(false).written(picture, fontFaces(picture));
     }
 
-    /** Without letters of its own, for readers that know the typeface, and for tests. */
+    /** The picture without letters of its own, for readers that know the typeface, and for tests. */
     public static String writeBare(Picture picture) {
         return new SvgWriter(true).written(picture, "");
     }
@@ -82,7 +81,10 @@ public final class SvgWriter {
                 + escaped(words.text()) + "</text>\n");
     }
 
-    /** Installed, the semibold is a family of its own to readers that know only regular and bold. */
+    /**
+     * The family of a weight. When it is installed, the semibold is a family of its own for readers that know only
+     * regular and bold.
+     */
     private String family(Weight weight) {
         return bare && weight == Weight.SEMIBOLD ? " font-family=\"'Source Sans 3 SemiBold'," + REST + "\"" : "";
     }
@@ -101,7 +103,7 @@ public final class SvgWriter {
                 .collect(Collectors.joining(" "));
     }
 
-    /** To a thousandth of a millimetre, without idle zeros. */
+    /** A number with three decimals at most (a thousandth of a millimetre), without trailing zeros. */
     static String number(double value) {
         String text = BigDecimal.valueOf(value)
                 .setScale(3, RoundingMode.HALF_UP)

@@ -3,8 +3,7 @@ package hearthcloth.draw.picture;
 import hearthcloth.geometry.Point;
 import java.util.List;
 
-
-/** Words, rules and pictures one under the other in a column. Not thread-safe; belongs to one method. */
+/** Words, rules and pictures one below the other in a column. Not thread-safe; used within one method. */
 public final class TextColumn {
 
     private final double width;
@@ -42,7 +41,7 @@ public final class TextColumn {
         return this;
     }
 
-    /** A paragraph with something in front of its first line. */
+    /** Adds a paragraph with a mark in front of its first line. */
     public TextColumn item(String mark, double in, String text, Type type) {
         sketch.words(mark, new Point(0, y + type.leading() - drop(type)), type.in(Weight.SEMIBOLD));
         return words(text, in, type, Integer.MAX_VALUE);
@@ -55,7 +54,7 @@ public final class TextColumn {
         return this;
     }
 
-    /** The house's own divider: a hairline and, under it, a dashed one, as a felled seam looks. */
+    /** Adds the divider of the house: a hairline and a dashed line under it, as a felled seam looks. */
     public TextColumn seam() {
         seam(sketch, 0, width, y);
         y += 1.6;
@@ -70,7 +69,7 @@ public final class TextColumn {
                 new Stroke(0.25, Palette.SECOND_INK, List.of(1.3, 0.9)));
     }
 
-    /** Whatever else is drawn at the place reached; {@code height} moves on from it. */
+    /** Adds any other drawing at the place reached, which then moves on by {@code height}. */
     public TextColumn draw(double height, java.util.function.BiConsumer<Sketch, Double> drawing) {
         drawing.accept(sketch, y);
         y += height;
@@ -81,12 +80,12 @@ public final class TextColumn {
         return sketch.finished(title, width, y);
     }
 
-    /** From the top of a line to its baseline. */
+    /** The distance from the top of a line to its baseline, in millimetres. */
     public static double baseline(Type type) {
         return type.size() * (Typeface.ABOVE + 0.14);
     }
 
-    /** From the foot of a line to its baseline. */
+    /** The distance from the bottom of a line to its baseline, in millimetres. */
     private static double drop(Type type) {
         return type.leading() - baseline(type);
     }

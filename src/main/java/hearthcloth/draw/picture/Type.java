@@ -2,7 +2,6 @@ package hearthcloth.draw.picture;
 
 import hearthcloth.colour.Colour;
 
-
 /**
  * How words are set.
  *
@@ -26,12 +25,12 @@ public record Type(double size, Weight weight, Colour colour, Anchor anchor, Way
             this.share = share;
         }
 
-        /** As in SVG. */
+        /** The word in SVG. */
         String word() {
             return word;
         }
 
-        /** How much of the words lies before the point. */
+        /** The share of the words that lies before the point. */
         double share() {
             return share;
         }
@@ -44,7 +43,7 @@ public record Type(double size, Weight weight, Colour colour, Anchor anchor, Way
         UP
     }
 
-    /** A point, as printers count it, in millimetres. */
+    /** The printer's point in millimetres. */
     public static final double POINT = 25.4 / 72;
 
     public static Type of(double size, Weight weight, Colour colour) {
@@ -75,7 +74,7 @@ public record Type(double size, Weight weight, Colour colour, Anchor anchor, Way
         return Typeface.width(text, size, weight);
     }
 
-    /** From one baseline to the next. */
+    /** The distance between baselines, in millimetres. */
     public double leading() {
         return size * 1.28;
     }

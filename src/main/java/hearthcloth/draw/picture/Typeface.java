@@ -8,25 +8,29 @@ import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
-
 /**
- * The letters all pictures are set in: Source Sans 3 (SIL Open Font License 1.1, beside the font files). Knows how wide
- * words are, which is how labels are kept apart.
+ * The letters of all pictures: Source Sans 3 (SIL Open Font License 1.1, beside the font files), with the widths of
+ * words, by which labels are kept apart.
  */
 public final class Typeface {
 
-    /** Height of capitals and figures, of the em (from the font's OS/2 table: 660 of 1000). */
+    /** Height of capitals and figures as a share of the em (from the font's OS/2 table: 660 of 1000). */
     public static final double CAPS = 0.66;
 
-    /** How far letters reach above and below the baseline, of the em, accents left out. */
+    /**
+     * How far letters without accents reach above the baseline, as a share of the em; {@link #BELOW} is the share below
+     * it.
+     */
     public static final double ABOVE = 0.74;
 
     public static final double BELOW = 0.22;
 
-    /** Assumed for a letter the typeface lacks: wider than those of most other faces. */
+    /**
+     * The width assumed for a letter that the typeface lacks, as a share of the em; wider than in most other typefaces.
+     */
     private static final double UNKNOWN = 1.2;
 
-    /** Stands for a letter that the typeface lacks where no other typeface can step in. */
+    /** Stands for a letter that the typeface lacks where no other typeface can be used. */
     private static final String MISSING = "□";
 
     private Typeface() {}
@@ -67,12 +71,15 @@ public final class Typeface {
         return in;
     }
 
-    /** The font that words are measured with; whoever reads more than widths from it holds its lock, and does not close it. */
+    /**
+     * The font that words are measured with. Who reads more than widths from it must hold its lock, and must not close
+     * it.
+     */
     static TrueTypeFont shared(Weight weight) {
         return Loaded.of(weight).font();
     }
 
-    /** A fresh reading of the font, for a writer to embed and close. */
+    /** The font read anew, for a writer to embed and close. */
     static TrueTypeFont open(Weight weight) {
         try (InputStream in = file(weight)) {
             TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
@@ -84,7 +91,7 @@ public final class Typeface {
         }
     }
 
-    /** Joiners and variation selectors, which show nothing by themselves. */
+    /** Whether a character is a joiner or variation selector, which shows nothing by itself. */
     private static boolean isJoining(int c) {
         return c == 0x200c || c == 0x200d || (c >= 0xfe00 && c <= 0xfe0f);
     }

@@ -1,6 +1,5 @@
 package hearthcloth.draw.picture;
 
-
 /** The weights of the one typeface. */
 public enum Weight {
     REGULAR(400, "Regular"),
@@ -15,7 +14,7 @@ public enum Weight {
         this.file = file;
     }
 
-    /** As in CSS: 400, 600, 700. */
+    /** The number in CSS: 400, 600, 700. */
     public int number() {
         return number;
     }

@@ -8,8 +8,7 @@ import hearthcloth.wrap.Gift;
 import java.util.ArrayList;
 import java.util.List;
 
-
-/** The gift itself, as it stands on the open cloth: plain, so that it is not taken for cloth. */
+/** The gift itself as it stands on the open cloth, in a plain colour so that it is not taken for cloth. */
 final class Body {
 
     private static final Colour CARD = Colour.of(0xcfcabd);
@@ -51,7 +50,7 @@ final class Body {
         return length.in(Unit.MILLIMETRE);
     }
 
-    /** Radius and place along the axis, from the base to the mouth. */
+    /** Radius and position along the axis, from the base to the mouth, in millimetres. */
     private static double[][] profile(Gift.Bottle bottle, double base) {
         double r = mm(bottle.diameter()) / 2;
         double n = mm(bottle.neck()) / 2;
@@ -88,8 +87,8 @@ final class Body {
     }
 
     /**
-     * A profile turned about its axis: upright where {@code lying} is 0, else along x in that sense with its axis {@code up}
-     * above the ground.
+     * Adds a profile turned about its axis: upright where {@code lying} is 0, otherwise along x in that direction, its
+     * axis {@code up} above the ground.
      */
     private void turned(double[][] profile, double up, int lying) {
         for (int band = 1; band < profile.length; band++) {

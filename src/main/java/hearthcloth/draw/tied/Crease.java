@@ -9,17 +9,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-
-/** An edge of a facet where the cloth is folded sharply or ends, so that a line is seen. */
+/** An edge of a facet where the cloth is folded sharply or ends, so that a line can be seen. */
 record Crease(Point from, Point to) {
 
-    /** Cloth that turns by less than this runs on; its strips are only for drawing. */
+    /** The cosine of the angle below which cloth counts as continuous; its strips then only serve the drawing. */
     private static final double SOFT = Math.cos(Math.toRadians(60));
 
-    /** Within a hundredth of a millimetre two edges are the same. */
+    /** Rounding steps in a millimetre: edges that agree to a hundredth of a millimetre are the same. */
     private static final double SAME = 100;
 
-    /** An edge by the middle of it on the flat cloth. */
+    /** An edge identified by its middle on the flat cloth. */
     private record Where(long u, long v) {
         static Where of(Point a, Point b) {
             return new Where(Math.round((a.x() + b.x()) / 2 * SAME), Math.round((a.y() + b.y()) / 2 * SAME));
@@ -61,7 +60,7 @@ record Crease(Point from, Point to) {
         return edges;
     }
 
-    /** True when the line between the two lies along this edge, within a thousandth of a millimetre. */
+    /** Whether the line between two points lies along this edge, within a thousandth of a millimetre. */
     boolean holds(Point a, Point b) {
         double du = to.x() - from.x();
         double dv = to.y() - from.y();

@@ -5,17 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-
 /**
- * Panes sorted in space once, so that they can be named from far to near for any eye. A binary space partition (Fuchs,
- * Kedem and Naylor 1980): the plane of one pane parts all others, those that cross it are cut along it.
+ * Panes sorted in space once, so that they can be listed from far to near for any eye. A binary space partition
+ * (docs/sources.md#depth-order): the plane of one pane divides all others, and those that cross it are cut along it.
  */
 final class Depth {
 
-    /** How many panes are tried for each parting plane. */
+    /** Panes tried for each dividing plane. */
     private static final int TRIES = 8;
 
-    /** How many panes on the wrong side one cut pane is worth. */
+    /** How many panes of imbalance one cut pane is worth. */
     private static final int CUT = 6;
 
     private final @Nullable Node root;
@@ -30,10 +29,10 @@ final class Depth {
         this.root = root;
     }
 
-    /** A plane known to part things well: {@code normal · place = at}. */
+    /** A plane known to divide things well: {@code normal · place = at}. */
     record Cut(Vector normal, double at) {}
 
-    /** Parted first along {@code cuts}, as far as each parts anything. */
+    /** Divides the panes first along {@code cuts}, as far as each divides anything. */
     static Depth of(List<Pane> panes, List<Cut> cuts) {
         return new Depth(node(panes, cuts));
     }
@@ -55,7 +54,7 @@ final class Depth {
         return parted(panes, new Cut(pane.out(), pane.out().dot(pane.corners().get(0))), chosen, List.of());
     }
 
-    /** Parted by a plane; the pane at {@code chosen}, if any, lies in it. */
+    /** Divides by a plane; the pane at {@code chosen}, if any, lies in it. */
     private static Node parted(List<Pane> panes, Cut cut, int chosen, List<Cut> cuts) {
         Vector normal = cut.normal;
         double at = cut.at;
@@ -77,7 +76,7 @@ final class Depth {
         return new Node(normal, on, node(before, cuts), node(behind, cuts));
     }
 
-    /** Of some panes spread over the list, the one that cuts fewest others and parts them most evenly. */
+    /** The pane, of some spread over the list, whose plane cuts fewest others and divides them most evenly. */
     private static int parting(List<Pane> panes) {
         int best = 0;
         int least = Integer.MAX_VALUE;
@@ -105,7 +104,7 @@ final class Depth {
         return best;
     }
 
-    /** From far to near for an eye infinitely far away in the unit way {@code eye}. */
+    /** The panes from far to near for an eye infinitely far away in the unit direction {@code eye}. */
     List<Pane> from(Vector eye) {
         List<Pane> sorted = new ArrayList<>();
         sort(root, eye, sorted);

@@ -5,13 +5,13 @@ import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.TyingMoment;
 import java.util.List;
 
-
 /**
- * From where the gift is looked at, the maker at its near side; far off, so that equal lengths in one way stay equal.
+ * A direction from which the gift is drawn, the maker at its near side; the eye is infinitely far away (a parallel
+ * projection), so that equal lengths in one direction stay equal.
  *
  * @param words as a caption: {@code from above}
- * @param towards unit way towards the eye
- * @param right unit way to the right on the picture, {@code up} to its top
+ * @param towards unit vector towards the eye
+ * @param right unit vector to the right on the picture, {@code up} to its top
  */
 record Eye(String words, Vector towards, Vector right, Vector up) {
 
@@ -25,12 +25,12 @@ record Eye(String words, Vector towards, Vector right, Vector up) {
     static final Eye SPINE = of("From the spine", 0, 1, 0.2);
     static final Eye BEHIND = of("From a corner", -0.62, 1, 0.78);
 
-    /** Above, the front and a corner; of closed books the spine, where the knot is. */
+    /** The eyes for a finished gift: above, the front and a corner; for closed books the spine, where the knot is. */
     static List<Eye> on(Gift gift) {
         return gift instanceof Gift.Books ? List.of(ABOVE, SPINE, BEHIND) : List.of(ABOVE, FRONT, CORNER);
     }
 
-    /** On the cloth at a moment of tying: from where what has moved is seen best. */
+    /** The eye for a moment of tying: where what has moved can be seen best. */
     static Eye at(TyingMoment moment, Gift gift) {
         return switch (moment) {
             case LAID, NEAR_OVER, ALL_BUT_FAR, FLAPS_OVER -> HIGH;
@@ -52,12 +52,12 @@ record Eye(String words, Vector towards, Vector right, Vector up) {
         return new Eye(words, towards, right, towards.cross(right));
     }
 
-    /** To the right on the picture, in millimetres of the gift. */
+    /** The position to the right on the picture, in millimetres of the gift. */
     double x(Vector place) {
         return right.dot(place);
     }
 
-    /** Down on the picture. */
+    /** The position down on the picture, in millimetres of the gift. */
     double y(Vector place) {
         return -up.dot(place);
     }

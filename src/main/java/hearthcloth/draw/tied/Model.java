@@ -16,7 +16,6 @@ import hearthcloth.wrap.pleat.ReefStrands;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
  * The tied gift as a model that a page can turn: flat convex polygons in millimetres (x right, y away, z up), in order
  * from the gift outwards, so that of two in one plane the later lies outside.
@@ -32,7 +31,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
      *
      * @param patch its name in the plan
      * @param colour of the face that looks outwards, as {@code #rrggbb}
-     * @param out unit way outwards
+     * @param out unit vector outwards
      * @param corners in order round the edge
      * @param fell true for the strip of a seam that lies over its neighbour, in the same plane
      * @param loose true for what hangs free and is seen from both sides
@@ -54,8 +53,8 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
     /**
      * One end of cloth in a knot, as a round band along a line.
      *
-     * @param line its middle
-     * @param half half its breadth
+     * @param line its middle line
+     * @param half half its width, in millimetres
      * @param colours of what lies on the middle of each stretch, one fewer than there are points
      */
     public record Strand(List<Corner> line, double half, List<String> colours) {
@@ -121,7 +120,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
         }
     }
 
-    /** Clothes facets and knots one by one. */
+    /** Colours facets and knots one by one. */
     private static final class Builder {
         private final Pattern pattern;
         private final Face table;
@@ -174,7 +173,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
             add(knot, knot.leads().get(1), reef.second());
         }
 
-        /** What is on the middle line of the end shows on its strand, as in the still pictures. */
+        /** Adds a strand that shows what lies on the middle line of its end, as in the still pictures. */
         private void add(ReefKnot knot, ReefKnot.Lead lead, List<Vector> line) {
             double whole = 0;
             for (int i = 1; i < line.size(); i++) {

@@ -21,24 +21,23 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-
 /**
- * What the hands moved from one moment to the next: arrows that end at the cloth's corners where they lie now, and come
- * from where they lay before.
+ * What the hands moved from one moment to the next: arrows that end at the cloth's corners where they lie now, and
+ * begin where they lay before.
  *
  * @param ways the corners that moved, each from where to where in space
  */
 record Moves(List<Way> ways) {
 
-    /** A corner's way. */
+    /** The movement of a corner. */
     record Way(Vector from, Vector to) {}
 
     static final Moves NONE = new Moves(List.of());
 
-    /** A corner that moved less than this share of the cloth's width was only drawn along. */
+    /** A corner that moved by less than this share of the cloth's width was only drawn along. */
     private static final double STILL = 0.05;
 
-    /** An arrow rises over its way by this share of it. */
+    /** An arrow rises over its way by this share of its length. */
     private static final double ARCH = 0.22;
 
     private static final int STEPS = 24;
@@ -49,7 +48,7 @@ record Moves(List<Way> ways) {
         ways = List.copyOf(ways);
     }
 
-    /** From one moment to {@code moment}, which {@code now} shows. */
+    /** The moves from one moment to {@code moment}, which {@code now} shows. */
     static Moves between(Fold before, TyingMoment moment, Fold now) {
         double width = Math.sqrt(now.laying().whole().area());
         List<Way> ways = new ArrayList<>();
@@ -98,11 +97,14 @@ record Moves(List<Way> ways) {
                 .toList();
     }
 
-    /** Where left and right are the hands' work, near and far only drawn along. */
+    /** Moments in which the hands move left and right, and near and far are only drawn along. */
     private static final Set<TyingMoment> SIDES =
             Set.of(TyingMoment.SIDES_UP, TyingMoment.STOOD, TyingMoment.ENDS_IN, TyingMoment.CROSSED);
 
-    /** A roll is turned over about its axis before it is tied; a tip that hides a knot is drawn out at the near edge first. */
+    /**
+     * Where a place lay before the maker turned things: a roll is turned over about its axis before it is tied; a tip
+     * that hides a knot is first drawn out at the near edge.
+     */
     private static Vector turned(TyingMoment moment, Fit fit, Vector place) {
         if (moment == TyingMoment.TIED && fit.tie() == Tie.ROLL && fit.gift() instanceof Gift.Roll roll) {
             return new Vector(place.x(), -place.y(), roll.diameter().in(Unit.MILLIMETRE) - place.z());
@@ -163,7 +165,7 @@ record Moves(List<Way> ways) {
         return at.x() >= room.x() && at.x() <= room.right() && at.y() >= room.y() && at.y() <= room.bottom();
     }
 
-    /** Draws one, its points already on paper. */
+    /** Draws an arrow whose points are already on paper. */
     static void draw(List<Point> line, Sketch sketch) {
         if (line.size() < 3) {
             return;
@@ -189,7 +191,7 @@ record Moves(List<Way> ways) {
         sketch.add(new Mark.Area(head(tip, way, HEAD, 1.6), Palette.MADDER));
     }
 
-    /** How long an arrow's head is on paper, in millimetres. */
+    /** The length of an arrow's head on paper, in millimetres. */
     private static final double HEAD = 3.4;
 
     private static List<Point> head(Point tip, Point way, double length, double half) {

@@ -13,8 +13,7 @@ import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
 import java.util.List;
 
-
-/** The open cloth with every fold of the tied gift drawn on it, as it lies before the maker, inside up. */
+/** The open cloth with every fold of the tied gift drawn on it, as it lies in front of the maker, inside up. */
 final class Net {
 
     private static final Stroke FOLD = Stroke.solid(0.18, Colour.of(0x20242b));

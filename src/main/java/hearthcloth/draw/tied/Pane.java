@@ -7,26 +7,25 @@ import hearthcloth.wrap.fold.Facet;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * A flat convex piece of something in space. Of panes in one plane, later ones lie further along {@code out}.
+ * A flat convex polygon in space. Of panes in one plane, later ones lie farther along {@code out}.
  *
  * @param corners in order round the edge
- * @param out unit way square to it; of a closed body, outwards
- * @param oneSided true for the skin of a closed body, which is never seen from behind
+ * @param out unit vector square to it; of a closed body, outwards
+ * @param oneSided true for the surface of a closed body, which is never seen from behind
  */
 record Pane(List<Vector> corners, Vector out, boolean oneSided, Skin skin) {
 
     /** What a pane is made of. */
     sealed interface Skin {
-        /** Cloth, laid as its facet says; {@code creases} are those of its edges that are to be drawn. */
+        /** Cloth, laid as its facet says; {@code creases} are those of its edges that are drawn. */
         record Cloth(Facet facet, List<Crease> creases) implements Skin {
             public Cloth {
                 creases = List.copyOf(creases);
             }
         }
 
-        /** A stretch of gathered cloth; its middle line passes here on the flat cloth; {@code light} from 0 to 1. */
+        /** A stretch of gathered cloth whose middle line is here on the flat cloth; {@code light} from 0 to 1. */
         record Bunch(Point middle, double light) implements Skin {}
 
         /** Something that is not cloth. */
@@ -40,7 +39,7 @@ record Pane(List<Vector> corners, Vector out, boolean oneSided, Skin skin) {
         corners = List.copyOf(corners);
     }
 
-    /** Where the pane lies against a plane. */
+    /** The position of a pane relative to a plane. */
     enum Side {
         ON,
         BEFORE,
@@ -48,7 +47,7 @@ record Pane(List<Vector> corners, Vector out, boolean oneSided, Skin skin) {
         ACROSS
     }
 
-    /** The plane is {@code normal · place = at}; before it is where the normal points. */
+    /** The side of the plane {@code normal · place = at} on which the pane lies; the normal points to the front. */
     Side side(Vector normal, double at) {
         boolean before = false;
         boolean behind = false;
@@ -63,7 +62,7 @@ record Pane(List<Vector> corners, Vector out, boolean oneSided, Skin skin) {
         return before ? Side.BEFORE : behind ? Side.BEHIND : Side.ON;
     }
 
-    /** The part before the plane; turn the plane round for the part behind. */
+    /** The part in front of the plane; with the plane reversed, the part behind it. */
     Pane before(Vector normal, double at) {
         List<Vector> kept = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {

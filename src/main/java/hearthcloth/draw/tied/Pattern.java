@@ -13,7 +13,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-
 /** What each face of a cloth shows, as it lies under the gift: patches and fells as outlines, stitches as lines. */
 final class Pattern {
 
@@ -23,7 +22,7 @@ final class Pattern {
     /** A straight row of stitches. */
     record Row(Point from, Point to) {}
 
-    /** An upright box round an outline, to pass over what is far away. */
+    /** The upright box round an outline, to skip quickly what is far away. */
     record Box(double u0, double v0, double u1, double v1) {
 
         static Box of(List<Point> points) {
@@ -102,7 +101,7 @@ final class Pattern {
         return best;
     }
 
-    /** How far a point lies outside an outline; 0 inside. */
+    /** How far a point lies outside an outline, in millimetres; 0 inside. */
     private static double outside(ConvexPolygon outline, Point point) {
         double most = 0;
         List<Point> corners = outline.corners();

@@ -16,8 +16,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-
-/** A plain cloth to show a tie on before there is one of hers: a hearth and two rounds, undyed, a little larger than need be. */
+/**
+ * A plain cloth to show a tie on before she has one of her own: a hearth and two rounds, undyed, a little larger than
+ * needed.
+ */
 public final class Sample {
 
     private static final TiedLook LOOK = new TiedLook(
@@ -27,7 +29,7 @@ public final class Sample {
                     "The outer round", Colour.of(0xa9b3a0)),
             Colour.of(0x5b616b));
 
-    /** A twentieth more than the tie needs: room to work in; chosen. */
+    /** The cloth is one part in this many larger than the tie needs, which leaves room to work (ours). */
     private static final long PARTS = 20;
 
     private Sample() {}
@@ -40,7 +42,7 @@ public final class Sample {
         return TiedGift.of(cloth, TiedFold.of(tie.fit(gift, cloth.finished(), tail)), LOOK);
     }
 
-    /** Bars a seventh of the side; the hearth takes the rest. */
+    /** A cloth with bars of a seventh of the side; the hearth takes the rest. */
     private static Cloth cloth(Length side) {
         Length bar = side.dividedBy(7, Rounding.DOWN);
         Layout layout = new Layout(Size.square(side.minus(bar.times(4))), Layout.courses(Order.ROUND, 2, List.of(bar)));

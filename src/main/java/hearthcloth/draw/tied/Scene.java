@@ -10,9 +10,8 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 
-
 /**
- * Everything to be drawn of one moment.
+ * Everything drawn of one moment.
  *
  * @param ground places whose shadow falls on the ground
  * @param breadth of the knots' strands, 1 where they touch
@@ -25,7 +24,7 @@ record Scene(List<Pane> panes, List<ReefKnot> knots, List<Vector> ground, double
         ground = List.copyOf(ground);
     }
 
-    /** The tied gift: of cloth that lies close what shows, all of what is loose, and the knots. */
+    /** The tied gift: the visible parts of cloth that lies close, everything that is loose, and the knots. */
     static Scene of(Visible visible) {
         Fold fold = visible.fold();
         List<Pane> panes = new ArrayList<>();
@@ -80,7 +79,7 @@ record Scene(List<Pane> panes, List<ReefKnot> knots, List<Vector> ground, double
         return new Scene(panes, moment.knots(), List.of(), Strands.TIGHT);
     }
 
-    /** Only what lies higher than this. */
+    /** The part of the scene higher than this. */
     Scene above(double height) {
         Vector up = new Vector(0, 0, 1);
         List<Pane> higher = new ArrayList<>();
@@ -100,7 +99,7 @@ record Scene(List<Pane> panes, List<ReefKnot> knots, List<Vector> ground, double
         return fold.fit().gift() instanceof Gift.Box || fold.fit().gift() instanceof Gift.Books;
     }
 
-    /** All of it from far to near. */
+    /** All panes from far to near. */
     List<Pane> from(Eye eye) {
         List<Pane> all = new ArrayList<>(panes);
         knots.forEach(knot -> all.addAll(Strands.of(knot, breadth, eye)));
@@ -113,7 +112,7 @@ record Scene(List<Pane> panes, List<ReefKnot> knots, List<Vector> ground, double
         return new Pane.Skin.Cloth(facet, creases.getOrDefault(facet, List.of()));
     }
 
-    /** Pleats on a round gift are only for drawing: there, only loose ends are creased. */
+    /** The creases to draw. Pleats on a round gift only serve the drawing, so there only loose ends have creases. */
     private static IdentityHashMap<Facet, List<Crease>> creases(Fold fold) {
         boolean angular = isAngular(fold);
         List<Facet> sharp = fold.facets().stream()

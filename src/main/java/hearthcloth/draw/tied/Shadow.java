@@ -7,13 +7,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-
-/** The quiet shadow a gift throws on the ground: the hull of its places, slid along the light. */
+/** The faint shadow of a gift on the ground: the hull of its places projected along the light. */
 final class Shadow {
 
     static final Colour COLOUR = Colour.of(0xe4e4de);
 
-    /** How far a place one millimetre up throws its shadow to the right and away. */
+    /** How far the shadow of a place one millimetre up moves to the right; {@link #AWAY} is how far it moves away. */
     private static final double RIGHT = 0.3;
 
     private static final double AWAY = 0.22;
@@ -30,7 +29,7 @@ final class Shadow {
         return hull(points);
     }
 
-    /** Monotone chain (Andrew 1979). */
+    /** The convex hull by the monotone chain (docs/sources.md#hull). */
     private static List<Point> hull(List<Point> points) {
         List<Point> sorted = points.stream()
                 .sorted(Comparator.comparingDouble(Point::x).thenComparingDouble(Point::y))

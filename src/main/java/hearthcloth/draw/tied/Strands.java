@@ -7,23 +7,28 @@ import hearthcloth.wrap.pleat.ReefStrands;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * The strands of a reef knot as bunches of cloth: bands turned to the eye along each middle line, shaded as if round, dark
- * at the rims so that two strands of one fabric can be told apart. Each shows what lies on the middle line of its end: how
- * gathered cloth turns its patches outwards nobody can say.
+ * The strands of a reef knot as bunches of cloth: bands turned to the eye along each middle line, shaded as if round,
+ * and dark at the rims so that two strands of one fabric can be told apart. Each shows what lies on the middle line of
+ * its end, since nobody can say how gathered cloth turns its patches outwards.
  */
 final class Strands {
 
-    /** Where the bands begin and end across a strand, in half breadths; and how they are lit, 0 for the rims. */
+    /**
+     * Where the bands begin and end across a strand, in half widths; {@link #LIGHT} says how bright each is, from 0 to
+     * 1.
+     */
     private static final double[] ACROSS = {-1, -0.86, -0.3, 0.35, 0.86, 1};
 
     private static final double[] LIGHT = {0.5, 0.86, 1, 0.9, 0.5};
 
-    /** Legs of one strand lie side by side: half their distance, a little more so that no ground shows between. */
+    /**
+     * The half width of strands whose legs lie side by side, as a share of half their distance; slightly more than one,
+     * so that no ground shows between them.
+     */
     static final double TIGHT = 1.02;
 
-    /** So thin that the way of each strand can be followed. */
+    /** The half width at which the course of each strand can be followed. */
     static final double OPEN = 0.62;
 
     private Strands() {}
@@ -68,7 +73,7 @@ final class Strands {
         return panes;
     }
 
-    /** The bands between two points of the line, flat to the eye at the depth of their middle. */
+    /** Adds the bands between two points of the line, flat to the eye at the depth of their middle. */
     private static void stretch(List<Vector> line, int i, double half, Eye eye, Point middle, List<Pane> panes) {
         Vector from = line.get(i - 1);
         Vector to = line.get(i);
@@ -89,14 +94,14 @@ final class Strands {
         return line.get(Math.min(i + 1, line.size() - 1)).minus(line.get(Math.max(i - 1, 0)));
     }
 
-    /** Unit way across a strand, square to the eye. */
+    /** The unit vector across a strand and square to the eye. */
     private static Vector across(Vector way, Eye eye) {
         Vector across = way.cross(eye.towards());
         double length = across.length();
         return length < 1e-6 * way.length() ? eye.right() : across.times(1 / length);
     }
 
-    /** A place slid to or from the eye to a depth: it looks to be where it was. */
+    /** A place moved along the line of sight to a given depth; on the picture it does not move. */
     private static Vector slid(Vector place, double deep, Eye eye) {
         return place.plus(eye.towards().times(deep - place.dot(eye.towards())));
     }

@@ -22,10 +22,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-
 /**
- * Pictures of one cloth tied round one gift; all of them, and the figures of what shows, from the same facets. Not for
- * several threads.
+ * Pictures of one cloth tied round one gift, all drawn from the same facets as the figures of what shows. Not
+ * thread-safe.
  */
 public final class TiedGift {
 
@@ -46,7 +45,7 @@ public final class TiedGift {
         this.scene = Scene.of(visible);
     }
 
-    /** Drawn when first asked for: a page that only turns the model needs none. */
+    /** The three views, drawn when they are first needed; a page that only turns the model needs none. */
     private List<View> views() {
         if (views.isEmpty()) {
             views = Eye.on(visible.fold().fit().gift()).stream()
@@ -69,20 +68,20 @@ public final class TiedGift {
         return WhatShows.of(cloth, visible);
     }
 
-    /** For a page that turns the gift. */
+    /** The model for a page that turns the gift. */
     public Model model() {
         return Model.of(cloth, visible, look);
     }
 
     /**
-     * The flat net: the open cloth seen from the face that ends outside turned up, every fold of the drawn gift a line on
-     * it. Printed, cut out and folded along the lines it makes the gift in paper, but for the knots.
+     * The flat net: the open cloth with the face turned up that ends outside, and every fold of the drawn gift as a
+     * line on it. Printed, cut out and folded along the lines it makes the gift in paper, without its knots.
      */
     public Picture net(double width) {
         return Net.of(cloth, visible.fold(), look, width);
     }
 
-    /** How wide the open cloth lies, in millimetres: what {@link #net} brings into its width. */
+    /** The width of the open cloth as it lies, in millimetres, which {@link #net} scales to its width. */
     public double reach() {
         Pattern.Box box = Pattern.Box.of(visible.fold().laying().whole().corners());
         return box.u1() - box.u0();
@@ -114,7 +113,7 @@ public final class TiedGift {
         return sketch.finished(title, width, foot + caption.leading() + 2);
     }
 
-    /** The same three views at one scale, each by itself in at most this room; their titles say from where. */
+    /** The same three views at one scale, each by itself in at most this room; their titles name the direction. */
     public List<Picture> stills(double width, double height) {
         double scale = 0;
         for (View view : views()) {
@@ -148,7 +147,7 @@ public final class TiedGift {
         return view.picture(moment == TyingMoment.TIED ? "Tied" : "While tying", moves, width, height);
     }
 
-    /** The way out when a corner does not reach, where it can be drawn with this cloth: {@link Tying#ifShort}. */
+    /** What to do when a corner does not reach, where it can be drawn with this cloth: {@link Tying#ifShort}. */
     public Optional<Picture> whenShort(double width, double height) {
         Fit fit = visible.fold().fit();
         return switch (fit.tie()) {
@@ -159,7 +158,7 @@ public final class TiedGift {
         };
     }
 
-    /** Tied in another way. */
+    /** The gift tied in another way. */
     private Optional<Picture> instead(Tie tie, double width, double height) {
         Fit fit = visible.fold().fit();
         Fit other = tie.fit(fit.gift(), fit.cloth(), fit.tail(), fit.placing());
@@ -168,7 +167,7 @@ public final class TiedGift {
                 : Optional.empty();
     }
 
-    /** Of a handle, which is small, only the upper part of the gift. */
+    /** The scene of a moment; for a handle, which is small, only the upper part of the gift. */
     private static Scene scene(TyingMoment moment, Fold now) {
         Gift gift = now.fit().gift();
         Scene scene = Scene.of(now, Body.of(gift));
@@ -178,7 +177,7 @@ public final class TiedGift {
         return moment == TyingMoment.HANDLE ? scene.above(top * share) : scene;
     }
 
-    /** The last knot close up, as it lies before whoever tied it. */
+    /** The last knot close up, as whoever tied it sees it. */
     public Picture knot(double width, double height) {
         List<ReefKnot> knots = visible.fold().knots();
         ReefKnot tied = knots.get(knots.size() - 1);

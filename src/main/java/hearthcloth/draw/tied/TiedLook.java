@@ -3,7 +3,6 @@ package hearthcloth.draw.tied;
 import hearthcloth.colour.Colour;
 import java.util.Map;
 
-
 /**
  * How cloth is coloured in pictures.
  *

@@ -17,15 +17,15 @@ import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * A scene seen from one place: patches and rows of stitches from far to near, in millimetres of the gift, right and down.
+ * A scene seen from one direction: patches and rows of stitches from far to near, in millimetres of the gift, right and
+ * down.
  *
  * @param things later ones hide earlier ones
  */
 record View(Eye eye, List<Thing> things, List<Point> shadow) {
 
-    /** Something seen. */
+    /** Something visible. */
     sealed interface Thing {
         /** A part of one patch, or of something else where {@code patch} is empty. */
         record Area(List<Point> outline, Colour colour, String patch, boolean fell) implements Thing {
@@ -38,7 +38,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         record Row(Point from, Point to, Colour colour, boolean stitched) implements Thing {}
     }
 
-    /** Light from the near left above, as on a table by a window; unit way towards it. */
+    /** The unit vector towards the light, which comes from the near left above, as on a table by a window. */
     private static final Vector LIGHT = new Vector(-0.5, -0.6, 0.9).times(1 / Math.sqrt(1.42));
 
     private static final double DARKEST = 0.7;
@@ -60,7 +60,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         return new View(eye, painter.things, Shadow.of(scene.ground(), eye));
     }
 
-    /** Paints pane after pane. */
+    /** Paints one pane after another. */
     private static final class Painter {
         private final Eye eye;
         private final Pattern pattern;
@@ -124,7 +124,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
             creases(outline, skin);
         }
 
-        /** The facet's own edges, not those where panes were cut. */
+        /** Draws the facet's own edges, and not those where panes were cut. */
         private void creases(ConvexPolygon outline, Pane.Skin.Cloth skin) {
             Facet facet = skin.facet();
             List<Point> corners = outline.corners();
@@ -161,7 +161,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
 
     private static final Colour CREASE = Colour.of(0x4a4d52);
 
-    /** The room everything takes, in millimetres of the gift. */
+    /** The room of everything, in millimetres of the gift. */
     Bounds bounds() {
         Sketch all = new Sketch();
         things.forEach(thing -> {
@@ -175,12 +175,12 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         return all.bounds();
     }
 
-    /** Drawn so that {@code scale} millimetres of the gift are one of paper, on a sheet just large enough. */
+    /** The picture at {@code scale} millimetres of the gift to one of paper, on a sheet just large enough. */
     Picture picture(String title, double scale) {
         return sketch(scale).trimmed(title, 0.5);
     }
 
-    /** As large as this room allows, with arrows for what moved. */
+    /** The picture as large as this room allows, with arrows for what moved. */
     Picture picture(String title, Moves moves, double width, double height) {
         Bounds room = bounds();
         double air = AIR * Math.max(room.width(), room.height());
@@ -195,10 +195,10 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         return sketch.trimmed(title, 0.5);
     }
 
-    /** Millimetres of paper kept for the breadth of arrows at the rim. */
+    /** Millimetres of paper kept for the width of arrows at the rim. */
     private static final double EDGE = 5;
 
-    /** So much wider than the picture arrows may begin. */
+    /** The share of the picture's width by which arrows may begin outside it. */
     private static final double AIR = 0.08;
 
     private Sketch sketch(double scale) {
@@ -220,7 +220,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         return sketch;
     }
 
-    /** Areas run a hair under what is drawn after them, so that no ground shines through between. */
+    /** Areas reach under what is drawn after them by this many millimetres, so that no ground shows between. */
     private static final double BLEED = 0.05;
 
     private static List<Point> scaled(List<Point> points, double scale) {

@@ -7,21 +7,28 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-
-/** What shows on both sides of one side: levels of cloth, by place along it and by pixels outwards. */
+/**
+ * What shows on both sides of one side of a piece: how much each place looks like cloth, by position along the side and
+ * by pixels outwards.
+ */
 final class EdgeBand {
 
-    /** One place says no more than this for or against. */
+    /** No place says more than this for or against a line, in levels of cloth. */
     private static final double CLIP = 0.4;
-    /** Colours change this much more among threads than on the ground, and by as many steps of 255 at least. */
+    /**
+     * Colours change this many times more among threads than on the ground, and by at least {@link #LEAST_UNREST} steps
+     * of 255.
+     */
     private static final double RESTLESS = 1.6;
 
     private static final double LEAST_UNREST = 6;
+    /** The most places read along a side. */
     private static final int MOST_PLACES = 160;
+    /** The fewest places read along a side. */
     private static final double LEAST_PLACES = 8;
-    /** Levels beyond a line up to which threads are looked for. */
+    /** Threads reach as far out as the mean level of cloth stays above this. */
     private static final double THREADS = 0.1;
-    /** What the picture's own softness covers beyond a line, in pixels. */
+    /** The picture's own softness covers this much beyond a line, in pixels. */
     private static final double SOFT = 1.2;
 
     private static final int[][] MOVES = {{-1, -1}, {-1, 0}, {-1, 1}, {0, -1}, {0, 1}, {1, -1}, {1, 0}, {1, 1}};
@@ -36,13 +43,17 @@ final class EdgeBand {
     private final double length;
     private final List<double[]> levels = new ArrayList<>();
     private final List<float[]> colours = new ArrayList<>();
-    /** How far along the side each place lies, nought to one. */
+    /** The position of each place along the side, from 0 to 1. */
     private double[] shares = new double[0];
 
     private double[][] gains = new double[0][0];
     private double most;
 
-    /** @param outwards the sign that {@link Line#off} has outside the piece */
+    /**
+     * Reads the strip.
+     *
+     * @param outwards the sign that {@link Line#off} has outside the piece
+     */
     EdgeBand(PieceColourClassifier telling, Point a, Point b, int outwards, LensModel lens, int reach) {
         this.a = a;
         this.b = b;
@@ -84,7 +95,9 @@ final class EdgeBand {
         shares = Arrays.copyOf(held, levels.size());
     }
 
-    /** So that the inside is one and the outside nought on the whole; what is another piece's is ground. */
+    /**
+     * Scales the levels so that the inside is one and the outside zero on the whole; another piece counts as ground.
+     */
     private void normalise() {
         double in = mean(0, reach / 2);
         double out = mean(2 * reach + 1 - reach / 2, 2 * reach + 1);
@@ -110,7 +123,11 @@ final class EdgeBand {
         return count == 0 ? 0 : sum / count;
     }
 
-    /** How far outwards the best line lies at both ends of the side. */
+    /**
+     * How far outwards the best line lies at both ends of the side, in pixels.
+     *
+     * @param solid the level above which a place counts as cloth
+     */
     double[] best(double solid) {
         int n = 2 * reach + 1;
         gains = new double[levels.size()][n + 1];
@@ -160,12 +177,16 @@ final class EdgeBand {
         return best;
     }
 
-    /** What a line gains, by every so many places. */
+    /** What a line gains, counted at every {@code every}-th place. */
     private double gain(double p, double q, int every) {
         return gain(p, q, 0, every);
     }
 
-    /** @param bow how far farther out it runs in its middle than straight between its ends */
+    /**
+     * What a line gains.
+     *
+     * @param bow how far farther out the line runs in its middle than straight between its ends, in pixels
+     */
     private double gain(double p, double q, double bow, int every) {
         double sum = 0;
         for (int s = 0; s < gains.length; s += every) {
@@ -179,8 +200,8 @@ final class EdgeBand {
     }
 
     /**
-     * How much worse than the line last found another one parts cloth from ground: by how many pixels of surely told cloth
-     * or ground, in the mean of all places.
+     * How much worse another line separates cloth from ground than the line last found, in pixels of certain cloth or
+     * ground, as the mean over all places.
      *
      * @param other in pixels as straightened by {@code with}
      */
@@ -192,7 +213,7 @@ final class EdgeBand {
         return (most - gain) / CLIP / Math.max(1, levels.size());
     }
 
-    /** How far outwards of a place of this strip's middle a line runs. */
+    /** How far outwards of a place on this strip's middle line another line runs, in pixels. */
     private double outwards(Line line, Point place, LensModel with) {
         Point raw = lens.bent(place);
         double here = line.off(with.straight(raw));
@@ -212,7 +233,10 @@ final class EdgeBand {
         return new EdgeLocaliser.Rim(Line.through(one, two), Math.max(0, fringe), this);
     }
 
-    /** How far out colours change along the side more than the ground's do: threads do, shade does not. */
+    /**
+     * How far out, in pixels, colours change along the side more than the ground's do; threads do this and shade does
+     * not.
+     */
     private double threads(double[] ends) {
         double calm = Double.MAX_VALUE;
         for (int t = reach + reach / 2; t <= 2 * reach - 2; t++) {
@@ -225,7 +249,7 @@ final class EdgeBand {
         return t - reach - 2;
     }
 
-    /** Root mean square difference from the mean colour, at one distance all along the side. */
+    /** Root mean square difference from the mean colour, at one distance outwards all along the side. */
     private double unrest(int t, double[] ends) {
         double[] sum = new double[3];
         double squares = 0;
@@ -245,7 +269,7 @@ final class EdgeBand {
         return count == 0 ? 0 : Math.sqrt(Math.max(0, squares - mean / count) / count);
     }
 
-    /** Mean levels by distance from the line. */
+    /** Mean level of cloth by distance from the line. */
     private double[] aligned(double[] ends) {
         double[] sum = new double[2 * reach + 1];
         double[] count = new double[2 * reach + 1];

@@ -7,37 +7,46 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
- * How a side bows: its sagitta, from a parabola fitted to its places robustly (Tukey's biweight).
+ * How much a side is bowed: its sagitta, from a parabola fitted robustly to its places (Tukey's biweight,
+ * docs/sources.md#robust-fits).
  *
- * @param sagitta in pixels, under the lens it was straightened by
- * @param answer how the sagitta changes with the lens's kappa
- * @param deviation of the sagitta by the places' noise
+ * @param sagitta in pixels, after straightening with the lens at hand
+ * @param answer change of the sagitta for a change of the lens's kappa by one
+ * @param deviation of the sagitta that the noise of the places leaves, in pixels
  * @param waver how far the side sways about its parabola, root mean square, in pixels
- * @param length in pixels
+ * @param length of the side in pixels
  */
 record EdgeCurvature(double sagitta, double answer, double deviation, double waver, double length) {
 
-    /** Shorter sides and those of fewer places say nothing, in pixels. */
+    /** Sides shorter than this many pixels, or with fewer than {@link #FEWEST} places, are not used. */
     private static final double SHORTEST = 60;
 
     private static final int FEWEST = 20;
-    /** Places farther from the straight line than this, in nears, are another edge's. */
+    /** Places farther from the straight line than this belong to another edge, in multiples of {@code near}. */
     private static final double FARTHEST = 2.5;
-    /** Places farther from the parabola than this, in deviations, count for nothing. */
+    /** Places farther from the parabola than this many deviations get no weight. */
     private static final double CUT = 5;
 
+    /** Rounds of reweighting. */
     private static final int ROUNDS = 6;
+    /** The least scatter assumed, in pixels, so that a perfect side does not count without limit. */
     private static final double LEAST_SCATTER = 0.04;
-    /** Of all places so many must agree. */
+    /** At least this share of all places must agree. */
     private static final double LEAST_SHARE = 0.5;
-    /** Neighbouring places share profiles: so many make one that is independent. */
+    /** Neighbouring places share pixels: this many together count as one independent place. */
     private static final double ALIKE = 3;
-    /** Change of kappa by which the answer is found: small beside what bends a side out of the parabola's shape. */
+    /**
+     * The change of kappa by which {@code answer} is found; it is small beside what would bend a side out of a
+     * parabola's shape.
+     */
     private static final double TRIAL = 0.01;
 
-    /** @param near how far a place may be off a side and still belong to it, in pixels */
+    /**
+     * Measures one side; empty when it is too short or too few places agree.
+     *
+     * @param near how far a place may be off a side and still belong to it, in pixels
+     */
     static Optional<EdgeCurvature> of(EdgeFit side, LensModel lens, double near) {
         int n = side.places().size();
         if (n < FEWEST || side.places().get(0).to(side.places().get(n - 1)) < SHORTEST) {
@@ -109,7 +118,10 @@ record EdgeCurvature(double sagitta, double answer, double deviation, double wav
             square = Arrays.stream(along).map(s -> s * s).toArray();
         }
 
-        /** The square of the place along the line, less what of it a straight line would take, by weighted least squares. */
+        /**
+         * The square of the position along the line, less the part that a straight line explains, by weighted least
+         * squares.
+         */
         private double[] curve(double[] weight) {
             return straightened(square, weight);
         }
@@ -137,7 +149,7 @@ record EdgeCurvature(double sagitta, double answer, double deviation, double wav
             return out;
         }
 
-        /** How firmly the places hold the sagitta: its deviation is theirs over the root of this. */
+        /** How firmly the places determine the sagitta: its deviation is theirs divided by the square root of this. */
         double strength(double[] weight) {
             double[] curve = curve(weight);
             double strength = 1e-9;
@@ -161,7 +173,7 @@ record EdgeCurvature(double sagitta, double answer, double deviation, double wav
             return sum / strength;
         }
 
-        /** What is left of the distances when the best parabola is taken away. */
+        /** What remains of the distances when the best parabola is taken away, in pixels. */
         double[] left(double[] off, double[] weight) {
             double[] curve = curve(weight);
             double sagitta = sagitta(off, weight, curve);

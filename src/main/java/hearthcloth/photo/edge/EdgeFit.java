@@ -7,23 +7,26 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-
 /**
  * One side of a polygon as seen in the picture: places where the colour changes, in raw pixels, each with a weight.
  *
- * <p>Some of the places are wrong (a figure of the fabric, a thread of fringe, a shadow), so the line is found by
- * consensus first and by weighted least squares after (Tukey's biweight).
+ * <p>Some of the places are wrong (a figure of the fabric, a thread of fringe, a shadow), so the line is found first by
+ * consensus and then by weighted least squares (Tukey's biweight, docs/sources.md#robust-fits).
  *
- * @param shift how far off where the steps put it the light puts it, in pixels, see {@link SrgbLinear}; positive as {@link Line#off}
- * @param sharpness mean share of the colour change that happens within two pixels, 0 to 1
+ * @param shift how far the edge lies from where the colour values change when it is judged by light, in pixels, see
+ *     {@link SrgbLinear}; signed as {@link Line#off}
+ * @param sharpness mean share of the colour change that happens within two pixels, from 0 to 1
  */
 public record EdgeFit(List<Point> places, List<Double> weights, double shift, double sharpness) {
 
-    /** Threads shorter than this are not told from softness, in pixels. */
+    /** Threads shorter than this cannot be told from softness, in pixels. */
     private static final double SHORT = 1.2;
-    /** Places so many steps apart have no noise in common: softness and the blocks of a JPEG reach less far. */
+    /** Places this many steps apart share no noise, since softness and the blocks of a JPEG do not reach as far. */
     private static final int APART = 5;
-    /** So many times a cut sways to and fro along a side: its line is known no better than by so many independent places. */
+    /**
+     * A cut sways about this many times along a side, so its line is known no better than from as many independent
+     * places.
+     */
     private static final double SWAYS = 4;
 
     public EdgeFit {
@@ -32,17 +35,17 @@ public record EdgeFit(List<Point> places, List<Double> weights, double shift, do
     }
 
     /**
-     * A side's line.
+     * The line of a side.
      *
      * @param line in straightened pixels
      * @param scatter of the places used, in pixels
-     * @param deviation of the line's offset at its middle, and at its ends per half length, in pixels
+     * @param deviation of the line's offset at its middle, and at its ends for each half length, in pixels
      * @param share of all weight that was used
      * @param fringe how far threads reach beyond it, in pixels; zero for a clean edge
      */
     public record Fit(Line line, double scatter, double deviation, double share, double fringe) {
 
-        /** A side whose edge does not show. */
+        /** The fit of a side whose edge does not show. */
         static Fit unseen(Line line, double near, double deviation, double share) {
             return new Fit(line, near, deviation, share, 0);
         }
@@ -51,7 +54,10 @@ public record EdgeFit(List<Point> places, List<Double> weights, double shift, do
             return new Fit(line.moved(by), scatter, deviation, share, fringe);
         }
 
-        /** The same with threads sticking out: short ones may be the picture's softness, long ones hide the edge. */
+        /**
+         * The same with threads sticking out: short ones may be the picture's softness, long ones hide the edge and
+         * make it less certain.
+         */
         Fit frayed(double reach) {
             double hidden = 0.6 * Math.min(reach, SHORT) + 0.1 * Math.max(0, reach - SHORT);
             return new Fit(line, scatter, Math.hypot(deviation, hidden), share, reach < SHORT ? 0 : reach);
@@ -62,7 +68,11 @@ public record EdgeFit(List<Point> places, List<Double> weights, double shift, do
         return places.size() >= 6;
     }
 
-    /** @param near how far a place may be off the line to agree with it, in pixels */
+    /**
+     * Fits the line.
+     *
+     * @param near how far a place may be off the line and still agree with it, in pixels
+     */
     Fit fit(LensModel lens, double near) {
         List<Point> spots = straight(lens);
         double[] weight = weights.stream().mapToDouble(Double::doubleValue).toArray();
@@ -88,8 +98,8 @@ public record EdgeFit(List<Point> places, List<Double> weights, double shift, do
     }
 
     /**
-     * What is common to places a few steps apart: the picture's noise is not, a cut that sways is. Root of the covariance
-     * of their distances from the line, in pixels.
+     * The deviation that places a few steps apart have in common, in pixels: the square root of the covariance of their
+     * distances from the line. The picture's noise is not common to them; a cut that sways is.
      */
     static double waver(double[] off, double[] used) {
         double sum = 0;
@@ -125,7 +135,9 @@ public record EdgeFit(List<Point> places, List<Double> weights, double shift, do
         return Math.sqrt(sum / weight);
     }
 
-    /** The line through two of the places with which most of the others agree, tried at fixed distances apart. */
+    /**
+     * The line through two of the places with which most of the others agree; pairs are tried at fixed distances apart.
+     */
     private static Line consensus(List<Point> spots, double[] weight, double near) {
         int n = spots.size();
         Line best = Line.through(spots.get(0), spots.get(n - 1));

@@ -12,30 +12,36 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
- * Lays each side of a piece where the piece's colours stop and the ground's begin, the side as a whole: of all straight
- * lines within reach, the one that has most cloth inside it and most ground outside. Figures that look like the ground,
- * a joint of the floor and the shade beside a piece weigh little against the rest of a side; threads of a frayed edge
- * cover too little to count as cloth.
+ * Places each side of a piece where the piece's colours stop and the ground's begin. The side is placed as a whole: of
+ * all straight lines within reach, the one with most cloth inside it and most ground outside. Figures that look like
+ * the ground, a joint of the floor and the shade beside a piece weigh little against the rest of a side; the threads of
+ * a frayed edge cover too little to count as cloth.
  */
 public final class EdgeLocaliser {
 
-    /** Where less than this share shows cloth, the cloth has ended: threads cover less, a figured rim more. */
+    /** Where less than this share looks like cloth, the cloth has ended: threads cover less, a figured rim more. */
     private static final double SOLID = 0.62;
-    /** The same where threads stick out: they lie thick at their root. */
+    /** The same for a side with threads sticking out, since they are dense at their roots. */
     private static final double FRAYED = 0.7;
-    /** A fringe worth speaking of, in pixels. */
+    /** A fringe shorter than this is not counted as one, in pixels. */
     private static final double FRINGE = 1.5;
 
-    /** A side that moved this share of the reach has been where the colours were learnt. */
+    /**
+     * When a side has moved by more than this share of the reach, the colours were learnt in the wrong place and are
+     * learnt again.
+     */
     private static final double FAR = 0.12;
 
     private final IlluminationCorrection light;
     private final OccupancyMap occupied;
     private final int reach;
 
-    /** @param reach how far a side may be from where it seems to be, in pixels */
+    /**
+     * Prepares the search.
+     *
+     * @param reach how far a side may be from its first place, in pixels
+     */
     public EdgeLocaliser(IlluminationCorrection light, OccupancyMap occupied, int reach) {
         this.light = light;
         this.occupied = occupied;
@@ -43,18 +49,22 @@ public final class EdgeLocaliser {
     }
 
     /**
-     * One side as laid.
+     * One side in its new place.
      *
      * @param line in straightened pixels
      * @param fringe how far threads reach beyond it, in pixels
-     * @param strip what it was laid by
+     * @param strip the levels of cloth by which it was placed
      */
     record Rim(Line line, double fringe, EdgeBand strip) {}
 
-    /** @param moved the farthest that a side has moved, in pixels */
+    /**
+     * All sides in their new places.
+     *
+     * @param moved the farthest that a side has moved, in pixels
+     */
     public record Laid(List<Point> corners, List<Rim> rims, double moved) {
 
-        /** Paper that hardly differs from the ground: its rim is known, and not by colours. */
+        /** Paper that hardly differs from the ground: its outline is known, and not from colours. */
         public static Laid faint(List<Point> corners) {
             return new Laid(corners, List.of(), 0);
         }
@@ -63,7 +73,7 @@ public final class EdgeLocaliser {
             return rims.isEmpty();
         }
 
-        /** What everything measured by it is doubted for. */
+        /** The doubt about everything that is measured by this sheet; empty unless it is faint. */
         public Optional<Doubt> doubt(ReferenceSheet sheet) {
             return Optional.of(new Doubt(
                             Doubt.Kind.SHEET,
@@ -74,7 +84,10 @@ public final class EdgeLocaliser {
         }
     }
 
-    /** Lays all sides, again from where they came to lie while they move; colours are learnt again when they moved far. */
+    /**
+     * Places all sides, again from where they came to lie as long as they move; the colours are learnt again when they
+     * moved far.
+     */
     public Laid of(List<Point> rough, int own, LensModel lens) {
         PieceColourClassifier telling = PieceColourClassifier.of(light, occupied, rough, own, reach);
         Laid laid = once(rough, telling, lens);

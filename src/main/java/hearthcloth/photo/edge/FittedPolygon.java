@@ -8,37 +8,42 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
-
 /**
  * A polygon followed in the full picture: its corners in raw pixels and, for each side, how well it was found.
  *
- * @param fits one for each side, from corner i to the next; a side too short or too faint has the line through its corners and no share
+ * @param fits one for each side, from corner i to the next; a side too short or too faint has the line through its
+ *     corners and a share of zero
  */
 public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeFit.Fit> fits) {
 
+    /** What each corner adds to {@link #misfit}. */
     private static final double CORNER_COST = 0.02;
     /** How far a place may be off its side and still belong to it, in pixels. */
     private static final double NEAR = 1.2;
-    /** A side that is not seen sharply: its deviation in pixels. */
+    /** The deviation of a side that is not seen sharply, in pixels. */
     private static final double BLUNT = 0.7;
 
+    /** A side of which less than this share was seen stays where it was placed. */
     private static final double LEAST_SHARE = 0.3;
-    /** A sharp edge farther off than this is another one, in pixels. */
+    /** A sharp edge farther off than this belongs to something else, in pixels. */
     private static final double MOST_OFF = 2.5;
-    /** A sharp edge that is worse by this many pixels of cloth or ground is a figure's, see {@link EdgeBand#loss}. */
+    /**
+     * A sharp edge that is worse by this many pixels of cloth or ground belongs to a figure, see {@link EdgeBand#loss}.
+     */
     private static final double MOST_LOSS = 1.2;
-    /** Of a frayed side, whose threads end sharply too. */
+    /** The same as {@link #MOST_OFF} for a frayed side, whose threads end sharply too. */
     private static final double FRAYED_OFF = 1.2;
-    /** Where a parabola crosses the line that fits it best, as a share of its length: (1 − 1/√3) / 2. */
+    /** Where a parabola crosses the line that fits it best, as a share of its length: (1 − 1/√3)/2. */
     private static final double BOWED = 0.2113;
     /**
-     * Pixels a side may truly lie farther in than it was seen, by pixels of scatter and by what it lacks in sharpness: with
-     * these, of 995 drawn pieces seen without doubt none was taken over 0.25 mm too large (no source).
+     * Pixels by which a side may really lie farther in than it was seen, for each pixel of scatter and for all that it
+     * lacks in sharpness. With this value, of 995 drawn pieces seen without doubt none was taken more than 0.25 mm too
+     * large (docs/reading.md).
      */
     private static final double FIRM = 2.3;
-    /** Of what would leave nothing of a strip. */
+    /** The inset is at most this share of what would leave nothing of a strip. */
     private static final double MOST_INSET = 0.8;
-    /** A fringe, in pixels. */
+    /** Threads longer than this are a fringe, in pixels. */
     private static final double FRINGE = 2.4;
 
     public FittedPolygon {
@@ -50,7 +55,7 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
     /**
      * Follows a polygon.
      *
-     * @param sides its own, as read in the picture
+     * @param sides its sides as read in the picture
      * @param near how far a place may be off its side and still belong to it, in pixels
      * @param leash how far a corner may move from where it was, in pixels
      */
@@ -72,10 +77,10 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
     }
 
     /**
-     * Follows sides that lie nearly right already, closely. Where the picture shows no sharp edge there, or one that has
-     * cloth outside it or ground inside, a side stays.
+     * Follows sides closely that are nearly right already. A side stays where it is when the picture shows no sharp
+     * edge there, or one with cloth outside it or ground inside.
      *
-     * @param rims how each side was laid
+     * @param rims how each side was placed
      * @param sides as read in the picture
      */
     public static FittedPolygon close(
@@ -102,8 +107,8 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
     }
 
     /**
-     * How far a line is from one laid straight in the picture, at its worse end. A side that the lens bows crosses the
-     * straight line that fits it best at two places; how far off it is there says how far off that line is laid.
+     * How far a line is, at its worse end and in pixels, from one drawn straight in the picture. A side that the lens
+     * bows crosses the straight line that fits it best at two places; the distance there says how far off that line is.
      */
     static double off(Line line, Point a, Point b, LensModel lens) {
         double one = line.off(lens.straight(a.towards(b, BOWED)));
@@ -113,10 +118,10 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
     }
 
     /**
-     * Where each side crosses the one before it.
+     * The places where each side crosses the one before it.
      *
      * @param lines in straightened pixels
-     * @param leash a crossing farther off than this is none: the corner stays
+     * @param leash a crossing farther off than this is not used, and the corner stays
      */
     static List<Point> crossings(List<Point> rough, List<Line> lines, LensModel lens, double leash) {
         List<Point> corners = new ArrayList<>();
@@ -129,9 +134,9 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
     }
 
     /**
-     * How far in of each side cloth is surely held, in pixels. A place that scatters may be a thread's end or a figure's,
-     * and a side that is softer than the sheet's own may be a shade's, or that of threads the picture does not part. Of a
-     * thin piece something is left.
+     * How far in from each side the cloth surely begins, in pixels. A place that scatters may be a thread's end or part
+     * of a figure, and a side that is softer than the sheet's own may be a shade's, or that of threads too fine for the
+     * picture. Something is always left of a thin piece.
      *
      * @param sharpest sharpness of the sheet's sides
      */
@@ -145,7 +150,7 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
                 .toList();
     }
 
-    /** The corners when every side lies farther in, by pixels. */
+    /** The corners when every side lies farther in by some pixels. */
     public List<Point> inset(List<Double> pixels, LensModel lens) {
         List<Point> straight = corners.stream().map(lens::straight).toList();
         double inwards = Math.signum(Polygons.signedArea(straight));
@@ -167,8 +172,8 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
     }
 
     /**
-     * How badly the picture supports this polygon: the part of its rim where nothing was found on the sides, plus a little
-     * for every corner, so that of two polygons the simpler one wins unless the other explains more.
+     * How badly the picture supports this polygon: the share of its rim where nothing was found, plus a little for
+     * every corner, so that of two polygons the simpler one wins unless the other explains more.
      */
     public double misfit() {
         double all = 0;
@@ -181,13 +186,13 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
         return bare / all + CORNER_COST * corners.size();
     }
 
-    /** The sine of the angle at corner i. */
+    /** The sine of the angle at corner i, at least 0.05. */
     public double sine(int i) {
         Line before = fits.get(Math.floorMod(i - 1, fits.size())).line();
         return Math.max(0.05, Math.abs(before.sine(fits.get(i).line())));
     }
 
-    /** Of all its sides, see {@link EdgeFit}. */
+    /** The mean sharpness of its sides, see {@link EdgeFit}. */
     public double sharpness() {
         return sides.stream().mapToDouble(EdgeFit::sharpness).average().orElse(1);
     }

@@ -3,35 +3,46 @@ package hearthcloth.photo.edge;
 import hearthcloth.photo.image.LensModel;
 import java.util.List;
 
-
 /**
- * Estimates lens distortion from the rule that cut edges are straight (plumb lines, after Brown 1971).
+ * Estimates lens distortion from the rule that cut edges are straight (plumb lines, docs/sources.md#plumb-lines).
  *
- * <p>Under a small kappa a side's sagitta changes in proportion, so kappa is a weighted mean of what each side asks for.
- * Some cloth edges really are curved: sagittas are taken to spread by Student's t with one degree of freedom, whose far
- * ones weigh little (Lange, Little and Taylor 1989). How far cloth edges bow where these pieces were cut, the picture
- * itself tells: of several spreads the likeliest is taken. A prior keeps kappa near nought when the picture says little.
+ * <p>For a small kappa a side's sagitta changes in proportion, so kappa is a weighted mean of what each side demands.
+ * Some cloth edges really are curved; sagittas are taken to spread by Student's t with one degree of freedom, which
+ * gives far ones little weight (docs/sources.md#robust-fits). How far cloth edges bow where these pieces were cut is
+ * taken from the picture itself: of several spreads the likeliest is chosen. A prior keeps kappa near zero when the
+ * picture says little.
  */
 public final class LensEstimator {
 
+    /** The deviation of the prior of kappa about zero. */
     private static final double PRIOR_DEVIATION = 0.08;
-    /** Cloth edges bow by this share of their length, more or less: cut with a wheel less, with shears more. */
+    /** The sagitta of a cloth edge as a share of its length; edges cut with a wheel have less, with shears more. */
     private static final double CLOTH_BOW = 1.0 / 2000;
 
+    /** Multiples of {@link #CLOTH_BOW} that are tried. */
     private static final double[] SPREADS = {0.25, 0.35, 0.5, 0.7, 1, 1.4, 2, 2.8, 4};
-    /** Paper, cards and mats are cut straighter. */
+    /** The sagitta of the edge of paper, cards and mats as a share of its length. */
     private static final double SHEET_BOW = 1.0 / 5000;
-    /** A side that sways bows by this much of its waver. */
+    /** A side that sways may have a sagitta of this many times its waver. */
     private static final double WAVER_BOW = 2;
-    /** What the places' noise leaves open counts this often: a soft edge beside shade bows without noise. */
+    /**
+     * The deviation from the noise of the places is multiplied by this, since a soft edge beside shade bows without
+     * noise.
+     */
     private static final double NOISE = 2;
 
+    /** Rounds of straightening and measuring again. */
     private static final int ROUNDS = 3;
+    /** Rounds of reweighting within one estimate. */
     private static final int WEIGHINGS = 20;
 
     private LensEstimator() {}
 
-    /** @param sheet sides of the sheet, trusted more; empty when it is not known yet */
+    /**
+     * Estimates the lens.
+     *
+     * @param sheet sides of the sheet, which are trusted more; empty when it is not known yet
+     */
     public static LensModel estimated(LensModel start, List<EdgeFit> sides, List<EdgeFit> sheet, double near) {
         LensModel lens = start;
         for (int round = 0; round < ROUNDS; round++) {
@@ -50,6 +61,10 @@ public final class LensEstimator {
         return lens.with(lens.kappa() + best.change, 1 / Math.sqrt(best.precision));
     }
 
+    /**
+     * The best change of kappa for one spread of cloth edges, its precision (one over the variance) and its log
+     * likelihood.
+     */
     private record Answer(double change, double precision, double likelihood) {}
 
     private static Answer answer(List<Ask> asks, double kappa, double spread) {
@@ -76,7 +91,12 @@ public final class LensEstimator {
         return new Answer(change, precision, likelihood);
     }
 
-    /** @param own what the side's bow may be but for the spread, one deviation in pixels */
+    /**
+     * What one side demands.
+     *
+     * @param own deviation of the side's sagitta from everything but the spread of cloth edges, in pixels
+     * @param clothBow usual sagitta of a cloth edge of this length, in pixels; zero for the sheet
+     */
     private record Ask(EdgeCurvature bow, double own, double clothBow) {
 
         double deviation(double spread) {

@@ -6,23 +6,28 @@ import hearthcloth.photo.ground.IlluminationCorrection;
 import hearthcloth.photo.segment.OccupancyMap;
 import java.util.List;
 
-
 /**
- * Tells one piece's colours from those of the ground round it, by how often each colour occurs well inside the piece and
- * how often round it (after Bayes). The ground's colours count in shade as well, for a piece shades the floor beside it.
+ * Tells one piece's colours from those of the ground round it, by how often each colour occurs well inside the piece
+ * and how often round it (Bayes' rule). The ground's colours also count in shade, since a piece shades the floor beside
+ * it.
  */
 final class PieceColourClassifier {
 
+    /** Bins along each of red, green and blue under even light. */
     private static final int BINS = 44;
+    /** The width of a bin, in steps of 255; they reach to 288, since even light may brighten a colour beyond 255. */
     private static final double BIN = 288.0 / BINS;
-    /** How much of the ground may lie in shade of each depth. */
+    /** The share of the ground's places that may lie in shade of each depth. */
     private static final float IN_SHADE = 0.12f;
 
+    /** The depths of shade, as the share of light that is left. */
     private static final double[] SHADES = {0.92, 0.84, 0.76, 0.68, 0.6};
-    /** Colours seen nowhere are worth nothing either way. */
+    /** The frequency given to colours that were seen nowhere, so that they say nothing either way. */
     private static final double UNSEEN = 4e-6;
 
+    /** The fewest places well inside a piece from which its colours are learnt. */
     private static final int ENOUGH = 150;
+    /** About this many places are read. */
     private static final int MOST = 5000;
 
     private final IlluminationCorrection light;
@@ -38,11 +43,12 @@ final class PieceColourClassifier {
     }
 
     /**
-     * Learns a piece.
+     * Learns the colours of a piece.
      *
-     * @param corners where it lies, roughly, in raw pixels
+     * @param corners roughly where it lies, in raw pixels
      * @param own its index among the shapes
-     * @param near how far the rim may be off, in pixels: nothing is learnt nearer to it, as far as the piece is wide enough
+     * @param near how far the rim may be off, in pixels; nothing nearer to it is learnt from, as far as the piece is
+     *     wide enough
      */
     static PieceColourClassifier of(
             IlluminationCorrection light, OccupancyMap occupied, List<Point> corners, int own, double near) {
@@ -127,7 +133,10 @@ final class PieceColourClassifier {
         return Math.max(0, Math.min(BINS - 1, (int) (value / BIN)));
     }
 
-    /** Spreads counts over neighbouring bins, by 1 4 6 4 1 along each axis; lines of bins without a count are passed over. */
+    /**
+     * Spreads counts over neighbouring bins with weights 1 4 6 4 1 along each axis; lines of bins without a count are
+     * skipped.
+     */
     private static float[] blurred(float[] bins) {
         float[] line = new float[BINS];
         for (int axis = 1; axis <= BINS * BINS; axis *= BINS) {
@@ -165,7 +174,7 @@ final class PieceColourClassifier {
         return occupied.byOther(x, y, own);
     }
 
-    /** How likely a raw place shows the piece, nought to one; {@code colour} is scratch. */
+    /** The probability that a raw place shows the piece, from 0 to 1; {@code colour} is overwritten. */
     double at(double x, double y, double[] colour) {
         light.at(x, y, colour);
         double r = Math.max(0, Math.min(BINS - 1.001, colour[0] / BIN - 0.5));

@@ -8,50 +8,57 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-
 /**
- * Finds the sides of a polygon to a fraction of a pixel in the full picture: across each side many short profiles are
- * read, each turned into a number that is one inside and nought outside, and the step in it is located.
+ * Finds the sides of a polygon to a fraction of a pixel in the full picture. Many short profiles are read across each
+ * side, each is turned into a level that is one inside and zero outside, and the step in it is located.
  */
 public final class SubpixelEdges {
 
-    /** Colour change, in steps of 255, below which a profile says nothing. */
+    /** A profile whose colour changes by less than this, in steps of 255, is not used. */
     private static final double LEAST_CHANGE = 9;
 
-    /** How far from a step its fall is looked at, in pixels, and how often again from where it was found. */
+    /**
+     * The distance from a step within which its fall is weighed, in pixels; this is repeated up to {@link #CENTRINGS}
+     * times from where it was found.
+     */
     private static final double WINDOW = 3;
 
     private static final int CENTRINGS = 4;
-    /** It is found when it moves no farther, in pixels. */
+    /** The step is found when it moves by less than this, in pixels. */
     private static final double SETTLED = 0.005;
     /**
-     * A sharp step seems nearer to the middle between two samples than it is. So that this does not bend a side, each place
-     * is sampled from another part of a pixel, spread evenly by the golden ratio.
+     * A sharp step seems nearer to the middle between two samples than it is. So that this does not bend a side, each
+     * place is sampled at another fraction of a pixel; the golden ratio spreads the fractions evenly.
      */
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     /**
-     * How much of the way from where the steps put an edge to where the light does it is moved: cameras sharpen and bend
-     * their tones besides. No source: of three kinds of drawn pictures one has its edges nearer nought and two nearer one.
+     * An edge is moved by this share of the way from where the colour values have their step to where the light has it,
+     * since cameras also sharpen and bend their tones. No source: of three kinds of drawn pictures one has its edges
+     * nearer 0 and two nearer 1.
      */
     private static final double TONED = 0.5;
-    /** Asked of one place in so many: blur is much the same all along a side. */
+    /** The light is examined at one place in this many, since blur is much the same all along a side. */
     private static final int LIT = 5;
 
     private final PixelImage picture;
-    /** How far to look either side of where the side should be, in pixels. */
+    /** How far to either side of its expected place a side is looked for, in pixels. */
     private final int reach;
 
     private final double[][] profile;
     private final double[] level;
-    /** The same in light, see {@link SrgbLinear}. */
+    /** The same profile in light, see {@link SrgbLinear}. */
     private final double[][] light;
 
     private final double[] lit;
 
     private final boolean byLight;
 
-    /** @param byLight whether to tell how far off its steps the light puts each side */
+    /**
+     * Prepares the reading of profiles.
+     *
+     * @param byLight whether to find how far the light moves each side
+     */
     public SubpixelEdges(PixelImage picture, int reach, boolean byLight) {
         this.picture = picture;
         this.reach = reach;
@@ -110,12 +117,15 @@ public final class SubpixelEdges {
      * One place of a side.
      *
      * @param at where the step is, in pixels outwards
-     * @param size of the colour change
-     * @param sharp how much of it happens within two pixels
+     * @param size of the colour change, in steps of 255
+     * @param sharp the share of it that happens within two pixels
      */
     private record Step(double at, double size, double sharp) {}
 
-    /** How far outwards of its steps a side lies. Shade and threads are soft too, but no lens makes them so. */
+    /**
+     * How far outwards of its steps in colour a side lies. A soft side moves less, since shade and threads are soft
+     * too, but not because of a lens.
+     */
     private static double shift(List<Double> further, double sharpness) {
         if (further.isEmpty()) {
             return 0;
@@ -150,7 +160,7 @@ public final class SubpixelEdges {
         return new Step(at - reach, size, Math.max(0, Math.min(1, sharp)));
     }
 
-    /** How much farther outwards the light has its step than the colours. */
+    /** How much farther outwards the light has its step than the colour values, in pixels. */
     private double further(double at) {
         for (int i = 0; i < profile.length; i++) {
             for (int c = 0; c < 3; c++) {
@@ -162,8 +172,8 @@ public final class SubpixelEdges {
     }
 
     /**
-     * The middle of the fall about a place. The window moves with what it finds: one that stays on whole pixels draws the
-     * step to its own middle where cloth is restless, and so makes a bowed side straighter.
+     * The middle of the fall about a place. The window moves with what it finds. One that stays on whole pixels would
+     * draw the step to its own middle where cloth is restless, and so make a bowed side straighter.
      */
     private double centred(double[] level, double at) {
         double weight = 1e-12;
@@ -180,7 +190,7 @@ public final class SubpixelEdges {
         return moment / weight;
     }
 
-    /** Turns a profile into levels, one inside and nought outside; returns the size of the change. */
+    /** Turns a profile into levels, one inside and zero outside; returns the size of the change, in steps of 255. */
     private double levels(double[][] profile, double[] level) {
         double[] change = new double[3];
         double[] base = new double[3];
@@ -207,7 +217,7 @@ public final class SubpixelEdges {
         return Math.sqrt(squares);
     }
 
-    /** The place before which the levels are nearest one and after which nearest nought. */
+    /** The place before which the levels are nearest one and after which they are nearest zero. */
     private static int bestCut(double[] level) {
         double error = 0;
         for (double v : level) {

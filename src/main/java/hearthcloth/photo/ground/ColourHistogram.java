@@ -2,17 +2,16 @@ package hearthcloth.photo.ground;
 
 import hearthcloth.photo.image.LabThumbnail;
 
-
-/** Colours as differences from the ground, as they would be were it lit evenly, counted in small bins of CIELAB. */
+/** Colours as differences from the ground as they would be under even light, counted in small bins of CIELAB. */
 public final class ColourHistogram {
 
-    /** Side of a bin in CIELAB, and how many there are in each direction. */
+    /** The side of a bin in CIELAB units; there are {@link #SIDE} bins along each axis. */
     private static final double BIN = 5;
 
     private static final int SIDE = 40;
 
     public static final int BINS = SIDE * SIDE * SIDE;
-    /** What CIELAB adds to lightness so that it grows with the cube root of light (CIE 15). */
+    /** What CIELAB adds to lightness so that it grows with the cube root of light (CIE 15, docs/sources.md#lab). */
     private static final double BLACK = 16;
 
     private final LabThumbnail coarse;
@@ -27,7 +26,7 @@ public final class ColourHistogram {
         light = Math.max(1, at[0]) + BLACK;
     }
 
-    /** The bin of a coarse pixel. */
+    /** The bin of a coarse pixel's difference from the ground. */
     public int bin(int i) {
         float[] at = new float[3];
         ground.at(i % coarse.width, i / coarse.width, at);
@@ -40,7 +39,7 @@ public final class ColourHistogram {
         return bin;
     }
 
-    /** The bins that hold this share of some pixels, and those that touch them. */
+    /** The bins that hold at least this share of some pixels, and the bins that touch them. */
     public boolean[] among(int[] pixels, double share) {
         int[] times = new int[BINS];
         for (int i : pixels) {
@@ -57,7 +56,7 @@ public final class ColourHistogram {
         return out;
     }
 
-    /** A bin and all that touch it. */
+    /** A bin and all bins that touch it. */
     public static int[] around(int bin) {
         int[] out = new int[27];
         for (int i = 0; i < out.length; i++) {

@@ -3,11 +3,10 @@ package hearthcloth.photo.ground;
 import boofcv.alg.filter.blur.BlurImageOps;
 import boofcv.struct.image.GrayF32;
 
-
-/** Makes a ground's colours whole where it is not seen, and even from tile to tile. */
+/** Completes a ground's colours in tiles where it is not seen, and evens them out from tile to tile. */
 final class GroundInpainting {
 
-    /** Three planes, filled in place. */
+    /** The three planes of colour, completed in place. */
     private final float[][] colour;
 
     private final boolean[] fixed;
@@ -15,7 +14,11 @@ final class GroundInpainting {
     private final int across;
     private final int down;
 
-    /** @param found tiles whose colour stands */
+    /**
+     * Prepares the filling.
+     *
+     * @param found tiles whose colour is known and stays
+     */
     GroundInpainting(float[][] colour, boolean[] found, int across, int down) {
         this.colour = colour;
         this.fixed = found;

@@ -5,18 +5,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.PriorityQueue;
 
-
 /**
- * One of the kinds of ground that the scraps lie on, as it is lit from place to place.
+ * One of the kinds of ground that the scraps lie on, with its light from place to place.
  *
- * <p>Starting from a tile, most of all at the rim, the ground spreads from tile to tile: a tile's own ground colour is
- * the mean of those of its pixels that are near the colour of its known neighbours. So it follows uneven light and soft
- * shadows, and stops at the sharp edge of a scrap; what it never reaches is filled in from around. Colours are CIELAB.
+ * <p>The ground spreads from tile to tile, from a start and from all tiles at the rim that resemble it. A tile's own
+ * ground colour is the mean of those of its pixels that are near the colour of its known neighbours. In this way it
+ * follows uneven light and soft shadows and stops at the sharp edge of a scrap. Tiles that it never reaches are filled
+ * in from around. Colours are CIELAB.
  */
 public final class GroundLayer {
 
     private static final int TILE = LabTiles.TILE;
-    /** How far the ground is looked for beyond what stopped it, in tiles, and how alike it must be, in reaches. */
+    /**
+     * The ground is looked for this many tiles beyond what stopped it, and must there differ by less than {@link #LIKE}
+     * of the reach.
+     */
     private static final int ACROSS = 3;
 
     private static final double LIKE = 0.5;
@@ -24,16 +27,20 @@ public final class GroundLayer {
     private final LabTiles tiles;
     private final int across;
     private final int down;
-    /** The ground's own colour in each tile, three planes. */
+    /** The ground's own colour in each tile, in three planes. */
     private final float[][] colour;
 
     private final boolean[] known;
     private double reach;
 
-    /** Where this layer is not. */
+    /** Tiles in which this layer cannot be. */
     private final boolean[] closed;
 
-    /** @param closed tiles that are of another layer */
+    /**
+     * A layer that has not spread yet.
+     *
+     * @param closed tiles that belong to another layer
+     */
     GroundLayer(LabTiles tiles, boolean[] closed) {
         this.tiles = tiles;
         this.closed = closed.clone();
@@ -43,12 +50,14 @@ public final class GroundLayer {
         known = new boolean[across * down];
     }
 
-    /** What this layer's pixels are at most apart from its colour in their tile. */
+    /**
+     * The most that this layer's pixels differ from its colour in their tile, in CIELAB units; known once it has grown.
+     */
     public double reach() {
         return reach;
     }
 
-    /** The tiles where it was found. */
+    /** Whether the layer was found in each tile. */
     boolean[] known() {
         return known.clone();
     }
@@ -58,24 +67,24 @@ public final class GroundLayer {
         return LabTiles.share(known);
     }
 
-    /** Marks the tiles where it was found. */
+    /** Marks in {@code tiles} those where it was found. */
     void addTo(boolean[] tiles) {
         for (int t = 0; t < known.length; t++) {
             tiles[t] |= known[t];
         }
     }
 
-    /** Its colour in a tile, as one of L, a and b. */
+    /** One of L*, a* and b* of its colour in a tile. */
     float colour(int plane, int tile) {
         return colour[plane][tile];
     }
 
-    /** Whether a tile is neither of this layer nor closed to it. */
+    /** Whether a tile neither belongs to this layer nor is closed to it. */
     boolean isOpen(int tile) {
         return !known[tile] && !closed[tile];
     }
 
-    /** What this layer and another found, together: one ground in two lights. */
+    /** What this layer and another one found, together, as one ground in two lights. */
     GroundLayer and(GroundLayer other) {
         GroundLayer both = new GroundLayer(tiles, closed);
         both.reach = Math.max(reach, other.reach);
@@ -88,14 +97,15 @@ public final class GroundLayer {
         return both;
     }
 
-    /** When all is found: what it would be like where it is not seen. */
+    /** Fills in, once everything is found, the tiles where the layer was not seen. */
     void complete() {
         new GroundInpainting(colour, known, across, down).complete();
     }
 
+    /** A tile that the ground may spread to, and how much it differs from its neighbour. */
     private record Offer(int tile, double gap) {}
 
-    /** Spreads from a tile and all those at the rim that are like it. */
+    /** Spreads from a tile and from all tiles at the rim that resemble it. */
     void grow(int seed) {
         List<Float> spreads = new ArrayList<>();
         PriorityQueue<Offer> offers = new PriorityQueue<>((a, b) -> Double.compare(a.gap, b.gap));
@@ -132,7 +142,9 @@ public final class GroundLayer {
         }
     }
 
-    /** Beyond a joint that stopped it the ground goes on, where tiles close by are very much like it. */
+    /**
+     * Goes on beyond a joint that stopped the spreading, where tiles close by are very similar; says whether it did.
+     */
     private boolean crossed(double texture, PriorityQueue<Offer> offers) {
         boolean any = false;
         for (int t = 0; t < known.length; t++) {
@@ -168,7 +180,10 @@ public final class GroundLayer {
         }
     }
 
-    /** Finds the tile's ground among its pixels, starting from what its known neighbours say; false if too few are. */
+    /**
+     * Finds the tile's ground colour among its pixels, starting from the colour its known neighbours suggest; false if
+     * too few pixels are near it.
+     */
     private boolean settle(int tile) {
         float[] guess = expected(tile, ACROSS);
         if (guess.length == 0) {
@@ -188,7 +203,10 @@ public final class GroundLayer {
         return true;
     }
 
-    /** What known tiles up to so far away make likely, the nearer the more; empty when there are none. */
+    /**
+     * The colour that the known tiles up to a distance suggest, nearer ones with more weight; empty when there are
+     * none.
+     */
     private float[] expected(int tile, int far) {
         float[] guess = new float[3];
         int x = tile % across;
@@ -245,7 +263,7 @@ public final class GroundLayer {
         return count;
     }
 
-    /** The ground's colour under a coarse pixel. */
+    /** Writes the ground's colour under a coarse pixel to {@code out}. */
     public void at(int x, int y, float[] out) {
         double tx = Math.max(0, Math.min(across - 1.001, (x + 0.5) / TILE - 0.5));
         double ty = Math.max(0, Math.min(down - 1.001, (y + 0.5) / TILE - 0.5));
@@ -263,7 +281,7 @@ public final class GroundLayer {
         }
     }
 
-    /** Whether the ground was found in the tile under a coarse pixel, not guessed from around. */
+    /** Whether the ground was found in the tile under a coarse pixel and not filled in from around. */
     public boolean isFoundAt(int x, int y) {
         return known[Math.min(down - 1, y / TILE) * across + Math.min(across - 1, x / TILE)];
     }

@@ -8,30 +8,35 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-
 /**
- * What the scraps lie on, as it is lit from place to place: one kind of ground, or two where the edge of a mat or of a hard
- * shadow crosses the picture. Colours are CIELAB.
+ * The ground the scraps lie on, with its light from place to place: one kind of ground, or two where the edge of a mat
+ * or of a hard shadow crosses the picture. Colours are CIELAB.
  */
 public final class GroundModel {
 
     private static final int TILE = LabTiles.TILE;
-    /** So many tiles round the edge of a mat either kind may lie, and round the softer one of a shadow. */
+    /**
+     * Within this many tiles of the edge of a mat either kind may lie; within {@link #SOFT_EDGE} of the softer edge of
+     * a shadow.
+     */
     private static final int EDGE = 1;
 
     private static final int SOFT_EDGE = 3;
 
-    /** What spreads over less of the picture is no ground, and so often another seed is tried. */
+    /**
+     * A layer that spreads over a smaller share of the picture is no ground; another start is then tried, up to {@link
+     * #SEEDS} times.
+     */
     private static final double LEAST = 0.02;
 
     private static final int SEEDS = 4;
 
-    /** As it would be if all were of the first kind; where the second is the first in shade, as it is. */
+    /** The colour as if all were of the first kind; where the second kind is the first in shade, as it really is. */
     private final GroundLayer lit;
 
     private final List<GroundLayer> kinds;
     private final boolean shaded;
-    /** For each tile a bit for each kind that may lie there. */
+    /** For each tile one bit for each kind that may lie there. */
     private final byte[] which;
 
     private final int across;
@@ -51,9 +56,9 @@ public final class GroundModel {
     }
 
     /**
-     * The ground where paper hardly differs from it.
+     * The ground of a picture in which paper hardly differs from it.
      *
-     * @param sheets corners of what is no ground, in raw pixels
+     * @param sheets corners, in raw pixels, of what does not belong to the ground
      */
     public static GroundModel without(List<List<Point>> sheets, LabThumbnail coarse) {
         LabTiles tiles = new LabTiles(coarse);
@@ -64,14 +69,17 @@ public final class GroundModel {
                 .orElseGet(() -> only(first, tiles));
     }
 
-    /** Floor and a mat that lies whole in the picture; empty where there is none such. */
+    /** Floor and a mat that lies wholly inside the picture; empty where there is no such mat. */
     public static Optional<GroundModel> withMat(LabThumbnail coarse) {
         LabTiles tiles = new LabTiles(coarse);
         GroundLayer first = first(tiles, new boolean[tiles.spread.length]);
         return SecondGround.within(first, tiles).map(mat -> both(first, mat, tiles));
     }
 
-    /** What most lies along the rim; a tile there that the edge of a mat crosses is like much and spreads nowhere. */
+    /**
+     * The layer of what is commonest along the rim. A tile there that is crossed by the edge of a mat resembles many
+     * others and spreads nowhere, so several starts are tried.
+     */
     private static GroundLayer first(LabTiles tiles, boolean[] closed) {
         boolean[] tried = closed.clone();
         GroundLayer first = null;
@@ -102,12 +110,12 @@ public final class GroundModel {
         return kinds;
     }
 
-    /** Whether the second kind is the first in shade or in sun, so that between them are all colours between theirs. */
+    /** Whether the second kind is the first in shade or in sun, so that all colours between the two occur as well. */
     public boolean shaded() {
         return shaded;
     }
 
-    /** Whether a kind may lie at a coarse pixel, by its place in {@link #kinds}. */
+    /** Whether a kind, by its index in {@link #kinds}, may lie at a coarse pixel. */
     public boolean mayBe(int kind, int x, int y) {
         return which.length == 0 || (which[tile(x, y)] & 1 << kind) != 0;
     }
@@ -116,7 +124,7 @@ public final class GroundModel {
         return Math.min(down - 1, y / TILE) * across + Math.min(across - 1, x / TILE);
     }
 
-    /** The ground's colour under a coarse pixel, as the light makes it; of the first kind, were that everywhere. */
+    /** Writes the ground's colour under a coarse pixel, as lit there; of the first kind, as if that lay everywhere. */
     public void at(int x, int y, float[] out) {
         lit.at(x, y, out);
     }

@@ -6,14 +6,15 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PixelImage;
 
-
 /**
- * The picture as it would be under even light: every place is scaled so that the ground under it would be the same
- * everywhere. Scaling the encoded values is right up to a power law, which sRGB nearly is.
+ * The picture as it would be under even light: the colour at every place is scaled so that the ground under it would be
+ * the same everywhere. Scaling encoded values is right as far as encoding is a power law, which sRGB nearly is.
  */
 public final class IlluminationCorrection {
 
+    /** The distance between the places at which the scale is worked out, in coarse pixels. */
     private static final int TILE = 8;
+    /** Ground darker than this counts as this bright, in steps of 255, so that no place is brightened without limit. */
     private static final double LEAST = 8;
 
     private final PixelImage picture;
@@ -50,7 +51,7 @@ public final class IlluminationCorrection {
         return picture.holds(at.x(), at.y(), 2);
     }
 
-    /** The colour at a raw place under even light, in steps of 255, written to {@code out}. */
+    /** The colour at a raw place under even light, red, green and blue from 0 to 255, written to {@code out}. */
     public void at(double x, double y, double[] out) {
         out[0] = 0;
         out[1] = 0;

@@ -4,30 +4,32 @@ import hearthcloth.photo.image.LabTiles;
 import java.util.Arrays;
 import java.util.Optional;
 
-
 /**
  * Looks for another kind of ground beside the first: one that lies along much of the picture's rim, as the table does
- * beyond a mat, or the rest of the floor in a hard shadow. A piece that runs off the picture takes up less of it.
+ * beyond a mat, or the rest of the floor in a hard shadow. A piece that runs off the picture takes up less of the rim.
  */
 final class SecondGround {
 
-    /** The least share of the picture's rim. */
+    /** The least share of the picture's rim that a second ground takes up. */
     private static final double LEAST = 0.2;
-    /** The least share of the picture that shows of a mat with scraps on it: more than any scrap has. */
+    /** The least share of the picture that shows of a mat with scraps on it; no scrap has as much. */
     private static final double LEAST_MAT = 0.15;
 
-    /** In another corner the same ground may be this much lighter or darker, and off in a and b. */
+    /**
+     * In another corner of the picture the same ground may differ by this many points of L*, and by {@link #HUE} in a*
+     * and b*.
+     */
     private static final double LIGHTNESS = 22;
 
     private static final double HUE = 7;
-    /** Shade leaves at least this share of the light, */
+    /** Shade leaves at least this share of the light. */
     private static final double DARKEST = 0.3;
-    /** and takes of each of X, Y and Z alike, but for the blue of the sky. */
+    /** Shade reduces X, Y and Z alike, except that the sky may make it bluer by this factor. */
     private static final double BLUER = 1.35;
 
     private SecondGround() {}
 
-    /** Empty where there is none, which is told at once. */
+    /** The second ground along the rim; empty where there is none, which is found out first and quickly. */
     static Optional<GroundLayer> beside(GroundLayer first, LabTiles tiles) {
         boolean[] closed = taken(first, tiles);
         if (rimShare(inverse(closed), tiles) < LEAST) {
@@ -47,7 +49,7 @@ final class SecondGround {
         return Optional.of(second).filter(s -> rimShare(s.known(), tiles) >= LEAST);
     }
 
-    /** A mat that lies whole in the picture with the scraps on it; empty where nothing is so large and of one colour. */
+    /** A mat that lies wholly inside the picture with the scraps on it; empty where nothing so large has one colour. */
     static Optional<GroundLayer> within(GroundLayer first, LabTiles tiles) {
         boolean[] closed = taken(first, tiles);
         if (LabTiles.share(inverse(closed)) < LEAST_MAT) {
@@ -92,7 +94,10 @@ final class SecondGround {
         return (double) in / Math.max(1, all);
     }
 
-    /** For each tile a bit for the kind that was found nearest to it; both where they are as near but for so many tiles. */
+    /**
+     * For each tile one bit for the kind that was found nearest to it; both bits where their distances differ by no
+     * more than {@code edge} tiles.
+     */
     static byte[] which(GroundLayer first, GroundLayer second, LabTiles tiles, int edge) {
         int[] one = distances(first.known(), tiles);
         int[] two = distances(second.known(), tiles);
@@ -103,7 +108,7 @@ final class SecondGround {
         return which;
     }
 
-    /** How many tiles it is from each to the nearest of some, diagonals counting as one. */
+    /** For each tile the number of tiles to the nearest of some, diagonals counting as one. */
     private static int[] distances(boolean[] from, LabTiles tiles) {
         int[] out = new int[from.length];
         Arrays.fill(out, Integer.MAX_VALUE / 2);
@@ -131,7 +136,7 @@ final class SecondGround {
         return out;
     }
 
-    /** Whether one is the other in shade: the same cloth or wood, with less light of every colour. */
+    /** Whether one is the other in shade: the same cloth or wood with less light of every colour. */
     static boolean isShade(GroundLayer first, GroundLayer second, byte[] which) {
         double[] one = new double[3];
         double[] two = new double[3];
@@ -151,7 +156,10 @@ final class SecondGround {
         return most < BLUER * least && least > DARKEST && most < 1 / DARKEST;
     }
 
-    /** X, Y and Z by CIELAB's cube roots (CIE 15), near enough for a ratio. */
+    /**
+     * Adds X, Y and Z of a tile from CIELAB's cube roots (CIE 15, docs/sources.md#lab), which is close enough for a
+     * ratio.
+     */
     private static void addLight(GroundLayer layer, int tile, double[] sum) {
         double y = (layer.colour(0, tile) + 16) / 116;
         sum[0] += Math.pow(y + layer.colour(1, tile) / 500, 3);

@@ -7,19 +7,18 @@ import java.nio.ByteOrder;
 import java.util.Arrays;
 import org.ddogleg.struct.DogArray_I32;
 
-
 /**
- * Wears shapes of a mask away at their rim and lets them grow, by squares. What lies beyond the picture neither wears nor
+ * Erosion and dilation of a mask by squares, and what is made of them. What lies beyond the picture neither erodes nor
  * grows.
  */
 public final class BinaryMorphology {
 
-    /** Eight places at once. */
+    /** Reads and writes eight pixels at once. */
     private static final VarHandle EIGHT = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.nativeOrder());
 
     private BinaryMorphology() {}
 
-    /** What has the whole square of {@code 2 half + 1} pixels round it in the mask. */
+    /** Erosion: the places whose whole square of {@code 2 half + 1} pixels lies in the mask. */
     public static GrayU8 worn(GrayU8 mask, int half) {
         return inverse(grown(inverse(mask), half));
     }
@@ -32,7 +31,7 @@ public final class BinaryMorphology {
         return out;
     }
 
-    /** What has a place of the mask in the square of {@code 2 half + 1} pixels round it. */
+    /** Dilation: the places with a place of the mask in their square of {@code 2 half + 1} pixels. */
     public static GrayU8 grown(GrayU8 mask, int half) {
         int wide = mask.width + 2 * half;
         byte[] plane = new byte[wide * (mask.height + 2 * half)];
@@ -47,17 +46,17 @@ public final class BinaryMorphology {
         return out;
     }
 
-    /** Without what is narrower than {@code 2 half + 1} pixels. */
+    /** Opening: the mask without what is narrower than {@code 2 half + 1} pixels. */
     public static GrayU8 opened(GrayU8 mask, int half) {
         return grown(worn(mask, half), half);
     }
 
-    /** With gaps filled that are narrower than {@code 2 half + 1} pixels. */
+    /** Closing: the mask with gaps filled that are narrower than {@code 2 half + 1} pixels. */
     public static GrayU8 closed(GrayU8 mask, int half) {
         return worn(grown(mask, half), half);
     }
 
-    /** With all filled that cannot be reached from the picture's rim, from side to side of pixels. */
+    /** The mask with everything filled that cannot be reached from the picture's rim through sides of pixels. */
     public static GrayU8 filled(GrayU8 mask) {
         int wide = mask.width + 2;
         boolean[] free = new boolean[wide * (mask.height + 2)];
@@ -81,7 +80,7 @@ public final class BinaryMorphology {
         return out;
     }
 
-    /** Takes the whole run of free places round one, and notes where runs begin above it and below. */
+    /** Takes the whole run of free places round one, and notes where runs begin above and below it. */
     private static void reach(int seed, boolean[] free, int wide, DogArray_I32 seeds) {
         int from = seed;
         while (free[from - 1]) {
@@ -101,7 +100,7 @@ public final class BinaryMorphology {
         }
     }
 
-    /** Each place with the {@code count - 1} that follow it at a stride, by doubling. */
+    /** Combines each place with the {@code count - 1} that follow it at a stride, by doubling. */
     private static byte[] spread(byte[] plane, int stride, int count) {
         byte[] now = plane;
         byte[] next = new byte[plane.length];

@@ -4,21 +4,20 @@ import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.List;
 
-
-/** The connected shapes of a mask, in pixels that touch at a side or a corner, in linear time. */
+/** The connected components of a mask, joined at a side or a corner of a pixel, found in linear time. */
 public final class ConnectedComponents {
 
     private final int width;
     private final int height;
-    /** Every shape's pixels, one shape after another. */
+    /** The pixels of all components, one component after another. */
     private final int[] order;
 
     private final List<Island> all = new ArrayList<>();
 
     /**
-     * One shape: a stretch of {@link ConnectedComponents#pixel} and the box round it.
+     * One component: a range of {@link ConnectedComponents#pixel} and the box round it.
      *
-     * @param sides of the picture that it touches, a bit for each: left, top, right, below
+     * @param sides of the picture that it touches, one bit each: left, top, right, below
      */
     public record Island(int from, int to, int left, int top, int right, int low, int sides) {
 
@@ -26,7 +25,7 @@ public final class ConnectedComponents {
             return to - from;
         }
 
-        /** The longer side of its box, in pixels. */
+        /** The longer side of the box, in pixels. */
         public int span() {
             return 1 + Math.max(right - left, low - top);
         }
@@ -93,7 +92,7 @@ public final class ConnectedComponents {
         return all;
     }
 
-    /** Where the i-th pixel of all shapes lies. */
+    /** The index of the i-th pixel of all components. */
     public int pixel(int i) {
         return order[i];
     }

@@ -18,37 +18,42 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 
-
 /**
- * Turns the bytes of a JPEG or PNG into an upright {@link PixelImage}, or says why not.
+ * Turns the bytes of a JPEG or PNG into an upright {@link PixelImage}, or says why it cannot.
  *
- * <p>Nothing is unfolded before the header's width and height are known to be 2 to 50 megapixels; beyond 16 megapixels
- * only every second (or third) pixel is kept, so that memory stays near 100 MB. Colour profiles are not honoured.
+ * <p>Nothing is decompressed before the header's width and height are known to make 2 to 50 megapixels; beyond 16
+ * megapixels only every second (or third) pixel is kept, so that memory stays near 100 MB. Colour profiles are ignored.
  */
 public final class ImageDecoder {
 
-    /** Larger files than any phone writes at 50 megapixels. */
+    /** The largest file accepted, in bytes; a telephone's file of 50 megapixels is smaller. */
     public static final int MOST_BYTES = 80 << 20;
 
+    /** Pictures with fewer megapixels are refused, since their edges cannot be measured. */
     private static final double LEAST_MEGAPIXELS = 2;
-    /** Cameras called 50 megapixels write up to 8192 × 6144. */
+    /** Cameras that are called 50 megapixels write up to 8192 × 6144 pixels. */
     private static final double MOST_MEGAPIXELS = 50.4;
 
+    /** More megapixels than this are thinned while they are read. */
     private static final double KEPT_MEGAPIXELS = 16;
-    /** A progressive JPEG has about ten scans; thousands are a way to keep a decoder busy. */
+    /** The most scans of a progressive JPEG. Ten are usual; thousands are a way to keep a decoder busy. */
     private static final int MOST_SCANS = 64;
 
     /**
-     * What came out.
+     * A decoded photograph.
      *
      * @param turn EXIF orientation, 1 to 8, already applied
-     * @param focalShare focal length over the picture's long side, where the camera says
+     * @param focalShare focal length divided by the picture's longer side, where the file gives it
      */
     public record Decoded(PixelImage picture, int turn, Optional<Double> focalShare) {}
 
     private ImageDecoder() {}
 
-    /** @throws PhotoRefusedException with a sentence for the maker */
+    /**
+     * Decodes a photograph.
+     *
+     * @throws PhotoRefusedException with a sentence for the maker
+     */
     public static Decoded decode(byte[] bytes) {
         String kind = kind(bytes);
         Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(kind);
@@ -78,7 +83,7 @@ public final class ImageDecoder {
         }
     }
 
-    /** Only the header: whether it is a picture of a size that is read here. Throws as {@link #decode} does. */
+    /** Reads only the header, and refuses what {@link #decode} would refuse for its kind or size. */
     public static void look(byte[] bytes) {
         ImageReader reader = ImageIO.getImageReadersByFormatName(kind(bytes)).next();
         try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
@@ -103,9 +108,9 @@ public final class ImageDecoder {
         }
         if (starts(bytes, 4, "ftyp")) {
             throw new PhotoRefusedException(
-                    "This is a HEIC (or AVIF) photograph, which cannot be read here. Send a JPEG: on an"
-                            + " iPhone set Settings › Camera › Formats to Most Compatible and take it again, or open it and save or"
-                            + " share it as JPEG.");
+                    "This is a HEIC (or AVIF) photograph, which cannot be read here. Send a JPEG: in the"
+                            + " settings of the camera choose JPEG, or the most compatible format, and take it again, or open it"
+                            + " and save or share it as JPEG.");
         }
         throw new PhotoRefusedException("This is not a photograph in JPEG or PNG form; send one of those.");
     }
@@ -197,7 +202,10 @@ public final class ImageDecoder {
         return picture;
     }
 
-    /** Blue, green and red of each pixel: as they lie in a JPEG's picture, painted into such a one from any other. */
+    /**
+     * Blue, green and red of each pixel, taken directly from a JPEG's buffer and painted into such a buffer from any
+     * other.
+     */
     private static byte[] bytes(BufferedImage image) {
         BufferedImage plain = image;
         if (image.getType() != BufferedImage.TYPE_3BYTE_BGR) {

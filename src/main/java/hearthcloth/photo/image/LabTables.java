@@ -1,11 +1,12 @@
 package hearthcloth.photo.image;
 
-
-/** Fast sRGB to CIELAB for whole pictures, through tables (D65; IEC 61966-2-1 and CIE 15). */
+/** Fast conversion of whole pictures from sRGB to CIELAB, through tables (D65; docs/sources.md#srgb, #lab). */
 public final class LabTables {
 
     private static final double[] LIGHT = new double[256];
+    /** Steps of the table of cube roots between 0 and 1. */
     private static final int ROOTS = 4096;
+
     private static final double[] ROOT = new double[ROOTS + 2];
 
     static {
@@ -20,12 +21,12 @@ public final class LabTables {
 
     private LabTables() {}
 
-    /** Linear light, 0 to 1, of an sRGB byte. */
+    /** Linear light, from 0 to 1, of an 8-bit sRGB value. */
     public static double light(int value) {
         return LIGHT[value];
     }
 
-    /** CIELAB of linear light. */
+    /** Writes the CIELAB of linear light to {@code out}. */
     public static void lab(double r, double g, double b, double[] out) {
         double fx = root((0.4124564 * r + 0.3575761 * g + 0.1804375 * b) / 0.95047);
         double fy = root(0.2126729 * r + 0.7151522 * g + 0.0721750 * b);

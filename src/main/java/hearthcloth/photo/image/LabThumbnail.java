@@ -4,18 +4,21 @@ import boofcv.alg.filter.blur.BlurImageOps;
 import boofcv.struct.image.GrayF32;
 import java.util.stream.IntStream;
 
-
-/** The picture averaged down to about 1200 pixels and turned to CIELAB, for finding what lies where. */
+/**
+ * The picture averaged down to about 1200 pixels on its longer side and converted to CIELAB, for finding what lies
+ * where.
+ */
 public final class LabThumbnail {
 
+    /** The length aimed at for the longer side, in pixels. */
     private static final int LONG_SIDE = 1200;
 
-    /** Full pixels to one coarse pixel. */
+    /** Raw pixels to one coarse pixel, along a side. */
     public final int step;
 
     public final int width;
     public final int height;
-    /** L, a and b. */
+    /** The planes of L*, a* and b*. */
     public final GrayF32[] lab = new GrayF32[3];
 
     private LabThumbnail(int step, int width, int height) {
@@ -56,7 +59,7 @@ public final class LabThumbnail {
         }
     }
 
-    /** The same, each plane smoothed. */
+    /** The same picture with each plane smoothed by a Gaussian of this sigma, in coarse pixels. */
     public LabThumbnail smoothed(double sigma) {
         LabThumbnail out = new LabThumbnail(step, width, height);
         for (int c = 0; c < 3; c++) {

@@ -6,21 +6,21 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
-
 /** A coarse picture in small square tiles: the mean colour of each, in CIELAB, and how much it varies within. */
 public final class LabTiles {
 
-    /** Side of a tile, in coarse pixels. */
+    /** The side of a tile, in coarse pixels. */
     public static final int TILE = 8;
 
+    /** Tiles whose means differ by less than this have one colour, in CIELAB units. */
     private static final double ALIKE = 8;
-    /** One in so many tiles stands for those round it. */
+    /** One tile in this many is tried for all of those round it. */
     private static final int SOME = 7;
 
     public final LabThumbnail coarse;
     public final int across;
     public final int down;
-    /** Three planes. */
+    /** The planes of L*, a* and b* of the tiles' means. */
     public final float[][] mean;
 
     public final float[] spread;
@@ -36,7 +36,7 @@ public final class LabTiles {
                 .forEach(t -> spread[t] = (float) Math.sqrt(Math.max(0, measured(t))));
     }
 
-    /** Keeps a tile's mean; returns its variance. */
+    /** Stores a tile's mean and returns its variance. */
     private double measured(int tile) {
         double variance = 0;
         for (int c = 0; c < 3; c++) {
@@ -57,7 +57,7 @@ public final class LabTiles {
         return variance;
     }
 
-    /** Where the i-th pixel of a tile lies in the coarse picture's planes. */
+    /** The index of the i-th pixel of a tile in the coarse picture's planes. */
     public int pixel(int tile, int i) {
         return (tile / across * TILE + i / TILE) * coarse.width + tile % across * TILE + i % TILE;
     }
@@ -69,7 +69,8 @@ public final class LabTiles {
     }
 
     /**
-     * The tile at the rim with most tiles of like colour, those at the rim counting four times: a sheet is large and even.
+     * The tile at the rim that most other tiles resemble. Those at the rim count four times, since a sheet of paper too
+     * is large and even.
      *
      * @param closed tiles that do not count
      */
@@ -77,7 +78,7 @@ public final class LabTiles {
         return commonest(closed, IntStream.range(0, spread.length).filter(this::isAtRim));
     }
 
-    /** The same, at the rim or not. */
+    /** The same for a tile anywhere. */
     public int commonestAnywhere(boolean[] closed) {
         return commonest(closed, IntStream.iterate(0, t -> t < spread.length, t -> t + SOME));
     }
@@ -106,7 +107,7 @@ public final class LabTiles {
         return (double) IntStream.range(0, of.length).filter(t -> of[t]).count() / of.length;
     }
 
-    /** Those of which some lies inside one of some shapes, or close by. */
+    /** The tiles of which some part lies inside one of some shapes. */
     public boolean[] touching(List<List<Point>> shapes) {
         boolean[] out = new boolean[spread.length];
         for (int t = 0; t < out.length; t++) {
@@ -123,12 +124,12 @@ public final class LabTiles {
                 .anyMatch(at -> shapes.stream().anyMatch(shape -> Polygons.inside(shape, at.x(), at.y())));
     }
 
-    /** Difference of two tiles' means (CIE 1976). */
+    /** The difference of two tiles' means. */
     public double apart(int tile, int other) {
         return apart(tile, mean, other);
     }
 
-    /** Difference of a tile's mean from a place in other planes. */
+    /** The difference of a tile's mean from a place in other planes. */
     public double apart(int tile, float[][] planes, int at) {
         return apart(tile, planes[0][at], planes[1][at], planes[2][at]);
     }

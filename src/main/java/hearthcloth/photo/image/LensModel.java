@@ -2,11 +2,10 @@ package hearthcloth.photo.image;
 
 import hearthcloth.geometry.Point;
 
-
 /**
- * How the lens bends straight lines: a place that should lie at radius r from the middle (half the diagonal being one)
- * lies at r (1 - kappa r²). Positive kappa is barrel distortion. This is the usual first term of radial distortion
- * (Hartley and Zisserman, Multiple View Geometry, 2nd edition, section 7.4), with the sign turned.
+ * How the lens distorts: a place that should lie at radius r from the middle (half the diagonal being one) appears at r
+ * (1 − kappa r²). Positive kappa is barrel distortion. This is the usual first term of radial distortion with the
+ * opposite sign (docs/sources.md#radial-distortion).
  *
  * @param middle of the picture, in pixels
  * @param unit half the picture's diagonal, in pixels
@@ -14,10 +13,16 @@ import hearthcloth.geometry.Point;
  */
 public record LensModel(Point middle, double unit, double kappa, double deviation) {
 
-    /** Newton's rounds when a place is straightened: to a thousandth of a pixel for any kappa a telephone has. */
+    /**
+     * Steps of Newton's method when a place is straightened; they reach a thousandth of a pixel for any kappa that a
+     * telephone's lens has.
+     */
     private static final int ROUNDS = 4;
 
-    /** What is assumed before looking: none, give or take 2 % at the corners (phones, from memory: about 1 %). */
+    /**
+     * The lens that is assumed before the picture is examined: no distortion, with a deviation of 2 % at the corners
+     * (docs/sources.md#lens-distortion).
+     */
     public static LensModel unknown(PixelImage picture) {
         return new LensModel(
                 new Point(picture.width / 2.0, picture.height / 2.0),

@@ -1,6 +1,5 @@
 package hearthcloth.photo.image;
 
-
 /** Decoded pixels, upright; pixel (x, y) covers the unit square at (x, y). */
 public final class PixelImage {
 
@@ -13,7 +12,11 @@ public final class PixelImage {
         this(width, height, new byte[3 * width * height]);
     }
 
-    /** @param bytes blue, green and red of each pixel, row by row; kept, not copied */
+    /**
+     * A picture of these pixels.
+     *
+     * @param bytes blue, green and red of each pixel, row by row; kept, not copied
+     */
     public PixelImage(int width, int height, byte[] bytes) {
         this.width = width;
         this.height = height;
@@ -32,12 +35,15 @@ public final class PixelImage {
         return (bytes[i + 2] & 255) << 16 | (bytes[i + 1] & 255) << 8 | (bytes[i] & 255);
     }
 
-    /** Whether a place lies inside by at least {@code margin} pixels. */
+    /** Whether a place lies inside the picture by at least {@code margin} pixels. */
     public boolean holds(double x, double y, double margin) {
         return x >= margin && y >= margin && x <= width - margin && y <= height - margin;
     }
 
-    /** Adds the colour at a place, read between four pixels, to {@code sum} (red, green, blue; 0 to 255). */
+    /**
+     * Adds the colour at a place, interpolated between four pixels and times {@code weight}, to {@code sum} (red,
+     * green, blue; 0 to 255).
+     */
     public void add(double x, double y, double weight, double[] sum) {
         double px = Math.max(0, Math.min(width - 1.001, x - 0.5));
         double py = Math.max(0, Math.min(height - 1.001, y - 0.5));

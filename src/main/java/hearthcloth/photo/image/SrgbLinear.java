@@ -1,14 +1,15 @@
 package hearthcloth.photo.image;
 
-
 /**
- * From a picture's steps to light (IEC 61966-2-1, sRGB). A lens blurs light: half way across a blurred edge half of the
- * light has changed, but not half of the steps, so by steps a pale cloth on a dark floor seems larger than it is and a
- * dark one on a pale floor smaller.
+ * From 8-bit colour values to light (sRGB, docs/sources.md#srgb). A lens blurs light. Half way across a blurred edge
+ * half of the light has changed, but not half of the value, so by values a pale cloth on a dark floor seems larger than
+ * it is and a dark one on a pale floor smaller.
  */
 public final class SrgbLinear {
 
+    /** Entries of the table for each step of 255. */
     private static final int FINE = 16;
+
     private static final double[] LIGHT = new double[255 * FINE + 2];
 
     static {
@@ -19,7 +20,12 @@ public final class SrgbLinear {
 
     private SrgbLinear() {}
 
-    /** @param steps of one colour, 0 to 255, read between pixels; the light is 0 to 1 */
+    /**
+     * The light of a colour value.
+     *
+     * @param steps of one colour, from 0 to 255, interpolated between pixels
+     * @return light from 0 to 1
+     */
     public static double ofSteps(double steps) {
         return LIGHT[(int) (steps * FINE + 0.5)];
     }

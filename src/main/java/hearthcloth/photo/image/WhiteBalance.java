@@ -2,24 +2,24 @@ package hearthcloth.photo.image;
 
 import hearthcloth.colour.Lab;
 
-
 /**
- * Takes the room's light out of a colour: what white paper shows is taken to be white, and where the ground is darker
- * than beside the paper, less light falls.
+ * Removes the room's light from a colour. What white paper shows is taken to be white, and where the ground is darker
+ * than beside the paper, less light is assumed to fall.
  *
- * <p>Each of X, Y and Z is scaled on its own (von Kries). Without white paper only the shade is taken out.
+ * <p>Each of X, Y and Z is scaled on its own (von Kries). Without white paper only the shade is removed.
  *
  * @param paper colour of the paper in the picture
  * @param ground colour of the ground round the paper
  */
 public record WhiteBalance(Lab paper, Lab ground) {
 
-    /** Office paper under daylight; from memory, no source. */
+    /** The colour of office paper under daylight: docs/sources.md#office-paper. */
     public static final Lab PAPER = new Lab(95, 0, 0);
 
+    /** Below this value the cube root of CIELAB is replaced by a straight line (CIE 15, docs/sources.md#lab). */
     private static final double BEND = 6.0 / 29;
 
-    /** The colour as it would be seen in daylight. */
+    /** The colour as it would look in daylight, given the ground's colour at the same place. */
     public Lab of(Lab seen, Lab groundThere) {
         double shade = Math.max(0.25, Math.min(4, y(ground) / Math.max(1e-3, y(groundThere))));
         double x = cube(fx(seen)) / cube(fx(paper)) * cube(fx(PAPER)) * shade;

@@ -1,14 +1,13 @@
 package hearthcloth.photo.plane;
 
-
 /**
  * A reason not to trust what was read about a piece.
  *
- * @param sentence for the maker: what is wrong and what to do
+ * @param sentence what is wrong and what to do, for the maker
  */
 public record Doubt(Kind kind, String sentence) {
 
-    /** What can be wrong. */
+    /** The kinds of doubt. */
     public enum Kind {
         TOUCHING,
         CUT_OFF,
@@ -16,7 +15,7 @@ public record Doubt(Kind kind, String sentence) {
         FAR,
         FRAYED,
         UNEVEN,
-        /** Something is wrong with the sheet that all sizes hang on: every piece is doubted. */
+        /** Something is wrong with the sheet that all sizes depend on, so every piece is doubted. */
         SHEET
     }
 }

@@ -7,8 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 
-
-/** A projective map of the plane, from four places to four others; BoofCV solves for it (normalised DLT). */
+/**
+ * A projective map of the plane that takes four places to four others (docs/sources.md#plane-measuring); BoofCV solves
+ * for it (normalised direct linear transform).
+ */
 public final class Homography {
 
     private final double[] h;
@@ -37,8 +39,9 @@ public final class Homography {
     }
 
     /**
-     * How far this is from the picture a camera of the given focal length takes of a true rectangle's axes: nought when
-     * the two axes come out at right angles and to one scale. The middle of the picture must be the origin.
+     * How far this map is from one that a camera of the given focal length, in pixels, makes of a true rectangle's
+     * axes: zero when the two axes come out at right angles and to one scale. The middle of the picture must be the
+     * origin.
      */
     public double skew(double focal) {
         double x1 = h[0] / focal;

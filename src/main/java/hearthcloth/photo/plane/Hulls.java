@@ -8,7 +8,6 @@ import org.locationtech.jts.algorithm.InteriorPointArea;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
-
 /** What JTS knows of a polygon: its convex hull's area and a place inside. */
 public final class Hulls {
 

@@ -5,20 +5,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 
-
 /**
  * The largest rectangle, by area, that lies wholly inside a simple polygon.
  *
  * <p>For one direction the polygon is turned upright and cut at its corners into trapezoids between vertical lines; a
- * rectangle from x0 to x1 may be as high as what all trapezoids it passes leave free, which is exact. All pairs of a grid
- * of x are tried, for every direction that a side of the polygon has and every few degrees between; the best few are then
- * improved by a pattern search over x0, x1 and the direction. The result is inside by construction. No proof of
- * optimality: against exhaustive search it has stayed above 99 % of the best (see the tests).
+ * rectangle from x0 to x1 may be as high as the space that all trapezoids on its way leave free, which is exact. All
+ * pairs of a grid of x are tried, for the direction of every side of the polygon and every five degrees between; the
+ * best few are then improved by a pattern search over x0, x1 and the direction. The result lies inside by construction.
+ * Optimality is not proven; against exhaustive search it has stayed above 99 % of the best (see the tests).
  */
 public final class LargestRectangle {
 
+    /** Equal columns of the grid of x, beside the polygon's own corners. */
     private static final int COLUMNS = 16;
+    /** The step between the directions tried. */
     private static final double TURN_RAD = Math.toRadians(5);
+    /** The number of best tries that are improved. */
     private static final int POLISHED = 4;
 
     private final List<Point> polygon;
@@ -30,7 +32,7 @@ public final class LargestRectangle {
     /**
      * A rectangle by its middle, its sides and the direction of its width.
      *
-     * @param angleRad of the width from the x axis, towards y
+     * @param angleRad angle of the width from the x axis towards the y axis, in radians
      */
     public record Box(Point middle, double width, double height, double angleRad) {
 
@@ -51,7 +53,7 @@ public final class LargestRectangle {
                     middle.plus(-u * cos - v * sin, -u * sin + v * cos));
         }
 
-        /** The same about its middle, each side shorter by the amount given, but never below nought. */
+        /** The same rectangle about its middle, each side shorter by the amount given, but never below zero. */
         public Box shrunk(double byWidth, double byHeight) {
             return new Box(middle, Math.max(0, width - byWidth), Math.max(0, height - byHeight), angleRad);
         }
@@ -64,7 +66,7 @@ public final class LargestRectangle {
         }
     }
 
-    /** The best in any direction. */
+    /** The largest found in any direction. */
     public static Box inside(List<Point> polygon) {
         LargestRectangle search = new LargestRectangle(polygon);
         List<Trial> found = new ArrayList<>();
@@ -80,7 +82,7 @@ public final class LargestRectangle {
         return box(best);
     }
 
-    /** The best whose width runs in a given direction, such as the grain. */
+    /** The largest found whose width runs in a given direction, such as the grain. */
     public static Box inside(List<Point> polygon, double angleRad) {
         LargestRectangle search = new LargestRectangle(polygon);
         return box(search.polished(search.scanned(angleRad), 0));
@@ -122,7 +124,7 @@ public final class LargestRectangle {
         return out;
     }
 
-    /** All pairs of a grid of upright lines, its own corners among them. */
+    /** The best over all pairs of a grid of upright lines, among them those through the polygon's corners. */
     private Trial scanned(double angle) {
         List<Point> turned = upright(angle);
         TreeSet<Double> lines = new TreeSet<>();
@@ -175,7 +177,10 @@ public final class LargestRectangle {
         return best;
     }
 
-    /** The tallest between two lines; when the direction changes, the lines stay where the old middle now lies. */
+    /**
+     * The tallest rectangle between two lines; when the direction changes, the lines stay where the old middle comes to
+     * lie.
+     */
     private Trial tried(Trial from, double angle, double left, double right) {
         double shift = 0;
         if (angle != from.angle) {
@@ -193,7 +198,7 @@ public final class LargestRectangle {
         return best;
     }
 
-    /** The spans of y inside the polygon all the way from x0 to x1. */
+    /** The spans of y that are inside the polygon all the way from x0 to x1. */
     private static List<double[]> free(List<Point> turned, double x0, double x1) {
         TreeSet<Double> cuts = new TreeSet<>(List.of(x0, x1));
         for (Point spot : turned) {
@@ -213,7 +218,7 @@ public final class LargestRectangle {
         return free;
     }
 
-    /** Inside spans between two lines that no corner lies strictly between. */
+    /** The spans inside the polygon between two lines that have no corner strictly between them. */
     private static List<double[]> slab(List<Point> turned, double from, double to) {
         List<double[]> edges = new ArrayList<>();
         double middle = (from + to) / 2;

@@ -4,11 +4,11 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 
-
 /**
- * A length read from the picture, and how far off it may be: the truth lies within in 95 of 100 cases.
+ * A length read from the picture and its uncertainty: the truth lies within it in 95 of 100 cases.
  *
- * @param giveOrTake from how sharply the edges show, the sheet's place and tolerance, the lens and the pixel size
+ * @param giveOrTake worked out from how sharply the edges show, the sheet's place and tolerance, the lens and the pixel
+ *     size
  */
 public record MeasuredLength(Length length, Length giveOrTake) {
 
@@ -18,7 +18,7 @@ public record MeasuredLength(Length length, Length giveOrTake) {
                 new Length(Rounding.UP.whole(deviationMm * 1.96e6)));
     }
 
-    /** Such as {@code 16.2 ± 0.1 cm}. */
+    /** The length with its uncertainty, such as {@code 16.2 ± 0.1 cm}. */
     public String write(Ruler ruler) {
         return ruler.number(length, Rounding.NEAREST) + " ± " + ruler.write(giveOrTake, Rounding.UP);
     }

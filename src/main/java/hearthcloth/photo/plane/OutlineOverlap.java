@@ -7,11 +7,10 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
-
-/** Whether two outlines take in the same cloth. */
+/** Whether two outlines cover the same cloth. */
 public final class OutlineOverlap {
 
-    /** Less of the smaller one is an edge that was not met exactly. */
+    /** An overlap of no more than this share of the smaller one comes from an edge that was not met exactly. */
     private static final double SHARE = 0.06;
 
     private OutlineOverlap() {}
@@ -22,7 +21,7 @@ public final class OutlineOverlap {
         return a.intersection(b).getArea() > SHARE * Math.min(a.getArea(), b.getArea());
     }
 
-    /** By way of a buffer of nought, which mends a rim that touches itself. */
+    /** The polygon of some corners. The buffer of zero mends an outline that touches itself. */
     private static Geometry shape(List<Point> corners) {
         Coordinate[] ring = Stream.concat(corners.stream(), corners.stream().limit(1))
                 .map(spot -> new Coordinate(spot.x(), spot.y()))

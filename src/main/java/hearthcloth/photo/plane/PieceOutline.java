@@ -4,9 +4,8 @@ import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import java.util.List;
 
-
 /**
- * The rim of a piece: its corners on the floor and in the picture, and each side measured.
+ * The outline of a piece: its corners on the floor and in the picture, and the measure of each side.
  *
  * @param floor corners in millimetres from the sheet's corner, in order round it
  * @param picture the same corners in pixels of the upright picture
@@ -20,7 +19,7 @@ public record PieceOutline(List<Point> floor, List<Point> picture, List<Measured
         sides = List.copyOf(sides);
     }
 
-    /** In square millimetres. */
+    /** The area in square millimetres. */
     public double areaMm2() {
         return Math.abs(Polygons.signedArea(floor));
     }

@@ -8,21 +8,21 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-
-/** Parts an outline in two along a straight line, where two pieces were taken for one. */
+/** Divides an outline in two along a straight line, where two pieces were taken for one. */
 public final class PolygonHalving {
 
-    /** Less is a slip of the hand, in square millimetres. */
+    /** A smaller part is a slip of the hand, in square millimetres. */
     private static final double LEAST_AREA_MM2 = 100;
 
-    /** A place on the rim: the side it lies on, and how far along the line. */
+    /** A place where the line crosses the rim: the side it lies on, and its position along the line. */
     private record Crossing(int side, double along, Point at) {}
 
     private PolygonHalving() {}
 
     /**
-     * The two halves on either side of the line through two places, cut along the stretch of it that lies inside and
-     * nearest to both. Together they are the whole; empty where the line does not part it in two worth having.
+     * The two parts on either side of the line through two places, cut along the stretch of the line that lies inside
+     * and nearest to both places. Together they are the whole; empty where the line leaves no two parts of at least
+     * {@link #LEAST_AREA_MM2}.
      *
      * @param floor corners in order round a simple polygon, in millimetres
      */
@@ -43,7 +43,9 @@ public final class PolygonHalving {
         return best.filter(halves -> halves.stream().allMatch(h -> Math.abs(Polygons.signedArea(h)) >= LEAST_AREA_MM2));
     }
 
-    /** Where the rim passes from one side of the line to the other, in order along it; always an even number. */
+    /**
+     * The places where the rim passes from one side of the line to the other, in order along it; always an even number.
+     */
     private static List<Crossing> crossings(List<Point> floor, Line line) {
         List<Crossing> found = new ArrayList<>();
         for (int i = 0; i < floor.size(); i++) {
@@ -60,7 +62,7 @@ public final class PolygonHalving {
         return found;
     }
 
-    /** Round the rim from one crossing on to the other, and back along the line. */
+    /** The part from one crossing round the rim to the other and back along the line. */
     private static List<Point> part(List<Point> floor, Crossing from, Crossing to) {
         List<Point> out = new ArrayList<>();
         add(out, from.at);

@@ -6,17 +6,18 @@ import hearthcloth.geometry.Polygons;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * Turns a rim of many places into the few corners of a polygon: after Douglas and Peucker (1973), then corners are moved
- * to where the straight lines fitted to the rim between them cross, and those that hardly turn are dropped.
+ * Turns a rim of many places into the few corners of a polygon, after Douglas and Peucker
+ * (docs/sources.md#edges-and-lines). Then each corner is moved to where the straight lines fitted to the rim on its two
+ * sides cross, and corners that hardly turn are dropped.
  */
 public final class PolygonSimplifier {
 
+    /** A corner that turns by less than this is none. */
     private static final double LEAST_TURN_RAD = Math.toRadians(14);
-    /** Sides shorter than this many tolerances may be bridged, */
+    /** A side shorter than this many tolerances may be bridged by lengthening its neighbours. */
     private static final double STUB = 4;
-    /** if no more area changes than this many tolerances squared. */
+    /** Bridging a side may change no more area than this many squared tolerances. */
     private static final double STUB_AREA = 4;
 
     private final List<Point> rim;
@@ -27,7 +28,11 @@ public final class PolygonSimplifier {
         this.tolerance = tolerance;
     }
 
-    /** @param tolerance how far the rim may be from the polygon, in the rim's unit */
+    /**
+     * The corners of a rim.
+     *
+     * @param tolerance how far the rim may be from the polygon, in the rim's unit
+     */
     public static List<Point> of(List<Point> rim, double tolerance) {
         PolygonSimplifier corners = new PolygonSimplifier(rim, tolerance);
         List<Integer> at = corners.split();
@@ -103,7 +108,7 @@ public final class PolygonSimplifier {
     }
 
     /**
-     * Drops corners that are none and short sides that are better bridged by lengthening their neighbours.
+     * Drops corners that hardly turn, and short sides that are better bridged by lengthening their neighbours.
      *
      * @param tolerance as for {@link #of}
      */

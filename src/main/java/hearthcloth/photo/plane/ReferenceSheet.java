@@ -6,27 +6,29 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import java.util.Locale;
 
-
 /**
  * The reference of known size that lies in the picture.
  *
  * @param name as the maker calls it
  * @param size width by height
  * @param tolerance how far each side of a real one may be from {@code size}
- * @param cornerRadius of rounded corners, nought for sharp ones
- * @param white whether it is white paper, which tells it from the scraps
+ * @param cornerRadius radius of rounded corners, zero for sharp ones
+ * @param white whether it is white paper, which distinguishes it from the scraps
  */
 public record ReferenceSheet(String name, Size size, Length tolerance, Length cornerRadius, boolean white) {
 
-    /** ISO 216: 210 × 297 mm, within 2 mm (ISO 216:2007, tolerance of sides from 150 to 600 mm). */
+    /** A4: 210 × 297 mm, within 2 mm (docs/sources.md#paper-a4). */
     public static final ReferenceSheet A4 =
             new ReferenceSheet("A4", new Size(Length.mm(210), Length.mm(297)), Length.mm(2), Length.ZERO, true);
 
-    /** 8½ × 11 in (ANSI size; no published tolerance found, so that of ISO 216 is assumed). */
+    /** Letter: 8½ × 11 in, with the tolerance of A4 (docs/sources.md#paper-letter). */
     public static final ReferenceSheet LETTER = new ReferenceSheet(
             "Letter", new Size(Length.inches(17, 2), Length.inches(11)), Length.mm(2), Length.ZERO, true);
 
-    /** A bank or library card, ISO/IEC 7810 ID-1: 85.60 × 53.98 mm, corner radius 2.88 to 3.48 mm; tolerance of a used card from memory. */
+    /**
+     * A bank or library card: 85.60 × 53.98 mm, corner radius 2.88 to 3.48 mm (docs/sources.md#card); the tolerance of
+     * a used one is from memory.
+     */
     public static final ReferenceSheet CARD = new ReferenceSheet(
             "card",
             new Size(new Length(85_600_000), new Length(53_980_000)),
@@ -41,7 +43,7 @@ public record ReferenceSheet(String name, Size size, Length tolerance, Length co
         }
     }
 
-    /** Any rectangle the maker has measured, such as a cutting mat; taken to be right to half a millimetre. */
+    /** Any rectangle the maker has measured, such as a cutting mat; it is taken to be right to half a millimetre. */
     public static ReferenceSheet of(Size size) {
         return new ReferenceSheet("rectangle", size, new Length(500_000), Length.ZERO, false);
     }

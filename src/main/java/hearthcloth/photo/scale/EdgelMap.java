@@ -4,16 +4,22 @@ import hearthcloth.geometry.Point;
 import java.util.Arrays;
 import java.util.List;
 
-
-/** Where edgels lie, to tell how much of a line shows. */
+/** Where edgels lie, to find how much of a line shows an edge. */
 final class EdgelMap {
 
+    /** The angle at a place without an edgel. */
     private static final double NONE = -1;
-    /** How far from a line, in coarse pixels, and how far turned an edgel may be. */
+    /**
+     * An edgel belongs to a line when it is no farther from it than this, in coarse pixels, and turned by less than
+     * {@link #TURNED}.
+     */
     private static final double NEAR = 2;
 
     private static final double TURNED = Math.toRadians(15);
-    /** The stretch beyond a corner that is looked at, as a share of the side; and where it starts, in coarse pixels. */
+    /**
+     * The length of the stretch beyond a corner that is tested, as a share of the side; it begins {@link #PAST} coarse
+     * pixels past the corner.
+     */
     private static final double BEYOND = 0.12;
 
     private static final double PAST = 5;
@@ -44,7 +50,7 @@ final class EdgelMap {
         return row * width + column;
     }
 
-    /** The share of a line that shows, between two places. */
+    /** The share of the line between two places that shows an edge, from 0 to 1. */
     double shown(Point from, Point to) {
         double length = from.to(to);
         double nx = -(to.y() - from.y()) / length;
@@ -73,7 +79,7 @@ final class EdgelMap {
         return false;
     }
 
-    /** The share that shows of what would be the side's continuation past {@code to}. */
+    /** The share that shows an edge of the side's continuation past {@code to}. */
     double beyond(Point from, Point to) {
         double length = from.to(to);
         return shown(from.towards(to, 1 + PAST / length), from.towards(to, 1 + Math.max(BEYOND, 3 * PAST / length)));

@@ -8,22 +8,26 @@ import java.util.List;
 import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
-
 /**
- * Places where the colour steps sharply, however little: paper's rim does, a fold of crumpled cloth does not, for its
- * slope goes on to either side. Thinned to one pixel across the step (after Canny 1986).
+ * Places where the colour steps sharply, however little it changes. Paper's rim makes such a step; a fold of crumpled
+ * cloth does not, because its slope goes on to either side. The places are thinned to one pixel across the step, after
+ * Canny (docs/sources.md#edges-and-lines).
  */
 final class Edgels {
 
-    /** Half of how far a step is measured over, and half of how far the slope it may be part of, in coarse pixels. */
+    /**
+     * Half the distance over which a step is measured, in coarse pixels; {@link #FAR} is half the distance over which
+     * the slope it may be part of is measured.
+     */
     private static final int NEAR = 2;
 
     private static final int FAR = 6;
-    /** The least step beyond the slope (CIE 1976): a third of what differs little, 4; */
+    /** The least step beyond the slope, in CIELAB units: a third of 4, which is a small difference. */
     private static final double LEAST_STEP = 1.3;
-    /** and so many times what noise makes half of all places have. */
+    /** A step must also be this many times the median step, which is noise. */
     private static final double OVER_NOISE = 2.5;
 
+    /** One pixel in this many is enough to find the median. */
     private static final int SOME = 37;
 
     private final LabThumbnail coarse;
@@ -32,8 +36,10 @@ final class Edgels {
     private double least;
 
     /**
+     * One place of an edge.
+     *
      * @param x in coarse pixels, as y
-     * @param angle of the direction in which the colour changes, 0 to π
+     * @param angle of the direction in which the colour changes, from 0 to π
      */
     record Edgel(double x, double y, double angle) {
 
@@ -41,7 +47,7 @@ final class Edgels {
             return new Point(x, y);
         }
 
-        /** The angle to another direction, 0 to π/2. */
+        /** The angle to another direction, from 0 to π/2. */
         double turned(double other) {
             double d = Math.abs(angle - other) % Math.PI;
             return Math.min(d, Math.PI - d);
@@ -55,10 +61,10 @@ final class Edgels {
     }
 
     /**
-     * All of a picture.
+     * All edgels of a picture.
      *
-     * @param coarse smoothed
-     * @param free whether a pixel may be one
+     * @param coarse the smoothed picture
+     * @param free whether a pixel may be an edgel
      */
     static List<Edgel> in(LabThumbnail coarse, BiPredicate<Integer, Integer> free) {
         Edgels edgels = new Edgels(coarse);
@@ -107,14 +113,16 @@ final class Edgels {
         return v * v;
     }
 
-    /** Nought on a slope, the step's height on a step. */
+    /** Zero on a slope, and the height of the step on a step. */
     private static double beyondSlope(float[] plane, int i, int stride) {
         double near = plane[i + NEAR * stride] - plane[i - NEAR * stride];
         double far = plane[i + FAR * stride] - plane[i - FAR * stride];
         return (near * FAR - far * NEAR) / (FAR - NEAR);
     }
 
-    /** The highest for {@link #FAR} to either side: a step overshoots there. */
+    /**
+     * Whether this place has the largest step within {@link #FAR} pixels to either side, since a step overshoots there.
+     */
     private boolean isCrest(int x, int y) {
         int i = y * coarse.width + x;
         if (steps[i] <= least) {

@@ -19,36 +19,43 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-
 /**
- * Looks for white paper on ground nearly of its colour, such as a crumpled bedsheet whose folds differ from each other more
- * than from it: four long straight rims that end where they meet, in proportions that a camera can make of the
- * sheet's, with the same change of colour all round.
+ * Looks for white paper on ground nearly of its own colour, such as a crumpled bedsheet whose folds differ from each
+ * other more than from the paper: four long straight edges that end where they meet, in proportions that a camera can
+ * make of the sheet's, with the same change of colour all round.
  *
- * <p>Asks for more than {@link SheetFinder} does, since any lines on the ground may cross.
+ * <p>It demands more than {@link SheetFinder} does, since any lines on the ground may cross.
  */
 public final class FaintSheetFinder {
 
-    /** Opposite sides are within this of parallel, and neighbouring ones farther than this from it: sines. */
+    /**
+     * Opposite sides are within this sine of parallel, and neighbouring sides are farther from parallel than {@link
+     * #NEIGHBOURING}.
+     */
     private static final double OPPOSITE = Math.sin(Math.toRadians(25));
 
     private static final double NEIGHBOURING = Math.sin(Math.toRadians(50));
-    /** A sheet's side is no shorter, in coarse pixels: {@link SheetFinder} takes none that is. */
+    /** No side is shorter than this, in coarse pixels; {@link SheetFinder} takes no smaller sheet. */
     private static final double SHORTEST = 70;
-    /** Of each side's length so much must show, and of all four. */
+    /** At least this share of each side must show an edge, and {@link #LEAST_ROUND} of all four together. */
     private static final double LEAST_SIDE = 0.4;
 
     private static final double LEAST_ROUND = 0.55;
-    /** Of a stretch beyond a corner so much may: there paper ends, and the joints of a floor do not. */
+    /**
+     * At most this share of the stretch beyond a corner may show an edge: paper ends there, and the joints of a floor
+     * do not.
+     */
     private static final double MOST_BEYOND = 0.4;
-    /** Corners so near are the same, in coarse pixels: the rim of its shade lies beside paper's own. */
+    /** Corners nearer than this are the same, in coarse pixels, since the edge of paper's shade lies beside its own. */
     private static final double SAME = 6;
-    /** Places on a side that agree with its line, by weight; a fold's agree less. */
+    /** The weighted share of places on a side that must agree with its line; on a fold fewer agree. */
     private static final double LEAST_SHARE = 0.5;
-    /** How far a place may be off its side, in pixels. */
+    /** How far a place may be off its side and still belong to it, in raw pixels. */
     private static final double NEAR = 1.5;
 
-    /** Rims that differ by little more than the camera's noise are smoothed by so much more, in coarse pixels. */
+    /**
+     * The sigma of the further smoothing, in coarse pixels, for edges that differ little more than the camera's noise.
+     */
     private static final double MORE = 1.2;
 
     private final PixelImage picture;
@@ -58,7 +65,11 @@ public final class FaintSheetFinder {
     private final EdgelMap map;
     private final List<Line> lines;
 
-    /** @param smooth smoothed */
+    /**
+     * Prepares the search.
+     *
+     * @param smooth the smoothed coarse picture
+     */
     public FaintSheetFinder(PixelImage picture, LabThumbnail smooth, LensModel lens, OccupancyMap occupied) {
         this.picture = picture;
         this.smooth = smooth;
@@ -76,7 +87,10 @@ public final class FaintSheetFinder {
         return new Edgels.Edgel(at.x() / smooth.step, at.y() / smooth.step, e.angle());
     }
 
-    /** What may be the sheet, each as its corners in raw pixels; none when two that are not the same overlap. */
+    /**
+     * The quadrilaterals that may be the sheet, each as its corners in raw pixels; none when two that are not the same
+     * overlap.
+     */
     public List<List<Point>> like(ReferenceSheet sheet, SheetFinder finder) {
         List<List<Point>> found = new ArrayList<>();
         rounds().filter(round -> round.shown() >= LEAST_ROUND)
@@ -91,7 +105,11 @@ public final class FaintSheetFinder {
         return sure ? found : List.of();
     }
 
-    /** @param shown how much of it shows */
+    /**
+     * Four lines that close.
+     *
+     * @param shown the share of their length on which an edge shows
+     */
     private record Round(List<Point> corners, double shown) {}
 
     private Stream<Round> rounds() {

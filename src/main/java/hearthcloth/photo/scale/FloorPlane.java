@@ -7,9 +7,9 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * The floor as the picture shows it: raw pixels to millimetres and back, by a lens and the four corners of the sheet.
+ * The floor as the picture shows it: raw pixels to millimetres and back, from a lens and the four corners of the sheet
+ * (docs/sources.md#plane-measuring).
  *
  * <p>Millimetres start at the sheet's first corner, x along its width, y along its height.
  */
@@ -25,7 +25,11 @@ public final class FloorPlane {
         toPicture = Homography.of(floor, straightCorners);
     }
 
-    /** @param corners of the sheet in raw pixels, matching (0,0), (w,0), (w,h), (0,h) */
+    /**
+     * The plane in which a sheet lies.
+     *
+     * @param corners of the sheet in raw pixels, matching (0,0), (w,0), (w,h), (0,h)
+     */
     static FloorPlane of(LensModel lens, List<Point> corners, double widthMm, double heightMm) {
         return new FloorPlane(lens, corners.stream().map(lens::straight).toList(), rectangle(widthMm, heightMm));
     }
@@ -46,7 +50,9 @@ public final class FloorPlane {
         return lens.bent(toPicture.map(floor));
     }
 
-    /** Pixels to a millimetre at a raw place, the finer direction of the two counting less: root of the area ratio. */
+    /**
+     * Pixels to a millimetre at a raw place: the square root of the ratio of areas, so the mean of the two directions.
+     */
     double pixelsPerMm(Point raw) {
         Point at = floor(raw);
         Point right = floor(raw.plus(1, 0));
@@ -57,7 +63,7 @@ public final class FloorPlane {
     }
 
     /**
-     * This plane and what it would be had each of its measured parts been one standard deviation off: each corner of the
+     * This plane, followed by what it would be if each of its measured parts were one deviation off: each corner of the
      * sheet along both its sides, the lens, and the sheet's own two sides.
      *
      * @param cornerDeviation of the sheet's corners, in pixels
@@ -80,6 +86,6 @@ public final class FloorPlane {
         return out;
     }
 
-    /** The sheet's sides in the order its corners go round. */
+    /** The sheet's sides, in millimetres, in the order its corners go round. */
     record Turned(double width, double height) {}
 }

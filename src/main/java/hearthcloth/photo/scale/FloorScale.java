@@ -7,18 +7,20 @@ import hearthcloth.photo.plane.PieceOutline;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * What a picture's pixels are worth: the floor's plane as the sheet gives it, and how sure that is. Lets a corner that
- * the maker has dragged be measured again without the picture. Immutable.
+ * What a picture's pixels are worth on the floor, and how surely. A corner that the maker has dragged can be measured
+ * by it again without the picture. Immutable.
  */
 public final class FloorScale {
 
-    /** What no model here covers, one standard deviation: creases, a lifted edge, cloth thickness, as a share. */
+    /**
+     * The deviation, as a share of a length, of what no model here covers: creases, a lifted edge, the thickness of
+     * cloth.
+     */
     private static final double CLOTH_SHARE = 0.0012;
-    /** And in millimetres, for every edge. */
+    /** The deviation of the same causes in millimetres, for each of a length's two ends. */
     private static final double CLOTH_MM = 0.10;
-    /** A corner placed by hand: one standard deviation in pixels of the picture. */
+    /** The deviation of a corner placed by hand, in pixels of the picture. */
     private static final double BY_HAND_PIXELS = 2;
 
     private final List<FloorPlane> planes;
@@ -37,12 +39,12 @@ public final class FloorScale {
         this.pictureHeight = pictureHeight;
     }
 
-    /** Everything this is made of, to be kept and made again. */
+    /** Everything this scale is made of, to be stored and made again. */
     public KeptScale kept() {
         return KeptScale.of(planes, found, pictureWidth, pictureHeight);
     }
 
-    /** Width of the upright picture that all picture places refer to, in pixels. */
+    /** The width of the upright picture that all places refer to, in pixels. */
     public int pictureWidth() {
         return pictureWidth;
     }
@@ -66,7 +68,7 @@ public final class FloorScale {
         return plane().raw(floorPlace);
     }
 
-    /** The picture's resolution at a place. */
+    /** The picture's resolution at a place, in pixels to a millimetre. */
     public double pixelsPerMm(Point picturePlace) {
         return plane().pixelsPerMm(picturePlace);
     }
@@ -83,7 +85,7 @@ public final class FloorScale {
         return new Point(found.size().width() / 2, found.size().height() / 2);
     }
 
-    /** Measures an outline whose corners the maker has put where she wants them, in pixels of the picture. */
+    /** Measures an outline whose corners the maker has placed, in pixels of the picture. */
     public PieceOutline byHand(List<Point> corners) {
         List<MeasuredLength> sides = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
@@ -109,7 +111,9 @@ public final class FloorScale {
         return MeasuredLength.mm(length, deviation(a, b, ownMm, planes.size()));
     }
 
-    /** One standard deviation without the sheet's own tolerance: what the picture leaves open. */
+    /**
+     * The deviation in millimetres without the sheet's own tolerance, so only from what the picture leaves uncertain.
+     */
     public double seenDeviation(Point a, Point b, double ownMm) {
         return deviation(a, b, ownMm, planes.size() - 2);
     }

@@ -6,24 +6,33 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 
-
-/** Finds long straight rows of edgels, the longest first (Duda and Hart 1972, each edgel voting near its own direction). */
+/**
+ * Finds long straight rows of edgels, the longest first, by a Hough transform in which each edgel votes only near its
+ * own direction (docs/sources.md#edges-and-lines).
+ */
 final class HoughSegments {
 
+    /** Directions in half a turn. */
     private static final int TURNS = 120;
+
     private static final double TURN = Math.PI / TURNS;
-    /** How far an edgel's own direction may be off, in turns. */
+    /** How far a line's direction may be from an edgel's, in steps of {@link #TURN}. */
     private static final int SWAY = 5;
-    /** In coarse pixels. */
+    /** The width of a bin of distances, in coarse pixels. */
     private static final double BIN = 2;
 
+    /** How far from a line an edgel may be, in coarse pixels. */
     private static final double NEAR = 2;
-    /** Shorter ones are passed over, in coarse pixels: the shorter side of the smallest sheet there may be is twice that. */
+    /** Shorter rows are passed over, in coarse pixels; the shorter side of the smallest sheet accepted is longer. */
     private static final int SHORTEST = 50;
 
+    /** A longer gap ends a row, in coarse pixels. */
     private static final int LONGEST_GAP = 25;
+    /** The least number of edgels for each pixel of a row's length. */
     private static final double LEAST_DENSE = 0.45;
+    /** The most rows returned. */
     private static final int MOST = 40;
+    /** The most peaks examined. */
     private static final int MOST_ROUNDS = 160;
 
     private final List<Edgels.Edgel> edgels;
@@ -42,7 +51,7 @@ final class HoughSegments {
         edgels.forEach(e -> vote(e, 1));
     }
 
-    /** Lines in coarse pixels, along each of which the colour steps for a long way. */
+    /** Lines in coarse pixels along each of which the colour steps for a long way. */
     static List<Line> of(List<Edgels.Edgel> edgels) {
         HoughSegments stretches = new HoughSegments(edgels);
         List<Line> out = new ArrayList<>();
@@ -110,7 +119,7 @@ final class HoughSegments {
         return line.along(edgels.get(i).spot());
     }
 
-    /** The most of them that follow each other without a long gap, in order along the line. */
+    /** The longest run of edgels without a long gap, in order along the line. */
     private List<Integer> longestRun(List<Integer> near, Line line) {
         List<Integer> sorted = new ArrayList<>(near);
         sorted.sort((a, b) -> Double.compare(along(line, a), along(line, b)));

@@ -4,16 +4,15 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.LensModel;
 import java.util.List;
 
-
 /**
- * What a {@link FloorScale} is made of, as plain numbers: what is kept of a reading, so that sizes can be measured again by it
- * on another day without the picture.
+ * What a {@link FloorScale} is made of, as plain numbers. This is what is stored of a reading, so that sizes can be measured
+ * again on another day without the picture.
  *
  * @param pictureWidth of the upright picture, in pixels
  * @param sheetWidth of the sheet as it lies, in millimetres
  * @param sheet its corners in the picture
- * @param deviation of these, in pixels
- * @param views how the floor shows: as read, then what it would be were each measured part a little off
+ * @param deviation of these corners, in pixels
+ * @param views how the floor shows: first as read, then as it would be with each measured part one deviation off
  */
 public record KeptScale(
         int pictureWidth,
@@ -30,7 +29,7 @@ public record KeptScale(
     }
 
     /**
-     * One way the floor may show: how the lens bends, and where a rectangle of the sheet's size is seen.
+     * One way in which the floor may show: how the lens distorts, and where a rectangle of the sheet's size appears.
      *
      * @param middle of the lens, in pixels
      * @param unit half the picture's diagonal, in pixels
@@ -57,7 +56,7 @@ public record KeptScale(
                 pictureWidth, pictureHeight, size.width(), size.height(), found.corners(), found.deviation(), views);
     }
 
-    /** The scale again: it measures what the one that was kept measured. */
+    /** The scale made again; it measures exactly what the stored one measured. */
     public FloorScale scale() {
         List<FloorPlane> planes = views.stream()
                 .map(view -> FloorPlane.of(

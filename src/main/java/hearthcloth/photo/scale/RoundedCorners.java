@@ -4,25 +4,29 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.PixelImage;
 import java.util.Arrays;
 
-
 /**
  * Tells a card from a scrap of the same proportions by its rounded corners.
  *
  * <p>A sharp corner covers what its two sides cover together, however soft the picture is: the product of how each side
- * fades out a little farther along. What is missing of that is the part a rounded corner leaves to the ground,
- * (1 − π/4) r². Counting an area, it needs no finer picture than finding the sides does.
+ * fades out a little farther along. The area that is missing of that product is what a rounded corner leaves to the
+ * ground, (1 − π/4) r². Since an area is counted, this needs no finer picture than finding the sides does.
  */
 final class RoundedCorners {
 
-    /** What is looked at: from so far outside both sides to so far inside, in millimetres. */
+    /** The corner is examined from this far outside both sides to {@link #INSIDE_MM} inside, in millimetres. */
     private static final double OUTSIDE_MM = -1.2;
 
     private static final double INSIDE_MM = 4.2;
-    /** Where the sides are straight already, and the card's own colour is read. */
+    /**
+     * From this far along a side, in millimetres, it is straight; there {@link #STRAIGHT_COUNT} samples are read, and
+     * the card's own colour.
+     */
     private static final double STRAIGHT_MM = 5;
 
     private static final int STRAIGHT_COUNT = 9;
+    /** From this far outside a side the ground's colour is read, in millimetres. */
     private static final double GROUND_MM = -2.4;
+    /** The distance between samples, in millimetres. */
     private static final double STEP_MM = 0.45;
 
     private final PixelImage picture;
@@ -50,7 +54,10 @@ final class RoundedCorners {
         }
     }
 
-    /** About nought when the corners are sharp, about one when they are rounded by {@code radiusMm}; one may be odd. */
+    /**
+     * About zero when the corners are sharp and about one when they are rounded by {@code radiusMm}: the mean of the
+     * middle two of the four corners, so that one may be wrong.
+     */
     static double roundness(PixelImage picture, FloorPlane plane, FloorPlane.Turned size, double radiusMm) {
         double missing = (1 - Math.PI / 4) * radiusMm * radiusMm;
         double[] each = FloorPlane.rectangle(size.width(), size.height()).stream()
@@ -79,7 +86,7 @@ final class RoundedCorners {
         return OUTSIDE_MM + (i + 0.5) * STEP_MM;
     }
 
-    /** How much of a place so deep under a side is covered, where that side is straight. */
+    /** How much of a place at this depth under a side is covered, from 0 to 1, where that side is straight. */
     private double side(int depth, boolean left) {
         double sum = 0;
         for (int i = 0; i < STRAIGHT_COUNT; i++) {
@@ -89,7 +96,7 @@ final class RoundedCorners {
         return sum / STRAIGHT_COUNT;
     }
 
-    /** One for the card's colour, nought for the ground's. */
+    /** One for the card's colour, zero for the ground's. */
     private double cover(double u, double v) {
         double[] seen = new double[3];
         add(u, v, 1, seen);

@@ -16,25 +16,26 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-
 /**
- * Says which of the shapes is the reference, and how sure that is. All sizes hang on it: where two could be it, or where it
- * looks like another sheet than was named, the picture is refused; where something is only a little wrong with it, every
- * piece is doubted.
+ * Decides which of the shapes is the reference, and how sure that is. All sizes depend on it. Where two shapes could be
+ * it, or where it looks like another sheet than the one named, the picture is refused; where only a little is wrong
+ * with it, every piece is doubted.
  */
 public final class SheetChoice {
 
-    /** A shape smaller than this share of the sheet's area is no rival to it. */
+    /** A shape with less than this share of the sheet's area is no rival to it. */
     private static final double RIVAL_AREA = 0.25;
-    /** A rival's skew is at most so many times that of the sheet, or this much and so many pixels at an end of a side. */
+    /**
+     * A rival's skew is at most this many times the sheet's, or {@link #RIVAL_LEAST} of what is usual for the rival.
+     */
     private static final double RIVAL_SKEW = 2;
 
     private static final double RIVAL_LEAST = 0.4;
-    /** White paper's rival is no duller than this, in points of the score. */
+    /** A rival of white paper scores at most this many points worse. */
     private static final double RIVAL_DULLER = 1.2;
-    /** Two sheets of one size come out alike to this share. */
+    /** Two sheets of one size agree to this share. */
     private static final double SAME_SIZE = 0.03;
-    /** The other kind of sheet explains what is seen so many times better: the wrong one was named. */
+    /** When the other kind of sheet explains what is seen this many times better, the wrong kind was named. */
     private static final double EXPLAINS = 3;
 
     private final SheetFinder finder;
@@ -49,7 +50,11 @@ public final class SheetChoice {
         this.ground = ground;
     }
 
-    /** @param doubts what every piece is to be doubted for */
+    /**
+     * The sheet that was chosen.
+     *
+     * @param doubts the doubts about every piece
+     */
     public record Chosen(SheetFinder.Found found, List<Doubt> doubts) {}
 
     /** Whether any of the shapes may be the sheet at all. */
@@ -57,20 +62,23 @@ public final class SheetChoice {
         return !finder.among(uncut, sheet).isEmpty();
     }
 
-    /** Whether one is the sheet with nothing wrong with it. */
+    /** Whether one of the shapes is the sheet with nothing wrong about it. */
     public boolean isAnyRight(List<FittedPolygon> uncut) {
         return finder.among(uncut, sheet).stream().anyMatch(found -> found.skew() <= found.usualSkew());
     }
 
-    /** Whether something but its proportions tells it from cloth; otherwise it may not be looked for again and again. */
+    /**
+     * Whether something besides its proportions distinguishes the sheet from cloth. Otherwise it may not be searched
+     * for again on other grounds, since some scrap would fit in the end.
+     */
     public boolean isTold() {
         return sheet.white() || sheet.cornerRadius().isPositive();
     }
 
     /**
-     * The likeliest, for a first look.
+     * The likeliest shape, for a first estimate.
      *
-     * @param uncut all shapes, an empty one for each that is cut off
+     * @param uncut all shapes, with an empty one in place of each that is cut off
      */
     public SheetFinder.Found likeliest(List<FittedPolygon> uncut) {
         return likeliest(finder.among(uncut, sheet), uncut);
@@ -82,7 +90,7 @@ public final class SheetChoice {
                 .orElseThrow(() -> new PhotoRefusedException(none(uncut)));
     }
 
-    /** The sheet, if it is sure. */
+    /** The sheet, if it is certain; throws {@link PhotoRefusedException} if it is not. */
     public Chosen sure(List<FittedPolygon> all, List<FittedPolygon> uncut) {
         List<SheetFinder.Found> others = finder.among(uncut, sheet);
         SheetFinder.Found found = likeliest(others, uncut);
@@ -127,7 +135,7 @@ public final class SheetChoice {
         return doubts;
     }
 
-    /** Whether another shape could be the sheet as well, and would make everything larger or smaller. */
+    /** Whether another shape could be the sheet just as well and would make everything larger or smaller. */
     private boolean isRival(SheetFinder.Found other, SheetFinder.Found found) {
         boolean asGood = other.skew() <= Math.max(RIVAL_SKEW * found.skew(), RIVAL_LEAST * other.usualSkew());
         boolean asWhite = !sheet.white() || other.score() < found.score() + RIVAL_DULLER;
@@ -145,7 +153,7 @@ public final class SheetChoice {
         return Math.abs(Math.log(Math.abs(Polygons.signedArea(floor)) / all)) < 2 * SAME_SIZE;
     }
 
-    /** False when a larger shape is as white: then that is the sheet, but something touches it or it is cut off. */
+    /** False when a larger shape is as white: then that one is the sheet, but something touches it or it is cut off. */
     private boolean isWhitest(int index, List<FittedPolygon> traced) {
         InteriorColour chosen = InteriorColour.of(traced.get(index).corners(), coarse, ground);
         double area = Math.abs(Polygons.signedArea(traced.get(index).corners()));
@@ -162,7 +170,7 @@ public final class SheetChoice {
         return true;
     }
 
-    /** A4 for Letter and Letter for A4; none for what is like no other. */
+    /** Letter for A4 and A4 for Letter; empty for a sheet that resembles no other. */
     private Optional<ReferenceSheet> twin() {
         return Stream.of(ReferenceSheet.A4, ReferenceSheet.LETTER)
                 .filter(other -> sheet.white() && !other.equals(sheet))

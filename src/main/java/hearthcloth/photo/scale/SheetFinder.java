@@ -16,47 +16,56 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 
-
 /**
- * Finds what may be the reference among the shapes: four-sided ones that a camera could have made of the sheet's
- * proportions, with corners as round as its own; {@link SheetChoice} says which of them it is.
+ * Finds the shapes that may be the reference: four-sided ones that a camera could have made of the sheet's proportions,
+ * with corners as round as its own. {@link SheetChoice} decides which of them it is.
  */
 public final class SheetFinder {
 
-    /** How far proportions and right angles may be off, as a share; A4 and Letter are 0.09 apart. */
+    /** The most that proportions and right angles may be off, as a share; A4 and Letter differ by 0.09. */
     private static final double MOST_SKEW = 0.045;
 
-    /** How far they are off at most when nothing is wrong, and what so many pixels at an end of a side add. */
+    /**
+     * The most that they are off when nothing is wrong, to which {@link #SKEW_PIXELS} pixels at an end of the shortest
+     * side are added.
+     */
     private static final double USUAL_SKEW = 0.015;
 
     private static final double SKEW_PIXELS = 1.5;
-    /** A card whose corners are less round than half way from sharp is none, */
+    /** A shape whose corners are less than half as round as a card's is no card. */
     private static final double LEAST_ROUND = 0.5;
-    /** and on fewer pixels to a millimetre that cannot be told. */
+    /** With fewer pixels to a millimetre than this the roundness cannot be judged. */
     private static final double ROUND_PIXELS = 1;
-    /** The longer side of a picture shows no more of the floor when somebody stands and holds the camera. */
+    /**
+     * The most of the floor, in millimetres, that the longer side of a picture shows when somebody stands and holds the
+     * camera.
+     */
     private static final double MOST_SEEN_MM = 3000;
 
     /**
-     * The main lens of a telephone, in longer sides of the picture: 23 to 29 mm equivalent (common practice, no source).
-     * Another one explains a slanted A4 as a Letter and the other way round, so it must explain much to be believed.
+     * The focal length of a telephone's main lens as a multiple of the picture's longer side
+     * (docs/sources.md#focal-length). Another focal length explains a slanted A4 as a Letter and the other way round,
+     * so it must explain much to be believed.
      */
     private static final double USUAL_FOCAL = 0.74;
 
+    /** The logarithm of the focal length may be off by this without cost. */
     private static final double USUAL_RANGE = 0.18;
+    /** The cost, as a skew, of a focal length farther off, for each unit of its logarithm. */
     private static final double UNUSUAL_COST = 0.15;
 
+    /** Shapes with a higher score are not candidates. */
     private static final double MOST_SCORE = 6;
-    /** How much more being large counts when any rectangle may be the reference. */
+    /** How much more the logarithm of the area counts when the reference may be any rectangle. */
     private static final double LARGER = 3;
-    /** Cards are printed: how little being plain counts for them. */
+    /** How much less being plain counts for cards, which are printed. */
     private static final double PRINTED = 0.25;
 
     private final PixelImage picture;
     private final LabThumbnail coarse;
     private final LensModel lens;
     private final double[] focals;
-    /** What each of them costs because telephones seldom have it, as a skew. */
+    /** The cost, as a skew, of each focal length because telephones seldom have it. */
     private final double[] unusual;
 
     public SheetFinder(PixelImage picture, LabThumbnail coarse, LensModel lens, Optional<Double> focalShare) {
@@ -77,20 +86,24 @@ public final class SheetFinder {
     }
 
     /**
-     * The sheet as found.
+     * A shape that may be the sheet.
      *
      * @param corners raw pixels, matching (0,0), (w,0), (w,h), (0,h) of {@code size}
-     * @param skew what is left of wrong proportions
+     * @param skew by how much, as a share, its proportions and angles are still wrong
+     * @param score lower is likelier
      */
     public record Found(
             int index, List<Point> corners, FloorPlane.Turned size, double skew, double score, double deviation) {
 
-        /** In square pixels. */
+        /** The area in square pixels. */
         double area() {
             return Math.abs(Polygons.signedArea(corners));
         }
 
-        /** The most that {@link #skew} is when nothing is wrong: a short side's ends are known less well. */
+        /**
+         * The most that {@link #skew} is when nothing is wrong; it grows as the shortest side gets shorter, since its
+         * ends are then known less well.
+         */
         double usualSkew() {
             double shortest = Double.MAX_VALUE;
             for (int i = 0; i < 4; i++) {
@@ -100,7 +113,11 @@ public final class SheetFinder {
         }
     }
 
-    /** @param shapes traced polygons, of any number of corners; a cut-off one is an empty place in the list */
+    /**
+     * The shapes that may be the sheet.
+     *
+     * @param shapes traced polygons with any number of corners; one that is cut off is an empty place in the list
+     */
     List<Found> among(List<FittedPolygon> shapes, ReferenceSheet sheet) {
         List<Found> found = new ArrayList<>();
         for (int i = 0; i < shapes.size(); i++) {
@@ -121,7 +138,7 @@ public final class SheetFinder {
         return skew(found.corners, wide ? lying(other) : upright(other));
     }
 
-    /** The floor as it shows when this is the sheet. */
+    /** The floor as it shows when this shape is the sheet. */
     FloorPlane plane(Found found) {
         return FloorPlane.of(lens, found.corners, found.size.width(), found.size.height());
     }

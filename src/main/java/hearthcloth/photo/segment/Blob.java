@@ -7,21 +7,23 @@ import hearthcloth.photo.plane.Hulls;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
-
 /**
- * Something that stands out from the ground: its rim as coarse pixel centres in order round it, in full picture pixels.
+ * A shape that stands out from the ground: its rim as the centres of coarse pixels in order round it, given in raw
+ * pixels.
  *
  * @param cutOff whether it runs off the picture
- * @param inner a place inside
+ * @param inner a place inside the shape
  */
 public record Blob(List<Point> rim, boolean cutOff, Point inner, Box box) {
 
-    /** A shape that fills this much of its convex hull is compact: one piece, or neighbours whose edges are in line. */
+    /**
+     * A shape that fills this share of its convex hull is compact: one piece, or neighbours whose edges are in line.
+     */
     static final double COMPACT = 0.93;
-    /** Every so many places of a rim are looked at. */
+    /** Only every third place of the rim is tested, for speed. */
     private static final int EVERY = 3;
 
-    /** Half the angle of a tip. */
+    /** Corners with a smaller half angle are tips, which the opening of the mask has removed. */
     private static final double SLENDER_RAD = Math.toRadians(25);
 
     public Blob {
@@ -32,7 +34,7 @@ public record Blob(List<Point> rim, boolean cutOff, Point inner, Box box) {
         this(rim, cutOff, Hulls.inner(rim), Box.round(rim));
     }
 
-    /** The upright rectangle round it. */
+    /** The upright rectangle round the shape, in raw pixels. */
     record Box(double left, double top, double right, double low) {
 
         private static Box round(List<Point> rim) {
@@ -50,21 +52,22 @@ public record Blob(List<Point> rim, boolean cutOff, Point inner, Box box) {
         return box.holds(at) && Polygons.inside(rim, at.x(), at.y());
     }
 
-    /** How much of its convex hull it fills. */
+    /** The share of its convex hull that it fills. */
     double filled() {
         return area() / Hulls.hullArea(rim);
     }
 
-    /** In square pixels. */
+    /** The area in square raw pixels. */
     public double area() {
         return Math.abs(Polygons.signedArea(rim));
     }
 
     /**
-     * How much of its rim is none of a polygon's, from 0 to 1: what runs deep inside the polygon, so that this covers what is
-     * not cloth, and half of what runs far outside, which may be a thread or a figure of the ground.
+     * The share of the rim that does not follow a polygon, from 0 to 1. A place of the rim deep inside the polygon
+     * counts fully, since there the polygon covers what is no cloth; one far outside counts half, since it may be a
+     * thread or a figure of the ground.
      *
-     * @param far in pixels
+     * @param far distance beyond which a place does not follow the polygon, in raw pixels
      */
     public double straying(List<Point> polygon, double far) {
         double sum = 0;
@@ -80,10 +83,10 @@ public record Blob(List<Point> rim, boolean cutOff, Point inner, Box box) {
     }
 
     /**
-     * How many corners of a polygon have nothing of this shape in them. A tip is left out: what is slender is worn away on
-     * the way here.
+     * The number of the polygon's corners in which this shape has nothing. Tips are left out, since slender parts were
+     * worn away from the mask before.
      *
-     * @param area that lacks at such a corner at least, in square pixels
+     * @param area that is missing at such a corner at least, in square raw pixels
      */
     public int lacking(List<Point> polygon, double area) {
         int count = 0;

@@ -10,23 +10,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
- * Parts a shape that is two pieces grown together: where a short chord joins two hollow corners, and either what lies on
- * its two sides is of different colours or the chord is no more than a bridge. Two like pieces with a broad touch are
- * left for the maker to part.
+ * Divides a shape that is two pieces grown together. A short chord must join two hollow corners, and either the colours
+ * on its two sides differ or the chord is very short. Two similar pieces that touch along much of an edge are left for
+ * the maker to split.
  */
 public final class ConcavitySplit {
 
-    /** A corner is hollow when its sides turn back by this sine. */
+    /** A corner is hollow when its sides turn back by more than this sine. */
     private static final double HOLLOW = 0.2;
-    /** A chord may be this long, for the root of the smaller part's area, */
+    /** The longest chord, as a multiple of the square root of the smaller part's area. */
     private static final double LONGEST = 0.6;
-    /** and is a bridge when as short as this. */
+    /** A chord shorter than this, in the same measure, is a bridge, whatever the colours. */
     private static final double BRIDGE = 0.12;
-    /** Two colours as far apart as this are two fabrics (CIE 1976). */
+    /** Two mean colours farther apart than this are of two fabrics. */
     private static final double TWO_COLOURS = 12;
-    /** In square coarse pixels. */
+    /** The least area of a part, in square coarse pixels. */
     private static final double LEAST_AREA = 300;
 
     private final LabThumbnail coarse;
@@ -37,6 +36,7 @@ public final class ConcavitySplit {
         this.ground = ground;
     }
 
+    /** The two parts on either side of a chord, and the chord's length in pixels. */
     private record Cut(List<Point> one, List<Point> two, double length) {}
 
     /**
@@ -108,7 +108,7 @@ public final class ConcavitySplit {
         return one.colour().apart(two.colour()) > TWO_COLOURS;
     }
 
-    /** A part as a shape of its own: its rim in steps of a coarse pixel. */
+    /** A part as a shape of its own, with its rim in steps of a coarse pixel. */
     public Blob blob(List<Point> part) {
         List<Point> rim = new ArrayList<>();
         boolean cutOff = false;

@@ -16,52 +16,68 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-
 /**
- * Takes the ground's own lines out of what stands out from it: joints of boards and tiles, a grid.
+ * Removes the ground's own lines from what stands out from it: joints of boards and tiles, a grid.
  *
- * <p>Long narrow lines are none of the pieces; ends and tips of pieces are short. Where such lines are of one colour, what
- * else is narrow and of that colour is more of the same: stretches between pieces, crossings, joints that are wider near
- * the camera. Where lines lie as close as the stripes, checks and lattices of a cloth they are its figure, and stay.
+ * <p>Pieces are never long narrow lines, and their ends and tips are short. Where such lines are of one colour,
+ * whatever else is narrow and of that colour is more of the same: stretches between pieces, crossings, joints that are
+ * wider near the camera. Lines that lie as close together as the stripes, checks and lattices of a cloth are its
+ * pattern, and stay.
  */
 final class FloorLineFilter {
 
-    /** Half the width of a line, and how long it must be to be no part of a piece, in coarse pixels. */
+    /** Half the width of a line, in coarse pixels; it must be longer than {@link #LENGTH} to be no part of a piece. */
     private static final int LINE = 5;
 
     private static final double LENGTH = 80;
-    /** The most that half the width of a line may be when its colour is known, and how long it must be. */
+    /**
+     * The most that half the width of a line may be once the lines' colour is known, in coarse pixels; it must then be
+     * longer than {@link #WIDE_LENGTH}.
+     */
     private static final int WIDE = 9;
 
     private static final double WIDE_LENGTH = 30;
-    /** So much wider than on the whole may a joint be that lies nearer, or where two cross. */
+    /** A joint may be this many times wider than the mean where it lies nearer to the camera or where two cross. */
     private static final double WIDER = 2.2;
-    /** How far lines may be from their common colour, as a CIELAB difference from the ground. */
+    /** How far a line may be from the common colour, in CIELAB units, measured as a difference from the ground. */
     private static final double SCATTER = 7;
-    /** Soft edges of a joint lie between it and the ground: shares of its difference that count as its colour. */
+    /**
+     * The soft edges of a joint lie between its colour and the ground's. From this share of its difference from the
+     * ground up to {@link #MOST_SHARE} a colour counts as the joint's.
+     */
     private static final double LEAST_SHARE = 0.25;
 
     private static final double MOST_SHARE = 2.2;
 
-    /** Joints run on under the pieces and off the picture; lines of a figured cloth do not. */
+    /**
+     * Joints continue under the pieces and off the picture, so that they reach this many of its rims; lines of a
+     * patterned cloth do not.
+     */
     private static final int LEAST_RIMS = 2;
 
+    /** A place nearer to a rim of the picture than this has reached it, in coarse pixels. */
     private static final int AT_RIM = 3;
-    /** So large a share of lines is of one colour, where they are joints. */
+    /** Lines are joints only where more than this share of them is of one colour. */
     private static final double MOST = 2.0 / 3;
 
-    /** Lines no farther apart than twice this are close, in coarse pixels. */
+    /** Lines no farther apart than twice this are close together, in coarse pixels. */
     private static final int CLOSE = 5;
-    /** Close lines are a cloth's where they cover a patch that is nowhere narrower than twice this, in coarse pixels. */
+    /**
+     * Close lines belong to a cloth where they cover a patch that is nowhere narrower than twice this, in coarse
+     * pixels.
+     */
     private static final int PATCH = 12;
 
-    /** Between two colours of a cloth may be so much of the ground's: where one blends into the other, in coarse pixels. */
+    /**
+     * Two colours of a cloth may have this much of the ground's colour between them where one blends into the other, in
+     * coarse pixels.
+     */
     private static final int BESIDE = 2;
 
-    /** What is thinner than twice this may be the rim of a joint, in coarse pixels. */
+    /** Whatever is thinner than twice this may be the rim of a joint, in coarse pixels. */
     private static final int THIN = 2;
 
-    /** The share of the picture that lines of a grid and close to others take up. */
+    /** Close lines that run from rim to rim are a grid when they cover more than this share of the picture. */
     private static final double GRID = 0.02;
 
     private final LabThumbnail coarse;
@@ -74,7 +90,7 @@ final class FloorLineFilter {
         this.mask = mask;
     }
 
-    /** Clears lines in {@code mask}. */
+    /** Clears the ground's lines in {@code mask}. */
     static void clear(GrayU8 mask, LabThumbnail coarse, GroundModel ground) {
         FloorLineFilter joints = new FloorLineFilter(coarse, ground, mask);
         GrayU8 whole = mask.clone();
@@ -101,11 +117,11 @@ final class FloorLineFilter {
     /**
      * Connected narrow shapes that are long.
      *
-     * @param labels which shape is where
-     * @param which of them are long
-     * @param across which of these reach two of the picture's rims by themselves
-     * @param halfWidth on the whole, in coarse pixels
-     * @param rims how many of the picture's four rims they reach
+     * @param labels the number of the shape at each place, zero for none
+     * @param which the numbers of the long ones
+     * @param across the numbers of those that reach two of the picture's rims by themselves
+     * @param halfWidth the mean of half their width, in coarse pixels
+     * @param rims how many of the picture's four rims they reach together
      */
     private record Lines(GrayS32 labels, Set<Integer> which, Set<Integer> across, double halfWidth, int rims) {}
 
@@ -162,8 +178,8 @@ final class FloorLineFilter {
     }
 
     /**
-     * Clears of each line what no patch of close lines covers, or nothing where most of it is; makes such patches whole. A
-     * line that has cloth along most of it is a stripe.
+     * Clears every line outside the patches of close lines, and fills such patches. A line that lies mostly in a patch,
+     * or that has cloth along most of its length (a stripe), stays.
      */
     private void clear(Lines lines) {
         if (lines.which().isEmpty()) {
@@ -196,7 +212,7 @@ final class FloorLineFilter {
         }
     }
 
-    /** The lines that lie mostly in a mask. */
+    /** The numbers of the lines that lie mostly in a mask. */
     private static Set<Integer> mostlyIn(GrayU8 mask, GrayU8 joints, int[] labels) {
         Map<Integer, Integer> balance = new HashMap<>();
         for (int i = 0; i < labels.length; i++) {
@@ -208,7 +224,10 @@ final class FloorLineFilter {
         return new HashSet<>(balance.keySet());
     }
 
-    /** Whether close lines are the ground's own, such as a mat's: those that run from rim to rim cover much of it. */
+    /**
+     * Whether close lines are the ground's own, such as the grid of a mat: then those that run from rim to rim cover
+     * much of the picture.
+     */
     private static boolean isGrid(GrayU8 core, Lines lines) {
         int count = 0;
         for (int i = 0; i < core.data.length; i++) {
@@ -217,7 +236,10 @@ final class FloorLineFilter {
         return count > GRID * core.data.length;
     }
 
-    /** How lines differ from the ground, if they do so alike: medians of the differences. */
+    /**
+     * The lines' common difference from the ground, as the median of each plane; empty when fewer than {@link #MOST} of
+     * them agree.
+     */
     private Optional<float[]> colour(Lines lines) {
         List<float[]> seen = new ArrayList<>();
         float[] at = new float[3];

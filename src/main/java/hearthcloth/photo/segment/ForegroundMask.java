@@ -13,25 +13,25 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
-
 /**
- * Parts what lies on the ground from the ground: a pixel stands out when its colour differs from the ground as lit there
- * by more than the ground's own texture does, measured along the directions in which that texture varies.
+ * Separates what lies on the ground from the ground. A pixel stands out when its colour differs from the ground, as lit
+ * there, by more than the ground's own texture does, measured along the directions in which that texture varies (its
+ * Mahalanobis distance).
  */
 public final class ForegroundMask {
 
-    /** In standard deviations of the ground's texture; above it a pixel stands out. */
+    /** A pixel stands out from this many standard deviations of the ground's texture. */
     private static final double DEVIATIONS = 3.3;
-    /** CIELAB difference below which nothing stands out, however even the ground. */
+    /** A smaller difference than this never stands out, however even the ground is, in CIELAB units. */
     private static final double LEAST_DIFFERENCE = 4.5;
-    /** Variance granted to every direction: camera noise and quantisation, CIELAB squared. */
+    /** Variance added in every direction for the camera's noise and quantisation, in squared CIELAB units. */
     private static final double NOISE = 1.2;
 
-    /** Half the width of lines that are opened away, in coarse pixels. */
+    /** Half the width of lines that the opening removes, in coarse pixels. */
     private static final int OPENING = 3;
     /** Half the width of what may join neighbours, such as a joint of the floor between them, in coarse pixels. */
     private static final int APART = 5;
-    /** And half the width of a shade between two cloths that nearly touch. */
+    /** Half the width of a shade between two cloths that nearly touch, in coarse pixels. */
     private static final int SHADE = 10;
 
     private final LabThumbnail coarse;
@@ -101,7 +101,10 @@ public final class ForegroundMask {
         }
     }
 
-    /** Against the second kind of ground, and where both may be against all between them if they are one in two lights. */
+    /**
+     * Whether a pixel stands out from the second kind of ground too; where both kinds may lie and one is the other in
+     * shade, also from all colours between the two.
+     */
     private boolean isOddToSecond(int x, int y, List<double[]> inverses) {
         int i = y * coarse.width + x;
         float[] two = new float[3];
@@ -128,7 +131,7 @@ public final class ForegroundMask {
         return odd > DEVIATIONS * DEVIATIONS && l * l + a * a + b * b > LEAST_DIFFERENCE * LEAST_DIFFERENCE;
     }
 
-    /** Of the colours between two, the one nearest to a pixel's: what the soft edge of a shadow has. */
+    /** The colour between two that is nearest to a pixel's; the soft edge of a shadow has such colours. */
     private float[] between(int i, float[] one, float[] two) {
         double along = 0;
         double squares = 1e-6;
@@ -146,9 +149,9 @@ public final class ForegroundMask {
     }
 
     /**
-     * What stands out, without lines and lint. Figured cloth may fall apart where a figure looks like the ground: what
-     * closing makes into one shape is taken for one piece, and what a bolder closing makes into one compact shape, unless
-     * {@link FragmentGrouping} tells pieces that lie close together.
+     * The shapes that stand out, without lines and lint. Figured cloth may fall apart where a figure looks like the
+     * ground: what closing the mask makes into one shape is taken for one piece, and so is what a wider closing makes
+     * into one compact shape, unless {@link FragmentGrouping} finds pieces that lie close together.
      */
     private List<Blob> blobs() {
         FloorLineFilter.clear(mask, coarse, ground);
@@ -177,7 +180,7 @@ public final class ForegroundMask {
         return out;
     }
 
-    /** A figure of the ground's colour makes no waist in what is {@code solid}. */
+    /** The pieces of one shape. A figure of the ground's colour makes no waist in the mask that is {@code solid}. */
     private List<Blob> parted(Blob whole, GrayU8 solid, FragmentGrouping neighbours) {
         List<Blob> parts = neighbours.within(whole, cores(whole, mask, APART));
         if (parts.isEmpty()) {
@@ -186,7 +189,7 @@ public final class ForegroundMask {
         return parts.isEmpty() ? List.of(whole) : parts;
     }
 
-    /** What is left of a shape where it is parted at its waists; looked for in its own box. */
+    /** What is left of a shape when it is separated at its waists, found within its own box. */
     private List<Blob> cores(Blob whole, GrayU8 of, int half) {
         Blob.Box box = whole.box();
         int left = (int) Math.max(0, box.left() / coarse.step - 1);
@@ -201,7 +204,11 @@ public final class ForegroundMask {
         return blobs.stream().filter(part -> whole.holds(part.inner())).toList();
     }
 
-    /** @param left and {@code top}: where in the picture the first pixel lies */
+    /**
+     * The shapes of a mask.
+     *
+     * @param left the column of the picture that the mask's first column is, and {@code top} the row
+     */
     private List<Blob> followed(GrayU8 shapes, int left, int top) {
         List<Blob> blobs = new ArrayList<>();
         for (Contour contour : BinaryImageOps.contour(shapes, ConnectRule.FOUR, null)) {
@@ -220,7 +227,7 @@ public final class ForegroundMask {
         return blobs;
     }
 
-    /** Opens away lines and spurs up to six pixels wide, then lets what is left grow back into its own sharp corners. */
+    /** Removes lines and spurs up to six pixels wide, then lets what is left grow back into its own sharp corners. */
     private static GrayU8 opened(GrayU8 filled) {
         GrayU8 core = BinaryMorphology.opened(filled, OPENING);
         for (int round = 0; round < 2; round++) {

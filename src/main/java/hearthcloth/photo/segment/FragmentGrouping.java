@@ -7,24 +7,24 @@ import hearthcloth.photo.image.LabThumbnail;
 import java.util.List;
 import java.util.stream.IntStream;
 
-
 /**
- * Tells pieces that lie close together from one figured piece that fell apart where its figures look like the ground:
- * pieces are each nearly convex, and either two, or of different colours, or not of one outline.
+ * Distinguishes pieces that lie close together from one figured piece that fell apart where its figures look like the
+ * ground. Pieces are each nearly convex, and they are either exactly two, or of different colours, or do not share one
+ * outline.
  */
 final class FragmentGrouping {
 
-    /** Smaller parts than this share of the whole are bits of it. */
+    /** Parts smaller than this share of the whole are fragments of it. */
     private static final double LEAST_SHARE = 0.08;
-    /** Parts must make up this share of the whole, or it fell apart too far to tell. */
+    /** The parts must make up at least this share of the whole; otherwise it fell apart too far to judge. */
     private static final double COVERED = 0.75;
-    /** Even a bent piece fills this much of its convex hull. */
+    /** Even a bent piece fills this share of its convex hull. */
     private static final double SOLID = 0.66;
-    /** One of them at least is no bent and no ragged shape. */
+    /** At least one of the parts fills this share of its convex hull. */
     private static final double CONVEX = 0.9;
-    /** Mean colours this far apart are of two cloths (CIE 1976). */
+    /** Mean colours farther apart than this are of two cloths. */
     private static final double TWO_COLOURS = 12;
-    /** Of the rim, every so many places tell the inside well enough. */
+    /** Every sixth place of the rim is enough to judge the inside. */
     private static final int EVERY = 6;
 
     private final LabThumbnail coarse;
@@ -43,7 +43,7 @@ final class FragmentGrouping {
         return bent || two || areOfTwoColours(large) ? large : List.of();
     }
 
-    /** The same where only their colours can tell: a waist may also be one piece's. */
+    /** The same for parts that only their colours can tell apart, since one piece may also have a waist. */
     List<Blob> ofTwoCloths(Blob whole, List<Blob> parts) {
         List<Blob> large = sideBySide(whole, parts);
         return large.size() == 2 && areOfTwoColours(large) ? large : List.of();

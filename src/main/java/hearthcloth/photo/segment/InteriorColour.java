@@ -7,30 +7,31 @@ import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 import java.util.List;
 
-
 /**
- * The colours inside a polygon, a little way in from its rim, and the ground's there.
+ * The colours inside a polygon, a little way in from its rim, and the colour of the ground there.
  *
- * @param colour mean
+ * @param colour mean colour
  * @param ground mean of the ground's colour as lit there
- * @param spread root mean square difference from the mean, the fall of the light taken out
- * @param contrast root mean square difference from the ground as lit there (CIE 1976)
+ * @param spread root mean square difference from the mean, with the gradient of the light removed
+ * @param contrast root mean square difference from the ground as lit there
  * @param halves the two colours it is mostly made of
  */
 public record InteriorColour(Lab colour, Lab ground, double spread, double contrast, Halves halves) {
 
-    /** How far from the rim colours are taken, in coarse pixels. */
+    /** Colours are taken no nearer to the rim than this, in coarse pixels. */
     private static final double INSET = 2;
-    /** Plain cloth, its weave and the camera's noise stay below this. */
+    /** Plain cloth, with its weave and the camera's noise, spreads less than this. */
     private static final double PLAIN_SPREAD = 3.5;
 
+    /** A grid of about this many places is enough for the means. */
     private static final int MOST_SAMPLES = 4000;
 
     /**
-     * Colours parted in two.
+     * The colours divided into two clusters.
      *
-     * @param share of the smaller one
-     * @param border how often neighbours differ, over the root of the count: about one when a straight line parts them
+     * @param share of the smaller cluster, from 0 to 0.5
+     * @param border number of neighbouring places of different clusters over the square root of the count: about one
+     *     when a straight line divides them
      */
     public record Halves(Lab one, Lab two, double share, double border) {}
 
@@ -38,7 +39,11 @@ public record InteriorColour(Lab colour, Lab ground, double spread, double contr
         return spread > PLAIN_SPREAD;
     }
 
-    /** @param corners in raw pixels of the full picture */
+    /**
+     * Reads the inside of a polygon.
+     *
+     * @param corners in raw pixels of the full picture
+     */
     public static InteriorColour of(List<Point> corners, LabThumbnail coarse, GroundModel ground) {
         List<Point> polygon = corners.stream()
                 .map(c -> new Point(c.x() / coarse.step, c.y() / coarse.step))

@@ -3,14 +3,13 @@ package hearthcloth.photo.segment;
 import hearthcloth.colour.Lab;
 import hearthcloth.photo.image.LabThumbnail;
 
-
 /** Colours read on a grid inside a piece; lightness is also kept as it would be under even light. */
 final class InteriorSamples {
 
     final int across;
     final int down;
     private final boolean[] filled;
-    /** Lightness under even light, a and b. */
+    /** The planes of lightness under even light, a* and b*. */
     private final double[][] even;
 
     private final double[] sum = new double[3];
@@ -75,7 +74,10 @@ final class InteriorSamples {
         return Math.sqrt(Math.max(0, squares));
     }
 
-    /** Two means, started from the two ends of the commonest direction: lightest and darkest, reddest and greenest … */
+    /**
+     * Two-means clustering, started from the two ends of the direction of largest spread: lightest and darkest, reddest
+     * and greenest, or yellowest and bluest.
+     */
     private InteriorColour.Halves halves() {
         double[][] means = ends();
         boolean[] second = new boolean[filled.length];

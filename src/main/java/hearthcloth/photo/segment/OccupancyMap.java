@@ -5,24 +5,27 @@ import hearthcloth.photo.image.LabThumbnail;
 import java.util.Arrays;
 import java.util.List;
 
-
-/** Which shape lies where, roughly: so that one piece's surroundings are not taken from its neighbour. */
+/** Which shape lies where, roughly, so that the surroundings of one piece are not taken from its neighbour. */
 public final class OccupancyMap {
 
-    /** Shapes count as this much larger all round, in coarse pixels. */
+    /** Shapes are enlarged by this much all round, in coarse pixels. */
     private static final int MARGIN = 2;
 
     private final int step;
     private final int width;
     private final int height;
-    /** Nought for ground, otherwise the shape's index and one. */
+    /** Zero for ground, otherwise the shape's index plus one. */
     private final int[] by;
 
     public OccupancyMap(LabThumbnail coarse, List<Blob> blobs) {
         this(coarse, blobs, MARGIN);
     }
 
-    /** @param margin how much larger shapes count all round, in coarse pixels */
+    /**
+     * Marks the shapes.
+     *
+     * @param margin by how much shapes are enlarged all round, in coarse pixels
+     */
     public OccupancyMap(LabThumbnail coarse, List<Blob> blobs, int margin) {
         step = coarse.step;
         width = coarse.width;
@@ -77,7 +80,7 @@ public final class OccupancyMap {
         }
     }
 
-    /** Whether another shape than {@code own} lies at a raw place. */
+    /** Whether a shape other than {@code own} lies at a raw place. */
     public boolean byOther(double x, double y, int own) {
         int u = (int) (x / step);
         int v = (int) (y / step);

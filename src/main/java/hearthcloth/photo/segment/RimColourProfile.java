@@ -6,26 +6,28 @@ import hearthcloth.photo.image.LabThumbnail;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * How the colour changes from outside to inside, from place to place round a shape, in CIELAB. Light on crumpled ground
- * makes it paler or darker but leaves its hue, so paper differs from it by the same hue all round, or is paler all
- * round; shapes that folds make are neither.
+ * How the colour changes from outside to inside at places all round a shape, in CIELAB. Uneven light on crumpled ground
+ * makes it paler or darker but hardly changes its hue. So paper differs from its ground by the same hue all round, or
+ * is paler all round; shapes that folds make do neither.
+ *
+ * @param changes colour inside less colour outside, one L*, a*, b* for each place
  */
 public record RimColourProfile(List<double[]> changes) {
 
+    /** Places for each side of the shape. */
     private static final int PARTS = 4;
-    /** Where colours are taken either side of the rim, in coarse pixels. */
+    /** Colours are averaged from this distance to {@link #TO} on either side of the rim, in coarse pixels. */
     private static final int FROM = 4;
 
     private static final int TO = 8;
-    /** A change of a and b that is one. */
+    /** The mean change of a* and b* must be larger than this, in CIELAB units, to count as a change of hue. */
     private static final double HUE = 1;
-    /** Nowhere is it less than this share of its mean. */
+    /** No place may have less than this share of the mean change of hue. */
     private static final double EVEN = 0.35;
-    /** Paler everywhere by this much. */
+    /** Paper that does not differ in hue must be paler than this at every place, in points of L*. */
     private static final double PALER = 1.5;
-    /** White paper is no darker than this on the whole. */
+    /** White paper is not darker than its ground by more than this on average, in points of L*. */
     private static final double DARKER = -2;
 
     public static RimColourProfile of(List<Point> corners, LabThumbnail coarse, OccupancyMap occupied) {
@@ -46,9 +48,13 @@ public record RimColourProfile(List<double[]> changes) {
         return new RimColourProfile(changes);
     }
 
+    /** A stretch of one side of the shape, from one share of its length to another. */
     private record Part(Point a, Point b, double from, double to, int outwards) {
 
-        /** Mean colour on one side of it where no piece lies; empty if one lies everywhere. */
+        /**
+         * The mean colour on one side of this stretch, taken where no piece lies; empty if a piece lies everywhere
+         * there.
+         */
         double[] mean(int side, LabThumbnail coarse, OccupancyMap occupied) {
             double length = a.to(b);
             double nx = -(b.y() - a.y()) / length * outwards * side;
@@ -72,7 +78,7 @@ public record RimColourProfile(List<double[]> changes) {
         }
     }
 
-    /** Whether what lies inside differs from what lies outside in the same way everywhere, and is not darker. */
+    /** Whether the inside differs from the outside in the same way everywhere, and is not darker. */
     public boolean isOfOneKind() {
         double lightness = mean(0);
         double a = mean(1);

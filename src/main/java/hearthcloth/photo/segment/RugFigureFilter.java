@@ -10,52 +10,58 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
-
 /**
- * Takes the figures of a rug out of what stands out from its plain colour.
+ * Removes the figures of a rug from what stands out from its plain colour.
  *
- * <p>A rug's figures are small, many, scattered all over and cut off by every side of the picture; pieces are none of
- * these all at once. What colours small lone shapes have again and again is the rug's, and a patch of those colours that
- * is no larger than such a shape is a figure, also where it runs under a piece. Colours are taken as differences from
- * the ground, as they would be under even light.
+ * <p>A rug's figures are small, many, spread over the whole picture and cut off by several of its sides; pieces are
+ * never all of that. The colours that small separate shapes have again and again belong to the rug, and a patch of
+ * those colours that is no larger than such a shape is a figure, also where it continues under a piece. Colours are
+ * taken as differences from the ground under even light.
  */
 final class RugFigureFilter {
 
-    /** The largest figure's share of the picture's longer side. */
+    /** The span of the largest figure, as a share of the picture's longer side. */
     private static final double LARGEST = 0.07;
-    /** What is narrower on the whole is the rest of a joint, a thread or lint, in coarse pixels. */
+    /** Shapes narrower than this on average are the rest of a joint, a thread or lint, in coarse pixels. */
     private static final double NARROW = 5;
 
+    /** A rug shows at least this many separate figures. */
     private static final int LEAST_FIGURES = 20;
-    /** So many figures are cut off by the picture's sides, and by so many of these. */
+    /** The picture's rim cuts off at least this many figures, on at least {@link #LEAST_SIDES} of its sides. */
     private static final int LEAST_CUT = 4;
 
     private static final int LEAST_SIDES = 3;
-    /** The picture is looked at in so many by so many parts, */
+    /** The picture is divided into this many by this many parts. */
     private static final int PARTS = 5;
-    /** of which this share has figures, and this share every one of their colours. */
+    /** This share of the parts holds figures, and {@link #COLOUR_SPREAD} of them holds each of the figures' colours. */
     private static final double SPREAD = 0.6;
 
     private static final double COLOUR_SPREAD = 0.35;
-    /** A colour of the rug is in this share of the figures. */
+    /** A colour belongs to the rug when it occurs in this share of the figures. */
     private static final double COMMON = 0.08;
-    /** Figures are of one size, but for the camera's slant and where two colours of them meet. */
+    /**
+     * A figure may be this many times as large as nine in ten of them, because of the camera's slant and where two
+     * figures meet.
+     */
     private static final double LARGER = 1.3;
-    /** A shape is a figure when this share of it is of the rug's colours. */
+    /** A shape is a figure when this share of it has the rug's colours. */
     private static final double MOST = 0.5;
-    /** What is no thinner than twice this belongs to a piece's body, and so far out its edge is soft, in coarse pixels. */
+    /**
+     * Whatever is at least twice this thick belongs to a piece's body, in coarse pixels; its edge is soft for {@link
+     * #SOFT} more.
+     */
     private static final int BODY = 3;
 
     private static final int SOFT = 2;
-    /** A piece's own colours are those of this share of its core. */
+    /** A piece's own colours are those that hold at least this share of its core. */
     private static final double OWN = 0.01;
-    /** A piece is told by its core when that is this share of it. */
+    /** A piece is judged by its core when the core is this share of it. */
     private static final double THICK = 0.25;
 
     private final GrayU8 mask;
     private final ConnectedComponents islands;
     private final List<ConnectedComponents.Island> small;
-    /** Small ones and bits of such that the picture's rim cuts off. */
+    /** Small shapes, and parts of them, that the picture's rim cuts off. */
     private final List<ConnectedComponents.Island> cut;
 
     private final ColourHistogram differences;
@@ -73,7 +79,7 @@ final class RugFigureFilter {
         differences = new ColourHistogram(coarse, ground);
     }
 
-    /** Clears figures in {@code mask}, if the ground has any. */
+    /** Clears the figures in {@code mask}, if the ground has any. */
     static void clear(GrayU8 mask, LabThumbnail coarse, GroundModel ground) {
         RugFigureFilter figures = new RugFigureFilter(mask, coarse, ground);
         if (figures.areScattered()) {
@@ -124,10 +130,10 @@ final class RugFigureFilter {
     }
 
     /**
-     * Clears what sticks to a piece that is itself of the rug's colours: of these, whatever is outside the piece's thick
-     * core and of another colour than that.
+     * Clears what clings to a piece and has the rug's colours: whatever lies outside the piece's thick core and has
+     * another colour than the core.
      *
-     * @param area of a large figure
+     * @param area of a large figure, in coarse pixels
      */
     private void cutFromPieces(GrayU8 coloured, int area) {
         int half = (int) Math.ceil(Math.sqrt(area) / 2) + 1;
@@ -150,7 +156,10 @@ final class RugFigureFilter {
         }
     }
 
-    /** Without the soft edges of pieces, whose colours pass through the rug's and would join figure to figure. */
+    /**
+     * The coloured places without the soft edges of pieces, whose colours pass through the rug's and would join one
+     * figure to another.
+     */
     private GrayU8 apart(GrayU8 coloured) {
         GrayU8 odd = new GrayU8(mask.width, mask.height);
         for (int i = 0; i < odd.data.length; i++) {
@@ -177,7 +186,7 @@ final class RugFigureFilter {
         return (double) count / shape.area();
     }
 
-    /** Which bins of colour recur in small shapes all over the picture. */
+    /** The bins of colour that recur in small shapes all over the picture. */
     private boolean[] common() {
         int[] times = new int[ColourHistogram.BINS];
         int[] parts = new int[ColourHistogram.BINS];

@@ -6,11 +6,16 @@ import boofcv.struct.image.GrayS32;
 import boofcv.struct.image.GrayU8;
 import hearthcloth.photo.image.BinaryMorphology;
 
-
-/** Parts shapes where they are narrow: what is left of a mask when its rim is worn away grows back, but not together. */
+/**
+ * Separates shapes where they are narrow: the rim of the mask is worn away, and the cores that are left grow back
+ * without growing together.
+ */
 final class TouchingPieceSplitter {
 
-    /** So much farther than it was worn away a core grows, into the sharp corners of its shape, in pixels. */
+    /**
+     * A core grows this many pixels farther than the mask was worn away, so that it reaches the sharp corners of its
+     * shape.
+     */
     private static final int FARTHER = 2;
 
     private final GrayU8 mask;
@@ -24,8 +29,8 @@ final class TouchingPieceSplitter {
     }
 
     /**
-     * The mask with a line cleared through every place that is narrower than {@code 2 half + 1} pixels and has wider ones on
-     * both its sides.
+     * The mask with a line cleared through every place that is narrower than {@code 2 half + 1} pixels and has wider
+     * places on both sides of it.
      */
     static GrayU8 of(GrayU8 mask, int half) {
         return new TouchingPieceSplitter(mask).apart(half);
@@ -55,7 +60,7 @@ final class TouchingPieceSplitter {
         return out;
     }
 
-    /** Takes the free places round one that is owned; returns the queue's new end. */
+    /** Gives the unowned places round an owned one to the same core, and returns the queue's new end. */
     private int grown(int place, int end) {
         int last = end;
         int x = place % mask.width;
@@ -72,7 +77,7 @@ final class TouchingPieceSplitter {
         return last;
     }
 
-    /** Whether the place to the right, below or between belongs to another core. */
+    /** Whether the place to the right, below or diagonally below belongs to another core. */
     private boolean isSeam(int place) {
         int x = place % mask.width;
         int y = place / mask.width;

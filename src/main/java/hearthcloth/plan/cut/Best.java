@@ -2,8 +2,7 @@ package hearthcloth.plan.cut;
 
 import java.util.function.Consumer;
 
-
-/** The best slicing so far and the least bound so far, and who wants to hear of them. */
+/** The best slicing and the least bound so far, and who receives them. */
 final class Best {
 
     private final Grid grid;

@@ -4,16 +4,13 @@ import hearthcloth.cutstock.search.Budget;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-
 /**
- * Puts parts together into larger ones, keeping only the dearest few of every size: a beam that becomes exact once
- * nothing had to be left out.
+ * Combines parts into larger ones, keeping only the most valuable few of every size: a beam search that is exact when
+ * nothing had to be left out (docs/sources.md#guillotine).
  *
  * <p>A part of price p in a rectangle r can belong to a slicing worth at most p + around(r) + tolls; parts that cannot
- * beat the best are left out for good. The dearest part that was crowded out bounds what the pass can have missed.
- * Time: pairs of sizes × (breadth squared) at worst. Wang, <i>Oper. Res.</i> 31 (1983); Viswanathan and Bagchi,
- * <i>Oper. Res.</i> 41 (1993); the bound with tolls instead of unlimited copies as in Christofides and
- * Hadjiconstantinou, <i>EJOR</i> 83 (1995); all from memory.
+ * beat the best are dropped for good. The most valuable part that was crowded out bounds what the pass can have missed.
+ * Time: pairs of sizes × (breadth squared) at worst. The bound uses tolls instead of unlimited copies.
  */
 final class Building {
 
@@ -118,7 +115,7 @@ final class Building {
         }
     }
 
-    /** Whether a part of this price has a place: it may beat the best, and the shelf has room for it. */
+    /** Whether a part of this price may be kept: it may beat the best, and the shelf has room for it. */
     private boolean welcome(int cell, long own) {
         long key = own + around[cell] + tolls;
         if (key < (best.worth() + 1) * Prices.FINE) {

@@ -5,14 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
-
 /**
  * Jobs whose sides have too many stops for a table, solved in a coarser unit: pieces rounded up and the sheet down
  * give plans that really fit; pieces rounded down and the sheet up give a bound that really holds.
  */
 final class Coarse {
 
-    /** Units along the longer side for plans: measured, finer ones leave a pass of {@link Building} too long. */
+    /**
+     * Units along the longer side for plans; with finer ones a pass of {@link Building} was measured to take too long.
+     */
     private static final long PLAN_UNITS = 60;
 
     /** Units along the longer side for the bound, which is one table. */
@@ -42,7 +43,10 @@ final class Coarse {
         return -Math.floorDiv(-length, unit);
     }
 
-    /** Thin pieces vanish when rounded down; they count as cut in full, beside the bound for the others. */
+    /**
+     * A bound in coarse units. Thin pieces vanish when rounded down; they count as cut in full, in addition to the
+     * bound for the others.
+     */
     private static long bound(SheetJob job, long unit) {
         long thin = 0;
         List<Wanted> loose = new ArrayList<>();

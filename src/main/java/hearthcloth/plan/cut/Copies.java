@@ -1,6 +1,5 @@
 package hearthcloth.plan.cut;
 
-
 /**
  * Copies of every kind packed into a few words, each kind in a field with one spare bit, so that a sum and the check
  * of all its limits take two operations a word.

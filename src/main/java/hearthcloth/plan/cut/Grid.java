@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-
 /** The stops of both sides of a sheet, and the laid pieces that fit it. */
 final class Grid {
 

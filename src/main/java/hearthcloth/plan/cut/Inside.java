@@ -2,13 +2,12 @@ package hearthcloth.plan.cut;
 
 import java.util.Arrays;
 
-
 /**
- * The best price of every rectangle between stops when copies are unlimited: exact dynamic programming.
+ * The best price of every rectangle between stops when copies are unlimited, by exact dynamic programming
+ * (docs/sources.md#guillotine).
  *
  * <p>A rectangle is worth its best single piece or the best straight cut into two. Time: stops across × stops down ×
- * (stops across + stops down) / 2. Gilmore and Gomory, <i>Oper. Res.</i> 13 (1965); on stops as in Cintra, Miyazawa,
- * Wakabayashi and Xavier, <i>EJOR</i> 191 (2008) 61–85, from memory.
+ * (stops across + stops down) / 2.
  */
 final class Inside {
 
@@ -117,7 +116,10 @@ final class Inside {
         return around;
     }
 
-    /** The rectangle grows by a neighbour as high or as wide as itself; a shorter neighbour is one with a rest. */
+    /**
+     * The best for a rectangle that grows by a neighbour as high or as wide as itself; a shorter neighbour is one with
+     * a remainder.
+     */
     private long around(long[] around, int i, int j) {
         long most = 0;
         for (int to = i + 1; to < grid.across().size(); to++) {

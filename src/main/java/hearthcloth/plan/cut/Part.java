@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-
 /** Pieces already put together into one rectangle: a single piece, or two parts along one cut. */
 final class Part {
 

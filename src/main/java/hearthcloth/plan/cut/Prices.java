@@ -2,23 +2,25 @@ package hearthcloth.plan.cut;
 
 import hearthcloth.cutstock.search.Budget;
 
-
 /**
- * Prices of the kinds that make limited copies come out nearly right by themselves, and the bound they prove.
+ * Prices of the kinds that make limited copies come out nearly right by themselves, and the bound they prove
+ * (docs/sources.md#guillotine).
  *
  * <p>A kind with a limit of c copies pays a toll λ ≥ 0 on every copy; no slicing within the limits is worth more than
- * the best one at worth − λ with unlimited copies, plus Σ λ·c (Lagrangian relaxation). The tolls follow the copies
- * used too many or too few (subgradient). Everything is counted in {@link #FINE} parts of one unit of worth, so the
- * arithmetic stays whole. Cost: one {@link Inside} a round. Held and Karp, <i>Math. Programming</i> 1 (1971), from
- * memory.
+ * the best one at worth − λ with unlimited copies, plus Σ λ·c (Lagrangian relaxation). The tolls follow the copies used
+ * too many or too few (subgradient). Everything is counted in {@link #FINE} parts of one unit of worth, so the
+ * arithmetic stays in whole numbers. Cost: one {@link Inside} for each round.
  */
 final class Prices {
 
     /** Parts of one unit of worth. */
     static final long FINE = 64;
 
+    /** The most rounds of moving the tolls. */
     private static final int ROUNDS = 120;
+    /** Rounds without a better bound after which the step is halved. */
     private static final int PATIENCE = 6;
+    /** The first step, in the units in which the step is counted. */
     private static final int FULL_STEP = 128;
 
     private final Grid grid;
@@ -71,7 +73,7 @@ final class Prices {
         }
     }
 
-    /** A step against the copies used wrongly; false if none is. */
+    /** Moves the tolls against the copies that are wrong in number; false if none is. */
     private boolean move(Slicing cuts, long gap) {
         long[] excess = new long[toll.length];
         Slicing.count(cuts, excess);

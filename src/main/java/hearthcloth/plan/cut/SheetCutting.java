@@ -3,7 +3,6 @@ package hearthcloth.plan.cut;
 import hearthcloth.cutstock.search.Budget;
 import java.util.function.Consumer;
 
-
 /**
  * The best value out of one sheet by straight edge-to-edge cuts, in any number of stages.
  *
@@ -41,7 +40,7 @@ public final class SheetCutting {
     /**
      * The best slicing within the limits that the budget finds.
      *
-     * @param improvements told each better plan as it comes, on the calling thread
+     * @param improvements receives each better plan as it is found, on the calling thread
      */
     public static SheetPlan limited(SheetJob job, Budget budget, Consumer<? super SheetPlan> improvements) {
         return Grid.of(job)

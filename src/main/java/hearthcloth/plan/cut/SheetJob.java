@@ -3,7 +3,6 @@ package hearthcloth.plan.cut;
 import java.math.BigInteger;
 import java.util.List;
 
-
 /**
  * One sheet and what could be cut from it.
  *

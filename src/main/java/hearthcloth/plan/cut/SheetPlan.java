@@ -1,6 +1,5 @@
 package hearthcloth.plan.cut;
 
-
 /**
  * An answer to a {@link SheetJob}.
  *

@@ -2,7 +2,6 @@ package hearthcloth.plan.cut;
 
 import java.util.Arrays;
 
-
 /** The dearest parts of one size, dearest first, never two with the same copies. */
 final class Shelf {
 

@@ -1,6 +1,5 @@
 package hearthcloth.plan.cut;
 
-
 /** How a rectangle is cut up: a piece, a rest, or one straight cut from edge to edge into two further slicings. */
 public sealed interface Slicing {
 

@@ -4,13 +4,12 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.TreeSet;
 
-
 /**
- * The places along one side where a cut can matter: sums of piece lengths ("normal patterns"), from 0 to the side.
+ * The places along one side where a cut can matter: sums of piece lengths ("normal patterns"), from 0 to the side
+ * (docs/sources.md#guillotine).
  *
  * <p>Pushing every piece to the left and up leaves cuts at such places only. At most {@code copies} of a piece enter a
- * sum. Time and space: number of stops squared. Herz, <i>IBM J. Res. Dev.</i> 16 (1972); Christofides and Whitlock,
- * <i>Oper. Res.</i> 25 (1977), both from memory.
+ * sum. Time and space: number of stops squared.
  */
 final class Stops {
 

@@ -1,6 +1,5 @@
 package hearthcloth.plan.cut;
 
-
 /**
  * A kind of rectangle worth cutting out, and how often at most.
  *

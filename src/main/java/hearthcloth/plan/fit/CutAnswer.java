@@ -20,14 +20,13 @@ import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * The search's answer to a {@link CutJob}, put back into a cloth. It is built as an ordinary {@link Cloth} and checked by
- * its folds, so that a slip in the search cannot print a wrong instruction.
+ * The search's answer to a {@link CutJob}, converted back into a cloth. It is built as an ordinary {@link Cloth} and
+ * checked by the cloth's folds, so that an error of the search cannot print a wrong instruction.
  */
 public record CutAnswer(CutJob job, CutPlan found) {
 
-    /** The cloth and its cuts that the search's answer describes. */
+    /** The cloth and its cuts as the search's answer describes them. */
     public Plan plan(Plan.Story story, Bound bound) {
         Cloth cloth = cloth();
         List<PieceCut> cuts = new ArrayList<>();
@@ -39,7 +38,7 @@ public record CutAnswer(CutJob job, CutPlan found) {
         return plan;
     }
 
-    /** The same parts from the same pieces, cut so that less is left in bits. */
+    /** The same parts from the same pieces, cut so that fewer and larger leftovers remain. */
     CutAnswer recut() {
         return new CutAnswer(job, Recut.of(job.job(), found));
     }
@@ -101,7 +100,9 @@ public record CutAnswer(CutJob job, CutPlan found) {
         return trimmed(kept, at);
     }
 
-    /** A part that ends at the piece's own rim is parted from the bit that is less than a mark, if there is one. */
+    /**
+     * A part that reaches the piece's own edge is separated from the remainder smaller than a mark, if there is one.
+     */
     private static CutTree trimmed(CutTree kept, Rect at) {
         CutTree tree = kept;
         Rect part = kept.at();

@@ -24,10 +24,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-
 /**
- * A design put to the search in the search's own words. The search counts in whole marks of the maker's ruler: pieces go
- * down to a mark, cuts go up, so that what fits in marks fits in fabric. {@link CutAnswer} is the way back.
+ * A design translated for the search, which counts in whole marks of the maker's ruler: pieces are rounded down to a
+ * mark and cuts up, so that what fits in marks fits in fabric. {@link CutAnswer} is the way back.
  */
 public final class CutJob {
 
@@ -125,7 +124,7 @@ public final class CutJob {
         return bars;
     }
 
-    /** The shortest part, cut: what finishes at the least piece wherever in the bar it lies. */
+    /** The shortest part as cut: one that finishes at the least piece wherever it lies in the bar. */
     private long leastCut(int bar) {
         Length n = design.making().seam().narrow();
         Length wide = design.making().seam().wide();
@@ -148,7 +147,10 @@ public final class CutJob {
         return spans;
     }
 
-    /** From the search's position of a join (cut lengths added up, losses taken off) to its finished place: less this. */
+    /**
+     * What is subtracted from the search's position of a join (the sum of cut lengths less the losses) to get its
+     * finished place.
+     */
     private Length offset(int bar) {
         return Design.firstEnd(laidBars.get(bar), slots.get(bar))
                 .plus(design.making().seam().wide());
@@ -167,7 +169,7 @@ public final class CutJob {
         return neighbours;
     }
 
-    /** What the search says is short, in the maker's words. */
+    /** What the search found short, in sentences for the maker. */
     public List<String> sentences(List<Shortage> shortages, boolean proven, Ruler ruler) {
         List<String> sentences = new ArrayList<>();
         for (Shortage shortage : shortages) {
@@ -186,7 +188,7 @@ public final class CutJob {
         return sentences;
     }
 
-    /** Fabric that would fill what is short, a piece for each. */
+    /** Pieces of fabric that would make up for what is short, one for each shortage. */
     public List<Piece> pieces(List<Shortage> shortages) {
         List<Piece> filling = new ArrayList<>();
         for (Shortage shortage : shortages) {

@@ -6,16 +6,15 @@ import hearthcloth.cutstock.job.CutFigures;
 import hearthcloth.plan.model.Bound;
 import java.util.Comparator;
 
-
 /**
- * A draft that the stash makes, and how.
+ * A draft that the stash makes, and how it is made.
  *
  * @param answer what the search found for it
- * @param bound what nothing can beat for this draft
+ * @param bound what no plan for this draft can beat
  */
 public record DraftTrial(Draft draft, CutAnswer answer, Bound bound) {
 
-    /** The order of goods: fewer joins, the hearth in the middle, fewer cuts, less lost, larger leftovers. */
+    /** The order of goods: fewer joins, the hearth in the middle, fewer cuts, less lost, less fabric cut into. */
     public static final Comparator<DraftTrial> BEST = Comparator.comparingInt(
                     (DraftTrial trial) -> trial.figures().joins())
             .thenComparing(DraftTrial::isOffCentre)
@@ -32,12 +31,12 @@ public record DraftTrial(Draft draft, CutAnswer answer, Bound bound) {
         return answer.found().figures();
     }
 
-    /** The hearth lies in a corner. */
+    /** Whether the hearth lies in a corner. */
     public boolean isOffCentre() {
         return draft.shape().order() == Order.TWO_SIDES;
     }
 
-    /** With the same parts cut so that less is left in bits. */
+    /** The same with its parts cut so that fewer and larger leftovers remain. */
     public DraftTrial recut() {
         return new DraftTrial(draft, answer.recut(), bound);
     }

@@ -8,7 +8,6 @@ import hearthcloth.plan.model.Bound;
 import hearthcloth.plan.model.Design;
 import java.util.Optional;
 
-
 /** Tries one draft against the pieces it may be cut from. */
 public final class Fitting {
 
@@ -28,7 +27,7 @@ public final class Fitting {
         return Optional.empty();
     }
 
-    /** A square of the ruler's marks, in which the search counts, in square millimetres. */
+    /** The area of a square of the ruler's marks, the unit in which the search counts, in square millimetres. */
     private static double squareMm(Design design) {
         double mark = design.making().margins().mark().in(Unit.MILLIMETRE);
         return mark * mark;

@@ -7,7 +7,6 @@ import hearthcloth.measure.Size;
 import java.util.List;
 import java.util.OptionalDouble;
 
-
 /**
  * A layout that answers the wish, before fabrics are chosen.
  *
@@ -29,14 +28,14 @@ public record LayoutCandidate(Order order, int rounds, Layout layout, List<Strin
         return layout.finished();
     }
 
-    /** A hearth between a fifth and a half of each side, so that it is seen and framed. */
+    /** Whether the hearth is between a fifth and a half of each side, so that it is seen and framed (ours). */
     public static boolean isWell(Size hearth, Size whole) {
         return isFifth(hearth, whole)
                 && isHalf(hearth.width(), whole.width())
                 && isHalf(hearth.height(), whole.height());
     }
 
-    /** A fifth of each side at least. */
+    /** Whether the hearth is at least a fifth of each side. */
     public static boolean isFifth(Size hearth, Size whole) {
         return hearth.width().times(5).nm() >= whole.width().nm()
                 && hearth.height().times(5).nm() >= whole.height().nm();

@@ -9,18 +9,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /**
- * Where joins would meet other seams: for each bar of a layout the places along it where a seam of the work runs out
- * under it, and the bar it lies against, whose own joins it must miss as well.
+ * Where joins would meet other seams: for each bar of a layout the places along it where a seam of the work ends under
+ * it, and the bar it lies against, whose own joins it must avoid as well.
  *
- * @param crossed for each bar, distances from its left or top end, finished
+ * @param crossed for each bar, finished distances from its left or top end
  * @param touches pairs of bars that lie long edge to long edge
  */
 record SeamCrossings(List<List<Length>> crossed, List<Touch> touches) {
 
     /**
-     * Bar {@code outer} is sewn along bar {@code inner}; a place p on the inner one is p + shift on the outer one.
+     * Bar {@code outer} is sewn along bar {@code inner}; the place p on the inner one is p + shift on the outer one.
      */
     record Touch(int inner, int outer, Length shift) {}
 
@@ -45,7 +44,7 @@ record SeamCrossings(List<List<Length>> crossed, List<Touch> touches) {
         return new SeamCrossings(List.copyOf(crossed), List.copyOf(touches));
     }
 
-    /** The two edges that meet the new bar's ends grow by its width, with the seam as a new run-out. */
+    /** Lengthens the two edges that meet the new bar's ends by its width, with the seam as a new seam end. */
     private static void lengthen(Map<Side, Edge> edges, Layout.Slot slot, Layout layout, int i) {
         Side side = slot.place().side();
         boolean before = side == Side.LEFT || side == Side.TOP;
@@ -58,7 +57,7 @@ record SeamCrossings(List<List<Length>> crossed, List<Touch> touches) {
         }
     }
 
-    /** Extent of the work across the new seam, before bar {@code i} is sewn on. */
+    /** The extent of the work across the new seam, before bar {@code i} is sewn on. */
     private static Length acrossBefore(Layout layout, int i, Side side) {
         Length total =
                 side.isUpright() ? layout.hearth().width() : layout.hearth().height();
@@ -74,7 +73,7 @@ record SeamCrossings(List<List<Length>> crossed, List<Touch> touches) {
         return java.util.Objects.requireNonNull(edges.get(side));
     }
 
-    /** One outer edge of the work: where seams run out on it, and the bar whose long edge lies there. */
+    /** One outer edge of the work: where seams end on it, and the bar whose long edge lies there. */
     private record Edge(List<Length> runOuts, Optional<Integer> bar, Length start) {
 
         Edge with(Length runOut) {
@@ -83,7 +82,7 @@ record SeamCrossings(List<List<Length>> crossed, List<Touch> touches) {
             return new Edge(List.copyOf(more), bar, start);
         }
 
-        /** Everything moves on by {@code width}, and the new seam runs out where the old edge began. */
+        /** The edge with all places moved by {@code width}, and the new seam ending where the old edge began. */
         Edge shifted(Length width) {
             List<Length> moved = new ArrayList<>();
             moved.add(width);

@@ -10,8 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-
-/** What the stash has of each fabric, counted once so that thousands of drafts can be judged by it quickly. */
+/** What the stash has of each fabric, counted once so that thousands of drafts can be estimated quickly. */
 public final class Supply {
 
     private final List<Fabric> fabrics;
@@ -50,14 +49,14 @@ public final class Supply {
         return some.stream().mapToDouble(this::area).sum();
     }
 
-    /** True when some single piece of {@code fabric} holds a rectangle of this size, turned if the nap allows. */
+    /** True when some single piece of {@code fabric} holds a rectangle of this size, turned if the nap allows it. */
     public boolean holds(Fabric fabric, Size size) {
         return of(fabric).stream()
                 .anyMatch(piece -> piece.size().holds(size)
                         || (fabric.nap() == Fabric.Nap.ANY && piece.size().holds(size.turned())));
     }
 
-    /** The longest strip this wide that one piece of these fabrics gives; zero where none is wide enough. */
+    /** The longest strip of this width that one piece of these fabrics gives; zero where none is wide enough. */
     public Length longest(List<Fabric> some, Length width) {
         Length most = Length.ZERO;
         for (Fabric fabric : some) {

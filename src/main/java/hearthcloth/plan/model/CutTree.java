@@ -6,9 +6,8 @@ import hearthcloth.measure.Size;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * How one piece of fabric comes apart by straight cuts from edge to edge. A leaf is a patch to keep or what is left; a
+ * How one piece of fabric is divided by straight cuts from edge to edge. A leaf is a patch to keep or a leftover; a
  * node is one cut. Which patch lies where, the order of cuts and the offcuts are all read off this tree. Places are on
  * the piece: x across its width, y along its length, from its top left. Immutable.
  */
@@ -16,17 +15,17 @@ public sealed interface CutTree {
 
     Rect at();
 
-    /** Cut out for the patch with this id; {@code turned} where the patch lies on its side on the piece. */
+    /** A rectangle cut out for the patch with this id; {@code turned} where the patch lies on its side on the piece. */
     record Kept(Rect at, String patch, boolean turned) implements CutTree {}
 
-    /** Left over. */
+    /** A leftover. */
     record Left(Rect at) implements CutTree {}
 
     /**
-     * One straight cut right across.
+     * One straight cut from edge to edge.
      *
-     * @param upright true for a cut that runs along the length (x stays), false for one across (y stays)
-     * @param line where, on the piece
+     * @param upright true for a cut that runs along the length (x is constant), false for one across (y is constant)
+     * @param line the place of the cut on the piece
      */
     record Parted(Rect at, boolean upright, Length line, CutTree first, CutTree second) implements CutTree {
 
@@ -64,7 +63,7 @@ public sealed interface CutTree {
         return new Parted(at, upright, line, first, second);
     }
 
-    /** The cuts in the order they are made: a cut before those inside its halves. */
+    /** The cuts in the order they are made: every cut before those inside its halves. */
     default List<Parted> cuts() {
         List<Parted> out = new ArrayList<>();
         walk(this, node -> {
@@ -85,7 +84,7 @@ public sealed interface CutTree {
         return List.copyOf(out);
     }
 
-    /** What is left over, largest first. */
+    /** The leftovers, largest first. */
     default List<Rect> left() {
         List<Rect> out = new ArrayList<>();
         walk(this, node -> {
@@ -106,7 +105,7 @@ public sealed interface CutTree {
         }
     }
 
-    /** True when what is left can serve again: both sides at least {@code least}. */
+    /** Whether a leftover can be used again: both sides are at least {@code least}. */
     static boolean isReusable(Size left, Length least) {
         return !left.width().isLessThan(least) && !left.height().isLessThan(least);
     }

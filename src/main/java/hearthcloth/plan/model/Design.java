@@ -15,23 +15,22 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-
 /**
- * A cloth settled but for the cutting: sizes of hearth and bars, which fabrics may go where, how it is made up. What is
- * left to find is which pieces give what, and where bars are joined.
+ * A cloth that is decided except for the cutting: sizes of hearth and bars, which fabrics may go where, how it is made
+ * up. What remains to be found is which pieces give what, and where bars are joined.
  *
  * @param order in which the bars were laid out; a layout changed by hand keeps the order it came from
  */
 public record Design(Order order, Layout layout, Scheme scheme, Making making, PiecingRules rules) {
 
-    /** Every fabric that may lie somewhere. */
+    /** Every fabric that is allowed somewhere. */
     public List<Fabric> fabrics() {
         Set<Fabric> wanted = new LinkedHashSet<>(scheme.hearth());
         scheme.bars().forEach(wanted::addAll);
         return List.copyOf(wanted);
     }
 
-    /** The cloth with each bar in one piece: what every bar must come to, allowances and leeway included. */
+    /** The cloth with each bar in one piece: the size of every bar, allowances and leeway included. */
     public Cloth whole() {
         List<List<Layout.Part>> bars = new ArrayList<>();
         List<Layout.Slot> slots = layout.slots();
@@ -47,14 +46,14 @@ public record Design(Order order, Layout layout, Scheme scheme, Making making, P
         return new Cloth(layout.sewn(hearth.name(), showing(hearth), bars), making);
     }
 
-    /** The right side of a fabric shows on the front. */
+    /** A fabric's right side shows on the front. */
     public static Showing showing(Fabric fabric) {
         return fabric.faces() == Fabric.Faces.RIGHT ? Showing.RIGHT : Showing.SAME;
     }
 
     /**
-     * The parts of bar {@code i} for parts cut to {@code cut} lengths in joining order: every part but the last gives
-     * up its own allowances; the last takes what is left of the bar.
+     * The finished parts of bar {@code i} for parts cut to {@code cut} lengths in joining order: every part but the
+     * last loses its own allowances, and the last takes what is left of the bar.
      */
     public List<Length> finishedParts(Laid whole, Layout.Slot slot, List<Length> cut) {
         List<Length> finished = new ArrayList<>();

@@ -2,7 +2,6 @@ package hearthcloth.plan.model;
 
 import hearthcloth.stash.Piece;
 
-
 /** One piece of the stash and how it is cut; the tree's rectangle is the whole piece. */
 public record PieceCut(Piece piece, CutTree tree) {
 

@@ -8,11 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-
 /**
  * One complete proposal: a cloth and how each of its patches is cut from the stash. Immutable.
  *
- * @param story what it is called and why it is offered
+ * @param story its title and why it is offered
  * @param cuts only the pieces that are used, in the order to cut them
  */
 public record Plan(Story story, Cloth cloth, PiecingRules rules, List<PieceCut> cuts, Bound bound) {
@@ -20,10 +19,10 @@ public record Plan(Story story, Cloth cloth, PiecingRules rules, List<PieceCut> 
     /**
      * The words that go with a proposal.
      *
-     * @param title short: "Two halves"
+     * @param title a short title, such as "Two halves"
      * @param goodAt one sentence on what it is good at
      * @param chosen what the planner chose where the wish was silent, one sentence each
-     * @param cautions such as washed and unwashed cloth mixed
+     * @param cautions such as washed and unwashed cloth together
      */
     public record Story(String title, String goodAt, List<String> chosen, List<String> cautions) {
         public Story {
@@ -42,19 +41,19 @@ public record Plan(Story story, Cloth cloth, PiecingRules rules, List<PieceCut> 
         }
     }
 
-    /** Which piece a patch is cut from, and where. */
+    /** The piece that a patch is cut from, and its place on it. */
     public record Source(PieceCut from, CutTree.Kept kept) {}
 
     public Plan {
         cuts = List.copyOf(cuts);
     }
 
-    /** The same plan in other words. */
+    /** The same plan with other words. */
     public Plan told(Story other) {
         return new Plan(other, cloth, rules, cuts, bound);
     }
 
-    /** For each patch id, where it is cut from. */
+    /** For each patch id, where the patch is cut from. */
     public Map<String, Source> sources() {
         Map<String, Source> sources = new LinkedHashMap<>();
         for (PieceCut cut : cuts) {
@@ -81,7 +80,7 @@ public record Plan(Story story, Cloth cloth, PiecingRules rules, List<PieceCut> 
     }
 
     /**
-     * This plan, if it can be cut and sewn: for plans that come from elsewhere.
+     * This plan, if it can be cut and sewn; for plans that come from outside the planner.
      *
      * @throws IllegalStateException naming what does not fit
      */

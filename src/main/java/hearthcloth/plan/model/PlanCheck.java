@@ -11,19 +11,18 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 
-
 /**
- * The last look before a plan leaves the room: every patch is cut once, at its own size, from its own fabric, the right
- * way up. That cuts do not overlap and run from edge to edge is held by {@link CutTree} itself.
+ * The last check before a plan is handed out: every patch is cut once, at its own size, from its own fabric, in the
+ * right direction. That cuts do not overlap and run from edge to edge is ensured by {@link CutTree} itself.
  */
 public final class PlanCheck {
 
     private PlanCheck() {}
 
     /**
-     * Passes a plan that can be sewn.
+     * Accepts a plan that can be sewn.
      *
-     * @throws IllegalStateException naming what is wrong: a slip in the planner, never in the wish
+     * @throws IllegalStateException naming what is wrong, which is an error in the planner and never in the wish
      */
     public static void require(Plan plan) {
         Map<String, Laid> laid = plan.laid();
@@ -45,7 +44,10 @@ public final class PlanCheck {
         require(seen.equals(laid.keySet()), "cut are " + seen + ", wanted are " + laid.keySet());
     }
 
-    /** A patch is cut to its own size; one that is there already may have more or less to trim off, but enough to sew. */
+    /**
+     * Checks that a patch is cut to its own size. One that was already there may have more or less to trim off, but
+     * must be large enough to sew.
+     */
     private static void isLargeEnough(Laid laid, CutTree.Kept kept, PieceCut cut) {
         Size lies = kept.turned() ? laid.cut().turned() : laid.cut();
         Size least = kept.turned() ? laid.exact().turned() : laid.exact();

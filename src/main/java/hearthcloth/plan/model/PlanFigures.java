@@ -5,7 +5,6 @@ import hearthcloth.cloth.Step;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 
-
 /**
  * The plan in numbers, all read off its cloth and its cuts.
  *
@@ -17,21 +16,21 @@ import hearthcloth.measure.Rounding;
 public record PlanFigures(int joins, int cuts, Areas areas, Length seamLength) {
 
     /**
-     * Square millimetres.
+     * Areas in square millimetres.
      *
      * @param touched all pieces that are cut into
      * @param used cut into patches
-     * @param lost left over with a side under the least piece
-     * @param offcuts left over and fit to use again
+     * @param lost leftovers with a side smaller than the least piece
+     * @param offcuts leftovers that can be used again
      */
     public record Areas(double touched, double used, double lost, double offcuts) {
 
-        /** What is lost of what is cut into, 0 to 1. */
+        /** The share of what is cut into that is lost, from 0 to 1. */
         public double lostShare() {
             return touched == 0 ? 0 : lost / touched;
         }
 
-        /** The same in whole per cent, rounded up: never told smaller than it is. */
+        /** The same in whole per cent, rounded up so that the loss is never stated too small. */
         public long lostPercent() {
             return Rounding.UP.whole(100 * lostShare() - 1e-9);
         }

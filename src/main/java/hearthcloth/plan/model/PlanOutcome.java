@@ -2,8 +2,7 @@ package hearthcloth.plan.model;
 
 import java.util.List;
 
-
-/** What planning came to. */
+/** The result of planning. */
 public sealed interface PlanOutcome {
 
     /** Plans that can be cut and sewn, best first, each different in kind. Never empty. */
@@ -20,8 +19,8 @@ public sealed interface PlanOutcome {
      * Nothing can be made, or nothing was found.
      *
      * @param proven true where a bound proves it, false where the search ended first
-     * @param why what is short and by how much, sentences for the maker
-     * @param nearest the nearest cloth that this stash makes, best first; may be empty
+     * @param why what is short and by how much, in sentences for the maker
+     * @param nearest the nearest cloths that this stash makes, best first; may be empty
      */
     record CannotMake(boolean proven, List<String> why, List<Plan> nearest) implements PlanOutcome {
         public CannotMake {

@@ -3,12 +3,11 @@ package hearthcloth.plan.model;
 import hearthcloth.stash.Fabric;
 import java.util.List;
 
-
 /**
  * Which fabrics may go where in a layout.
  *
- * @param hearth any one of these
- * @param bars for each bar the fabrics it may be made of; a bar that is joined may mix them
+ * @param hearth the hearth is cut from one of these
+ * @param bars for each bar the fabrics it may be made of; a joined bar may mix them
  */
 public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
 
@@ -30,12 +29,12 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
             this.idea = idea;
         }
 
-        /** What a maker would call it. */
+        /** Its name, as a maker would say it. */
         public String title() {
             return title;
         }
 
-        /** What it looks like, to finish a sentence. */
+        /** A description that completes a sentence. */
         public String idea() {
             return idea;
         }

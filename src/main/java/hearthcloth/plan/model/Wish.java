@@ -12,9 +12,8 @@ import hearthcloth.wrap.Tie;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
- * What the maker asks for. Whatever is empty, the planner chooses and says so.
+ * What the maker asks for. Whatever is empty, the planner chooses, and says so.
  *
  * @param target the finished size wanted, with how it is meant
  * @param shape hearth, bars, rounds, order
@@ -71,12 +70,12 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
     public record Cut<T>(T measure, boolean finished) {}
 
     /**
-     * What is left of a wish.
+     * The remaining wishes.
      *
-     * @param fabrics names to use, in order (first for the hearth); empty means any
+     * @param fabrics names of fabrics to use, in order (first for the hearth); empty means any
      * @param proposals how many to offer
-     * @param seed of every chance
-     * @param ruler in which the maker cuts: cut sizes are moved up to its marks
+     * @param seed of every random choice
+     * @param ruler the ruler the maker cuts with; cut sizes are rounded up to its marks
      * @param outside a fabric to be seen on the tied gift
      */
     public record Preferences(List<String> fabrics, int proposals, long seed, Ruler ruler, Optional<Outside> outside) {
@@ -84,12 +83,12 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
             fabrics = List.copyOf(fabrics);
         }
 
-        /** With no fabric wished to the outside. */
+        /** Preferences without a fabric wished to the outside. */
         public Preferences(List<String> fabrics, int proposals, long seed, Ruler ruler) {
             this(fabrics, proposals, seed, ruler, Optional.empty());
         }
     }
 
-    /** A fabric that is to lie where it shows once the cloth is tied round a gift. */
+    /** A fabric that is to be visible once the cloth is tied round a gift. */
     public record Outside(String fabric, Gift gift, Tie tie, Tail tail, Placing placing) {}
 }

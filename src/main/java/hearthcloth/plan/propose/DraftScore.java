@@ -13,10 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /**
- * A quick look at a draft before it is searched: could it be made at all, and how many joins will it take about. Only
- * sorts drafts; nothing it says is shown.
+ * A quick estimate of a draft before it is searched: whether it could be made at all, and about how many joins it will
+ * take. It only sorts drafts and is never shown.
  */
 public final class DraftScore {
 
@@ -29,10 +28,10 @@ public final class DraftScore {
     }
 
     /**
-     * What is thought of a draft; less is better.
+     * The estimate of a draft; less is better.
      *
-     * @param joins about how many
-     * @param tightness in joins as well: how likely the fabric will not go round
+     * @param joins estimated number of joins
+     * @param tightness how likely the fabric is to run out, expressed in joins
      */
     public record Judged(double joins, double tightness) {}
 
@@ -65,7 +64,7 @@ public final class DraftScore {
         return tightness < Double.POSITIVE_INFINITY ? Optional.of(new Judged(joins, tightness)) : Optional.empty();
     }
 
-    /** All its patches as cut with each bar in one piece, in square millimetres. */
+    /** The area of all its patches as cut, with each bar in one piece, in square millimetres. */
     double areaMm2(LayoutCandidate shape) {
         Layout layout = shape.layout();
         double area = Layout.hearthEdges(layout.courses(), making)
@@ -85,7 +84,7 @@ public final class DraftScore {
         return slot.length().plus(making.seam().narrow().times(2)).plus(making.leeway());
     }
 
-    /** Fabric that is nearly used up makes joins and failures likely: a few joins' worth, growing fast. */
+    /** The cost, in joins, of fabrics that are nearly used up, which makes joins and failures likely; it grows fast. */
     private double tightness(Map<List<Fabric>, Double> wanted) {
         double cost = 0;
         for (Map.Entry<List<Fabric>, Double> entry : wanted.entrySet()) {

@@ -20,8 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 
-
-/** Every layout with every plan of colour that is worth trying, sorted by a quick look. */
+/** Every layout with every plan of colour that is worth trying, sorted by a quick estimate. */
 public final class Drafts {
 
     private final Wish wish;
@@ -50,7 +49,7 @@ public final class Drafts {
         this.outwards = outwards;
     }
 
-    /** Where no draft is worth trying: what the thriftiest layout takes, beside what there is. */
+    /** What the thriftiest layout takes, compared with what there is, for a wish without a draft worth trying. */
     String thrift(Optional<Size> size) {
         Ruler ruler = wish.preferences().ruler();
         double has = supply.area(supply.fabrics());
@@ -65,7 +64,10 @@ public final class Drafts {
                 : "The fabrics do not go far enough in any plan of colour that was tried.";
     }
 
-    /** The drafts to try, the promising ones first, every look among them early. */
+    /**
+     * The drafts to try, the promising ones first and every combination of order and plan of colour among the early
+     * ones.
+     */
     public List<Draft> of(Optional<Size> size, int most) {
         return of(size, kind -> true, most);
     }
@@ -89,7 +91,7 @@ public final class Drafts {
         return outwards.map(wished -> brought(wished, sorted, most)).orElseGet(() -> taken(sorted, most));
     }
 
-    /** Half of the tries, each first with the wished fabric brought out and then as it is. */
+    /** Half of the tries, each first with the wished fabric brought to the outside and then unchanged. */
     private List<Draft> brought(VisibleFabricSchemes wished, List<Draft> sorted, int most) {
         Set<Draft> drafts = new LinkedHashSet<>();
         for (Draft draft : taken(sorted, most / 2)) {
@@ -101,7 +103,10 @@ public final class Drafts {
         return List.copyOf(drafts);
     }
 
-    /** Strips that are there already are known better than the judgement guesses, and count for more than taste. */
+    /**
+     * What a draft costs, in joins; less is tried earlier. Strips that are already there are known better than the
+     * estimate guesses them, and count for more than taste.
+     */
     private static double cost(Draft draft, DraftScore.Judged judged) {
         LayoutCandidate shape = draft.shape();
         double joins =
@@ -110,14 +115,16 @@ public final class Drafts {
         return joins + judged.tightness() + taste;
     }
 
-    /** How far the hearth is from a good third of the cloth; a taste, weighed like a join or two. */
+    /**
+     * The distance of the hearth's size from a good third of the cloth; a matter of taste, counted like a join or two.
+     */
     private static double unlikeness(LayoutCandidate shape) {
         Size hearth = shape.layout().hearth();
         double share = (double) hearth.width().nm() / shape.finished().width().nm();
         return 6 * Math.abs(share - 0.36);
     }
 
-    /** Turn by turn from each look, so that no single one uses up all tries. */
+    /** Takes one from each combination in turn, so that no single one uses up all tries. */
     private static List<Draft> taken(List<Draft> sorted, int most) {
         Map<List<Object>, List<Draft>> looks = new LinkedHashMap<>();
         for (Draft draft : sorted) {

@@ -8,21 +8,21 @@ import hearthcloth.stash.Stash;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-
 /**
- * The inverse question: how large a cloth can be made? Sides are tried by bisection, and then a few steps beyond, since
- * now and then a larger cloth can be made where a smaller one cannot. The answer is the largest found; whether a larger
- * one is possible only {@link #limit} says.
+ * Answers the inverse question: how large a cloth can be made? Sides are tried by bisection, and then a few steps
+ * beyond, since sometimes a larger cloth can be made where a smaller one cannot. The answer is the largest cloth found;
+ * whether a larger one is possible only {@link #limit} says.
  */
 public final class LargestCloth {
 
+    /** Steps tried beyond the side that bisection found. */
     private static final int BEYOND = 3;
 
     private LargestCloth() {}
 
     /**
-     * The side no square cloth reaches, whatever its layout: with its hem it would be larger than all fabric that is wide
-     * enough for a patch.
+     * A side that no square cloth reaches, whatever its layout: with its hem it would be larger than all fabric that is
+     * wide enough for a patch.
      *
      * @param least the narrowest a patch is cut
      */
@@ -39,7 +39,7 @@ public final class LargestCloth {
     /**
      * The largest multiple of {@code step}, in the proportions of {@code shape}, that {@code makes} accepts.
      *
-     * @param area an area no cloth can reach, square millimetres
+     * @param area an area that no cloth can reach, in square millimetres
      */
     static Optional<Size> of(Size shape, Length step, double area, Predicate<Size> makes) {
         double whole = shape.areaMm2();
@@ -62,7 +62,7 @@ public final class LargestCloth {
         return low == 0 ? Optional.empty() : Optional.of(scaled(shape, step.times(low), step));
     }
 
-    /** {@code shape} brought to {@code width}, its height to a whole step. */
+    /** {@code shape} scaled to {@code width}, with its height rounded to a whole step. */
     static Size scaled(Size shape, Length width, Length step) {
         if (shape.isSquare()) {
             return Size.square(width);

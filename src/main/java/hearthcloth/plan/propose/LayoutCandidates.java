@@ -17,16 +17,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-
 /**
- * Every layout worth trying for a wish: what the wish gives is kept, what it leaves open is taken from the stash (widths
- * that scraps already have come first) and from what fits the size.
+ * Every layout worth trying for a wish. What the wish gives is kept; what it leaves open is taken from the stash
+ * (widths that scraps already have come first) and from what fits the size.
  */
 public final class LayoutCandidates {
 
-    /** More bars than anybody sews round one hearth; keeps a slip of the unit from running away. */
+    /** More bars than anybody sews round one hearth; it stops a slip of the unit. */
     static final int MOST_BARS = 120;
 
+    /** The most rounds that are proposed. */
     private static final int MOST_ROUNDS = 8;
 
     private final Wish wish;
@@ -42,8 +42,8 @@ public final class LayoutCandidates {
     }
 
     /**
-     * The layouts for this size, or for none where the hearth and the rounds decide. Well-proportioned ones if there
-     * are any; else whatever goes together. Deterministic.
+     * The layouts for this size, or for none where the hearth and the rounds decide: well-proportioned ones if there
+     * are any, otherwise everything that fits together. Deterministic.
      */
     List<LayoutCandidate> forSize(Optional<Size> size) {
         List<LayoutCandidate> well = all(size, true);
@@ -99,7 +99,10 @@ public final class LayoutCandidates {
         return rounds;
     }
 
-    /** One list of cut widths a candidate: as wished, or those the stash has most of, then whole steps of the ruler. */
+    /**
+     * One list of cut widths for each candidate: as wished, or those of which the stash has most, then whole steps of
+     * the ruler.
+     */
     private List<List<Wish.Cut<Length>>> widths() {
         if (!wish.shape().bars().isEmpty()) {
             return List.of(wish.shape().bars());
@@ -116,7 +119,7 @@ public final class LayoutCandidates {
                 .toList();
     }
 
-    /** The narrowest bar we propose, finished: 1 in or 2.5 cm. */
+    /** The narrowest bar we propose, finished: 1 in or 2.5 cm (ours). */
     private Length leastBar() {
         return ruler.isMetric() ? Length.mm(25) : Length.inches(1);
     }
@@ -144,7 +147,9 @@ public final class LayoutCandidates {
                 .toList();
     }
 
-    /** A wished width may finish narrower than we would propose; what the maker asks for is not refused for that. */
+    /**
+     * The narrowest bar allowed. A wished width may finish narrower than we would propose, and is not refused for that.
+     */
     private Length narrowest(List<Wish.Cut<Length>> bars) {
         return wish.shape().bars().isEmpty() ? leastBar() : new Length(Math.min(1, bars.size()));
     }
@@ -180,7 +185,7 @@ public final class LayoutCandidates {
         return sizes;
     }
 
-    /** The layout brought to the size: the outer round is cut wider or narrower where hearth and bars are both given. */
+    /** The layout fitted to the size: the outer round is cut wider or narrower where hearth and bars are both given. */
     private Optional<Fit> fitted(
             Size hearth, List<Layout.Course> courses, Optional<Size> size, int rounds, List<String> chosen) {
         if (!isHearth(hearth)) {
@@ -212,7 +217,7 @@ public final class LayoutCandidates {
         return Optional.of(new Fit(new Layout(hearth, fitted), words));
     }
 
-    /** Reaches the size, and would not with a round less unless the rounds are wished. */
+    /** Whether the bars reach the size, and would not with a round less unless the rounds are wished. */
     private boolean reaches(Size hearth, List<Layout.Course> courses, Size size, int rounds) {
         boolean enough = new Layout(hearth, courses).finished().holds(size);
         if (!enough || wish.shape().rounds().isPresent() || rounds == 1) {
@@ -258,7 +263,7 @@ public final class LayoutCandidates {
         return last;
     }
 
-    /** A hearth that can be seen: at least two least bars, unless it is wished. */
+    /** Whether a hearth is large enough to be seen: at least two least bars wide, unless it is wished. */
     private boolean isHearth(Size hearth) {
         Length least =
                 wish.shape().hearth().isPresent() ? new Length(1) : leastBar().times(2);

@@ -22,21 +22,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-
 /**
- * From a wish and a stash to proposals. Every layout and plan of colour worth trying is judged quickly, the promising
- * ones are put to the search, a little at first and the best of them longer, and what comes back is built as an ordinary
- * cloth and checked by its folds. The same stash, wish and step budget give the same proposals.
+ * From a wish and a stash to proposals. Every layout and plan of colour worth trying is estimated quickly; the
+ * promising ones are searched, all of them briefly and the best of them longer; and what is found is built as an
+ * ordinary cloth and checked by its folds. The same stash, wish and step budget give the same proposals.
  */
 public final class Planner {
 
+    /** Drafts that are searched for a wished size. */
     private static final int FIRST_TRIES = 96;
+    /** Drafts that are searched to learn whether a size can be made at all. */
     private static final int QUICK_TRIES = 24;
 
-    /** Where two sizes are tried, each gets half. */
+    /** Drafts for each of two sizes. */
     private static final int HALF_TRIES = FIRST_TRIES / 2;
 
+    /** Steps of the search for each draft. */
     private static final long FIRST_STEPS = 60;
+    /** Steps of the longer search, for each unit of effort. */
     private static final long LATER_STEPS = 150;
 
     private final Wish wish;
@@ -49,14 +52,14 @@ public final class Planner {
     private final Optional<VisibleFabricSchemes> outwards;
     private final Comparator<DraftTrial> order;
 
-    /** How hard to look, when to stop, whom to tell. */
+    /** How hard to search, when to stop, and who receives the progress. */
     private record Work(int effort, Budget budget, Consumer<PlanProgress> seen) {
 
         long laterSteps() {
             return LATER_STEPS * Math.max(1, effort);
         }
 
-        /** The same, telling of no plan: what comes near a wish does not answer it. */
+        /** The same without handing out plans, since a cloth that only comes near a wish is no answer to it. */
         Work withoutPlans() {
             return new Work(
                     effort,
@@ -86,9 +89,9 @@ public final class Planner {
      * Plans cloths.
      *
      * @param effort how long the best drafts are searched, 1 and more; each unit is about half a second on an ordinary
-     *     machine, but is counted in steps, so that the same effort gives the same proposals everywhere
+     *     machine, but it is counted in steps, so that the same effort gives the same proposals everywhere
      * @param budget ends the search early; the best so far is returned
-     * @param seen told how far the search has come, on the calling thread
+     * @param seen receives how far the search has come, on the calling thread
      */
     public static PlanOutcome plan(Stash stash, Wish wish, int effort, Budget budget, Consumer<PlanProgress> seen) {
         List<Fabric> named = new ArrayList<>();
@@ -130,7 +133,10 @@ public final class Planner {
         return new PlanOutcome.CannotMake(reasons.proven(), why, nearest(size));
     }
 
-    /** With a fabric wished to the outside the one that shows most of it first, and told of each how much. */
+    /**
+     * The proposals. Where a fabric is wished to the outside, the one that shows most of it comes first, and each says
+     * how much it shows.
+     */
     private List<Plan> proposals(List<DraftTrial> trials) {
         if (outwards.isEmpty()) {
             return ProposalSelection.of(trials, wish);
@@ -141,7 +147,10 @@ public final class Planner {
                 .toList();
     }
 
-    /** No size was wished: as large as the stash goes, and one three quarters of that, which needs fewer joins. */
+    /**
+     * Proposals where no size was wished: as large as the stash allows, and one of three quarters of that, which needs
+     * fewer joins.
+     */
     private PlanOutcome anySize() {
         Length step = step(wish.preferences().ruler());
         Optional<Size> largest = largest(Size.square(step));
@@ -166,7 +175,7 @@ public final class Planner {
         return new PlanOutcome.Proposals(plans);
     }
 
-    /** Whether a larger square is ruled out; if not, from where on it is. */
+    /** Whether a larger square is ruled out, and if not, from which side on it is. */
     private String howSure(Length side) {
         Ruler ruler = wish.preferences().ruler();
         Length hem = wish.making().hem().allowance();
@@ -184,7 +193,9 @@ public final class Planner {
                 shape, step(wish.preferences().ruler()), stash.areaMm2(), size -> isMade(Optional.of(size)));
     }
 
-    /** The nearest cloths the stash makes: the same wish smaller, else with hearth, bars and rounds left open. */
+    /**
+     * The nearest cloths that the stash makes: the same wish smaller, or else with hearth, bars and rounds left open.
+     */
     private List<Plan> nearest(Optional<Size> size) {
         Size shape = size.orElse(Size.square(step(wish.preferences().ruler())));
         for (Wish asked : List.of(wish.withRoundsOpen(), wish.withShapeOpen())) {
@@ -200,7 +211,10 @@ public final class Planner {
         return List.of();
     }
 
-    /** Tried with the freest plan of colour, of which all others are narrower; what is made is told at once. */
+    /**
+     * Whether a size can be made, tried with the freest plan of colour, which includes all others; a cloth that is made
+     * is handed out at once.
+     */
     private boolean isMade(Optional<Size> size) {
         List<Draft> free = drafts.of(size, kind -> kind == Scheme.Kind.ALL, QUICK_TRIES);
         List<Draft> promising = free.isEmpty() ? drafts.of(size, QUICK_TRIES) : free;
@@ -224,7 +238,7 @@ public final class Planner {
                 .orElseGet(() -> List.of(drafts.thrift(size)));
     }
 
-    /** A hearth, widths and rounds say how large the cloth comes out. */
+    /** Whether hearth, widths and rounds are all wished, so that they decide how large the cloth is. */
     private boolean isSizedByShape() {
         return wish.shape().hearth().isPresent()
                 && !wish.shape().bars().isEmpty()
@@ -257,7 +271,7 @@ public final class Planner {
         return improved(found);
     }
 
-    /** The best few of each look are searched longer, and their pieces cut again with less left in bits. */
+    /** The best few of each kind, searched longer and their pieces cut again so that fewer leftovers remain. */
     private List<DraftTrial> improved(List<DraftTrial> trials) {
         List<DraftTrial> better = new ArrayList<>();
         int most = 3 * wish.preferences().proposals();
@@ -279,7 +293,7 @@ public final class Planner {
         return better;
     }
 
-    /** Half a round smaller: the step in which nearest cloths are looked for. */
+    /** The step in which nearest cloths are searched for: half a round. */
     static Length step(Ruler ruler) {
         return ruler.isMetric() ? Length.cm(2) : Length.inches(1);
     }

@@ -11,11 +11,10 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 
-
-/** In how many ways two cloths differ to the eye: what keeps proposals from being shades of one. */
+/** Counts the ways in which two cloths differ to the eye, so that proposals are not variations of one cloth. */
 final class ProposalDistance {
 
-    /** Ways in which cloths differ. */
+    /** The ways in which cloths differ. */
     enum Way {
         SIZE,
         COLOURS,
@@ -25,21 +24,21 @@ final class ProposalDistance {
         FABRICS
     }
 
-    /** Bars a fifth wider or narrower are seen. */
+    /** A bar wider or narrower by this share is a visible difference. */
     private static final double SEEN = 0.2;
 
-    /** So much of two cloths in other fabrics is seen. */
+    /** Two cloths differ in fabric when this share of them is in other fabrics. */
     private static final double OTHER_FABRIC = 0.4;
 
     private ProposalDistance() {}
 
-    /** The number of ways, another plan of colour counted twice, since it is seen first. */
+    /** The number of differences, with another plan of colour counted twice, since it is noticed first. */
     static int difference(DraftTrial one, DraftTrial other) {
         Set<Way> ways = unlike(one, other);
         return ways.size() + (ways.contains(Way.COLOURS) ? 1 : 0);
     }
 
-    /** The ways in which one is unlike the other; symmetric, none for a cloth and itself. */
+    /** The ways in which one cloth differs from the other; symmetric, and empty for a cloth and itself. */
     static Set<Way> unlike(DraftTrial one, DraftTrial other) {
         Set<Way> ways = EnumSet.noneOf(Way.class);
         LayoutCandidate first = one.draft().shape();
@@ -62,7 +61,7 @@ final class ProposalDistance {
         }
     }
 
-    /** Compared from the rim inwards, as far as both go, and at the hearth. */
+    /** Whether bars or hearths differ in width, compared from the rim inwards as far as both cloths go. */
     private static boolean widthsDiffer(Layout one, Layout other) {
         Size first = one.hearth();
         Size second = other.hearth();
@@ -80,7 +79,7 @@ final class ProposalDistance {
         return Math.abs(one.nm() - other.nm()) > SEEN * one.max(other).nm();
     }
 
-    /** Of all that is cut into, the share of each fabric. */
+    /** The share of each fabric in all that is cut into. */
     private static Map<String, Double> shares(DraftTrial trial) {
         Map<String, Double> shares = new HashMap<>();
         double all = trial.answer().used().stream().mapToDouble(Piece::areaMm2).sum();

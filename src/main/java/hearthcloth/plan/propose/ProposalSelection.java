@@ -10,14 +10,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
-
 /** Chooses among what was found: the best first, then those that differ to the eye. */
 public final class ProposalSelection {
 
-    /** How far proposals differ, the more the better; with nothing they are the same cloth cut otherwise. */
+    /** The number of differences demanded, in turn; with none, two proposals are the same cloth cut in another way. */
     private static final int[] DIFFERENCES = {4, 3, 2, 1};
 
-    /** Joins that a proposal may have above the best for being different. */
+    /** Joins that a proposal may have above the best because it is different. */
     private static final int MORE_JOINS = 3;
 
     private ProposalSelection() {}
@@ -26,7 +25,7 @@ public final class ProposalSelection {
         return of(List.of(), trials, wish, DraftTrial.BEST);
     }
 
-    /** With {@code first} before all others, which stand in this order. */
+    /** The plans with {@code first} before all others, which follow in this order. */
     static List<Plan> of(List<DraftTrial> first, List<DraftTrial> trials, Wish wish, Comparator<DraftTrial> order) {
         List<DraftTrial> chosen = varied(first, trials, wish.preferences().proposals(), order);
         List<Plan> plans = chosen.stream().map(ProposalSelection::plan).toList();
@@ -51,8 +50,9 @@ public final class ProposalSelection {
     }
 
     /**
-     * Up to {@code most}, best first: the best of all, then those that differ from every one chosen by much, by less, by
-     * least; such as take few more joins than the best before any others, and one with its hearth in a corner at most.
+     * Up to {@code most} trials, best first: the best of all, then those that differ from every one chosen by much, by
+     * less, and by least. Those that take only a few more joins than the best come before any others, and at most one
+     * has its hearth in a corner.
      */
     static List<DraftTrial> varied(
             List<DraftTrial> first, List<DraftTrial> best, int most, Comparator<DraftTrial> order) {

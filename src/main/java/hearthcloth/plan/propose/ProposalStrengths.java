@@ -12,13 +12,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
-
 /**
- * One sentence on what a proposal is good at. It is read off the figures of the finished plans, and says only what is so
- * beside every other that is offered with it; what it alone has comes first.
+ * One sentence on what a proposal is good at. It is read off the figures of the finished plans, and says only what is
+ * true compared with every other plan that is offered with it; what it alone has comes first.
  */
 final class ProposalStrengths {
 
+    /** The most things said of one proposal. */
     private static final int MOST = 2;
 
     private final Offer mine;
@@ -41,7 +41,7 @@ final class ProposalStrengths {
     }
 
     /**
-     * Something to count.
+     * Something that can be counted.
      *
      * @param alone said when this proposal has less of it than every other
      * @param better said when it has less of it than the first
@@ -86,7 +86,7 @@ final class ProposalStrengths {
         return points;
     }
 
-    /** What it has before the first proposal, two things at most; empty for the first itself. */
+    /** What it has more of than the first proposal, two things at most; empty for the first itself. */
     private Optional<String> besideFirst() {
         if (isFirst) {
             return Optional.empty();
@@ -131,7 +131,7 @@ final class ProposalStrengths {
         return !others.isEmpty() && others.stream().allMatch(other -> less.applyAsDouble(other) > ours);
     }
 
-    /** Where nothing is its own: how many joins it takes, and whether none of the others takes fewer. */
+    /** For a plan that is not best at anything: how many joins it takes, and whether none of the others takes fewer. */
     private String joined() {
         int joins = mine.figures().joins();
         String count = joins == 1 ? "one join" : joins + " joins";

@@ -17,10 +17,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-
-/** The layouts of {@link ReadyWidths} with the words that say what was chosen. */
+/** The layouts of {@link ReadyWidths} with the sentences that say what was chosen. */
 final class ReadyLayouts {
 
+    /** Widths tried at most. */
     private static final int WIDTHS = 8;
 
     private final Wish wish;
@@ -44,7 +44,9 @@ final class ReadyLayouts {
         this.ready = new ReadyWidths(strips, wish.making(), this::holds, leastBar);
     }
 
-    /** The widths narrow pieces have, that with most length first: nothing is lost to ripping there. */
+    /**
+     * The widths that narrow pieces have, the one with most length first; nothing is lost to ripping at these widths.
+     */
     List<Length> widths() {
         return strips.widths().subList(0, Math.min(WIDTHS, strips.widths().size()));
     }
@@ -71,7 +73,7 @@ final class ReadyLayouts {
         return chosen;
     }
 
-    /** The widths from the hearth outwards, round by round; where bars of a round differ, all of them. */
+    /** The widths from the hearth outwards, round by round; all of them where the bars of a round differ. */
     private String widths(ReadyWidths.Found found) {
         int bars = found.cut().size() / found.rounds();
         List<String> rounds = new ArrayList<>();
@@ -94,7 +96,9 @@ final class ReadyLayouts {
         return largest.stream().anyMatch(one -> one.holds(size));
     }
 
-    /** The sizes no other piece is larger than in both directions; a piece without nap counts turned as well. */
+    /**
+     * The sizes of pieces that no other piece exceeds in both directions; a piece without nap counts turned as well.
+     */
     private static List<Size> largest(List<Piece> pieces) {
         List<Size> all = new ArrayList<>();
         for (Piece piece : pieces) {

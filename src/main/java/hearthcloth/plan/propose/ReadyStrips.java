@@ -10,20 +10,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-
 /**
- * The narrow pieces of a stash by their width: what a bar of that width can be made of without ripping. Knows nothing of
- * fabrics; a rough reckoning that only says which widths are worth trying.
+ * The narrow pieces of a stash by width, from which a bar of that width can be made without ripping. Fabrics are
+ * ignored: it is a rough estimate that only says which widths are worth trying.
  */
 final class ReadyStrips {
 
-    /** A cut as part of a join. */
+    /** The price of a cut, in joins. */
     static final double CUT = 0.2;
 
-    /** A bar that must be ripped off something wider: a cut, and the strips left for it are not counted. */
+    /** The price of a bar that must be ripped off something wider, in joins; the strips left for it are not counted. */
     private static final double RIPPED = 2 * CUT;
 
+    /** The most widths kept. */
     private static final int MOST_WIDTHS = 12;
+    /** The most strips of one width, one for each bit of a long. */
     private static final int MOST_STRIPS = 64;
 
     private final List<Length> widths = new ArrayList<>();
@@ -67,12 +68,15 @@ final class ReadyStrips {
         return lengths.stream().mapToLong(Long::longValue).sum();
     }
 
-    /** The widths, that with most length first. */
+    /** The widths, the one with most length first. */
     List<Length> widths() {
         return widths;
     }
 
-    /** A bar of {@code length} out of the strips of width {@code kind} not used yet; infinite where it cannot be. */
+    /**
+     * The cheapest way to make a bar of {@code length} from the unused strips of width {@code kind}; its price is
+     * infinite where there is none.
+     */
     Taken take(int kind, long used, long length) {
         long[] all = lengths.get(kind);
         for (int i = 0; i < all.length; i++) {
@@ -88,7 +92,9 @@ final class ReadyStrips {
         return one.price() <= other.price() ? one : other;
     }
 
-    /** The two strips that come closest above {@code both} together; infinite where no two do. */
+    /**
+     * The two strips that together exceed {@code both} by least; the price is infinite where no two are long enough.
+     */
     private Taken paired(int kind, long used, long both) {
         long[] all = lengths.get(kind);
         long least = Long.MAX_VALUE;
@@ -113,7 +119,7 @@ final class ReadyStrips {
                 : new Taken(least == both ? 1 : 1 + CUT, used | pair);
     }
 
-    /** From the longest strips left, or else off something wider, whichever takes fewer joins. */
+    /** A bar from the longest strips left, or from something wider, whichever takes fewer joins. */
     private Taken joined(int kind, long used, long length) {
         long[] all = lengths.get(kind);
         long missing = length;

@@ -19,18 +19,18 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 
-
 /**
  * Cloths of a given size whose bars are as wide as strips the stash already has. A cloth is built from its rim inwards,
- * where the length of each bar is known; of all beginnings only the easiest few are built on. What remains in the middle
- * must be a hearth that some piece holds. Widths change from round to round, from pair to pair or from bar to bar.
+ * since there the length of each bar is known; of all partial cloths only the easiest few are continued (a beam
+ * search). What remains in the middle must be a hearth that some piece holds. Widths change from round to round, from
+ * pair to pair or from bar to bar.
  */
 final class ReadyWidths {
 
-    /** Beginnings kept at each bar. */
+    /** Partial cloths kept at each bar. */
     private static final int KEPT = 16;
 
-    /** Cloths handed over for each order. */
+    /** Cloths returned for each order. */
     private static final int MOST_FOUND = 12;
 
     /** A price for each bar, in joins, so that of two cloths without joins the one with fewer bars comes first. */
@@ -41,7 +41,7 @@ final class ReadyWidths {
     private final Predicate<Size> held;
     private final Length leastBar;
 
-    /** How many bars of a round have one width. */
+    /** How many bars of a round share one width. */
     private enum Grain {
         ROUND,
         PAIR,
@@ -49,15 +49,15 @@ final class ReadyWidths {
     }
 
     /**
-     * A cloth found.
+     * A cloth that was found.
      *
      * @param cut widths of the bars as cut, in sewing order
-     * @param ease about how many joins it takes, cuts as parts of one; less is easier
+     * @param ease about how many joins it takes, with cuts as fractions of one; less is easier
      */
     record Found(int rounds, Layout layout, List<Length> cut, double ease) {}
 
     /**
-     * A cloth begun at the rim: bars from the last sewn to the first.
+     * A cloth begun at the rim, its bars from the last sewn to the first.
      *
      * @param inside what is left to fill, finished
      * @param edges the allowance on each side of it
@@ -72,7 +72,9 @@ final class ReadyWidths {
             double price) {}
 
     /**
-     * @param held says of a hearth's cut size whether a piece holds it
+     * Prepares the search.
+     *
+     * @param held whether a piece holds a hearth of this cut size
      * @param leastBar the narrowest bar, finished
      */
     ReadyWidths(ReadyStrips strips, Making making, Predicate<Size> held, Length leastBar) {
@@ -131,7 +133,7 @@ final class ReadyWidths {
         return grown;
     }
 
-    /** How many bars back lies the one whose width bar {@code i} of a round must have; 0 where it is free. */
+    /** How many bars back the bar lies whose width bar {@code i} of a round must have; 0 where it is free. */
     private static int sameAs(List<Side> inwards, int i, Grain grain) {
         if (i == 0 || grain == Grain.BAR) {
             return 0;
@@ -183,7 +185,7 @@ final class ReadyWidths {
         return longer;
     }
 
-    /** The easiest beginnings that still leave room for a hearth, each hole in the middle only once. */
+    /** The easiest partial cloths that still leave room for a hearth, with each remaining hole only once. */
     private static List<Begun> easiest(List<Begun> grown, Size whole) {
         grown.sort(Comparator.comparingDouble(Begun::price));
         Set<List<Object>> seen = new HashSet<>();

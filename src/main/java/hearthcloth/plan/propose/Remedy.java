@@ -17,11 +17,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
-/** What would help a draft that was not made: fabric is added until it is, so that what is said to be enough was tried. */
+/**
+ * Finds what would help a draft that was not made. Fabric is added until the search succeeds, so that what is said to
+ * be enough was tried.
+ */
 public final class Remedy {
 
+    /** The most times that fabric is added. */
     private static final int MOST_TURNS = 6;
+    /** The most shortages that are named. */
     private static final int MOST_SAID = 3;
 
     private Remedy() {}

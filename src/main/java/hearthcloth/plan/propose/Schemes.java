@@ -13,16 +13,16 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BiFunction;
 
-
 /**
- * The plans of colour worth trying for a layout: the fabrics are split by how light they are and by how much there is of
- * each. Named fabrics are kept in the order named, the first for the hearth.
+ * The plans of colour worth trying for a layout: the fabrics are divided by lightness and by how much there is of each.
+ * Named fabrics are kept in the order named, the first for the hearth.
  */
 public final class Schemes {
 
+    /** Fabrics tried for the hearth. */
     private static final int MOST_HEARTHS = 3;
 
-    /** Each is compared with each, so only those there is most of are. */
+    /** The most fabrics that are compared with each other, those of which there is most. */
     private static final int MOST_COMPARED = 16;
 
     private final Supply supply;
@@ -68,7 +68,10 @@ public final class Schemes {
         return List.copyOf(schemes);
     }
 
-    /** The hearth wants to stand out: of the fabrics with a piece that holds it, those most unlike the others. */
+    /**
+     * Fabrics for the hearth, which should stand out: of those with a piece that holds it, the ones most unlike the
+     * others.
+     */
     private List<Fabric> hearths(List<Fabric> all, Layout layout) {
         if (!named.isEmpty()) {
             return List.of(named.get(0));
@@ -92,7 +95,7 @@ public final class Schemes {
         }
     }
 
-    /** Sides right and bottom light, left and top dark; with many fabrics each half may mix its own. */
+    /** The right and bottom sides light, the left and top dark; with many fabrics each half may mix its own. */
     private void halves(Set<Scheme> schemes, Fabric hearth, List<Fabric> rest, List<Layout.Slot> slots) {
         List<Fabric> two = rest.subList(0, 2);
         List<Fabric> pair = Harmony.lightToDark(two, Fabric::colour);
@@ -127,7 +130,7 @@ public final class Schemes {
         }
     }
 
-    /** The outer rounds take most, so they get the fabrics there is most of. */
+    /** One fabric a round. The outer rounds take most, so they get the fabrics of which there is most. */
     private void rounds(Set<Scheme> schemes, Fabric hearth, List<Fabric> rest, List<Layout.Slot> slots) {
         int rounds = slots.stream().mapToInt(slot -> slot.place().round()).max().orElse(1);
         List<Fabric> rings = new ArrayList<>();
@@ -157,7 +160,7 @@ public final class Schemes {
         return new Scheme(kind, hearth, bars);
     }
 
-    /** A light and a dark group of about the same amount. */
+    /** The fabrics as a light and a dark group of about the same amount. */
     private List<List<Fabric>> split(List<Fabric> fabrics) {
         List<Fabric> light = Harmony.lightToDark(fabrics, Fabric::colour);
         double total = fabrics.stream().mapToDouble(supply::area).sum();

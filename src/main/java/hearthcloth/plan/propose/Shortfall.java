@@ -16,7 +16,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-
 /** Why a wish cannot be met, in sentences that say what is short, by how much, and what would help. */
 final class Shortfall {
 
@@ -30,7 +29,7 @@ final class Shortfall {
         this.ruler = wish.preferences().ruler();
     }
 
-    /** What is said, and whether it proves that nothing can be made. */
+    /** The sentences, and whether they prove that nothing can be made. */
     record Reasons(List<String> why, boolean proven) {}
 
     Reasons reasons(Optional<Size> size, List<LayoutCandidate> shapes) {
@@ -50,7 +49,7 @@ final class Shortfall {
         return new Reasons(why, proven);
     }
 
-    /** The cloth is larger than all the fabric together. */
+    /** A sentence where the cloth is larger than all the fabric together. */
     private Optional<String> tooLittle(Size size) {
         double missing = size.areaMm2() - stash.areaMm2();
         if (missing <= 0) {
@@ -63,7 +62,7 @@ final class Shortfall {
                         + " is missing before any seam.");
     }
 
-    /** Hearth, bars and size do not go together: says what they do come to. */
+    /** A sentence where hearth, bars and size do not fit together, with the size they do come to. */
     private String noShape(Optional<Size> size) {
         if (wish.shape().hearth().isEmpty() || wish.shape().bars().isEmpty()) {
             return "No hearth and bars of this kind come to "
@@ -100,7 +99,7 @@ final class Shortfall {
         return Optional.of(size + " with " + (rounds == 1 ? "one round" : rounds + " rounds"));
     }
 
-    /** No single piece holds the smallest hearth that would do. */
+    /** Adds a sentence where no single piece holds the smallest hearth that would do. */
     private boolean noHearth(List<LayoutCandidate> shapes, List<String> why) {
         Size least = shapes.stream()
                 .map(shape -> Layout.hearthEdges(shape.layout().courses(), wish.making())
@@ -125,7 +124,7 @@ final class Shortfall {
                         && piece.size().turned().holds(size));
     }
 
-    /** No piece is as wide as the narrowest bar that would do. */
+    /** Adds a sentence where no piece is as wide as the narrowest bar that would do. */
     private boolean noBar(List<LayoutCandidate> shapes, List<String> why) {
         Length least = shapes.stream()
                 .flatMap(shape -> shape.layout().courses().stream())

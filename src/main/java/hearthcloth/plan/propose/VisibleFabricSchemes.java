@@ -27,17 +27,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-
 /**
- * Puts a chosen fabric where it shows: of a draft it makes others in which the fabric lies in the bars that are seen most
- * for their size, as far as there is fabric, and in no bar that is hidden before one that is seen.
+ * Puts a chosen fabric where it can be seen on the tied gift. Of a draft it makes others in which the fabric lies in
+ * the bars that show most for their size, as far as there is fabric, and in no hidden bar before a visible one.
  */
 final class VisibleFabricSchemes {
 
-    /** Shares of the fabric there is that may be used up: seams, joins and leeway take some, and less leaves more choice. */
+    /**
+     * The shares of the available fabric that may be used up. Seams, joins and leeway take some of it, and using less
+     * leaves more choice.
+     */
     private static final double[] SHARES = {0.8, 0.5};
 
-    /** Below this share of what shows, a difference is not worth a join; in shares of all that is seen. */
+    /** A difference of less than this share of all that is seen is not worth a join. */
     private static final double STEP = 0.05;
 
     private static final String HEARTH = new Place.Hearth().id();
@@ -54,7 +56,10 @@ final class VisibleFabricSchemes {
         this.supply = supply;
     }
 
-    /** Those with most of the fabric in sight first; within a twentieth of what shows, the usual order of goods. */
+    /**
+     * Orders trials with most of the fabric in sight first; within a twentieth of what is seen, by the usual order of
+     * goods.
+     */
     Comparator<DraftTrial> order() {
         IdentityHashMap<DraftTrial, Long> steps = new IdentityHashMap<>();
         return Comparator.comparingLong((DraftTrial trial) ->
@@ -62,19 +67,19 @@ final class VisibleFabricSchemes {
                 .thenComparing(DraftTrial.BEST);
     }
 
-    /** The share of what is seen that is of the fabric; 0 where the cloth does not tie the gift. */
+    /** The share, from 0 to 1, of what is seen that is of the fabric; 0 where the cloth does not tie the gift. */
     double score(Cloth cloth) {
         return tied(cloth.finished())
                 .map(visible -> WhatShows.score(cloth, visible, fabric.name()))
                 .orElse(0.0);
     }
 
-    /** For the maker. */
+    /** How much of the fabric is seen, as a sentence for the maker. */
     String sentence(Cloth cloth) {
         return fabric.name() + ": " + Math.round(100 * score(cloth)) + " % of what is seen once tied.";
     }
 
-    /** The draft with the fabric brought out, in one or two ways; none where nothing can be changed. */
+    /** The draft with the fabric brought to the outside, in one or two ways; none where nothing can be changed. */
     List<Draft> brought(Draft draft) {
         Optional<Visible> visible = tied(draft.shape().finished());
         if (visible.isEmpty()) {
@@ -101,7 +106,7 @@ final class VisibleFabricSchemes {
         });
     }
 
-    /** Square millimetres seen of each patch of a cloth with its bars whole. */
+    /** Square millimetres seen of each patch of a cloth whose bars are in one piece. */
     private static Map<String, Double> seen(Cloth whole, Visible visible) {
         Map<String, Double> seen = new HashMap<>();
         for (Laid laid : whole.laid()) {
@@ -124,7 +129,7 @@ final class VisibleFabricSchemes {
         return new Scheme(Scheme.Kind.OUTWARDS, hearth ? List.of(fabric) : rest(was.hearth(), others), bars);
     }
 
-    /** Hearth and bars, those that show most for their size first, as far as there is fabric. */
+    /** The hearth and bars that show most for their size, as far as there is fabric. */
     private Set<String> chosen(Layout layout, Map<String, Double> seen, double most) {
         Map<String, Double> areas = new LinkedHashMap<>();
         areas.put(HEARTH, layout.hearth().areaMm2());
@@ -147,7 +152,7 @@ final class VisibleFabricSchemes {
         return chosen;
     }
 
-    /** Without the chosen fabric; where nothing else was meant, whatever else is in the cloth. */
+    /** The fabrics that were planned, without the chosen one; where no other was planned, all others in the cloth. */
     private List<Fabric> rest(List<Fabric> meant, List<Fabric> others) {
         List<Fabric> rest =
                 meant.stream().filter(other -> !other.equals(fabric)).toList();

@@ -20,17 +20,16 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
-
 /**
  * Changes of a design by hand, each giving a new design: sizes as they are cut, fabrics bar by bar. What is not changed
- * stays; where a bar is added it takes the fabrics of the bar on the same side one round within.
+ * stays; an added bar takes the fabrics of the bar on the same side one round further in.
  */
 public record DesignEdits(Design design) {
 
-    /** More rounds than anybody sews round one hearth. */
+    /** The most rounds that are accepted; nobody sews more round one hearth (docs/sources.md#input-limits). */
     public static final int MOST_ROUNDS = 30;
 
-    /** The design a plan was made from, its bars bound to the fabrics they are cut from. */
+    /** The design a plan was made from, with each bar restricted to the fabrics it is cut from. */
     public static Design settled(Plan plan, Order order) {
         Map<String, Fabric> fabrics = new TreeMap<>();
         plan.fabrics().forEach(fabric -> fabrics.put(fabric.name(), fabric));
@@ -68,7 +67,7 @@ public record DesignEdits(Design design) {
         }
     }
 
-    /** What the hearth is cut to. */
+    /** The cut size of the hearth. */
     public Size hearthCut() {
         return edges().around(design.layout().hearth());
     }
@@ -77,7 +76,7 @@ public record DesignEdits(Design design) {
         return Layout.hearthEdges(design.layout().courses(), design.making());
     }
 
-    /** What bar {@code i} is cut to across. */
+    /** The cut width of bar {@code i}. */
     public Length barCut(int i) {
         return design.layout()
                 .courses()
@@ -86,14 +85,14 @@ public record DesignEdits(Design design) {
                 .plus(lost(design.layout().courses(), i, design.making()));
     }
 
-    /** What a bar's two long edges and its trimming take of its width. */
+    /** What a bar's two long edges and its trimming take from its width. */
     private static Length lost(List<Layout.Course> courses, int i, Making making) {
         return courses.get(i)
                 .width()
                 .minus(Layout.finishedOfCut(courses, making).get(i).width());
     }
 
-    /** Rounds of bars; a round ends when a side comes again. */
+    /** The number of rounds of bars; a round ends when a side comes again. */
     public int rounds() {
         List<Layout.Slot> slots = design.layout().slots();
         return slots.isEmpty() ? 0 : slots.get(slots.size() - 1).place().round();
@@ -116,7 +115,7 @@ public record DesignEdits(Design design) {
         return with(new Layout(finished, design.layout().courses()));
     }
 
-    /** The named bars cut to {@code cut} across. */
+    /** The design with the given bars cut {@code cut} wide. */
     public Design bars(List<Integer> which, Length cut) {
         List<Layout.Course> courses = new ArrayList<>(design.layout().courses());
         for (int i : which) {
@@ -126,7 +125,7 @@ public record DesignEdits(Design design) {
         return with(new Layout(design.layout().hearth(), courses));
     }
 
-    /** As many rounds as wished: taken off outside, or added as wide (cut) as the outermost. */
+    /** The design with as many rounds as wished: outer ones removed, or added with the cut width of the outermost. */
     public Design rounds(int wished) {
         Design was = design;
         while (new DesignEdits(was).rounds() > wished) {
@@ -144,7 +143,7 @@ public record DesignEdits(Design design) {
                 widths().subList(0, keep), sides().subList(0, keep), fabrics().subList(0, keep), design.order());
     }
 
-    /** One more round outside, its bars cut {@code width} across. */
+    /** The design with one more round outside, its bars cut {@code width} wide. */
     public Design anotherRound(Length width) {
         return withAnotherRound(Optional.of(width));
     }
@@ -173,7 +172,7 @@ public record DesignEdits(Design design) {
         return recut(widths, sides, fabrics, design.order());
     }
 
-    /** The same rounds laid in another order; each bar takes width and fabrics from the round's bar on that side. */
+    /** The same rounds in another order; each bar takes its width and fabrics from the round's bar on that side. */
     public Design order(Order order) {
         List<Side> sides = new ArrayList<>();
         List<Length> widths = new ArrayList<>();
@@ -193,7 +192,7 @@ public record DesignEdits(Design design) {
         return recut(widths, sides, fabrics, order);
     }
 
-    /** The same cut pieces made up otherwise, so that the finished size changes, not what is cut. */
+    /** The same cut pieces made up in another way, so that the finished size changes and not what is cut. */
     public Design making(Making making) {
         Size cut = hearthCut();
         Design same = new Design(design.order(), design.layout(), design.scheme(), making, design.rules());
@@ -204,7 +203,7 @@ public record DesignEdits(Design design) {
         return new Design(design.order(), design.layout(), design.scheme(), design.making(), rules);
     }
 
-    /** Bar {@code i} may be cut from these. */
+    /** The design in which bar {@code i} may be cut from these fabrics. */
     public Design fabrics(int i, List<Fabric> allowed) {
         List<List<Fabric>> fabrics = new ArrayList<>(fabrics());
         fabrics.set(i, allowed);
@@ -215,7 +214,7 @@ public record DesignEdits(Design design) {
         return with(new Scheme(design.scheme().kind(), allowed, fabrics()));
     }
 
-    /** Every place of the one fabric taken by the other, and the other way round. */
+    /** The design with two fabrics exchanged everywhere. */
     public Design swapped(Fabric one, Fabric other) {
         UnaryOperator<Fabric> swap = fabric -> fabric.equals(one) ? other : fabric.equals(other) ? one : fabric;
         return with(new Scheme(

@@ -25,11 +25,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-
-/** Fits a design settled by hand to a stash: which piece gives what, or what is short. The same call, the same answer. */
+/**
+ * Fits a design decided by hand to a stash: which piece gives what, or what is short. The same call gives the same
+ * answer.
+ */
 public final class DesignFit {
 
+    /** Steps of the search. */
     private static final long STEPS = 240;
+    /** Plans of colour tried for another one. */
     private static final int TRIES = 16;
 
     private final Supply supply;
@@ -40,13 +44,13 @@ public final class DesignFit {
         this.ruler = ruler;
     }
 
-    /** What fitting came to. */
+    /** The result of fitting. */
     public sealed interface Answer {
 
-        /** It can be cut. */
+        /** The design can be cut. */
         record Made(Plan plan) implements Answer {}
 
-        /** What is short, in sentences; {@code proven} where no plan can do it. */
+        /** The sentences say what is short; {@code proven} where no plan can do it. */
         record Lacking(List<String> why, boolean proven) implements Answer {
             public Lacking {
                 why = List.copyOf(why);
@@ -54,7 +58,7 @@ public final class DesignFit {
         }
     }
 
-    /** The cloth with every bar in one piece, to be looked at before it can be cut. */
+    /** The cloth with every bar in one piece, to be shown before it can be cut. */
     public static Cloth unfitted(Design design) {
         return design.whole();
     }
@@ -62,7 +66,7 @@ public final class DesignFit {
     /**
      * Fits a design.
      *
-     * @param title what the plan is called
+     * @param title the title of the plan
      * @param budget ends the search early
      */
     public Answer fit(Design design, String title, Budget budget) {
@@ -74,8 +78,8 @@ public final class DesignFit {
     }
 
     /**
-     * Plans the colours again, leaving the named bars as they are: the best of the plans of colour that look otherwise
-     * than now. Asked again with the next {@code turn}, the next best.
+     * Plans the colours again and leaves the given bars as they are: the best of the plans of colour that look
+     * different from now. With the next {@code turn}, the next best.
      *
      * @param kept bars that stay, by number in sewing order
      * @param hearthKept true where the hearth stays

@@ -16,14 +16,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-
 /**
- * A design followed with fabric of another stash: sizes, order and making up stay, each fabric gives way to the one
- * nearest in colour, and where that cannot be cut the colours are planned anew for the same sizes.
+ * A design followed with the fabric of another stash: sizes, order and making up stay, each fabric is replaced by the
+ * one nearest in colour, and where that cannot be cut the colours are planned anew for the same sizes.
  */
 public record GuidelineFit(Design design) {
 
-    /** The design in fabrics of the other stash, and whether it can be cut from it. */
+    /** The design in fabrics of the other stash, and whether it can be cut from that stash. */
     public record Followed(Design design, DesignFit.Answer answer) {}
 
     private record Pair(Fabric theirs, Fabric hers, double difference) {}
@@ -31,7 +30,7 @@ public record GuidelineFit(Design design) {
     /**
      * Follows the design.
      *
-     * @param title what the plan is called
+     * @param title the title of the plan
      * @param budget ends the search early
      * @throws IllegalArgumentException where the stash is empty
      */
@@ -49,7 +48,10 @@ public record GuidelineFit(Design design) {
         return new Followed(alike, answer);
     }
 
-    /** Nearest pairs first, by CIEDE2000; two fabrics become one only where the stash has fewer than the design. */
+    /**
+     * Replaces fabrics, nearest pairs first by CIEDE2000; two fabrics are replaced by the same one only where the stash
+     * has fewer fabrics than the design.
+     */
     private Design alike(List<Fabric> hers) {
         if (hers.isEmpty()) {
             throw new IllegalArgumentException("there is no fabric to follow the design with");

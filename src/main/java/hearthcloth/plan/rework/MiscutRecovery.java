@@ -25,10 +25,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
-
 /**
- * What lies on the table when a cut went wrong: the patches that are cut already, the offcuts and rests of the pieces
- * begun, and what is left of the piece that went wrong. The rest of the stash lies as it did.
+ * What lies on the table when a cut went wrong: the patches that are already cut, the offcuts and remainders of the
+ * pieces begun, and what is left of the piece that went wrong. The rest of the stash is unchanged.
  *
  * @param gone pieces that are no longer there as they were
  * @param come pieces that are there instead, patches among them, with numbers of their own
@@ -45,10 +44,10 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
     /**
      * The table after a slip.
      *
-     * @param made the cuts that are made: piece id, colon, number of the cut as {@link CutTree#cuts} counts from 1
+     * @param made the cuts that were made: piece id, colon, number of the cut as {@link CutTree#cuts} counts from 1
      * @param wrong id of the piece that went wrong; patches cut off it before are good
-     * @param real the largest part left of what was still to be cut of it, empty where nothing is
-     * @param next the first number free for a new piece
+     * @param real the largest part left of what was still to be cut of that piece; empty where nothing is left
+     * @param next the first number that is free for a new piece
      */
     public static MiscutRecovery of(Plan plan, Set<String> made, String wrong, Optional<Size> real, int next) {
         Table table = new Table(plan, next);
@@ -67,7 +66,7 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
         return new MiscutRecovery(table.gone, table.come, table.patches);
     }
 
-    /** What a piece has come apart into by the cuts that are made. */
+    /** Collects the parts into which the cuts made have divided a piece. */
     private static void begun(
             CutTree tree, List<CutTree.Parted> cuts, String id, Set<String> made, List<CutTree> parts) {
         if (tree instanceof CutTree.Parted cut && made.contains(id + ":" + (cuts.indexOf(cut) + 1))) {
@@ -120,7 +119,7 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
         }
     }
 
-    /** The stash as it lies after the slip. */
+    /** The stash as it is after the slip. */
     public Stash stash(Stash before) {
         List<Piece> pieces = new ArrayList<>(before.pieces());
         pieces.removeAll(gone);
@@ -128,7 +127,7 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
         return new Stash(pieces);
     }
 
-    /** How many of the patches that were cut already a plan uses just as they are. */
+    /** How many of the patches that were already cut a plan uses unchanged. */
     public long usedAsTheyAre(Plan plan) {
         return plan.cuts().stream()
                 .filter(cut -> cut.tree() instanceof CutTree.Kept)
@@ -137,11 +136,11 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
     }
 
     /**
-     * Plans the rest again: a bar that is wholly cut is sewn from just those patches, a bar that is partly cut from its
-     * own patches and what else is there, and no patch goes into another bar.
+     * Plans the rest again. A bar that is wholly cut is sewn from exactly its patches, a bar that is partly cut from
+     * its own patches and whatever else is there, and no patch goes into another bar.
      *
-     * @param stash as it lies after the slip
-     * @param title what the plan is called
+     * @param stash the stash as it is after the slip
+     * @param title the title of the plan
      * @param budget ends the search early
      */
     public DesignFit.Answer fit(Plan before, Design design, Stash stash, Ruler ruler, String title, Budget budget) {
@@ -154,8 +153,8 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
     }
 
     /**
-     * Patches that are cut already are put to the search as fabrics of their own, one for each bar: so no other bar can
-     * be given them, and a bar that is allowed nothing else gets them.
+     * Gives the search each bar's patches that are already cut as a fabric of their own. So no other bar can be given
+     * them, and a bar for which nothing else is allowed gets them.
      */
     private final class StandIns {
 

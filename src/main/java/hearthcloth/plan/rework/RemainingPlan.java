@@ -26,13 +26,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-
 /**
  * Plans the rest of a cloth again from what is there: the sewn work, the patches cut for later bars, the stash. What is
- * sewn stays as it is; a bar that is cut already and still long enough is used as it is; only the others are cut anew.
+ * sewn stays as it is; a bar that is already cut and still long enough is used unchanged; only the others are cut anew.
  *
- * <p>A patch that is sewn, or used as it is, stands in the new plan as a piece of its own: a cut one of its real size, a sewn
- * one of the size it would be cut to today, so that the one set of rules for plans holds for all.
+ * <p>A patch that is sewn, or used unchanged, stands in the new plan as a piece of its own: a cut one at its real size,
+ * a sewn one at the size it would be cut to today, so that the one set of rules for plans holds for all.
  */
 public final class RemainingPlan {
 
@@ -45,9 +44,9 @@ public final class RemainingPlan {
     private final Map<String, Plan.Source> sources;
 
     /**
-     * Before is what was cut, of which {@code bars} bars are sewn on.
+     * Starts from the plan that was cut, of which {@code bars} bars are sewn on.
      *
-     * @param real for bars not sewn yet that were found shorter or longer than planned, what they measure raw, joined
+     * @param real the measured raw length, joined, of bars not sewn yet that turned out shorter or longer than planned
      */
     public RemainingPlan(Plan before, int bars, Map<String, Length> real) {
         this.before = before;
@@ -63,7 +62,7 @@ public final class RemainingPlan {
      * The plan from here on.
      *
      * @param cuts to be made now
-     * @param gone pieces of the stash they take
+     * @param gone pieces of the stash that they take
      * @param come what is left of those, and patches that are no longer needed
      */
     public record Resewn(Plan plan, List<PieceCut> cuts, List<Piece> gone, List<Piece> come) {
@@ -74,7 +73,7 @@ public final class RemainingPlan {
         }
     }
 
-    /** What planning again came to: a plan, or sentences on what is short. */
+    /** The result of planning again: a plan, or sentences on what is short. */
     public sealed interface Answer {
         record Made(Resewn resewn) implements Answer {}
 
@@ -89,7 +88,7 @@ public final class RemainingPlan {
         return place instanceof Place.Bar bar ? bar.bar() : place.id();
     }
 
-    /** How long bar {@code name} was cut, joined and not yet trimmed; zero where it was not cut. */
+    /** The cut length of bar {@code name}, joined and not yet trimmed; zero where it was not cut. */
     public Length cutLength(String name) {
         Length length = Length.ZERO;
         List<Patch> of = parts.getOrDefault(name, List.of());
@@ -102,7 +101,7 @@ public final class RemainingPlan {
         return length;
     }
 
-    /** What a patch was cut to, as it lies in the cloth. */
+    /** The cut size of a patch, as it lies in the cloth. */
     Size cut(Patch patch) {
         CutTree.Kept kept =
                 Objects.requireNonNull(sources.get(patch.place().id())).kept();
@@ -117,7 +116,7 @@ public final class RemainingPlan {
         return place instanceof Place.Bar bar && bar.side().isUpright() ? size.width() : size.height();
     }
 
-    /** The lengths to which the parts of a bar are really cut, in joining order. */
+    /** The real cut lengths of the parts of a bar, in joining order. */
     private List<Length> lengths(String name) {
         List<Length> lengths = new ArrayList<>();
         for (Patch patch : parts.getOrDefault(name, List.of())) {
@@ -132,10 +131,10 @@ public final class RemainingPlan {
     }
 
     /**
-     * Plans {@code after}, in which the sewn bars have the sizes they really came out at.
+     * Plans {@code after}, in which the sewn bars have their real sizes.
      *
-     * @param stash what lies there besides the patches of this cloth
-     * @param next the first number free for a new piece
+     * @param stash what is there besides the patches of this cloth
+     * @param next the first number that is free for a new piece
      */
     public Answer fit(Design after, Stash stash, int next, Ruler ruler, Budget budget) {
         Map<String, List<Length>> asTheyAre = new LinkedHashMap<>();
@@ -158,7 +157,10 @@ public final class RemainingPlan {
                 : new Answer.Lacking(((DesignFit.Answer.Lacking) answer).why());
     }
 
-    /** What the parts of a cut bar finish at now; empty where the bar is too short, too wide, or was never cut. */
+    /**
+     * The finished lengths of the parts of a cut bar as it is needed now; empty where the bar is too short, too wide,
+     * or was never cut.
+     */
     private List<Length> sufficing(Design after, Layout.Slot slot, Laid bar) {
         List<Patch> of = parts.getOrDefault(slot.place().bar(), List.of());
         if (of.isEmpty()
@@ -181,7 +183,10 @@ public final class RemainingPlan {
         return reaches && shows ? shown : List.of();
     }
 
-    /** The same cloth with bar {@code name}, as it was sewn, the other side up; the same where both sides look alike. */
+    /**
+     * The same cloth with bar {@code name} turned to its other side, as it was sewn; unchanged where both sides look
+     * alike.
+     */
     public static Plan otherSideUp(Plan plan, String name) {
         Assembly work = plan.cloth().work().fold(new OtherSideUp(name));
         return new Plan(plan.story(), new Cloth(work, plan.cloth().making()), plan.rules(), plan.cuts(), plan.bound())
@@ -220,7 +225,7 @@ public final class RemainingPlan {
         return parts.getOrDefault(name, List.of());
     }
 
-    /** A part list for a bar sewn on already: its last part takes the difference. */
+    /** The parts of a bar that is already sewn on; its last part takes the difference. */
     List<Layout.Part> sewn(Layout.Slot slot) {
         List<Patch> of = parts(slot.place().bar());
         Length left = slot.length();
@@ -237,7 +242,7 @@ public final class RemainingPlan {
         return out;
     }
 
-    /** A part list for a bar used as it is cut. */
+    /** The parts of a bar that is used as it was cut. */
     List<Layout.Part> kept(String name, List<Length> shown) {
         List<Layout.Part> out = new ArrayList<>();
         List<Patch> of = parts(name);

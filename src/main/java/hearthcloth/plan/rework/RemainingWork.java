@@ -25,10 +25,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 
-
 /**
- * What of a cloth is not sewn yet, put to the search as a cloth of its own: the sewn work is its hearth, a bar that is used
- * as it is lies ready in one piece.
+ * The part of a cloth that is not sewn yet, given to the search as a cloth of its own: the sewn work is its hearth, and
+ * a bar that is used unchanged lies ready in one piece.
  */
 final class RemainingWork {
 
@@ -44,8 +43,8 @@ final class RemainingWork {
     /**
      * Takes the bars apart.
      *
-     * @param asTheyAre for each bar that is used as it was cut, what its parts finish at
-     * @param next the first number free for a new piece
+     * @param asTheyAre for each bar that is used as it was cut, the finished lengths of its parts
+     * @param next the first number that is free for a new piece
      */
     RemainingWork(RemainingPlan resewing, Design after, Map<String, List<Length>> asTheyAre, int next) {
         this.resewing = resewing;
@@ -64,7 +63,7 @@ final class RemainingWork {
         return design;
     }
 
-    /** What the search may cut: the stash, patches of bars that are not used as they are, and the ready ones. */
+    /** What the search may cut: the stash, patches of bars that are not used unchanged, and the ready bars. */
     Stash stash(Stash stash) {
         List<Piece> pieces = new ArrayList<>(stash.pieces());
         Map<String, Plan.Source> sources = resewing.before().sources();
@@ -154,7 +153,7 @@ final class RemainingWork {
                 plan, cuts, gone(cuts, stash), come(cuts, before.rules().leastPiece()));
     }
 
-    /** The parts {@code found} has for a bar, and what its patches are called in the whole cloth. */
+    /** The parts that {@code found} has for a bar, and the names of its patches in the whole cloth. */
     private static List<Layout.Part> anew(Plan found, Place.Bar there, Place.Bar here, Map<String, String> names) {
         List<Layout.Part> parts = new ArrayList<>();
         for (Patch patch : found.cloth().patches()) {
@@ -169,7 +168,7 @@ final class RemainingWork {
         return parts;
     }
 
-    /** Everything that is not cut anew, each patch a piece of its own. */
+    /** Everything that is not cut anew, with each patch as a piece of its own. */
     private List<PieceCut> there(Cloth cloth, Set<String> anew) {
         Map<String, Plan.Source> sources = resewing.before().sources();
         List<PieceCut> there = new ArrayList<>();
@@ -185,12 +184,12 @@ final class RemainingWork {
         return there;
     }
 
-    /** True for a patch that lies there cut and is not sewn yet; one that is sewn has the size it came out at. */
+    /** True for a patch that is cut and not sewn yet; a sewn one has its real size. */
     private boolean isCut(Patch patch) {
         return patch.place() instanceof Place.Bar bar && asTheyAre.containsKey(bar.bar());
     }
 
-    /** A patch cut from piece 7 is called by both: {@code 7/2B}. */
+    /** The name of a patch cut from a piece, made of both: patch 2B from piece 7 is {@code 7/2B}. */
     private static String cutAs(Piece from, String patch) {
         return from.id().replaceFirst("/.*", "") + "/" + patch;
     }
@@ -212,7 +211,7 @@ final class RemainingWork {
                 .toList();
     }
 
-    /** Offcuts of what is cut now, and freed patches that nothing is cut from. */
+    /** The offcuts of what is cut now, and freed patches from which nothing is cut. */
     private List<Piece> come(List<PieceCut> cuts, Length least) {
         List<Piece> come = new ArrayList<>();
         Set<Piece> used = new HashSet<>();

@@ -12,24 +12,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
  * A cloth of which the first bars are sewn on, as it really came out.
  *
- * <p>A measure says only how large the work is, not where a difference arose: it is put down to the bar last sewn on
- * that way, or to the hearth where there is none (ours: the last seam is the likeliest, and the size is the same
- * whichever it was).
+ * <p>A measure says only how large the work is, not where a difference arose. The difference is attributed to the bar
+ * last sewn on in that direction, or to the hearth where there is none (ours: the last seam is the likeliest, and the
+ * size of the work is the same whichever it was).
  *
- * @param design with the sizes of what is sewn as they are, and of what is not as they were planned
+ * @param design with what is sewn at its real size and the rest as planned
  * @param bars how many are sewn on
  */
 public record SewnCloth(Design design, int bars) {
 
-    /** No bar is planned again to show less than this: 12 mm, half an inch (ours). */
+    /** No bar is planned again to show less than this: 12 mm, about half an inch (ours). */
     private static final Length LEAST_SHOWN = Length.mm(12);
 
     /**
-     * The work after {@code bars} bars, measured raw and trimmed.
+     * The design after {@code bars} bars, given the work's measure, raw and trimmed.
      *
      * @throws MeasureException where nothing could be that small
      */
@@ -43,7 +42,7 @@ public record SewnCloth(Design design, int bars) {
         return new SewnCloth(with(design, after), bars);
     }
 
-    /** What the work measures now, raw. */
+    /** The size of the work now, raw. */
     public Size raw() {
         return open(design, bars).around(work(design.layout(), bars).finished());
     }
@@ -52,7 +51,7 @@ public record SewnCloth(Design design, int bars) {
         return new Layout(layout.hearth(), layout.courses().subList(0, bars));
     }
 
-    /** What the later seams and the hem will still take on each side. */
+    /** The allowances that the later seams and the hem will still take on each side. */
     private static Edges open(Design design, int bars) {
         List<Layout.Course> courses = design.layout().courses();
         return Layout.hearthEdges(courses.subList(bars, courses.size()), design.making());
@@ -82,8 +81,9 @@ public record SewnCloth(Design design, int bars) {
     }
 
     /**
-     * The bars still to come cut wider or narrower, so that the cloth comes out at {@code wanted} after all, as near as
-     * the marks of the ruler allow. Empty where no bar is left to make up for it, or one would show too little.
+     * The design with the bars still to come cut wider or narrower, so that the cloth comes out at {@code wanted} after
+     * all, as nearly as the marks of the ruler allow. Empty where no bar is left to make up for the difference, or one
+     * would show too little.
      */
     public Optional<Design> towards(Size wanted) {
         Size now = design.layout().finished();
@@ -91,7 +91,7 @@ public record SewnCloth(Design design, int bars) {
                 .flatMap(wide -> spread(wide, false, wanted.height().minus(now.height())));
     }
 
-    /** Shares {@code missing} among the bars still to come on one axis, each cut to a mark of the ruler. */
+    /** Divides {@code missing} among the bars still to come on one axis, each cut to a mark of the ruler. */
     private Optional<Design> spread(Design from, boolean across, Length missing) {
         Length mark = from.making().margins().mark();
         if (missing.times(2).plus(mark).isPositive()
@@ -120,12 +120,12 @@ public record SewnCloth(Design design, int bars) {
         return later.isEmpty() ? Optional.empty() : Optional.of(shared);
     }
 
-    /** One more round, cut {@code width} across, in the fabrics of the outermost. */
+    /** The design with one more round, cut {@code width} across, in the fabrics of the outermost. */
     public Design another(Length width) {
         return new DesignEdits(design).anotherRound(width);
     }
 
-    /** The narrowest round worth sewing: an inch or 25 mm showing, its seam and hem besides (ours). */
+    /** The narrowest round worth sewing, as cut: one that shows an inch or 25 mm, plus its seam and hem (ours). */
     public static Length narrowRound(Making making, boolean metric) {
         Length shown = metric ? Length.mm(25) : Length.inches(1);
         return shown.plus(making.seam().wide()).plus(making.hem().allowance());

@@ -8,11 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
  * One thing to do at the machine or the ironing board, for a screen that shows nothing else.
  *
- * @param seam the seam it sews, where it is one
+ * @param seam the seam that it sews, where it is one
  */
 public record AtTheMachine(Kind kind, Task task, Optional<Step> seam) {
 
@@ -29,7 +28,7 @@ public record AtTheMachine(Kind kind, Task task, Optional<Step> seam) {
         HEM
     }
 
-    /** From laying out to the last corner of the hem, in order. */
+    /** Everything from laying out to the last corner of the hem, in order. */
     public static List<AtTheMachine> of(Guide guide) {
         List<AtTheMachine> all = new ArrayList<>();
         all.add(new AtTheMachine(Kind.LAY, guide.sewing().layout(), Optional.empty()));

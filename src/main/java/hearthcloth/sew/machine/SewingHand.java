@@ -8,23 +8,22 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
-
 /**
- * How a maker sews, learnt from what her work measured: how much fabric one of her seams really eats.
+ * How a maker sews, learnt from what her work measured: how much fabric one of her seams really takes.
  *
- * <p>The median, since one slip moves it little, with the median of the distances from it as its spread (the median
- * absolute deviation; Hampel, "The influence curve and its role in robust estimation", 1974, from memory).
+ * <p>The median is used, since one slip moves it little, with the median distance from it as its spread
+ * (docs/sources.md#median-spread).
  *
  * @param seams how many were measured
- * @param eats the median of what they ate
- * @param spread half of them lie within this of the median
+ * @param eats the median of what they took
+ * @param spread half of the seams lie within this of the median
  */
 public record SewingHand(int seams, Length eats, Length spread) {
 
-    /** From fewer seams than this nothing is concluded (ours). */
+    /** With fewer seams than this nothing is concluded (ours). */
     public static final int FEWEST = 6;
 
-    /** From what each seam ate; empty where there are too few. */
+    /** The hand learnt from what each seam took; empty where there are too few. */
     public static Optional<SewingHand> of(List<Length> eaten) {
         if (eaten.size() < FEWEST) {
             return Optional.empty();
@@ -46,14 +45,14 @@ public record SewingHand(int seams, Length eats, Length spread) {
                 : sorted.get(half - 1).plus(sorted.get(half)).dividedBy(2, Rounding.NEAREST);
     }
 
-    /** True where {@code seam} is not hers: its loss is farther from the median than half of her seams are. */
+    /** Whether {@code seam} does not fit her hand: its loss is farther from the median than half of her seams are. */
     public boolean differsFrom(SeamKind seam) {
         Length more = eats.minus(seam.loss());
         Length far = more.isNegative() ? Length.ZERO.minus(more) : more;
         return far.isPositive() && !far.isLessThan(spread);
     }
 
-    /** The seam as she sews it: both edges take half of the difference, since the row lies that much farther in. */
+    /** The seam as she sews it. Both edges take half of the difference, since the row lies that much farther in. */
     public Optional<SeamKind> applied(SeamKind seam) {
         Length more = eats.minus(seam.loss());
         Length half = more.dividedBy(2, Rounding.NEAREST);

@@ -7,24 +7,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 
-
 /**
- * How long her own steps took, by kind: the middle of them, so that one long look for the scissors does not count for
- * much. Nothing is assumed; a kind she has not done often enough has no time.
+ * How long her own steps took, by kind. The median is used, so that one long search for the scissors does not count for
+ * much (docs/sources.md#median-spread). Nothing is assumed: a kind of step that she has not done often enough has no
+ * time.
  *
- * @param middle seconds for each kind known
+ * @param middle median seconds for each kind that is known
  */
 public record SewingPace(Map<AtTheMachine.Kind, Long> middle) {
 
-    /** From fewer steps of a kind nothing is concluded (ours). */
+    /** With fewer steps of a kind than this nothing is concluded (ours). */
     public static final int FEWEST = 3;
 
-    /** A longer gap is a pause, not a step; a shorter one a slip of the finger (ours). */
+    /**
+     * Seconds: a longer gap is a pause and not a step, and one shorter than {@link #SLIP} is a slip of the finger
+     * (ours).
+     */
     private static final long PAUSE = 60 * 60;
 
     private static final long SLIP = 20;
 
-    /** A step that was done at a time, in seconds from whenever. */
+    /** A step that was done, and when, in seconds from any fixed moment. */
     public record Step(AtTheMachine.Kind kind, long at) {}
 
     public SewingPace {

@@ -10,21 +10,25 @@ import hearthcloth.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
  * Thread for the whole cloth, row by row, from the stitch and the plies it goes through, with the tails at both ends of
- * each row and a margin on top.
+ * each row and a margin added.
  *
  * @param rows every kind of row, its length finished
  * @param stitched thread in the rows themselves, both threads together
- * @param tails what hangs out at both ends of all rows
+ * @param tails thread left hanging at both ends of all rows
  */
 public record ThreadNeed(List<Row> rows, Length stitched, Length tails) {
 
-    /** Added for slips and mending: 15 %, the upper of the trade's 10–15 % (common practice). */
+    /**
+     * Added for slips and mending, in per cent: the upper end of the trade's 10 to 15 %
+     * (docs/sources.md#thread-margin).
+     */
     public static final int MARGIN_PERCENT = 15;
 
-    /** What is left hanging of each thread at each end of a row: 10 cm, 4 in (common practice, no source). */
+    /**
+     * The length of each thread left hanging at each end of a row: 10 cm, said as 4 in (docs/sources.md#thread-tail).
+     */
     public static final Length TAIL = Length.cm(10);
 
     private static final int CORNERS = 4;
@@ -95,7 +99,10 @@ public record ThreadNeed(List<Row> rows, Length stitched, Length tails) {
         return new Row(Kind.MITRE, CORNERS, new Length(Rounding.UP.whole(nm)), 2);
     }
 
-    /** Two single edges; where folds are sewn, as many as lie in the lap or in both folds. */
+    /**
+     * The plies under a joining row: two single edges; where folds are sewn, as many as lie in the lap or in both
+     * folds.
+     */
     private static int joining(SeamKind.Build build) {
         return switch (build) {
             case FELLED, FRENCH -> 2;
@@ -104,7 +111,10 @@ public record ThreadNeed(List<Row> rows, Length stitched, Length tails) {
         };
     }
 
-    /** The second pass of a French seam goes through the flap before it is pressed over: four. */
+    /**
+     * The plies under a felling row. The second pass of a French seam goes through the flap before it is pressed over:
+     * four.
+     */
     private static int felling(SeamKind.Build build) {
         return switch (build) {
             case FELLED -> build.plies(1, 1);
@@ -119,7 +129,10 @@ public record ThreadNeed(List<Row> rows, Length stitched, Length tails) {
         return withMargin(stitched.plus(tails));
     }
 
-    /** Half of it on the spool, half on the bobbin: a balanced lockstitch takes as much of each. */
+    /**
+     * Half of the thread is on the spool and half on the bobbin, since a balanced lockstitch takes as much of each
+     * (docs/sources.md#lockstitch).
+     */
     public Length each() {
         return total().dividedBy(2, Rounding.UP);
     }

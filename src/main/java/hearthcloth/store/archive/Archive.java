@@ -18,11 +18,10 @@ import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
-
 /**
- * Everything in one file: a ZIP with {@code hearthcloth.json} (format, version and how much there is), {@code
- * stash.json}, {@code swatches.json} and one {@code cloth-N.json} a cloth, all UTF-8; {@code docs/archive.md} has the
- * format. What lies in a store, packed and laid into an empty one, is the same again.
+ * A maker's whole work in one file: a ZIP with {@code hearthcloth.json} (format, version and numbers of entries),
+ * {@code stash.json}, {@code swatches.json} and one {@code cloth-N.json} for each cloth, all UTF-8; {@code
+ * docs/archive.md} describes the format. A store that is packed and unpacked into an empty one is the same again.
  */
 public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatches, List<Kept> cloths) {
 
@@ -39,7 +38,7 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
         cloths = List.copyOf(cloths);
     }
 
-    /** What lies in the store. */
+    /** An archive of everything in the store. */
     public static Archive of(Store store) {
         Map<String, SwatchBook.Swatch> swatches = new TreeMap<>();
         store.swatches()
@@ -53,7 +52,7 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
         return new Archive(store.stash().whole().pieces(), swatches, cloths);
     }
 
-    /** The ZIP file. */
+    /** The bytes of the ZIP file. */
     public byte[] bytes() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
@@ -101,17 +100,17 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
     /**
      * Reads an archive.
      *
-     * @throws StoreException in words, where it is not ours, damaged or too large
+     * @throws StoreException with a sentence, where it is not ours, damaged or too large
      */
     public static Archive read(byte[] file) {
         return ArchiveReader.read(file);
     }
 
     /**
-     * Lays everything into the store, or nothing where that fails. Pieces come as one undoable change.
+     * Unpacks everything into the store, or nothing where that fails. Pieces come as one change that can be undone.
      *
-     * @param instead true where the archive's pieces take the place of those in the stash, and its cloths that of cloths
-     *     known under the same id; false where what is there stays as it is
+     * @param instead true where the archive's pieces replace those in the stash, and its cloths replace cloths with the
+     *     same id; false where what is there stays as it is
      * @return how many cloths came or were changed
      */
     public int into(Store store, boolean instead) {

@@ -27,22 +27,22 @@ import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
-
 /**
- * Reads an archive, trusting nothing: whoever made it. Entries are taken by the few names there are and never touch the
- * disk, so that a name can lead nowhere; unfolding stops at {@link #MOST_BYTES}. Every value is built by the same
- * constructors as the workroom's own and every plan is checked, so that what is taken in can be shown, cut and sewn.
+ * Reads an archive without trusting it, whoever made it. Only entries with known names are read, and none is written to
+ * disk, so that a name cannot lead anywhere; decompression stops at {@link #MOST_BYTES}. Every value is built by the
+ * same constructors as the workroom's own and every plan is checked, so that whatever is accepted can be shown, cut and
+ * sewn.
  */
 public final class ArchiveReader {
 
-    /** Unfolded, all entries together. */
+    /** The most bytes after decompression, all entries together. */
     public static final long MOST_BYTES = 128L << 20;
 
     private static final int MOST_ENTRIES = 5_000;
     private static final int MOST_BARS = 1_000;
     private static final int LONGEST_WORD = 500;
 
-    /** No piece and no cloth is longer. */
+    /** The longest length that is accepted, for pieces and cloths. */
     private static final Length LONGEST = Length.of(100, Unit.METRE);
 
     private static final String DAMAGED = "This archive is damaged; nothing was taken from it.";

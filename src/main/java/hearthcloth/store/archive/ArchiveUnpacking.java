@@ -21,11 +21,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-
 /**
- * Lays an archive into a store. A piece keeps its number where that is free, else it gets a new one, and the plans that
- * are cut from it follow. A mark before a number or a cloth's id (the example's) is dropped: what comes out of an archive
- * is hers. A fabric that is there already stays as it is there.
+ * Unpacks an archive into a store. A piece keeps its number where that is free and otherwise gets a new one, and the
+ * plans that are cut from it are changed accordingly. A mark before a number or a cloth's id (the example's) is
+ * dropped, since what comes out of an archive is hers. A fabric that is there already stays as it is there.
  */
 final class ArchiveUnpacking {
 
@@ -35,7 +34,7 @@ final class ArchiveUnpacking {
     private final Store store;
     private final boolean instead;
 
-    /** For each piece of the archive, what it is in the store. */
+    /** For each piece of the archive, the piece it is in the store. */
     private final Map<Piece, Piece> became = new HashMap<>();
 
     ArchiveUnpacking(Archive archive, Store store, boolean instead) {
@@ -118,7 +117,7 @@ final class ArchiveUnpacking {
         return true;
     }
 
-    /** The document with the pieces its plan is cut from as they are in the store. */
+    /** The document with the pieces that its plan is cut from as they are in the store. */
     private ClothDocument followed(ClothDocument document) {
         if (document.plan().isEmpty()) {
             return document;

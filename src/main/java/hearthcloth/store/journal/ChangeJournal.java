@@ -5,16 +5,19 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 
-
-/** What was done in each book, in order, so that it can be undone and done again. */
+/** The changes made to each book, in order, so that they can be undone and redone. */
 public record ChangeJournal(Handle handle, Clock clock) {
 
-    /** How far back each book remembers. */
+    /** The most changes kept for each book. */
     private static final int MOST = 200;
 
+    /**
+     * One change. {@code number} orders the changes, {@code label} names it for the maker, {@code change} holds what is
+     * needed to reverse it.
+     */
     public record Deed(long number, String label, String change) {}
 
-    /** A new deed; what was undone before it can no longer be done again. */
+    /** Adds a change; changes that were undone before it can no longer be redone. */
     public void add(String book, String label, String change) {
         handle.createUpdate("delete from deed where book = :book and undone = 1")
                 .bind("book", book)
@@ -33,7 +36,7 @@ public record ChangeJournal(Handle handle, Clock clock) {
                 .execute();
     }
 
-    /** The last one that stands, or the first that was undone. */
+    /** The last change that is in force, or the first that was undone. */
     Optional<Deed> last(String book, boolean undone) {
         return handle.createQuery("select number, label, change from deed where book = :book and undone = :undone"
                         + " order by number " + (undone ? "asc" : "desc") + " limit 1")
@@ -50,7 +53,7 @@ public record ChangeJournal(Handle handle, Clock clock) {
                 .execute();
     }
 
-    /** Takes back, or does again, the last deed of a book by {@code act}; its label, or empty where there is none. */
+    /** Undoes, or redoes, the last change of a book by {@code act}; its label, or empty where there is none. */
     Optional<String> turn(String book, boolean again, Consumer<Deed> act) {
         Optional<Deed> deed = last(book, again);
         deed.ifPresent(found -> {

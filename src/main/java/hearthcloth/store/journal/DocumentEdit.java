@@ -5,8 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import hearthcloth.store.json.DesignCodec;
 import hearthcloth.store.json.StoreException;
 
-
-/** One change of what is kept as a document: it before and after. */
+/** One change of something that is stored as a document: the document before and after. */
 public record DocumentEdit(String before, String after) {
 
     public String text() {

@@ -8,16 +8,15 @@ import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.transaction.DelegatingTransactionHandler;
 import org.jdbi.v3.core.transaction.TransactionHandler;
 
-
 /**
- * How one change is kept: whole or not at all, after those that came before it, and with the reason in words where it
- * cannot be kept.
+ * Runs one change as a transaction: wholly or not at all, after the changes that came before it, and with the reason in
+ * a sentence where it cannot be stored.
  */
 public final class WholeChange extends DelegatingTransactionHandler {
 
     private static final String NOTHING = "Nothing was changed; try again.";
 
-    /** What makes a writer wait for those before it; SQLite does so by itself. */
+    /** The statement that makes a writer wait for those before it; SQLite needs none. */
     private final String turn;
 
     private WholeChange(TransactionHandler kept, String turn) {
@@ -25,12 +24,12 @@ public final class WholeChange extends DelegatingTransactionHandler {
         this.turn = turn;
     }
 
-    /** In a file, where a transaction takes its turn as it begins. */
+    /** For a file, where a transaction gets its lock as it begins. */
     public static WholeChange inFile(TransactionHandler kept) {
         return new WholeChange(kept, "");
     }
 
-    /** In a schema of PostgreSQL: writers of the same schema wait for each other, others do not. */
+    /** For a schema of PostgreSQL: writers of the same schema wait for each other, others do not. */
     public static WholeChange inSchema(TransactionHandler kept) {
         return new WholeChange(kept, "select pg_advisory_xact_lock(hashtext(current_schema()))");
     }

@@ -14,27 +14,26 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-
 /**
- * Everything kept of one cloth: what was settled, how it is cut, how far the work has come. Immutable; a change makes a
- * new document.
+ * Everything stored about one cloth: what was decided, how it is cut, how far the work has come. Immutable; a change
+ * makes a new document.
  *
- * @param design what was settled, bar by bar
+ * @param design what was decided, bar by bar
  * @param plan how it is cut; empty where the stash does not suffice
- * @param lacking what is short then, in sentences
- * @param bench locks and ticks of the work table
- * @param life what became of it
+ * @param lacking what is short in that case, in sentences
+ * @param bench what is locked, cut, sewn and measured
+ * @param life what became of the cloth
  */
 public record ClothDocument(Design design, Optional<Plan> plan, List<String> lacking, Bench bench, Life life) {
 
     /**
-     * What the maker has marked.
+     * What the maker has marked while cutting and sewing.
      *
      * @param locked ids of bars (or hearth) that planning again leaves as they are
      * @param ticked what has been cut: a piece's id, or piece id, colon and the number of the cut
      * @param sewn how many steps at the machine are done
-     * @param measures what she measured, in the order she did
-     * @param done when steps were done, in the order she did them; one done twice stands there twice
+     * @param measures what she measured, in that order
+     * @param done when steps were done, in that order; a step done twice is there twice
      */
     public record Bench(Set<String> locked, Set<String> ticked, int sewn, List<Measure> measures, List<Done> done) {
 
@@ -75,15 +74,15 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
     /**
      * A step that was done.
      *
-     * @param kind of step, as the machine calls it
+     * @param kind name of the step's {@link hearthcloth.sew.machine.AtTheMachine.Kind}
      */
     public record Done(String kind, Instant at) {}
 
     /**
-     * What a step came out at, across its seam.
+     * What the work measured after a step, across its seam.
      *
      * @param step its number, from 0
-     * @param planned what it should have come out at, as the work before it really was
+     * @param planned the size it should have had, given the real size of the work before it
      * @param real what she measured
      */
     public record Measure(int step, Length planned, Length real) {}
@@ -95,7 +94,7 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
      * @param made the day it was made, as she writes it; may be blank
      * @param wrapped what it is for or has wrapped
      * @param keeper who has it
-     * @param uses times used again
+     * @param uses how many times it was used again
      */
     public record Life(Stage stage, String made, String wrapped, String keeper, int uses) {
         public static Life begun() {

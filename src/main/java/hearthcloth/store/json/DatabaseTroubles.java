@@ -4,8 +4,7 @@ import java.sql.SQLException;
 import java.util.Optional;
 import org.sqlite.SQLiteException;
 
-
-/** What a database complains of, in words for the maker; nothing of its own wording is shown. */
+/** Describes the faults of a database in words for the maker; nothing of its own wording is shown. */
 public final class DatabaseTroubles {
 
     private static final String QUICKER = "Another window was quicker with something under the same number.";
@@ -28,7 +27,7 @@ public final class DatabaseTroubles {
         return Optional.empty();
     }
 
-    /** A sentence that says what went wrong, as far as it is known, then {@code end}. */
+    /** An exception whose sentence says what went wrong, as far as it is known, followed by {@code end}. */
     public static StoreException told(Throwable thrown, String end) {
         return new StoreException(words(thrown).map(words -> words + " ").orElse("") + end, thrown);
     }
@@ -43,7 +42,10 @@ public final class DatabaseTroubles {
         return e.getResultCode().code & 0xff;
     }
 
-    /** By the primary result codes of https://www.sqlite.org/rescode.html; the extended ones repeat them in their low byte. */
+    /**
+     * The fault by the primary result code of SQLite; the extended codes repeat it in their low byte
+     * (docs/sources.md#database-codes).
+     */
     private static String file(SQLiteException e) {
         return switch (primary(e)) {
             case 5, 6 -> "Another program has been holding the file for too long.";
@@ -58,7 +60,7 @@ public final class DatabaseTroubles {
         };
     }
 
-    /** By the classes of PostgreSQL's error codes, https://www.postgresql.org/docs/current/errcodes-appendix.html. */
+    /** The fault by the class of PostgreSQL's error code (docs/sources.md#database-codes). */
     private static String studio(String state) {
         if (state.startsWith("08") || state.startsWith("57P")) {
             return "The studio's database does not answer.";

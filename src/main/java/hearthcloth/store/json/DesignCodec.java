@@ -26,10 +26,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
 
-
 /**
- * How what a design is made of is written as JSON and read back. Lengths are whole nanometres. Only our own documents
- * are read: what does not fit is refused by an exception that names the field.
+ * Writes the parts of a design as JSON and reads them back. Lengths are whole nanometres. Only documents of this
+ * program are read; anything else is refused by an exception that names the field.
  */
 public final class DesignCodec {
 

@@ -23,8 +23,7 @@ import hearthcloth.work.photo.PieceGroup;
 import hearthcloth.work.photo.SortedPiece;
 import java.util.Optional;
 
-
-/** How what was read off a photograph is written as JSON and read back: exactly, so that sizes stay what they were. */
+/** Writes what was read from a photograph as JSON and reads it back exactly, so that sizes do not change. */
 public final class PhotoCodec {
 
     private PhotoCodec() {}

@@ -13,8 +13,7 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
 
-
-/** A whole plan as JSON and back: the cloth in its notation, each piece's cuts as nested cuts. */
+/** Writes a whole plan as JSON and reads it back: the cloth in its notation, each piece's cuts as nested cuts. */
 final class PlanCodec {
 
     private PlanCodec() {}

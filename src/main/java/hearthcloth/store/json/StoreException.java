@@ -2,7 +2,6 @@ package hearthcloth.store.json;
 
 import java.util.Optional;
 
-
 /** The store cannot do what was asked; the message is a sentence for the maker. */
 public final class StoreException extends RuntimeException {
 
@@ -16,7 +15,7 @@ public final class StoreException extends RuntimeException {
         super(message);
     }
 
-    /** What a database complained of somewhere behind {@code thrown}, in words; empty where it was something else. */
+    /** A sentence for the fault of a database behind {@code thrown}; empty where it was something else. */
     public static Optional<String> behind(Throwable thrown) {
         return DatabaseTroubles.words(thrown);
     }

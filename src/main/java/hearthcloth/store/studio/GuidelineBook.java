@@ -10,14 +10,13 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jdbi.v3.core.Jdbi;
 
-
-/** Cloths that teachers handed to everybody as guidelines. Thread-safe. */
+/** Cloths that teachers have given to everybody as guidelines. Thread-safe. */
 public final class GuidelineBook {
 
     /**
-     * A cloth handed out.
+     * A cloth given as a guideline.
      *
-     * @param teacher who handed it out, by name
+     * @param teacher name of the teacher who gave it
      */
     public record Handed(String id, String name, String teacher, Design design) {}
 
@@ -29,7 +28,7 @@ public final class GuidelineBook {
         this.clock = clock;
     }
 
-    /** All of them, the newest first. */
+    /** All guidelines, the newest first. */
     public List<Handed> all() {
         return jdbi.withHandle(handle -> handle.createQuery(
                         "select guideline.id, guideline.name, person.name as teacher, guideline.document from guideline"
@@ -48,9 +47,9 @@ public final class GuidelineBook {
     }
 
     /**
-     * Hands a cloth out: what was settled of it, not what it is cut from.
+     * Gives a cloth as a guideline: its design, not what it is cut from.
      *
-     * @throws StoreException where she is no teacher
+     * @throws StoreException where the person is no teacher
      */
     public void hand(Person teacher, String name, Design design) {
         require(teacher);
@@ -67,7 +66,7 @@ public final class GuidelineBook {
                         .execute());
     }
 
-    /** Takes a guideline back; cloths made after it stay. */
+    /** Withdraws a guideline; cloths made after it stay. */
     public void away(Person teacher, String id) {
         require(teacher);
         jdbi.useTransaction(handle -> handle.createUpdate("delete from guideline where id = :id")

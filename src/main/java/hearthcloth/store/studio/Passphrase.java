@@ -11,11 +11,10 @@ import java.util.regex.Pattern;
 import org.bouncycastle.crypto.generators.Argon2BytesGenerator;
 import org.bouncycastle.crypto.params.Argon2Parameters;
 
-
 /**
- * How a passphrase is kept: as Argon2id with a salt of its own, written in the usual text form {@code
- * $argon2id$v=19$m=…,t=…,p=…$salt$hash}. Its setting is the second recommended one of RFC 9106, section 4: three passes
- * over 64 MiB in four lanes, 128 bits of salt, 256 bits of hash.
+ * Stores a passphrase as Argon2id with a salt of its own, in the usual text form {@code
+ * $argon2id$v=19$m=…,t=…,p=…$salt$hash}. The parameters are the second recommended set of RFC 9106: three passes over
+ * 64 MiB in four lanes, 128 bits of salt, 256 bits of hash (docs/sources.md#argon2).
  */
 final class Passphrase {
 
@@ -30,12 +29,15 @@ final class Passphrase {
 
     private static final SecureRandom RANDOM = new SecureRandom();
 
-    /** Each takes its memory while it works; more at once would only crowd out the workroom. */
+    /**
+     * Hashes computed at the same time. Each needs its memory while it works, and more of them would crowd out the
+     * workroom.
+     */
     private static final Semaphore AT_ONCE = new Semaphore(2);
 
     private Passphrase() {}
 
-    /** What is kept of a passphrase; another text each time. */
+    /** The text to store for a passphrase; another one each time. */
     static String hashed(String passphrase) {
         byte[] salt = new byte[SALT];
         RANDOM.nextBytes(salt);
@@ -44,7 +46,7 @@ final class Passphrase {
                 + text.encodeToString(digest(passphrase, salt, MEMORY_KIB, PASSES, LANES, HASH));
     }
 
-    /** True where {@code kept} was made of this passphrase, by whatever setting. */
+    /** Whether {@code kept} was made from this passphrase, with whatever parameters. */
     static boolean matches(String passphrase, String kept) {
         Matcher matcher = KEPT.matcher(kept);
         if (!matcher.matches()) {
@@ -61,7 +63,7 @@ final class Passphrase {
         return MessageDigest.isEqual(hash, again);
     }
 
-    /** True where {@code kept} was made by a weaker setting than today's and should be made anew. */
+    /** Whether {@code kept} was made with weaker parameters than today's and should be made anew. */
     static boolean isOld(String kept) {
         return !kept.startsWith("$argon2id$v=19$m=" + MEMORY_KIB + ",t=" + PASSES + ",p=" + LANES + "$");
     }

@@ -11,15 +11,14 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
-
-/** The people of a studio, each by name and passphrase. Thread-safe. */
+/** The people of a studio, each with a name and a passphrase. Thread-safe. */
 public final class PeopleBook {
 
     private static final int SHORTEST = 12;
     private static final int LONGEST = 200;
     private static final int LONGEST_NAME = 60;
 
-    /** So many wrong passphrases in a row, and the name has to wait before the next. */
+    /** After this many wrong passphrases in a row a name has to wait. */
     private static final int MOST_WRONG = 5;
 
     private static final Duration WAIT = Duration.ofMinutes(1);
@@ -34,7 +33,7 @@ public final class PeopleBook {
 
     private record Kept(Person person, String passphrase, long wrong, String waits) {}
 
-    /** True until the first teacher has come in. */
+    /** True until the first teacher has been added. */
     public boolean isEmpty() {
         return jdbi.withHandle(PeopleBook::isEmpty);
     }
@@ -46,7 +45,7 @@ public final class PeopleBook {
                 == 0;
     }
 
-    /** Everybody, by name. */
+    /** All people, by name. */
     public List<Person> all() {
         return jdbi.withHandle(handle -> handle.createQuery("select * from person order by called")
                 .map((row, context) -> new Person(
@@ -59,9 +58,9 @@ public final class PeopleBook {
     }
 
     /**
-     * The first teacher of a studio that has nobody yet.
+     * Adds the first teacher of a studio that has nobody yet.
      *
-     * @throws StoreException where somebody was quicker, or name or passphrase will not do
+     * @throws StoreException where somebody else was first, or name or passphrase is not acceptable
      */
     public Person begin(String name, String passphrase) {
         String hashed = hashed(name, passphrase);
@@ -74,9 +73,9 @@ public final class PeopleBook {
     }
 
     /**
-     * Somebody more.
+     * Adds a person.
      *
-     * @throws StoreException where the name is taken, or name or passphrase will not do
+     * @throws StoreException where the name is taken, or name or passphrase is not acceptable
      */
     public Person add(String name, String passphrase, Person.Part part) {
         String hashed = hashed(name, passphrase);
@@ -95,7 +94,7 @@ public final class PeopleBook {
         return Passphrase.hashed(passphrase);
     }
 
-    /** Names that differ only in capitals or blanks are one. */
+    /** The form of a name by which names are compared: those that differ only in capitals or blanks are one. */
     private static String called(String name) {
         return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
     }
@@ -124,10 +123,10 @@ public final class PeopleBook {
     }
 
     /**
-     * Who comes in with this name and passphrase; empty where they do not belong together. It takes as long for a name
-     * that nobody has.
+     * The person with this name and passphrase; empty where they do not belong together. The answer takes as long for a
+     * name that nobody has.
      *
-     * @throws StoreException where this name has to wait after too many wrong ones
+     * @throws StoreException where this name has to wait after too many wrong passphrases
      */
     public Optional<Person> enter(String name, String passphrase) {
         Optional<Kept> kept = kept(name);
@@ -172,9 +171,9 @@ public final class PeopleBook {
     }
 
     /**
-     * Another passphrase; all her visits end, so that she comes in anew everywhere.
+     * Changes a passphrase; all visits of the person end, so that she has to enter again everywhere.
      *
-     * @throws StoreException where it will not do
+     * @throws StoreException where it is not acceptable
      */
     public void change(Person person, String passphrase) {
         keep(person, hashed(person.name(), passphrase));

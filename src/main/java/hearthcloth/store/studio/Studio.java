@@ -22,22 +22,21 @@ import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Jdbi;
 
-
 /**
- * A shared studio: one PostgreSQL database for a class or guild, before which several workrooms work at once. What is
- * common lies in the schema {@code studio}; each person's own work in a schema of her own, in the same form as in a
- * file, so that no statement can reach into another's. Thread-safe.
+ * A shared studio: one PostgreSQL database for a class or guild, used by several workrooms at once. What is common lies
+ * in the schema {@code studio}; each person's own work in a schema of her own, in the same form as in a file, so that
+ * no statement can reach into another's. Thread-safe.
  */
 public final class Studio implements AutoCloseable {
 
     private static final String COMMON = "studio";
 
-    /** Of one workroom; PostgreSQL usually allows a hundred in all. */
+    /** The most connections of one workroom; PostgreSQL usually allows a hundred in all. */
     private static final int MOST_CONNECTIONS = 8;
 
     private static final long PATIENCE_MS = 10_000;
 
-    /** Workrooms that bring a schema up to date wait for each other under this number, "HCLT". */
+    /** The number of the lock under which workrooms that migrate a schema wait for each other, "HCLT". */
     private static final int TURN = SqliteFile.MARK;
 
     private final HikariDataSource pool;
@@ -52,9 +51,10 @@ public final class Studio implements AutoCloseable {
     }
 
     /**
-     * Opens the studio, or begins it in an empty database.
+     * Opens the studio, or sets it up in an empty database.
      *
-     * @throws StoreException in words, where the database does not answer, refuses, or is of a newer Hearthcloth
+     * @throws StoreException with a sentence, where the database does not answer, refuses, or was made by a newer
+     *     Hearthcloth
      */
     public static Studio open(StudioAddress address, Clock clock) {
         HikariConfig config = new HikariConfig();
@@ -82,7 +82,10 @@ public final class Studio implements AutoCloseable {
         }
     }
 
-    /** Makes a schema or brings it to today's form; one workroom at a time, and in it one thread, for each takes connections. */
+    /**
+     * Creates a schema or migrates it to today's form; one workroom at a time, and in it one thread, since each takes
+     * connections.
+     */
     private static synchronized void bring(DataSource pool, String schema, String location) {
         try (Connection turn = pool.getConnection()) {
             turn(turn, "pg_advisory_lock");
@@ -120,7 +123,7 @@ public final class Studio implements AutoCloseable {
         return jdbi;
     }
 
-    /** A connection put into the schema. One that the server has cut off since is dropped and the next one tried. */
+    /** A connection set to the schema. One that the server has cut off is dropped and the next one is tried. */
     private Connection connection(String schema) throws SQLException {
         for (int tried = 0; ; tried++) {
             Connection connection = pool.getConnection();

@@ -12,14 +12,13 @@ import java.util.HexFormat;
 import java.util.Optional;
 import org.jdbi.v3.core.Jdbi;
 
-
 /**
- * Who is in the studio, known in every workroom before the same database. A visit is known by a secret that only her
- * browser has; the database has its hash. Thread-safe.
+ * Who is in the studio, known to every workroom on the same database. A visit is identified by a secret that only her
+ * browser has; the database holds its hash. Thread-safe.
  */
 public final class VisitBook {
 
-    /** A visit ends by itself after this. */
+    /** A visit ends by itself after this time. */
     private static final Duration LONGEST = Duration.ofDays(14);
 
     private static final SecureRandom RANDOM = new SecureRandom();
@@ -32,7 +31,7 @@ public final class VisitBook {
         this.clock = clock;
     }
 
-    /** Begins a visit; the secret to give to her browser. */
+    /** Begins a visit; returns the secret for her browser. */
     public String begin(Person person) {
         byte[] bytes = new byte[32];
         RANDOM.nextBytes(bytes);
@@ -50,7 +49,7 @@ public final class VisitBook {
         return secret;
     }
 
-    /** Instants compare as texts where all are cut to seconds. */
+    /** The oldest time of a visit still valid. Instants are cut to seconds so that they compare as texts. */
     private String oldest() {
         return clock.instant().minus(LONGEST).truncatedTo(ChronoUnit.SECONDS).toString();
     }
@@ -72,7 +71,7 @@ public final class VisitBook {
                 .execute());
     }
 
-    /** What a visit's pages carry, so that a form is known to come from one of them in every workroom. */
+    /** A token for the visit's pages, by which every workroom knows that a form comes from one of them. */
     public static String token(String secret) {
         return hashed("page " + secret);
     }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 
-
 /** The cloth that a page is asked for, or the choice of one where none is named. */
 public record ClothAsked(PageContext room) {
 

@@ -12,7 +12,6 @@ import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Optional;
 
-
 /**
  * A change made on a state of a cloth that another window has overtaken: it is made to that state and kept beside the
  * cloth as one of its own, so that both windows' work is there to choose from.

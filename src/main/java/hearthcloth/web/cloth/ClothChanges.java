@@ -19,7 +19,6 @@ import hearthcloth.web.gift.Wished;
 import java.util.List;
 import java.util.function.Function;
 
-
 /**
  * From a posted form to a changed design. Every field is read in her unit; what cannot be is refused with a sentence.
  *

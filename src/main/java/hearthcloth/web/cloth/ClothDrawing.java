@@ -19,7 +19,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
-
 /**
  * One face of a cloth as SVG for the screen: fabrics, fells, stitches, the names of the bars where they fit. Lies in the
  * page itself, so that bars can be links. Lengths are millimetres of the cloth.

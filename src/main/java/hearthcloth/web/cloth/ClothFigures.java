@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-
 /** The figures beside a cloth's pictures; those of cutting only where there is a plan. */
 public record ClothFigures(Cloth cloth, Optional<Plan> plan, Ruler ruler) {
 

@@ -31,7 +31,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-
 /** One cloth: everything about it can be changed, and every change is drawn and told at once. */
 public final class ClothPage {
 

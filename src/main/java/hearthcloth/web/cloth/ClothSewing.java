@@ -9,7 +9,6 @@ import hearthcloth.plan.model.Design;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /** Seam, hem and the rules of piecing, as the fields of a cloth's page show them. */
 public record ClothSewing(Design design, Ruler ruler) {
 

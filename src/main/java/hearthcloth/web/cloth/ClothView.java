@@ -29,7 +29,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /**
  * A cloth as its page shows it: everything is read off the design and its plan.
  *

@@ -21,7 +21,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-
 /** What she designed and made: pictures, whom it went to, its guide on paper, side by side, out and in again. */
 public final class ClothsPage {
 

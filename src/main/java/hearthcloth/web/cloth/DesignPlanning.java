@@ -12,7 +12,6 @@ import hearthcloth.web.kit.TimeLimit;
 import java.util.List;
 import java.util.Optional;
 
-
 /** A changed design as a document: cut from the stash where that suffices, else with what is lacking. */
 public final class DesignPlanning {
 

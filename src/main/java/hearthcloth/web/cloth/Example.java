@@ -27,7 +27,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-
 /** A stash to play with, clearly marked, gone with one action. Its pieces bear ids of their own. */
 public final class Example {
 

@@ -27,7 +27,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
-
 /** The gallery: cloths that the stash can make for what she wishes, as they are found. */
 public final class GalleryPage {
 

@@ -3,7 +3,6 @@ package hearthcloth.web.cloth;
 import hearthcloth.web.kit.ExampleMark;
 import java.util.UUID;
 
-
 /** Names for cloths that are new in the store. */
 public final class NewCloth {
 

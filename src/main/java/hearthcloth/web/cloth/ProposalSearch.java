@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
 
-
 /**
  * One search for proposals going on beside the pages. Started once, watched by asking, stopped on wish; what it found
  * stays until the next one. Thread-safe.

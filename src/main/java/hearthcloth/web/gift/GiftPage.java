@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** "What will it wrap?": every tie that suits the gift with the cloth it takes, and what a cloth she owns ties. */
 public final class GiftPage {
 

@@ -3,7 +3,6 @@ package hearthcloth.web.gift;
 import java.util.List;
 import java.util.Optional;
 
-
 /** The kinds of gift the page asks for, each with the measures it needs, in the order a gift is written. */
 public enum GiftShape {
     BOX("box", "Box", "Length, Width, Height"),

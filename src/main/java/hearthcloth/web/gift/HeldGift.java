@@ -5,7 +5,6 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.wrap.Capacity;
 import java.util.Optional;
 
-
 /**
  * What a cloth ties round in one tie.
  *

@@ -20,7 +20,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 
-
 /**
  * What she wishes of the cloth itself, in her own words; whatever is empty the stash decides. Sizes are as cut.
  *

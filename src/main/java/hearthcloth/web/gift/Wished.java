@@ -15,7 +15,6 @@ import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import java.util.Optional;
 
-
 /**
  * What she wants a cloth for: a gift and its tie, or a size, or neither. Kept in her own words, so that it is shown as
  * she wrote it; measures without a unit were completed with hers.

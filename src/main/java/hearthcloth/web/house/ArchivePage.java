@@ -8,7 +8,6 @@ import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 
-
 /** Everything out and in again as one file. */
 public final class ArchivePage {
 

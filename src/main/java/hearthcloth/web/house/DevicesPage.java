@@ -21,7 +21,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** The other device: how it comes in, which are in, and how one is put out again. */
 public final class DevicesPage {
 
@@ -181,7 +180,7 @@ public final class DevicesPage {
         return found;
     }
 
-    /** A QR code as SVG, four modules of quiet zone round it (ISO/IEC 18004). */
+    /** A QR code as SVG, with four modules of quiet zone round it (docs/sources.md#qr-quiet). */
     private static String picture(String address) {
         QrCode code = QrCode.encodeText(address, QrCode.Ecc.MEDIUM);
         int quiet = 4;

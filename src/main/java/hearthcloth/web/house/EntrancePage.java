@@ -9,7 +9,6 @@ import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** The way into a studio by name and passphrase, and out again; whoever comes first begins it as its teacher. */
 public final class EntrancePage {
 

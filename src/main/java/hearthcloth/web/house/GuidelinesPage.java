@@ -26,7 +26,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-
 /** Cloths that teachers hand to everybody as guidelines; each follows them with her own stash. */
 public final class GuidelinesPage {
 

@@ -9,7 +9,6 @@ import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** Who belongs to the studio; a teacher brings people in, and everybody changes her own passphrase. */
 public final class PeoplePage {
 

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-
 /** Whole copies of her work: what there is, one more now, one put back. */
 public final class SafetyPage {
 

@@ -12,7 +12,6 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** Inches or centimetres, A4 or Letter: asked once, changeable. */
 public final class SettingsPage {
 

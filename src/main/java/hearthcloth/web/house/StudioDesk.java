@@ -13,7 +13,6 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import java.util.Optional;
 
-
 /**
  * A desk in a studio: who sits there is told by a cookie, request by request. A request is served by one thread from
  * its beginning to its end, so what is known of it is kept by thread.

@@ -14,7 +14,6 @@ import hearthcloth.web.kit.FormFields;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /** The threads she has, one line each as she wrote them, and which of them suits a cloth. */
 public record Threads(List<Spool> threads) {
 

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-
 /** What she wrote beside what another window made of it: she sends hers again or leaves it; neither is lost. */
 public final class ConflictPage {
 

@@ -4,7 +4,6 @@ import hearthcloth.store.Person;
 import hearthcloth.store.Store;
 import java.util.Optional;
 
-
 /** Whose work the request at hand is about. */
 public interface Desk {
 

@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-
 /**
  * Telephones and tablets on her network that she let in. A code lets one device in, once; a code that is old or was guessed
  * at is thrown away. Kept in memory alone: when the workroom closes, all are out. Thread-safe.

@@ -9,7 +9,6 @@ import java.net.URI;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-
 /** Every trouble becomes a page, or a sentence on the page, in words; nothing of the program's insides is shown. */
 public final class ErrorPages {
 

@@ -1,6 +1,5 @@
 package hearthcloth.web.kit;
 
-
 /** How the example is told from her own work: a setting while it lies here, and ids that begin with a mark. */
 public final class ExampleMark {
 

@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
-
 /** What fields of a form say, beyond plain text. */
 public final class FormFields {
 

@@ -6,7 +6,6 @@ import io.javalin.http.NotFoundResponse;
 import java.io.InputStream;
 import java.util.Map;
 
-
 /** The pages are set in the same letters as the printed guide, which lie beside its drawing. */
 public final class LetterFiles {
 

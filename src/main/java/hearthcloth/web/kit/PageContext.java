@@ -13,7 +13,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 
-
 /** What all pages share: the work at hand, the token, the templates. */
 public final class PageContext {
 

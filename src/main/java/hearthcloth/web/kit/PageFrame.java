@@ -2,7 +2,6 @@ package hearthcloth.web.kit;
 
 import java.util.List;
 
-
 /**
  * What every page carries round its content.
  *

@@ -12,8 +12,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-
-
 /**
  * Where the pages' templates, styles and scripts come from: out of the program as it was built, or, for a developer who
  * started it by {@code ./dev}, out of the sources as they are at each request, so that a reloaded page shows what was

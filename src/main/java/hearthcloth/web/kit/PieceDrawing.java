@@ -9,7 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
 
-
 /**
  * A piece of fabric drawn to scale, in pixels.
  *

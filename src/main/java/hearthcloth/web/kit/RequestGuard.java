@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-
 /**
  * Who may talk to the workroom: only pages that the workroom itself served to this machine, and to devices let in. Checks the Host (a name that
  * was made to point here is refused), the Origin and a token on everything that changes something, and tells the browser

@@ -12,7 +12,6 @@ import hearthcloth.sew.machine.SewingHand;
 import hearthcloth.store.Store;
 import java.util.Optional;
 
-
 /**
  * What is asked once and can be changed: how she measures, which paper she prints on.
  *

@@ -3,7 +3,6 @@ package hearthcloth.web.kit;
 import hearthcloth.store.SavedCloth;
 import io.javalin.http.Context;
 
-
 /** A change made on a page that something newer has overtaken. Nothing was changed; both are shown. */
 public final class StaleChangeException extends RuntimeException {
 

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-
 /**
  * How fabrics look on the screen: their colours, and her own pictures of them tiled to scale.
  *

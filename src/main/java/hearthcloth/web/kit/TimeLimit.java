@@ -2,7 +2,6 @@ package hearthcloth.web.kit;
 
 import hearthcloth.cutstock.search.Budget;
 
-
 /** The wall clock as a budget: the searches themselves read no clock. */
 public final class TimeLimit {
 

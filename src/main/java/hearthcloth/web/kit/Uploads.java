@@ -6,7 +6,6 @@ import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
 
-
 /** Files that come with a form, bounded. */
 public final class Uploads {
 

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-
 /** "I cut it wrong": the stash is put right as it now lies on the table, and the rest is planned again from it. */
 record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
 

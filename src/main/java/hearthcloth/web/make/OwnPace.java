@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalLong;
 
-
 /** How fast she sews, from the steps of all her cloths. */
 record OwnPace(SewingPace pace) {
 

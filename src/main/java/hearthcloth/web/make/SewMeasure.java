@@ -29,7 +29,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** What a step really measured, and the ways on from there; the choice is hers. */
 public final class SewMeasure {
 

@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-
 /** Sewing, one step at a time beside the machine: two parts, what to do with them, one number to check. */
 public final class SewPage {
 

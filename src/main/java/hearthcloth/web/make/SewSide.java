@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** A bar that was sewn wrong side up: what living with it looks like, and what unpicking touches. */
 public record SewSide(SavedCloth cloth, int step, String bar, List<String> unpicked, String front) {
 

@@ -5,7 +5,6 @@ import hearthcloth.store.SavedPhoto;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 
-
 /** Where the pages of a photograph are, and which photograph a page is asked for. */
 final class PhotoAddress {
 

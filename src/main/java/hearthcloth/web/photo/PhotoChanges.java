@@ -24,7 +24,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-
 /** What she puts right on a photograph: each change is measured again, kept, and can be undone. */
 final class PhotoChanges {
 

@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-
 /**
  * The piece she looks at closely, where its corners are put right, it is parted, and its grain is marked.
  *

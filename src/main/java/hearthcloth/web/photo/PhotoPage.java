@@ -23,7 +23,6 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Semaphore;
 
-
 /** "From a photograph": sent, read beside the pages, looked at and put right, and taken into the stash. */
 public final class PhotoPage {
 

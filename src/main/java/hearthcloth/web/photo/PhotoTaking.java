@@ -35,7 +35,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-
 /** Takes what she accepts into the stash: pieces, and a swatch of each fabric, as one change that is undone at once. */
 final class PhotoTaking {
 

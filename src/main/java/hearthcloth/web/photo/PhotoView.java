@@ -21,7 +21,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-
 /**
  * A photograph with what was read off it, as the page shows it.
  *

@@ -20,7 +20,6 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
-
 /**
  * Reads photographs beside the pages, one at a time for the whole workroom, since each takes a hundred megabytes while it
  * is read. What waits is only its number: the picture itself lies in the store until its turn comes. Thread-safe.

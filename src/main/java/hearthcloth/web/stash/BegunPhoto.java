@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-
 /**
  * A photograph whose pieces are not all in the stash or left out.
  *

@@ -30,7 +30,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** One fabric: its name, colour, faces and nap, for all its pieces at once; her own picture of it. */
 public final class FabricPage {
 

@@ -26,7 +26,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** One kind of piece: its size and fabric, cut in two, used up, taken away; one, some or all that are alike. */
 public final class PiecePage {
 

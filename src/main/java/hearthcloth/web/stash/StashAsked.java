@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
 
-
 /**
  * Which pieces she wants to see, as it stands in the address.
  *

@@ -6,7 +6,6 @@ import hearthcloth.measure.Unit;
 import hearthcloth.stash.SpokenLine;
 import hearthcloth.stash.SpokenPieces;
 
-
 /** Fields about fabric, held to the same rules as a line that is typed. */
 public final class StashFields {
 

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** The stash as a CSV file, in and out. */
 final class StashFiles {
 

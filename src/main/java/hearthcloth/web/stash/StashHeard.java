@@ -11,7 +11,6 @@ import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PieceDrawing;
 import java.util.Optional;
 
-
 /**
  * What was understood of a line, to be shown while she types.
  *

@@ -6,7 +6,6 @@ import hearthcloth.store.StashBook;
 import hearthcloth.store.StashEdit;
 import java.util.List;
 
-
 /** Takes what arrives into the stash as one change that is undone at once. */
 final class StashIntake {
 

@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** "What have you got?": pieces said in a line, many lines or fields; shown to scale; every change undone. */
 public final class StashPage {
 

@@ -6,7 +6,6 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 
-
 /** The whole stash page, with what she wrote still in its boxes. */
 public final class StashScreen {
 

@@ -22,7 +22,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-
 /**
  * The stash as the page shows it: some lots of it drawn to scale, all fabrics with their totals.
  *

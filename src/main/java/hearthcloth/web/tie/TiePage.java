@@ -17,7 +17,6 @@ import io.javalin.http.NotFoundResponse;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** How a tie is done, step by step, round the gift at hand: with her own cloth where one is named, else with a plain one. */
 public final class TiePage {
 

@@ -14,7 +14,6 @@ import hearthcloth.wrap.tying.Tying;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
  * How a tie is done round one gift, as its page shows it.
  *

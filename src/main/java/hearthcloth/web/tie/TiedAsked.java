@@ -18,7 +18,6 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
-
 /**
  * How she wants to see a cloth tied, in her own words: round what, in which tie, and how the cloth lies under it.
  *

@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-
 /** A cloth tied round what she wants to wrap, before anything is cut: from three sides, to be turned, and what shows. */
 public final class TiedPage {
 

@@ -10,9 +10,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-
 /**
- * Pieces of a photograph that look like one fabric, and the fabric they are taken for until the maker says otherwise.
+ * Pieces of a photograph that look like one fabric, and the fabric they are assumed to be until the maker says
+ * otherwise.
  *
  * @param pieces in reading order, never empty
  */
@@ -23,9 +23,9 @@ public record FabricGroup(Fabric fabric, List<ReadPiece> pieces) {
     }
 
     /**
-     * The groups of a reading, in reading order. A group is called by its colour ("sage print" where it has a figure),
-     * with a number where another is called so already. A picture shows neither a right side nor a nap: both faces are
-     * taken to look the same and any direction to do, as for a line of the stash file that says nothing.
+     * The groups of a reading, in reading order. A group is named by its colour ("sage print" where it has a figure),
+     * with a number where another has that name already. A picture shows neither a right side nor a nap, so both faces
+     * are assumed to look the same and any direction to do, as for a line of the stash file that says nothing.
      */
     public static List<FabricGroup> of(List<ReadPiece> read) {
         Set<String> taken = new HashSet<>();

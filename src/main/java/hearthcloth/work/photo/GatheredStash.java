@@ -15,16 +15,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-
 /**
  * What a photograph brings to a stash: for each fabric and size a line with its count.
  *
  * @param stash numbered as the lines of the file it would be written to
- * @param notes by line, which pieces of the picture it is
+ * @param notes by line, which pieces of the picture it stands for
  */
 public record GatheredStash(Stash stash, Map<Integer, Map<String, String>> notes) {
 
-    /** Nothing narrower is of use in a cloth with felled seams: common practice, no source. */
+    /**
+     * The narrowest piece that is kept; nothing narrower is of use in a cloth with felled seams
+     * (docs/sources.md#narrowest-piece).
+     */
     private static final Length LEAST = Length.mm(10);
 
     private static final int HEADER = 1;
@@ -33,7 +35,7 @@ public record GatheredStash(Stash stash, Map<Integer, Map<String, String>> notes
         notes = Map.copyOf(notes);
     }
 
-    /** The usable rectangles of those pieces that {@code taken} says, brought down to the ruler's marks. */
+    /** The usable rectangles of the pieces that {@code taken} accepts, rounded down to the ruler's marks. */
     public static GatheredStash of(List<FabricGroup> groups, Ruler ruler, Predicate<ReadPiece> taken) {
         Builder builder = new Builder();
         for (FabricGroup group : groups) {
@@ -51,8 +53,8 @@ public record GatheredStash(Stash stash, Map<Integer, Map<String, String>> notes
     }
 
     /**
-     * The rectangle that can surely be cut from a piece, rounded down to the ruler's marks, the longer side as its length;
-     * empty where less than a centimetre is left.
+     * The rectangle that can surely be cut from a piece, rounded down to the ruler's marks, the longer side as its
+     * length; empty where less than a centimetre is left.
      */
     public static Optional<Size> size(ReadPiece piece, Ruler ruler) {
         Size size = SortedPiece.size(piece.usable(), ruler);

@@ -2,10 +2,9 @@ package hearthcloth.work.photo;
 
 import hearthcloth.photo.plane.LargestRectangle;
 
-
 /**
- * How the grain runs, as she marked it, and the usable rectangle along it.
+ * The direction of the grain as she marked it, and the usable rectangle along it.
  *
- * @param angleRad on the floor; the rectangle's width lies along it
+ * @param angleRad angle on the floor, in radians; the rectangle's width lies along it
  */
 public record MarkedGrain(double angleRad, LargestRectangle.Box usable) {}

@@ -18,17 +18,19 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
-
-/** What the maker's hand does to outlines; every change is measured again. Refuses, in words, what leaves no outline. */
+/**
+ * The maker's changes of outlines by hand; after every change the piece is measured again. A change that leaves no
+ * outline is refused with a sentence.
+ */
 public final class OutlineEdits {
 
     private static final String NO_OUTLINE = "that would leave no outline; a piece has three corners or more, none of"
             + " them on the other side of its rim. Nothing was changed";
 
-    /** As many corners as are worth tapping one after another. */
+    /** The most corners that one taps one after another. */
     public static final int MOST_DRAWN = 12;
 
-    /** What cannot be cut as wide as this is no piece, in millimetres. */
+    /** A piece that cannot be cut as wide as this is none, in millimetres (docs/sources.md#narrowest-piece). */
     private static final double LEAST_MM = 10;
 
     private final FloorScale scale;
@@ -39,14 +41,14 @@ public final class OutlineEdits {
         this.byHand = new Remeasurement(scale);
     }
 
-    /** Puts corner {@code i} somewhere else, in pixels of the picture. */
+    /** Moves corner {@code i} to another place, in pixels of the picture. */
     public PhotoSorting corner(PhotoSorting was, String key, int i, Point to) {
         List<Point> corners = corners(was, key, i);
         corners.set(i, inPicture(to));
         return outlined(was, key, corners, rim -> rim.moved(i));
     }
 
-    /** A new corner in the middle of the side that begins at corner {@code i}. */
+    /** Adds a corner in the middle of the side that begins at corner {@code i}. */
     public PhotoSorting cornerMore(PhotoSorting was, String key, int i) {
         List<Point> corners = corners(was, key, i);
         Point a = corners.get(i);
@@ -96,7 +98,7 @@ public final class OutlineEdits {
         return byHand.outlined(piece.piece(), corners, rim.pixels(corners.size()), grain);
     }
 
-    /** All that is not left out, but {@code key}. */
+    /** All pieces that are not left out, except {@code key}. */
     private static Map<String, ReadPiece> others(PhotoSorting was, String key) {
         Map<String, ReadPiece> others = new LinkedHashMap<>();
         was.pieces().stream()
@@ -108,14 +110,14 @@ public final class OutlineEdits {
     /**
      * A corner of a piece that is drawn in.
      *
-     * @param pixels how far off it may be, one standard deviation in pixels of the picture
+     * @param pixels its uncertainty, one standard deviation in pixels of the picture
      */
     public record Placed(Point at, double pixels) {}
 
     /**
      * Adds a piece that was not read, by the corners she placed round it.
      *
-     * @param look how cloth inside an outline looks
+     * @param look how the cloth inside an outline looks
      * @param taken keys of pieces in the stash
      * @param names of fabrics in the stash
      */
@@ -142,7 +144,7 @@ public final class OutlineEdits {
         return was.with(piece, new OutlineOrigin.Drawn(pixels), names);
     }
 
-    /** Without those that were tapped twice at one place. */
+    /** The corners without those that were tapped twice at one place. */
     private static List<Placed> apart(List<Placed> placed) {
         List<Placed> out = new ArrayList<>();
         for (Placed corner : placed) {
@@ -184,7 +186,7 @@ public final class OutlineEdits {
     }
 
     /**
-     * Parts a piece in two along a line of the picture.
+     * Divides a piece in two along a line of the picture.
      *
      * @param looks how the parts look, given the whole
      * @param taken names of fabrics in the stash
@@ -208,7 +210,7 @@ public final class OutlineEdits {
         return was.parted(key, dyed, taken);
     }
 
-    /** A part is told no more surely than the whole was. */
+    /** A part, measured no more surely than the whole was. */
     private SortedPiece part(SortedPiece whole, ReadPiece part, char letter, PieceAppearance look) {
         List<Point> corners = part.outline().picture();
         OutlineOrigin rim = whole.rim() instanceof OutlineOrigin.Drawn drawn
@@ -221,7 +223,7 @@ public final class OutlineEdits {
                 whole.key() + letter, dyed, Optional.empty(), rim, whole.dropped(), false, whole.group());
     }
 
-    /** Marks how the grain runs by a line of the picture; the usable rectangle lies along it from then on. */
+    /** Marks the direction of the grain by a line of the picture; from then on the usable rectangle lies along it. */
     public PhotoSorting grain(PhotoSorting was, String key, Point a, Point b) {
         if (Math.hypot(b.x() - a.x(), b.y() - a.y()) < 1) {
             throw new MeasureException("the line is too short to tell a direction. Nothing was changed");

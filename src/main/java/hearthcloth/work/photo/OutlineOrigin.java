@@ -5,14 +5,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
-
-/** Whose outline a piece has. */
+/** Who has placed a piece's outline. */
 public sealed interface OutlineOrigin {
 
-    /** How far off each of {@code corners} may be, one standard deviation in pixels of the picture. */
+    /** The uncertainty of each of {@code corners} corners, one standard deviation in pixels of the picture. */
     List<Double> pixels(int corners);
 
-    /** The reader's. */
+    /** The reader's outline. */
     record Read() implements OutlineOrigin {
         @Override
         public List<Double> pixels(int corners) {
@@ -20,7 +19,7 @@ public sealed interface OutlineOrigin {
         }
     }
 
-    /** The reader's, put right by her. */
+    /** The reader's outline, corrected by her. */
     record Moved() implements OutlineOrigin {
         @Override
         public List<Double> pixels(int corners) {
@@ -29,10 +28,10 @@ public sealed interface OutlineOrigin {
     }
 
     /**
-     * Hers alone, of a piece that was not read.
+     * Her own outline of a piece that was not read.
      *
-     * @param pixels how far off each corner may be: a place tapped on the whole picture is surer than the finger, but not
-     *     than the screen
+     * @param pixels uncertainty of each corner: a place tapped on the whole picture is known better than the finger's
+     *     width, but no better than the screen's pixels
      */
     record Drawn(List<Double> pixels) implements OutlineOrigin {
         public Drawn {
@@ -44,21 +43,21 @@ public sealed interface OutlineOrigin {
             return pixels;
         }
 
-        /** With corner {@code i} put where it belongs, seen close up. */
+        /** The outline with corner {@code i} placed from close up. */
         Drawn moved(int i) {
             List<Double> now = new ArrayList<>(pixels);
             now.set(i, Remeasurement.PIXELS);
             return new Drawn(now);
         }
 
-        /** With one more after corner {@code i}, no surer than those on either side. */
+        /** The outline with one more corner after corner {@code i}, no more certain than those on either side. */
         Drawn more(int i) {
             List<Double> now = new ArrayList<>(pixels);
             now.add(i + 1, Math.max(pixels.get(i), pixels.get((i + 1) % pixels.size())));
             return new Drawn(now);
         }
 
-        /** Of a part with so many corners. */
+        /** The outline of a part with this number of corners. */
         Drawn part(int corners) {
             return new Drawn(Collections.nCopies(corners, Collections.max(pixels)));
         }

@@ -14,8 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-
-/** All pieces of a photograph and the fabrics they are sorted in. Immutable. */
+/** All pieces of a photograph and the fabrics they are sorted into. Immutable. */
 public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
 
     public PhotoSorting {
@@ -24,7 +23,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
     }
 
     /**
-     * As read: like pieces in one fabric, each under a name that suggests itself and that none has yet.
+     * The sorting as read: similar pieces in one fabric, each fabric with a suggested name that no other has.
      *
      * @param taken names of fabrics in the stash
      */
@@ -55,7 +54,10 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
         return keys;
     }
 
-    /** A name by colour and figure that {@code taken} does not have yet (in small letters), and has then: {@code dark blue print 2}. */
+    /**
+     * A name by colour and figure that is not in {@code taken} (in small letters), such as {@code dark blue print 2};
+     * it is added to {@code taken}.
+     */
     public static String suggestion(PieceAppearance look, Set<String> taken) {
         String plain = look.name() + (look.pattern() == PieceAppearance.Pattern.FIGURED ? " print" : "");
         String name = plain;
@@ -68,7 +70,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
     /**
      * A piece by its key.
      *
-     * @throws MeasureException where it is there no more
+     * @throws MeasureException where it is no longer there
      */
     public SortedPiece piece(String key) {
         return find(key)
@@ -82,7 +84,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
     /**
      * A fabric by its id.
      *
-     * @throws MeasureException where it is there no more
+     * @throws MeasureException where it is no longer there
      */
     public PieceGroup group(String id) {
         return groups.stream()
@@ -96,7 +98,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
         return pieces.stream().filter(piece -> piece.group().equals(group.id())).toList();
     }
 
-    /** Whether a piece, or what it was parted from or in, is among {@code keys}. */
+    /** Whether a piece, or what it was divided from or into, is among {@code keys}. */
     public static boolean isAmong(String key, Collection<String> keys) {
         return keys.stream().anyMatch(other -> SortedPiece.isSameCloth(key, other));
     }
@@ -109,7 +111,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
         return with(piece(key).checked(now));
     }
 
-    /** Says something else of a fabric. */
+    /** Changes what is said about a fabric. */
     public PhotoSorting told(PieceGroup group) {
         group(group.id());
         return new PhotoSorting(
@@ -119,7 +121,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
                         .toList());
     }
 
-    /** The piece among those of another fabric; of one of its own where {@code group} is empty. */
+    /** Moves a piece to another fabric; to one of its own where {@code group} is empty. */
     public PhotoSorting moved(String key, Optional<String> group, Collection<String> taken) {
         SortedPiece piece = piece(key);
         if (group.isPresent()) {
@@ -142,7 +144,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
         return PieceGroup.suggested("f" + number, suggestion(look, names));
     }
 
-    /** Two pieces in place of one, each in the fabric it is like. */
+    /** Replaces a piece by two, each in the fabric it resembles. */
     PhotoSorting parted(String key, List<SortedPiece> parts, Collection<String> taken) {
         SortedPiece whole = piece(key);
         List<SortedPiece> now = new ArrayList<>();
@@ -172,7 +174,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
                 + 1;
     }
 
-    /** With a piece that was drawn in, in the fabric it is like. */
+    /** Adds a piece that was drawn in, in the fabric it resembles. */
     PhotoSorting with(ReadPiece drawn, OutlineOrigin.Drawn rim, Collection<String> names) {
         PieceGroup group = groups.stream()
                 .filter(each -> of(each).get(0).look().isLike(drawn.look()))
@@ -210,7 +212,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
                 groups);
     }
 
-    /** Without fabrics that have no piece left. */
+    /** The sorting without fabrics that have no piece left. */
     private PhotoSorting tidied() {
         return new PhotoSorting(
                 pieces, groups.stream().filter(group -> !of(group).isEmpty()).toList());

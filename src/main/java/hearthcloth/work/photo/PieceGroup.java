@@ -3,12 +3,11 @@ package hearthcloth.work.photo;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 
-
 /**
- * Pieces of one fabric, and what the maker says of it.
+ * Pieces of one fabric, and what the maker says about it.
  *
- * @param id tells it from the others of one photograph
- * @param name as she calls it; a suggestion until she has
+ * @param id distinguishes it from the others of one photograph
+ * @param name as she calls it; a suggestion until she has named it
  */
 public record PieceGroup(String id, String name, Fabric.Faces faces, Fabric.Nap nap, Piece.Washed washed) {
 

@@ -4,20 +4,19 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.plane.PieceOutline;
 import java.util.List;
 
-
-/** An outline's shape in a maker's words. */
+/** The shape of an outline in a maker's words. */
 public final class ShapeWords {
 
-    /** A corner this near to square is called so, in degrees. */
+    /** A corner within this many degrees of a right angle is called square. */
     private static final double SQUARE = 3;
-    /** A strip is so many times longer than wide. */
+    /** A strip is at least this many times as long as it is wide. */
     private static final double STRIP = 4;
-    /** Sides within this share of each other are called equal. */
+    /** Sides that differ by less than this share are called equal. */
     private static final double EQUAL = 0.03;
 
     private ShapeWords() {}
 
-    /** Such as "rectangle", "strip", "triangle", "L-shape", "four uneven sides". */
+    /** A word or phrase such as "rectangle", "strip", "triangle", "L-shape", "four uneven sides". */
     public static String of(PieceOutline outline) {
         List<Point> corners = outline.floor();
         return switch (corners.size()) {
@@ -35,7 +34,7 @@ public final class ShapeWords {
         return ratio >= STRIP ? "strip" : ratio <= 1 + EQUAL ? "square" : "rectangle";
     }
 
-    /** Whether every corner turns by a quarter, to one side or the other. */
+    /** Whether every corner is a right angle, to one side or the other. */
     private static boolean isSquareCornered(List<Point> corners) {
         int n = corners.size();
         for (int i = 0; i < n; i++) {

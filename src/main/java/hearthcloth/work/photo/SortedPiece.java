@@ -9,14 +9,13 @@ import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.plane.LargestRectangle;
 import java.util.Optional;
 
-
 /**
- * A piece of the photograph as it stands now.
+ * A piece of the photograph as it is now.
  *
- * @param key its number, with a letter for each time it was parted: {@code 3}, {@code 3b}, {@code 3ba}
+ * @param key its number, with a letter for each time it was divided: {@code 3}, {@code 3b}, {@code 3ba}
  * @param piece as read or, where its outline was changed, as measured again; without regard to the grain
- * @param rim whose outline it has
- * @param checked whether she says that a doubtful reading is right
+ * @param rim who has placed its outline
+ * @param checked whether she has confirmed a doubtful reading
  * @param group the fabric's id
  */
 public record SortedPiece(
@@ -37,33 +36,33 @@ public record SortedPiece(
         return piece.look();
     }
 
-    /** Whether she has put its outline. */
+    /** Whether she has placed its outline. */
     public boolean byHand() {
         return !(rim instanceof OutlineOrigin.Read);
     }
 
-    /** Whether it was not read at all: she drew it in. */
+    /** Whether it was not read at all and she drew it in. */
     public boolean isDrawn() {
         return rim instanceof OutlineOrigin.Drawn;
     }
 
     /**
-     * Whether nothing is left open: no doubt, or she has looked at it. Putting an outline right is looking at it; one that
-     * was drawn in has been seen by nobody else.
+     * Whether nothing is left open: no doubt, or she has checked it. Correcting an outline counts as checking it; one
+     * that was drawn in has no other source.
      */
     public boolean isSure() {
         return piece.doubts().isEmpty() || rim instanceof OutlineOrigin.Moved || checked;
     }
 
     /**
-     * What comes into the stash: width across, length along the grain or, where nobody marked it, the longer side; down
-     * to the ruler's marks.
+     * The size that comes into the stash: width across, length along the grain or, where nobody marked it, along the
+     * longer side; rounded down to the ruler's marks.
      */
     public Size size(Ruler ruler) {
         return grain.isPresent() ? sized(usable(), true, ruler) : size(usable(), ruler);
     }
 
-    /** The same of a rectangle whose grain nobody marked. */
+    /** The same for a rectangle whose grain nobody marked. */
     public static Size size(LargestRectangle.Box box, Ruler ruler) {
         return sized(box, box.width() >= box.height(), ruler);
     }
@@ -78,7 +77,7 @@ public record SortedPiece(
         return new Length(Rounding.DOWN.whole(millimetres * 1e6));
     }
 
-    /** Whether both are, at least in part, the same cloth: one was parted from the other. */
+    /** Whether both are, at least in part, the same cloth, because one was divided from the other. */
     static boolean isSameCloth(String one, String other) {
         String longer = one.length() >= other.length() ? one : other;
         String shorter = one.length() >= other.length() ? other : one;

@@ -4,7 +4,6 @@ import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Vector;
 import java.util.List;
 
-
 /**
  * One flat piece of the folded cloth.
  *
@@ -23,7 +22,7 @@ public record Facet(Part part, ConvexPolygon cloth, Motion motion, FacetPlane pl
         WALL,
         /** Over the top. */
         TOP,
-        /** Folded away inside or under another piece; never shows, so pictures may leave it out. */
+        /** Folded away inside or under another piece; it never shows, so pictures may leave it out. */
         TUCK,
         /** A gathered end on its way to a knot. */
         CORD,
@@ -33,7 +32,7 @@ public record Facet(Part part, ConvexPolygon cloth, Motion motion, FacetPlane pl
         TAIL
     }
 
-    /** The same piece under another name. */
+    /** The same piece as another part. */
     public Facet as(Part other) {
         return new Facet(other, cloth, motion, plane);
     }
@@ -43,12 +42,12 @@ public record Facet(Part part, ConvexPolygon cloth, Motion motion, FacetPlane pl
         return cloth.corners().stream().map(motion::at).toList();
     }
 
-    /** True when the face that lay on the table looks outwards. */
+    /** Whether the face that lay on the table looks outwards. */
     public boolean showsTableFace() {
         return motion.inside().dot(plane.out()) < 0;
     }
 
-    /** True for what hangs at the knot and shows only in part, from changing sides. */
+    /** Whether the piece hangs at the knot and shows only in part, from changing sides. */
     public boolean isLoose() {
         return part == Part.CORD || part == Part.KNOT || part == Part.TAIL;
     }

@@ -11,18 +11,17 @@ import hearthcloth.wrap.Placing;
 import java.util.List;
 import java.util.stream.Stream;
 
-
 /**
- * How the cloth lies under the gift: takes places on the plan (front, origin top left, x right, y down) to places on the
- * table. The face that ends outside lies on the table, so with the front out the plan is seen mirrored from above. A
- * diamond is turned an eighth clockwise: the plan's top edge then faces away to the right.
+ * How the cloth lies under the gift: converts places on the plan (front, origin top left, x right, y down) to places on
+ * the table. The face that ends outside lies on the table, so with the front out the plan is seen mirrored from above.
+ * A diamond is turned an eighth clockwise: the plan's top edge then faces away to the right.
  *
  * @param cloth its finished size
- * @param diamond true when its corners, not its edges, point to the maker
+ * @param diamond true when its corners, and not its edges, point to the maker
  */
 public record Laying(Size cloth, Placing placing, boolean diamond) {
 
-    /** A place of the plan, in millimetres. */
+    /** The place on the table of a place on the plan, in millimetres. */
     public Point at(double x, double y) {
         double right = x - mm(cloth.width()) / 2;
         double away = mm(cloth.height()) / 2 - y;
@@ -33,7 +32,7 @@ public record Laying(Size cloth, Placing placing, boolean diamond) {
         return new Point(u - mm(placing.right()), v - mm(placing.away()));
     }
 
-    /** The place of the plan, x and y in millimetres, that lies here. */
+    /** The place on the plan, x and y in millimetres, that lies at this point. */
     public Point plan(Point point) {
         double u = point.x() + mm(placing.right());
         double v = point.y() + mm(placing.away());
@@ -44,12 +43,12 @@ public record Laying(Size cloth, Placing placing, boolean diamond) {
         return new Point(right + mm(cloth.width()) / 2, mm(cloth.height()) / 2 - away);
     }
 
-    /** A rectangle of the plan. */
+    /** The outline on the table of a rectangle of the plan. */
     public ConvexPolygon patch(Rect rect) {
         return patch(mm(rect.x()), mm(rect.y()), mm(rect.right()), mm(rect.bottom()));
     }
 
-    /** A rectangle of the plan, in millimetres. */
+    /** The outline on the table of a rectangle of the plan, in millimetres. */
     public ConvexPolygon patch(double left, double top, double right, double bottom) {
         List<Point> corners = Stream.of(at(left, top), at(right, top), at(right, bottom), at(left, bottom))
                 .toList();

@@ -3,42 +3,41 @@ package hearthcloth.wrap.fold;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 
-
 /**
- * An isometry from the flat cloth into space: the point {@code from} goes to {@code to}, the unit ways u and v to two
- * unit ways at right angles. Cloth is laid by nothing else, so it is never stretched.
+ * An isometry from the flat cloth into space: the point {@code from} goes to {@code to}, the unit vectors u and v to
+ * two unit vectors at right angles. Cloth is laid by isometries only, so it is never stretched.
  */
 public record Motion(Point from, Vector to, Vector u, Vector v) {
 
-    /** Where a point of the cloth comes to lie. */
+    /** Where a point of the cloth lies in space. */
     public Vector at(Point point) {
         return to.plus(u.times(point.x() - from.x())).plus(v.times(point.y() - from.y()));
     }
 
-    /** The point of the cloth that comes to lie at {@code place}, or nearest to it. */
+    /** The point of the cloth that lies at {@code place}, or nearest to it. */
     public Point back(Vector place) {
         Vector way = place.minus(to);
         return new Point(from.x() + way.dot(u), from.y() + way.dot(v));
     }
 
-    /** Where a way on the cloth then points. */
+    /** Where a direction on the cloth points in space. */
     public Vector way(Point way) {
         return u.times(way.x()).plus(v.times(way.y()));
     }
 
-    /** The way the cloth's inside faces (the face that was up on the table). */
+    /** The direction that the cloth's inside faces (the face that was up on the table). */
     public Vector inside() {
         return u.cross(v);
     }
 
-    /** Lays the ways {@code e} and its left {@code e.left()} of the cloth along two ways in space. */
+    /** Lays the unit vectors {@code e} and its left {@code e.left()} of the cloth along two directions in space. */
     public static Motion along(Point from, Vector to, Point e, Vector alongE, Vector alongLeft) {
         Vector u = alongE.times(e.x()).plus(alongLeft.times(-e.y()));
         Vector v = alongE.times(e.y()).plus(alongLeft.times(e.x()));
         return new Motion(from, to, u, v);
     }
 
-    /** Lays two unit ways at right angles of the cloth along two in space. */
+    /** Lays two unit vectors at right angles of the cloth along two in space. */
     public static Motion laying(Point from, Vector to, Point e, Vector alongE, Point n, Vector alongN) {
         return new Motion(
                 from,
@@ -47,7 +46,9 @@ public record Motion(Point from, Vector to, Vector u, Vector v) {
                 alongE.times(e.y()).plus(alongN.times(n.y())));
     }
 
-    /** This motion after the flat cloth is folded over along the line through its origin in the unit way {@code line}. */
+    /**
+     * This motion after the flat cloth is folded over along the line through its origin in the direction {@code line}.
+     */
     public Motion foldedOver(Point line) {
         double a = 2 * line.x() * line.x() - 1;
         double b = 2 * line.x() * line.y();

@@ -3,8 +3,7 @@ package hearthcloth.wrap.fold;
 import hearthcloth.measure.Ruler;
 import hearthcloth.wrap.Fit;
 
-
-/** A cloth that does not tie the gift; {@link #fit()} tells what is short and the size that would do. */
+/** A cloth that is too small to tie the gift; {@link #fit()} says what is short and which size would do. */
 public final class ShortClothException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;

@@ -4,11 +4,10 @@ import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import java.util.List;
 
-
 /**
- * The cloth at one moment of tying: what is folded lies as in the finished fold, by the same facets; the corners whose
- * turn has not come still lie flat, stand out or are held. What is turned about later, rolls and books, lies as it does
- * before that.
+ * The cloth at one moment of tying. What is already folded lies as in the finished fold, by the same facets; corners
+ * that are not folded yet lie flat, stand out or are held. Rolls and books, which are turned about later, lie as they
+ * do before that.
  */
 public enum TyingMoment {
     /** Nothing folded, the gift on the cloth. */
@@ -44,7 +43,7 @@ public enum TyingMoment {
     /** Done, and a handle made. */
     HANDLE;
 
-    /** The moments of a tie that can be drawn, in the order they come. */
+    /** The moments of a tie that can be drawn, in order. */
     public static List<TyingMoment> of(Tie tie, Gift gift) {
         return switch (tie) {
             case FOUR_CORNER -> List.of(LAID, NEAR_AND_FAR, SIDES_UP, TIED);
@@ -63,7 +62,7 @@ public enum TyingMoment {
         };
     }
 
-    /** True where this moment of a tie can be drawn; the first and the last always can. */
+    /** Whether this moment of a tie can be drawn; the first and the last always can. */
     public boolean isDrawn(Tie tie, Gift gift) {
         return of(tie, gift).contains(this);
     }

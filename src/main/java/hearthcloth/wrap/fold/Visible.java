@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 
-
 /**
- * What of a tied cloth can be seen: of every facet the parts that no later facet in its plane covers. Areas are exact, by
- * cutting convex polygons. The wrapped gift is taken as convex, so a part shows from wherever its side faces; gathered
- * ends, knots and tails show only in part and from changing sides, so they are counted apart, and what they hide is not
- * taken off. Tucks never show: they are covered, which the tests hold by the area of every side.
+ * What of a tied cloth can be seen: of every facet the parts that no later facet in its plane covers. Areas are exact,
+ * by cutting convex polygons. The wrapped gift is taken as convex, so a part shows from wherever its side faces.
+ * Gathered ends, knots and tails show only in part and from changing sides, so they are counted separately, and what
+ * they hide is not subtracted. Tucks never show, since they are covered; the tests verify this by the area of every
+ * side.
  *
  * @param pieces the parts that show, facet by facet
  */
@@ -23,7 +23,7 @@ public record Visible(Fold fold, List<Piece> pieces) {
     /** A part of a facet that shows. */
     public record Piece(Facet facet, ConvexPolygon cloth) {}
 
-    /** Ways to look at the gift: the way towards the eye, the maker at the near side. */
+    /** Directions from which the gift is seen; the maker is at the near side. */
     public enum View {
         ABOVE("above", 0, 0, 1),
         FRONT("the front", 0, -1, 0),
@@ -45,19 +45,19 @@ public record Visible(Fold fold, List<Piece> pieces) {
             this.z = z;
         }
 
-        /** To follow "from": {@code the front}. */
+        /** The words after "from": {@code the front}. */
         public String words() {
             return words;
         }
 
-        /** Unit way towards the eye. */
+        /** The unit vector towards the eye. */
         public Vector eye() {
             return new Vector(x, y, z).unit();
         }
     }
 
     /**
-     * Where the cloth of a patch went, in square millimetres; the five sum to the patch.
+     * Where the cloth of a patch lies, in square millimetres; the five add up to the patch.
      *
      * @param loose in gathered ends, knots and tails
      * @param hidden folded away or under other cloth
@@ -68,7 +68,7 @@ public record Visible(Fold fold, List<Piece> pieces) {
             return underneath + sides + top + loose + hidden;
         }
 
-        /** Seen on the standing gift, as a share of the patch. */
+        /** The share of the patch that is seen on the standing gift, from 0 to 1. */
         public double seen() {
             return total() == 0 ? 0 : (sides + top) / total();
         }
@@ -78,7 +78,7 @@ public record Visible(Fold fold, List<Piece> pieces) {
         pieces = List.copyOf(pieces);
     }
 
-    /** Works out what shows. */
+    /** Finds what shows. */
     public static Visible of(Fold fold) {
         Map<String, List<Facet>> planes = new LinkedHashMap<>();
         for (Facet facet : fold.facets()) {
@@ -117,12 +117,12 @@ public record Visible(Fold fold, List<Piece> pieces) {
         return shown;
     }
 
-    /** Where a rectangle of the plan went. */
+    /** Where the cloth of a rectangle of the plan lies. */
     public Shares shares(Rect patch) {
         return shares(fold.laying().patch(patch));
     }
 
-    /** Where a convex part of the cloth went. */
+    /** Where the cloth of a convex part of the cloth lies. */
     public Shares shares(ConvexPolygon part) {
         double under = shown(part, piece -> piece.facet().plane().where() == FacetPlane.Where.UNDERNEATH);
         double sides = shown(part, piece -> piece.facet().plane().where() == FacetPlane.Where.SIDES);
@@ -134,12 +134,15 @@ public record Visible(Fold fold, List<Piece> pieces) {
         return new Shares(under, sides, top, loose, Math.max(0, part.area() - under - sides - top - loose));
     }
 
-    /** Square millimetres of a rectangle of the plan that are seen on the standing gift: {@link Shares} by one look. */
+    /**
+     * Square millimetres of a rectangle of the plan that are seen on the standing gift; the same as {@link Shares}
+     * gives, but quicker.
+     */
     public double seen(Rect patch) {
         return shown(fold.laying().patch(patch), piece -> piece.facet().plane().where() != FacetPlane.Where.UNDERNEATH);
     }
 
-    /** Square millimetres of a part of the cloth that face an eye; as cloth, not foreshortened. */
+    /** Square millimetres of a part of the cloth that face an eye; measured as cloth and not foreshortened. */
     public double from(View view, ConvexPolygon part) {
         Vector eye = view.eye();
         return shown(part, piece -> piece.facet().plane().out().dot(eye) > 1e-9);

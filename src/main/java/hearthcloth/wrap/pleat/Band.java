@@ -9,11 +9,11 @@ import hearthcloth.wrap.fold.FacetPlane;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * A ring of a gift that is round about its upright middle line, between two heights, drawn as {@link #SIDES} flat strips.
+ * A ring of a gift that is round about its upright axis, between two heights, drawn as {@link #SIDES} flat strips.
  *
- * @param r0 radius, {@code z0} height and {@code s0} way along the profile at its lower edge, the others at its upper one
+ * @param r0 radius, {@code z0} height and {@code s0} distance along the profile at its lower edge; the others at its
+ *     upper one
  */
 public record Band(double r0, double z0, double s0, double r1, double z1, double s1) {
 
@@ -22,7 +22,7 @@ public record Band(double r0, double z0, double s0, double r1, double z1, double
 
     public static final double HALF_ANGLE = Math.PI / SIDES;
 
-    /** The rings between places of a profile, each a radius and a height, from the base to the top. */
+    /** The rings between points of a profile, each a radius and a height, from the base to the top. */
     public static List<Band> profile(double[][] places) {
         List<Band> bands = new ArrayList<>();
         double gone = 0;
@@ -38,13 +38,13 @@ public record Band(double r0, double z0, double s0, double r1, double z1, double
         return bands;
     }
 
-    /** The unit way outwards of strip i, on the cloth and, laid flat, in space. */
+    /** The unit vector outwards of strip i, on the cloth and, laid flat, in space. */
     public static Point way(int i) {
         double angle = 2 * Math.PI * i / SIDES;
         return new Point(Math.cos(angle), Math.sin(angle));
     }
 
-    /** How much half a strip widens for its length. */
+    /** How much half a strip widens for each unit of its length. */
     private double slope() {
         return (r1 - r0) * Math.tan(HALF_ANGLE) / (s1 - s0);
     }
@@ -65,7 +65,7 @@ public record Band(double r0, double z0, double s0, double r1, double z1, double
         return out.times(r1 - r0).plus(UP.times(z1 - z0)).unit();
     }
 
-    /** The strip that faces this way. */
+    /** The plane that faces as strip i does. */
     public FacetPlane plane(int i) {
         Vector out = Vector.flat(way(i));
         return new FacetPlane(
@@ -73,11 +73,11 @@ public record Band(double r0, double z0, double s0, double r1, double z1, double
     }
 
     /**
-     * How cloth is pleated to strip i: straight walls side by side; else about where the strip's edges meet, behind it or
-     * ahead.
+     * How cloth is pleated to strip i: side by side for straight walls, otherwise about the point where the strip's
+     * edges meet, behind it or ahead.
      *
      * @param from where on the cloth the middle line of the strip reaches this ring
-     * @param axis the way of that line on the cloth
+     * @param axis direction of that line on the cloth
      */
     public Pleating pleating(Point from, Point axis, int i) {
         Vector out = Vector.flat(way(i));

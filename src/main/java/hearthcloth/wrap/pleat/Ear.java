@@ -8,13 +8,12 @@ import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import java.util.List;
 
-
 /**
- * The spare cloth beyond one corner of a box's base, folded away inside: an exact, continuous folding. With p and q the
- * distances beyond the base's two edges, {@code A} (0 ≤ q ≤ p) hangs on the panel it is folded inside of, {@code C} (0 ≤ p
- * ≤ q − h) on the other panel above the rim, and {@code B} joins them; creases run at 45° from the base's corner (p = q)
- * and from the rim's corner (p = q − h). A and B lie against the first panel's wall and over its top, pleated to keep
- * inside.
+ * The spare cloth beyond one corner of a box's base, folded away inside (docs/sources.md#box-fold): an exact,
+ * continuous folding. With p and q the distances beyond the base's two edges, {@code A} (0 ≤ q ≤ p) hangs on the panel
+ * inside of which it is folded, {@code C} (0 ≤ p ≤ q − h) on the other panel above the rim, and {@code B} joins them;
+ * creases run at 45° from the base's corner (p = q) and from the rim's corner (p = q − h). A and B lie against the
+ * first panel's wall and over its top, pleated so that they stay inside.
  *
  * @param a way of the panel inside of which the ear lies, {@code b} of the other
  * @param halfA half the base along a, {@code halfB} along b
@@ -60,7 +59,7 @@ public record Ear(
         return new FoldedSheet.Run(axis, start, UP, Double.POSITIVE_INFINITY);
     }
 
-    /** A on the wall: outermost nearest the panel. */
+    /** The part A on the wall, the outermost facet nearest the panel. */
     public List<Facet> wallA() {
         FoldedSheet sheet = new FoldedSheet(rim(0), up(a, halfA), inside(b, halfB), sides.wall(a));
         return sheet.inwards(areaA().below(a, halfA + height), Facet.Part.TUCK);

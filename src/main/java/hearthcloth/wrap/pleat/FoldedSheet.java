@@ -9,21 +9,20 @@ import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * Cloth laid flat in one plane and folded to and fro where it would run out of room: the image of a point is base + way₁ ·
- * zig(x₁) + way₂ · zig(x₂), zig being the triangle wave between nothing and a room. Continuous, and an isometry band by
- * band.
+ * Cloth laid flat in one plane and folded to and fro where it would run out of room: the image of a point is base +
+ * way₁ · zig(x₁) + way₂ · zig(x₂), where zig is the triangle wave between zero and a room. It is continuous, and an
+ * isometry band by band.
  *
  * @param base where x₁ = x₂ = 0 lies in space
  */
 public record FoldedSheet(Vector base, Run first, Run second, FacetPlane plane) {
 
     /**
-     * One of the two ways at right angles.
+     * One of the two directions at right angles.
      *
-     * @param axis unit way on the cloth; x = axis · point − start
-     * @param way unit way in space
+     * @param axis unit vector on the cloth; x = axis · point − start
+     * @param way unit vector in space
      * @param room width before the cloth folds back; infinite for none
      */
     public record Run(Point axis, double start, Vector way, double room) {
@@ -40,7 +39,7 @@ public record FoldedSheet(Vector base, Run first, Run second, FacetPlane plane) 
             return Double.isInfinite(room) ? 1 : Math.max(1, (int) Math.ceil(most / room - 1e-9));
         }
 
-        /** Where band k begins on the cloth, and how far along the way in space that lies. */
+        /** The beginning of band k on the cloth, and how far along the direction in space that lies. */
         double begin(int k) {
             return start + (k == 0 ? 0 : k * room);
         }
@@ -54,7 +53,7 @@ public record FoldedSheet(Vector base, Run first, Run second, FacetPlane plane) 
         }
     }
 
-    /** Band (0, 0) outermost and called {@code shown}, the others under it as tucks. */
+    /** The facets with band (0, 0) outermost, as part {@code shown}, and the others under it as tucks. */
     public List<Facet> inwards(ConvexPolygon region, Facet.Part shown) {
         List<Facet> facets = new ArrayList<>();
         for (int i = first.bands(region) - 1; i >= 0; i--) {
@@ -65,7 +64,7 @@ public record FoldedSheet(Vector base, Run first, Run second, FacetPlane plane) 
         return facets;
     }
 
-    /** All tucks, band (0, 0) innermost. */
+    /** All bands as tucks, band (0, 0) innermost. */
     public List<Facet> outwards(ConvexPolygon region) {
         List<Facet> facets = new ArrayList<>();
         for (int i = 0; i < first.bands(region); i++) {

@@ -8,19 +8,18 @@ import hearthcloth.wrap.fold.FacetPlane;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * Lays a stretch of cloth along a path: flat segments one after another, every fold square to the axis, the cloth beside
- * a given half width pleated to and fro under the middle. An exact isometry piece by piece.
+ * Lays a stretch of cloth along a path of flat segments one after another. Every fold is square to the axis, and the
+ * cloth beyond a given half width is pleated to and fro under the middle. It is an exact isometry piece by piece.
  *
  * @param origin where on the flat cloth the path begins
- * @param axis unit way of the path on the flat cloth
- * @param side unit way in space that the axis's left turns to, the same along the whole path
+ * @param axis unit vector of the path on the flat cloth
+ * @param side unit vector in space to which the axis's left turns, the same along the whole path
  * @param half half the width that shows; cloth beyond is pleated at this width
  */
 public record FoldedStrip(Point origin, Point axis, Vector side, double half) {
 
-    /** A straight run of a path. */
+    /** A straight segment of a path. */
     record Run(Facet.Part part, Vector from, Vector way, double start, double end, FacetPlane plane) {
 
         boolean isLoose() {
@@ -28,7 +27,7 @@ public record FoldedStrip(Point origin, Point axis, Vector side, double half) {
         }
     }
 
-    /** Follows points in space from a distance {@code start} along the axis; each leg is a run. */
+    /** A path through points in space from a distance {@code start} along the axis; each leg is a segment. */
     public static final class Path {
         private final List<Run> runs = new ArrayList<>();
         private Vector at;
@@ -39,7 +38,7 @@ public record FoldedStrip(Point origin, Point axis, Vector side, double half) {
             this.gone = start;
         }
 
-        /** Straight to {@code to}, in a plane. */
+        /** Continues straight to {@code to}, in a plane. */
         Path to(Vector to, Facet.Part part, FacetPlane plane) {
             Vector way = to.minus(at);
             double length = way.length();
@@ -51,7 +50,7 @@ public record FoldedStrip(Point origin, Point axis, Vector side, double half) {
             return this;
         }
 
-        /** For {@code length} in a unit way. */
+        /** Continues for {@code length} in a direction. */
         public Path on(Vector way, double length, Facet.Part part, FacetPlane plane) {
             return length <= 0 ? this : to(at.plus(way.times(length)), part, plane);
         }
@@ -70,8 +69,8 @@ public record FoldedStrip(Point origin, Point axis, Vector side, double half) {
     }
 
     /**
-     * The region laid along the runs, the first and the last run on as far as there is cloth: in each run the pleats first,
-     * from the outermost in, then the middle.
+     * The region laid along the runs, with the first and the last run continued as far as there is cloth. In each run
+     * the pleats come first, from the outermost in, then the middle.
      */
     public List<Facet> lay(ConvexPolygon region, List<Run> runs) {
         List<Facet> facets = new ArrayList<>();

@@ -8,56 +8,59 @@ import hearthcloth.wrap.fold.FacetPlane;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * A free end beyond its knot: gathered to a point there, fanned open so that a kite with the cloth's own corner at its tip
- * shows, rising a little, then drooping, and hanging down where the gift ends under it. Pleats and bends are straight
- * folds, so the end keeps its whole length and width; how a real end falls is the cloth's own affair: "drawn opened".
+ * A free end beyond its knot: gathered to a point there and fanned open so that a kite with the cloth's own corner at
+ * its tip shows. It rises a little, then droops, and hangs down where the gift ends under it. Pleats and bends are
+ * straight folds, so the end keeps its whole length and width. How a real end falls is not known; captions say "drawn
+ * opened".
  *
  * @param from where on the flat cloth it leaves the knot, {@code at} in space
- * @param axis the corner's way on the cloth, {@code out} in space
- * @param side unit way to which the axis's left turns
- * @param up unit way off the gift
- * @param half half the angle of the kite that shows
+ * @param axis the corner's direction on the cloth, {@code out} in space
+ * @param side unit vector to which the axis's left turns
+ * @param up unit vector off the gift
+ * @param half half the angle of the kite that shows, in radians
  */
 public record FreeEnd(Point from, Point axis, Vector at, Vector out, Vector side, Vector up, double half) {
 
-    /** With a quarter of a right angle the pleats end just under the kite's edges. */
+    /** A quarter of a right angle, with which the pleats end just under the kite's edges. */
     private static final double HALF = Math.PI / 8;
 
-    /** Shares of the length after which it bends, and how steeply it then goes, in degrees. */
+    /**
+     * Shares of the length after which the end bends, and its slope from there on in degrees; chosen for the drawing.
+     */
     private static final double[][] RESTING = {{0, 28}, {0.2, 16}, {0.4, 2}, {0.6, -12}, {0.8, -24}};
 
+    /** The slope of the end where it hangs down, in degrees; chosen for the drawing. */
     private static final double HANGING = -74;
 
-    /** Between two bends there are at least so many millimetres. */
+    /** The least distance between two bends, in millimetres. */
     private static final double SHORTEST = 3;
 
     public FreeEnd(Point from, Point axis, Vector at, Vector out, Vector side, Vector up) {
         this(from, axis, at, out, side, up, HALF);
     }
 
-    /** A stretch between two bends: where it begins along the end, there in space, and its way. */
+    /** A stretch between two bends: where it begins along the end, the place there in space, and its direction. */
     private record Stretch(double begin, Vector there, Vector way) {}
 
     /**
-     * The end in facets.
+     * The end as facets.
      *
-     * @param length of the end, and {@code room} how far the gift goes on under it
+     * @param length of the end, and {@code room} how far the gift continues under it
      */
     public List<Facet> lay(ConvexPolygon region, double length, double room) {
         return lay(region, stretches(length, room));
     }
 
-    /** Held out straight by a hand, so steep. */
+    /** The end held out straight by a hand, at this slope in degrees. */
     public List<Facet> held(ConvexPolygon region, double degrees) {
         return lay(region, List.of(new Stretch(0, at, pitched(degrees))));
     }
 
     /**
-     * Laid over something: up, across it, down again and on along the gift, hanging down where that ends.
+     * The end laid over something: up, across it, down again and on along the gift, hanging down where that ends.
      *
-     * @param rise how far up, across and down
+     * @param rise how far up, across and down, in millimetres
      */
     public List<Facet> over(ConvexPolygon region, double[] rise, double room) {
         double[] steep = {55, 0, -42};

@@ -11,27 +11,26 @@ import hearthcloth.wrap.fold.ReefKnot;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * A handle: two ends go up as an arch and are tied at their tips. How long it is follows from what the ends have: a small
- * part goes to the crossing, a knot in their thin tips takes its diameters, a tenth stays free, and the rest is the handle,
- * never less than a third.
+ * A handle: two ends go up as an arch and are tied at their tips. Its length follows from what the ends have: a small
+ * part goes to the crossing, a knot in their thin tips takes its diameters, a tenth stays free, and the rest, never
+ * less than a third, is the handle.
  *
  * @param foot where both ends begin, in space
- * @param along unit way of the arch, level
- * @param bunch diameter of an end there, millimetres
- * @param crossing true where each end first crosses to the other's side: half a knot
+ * @param along unit vector of the arch, level
+ * @param bunch diameter of an end there, in millimetres
+ * @param crossing true where each end first crosses to the other's side, as half a knot
  */
 public record HandleLoop(Vector foot, Vector along, double bunch, boolean crossing) {
 
-    /** Where a handle begins beside its middle, in shares of the length of an end. */
+    /** How far beside its middle a handle begins, as a share of the length of an end. */
     private static final double CROSS = 1 / 6.0;
 
     /**
      * One of the two ends.
      *
      * @param rest its cloth
-     * @param from where on the cloth it begins, {@code axis} its corner's way
+     * @param from where on the cloth it begins, {@code axis} its corner's direction
      * @param sense +1 where it stands ahead in the handle, −1 behind
      */
     public record End(List<ConvexPolygon> rest, Point from, Point axis, int sense) {
@@ -47,7 +46,7 @@ public record HandleLoop(Vector foot, Vector along, double bunch, boolean crossi
         }
     }
 
-    /** How the shorter end is shared out: to the crossing, to the handle and to the knot. */
+    /** How the shorter end is divided: to the crossing, to the handle and to the knot. */
     private record Share(double cross, double leg, double knot) {
         static Share of(double length, double most) {
             double cross = Math.min(most, length * CROSS);
@@ -57,10 +56,13 @@ public record HandleLoop(Vector foot, Vector along, double bunch, boolean crossi
         }
     }
 
-    /** A reef knot in a tip 0.25 mm thick: its 7 diameters reach where the tip is so thick, 49 · 16 τ/π. */
+    /**
+     * The length, in mm, that a reef knot takes of a tip 0.25 mm thick: 7 diameters at the place where the tip is that
+     * thick, 49 · 16 τ/π (docs/sources.md#bunch, #knot-take-up).
+     */
     private static final double TIP = 49 * 16 * 0.25 / Math.PI;
 
-    /** Lays both ends, adds the facets, and answers the knot. */
+    /** Lays both ends, adds the facets, and returns the knot. */
     public ReefKnot lay(End first, End second, List<Facet> facets) {
         Share share = Share.of(Math.min(first.length(), second.length()), crossing ? 2 * bunch : 0.2 * bunch);
         KnotEnds tips = new KnotEnds(share.knot / KnotEnds.DIAMETERS);
@@ -94,7 +96,7 @@ public record HandleLoop(Vector foot, Vector along, double bunch, boolean crossi
         return new ReefKnot(top, along, UP, tips.bunch(), tips.taken(), 1, ordered);
     }
 
-    /** Out to its side, and up over the middle in three straight stretches as long as the handle's leg. */
+    /** The path out to its side and up over the middle, in three straight stretches as long as the handle's leg. */
     private FoldedStrip.Path path(Vector start, End end, Share share) {
         Vector ahead = along.times(end.sense);
         String name = "handle " + end.axis;

@@ -8,23 +8,30 @@ import hearthcloth.wrap.fold.FacetPlane;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * Lays what a corner has left at a knot: the knot takes {@link #DIAMETERS} bunch diameters of it, laid as a small pack of
- * that many folds where the knot sits, and the rest is the free end, coming out beside its own standing part as in a reef
- * knot: {@link FreeEnd}.
+ * Lays what a corner has left at a knot. The knot takes {@link #DIAMETERS} bunch diameters of it, laid as a small pack
+ * of that many folds where the knot sits. The rest is the free end, which comes out beside its own standing part as in
+ * a reef knot ({@link FreeEnd}).
  *
- * @param bunch diameter of the gathered cloth, millimetres
+ * @param bunch diameter of the gathered cloth, in millimetres
  */
 public record KnotEnds(double bunch) {
 
-    /** Half a reef knot's rope length, in diameters: a guess of both derivations; see {@link hearthcloth.wrap.Tail}. */
+    /**
+     * Cloth that a reef knot takes from each end, in bunch diameters: a guess (docs/sources.md#knot-take-up); see
+     * {@link hearthcloth.wrap.Tail}.
+     */
     static final int DIAMETERS = 7;
 
-    /** Thickness of light cotton, millimetres: from memory; the pleats and knots drawn do not need it nearer. */
+    /**
+     * Thickness of light cotton in millimetres (docs/sources.md#ply); the pleats and knots that are drawn need no
+     * better value.
+     */
     private static final double THIN = 0.25;
 
-    /** A 90° corner gathered {@code tail} from its tip: D = √(16 τ t/π). */
+    /**
+     * The ends of a 90° corner gathered {@code tail} mm from its tip, where D = √(16 τ t/π) (docs/sources.md#bunch).
+     */
     public static KnotEnds of(double tail) {
         return new KnotEnds(Math.max(4, Math.sqrt(16 * THIN * tail / Math.PI)));
     }
@@ -34,14 +41,14 @@ public record KnotEnds(double bunch) {
     }
 
     /**
-     * One end in pieces; as the other, at a knot that stands up.
+     * Lays one end given in pieces; as the other method does, at a knot that stands up.
      *
      * @param regions the end's cloth; what lies short of {@code origin} is gathered into the knot as well
      * @param origin where the path reaches the knot
-     * @param axis the corner's way on the cloth
+     * @param axis the corner's direction on the cloth
      * @param knot the knot's middle
-     * @param out unit way of the free end
-     * @param side unit way to which the axis's left turns
+     * @param out unit vector of the free end
+     * @param side unit vector to which the axis's left turns
      * @param edge how far the free end runs before it hangs down
      */
     public List<Facet> lay(
@@ -55,7 +62,7 @@ public record KnotEnds(double bunch) {
         return lay(List.of(region), origin, axis, knot, out, side, edge, Vector.UP);
     }
 
-    /** The same at a knot that stands off the gift by another way than up. */
+    /** The same at a knot that stands off the gift in another direction than up. */
     public List<Facet> lay(
             List<ConvexPolygon> regions,
             Point origin,
@@ -98,7 +105,7 @@ public record KnotEnds(double bunch) {
         return facets;
     }
 
-    /** What lies short of where an end begins, as a small pack of folds there. */
+    /** Lays what is short of where an end begins, as a small pack of folds there. */
     public List<Facet> pack(List<ConvexPolygon> regions, Point origin, Point axis, Vector at, Vector out, Vector side) {
         double zero = axis.dot(origin);
         double lack = 0;

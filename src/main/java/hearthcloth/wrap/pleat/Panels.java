@@ -12,9 +12,8 @@ import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
 import java.util.List;
 
-
 /**
- * The cloth right under, beside and over a box, without the spare corners: base, four walls, four flaps over the top.
+ * The cloth under, beside and over a box, without the spare corners: base, four walls, four flaps over the top.
  *
  * @param halfL half the long side, left to right; {@code halfW} half the short one, near to far
  */
@@ -51,7 +50,7 @@ public record Panels(double halfL, double halfW, double height, ConvexPolygon cl
         return way.y() == 0 ? halfL : halfW;
     }
 
-    /** Where the flap's cloth reaches the rim. */
+    /** The distance on the cloth at which a flap reaches the rim. */
     public double start(Point way) {
         return half(way) + height;
     }

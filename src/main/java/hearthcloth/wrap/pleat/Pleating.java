@@ -9,10 +9,9 @@ import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
  * Cloth folded to and fro under a middle pleat, so that no more than the middle shows. Pleat 0 is the middle; positive
- * ones lie to its left on the cloth, negative ones to its right, odd ones face about.
+ * ones lie to its left on the cloth, negative ones to its right; odd ones are reversed.
  */
 public sealed interface Pleating {
 
@@ -52,10 +51,10 @@ public sealed interface Pleating {
      * Parallel pleats.
      *
      * @param origin a point on the middle line
-     * @param axis unit way of the middle line
+     * @param axis unit vector of the middle line
      * @param at where the origin lies in space
-     * @param along where the axis points there, {@code side} where its left points
-     * @param half half the middle's width
+     * @param along where the axis points in space, {@code side} where its left points
+     * @param half half the width of the middle pleat
      */
     record Parallel(Point origin, Point axis, Vector at, Vector along, Vector side, double half) implements Pleating {
 
@@ -81,8 +80,9 @@ public sealed interface Pleating {
      * Pleats that meet in a point, as a fan.
      *
      * @param tip where they meet on the cloth, {@code at} in space
-     * @param axis unit way of the middle line from the tip, {@code along} in space, {@code side} where its left points
-     * @param half half the middle's angle, radians
+     * @param axis unit vector of the middle line from the tip, {@code along} in space, {@code side} where its left
+     *     points
+     * @param half half the angle of the middle pleat, in radians
      */
     record Fan(Point tip, Point axis, Vector at, Vector along, Vector side, double half) implements Pleating {
 

@@ -5,18 +5,16 @@ import hearthcloth.wrap.fold.ReefKnot;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
  * The middle lines of a reef knot's two strands. Each comes in along its own standing side, turns a bight through the
  * other's and leaves beside where it came in. Of the six crossings, both legs of the second strand pass under the first
- * one's bend and both legs of the first over the second's: in a granny one leg would pass over, one under.
+ * one's bend and both legs of the first over the second's; in a granny one leg would pass over and one under.
  *
- * <p>The crossings are those of the handbook's first derivation (checked there by the Kauffman bracket: the closed curve
- * is a trefoil and its mirror image). The curve is drawn as long as the cloth the knot takes.
+ * <p>The crossings are those of docs/sources.md#reef-knot. The curve is drawn as long as the cloth the knot takes.
  */
 public record ReefStrands(List<Vector> first, List<Vector> second) {
 
-    /** Middle line of the first strand: along, across, up; in units of about half a strand. */
+    /** The middle line of the first strand: along, across, up; in units of about half a strand's width. */
     private static final double[][] FIRST = {
         {-4.1, -0.8, -2.2},
         {-3.8, -0.95, -0.8},
@@ -52,12 +50,12 @@ public record ReefStrands(List<Vector> first, List<Vector> second) {
     /** How far from the knot's middle the free ends leave, in the same units. */
     private static final double EXIT = FIRST[FIRST.length - 1][0];
 
-    /** How high they leave. */
+    /** How high they leave, in the same units. */
     private static final double RISE = FIRST[FIRST.length - 1][2];
 
     private static final List<double[]> ONE = rounded(FIRST);
     private static final List<double[]> TWO = rounded(SECOND);
-    /** How long a strand is in those units; half its breadth is one. */
+    /** The length of a strand in those units, in which half its width is one. */
     public static final double UNITS = (length(ONE) + length(TWO)) / 2;
 
     public ReefStrands {
@@ -70,7 +68,7 @@ public record ReefStrands(List<Vector> first, List<Vector> second) {
         return new ReefStrands(laid(knot, ONE), laid(knot, TWO));
     }
 
-    /** Where the free end begins that leaves a knot at {@code at} in the unit way {@code out}. */
+    /** Where the free end begins that leaves a knot at {@code at} in the direction {@code out}. */
     static Vector exit(Vector at, Vector out, Vector up, double taken) {
         return at.plus(out.times(-EXIT * unit(taken))).plus(up.times(RISE * unit(taken)));
     }
@@ -91,7 +89,7 @@ public record ReefStrands(List<Vector> first, List<Vector> second) {
         return points;
     }
 
-    /** Corners cut once, ends kept. */
+    /** The line with its corners cut once; its ends stay. */
     private static List<double[]> rounded(double[][] line) {
         List<double[]> points = List.of(line);
         for (int round = 0; round < 1; round++) {

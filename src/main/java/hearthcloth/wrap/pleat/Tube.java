@@ -9,16 +9,15 @@ import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * Cloth rolled round a tube whose axis lies along the cloth's u: a prism of {@link #SIDES} flat sides as wide as their arc,
- * so that every length round it is true (the prism stands 0.6 % inside the round). Turns lie in one surface; the cloth's
- * thickness is not drawn.
+ * Cloth rolled round a tube whose axis lies along the cloth's u: a prism of {@link #SIDES} flat sides as wide as their
+ * arc, so that every length round it is true (the prism stands 0.6 % inside the round). Turns lie in one surface; the
+ * cloth's thickness is not drawn.
  *
  * @param foot the tube's end in space, on its axis, nearest the cloth's middle
- * @param along unit way of the axis, for growing |u|
- * @param down unit way from the axis to where v = 0 lies
- * @param across unit way there for growing v
+ * @param along unit vector of the axis, for growing |u|
+ * @param down unit vector from the axis to where v = 0 lies
+ * @param across unit vector there for growing v
  * @param sense +1 for the part of the cloth with u &gt; 0, −1 for the other
  * @param start |u| at the foot
  */
@@ -83,9 +82,9 @@ public record Tube(
     }
 
     /**
-     * The flat end at distance {@code length} from the foot. The outermost full turn that reaches the disc's middle folds
-     * in over the rim, each strip pleated as a fan about that middle; what lies within it or beyond it is folded away
-     * beneath. Takes the cloth up to a radius beyond the rim.
+     * The flat end at distance {@code length} from the foot. The outermost full turn that reaches the disc's middle
+     * folds in over the rim, each strip pleated as a fan about that middle; what lies within it or beyond it is folded
+     * away beneath. It takes the cloth up to a radius beyond the rim.
      */
     public List<Facet> disc(ConvexPolygon spare, double length) {
         double rim = start + length;
@@ -114,7 +113,7 @@ public record Tube(
         return facets;
     }
 
-    /** Folded to and fro inside a square that fits the disc. */
+    /** Cloth folded to and fro inside a square that fits the disc. */
     private List<Facet> folded(ConvexPolygon rest, double rim, Vector middle, FacetPlane plane) {
         double room = radius * Math.sqrt(2) * 0.98;
         double least = 0;
@@ -130,7 +129,7 @@ public record Tube(
         return sheet.outwards(rest);
     }
 
-    /** The farthest v the cloth has at this |u|. */
+    /** The greatest v of the cloth at this |u|. */
     private double farthest(ConvexPolygon spare, double reach) {
         ConvexPolygon there = spare.above(axis(), reach);
         double most = 0;
@@ -142,7 +141,10 @@ public record Tube(
         return most;
     }
 
-    /** A path round the tube from where v = 0 lies to the middle of a side, in the way of {@code across} times {@code way}. */
+    /**
+     * A path round the tube from where v = 0 lies to the middle of a side, in the direction of {@code across} times
+     * {@code way}.
+     */
     public FoldedStrip.Path arc(Vector from, double gone, int way, int sides) {
         FoldedStrip.Path path = new FoldedStrip.Path(from, gone);
         for (int m = 0; m <= sides; m++) {

@@ -11,23 +11,23 @@ import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * A gathered end of cloth wound round an upright prism in a straight line on its unrolled sides: the left corner one way
- * round, the right corner the other. Only its middle pleat shows, as a flat band; the others lie folded to and fro under
- * it. Where the band would begin below the table it is folded up under the gift. An exact isometry, side by side.
+ * A gathered end of cloth wound round an upright prism in a straight line on its unrolled sides: the left corner one
+ * way round, the right corner the other. Only its middle pleat shows, as a flat band; the others lie folded to and fro
+ * under it. Where the band would begin below the table it is folded up under the gift. It is an exact isometry, side by
+ * side.
  *
- * @param way of the corner: left or right
- * @param start on the cloth along that way, where the line begins at the foot of the prism
+ * @param way direction of the corner: left or right
+ * @param start where the line begins at the foot of the prism, on the cloth along that direction
  * @param radius of the prism, from its axis square to a side
  * @param half half the width of the band
  */
 public record Winding(Point way, double start, double radius, Line line, double half) {
 
-    /** How steeply it rises, and how long it is to its end. */
+    /** The slope of the line, in radians, and its length to its end. */
     public record Line(double angle, double length) {}
 
-    /** +1 for anticlockwise seen from above, the right corner's way; −1 for the left corner's. */
+    /** +1 for anticlockwise seen from above, which is the right corner's direction; −1 for the left corner's. */
     private int sense() {
         return way.x() < 0 ? -1 : 1;
     }
@@ -36,7 +36,7 @@ public record Winding(Point way, double start, double radius, Line line, double 
         return 2 * radius * Math.tan(Band.HALF_ANGLE);
     }
 
-    /** All of the region from the line's foot to its end. */
+    /** Lays all of the region from the line's foot to its end. */
     public List<Facet> lay(ConvexPolygon region) {
         List<Facet> facets = new ArrayList<>();
         int most = 0;
@@ -81,7 +81,7 @@ public record Winding(Point way, double start, double radius, Line line, double 
         }
     }
 
-    /** On side j from where it began; {@code upward} −1 for what is folded up at the table. */
+    /** Adds a facet on side j from where the band began; {@code upward} is −1 for what is folded up at the table. */
     private void add(Facet.Part part, ConvexPolygon outline, int j, int upward, int sign, int k, List<Facet> facets) {
         if (!outline.isEmpty()) {
             FacetPlane plane = new FacetPlane("winding " + side(j), Vector.flat(Band.way(side(j))));

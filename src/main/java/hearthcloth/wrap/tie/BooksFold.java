@@ -26,13 +26,12 @@ import hearthcloth.wrap.pleat.KnotEnds;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * Two books closed on each other, spine away from the maker. The cloth under the near book is the bottom, under the gap
- * the spine, under the far book the top; walls stand round the edges and everything beyond them is folded flat between
- * the books. Left and right corners run in over the ends of the gap, between the books to the other end, and back along
- * the spine to the knot in its middle. What shows is exact and continuous; between the books each corner is parted from
- * its neighbours.
+ * Two books closed on each other, the spine away from the maker. The cloth under the near book is the bottom, under the
+ * gap the spine, under the far book the top. Walls stand round the edges, and everything beyond them is folded flat
+ * between the books. The left and right corners run in over the ends of the gap, between the books to the other end,
+ * and back along the spine to the knot in its middle. What shows is exact and continuous; between the books each corner
+ * is parted from its neighbours.
  */
 final class BooksFold {
 
@@ -60,7 +59,10 @@ final class BooksFold {
         return at(TyingMoment.TIED, fit);
     }
 
-    /** Before they are closed the books lie open, the ends crossed in the gap; before they are tied the ends stand out. */
+    /**
+     * The fold at a moment. Before the books are closed they lie open, the ends crossed in the gap; before they are
+     * tied the ends stand out.
+     */
     static Fold at(TyingMoment moment, Fit fit) {
         if (!(fit.gift() instanceof Gift.Books books)) {
             throw new IllegalArgumentException(fit.gift() + " is not two books");
@@ -76,7 +78,7 @@ final class BooksFold {
         return new Fold(fit, laying, fold.facets, moment == TyingMoment.TIED ? List.of(fold.knot()) : List.of());
     }
 
-    /** Height of the cover under which a book lies: the near book below, the far one above. */
+    /** Height of the cover under which a book lies: the near book below, the far one above, in millimetres. */
     private double cover(Point way) {
         return isOpen() || way.y() < 0 ? 0 : 2 * thick;
     }
@@ -85,7 +87,7 @@ final class BooksFold {
         return moment == TyingMoment.ENDS_IN;
     }
 
-    /** From a book's cover towards the middle of the pair. */
+    /** The direction from a book's cover towards the middle of the pair. */
     private Vector inwards(Point way) {
         return isOpen() || way.y() < 0 ? UP : UP.times(-1);
     }
@@ -128,7 +130,7 @@ final class BooksFold {
         }
     }
 
-    /** Folded flat on the inner face of a book: hidden, once they are closed. */
+    /** Cloth folded flat on the inner face of a book, hidden once the books are closed. */
     private List<Facet> inside(FoldedSheet sheet, ConvexPolygon region) {
         return sheet.inwards(region, Facet.Part.TUCK).stream()
                 .map(facet -> isOpen() ? facet.as(Facet.Part.TOP) : facet)
@@ -181,7 +183,7 @@ final class BooksFold {
                 ends.lay(List.of(end), way.times(knot), way, knot().at(), out, side, spine / 2, new Vector(0, 1, 0)));
     }
 
-    /** What the gap does not hold stands out at the other end. */
+    /** The part of an end that the gap does not hold stands out at the other end. */
     private void held(Point way, ConvexPolygon gap, FoldedStrip cord, FoldedStrip.Path path, Vector side) {
         double knot = 2 * spine + thick;
         double gone = path.gone();
@@ -206,7 +208,7 @@ final class BooksFold {
                 List.of(lead(RIGHT), lead(LEFT)));
     }
 
-    /** The right corner comes back along the spine from the left. */
+    /** The lead of an end; the right corner comes back along the spine from the left. */
     private ReefKnot.Lead lead(Point way) {
         return new ReefKnot.Lead(way.times(2 * spine + thick), way);
     }

@@ -31,23 +31,22 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
-
 /**
- * A bottle standing in the middle. The near flap wraps the near half of it, the far flap the far half, each straight up
- * from the base as a sheet rolled round the body, so that the two cover it; they narrow to the mouth and are knotted over
- * it. What lies to the left and right of them is gathered, taken round the body behind, where the two ends cross, and
- * knotted in front: a straight line on the unrolled body, as {@link Fit} measures it. Body and cords are exact and
- * continuous each; they are parted from each other and, at its rim, from the base, where real cloth is drawn in.
+ * A bottle standing in the middle. The near flap wraps the near half of it and the far flap the far half, each straight
+ * up from the base as a sheet rolled round the body, so that the two cover it; they narrow to the mouth and are knotted
+ * over it. What lies to the left and right of them is gathered, taken round the body behind, where the two ends cross,
+ * and knotted in front: a straight line on the unrolled body, as {@link Fit} measures it. Body and cords are each exact
+ * and continuous; they are parted from each other and, at its rim, from the base, where real cloth is drawn in.
  *
- * <p>The cords lie a little off the body, so their way round is a little longer; they rise so much less that its length is
- * true.
+ * <p>The cords lie a little off the body, so their way round is a little longer; they rise less by as much, so that
+ * their length is true.
  */
 final class BottleFold {
 
-    /** Cords lie so far off what they lie on, in millimetres. */
+    /** The distance of cords from what they lie on, in millimetres, for the drawing. */
     private static final double OFF = 0.6;
 
-    /** Free ends stand out to both sides of a knot; nothing lies under them to hang over. */
+    /** Free ends stand out to both sides of a knot; nothing lies under them over which they could hang. */
     private static final double FLAT = Double.POSITIVE_INFINITY;
 
     private static final int QUARTER = Band.SIDES / 4;
@@ -75,7 +74,7 @@ final class BottleFold {
         return at(TyingMoment.TIED, fit);
     }
 
-    /** With the second pair only crossed behind, or with the handle made of the first one. */
+    /** The fold with the second pair only crossed behind, or with the handle made from the first pair. */
     static Fold at(TyingMoment moment, Fit fit) {
         if (!(fit.gift() instanceof Gift.Bottle bottle)) {
             throw new IllegalArgumentException(fit.gift() + " is not a bottle");
@@ -105,7 +104,7 @@ final class BottleFold {
         return new Fold(fit, laying, fold.facets, knots);
     }
 
-    /** What lies left or right of the two flaps: beside the base, and beyond each flap's edge. */
+    /** The cloth to the left or right of the two flaps: beside the base, and beyond each flap's edge. */
     static List<ConvexPolygon> beside(Gift.Bottle bottle, ConvexPolygon cloth, Point way) {
         double r = bottle.diameter().in(Unit.MILLIMETRE) / 2;
         double edge = edge(r);
@@ -117,17 +116,20 @@ final class BottleFold {
                 .toList();
     }
 
-    /** How far beside its middle line a flap is cut off from what goes round: a quarter of the way round the body. */
+    /**
+     * The distance from its middle line at which a flap ends and the cloth that goes round begins: a quarter of the way
+     * round the body.
+     */
     static double edge(double radius) {
         return strip(radius) * QUARTER;
     }
 
-    /** Width of a strip. */
+    /** The width of a strip. */
     private static double strip(double radius) {
         return 2 * radius * Math.tan(Band.HALF_ANGLE);
     }
 
-    /** The base, and the corners of the square round it folded away beneath. */
+    /** Lays the base, with the corners of the square round it folded away beneath. */
     private void base() {
         ConvexPolygon square = cloth.and(ConvexPolygon.rectangle(-radius, -radius, radius, radius));
         ConvexPolygon base = square;
@@ -149,7 +151,10 @@ final class BottleFold {
         facets.add(new Facet(Facet.Part.BASE, base, flat, plane));
     }
 
-    /** Half the bottle, strip by strip; the outermost strips are shared with the other half. Answers what is left over. */
+    /**
+     * Lays half the bottle, strip by strip; the outermost strips are shared with the other half. Returns what is left
+     * over.
+     */
     private List<ConvexPolygon> flap(Point way, int middle) {
         double edge = edge(radius);
         ConvexPolygon half = cloth.above(way, radius).between(way.left(), -edge, edge);
@@ -186,7 +191,7 @@ final class BottleFold {
         loose.addAll(ends.lay(spare, way.times(mouth().s1()), way, top().at(), out, UP.cross(out), FLAT));
     }
 
-    /** Half the top knot undone, the ends gone to each other's side and tied at their tips. */
+    /** The top knot half undone, its ends gone to each other's side and tied at their tips. */
     private ReefKnot handle(List<ConvexPolygon> near, List<ConvexPolygon> far) {
         HandleLoop loop = new HandleLoop(UP.times(mouth().z1() + OFF), Vector.flat(FAR), ends.bunch(), true);
         HandleLoop.End ahead = new HandleLoop.End(near, NEAR.times(mouth().s1()), NEAR, 1);
@@ -208,7 +213,7 @@ final class BottleFold {
         return new ReefKnot(at, Vector.flat(FAR), UP, ends.bunch(), ends.taken(), 0, leads);
     }
 
-    /** How a cord runs: a straight line on the unrolled body. */
+    /** The course of a cord: a straight line on the unrolled body. */
     private Winding.Line line() {
         double length = Math.hypot(shoulder / 2, 1.5 * Math.PI * radius);
         double across = 3 * QUARTER * strip(radius + OFF);
@@ -220,13 +225,13 @@ final class BottleFold {
         return new Winding(way, radius, radius + OFF, line, 1.2 * ends.bunch());
     }
 
-    /** Gathered and laid along its line as far as {@code gone} on the cloth. */
+    /** Gathers a corner and lays it along its line as far as {@code gone} on the cloth. */
     private void wind(Point way, Winding winding, double gone) {
         loose.addAll(winding.lay(cloth.between(way, radius, edge(radius)).between(way.left(), -radius, radius)));
         loose.addAll(winding.lay(cloth.between(way, edge(radius), gone)));
     }
 
-    /** The second pair: gathered, round behind the body and knotted in front. */
+    /** Lays the second pair: gathered, taken round behind the body and knotted in front. */
     private ReefKnot round() {
         Winding.Line line = line();
         Vector front = new Vector(0, -1, 0);
@@ -244,7 +249,7 @@ final class BottleFold {
         return new ReefKnot(at, Vector.flat(RIGHT), front, ends.bunch(), ends.taken(), 0, leads);
     }
 
-    /** The second pair crossed behind the body and held there. */
+    /** Lays the second pair crossed behind the body and held there. */
     private void behind() {
         Winding.Line whole = line();
         Winding.Line line = new Winding.Line(whole.angle(), whole.length() * (QUARTER + 1) / (3 * QUARTER));

@@ -25,20 +25,20 @@ import hearthcloth.wrap.pleat.Panels;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * The ties of a box set on the diagonal, as the first derivation in the handbook folds them: flaps straight up the walls
- * and over the top, the four spare corners ({@link Ear}) folded inside, all continuous. Taken over the second derivation's
- * (which slits the cloth from the rim outwards) because nothing is cut; only where a knotted flap is drawn in to its knot
- * is the cloth parted, along the flap's own edges above the rim, where real cloth puckers.
+ * The ties of a box set on the diagonal, as the first derivation folds them (docs/sources.md#box-fold): flaps straight
+ * up the walls and over the top, the four spare corners ({@link Ear}) folded inside, all continuous. It is taken rather
+ * than the second derivation's fold, which slits the cloth from the rim outwards, because here nothing is cut; only
+ * where a knotted flap is drawn in to its knot is the cloth parted, along the flap's own edges above the rim, where
+ * real cloth puckers.
  *
- * <p>Left and right flaps that go to a knot are drawn in: pleated under from the top's corners to the knot.
- * Near and far flaps of the four-corner and two-knot ties lie flat beneath them, so what shows on the top is one triangle
- * or trapezium for each flap.
+ * <p>Left and right flaps that go to a knot are drawn in: pleated under from the top's corners to the knot. The near
+ * and far flaps of the four-corner and two-knot ties lie flat beneath them, so what shows on the top is one triangle or
+ * trapezium for each flap.
  */
 final class BoxFold {
 
-    /** Cords lie so far off what they lie on, in millimetres. */
+    /** The distance of cords from what they lie on, in millimetres, for the drawing. */
     static final double OFF = 0.6;
 
     private final Tie tie;
@@ -104,7 +104,10 @@ final class BoxFold {
         };
     }
 
-    /** Ears lie inside the left and right flaps, but the far ones of the flat wrap inside the far flap, which is last. */
+    /**
+     * The ear at a corner. Ears lie inside the left and right flaps, except the far ones of the flat wrap, which lie
+     * inside the far flap, since that is last.
+     */
     private Ear ear(Point side, Point end) {
         boolean inFar = tie == Tie.FLAT && end.equals(FAR);
         Point a = inFar ? end : side;
@@ -137,7 +140,10 @@ final class BoxFold {
                 upper, Vector.flat(RIGHT), UP, ends.bunch(), ends.taken(), 1, List.of(lead(LEFT), lead(RIGHT))));
     }
 
-    /** Ears under near and far, those under left and right, drawn in: the cloth is parted where these would enclose them. */
+    /**
+     * Lays the ears under near and far that are drawn in with left and right; the cloth is parted where these would
+     * enclose them.
+     */
     private void underFlaps(Ear nearRight, Ear nearLeft, Ear farRight, Ear farLeft) {
         for (Ear ear : List.of(farRight, farLeft, nearRight, nearLeft)) {
             facets.addAll(ear.topB());

@@ -25,11 +25,11 @@ import hearthcloth.wrap.pleat.Panels;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * A box on the diagonal half wrapped. Near and far corners are folded over in straight lines across the whole cloth, so
- * that beside the box it stands out as a fin and a roof; left and right, once lifted, stand straight up with the cloth of
- * the corners flat inside them. Both are exact and continuous; only at knots is the cloth parted, as in the finished fold.
+ * A box on the diagonal half wrapped. The near and far corners are folded over in straight lines across the whole
+ * cloth, so that beside the box it stands out as a fin and a roof; left and right, once lifted, stand straight up with
+ * the cloth of the corners flat inside them. Both are exact and continuous; only at knots is the cloth parted, as in
+ * the finished fold.
  */
 final class BoxHalfway {
 
@@ -87,7 +87,10 @@ final class BoxHalfway {
         return tied.fit().tie() == Tie.FOUR_CORNER || tied.fit().tie() == Tie.TWO_KNOT;
     }
 
-    /** How far on the cloth near or far goes before its end begins, from the gift's middle; infinite when it is only laid. */
+    /**
+     * How far on the cloth near or far goes before its end begins, from the gift's middle; infinite when it is only
+     * laid.
+     */
     private double knotted() {
         return isKnotted() ? 2 * halfW + height : FREE;
     }
@@ -96,14 +99,14 @@ final class BoxHalfway {
         return way.dot(facet.cloth().middle()) > least;
     }
 
-    /** What of the finished fold lies on one side; loose ends apart. */
+    /** The facets of the finished fold that lie on one side, without its loose ends. */
     private List<Facet> finished(Point way, double least) {
         return tied.facets().stream()
                 .filter(facet -> !facet.isLoose() && isBeyond(facet, way, least))
                 .toList();
     }
 
-    /** The finished end of near or far, or of right or left in whose sector it lies. */
+    /** The finished end of near or far, or the one of right or left in whose sector it lies. */
     private List<Facet> end(Point way) {
         return tied.facets().stream()
                 .filter(Facet::isLoose)
@@ -138,7 +141,7 @@ final class BoxHalfway {
         }
     }
 
-    /** Near or far up and over in straight lines, in this part of the cloth: wall and fins, top and roof. */
+    /** Near or far taken up and over in straight lines, in this part of the cloth: wall and fins, top and roof. */
     private List<Facet> across(Point way, ConvexPolygon part) {
         ConvexPolygon slab = part.above(way, halfW);
         Vector foot = Vector.flat(way).times(halfW);
@@ -170,7 +173,7 @@ final class BoxHalfway {
                 .toList();
     }
 
-    /** Near's or far's end beyond the crossing: turned along the top, not tied yet. */
+    /** The end of near or far beyond the crossing: turned along the top and not tied yet. */
     private List<Facet> turned(Point way) {
         Point toward = way.left();
         Vector along = Vector.flat(toward);
@@ -188,7 +191,7 @@ final class BoxHalfway {
         return laid;
     }
 
-    /** The cloth nearer to this corner's side of the box than to its neighbours'. */
+    /** The cloth that is nearer to this corner's side of the box than to its neighbours'. */
     private ConvexPolygon sector(Point way) {
         Point left = way.left();
         double bound = panels.half(left) - panels.half(way);
@@ -214,7 +217,7 @@ final class BoxHalfway {
         }
     }
 
-    /** The finished middle, and right and left standing straight up with their ears inside. */
+    /** The finished middle, with right and left standing straight up and their ears inside. */
     private void sidesUp() {
         for (Facet facet : tied.facets()) {
             if (!facet.isLoose() && Math.abs(facet.cloth().middle().x()) < halfL) {
@@ -238,7 +241,7 @@ final class BoxHalfway {
         }
     }
 
-    /** {@link Ear}, its upper part straight up instead of over the top. */
+    /** An {@link Ear} whose upper part goes straight up instead of over the top. */
     private void ear(Point a, Point b) {
         ConvexPolygon spare = cloth.above(a, halfL).above(b, halfW);
         double pleat = isKnotted() ? halfW : 2 * halfW;
@@ -264,7 +267,7 @@ final class BoxHalfway {
         facets.addAll(shown(hung, spare.below(across, zero)));
     }
 
-    /** Right is tied, left waits. */
+    /** The state in which right is tied and left waits. */
     private void oneSide() {
         ConvexPolygon waits = cloth.above(LEFT, halfL);
         facets.add(Halfway.flat(waits.between(FAR, -halfW, halfW)));
@@ -279,7 +282,7 @@ final class BoxHalfway {
         facets.addAll(end(RIGHT));
     }
 
-    /** The far tip drawn out on the near side of the knot and laid back over it. */
+    /** The state in which the far tip is drawn out on the near side of the knot and laid back over it. */
     private void hidden() {
         double before = 2.6 * ends.bunch();
         double drawn = 2 * halfW + height + before;

@@ -27,14 +27,13 @@ import hearthcloth.wrap.pleat.Panels;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * A box set edge along edge. Up to the rim the cloth is exact and continuous: panels on the walls and each spare corner
- * fan-folded about the base's corner into even plies, so that the way to the cloth's own corner runs up the upright edge
- * (the second derivation's corner fan). Above the rim the plies fold over the top beneath the flaps, a gathered cord runs
- * from the rim's corner to the knots in the middle, and what is left is the end; there the corner is parted from its
- * plies, where real cloth puckers. The pair of flaps that meets lies flat, its tips
- * turned under, the other is drawn in over it.
+ * A box set edge along edge. Up to the rim the cloth is exact and continuous: panels on the walls, and each spare
+ * corner fan-folded about the base's corner into an even number of plies, so that the way to the cloth's own corner
+ * runs up the upright edge (docs/sources.md#corner-fan). Above the rim the plies fold over the top beneath the flaps, a
+ * gathered cord runs from the rim's corner to the knots in the middle, and what is left is the end; there the corner is
+ * parted from its plies, where real cloth puckers. The pair of flaps that meets lies flat, its tips turned under; the
+ * other pair is drawn in over it.
  */
 final class EdgeFold {
 
@@ -45,7 +44,7 @@ final class EdgeFold {
     private final List<Facet> cords = new ArrayList<>();
     private final List<List<ReefKnot.Lead>> leads = List.of(new ArrayList<>(), new ArrayList<>());
 
-    /** How far a flap leans outwards before it is folded over; chosen. */
+    /** How far a flap leans outwards before it is folded over, in radians; chosen for the drawing. */
     private static final double LEAN = Math.toRadians(28);
 
     private EdgeFold(TyingMoment moment, Panels panels, KnotEnds ends) {
@@ -58,7 +57,10 @@ final class EdgeFold {
         return at(TyingMoment.TIED, fit);
     }
 
-    /** Before the second pair is tied it hangs from the rim; before that the flaps stand out round the rim. */
+    /**
+     * The fold at a moment. Before the second pair is tied it hangs from the rim; before that the flaps stand out round
+     * the rim.
+     */
     static Fold at(TyingMoment moment, Fit fit) {
         if (!(fit.gift() instanceof Gift.Box box)) {
             throw new IllegalArgumentException(fit.gift() + " is not a box");
@@ -87,7 +89,7 @@ final class EdgeFold {
         return facets;
     }
 
-    /** A flap above the rim, leaning outwards. */
+    /** A flap above the rim that leans outwards. */
     private void standing(Point way) {
         Vector rim = Vector.flat(way).times(panels.half(way)).plus(UP.times(panels.height()));
         FoldedSheet.Run up = new FoldedSheet.Run(way, panels.start(way), leaning(way), Double.POSITIVE_INFINITY);
@@ -117,7 +119,7 @@ final class EdgeFold {
         drawn.forEach(way -> facets.addAll(panels.drawnIn(way, panels.half(way))));
     }
 
-    /** How far over the top a flat flap shows: to the middle, or on to where the one facing it ends short of that. */
+    /** How far over the top a flat flap shows: to the middle, or farther where the facing one ends short of that. */
     private double meeting(Point way) {
         double facing = far(way.times(-1)) - panels.start(way);
         return panels.half(way) + Math.max(0, panels.half(way) - facing);
@@ -148,7 +150,10 @@ final class EdgeFold {
         return UP.times(panels.height() + (1 + 2 * over) * ends.bunch());
     }
 
-    /** A spare corner: plies on both walls and the top, the cord and the end. Near left and far right make one pair. */
+    /**
+     * Lays a spare corner: plies on both walls and the top, the cord and the end. Near left and far right make one
+     * pair.
+     */
     private void corner(Point a, Point b, int far) {
         Point foot = a.times(panels.half(a)).plus(b.times(panels.half(b)));
         Point own = a.times(far(a)).plus(b.times(far(b))).minus(foot);
@@ -192,7 +197,7 @@ final class EdgeFold {
         cords.addAll(ends.lay(end, knot, ray, knot(over), in.times(-1), side, edge));
     }
 
-    /** A corner that waits, hanging outwards from the rim. */
+    /** Lays a corner that waits, hanging outwards from the rim. */
     private void hanging(Point foot, Point ray, ConvexPolygon spare) {
         Vector out = Vector.flat(foot).unit();
         Point rim = foot.plus(ray.times(panels.height()));
@@ -202,7 +207,10 @@ final class EdgeFold {
         leads.get(1).add(new ReefKnot.Lead(rim, ray));
     }
 
-    /** The plies between the ray and panel a, on a's wall: least even number that stays inside the wall and the top. */
+    /**
+     * Lays the plies between the ray and panel a on a's wall: the least even number of plies that stays inside the wall
+     * and the top.
+     */
     private void plies(Point a, Point b, Point foot, Point ray, List<ConvexPolygon> regions, double length) {
         double angle = Math.acos(Math.min(1, ray.dot(a)));
         int count = 2;
@@ -225,7 +233,7 @@ final class EdgeFold {
         }
     }
 
-    /** The unit way at an angle from a towards b, and the unit way across it towards b. */
+    /** The unit vector at an angle from a towards b, and the one across it towards b. */
     private static Point turned(Point a, Point b, double angle) {
         return a.times(Math.cos(angle)).plus(b.times(Math.sin(angle)));
     }

@@ -23,8 +23,7 @@ import hearthcloth.wrap.pleat.Tube;
 import java.util.ArrayList;
 import java.util.List;
 
-
-/** Makes the fold of a {@link TyingMoment} from the finished one. */
+/** Makes the fold of a {@link TyingMoment} from the finished fold. */
 record Halfway(Fold tied, TyingMoment moment) {
 
     private static final FacetPlane TABLE = new FacetPlane("table", UP);
@@ -43,7 +42,7 @@ record Halfway(Fold tied, TyingMoment moment) {
         return tied.laying().whole();
     }
 
-    /** What waits, then what of the finished fold is not part of that. */
+    /** The facets that wait, followed by those of the finished fold that are not among them. */
     private List<Facet> waiting() {
         List<Facet> still = secondPair();
         List<Facet> facets = new ArrayList<>(still);
@@ -66,7 +65,7 @@ record Halfway(Fold tied, TyingMoment moment) {
     }
 
     /**
-     * The two corners that are tied last: round a ball on the table, else lifted like wings, folded in half and held
+     * The two corners that are tied last: on the table for a ball, otherwise lifted like wings, folded in half and held
      * straight out from where they hang on the cloth that is tied.
      */
     private List<Facet> secondPair() {
@@ -82,10 +81,13 @@ record Halfway(Fold tied, TyingMoment moment) {
         return facets;
     }
 
-    /** A wing's two halves stand so far from its middle, that each is seen from its own side; millimetres. */
+    /** How far a wing's two halves stand from its middle, so that each is seen from its own side, in millimetres. */
     private static final double APART = 0.3;
 
-    /** Beside a bottle: both halves hang on the flaps' upright edges; the strip beside the base lies folded between. */
+    /**
+     * A wing beside a bottle: both halves hang on the flaps' upright edges; the strip beside the base lies folded
+     * between them.
+     */
     private void bottleWing(Gift.Bottle bottle, Point way, List<Facet> facets) {
         List<ConvexPolygon> parts = BottleFold.beside(bottle, cloth(), way);
         double radius = bottle.diameter().in(Unit.MILLIMETRE) / 2;
@@ -126,7 +128,7 @@ record Halfway(Fold tied, TyingMoment moment) {
         return facets;
     }
 
-    /** Near and far come up the outer edge of a book, over it, and down into the gap. */
+    /** Near and far taken up the outer edge of a book, over it, and down into the gap. */
     private List<Facet> foldedIn(Gift.Books books) {
         double wide = books.width().in(Unit.MILLIMETRE);
         double thick = books.thickness().in(Unit.MILLIMETRE);
@@ -157,7 +159,7 @@ record Halfway(Fold tied, TyingMoment moment) {
         facets.addAll(sheet.inwards(length < FREE ? slab.below(way, from + length) : slab, Facet.Part.TOP));
     }
 
-    /** Of several knots the first, once its corners are over. */
+    /** The knots tied at this moment: of several the first, once its corners are over. */
     private List<ReefKnot> knots() {
         return moment == TyingMoment.FIRST_PAIR ? tied.knots().subList(0, 1) : List.of();
     }

@@ -24,11 +24,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-
 /**
- * Two bottles rolled in base to base and stood up: a bridge of cloth under both bases, each bottle in a tube of cloth as
- * wide as its body up to the height of the mouth, closed over it, and the two ends tied together between the tops. Real
- * cloth draws in about the necks; drawn as rolled, every length along and round is true.
+ * Two bottles rolled in base to base and stood up: a bridge of cloth under both bases, each bottle in a tube of cloth
+ * as wide as its body up to the height of the mouth, closed over it, and the two ends tied together between the tops.
+ * Real cloth is drawn in about the necks; here it is drawn as rolled, with every length along and round it true.
  */
 final class PairFold {
 
@@ -38,7 +37,7 @@ final class PairFold {
         return at(TyingMoment.TIED, fit);
     }
 
-    /** Stood up, the tubes of cloth are still open above the mouths. */
+    /** The fold when the bottles are stood up and the tubes of cloth are still open above the mouths. */
     static Fold at(TyingMoment moment, Fit fit) {
         if (!(fit.gift() instanceof Gift.TwoBottles two)) {
             throw new IllegalArgumentException(fit.gift() + " is not two bottles");
@@ -88,7 +87,10 @@ final class PairFold {
         return new Fold(fit, laying, facets, moment == TyingMoment.STOOD ? List.of() : List.of(tied));
     }
 
-    /** Under the bases, pressed flat from the roll: as long as both are wide, folded to and fro to their depth. */
+    /**
+     * The cloth under the bases, pressed flat from the roll: as long as both are wide, folded to and fro to their
+     * depth.
+     */
     private static List<Facet> bridge(ConvexPolygon cloth, double radius, double start) {
         ConvexPolygon region = cloth.between(RIGHT, -start, start);
         double least = 0;

@@ -26,20 +26,19 @@ import hearthcloth.wrap.pleat.Tube;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * A roll on the left–right diagonal. In the roll wrap the cloth is wound from the near tip to the far one, the ends are
+ * A roll on the left–right diagonal. In the roll wrap the cloth is wound from the near tip to the far one. The ends are
  * folded in over the discs and brought back along the roll as cords to its middle, crossed there and taken half a round
  * to the knot; it is drawn turned over, as it ends, with the knot on top. In the two-knot wrap near and far meet on top
- * after half a round each and turn along the roll to the two knots. The tube's wall is one exact, continuous sheet; ends
- * are parted from it at the rim, where real cloth is gathered.
+ * after half a round each and turn along the roll to the two knots. The tube's wall is one exact, continuous sheet; the
+ * ends are parted from it at the rim, where real cloth is gathered.
  */
 final class RollFold {
 
-    /** Cords lie so far off what they lie on, in millimetres. */
+    /** The distance of cords from what they lie on, in millimetres, for the drawing. */
     private static final double OFF = 0.6;
 
-    /** How steeply a hand holds an end that is not tied yet, in degrees; chosen. */
+    /** The slope at which a hand holds an end that is not tied yet, in degrees; chosen for the drawing. */
     private static final double HELD = 62;
 
     private final TyingMoment moment;
@@ -63,7 +62,7 @@ final class RollFold {
         return at(TyingMoment.TIED, fit);
     }
 
-    /** As far as a moment on the way. */
+    /** The fold at a moment on the way. */
     static Fold at(TyingMoment moment, Fit fit) {
         if (!(fit.gift() instanceof Gift.Roll roll)) {
             throw new IllegalArgumentException(fit.gift() + " is not a roll");
@@ -80,7 +79,7 @@ final class RollFold {
         return new Fold(fit, laying, fold.facets, moment == TyingMoment.TIED ? fold.knots : List.of());
     }
 
-    /** Half a cord's width; on a thin roll no wider than lies on it. */
+    /** Half a cord's width; on a thin roll no wider than can lie on it. */
     private double cord() {
         return Math.min(ends.bunch(), 0.7 * radius);
     }
@@ -106,7 +105,10 @@ final class RollFold {
         return cloth.above(way, 0);
     }
 
-    /** Turned over once it is tied, so that the knot is on top; before that as it was wound. */
+    /**
+     * Lays the wound cloth. Once it is tied the roll is turned over, so that the knot is on top; before that it lies as
+     * it was wound.
+     */
     private void wound() {
         boolean tied = moment == TyingMoment.TIED;
         Vector upper = UP.times(tied ? -1 : 1);
@@ -139,7 +141,7 @@ final class RollFold {
         }
     }
 
-    /** In the middle the cords turn square, left end one way round and right end the other. */
+    /** Lays the cords that turn square in the middle, the left end one way round and the right end the other. */
     private void crossed(Point way, ConvexPolygon end, double turn, Vector upper) {
         int round = sense(way);
         Vector from = UP.times(radius).plus(upper.times(radius));
@@ -161,7 +163,7 @@ final class RollFold {
         loose.addAll(ends.lay(end.above(way, knot), way.times(knot), way, top(0), out, Vector.flat(RIGHT), radius));
     }
 
-    /** A knot's middle above the top line, so far to the right. */
+    /** The middle of a knot above the top line, at this distance to the right. */
     private Vector top(double right) {
         return new Vector(right, 0, 2 * radius + ends.bunch());
     }
@@ -170,7 +172,10 @@ final class RollFold {
         return new ReefKnot(at, Vector.flat(along), UP, ends.bunch(), ends.taken(), 0, List.of(first, second));
     }
 
-    /** From the middle of the end's disc to its rim, {@code toward}, and back along the roll for {@code run}. */
+    /**
+     * The path from the middle of the end's disc to its rim, in the direction {@code toward}, and back along the roll
+     * for {@code run}.
+     */
     private FoldedStrip.Path back(Point way, Vector toward, double gone, double run) {
         Vector out = Vector.flat(way);
         Vector middle = out.times(length / 2 + OFF).plus(UP.times(radius)).plus(toward.times(OFF));
@@ -196,7 +201,10 @@ final class RollFold {
         }
     }
 
-    /** Left or right, folded in over its end to where it is knotted; with it goes its cloth beyond the meeting line. */
+    /**
+     * Lays left or right, folded in over its end to where it is knotted, together with its cloth beyond the meeting
+     * line.
+     */
     private void end(Point way, ConvexPolygon body, double turn) {
         double around = Math.PI * radius;
         double gone = length / 2 + radius;
@@ -225,7 +233,10 @@ final class RollFold {
                 new ReefKnot.Lead(way.times(knot), way)));
     }
 
-    /** Near and far ends, met on top after half a round, turn along the roll, near to the right, far to the left. */
+    /**
+     * Lays the near or far end: met on top after half a round, it turns along the roll, near to the right, far to the
+     * left.
+     */
     private void nearOrFar(Point way, double around, double turn) {
         Point toward = way.left();
         Vector along = Vector.flat(toward);

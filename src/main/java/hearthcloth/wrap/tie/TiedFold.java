@@ -7,7 +7,6 @@ import hearthcloth.wrap.fold.ShortClothException;
 import hearthcloth.wrap.fold.TyingMoment;
 import java.util.List;
 
-
 /** Ties a cloth: the one place that knows which class folds which tie, done or on the way there. */
 public final class TiedFold {
 

@@ -20,15 +20,14 @@ import hearthcloth.wrap.pleat.Pleating;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * A cloth brought up round a ball. The ball is drawn as bands of {@link Band#SIDES} strips, the cloth as so many sectors.
- * The middle of each sector lies on its strips, at true length along them; the wedge between two strips is folded in half
- * along its middle and pleated under one of them, about the point where the strip's edges meet. Below the widest band this
- * is continuous; where the strips narrow, the pleats are parted from one band to the next, and their edges may stand out
- * beneath the neighbouring strips, near the top by up to a band's height.
+ * A cloth brought up round a ball. The ball is drawn as bands of {@link Band#SIDES} strips, the cloth as equally many
+ * sectors. The middle of each sector lies on its strips, at true length along them; the wedge between two strips is
+ * folded in half along its middle and pleated under one of them, about the point where the strip's edges meet. Below
+ * the widest band this is continuous. Where the strips narrow, the pleats are parted from one band to the next, and
+ * their edges may stand out beneath the neighbouring strips, near the top by up to a band's height.
  *
- * <p>All four ends come to the top and are knotted there, each to its neighbour, the two knots side by side.
+ * <p>All four ends come to the top and are knotted there, each to its neighbour, with the two knots side by side.
  */
 final class TurnedFold {
 
@@ -37,7 +36,7 @@ final class TurnedFold {
     /** Bands from pole to pole of a ball. */
     private static final int BANDS = 16;
 
-    /** Free ends stand out to both sides of a knot at the top; nothing lies under them to hang over. */
+    /** Free ends stand out to both sides of a knot at the top; nothing lies under them over which they could hang. */
     private static final double FLAT = Double.POSITIVE_INFINITY;
 
     private final ConvexPolygon cloth;
@@ -56,7 +55,7 @@ final class TurnedFold {
         return at(TyingMoment.TIED, fit);
     }
 
-    /** Tied, or with one of the knots passed under the other as a handle. */
+    /** The fold tied, or with one of the knots passed under the other as a handle. */
     static Fold at(TyingMoment moment, Fit fit) {
         Laying laying = new Laying(fit.cloth(), fit.placing(), true);
         List<Band> bands = ball(fit.gift().longestSide().in(Unit.MILLIMETRE));
@@ -66,7 +65,10 @@ final class TurnedFold {
         return new Fold(fit, laying, fold.facets, fold.knots);
     }
 
-    /** Chords as long as their arcs, so that lengths along a meridian are true; the drawn ball is 0.2 % too large. */
+    /**
+     * The ball's bands, with chords as long as their arcs, so that lengths along a meridian are true; the drawn ball is
+     * 0.2 % too large.
+     */
     private static List<Band> ball(double diameter) {
         double arc = Math.PI / BANDS;
         double radius = diameter / 2 * (arc / 2) / Math.sin(arc / 2);
@@ -90,7 +92,7 @@ final class TurnedFold {
         tie(moment, last, spare);
     }
 
-    /** Neighbouring corners, near to right and left to far. */
+    /** Ties neighbouring corners, near to right and left to far. */
     private void tie(TyingMoment moment, Band last, List<List<ConvexPolygon>> spare) {
         Vector up = Vector.UP;
         Vector top = up.times(last.z1() + ends.bunch());
@@ -126,7 +128,7 @@ final class TurnedFold {
         return rest;
     }
 
-    /** The far and left ends pass under the first knot and stand up beyond it as a handle, tied at the tips. */
+    /** The far and left ends passed under the first knot and standing up beyond it as a handle, tied at the tips. */
     private ReefKnot handle(Band last, List<List<ConvexPolygon>> spare) {
         Vector along = new Vector(Math.sqrt(0.5), Math.sqrt(0.5), 0);
         Vector ahead = new Vector(Math.sqrt(0.5), -Math.sqrt(0.5), 0);
@@ -172,7 +174,10 @@ final class TurnedFold {
                 .above(between(Math.floorMod(i - 1, SIDES)).left(), 0);
     }
 
-    /** The topmost band, one triangle of each strip; the cloth beside and beyond it, returned, is gathered into the knots. */
+    /**
+     * Lays the topmost band, one triangle of each strip; returns the cloth beside and beyond it, which is gathered into
+     * the knots.
+     */
     private List<ConvexPolygon> mouth(int i, Band band) {
         Pleating pleating = pleating(i, band);
         ConvexPolygon own = sector(i).between(Band.way(i), band.s0(), band.s1());
@@ -187,7 +192,7 @@ final class TurnedFold {
         return band.pleating(Band.way(i).times(band.s0()), Band.way(i), i);
     }
 
-    /** One strip of one band: the pleats of the wedge on its left, both halves, then the middle. */
+    /** Lays one strip of one band: the pleats of the wedge on its left, both halves, then the middle. */
     private void strip(int i, Band band) {
         Pleating pleating = pleating(i, band);
         FacetPlane plane = band.plane(i);

@@ -6,17 +6,16 @@ import hearthcloth.wrap.fold.TyingMoment;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /**
- * How a tie is done with the hands. The order of the steps is the trade's (the sources stand beside each tie); the words
- * are our own.
+ * How a tie is done with the hands. The order of the steps is the trade's (docs/sources.md#tie-steps); the words are
+ * our own.
  *
  * @param ifShort what to do when a corner will not reach
  * @param cautions where it can hurt
  */
 public record Tying(List<Step> steps, String ifShort, List<String> cautions) {
 
-    /** Something to do, and the moment it leads to. */
+    /** One step: something to do, and the moment it leads to. */
     public record Step(String words, TyingMoment moment) {}
 
     /** How the reef knot is tied, whatever the tie. */
@@ -39,7 +38,10 @@ public record Tying(List<Step> steps, String ifShort, List<String> cautions) {
         return new Tying(steps, TyingLines.ifShort(tie), cautions(tie, gift));
     }
 
-    /** Common sense, no source, but for the roll: not for open liquids (National Museum of Ethnology, Osaka, 2002). */
+    /**
+     * Cautions of common sense, without a source, but for the roll, which is not for open liquids
+     * (docs/sources.md#no-liquids).
+     */
     private static List<String> cautions(Tie tie, Gift gift) {
         List<String> cautions = new ArrayList<>();
         if (tie.isKnotted()) {

@@ -5,11 +5,7 @@ import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.TyingMoment;
 import java.util.List;
 
-
-/**
- * The words of every tie. Order of steps: National Museum of Ethnology, Osaka, 2002, and City of Kiryu, page 1001031
- * (errand, hidden, two-knot, rolled); University of Kansas East Asian Library (two bottles); the others common practice.
- */
+/** The words of every tie. The order of the steps is that of docs/sources.md#tie-steps; the words are ours. */
 final class TyingLines {
 
     private static final TyingLine DIAMOND = new TyingLine(
@@ -189,7 +185,10 @@ final class TyingLines {
                         "Turn the roll over, and tie them on the other side with a reef knot.", TyingMoment.TIED));
     }
 
-    /** Source of the hooked way: National Museum of Ethnology, Osaka, 2002; the rest common practice. */
+    /**
+     * What to do when a corner will not reach. Source of the hooked way: docs/sources.md#hooked; the others are common
+     * practice.
+     */
     static String ifShort(Tie tie) {
         return switch (tie) {
             case FOUR_CORNER, EDGE_ALONG_EDGE, ERRAND ->

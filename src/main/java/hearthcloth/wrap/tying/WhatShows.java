@@ -10,32 +10,31 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-
 /**
- * What can be seen of a cloth once it is tied, patch by patch and fabric by fabric. Free ends and knots show in part and
- * from changing sides, so they are named but not counted as seen.
+ * What can be seen of a cloth once it is tied, patch by patch and fabric by fabric. Free ends and knots show in part
+ * and from changing sides, so they are named but not counted as seen.
  *
  * @param patches in the cloth's own order
  */
 public record WhatShows(Gift gift, List<Seen> patches) {
 
-    /** Shares below this are not worth a word. */
+    /** Smaller shares than this are not mentioned. */
     private static final double WORTH = 0.05;
 
-    /** Less of what is seen than this rounds to nothing. */
+    /** A smaller share of what is seen than this rounds to zero. */
     private static final double LEAST = 0.005;
 
-    /** The five ways one walks round a standing gift. */
+    /** The five directions from which one sees a standing gift. */
     private static final List<Visible.View> AROUND =
             List.of(Visible.View.ABOVE, Visible.View.FRONT, Visible.View.RIGHT, Visible.View.BACK, Visible.View.LEFT);
 
-    /** From here on something is seen from a side: a square centimetre, in square millimetres. */
+    /** The least area, in square millimetres, that counts as seen from a side: a square centimetre. */
     private static final double SEEN = 100;
 
     /**
-     * A patch, or all of one fabric, and where its cloth went.
+     * A patch, or all of one fabric, and where its cloth lies.
      *
-     * @param from the sides from which a square centimetre or more of it faces the eye
+     * @param from the directions from which a square centimetre or more of it faces the eye
      */
     public record Seen(String name, String fabric, Visible.Shares shares, List<Visible.View> from) {
 
@@ -69,7 +68,7 @@ public record WhatShows(Gift gift, List<Seen> patches) {
         patches = List.copyOf(patches);
     }
 
-    /** Reads it off a tied cloth. */
+    /** What shows of a tied cloth. */
     public static WhatShows of(Cloth cloth, Visible visible) {
         List<Seen> seen = new ArrayList<>();
         for (Laid laid : cloth.laid()) {
@@ -94,7 +93,7 @@ public record WhatShows(Gift gift, List<Seen> patches) {
                 .toList();
     }
 
-    /** How much of what is seen on sides and top is of this fabric, 0 to 1: by this plans can be compared. */
+    /** The share, from 0 to 1, of what is seen on sides and top that is of this fabric; plans can be compared by it. */
     public double score(String fabric) {
         double all = 0;
         double own = 0;
@@ -106,14 +105,14 @@ public record WhatShows(Gift gift, List<Seen> patches) {
         return all == 0 ? 0 : own / all;
     }
 
-    /** All that is seen on sides and top, in square millimetres. */
+    /** The area seen on sides and top, in square millimetres. */
     public double seenMm2() {
         return patches.stream()
                 .mapToDouble(patch -> patch.shares.sides() + patch.shares.top())
                 .sum();
     }
 
-    /** {@link #score} alone, without the rest of the figures. */
+    /** {@link #score} alone, without the other figures. */
     public static double score(Cloth cloth, Visible visible, String fabric) {
         double all = 0;
         double own = 0;
@@ -141,12 +140,15 @@ public record WhatShows(Gift gift, List<Seen> patches) {
         return sentences;
     }
 
-    /** What is neither on the sides nor on top may still hang out of the knot, where it is seen well enough. */
+    /**
+     * The words for a fabric that is neither on the sides nor on top. It may still hang out of the knot, where it can
+     * be seen well.
+     */
     private static String hidden(Seen fabric) {
         return fabric.share(fabric.shares.loose()) >= WORTH ? " is in the knot and its ends only." : " does not show.";
     }
 
-    /** One patch in words: {@code Your hearth is hidden under the box.} */
+    /** A sentence about one patch: {@code Your hearth is hidden under the box.} */
     public String sentence(String subject, Seen patch) {
         Visible.Shares shares = patch.shares;
         if (shares.seen() >= WORTH) {

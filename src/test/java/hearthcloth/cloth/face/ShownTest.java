@@ -18,7 +18,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 
-
 /** What the two faces show, against the handbook's check values (§1.3, derived): w + 2f, w, w − 2f; JTS measures. */
 class ShownTest {
 

@@ -13,7 +13,6 @@ import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Handbook;
 import org.junit.jupiter.api.Test;
 
-
 /** Hem and mitre numbers against hem_mitre.csv (derived by hand) and three published examples (handbook §1.5). */
 class HemTest {
 

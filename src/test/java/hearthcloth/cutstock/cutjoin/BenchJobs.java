@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
 
-
 /** Reads the two kinds of benchmark file as jobs. */
 public final class BenchJobs {
 

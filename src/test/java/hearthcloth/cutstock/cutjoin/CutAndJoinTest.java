@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-
 class CutAndJoinTest {
 
     private static final int CASES = 400;

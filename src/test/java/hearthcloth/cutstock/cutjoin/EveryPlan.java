@@ -10,7 +10,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-
 /**
  * The best that any plan of a tiny job can do, by trying everything: every way of dividing bars into parts, every piece
  * and direction for each part, every straight cut at every whole number. Shares no code with the search. Places of

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-
 /** Tiny jobs against the best of every plan there is. */
 class EveryPlanTest {
 

@@ -9,7 +9,6 @@ import hearthcloth.cutstock.search.Budget;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** Instances whose fewest joins an exact solver or their construction has proved. */
 class KnownAnswersTest {
 

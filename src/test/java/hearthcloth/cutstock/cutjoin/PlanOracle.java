@@ -15,7 +15,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-
 /**
  * Says what is wrong with a plan, from the job and the parts' rectangles alone: it trusts neither the plan's cuts nor
  * its figures, and shares no code with the search.

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
-
 /** Random jobs that use everything a job can say, in nanometres. */
 public final class RandomJobs {
 

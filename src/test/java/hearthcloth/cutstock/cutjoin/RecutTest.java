@@ -14,7 +14,6 @@ import hearthcloth.cutstock.search.Budget;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-
 class RecutTest {
 
     @Test

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-
 /**
  * The fewest joins of a tiny job by trying everything. Whole cut lengths are enough: for a given choice of strips for
  * each bar the cuts are a transport problem, which has whole solutions for whole lengths.

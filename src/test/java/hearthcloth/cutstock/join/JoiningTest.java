@@ -12,7 +12,6 @@ import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
-
 class JoiningTest {
 
     private static final int CASES = 400;

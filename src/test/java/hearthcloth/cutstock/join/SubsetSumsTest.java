@@ -6,7 +6,6 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-
 class SubsetSumsTest {
 
     @Test

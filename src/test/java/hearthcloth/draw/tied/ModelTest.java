@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-
 /** What a page gets and what is printed flat are the fold's own facets. */
 class ModelTest {
 

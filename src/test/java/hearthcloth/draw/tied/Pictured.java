@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-
 /** A gift of every tie in a cloth of a hearth and two rounds, a little larger than it must be. */
 record Pictured(Tie tie, Gift gift, Cloth cloth, Fold fold) {
 

@@ -24,7 +24,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-
 /**
  * Every step of every tie, round every shape of gift it takes, has a picture of the cloth. With {@code -Dlook=true} the
  * steps of each are also drawn side by side into {@code target/look/steps}, for the eye.

@@ -21,7 +21,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-
 /**
  * What is drawn on top, judged by rays: each sample point of a picture is looked through to the nearest facet of the fold,
  * taken back to the plan, and asked which patch lies there. Shares no code with the drawing but the fold and {@link Shown}.

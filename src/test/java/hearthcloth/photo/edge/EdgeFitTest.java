@@ -13,7 +13,6 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-
 /** How far a side sways, told from the noise of its places. */
 class EdgeFitTest {
 

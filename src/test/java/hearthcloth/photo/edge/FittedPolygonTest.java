@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-
 class FittedPolygonTest {
 
     private static final LensModel STRAIGHT = new LensModel(new Point(500, 500), 700, 0, 0.01);

@@ -9,7 +9,6 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** Where a blurred edge is, told by light: the picture's steps are those of IEC 61966-2-1, written here again. */
 class SubpixelEdgesTest {
 

@@ -2,7 +2,6 @@ package hearthcloth.photo.heldaside;
 
 import java.util.Random;
 
-
 /** How far a scrap's mean colour is from that of the ground round it, in the light that falls there. */
 final class Contrast {
 

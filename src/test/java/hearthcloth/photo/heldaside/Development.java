@@ -10,7 +10,6 @@ import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 
-
 /** What lens, sensor and telephone make of light: blur, mosaic with noise, demosaicking, tone, sharpening, JPEG. */
 final class Development {
 

@@ -2,7 +2,6 @@ package hearthcloth.photo.heldaside;
 
 import java.util.Random;
 
-
 /** How a scrap was cut. */
 public enum Edge {
     /** With a knife along a ruler. */

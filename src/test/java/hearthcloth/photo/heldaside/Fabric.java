@@ -2,7 +2,6 @@ package hearthcloth.photo.heldaside;
 
 import java.util.List;
 
-
 /**
  * A woven cloth as light sees it.
  *

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 
-
 /** A maker's few fabrics, mostly such as can be told from the ground. */
 final class Fabrics {
 

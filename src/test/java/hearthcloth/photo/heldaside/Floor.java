@@ -3,7 +3,6 @@ package hearthcloth.photo.heldaside;
 import java.util.Arrays;
 import java.util.List;
 
-
 /** The floor with everything that lies on it, lowest first, lit. */
 final class Floor {
 

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-
 /** The shapes scraps have. */
 public enum Form {
     RECTANGLE,

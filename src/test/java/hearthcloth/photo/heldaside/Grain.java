@@ -1,6 +1,5 @@
 package hearthcloth.photo.heldaside;
 
-
 /** Seeded chance as a function of a place: hashes and smooth gradient noise. */
 final class Grain {
 

@@ -1,6 +1,5 @@
 package hearthcloth.photo.heldaside;
 
-
 /** What scraps may lie on. */
 public enum GroundKind {
     WOOD,

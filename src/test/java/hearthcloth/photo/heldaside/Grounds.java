@@ -2,7 +2,6 @@ package hearthcloth.photo.heldaside;
 
 import java.util.Random;
 
-
 /** Makes grounds out of seeds. Sizes of boards, tiles and grids are those of ordinary houses, common practice, no source. */
 final class Grounds {
 

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
 
-
 /** Scenes by number. The same number gives the same scene, at whatever resolution. */
 public final class HeldAside {
 

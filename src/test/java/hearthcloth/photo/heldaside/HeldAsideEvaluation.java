@@ -21,7 +21,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-
 /**
  * Runs the reader over scenes it was not tuned on and prints how it did.
  *

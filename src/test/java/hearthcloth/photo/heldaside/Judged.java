@@ -2,7 +2,6 @@ package hearthcloth.photo.heldaside;
 
 import java.util.List;
 
-
 /**
  * What came of one true piece.
  *

@@ -1,6 +1,5 @@
 package hearthcloth.photo.heldaside;
 
-
 /**
  * A flat thing on the floor.
  *

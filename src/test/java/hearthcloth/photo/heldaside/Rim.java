@@ -9,7 +9,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
-
 /** The edge of a flat thing on the floor: true corners, the line between them, and how far threads reach beyond each side. */
 final class Rim {
 

@@ -7,7 +7,6 @@ import java.util.Random;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
-
 /** The part of the floor a picture shows, and what may be laid where in it. */
 final class Room {
 

@@ -2,7 +2,6 @@ package hearthcloth.photo.heldaside;
 
 import java.util.Random;
 
-
 /** Light on the floor: a window or lamp to one side, the room's own light, somebody's shadow. */
 final class RoomLight {
 

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-
 /** Lays scraps out on the floor of a room, beside a sheet. */
 final class Scraps {
 

@@ -8,7 +8,6 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import java.util.List;
 import java.util.Random;
 
-
 /** The things of known size that lie beside the scraps. */
 final class Sheets {
 

@@ -3,7 +3,6 @@ package hearthcloth.photo.heldaside;
 import hearthcloth.geometry.Point;
 import java.util.stream.IntStream;
 
-
 /** A photograph not yet taken: its truth is known, {@link #jpeg()} draws it. Same seed, same bytes. */
 public final class Shot {
 

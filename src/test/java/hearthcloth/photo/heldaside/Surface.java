@@ -1,6 +1,5 @@
 package hearthcloth.photo.heldaside;
 
-
 /** Anything that throws light back, by place on the floor. */
 interface Surface {
 

@@ -8,7 +8,6 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
-
 /** Adds judged pieces up into a table. */
 final class Tally {
 

@@ -1,6 +1,5 @@
 package hearthcloth.photo.heldaside;
 
-
 /** A colour as light: linear shares of red, green and blue (IEC 61966-2-1 primaries). */
 record Tint(double red, double green, double blue) {
 

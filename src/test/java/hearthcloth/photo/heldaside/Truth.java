@@ -3,7 +3,6 @@ package hearthcloth.photo.heldaside;
 import hearthcloth.photo.plane.ReferenceSheet;
 import java.util.List;
 
-
 /** What is really in a photograph. */
 public record Truth(Setting setting, ReferenceSheet sheet, List<TruePiece> pieces) {
 

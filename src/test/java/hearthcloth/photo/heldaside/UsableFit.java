@@ -3,7 +3,6 @@ package hearthcloth.photo.heldaside;
 import hearthcloth.geometry.Point;
 import java.util.List;
 
-
 /** Whether a rectangle of a given size can be laid into a scrap near where a reader said, and by how much it cannot. */
 final class UsableFit {
 

@@ -15,7 +15,6 @@ import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.GeometryFixer;
 
-
 /** Holds one reading against the truth. What was read is brought to the true floor through the picture. */
 final class Verdict {
 

@@ -2,7 +2,6 @@ package hearthcloth.photo.heldaside;
 
 import hearthcloth.geometry.Point;
 
-
 /**
  * A pinhole camera over the floor with what its lens leaves bent. The floor's y runs as a page's, downwards.
  *

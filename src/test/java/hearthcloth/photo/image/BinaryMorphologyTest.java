@@ -13,7 +13,6 @@ import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-
 /** Against BoofCV's erosion and dilation, pixel by pixel as often, and against its labels. */
 class BinaryMorphologyTest {
 

@@ -13,7 +13,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
-
 class LargestRectangleTest {
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();

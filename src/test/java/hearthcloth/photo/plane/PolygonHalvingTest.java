@@ -13,7 +13,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
-
 /** Laws of parting an outline, and of the rectangle along a grain, judged by JTS on random outlines. */
 class PolygonHalvingTest {
 

@@ -1,6 +1,5 @@
 package hearthcloth.photo.scene;
 
-
 /**
  * A pinhole with barrel distortion, looking down at the floor. Distances in millimetres, the floor is z = 0, y runs
  * away from the maker. Distortion is the forward polynomial r' = r (1 + k r²) with r in focal lengths.

@@ -23,7 +23,6 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-
 /** One picture laid by hand, with everything in it that must be doubted and something that must not. */
 class DoubtTest {
 

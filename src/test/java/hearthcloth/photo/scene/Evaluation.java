@@ -20,7 +20,6 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 
-
 /**
  * Reads many drawn photographs and prints how near the truth the readings came. Run by hand, not as a test:
  * {@code Evaluation FIRST_SEED COUNT MEGAPIXELS [OVERLAY_FOLDER [card]]}.

@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** White paper on a crumpled bedsheet, from which it differs less than the folds do from each other; and a mat on a table. */
 class FaintSheetTest {
 

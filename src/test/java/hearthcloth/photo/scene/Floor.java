@@ -1,6 +1,5 @@
 package hearthcloth.photo.scene;
 
-
 /** What the scraps lie on. */
 record Floor(Kind kind, Paint paint, long seed) {
 

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** Grounds of more than one colour: a figured rug, a mat and the table beyond it, a floor half in hard shade. */
 class GroundsTest {
 

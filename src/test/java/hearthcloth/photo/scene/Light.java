@@ -2,7 +2,6 @@ package hearthcloth.photo.scene;
 
 import java.util.List;
 
-
 /** Uneven light: a slope across the floor, two soft shadows, fall-off to the picture's corners, contact shadows. */
 record Light(double slopeX, double slopeY, List<Shadow> shadows, double contact, double falloff) {
 

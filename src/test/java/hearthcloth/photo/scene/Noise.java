@@ -1,6 +1,5 @@
 package hearthcloth.photo.scene;
 
-
 /** Repeatable value noise: the same place always gives the same number, between −1 and 1. */
 final class Noise {
 

@@ -18,7 +18,6 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-
 /** Outlines that once went wrong: a corner cut off, neighbours close together, stripes that end a cloth. */
 class OutlineTest {
 

@@ -1,9 +1,8 @@
 package hearthcloth.photo.scene;
 
-
 /**
  * A colour as the scene reflects it, linear light 0 to 1, with its own way to CIELAB (D65), apart from the reader's.
- * Source of the sRGB curve and matrix: IEC 61966-2-1; of CIELAB: CIE 15; both from memory.
+ * Sources: docs/sources.md#srgb, #lab; the four-figure matrix and white are from memory.
  */
 record Paint(double r, double g, double b) {
 

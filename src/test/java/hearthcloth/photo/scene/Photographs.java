@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /** Drawn photographs for tests of other rooms: known pieces on a plain floor beside a sheet of A4. */
 public final class Photographs {
 

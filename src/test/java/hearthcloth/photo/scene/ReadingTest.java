@@ -12,7 +12,6 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** A small part of {@link Evaluation}, to notice when reading gets worse. */
 class ReadingTest {
 

@@ -17,7 +17,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** All sizes hang on the sheet: what is like it is never taken for it in silence. */
 class ReferenceTest {
 

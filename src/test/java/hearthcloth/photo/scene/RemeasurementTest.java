@@ -32,7 +32,6 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-
 /** What a hand changes on a drawn photograph of known pieces, measured again. */
 class RemeasurementTest {
 

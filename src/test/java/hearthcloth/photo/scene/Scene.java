@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 
-
 /** A floor with scraps and a reference sheet, its light and its camera: everything a photograph is drawn from. */
 final class Scene {
 

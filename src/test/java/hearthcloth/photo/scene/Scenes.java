@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-
 /** Draws scenes by seed: everything about a picture follows from one number and a {@link Wish}. */
 final class Scenes {
 
@@ -119,7 +118,7 @@ final class Scenes {
         }
     }
 
-    /** Rounded corners of 3.18 mm, the middle of what ISO/IEC 7810 allows, each in six short chords. */
+    /** Rounded corners of 3.18 mm, the middle of what docs/sources.md#card allows, each in six short chords. */
     static List<double[]> card(double[] at, double turn) {
         double radius = 3.18;
         double[][] corners = new double[28][];

@@ -3,7 +3,6 @@ package hearthcloth.photo.scene;
 import java.awt.geom.Path2D;
 import java.util.List;
 
-
 /** One known piece of cloth, or the reference sheet: corners in millimetres on the floor, in order round it. */
 record Scrap(List<double[]> corners, Weave weave, double frayMm, boolean isSheet) {
 

@@ -12,7 +12,6 @@ import java.awt.geom.PathIterator;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /** Holds one reading against the truth of the scene it was drawn from. */
 final class Verdict {
 

@@ -1,6 +1,5 @@
 package hearthcloth.photo.scene;
 
-
 /** How a fabric is coloured, in millimetres on the fabric itself. */
 record Weave(Kind kind, Paint ground, Paint figure, double pitchMm, long seed) {
 

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-
 class BlobTest {
 
     /** An L of 60 × 60 less 40 × 40, walked round pixel by pixel. */

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-
 /** Small pictures painted pixel by pixel: what of them is a piece, and what the ground's own. */
 class ForegroundMaskTest {
 

@@ -8,7 +8,6 @@ import boofcv.struct.image.GrayU8;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** Two squares of 40 pixels side by side, joined by a bridge 6 long and so many high. */
 class TouchingPieceSplitterTest {
 

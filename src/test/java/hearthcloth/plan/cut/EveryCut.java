@@ -3,7 +3,6 @@ package hearthcloth.plan.cut;
 import java.util.HashMap;
 import java.util.Map;
 
-
 /** The optimum of a tiny job by trying every whole-unit cut and every way to share the copies between both sides. */
 final class EveryCut {
 

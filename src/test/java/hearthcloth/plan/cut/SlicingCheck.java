@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /** Reads a plan with its own arithmetic: lays every leaf on the sheet and looks for gaps, overlaps and excess. */
 final class SlicingCheck {
 

@@ -33,7 +33,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-
 /** What the planner chooses where the wish is silent, on stashes whose answer is known by construction. */
 class ChoiceTest {
 

@@ -34,7 +34,6 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-
 /**
  * The laws of a plan over two thousand random stashes and cloths, joined and unjoined, square and oblong, with right
  * sides and nap: whatever is found passes the plain reader of its plan file, and nothing beats its bounds.

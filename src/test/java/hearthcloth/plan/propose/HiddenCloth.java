@@ -17,7 +17,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 
-
 /**
  * A stash whose answer is known by construction: every patch of a cloth, cut out, among scraps. The cloth can be made again
  * without a join or a cut.

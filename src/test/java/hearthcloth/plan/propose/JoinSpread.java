@@ -8,7 +8,6 @@ import hearthcloth.plan.model.Plan;
 import java.util.ArrayList;
 import java.util.List;
 
-
 /** How close joins come to what ends on the other side of the seam they run into, read off the patches alone. */
 final class JoinSpread {
 

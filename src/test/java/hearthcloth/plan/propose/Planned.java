@@ -13,7 +13,6 @@ import hearthcloth.stash.Stash;
 import java.util.List;
 import java.util.Optional;
 
-
 /** Planned cloths for tests of what comes after planning. */
 public final class Planned {
 

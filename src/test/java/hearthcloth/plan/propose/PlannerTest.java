@@ -28,7 +28,6 @@ import java.util.Set;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
-
 /** Every plan is judged twice: by the folds when it is made, and here by a plain reader of its plan file. */
 class PlannerTest {
 

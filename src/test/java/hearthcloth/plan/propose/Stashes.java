@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-
 /** Stashes for tests: given ones and seeded random ones. */
 public final class Stashes {
 

@@ -28,7 +28,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-
 /** A fabric wished to the outside is seen there: told by the fold, not by the planner. */
 class VisibleFabricSchemesTest {
 

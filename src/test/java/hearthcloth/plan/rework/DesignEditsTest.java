@@ -24,7 +24,6 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-
 /** Laws of changes by hand: what is typed is what is cut, what is not touched stays, and a change taken back is gone. */
 class DesignEditsTest {
 

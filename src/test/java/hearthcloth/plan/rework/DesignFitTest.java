@@ -28,7 +28,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-
 /** A proposal settled by hand: it stays what it was, changes are fitted to the stash, what is locked stays. */
 class DesignFitTest {
 

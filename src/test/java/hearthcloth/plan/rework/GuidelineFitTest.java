@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-
 /** A design followed with another stash keeps its sizes and takes only fabric that is there. */
 class GuidelineFitTest {
 

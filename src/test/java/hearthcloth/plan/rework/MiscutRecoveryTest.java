@@ -23,7 +23,6 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-
 /** After a slip, what is cut already stays as it is and only the rest is planned again. */
 class MiscutRecoveryTest {
 

@@ -28,7 +28,6 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-
 /** The laws of measuring as you go: what is sewn stays, what is left suffices or is said not to, sizes come true. */
 class RemainingPlanTest {
 

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 
-
 /** What is learnt from a maker's own work is the middle of it, never one slip, and never more than she did. */
 class HandAndPaceTest {
 

@@ -13,7 +13,6 @@ import hearthcloth.wrap.Handbook;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-
 /** Thread against the textbook model's values and the worked 340 mm example (handbook §2 and §5). */
 class ThreadNeedTest {
 

@@ -28,7 +28,6 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** Everything out and in again: the same where there was nothing, its own numbers and plans where there was something. */
 public class ArchiveTest {
 

@@ -22,7 +22,6 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-
 /** Everything kept of a cloth is read back as it was, and what is not a cloth of ours is refused. */
 public class ClothDocumentTest {
 

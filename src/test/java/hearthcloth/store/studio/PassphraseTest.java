@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-
 /** Passphrases are kept as Argon2id, held against the reference implementation. */
 class PassphraseTest {
 

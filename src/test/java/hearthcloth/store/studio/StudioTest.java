@@ -34,7 +34,6 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
-
 /** A studio over a real PostgreSQL server: people, their own work, and several workrooms at once. */
 class StudioTest {
 

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** The gallery and the page of one cloth, over plain HTTP: everything can be changed, told, undone and done again. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ClothPageTest {

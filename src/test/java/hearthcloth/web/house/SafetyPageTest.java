@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** Safety copies on their page: listed, made, put back; and told on every page where one could not be made. */
 class SafetyPageTest {
 

@@ -18,7 +18,6 @@ import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /**
  * Another device on the network. Here it reaches the workroom at 127.0.0.2, which like a network's address is not the
  * machine's own loopback address.

@@ -21,7 +21,6 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
-
 /** A drawn cloth shows her own picture of a fabric where the pictured side lies, to scale, and nowhere else. */
 class SwatchesTest {
 

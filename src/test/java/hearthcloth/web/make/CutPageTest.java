@@ -14,7 +14,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** Cutting over plain HTTP: ticks stay, a slip is mended, what is cut leaves the stash. */
 public class CutPageTest {
 

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** Sewing over plain HTTP: one step at a time, each done once, remembered, and taken back when it was unpicked. */
 class SewPageTest {
 

@@ -25,7 +25,6 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** The photograph's pages as a browser without scripts sees them. */
 class PhotoPageTest extends StashVisit {
 

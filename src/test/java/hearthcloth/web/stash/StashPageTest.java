@@ -15,7 +15,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-
 /** The routes that fill the stash and show it, and the parts that htmx asks for. */
 class StashPageTest extends StashVisit {
 

@@ -18,7 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-
 /** The page of a cloth tied and the pages of the ties, over plain HTTP: everything works without a script. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class TiedPageTest {

@@ -18,7 +18,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-
 /** The drawn knot is a reef: its crossings, found again from the two lines alone, are those of the handbook's table. */
 class ReefStrandsTest {
 

@@ -26,7 +26,6 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-
 /** The second pair of a bottle's corners goes round its body to a knot in front. */
 class BottleFoldTest {
 

@@ -30,7 +30,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Geometry;
 
-
 class BoxFoldTest {
 
     private static final Length TAIL = Length.cm(12);

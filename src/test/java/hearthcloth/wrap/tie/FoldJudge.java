@@ -26,7 +26,6 @@ import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
-
 /** Judges a fold from outside: lengths, areas and overlaps by other means than those that made it. */
 public final class FoldJudge {
 

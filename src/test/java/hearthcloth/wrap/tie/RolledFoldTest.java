@@ -23,7 +23,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-
 /** Rolls, two bottles and books. */
 class RolledFoldTest {
 

@@ -23,7 +23,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-
 /** The cloth half tied is the same cloth: nothing stretched, every bit there once. */
 class TyingMomentTest {
 

@@ -21,7 +21,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-
 class VisibleTest {
 
     private static final Length TAIL = Length.cm(10);
@@ -37,7 +36,7 @@ class VisibleTest {
         return Visible.of(TiedFold.of(tie.fit(CM_BOX, Size.square(Length.cm(70)), TAIL)));
     }
 
-    /** The rows of the second derivation: its grid of 260 × 260 points is good to a hundredth. */
+    /** The rows of the second derivation (docs/sources.md#visible): its grid of 260 × 260 points is good to a hundredth. */
     static Stream<Handbook.Row> rows() {
         return Handbook.rows("ties-second-visibility.csv").stream();
     }

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-
 class TyingTest {
 
     private static final List<Gift> GIFTS = Stream.of(

@@ -20,12 +20,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-
 class WhatShowsTest {
 
     private static final Length TAIL = Length.cm(10);
 
-    /** A square of 70 cm, hearth 30, rings to 50 and 70, as in the handbook's first derivation. */
+    /** A square of 70 cm, hearth 30, rings to 50 and 70 cm, as in the first derivation: docs/sources.md#visible. */
     private static Cloth cloth(Length hearth, Length bar, List<String> fabrics) {
         Layout layout = new Layout(Size.square(hearth), Layout.courses(Order.ROUND, 2, List.of(bar)));
         List<List<Layout.Part>> bars = new ArrayList<>();
