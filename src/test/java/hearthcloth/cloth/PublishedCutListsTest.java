@@ -6,7 +6,7 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.wrap.Handbook;
+import hearthcloth.wrap.SourceTable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,12 +21,12 @@ class PublishedCutListsTest {
 
     @TestFactory
     List<DynamicTest> a_published_list_comes_out_as_printed() {
-        return Handbook.rows("logcabin_examples.csv").stream()
+        return SourceTable.rows("logcabin_examples.csv").stream()
                 .map(row -> DynamicTest.dynamicTest(row.text("id") + " " + row.text("source"), () -> comesOut(row)))
                 .toList();
     }
 
-    private static void comesOut(Handbook.Row row) {
+    private static void comesOut(SourceTable.Row row) {
         Order order = row.text("order").equals("spiral") ? Order.ROUND : Order.PAIRS;
         Length bar = inches(row.text("finished_log_in"));
         int rounds = (int) row.number("rounds");
@@ -88,7 +88,7 @@ class PublishedCutListsTest {
     void the_felled_example_is_cut_as_worked_by_hand() {
         Cloth cloth = Made.felledExample();
         List<String> worked = new ArrayList<>();
-        for (Handbook.Row row : Handbook.rows("logcabin_felled_example.csv")) {
+        for (SourceTable.Row row : SourceTable.rows("logcabin_felled_example.csv")) {
             for (int i = 0; i < (int) row.number("count"); i++) {
                 worked.add(row.text("cut_length_mm") + " x " + row.text("cut_width_mm"));
             }

@@ -29,14 +29,14 @@ class TieTest {
                 / 10;
     }
 
-    static Stream<Handbook.Row> first() {
-        return Handbook.rows("check_ties.csv").stream();
+    static Stream<SourceTable.Row> first() {
+        return SourceTable.rows("check_ties.csv").stream();
     }
 
     /** First derivation, closed form = numeric path walk. */
     @ParameterizedTest
     @MethodSource("first")
-    void knots_and_tucks_need_what_the_first_derivation_found(Handbook.Row row) {
+    void knots_and_tucks_need_what_the_first_derivation_found(SourceTable.Row row) {
         Tie tie = CheckedTie.tie(row.text("tie"));
         Gift gift = CheckedTie.gift(tie, row.text("object_cm"));
         double expected = row.number("S_closed");
@@ -47,7 +47,7 @@ class TieTest {
     /** Bottles and balls are covered as the cloth falls here, so their cover column is another thing. */
     @ParameterizedTest
     @MethodSource("first")
-    void covers_need_what_the_first_derivation_found(Handbook.Row row) {
+    void covers_need_what_the_first_derivation_found(SourceTable.Row row) {
         Tie tie = CheckedTie.tie(row.text("tie"));
         Gift gift = CheckedTie.gift(tie, row.text("object_cm"));
         double cover = largest(tie, gift, TAIL, true);
@@ -67,8 +67,8 @@ class TieTest {
         return cm(box.along()) + 2 * cm(box.height());
     }
 
-    static Stream<Handbook.Row> second() {
-        return Handbook.rows("ties-second-checks.csv").stream();
+    static Stream<SourceTable.Row> second() {
+        return SourceTable.rows("ties-second-checks.csv").stream();
     }
 
     /**
@@ -77,7 +77,7 @@ class TieTest {
      */
     @ParameterizedTest
     @MethodSource("second")
-    void knots_need_what_the_second_derivation_found(Handbook.Row row) {
+    void knots_need_what_the_second_derivation_found(SourceTable.Row row) {
         Tie tie = CheckedTie.tie(row.text("tie"));
         Gift gift = CheckedTie.gift(tie, row.text("object_cm"));
         double expected = row.number("S_knot_formula");
@@ -94,7 +94,7 @@ class TieTest {
     /** Full cover of balls and the bare cover of boxes, books and rolls agree with the second derivation. */
     @ParameterizedTest
     @MethodSource("second")
-    void covers_need_what_the_second_derivation_found(Handbook.Row row) {
+    void covers_need_what_the_second_derivation_found(SourceTable.Row row) {
         Tie tie = CheckedTie.tie(row.text("tie"));
         Gift gift = CheckedTie.gift(tie, row.text("object_cm"));
         double ours = largest(tie, gift, TAIL, true);
@@ -110,7 +110,7 @@ class TieTest {
 
     @ParameterizedTest
     @MethodSource("second")
-    void tails_in_the_published_cloth_are_those_of_the_second_derivation(Handbook.Row row) {
+    void tails_in_the_published_cloth_are_those_of_the_second_derivation(SourceTable.Row row) {
         Tie tie = CheckedTie.tie(row.text("tie"));
         if (tie == Tie.ONE_BOTTLE || tie == Tie.TWO_BOTTLES || tie == Tie.FLAT || tie == Tie.BOOKS) {
             return; // other paths, see above; the flat wrap has no tails
@@ -124,7 +124,7 @@ class TieTest {
     /** First derivation, inverse table: largest gift for a cloth. Balls: the knot alone, there; here cover also counts. */
     @Test
     void the_largest_gifts_are_those_of_the_inverse_table() {
-        for (Handbook.Row row : Handbook.rows("inverse_sizes.csv")) {
+        for (SourceTable.Row row : SourceTable.rows("inverse_sizes.csv")) {
             Size cloth = Size.square(cm(row.number("S")));
             Length tail = cm(row.number("t"));
             List<Capacity> all = Capacity.of(cloth, tail);
@@ -144,7 +144,7 @@ class TieTest {
         }
     }
 
-    private static double of(Handbook.Row row, String column) {
+    private static double of(SourceTable.Row row, String column) {
         return row.number(column);
     }
 

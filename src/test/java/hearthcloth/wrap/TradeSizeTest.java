@@ -11,7 +11,7 @@ class TradeSizeTest {
 
     @Test
     void is_the_table_of_common_practice() {
-        List<Handbook.Row> rows = Handbook.rows("furoshiki_sizes.csv");
+        List<SourceTable.Row> rows = SourceTable.rows("furoshiki_sizes.csv");
         assertThat(TradeSize.all()).hasSameSizeAs(rows);
         for (int i = 0; i < rows.size(); i++) {
             TradeSize size = TradeSize.all().get(i);

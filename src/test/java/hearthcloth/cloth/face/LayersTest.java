@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** Plies against the handbook's table (§1.3, derived): 4, 10, 16, 12, 9; French 5, lapped 3. */
+/** Plies against docs/sources.md#plies: 4, 10, 16, 12, 9; French 5, lapped 3. */
 class LayersTest {
 
     private static final Making MAKING = Made.felledExampleMaking();

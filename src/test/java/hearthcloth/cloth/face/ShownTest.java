@@ -18,7 +18,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 
-/** What the two faces show, against the handbook's check values (§1.3, derived): w + 2f, w, w − 2f; JTS measures. */
+/** What the two faces show, against the values of docs/sources.md#colour-line: w + 2f, w, w − 2f; JTS measures. */
 class ShownTest {
 
     private static final Making MAKING = Made.felledExampleMaking();
@@ -67,7 +67,7 @@ class ShownTest {
         assertThat(back.fields().get(1).patch().showing()).isEqualTo(Showing.WRONG);
     }
 
-    /** Interlocked folds move the colour by f/2 each way, and each fold is stitched (handbook §1.3). */
+    /** Interlocked folds move the colour by f/2 each way, and each fold is stitched (docs/sources.md#colour-line). */
     @Test
     void a_lapped_seam_moves_the_colour_by_half_a_lap_on_each_face_and_is_stitched_along_both_folds() {
         SeamKind lapped = new SeamKind("lapped", SeamKind.Build.LAPPED, Length.mm(12), Length.mm(12), Length.mm(12));

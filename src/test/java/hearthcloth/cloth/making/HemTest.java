@@ -10,15 +10,15 @@ import hearthcloth.cloth.Showing;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
-import hearthcloth.wrap.Handbook;
+import hearthcloth.wrap.SourceTable;
 import org.junit.jupiter.api.Test;
 
-/** Hem and mitre numbers against hem_mitre.csv (derived by hand) and three published examples (handbook §1.5). */
+/** Hem and mitre numbers against hem_mitre.csv (derived by hand) and three worked examples: docs/sources.md#hem-fold, #mitre. */
 class HemTest {
 
     @Test
     void a_mitre_of_an_even_hem_lies_where_the_table_says() {
-        for (Handbook.Row row : Handbook.rows("hem_mitre.csv")) {
+        for (SourceTable.Row row : SourceTable.rows("hem_mitre.csv")) {
             Length fold = Length.mm((long) row.number("finished_hem_mm"));
             Hem hem = new Hem(fold, fold, Hem.Corner.MITRED);
 
@@ -34,7 +34,7 @@ class HemTest {
         }
     }
 
-    /** Threads magazine, 2018-11-09: 11 in cut, ¼ + ¾ in, is 9 in; kalamaquilts 2008: 11 in, ¼ + ¼ in, is 10 in. */
+    /** Threads, 9 November 2018: 11 in cut, ¼ + ¾ in, is 9 in; a tutorial, 2008: 11 in, ¼ + ¼ in, is 10 in. */
     @Test
     void a_single_patch_is_cut_larger_by_both_folds_on_every_edge() {
         assertThat(cut("9 in", Hem.square(Length.inches(1, 4), Length.inches(3, 4))))

@@ -9,23 +9,23 @@ import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
-import hearthcloth.wrap.Handbook;
+import hearthcloth.wrap.SourceTable;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Thread against the textbook model's values and the worked 340 mm example (handbook §2 and §5). */
+/** Thread against the textbook model's values and the worked 340 mm example (docs/sources.md#thread-model, #felled-example). */
 class ThreadNeedTest {
 
     @Test
     void a_row_takes_what_the_rectangular_model_says() {
-        for (Handbook.Row row : Handbook.rows("thread_301.csv")) {
+        for (SourceTable.Row row : SourceTable.rows("thread_301.csv")) {
             Stitch stitch = new Stitch(mm(row.number("stitch_length_mm")), mm(row.number("ply_thickness_mm")));
             assertThat(stitch.lockstitch((int) row.number("layers")))
                     .isCloseTo(row.number("thread_per_seam_length_ratio"), within(0.00005));
         }
     }
 
-    /** Textbook worked example (A. K. Das, 2015): 0.01 in thick, 10 stitches an inch: 2.2 in of thread an inch. */
+    /** The textbook's worked example, 0.01 in thick, 10 stitches an inch, 2.2 in of thread an inch: docs/sources.md#thread-model. */
     @Test
     void the_textbook_example_comes_out() {
         Stitch stitch = new Stitch(Length.inches(1, 10), Length.inches(1, 100));

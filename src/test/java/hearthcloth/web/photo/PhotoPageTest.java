@@ -231,7 +231,7 @@ class PhotoPageTest extends StashVisit {
     void what_is_no_photograph_is_refused_in_a_sentence() throws Exception {
         byte[] heic = Arrays.copyOf("\0\0\0\30ftypheic".getBytes(StandardCharsets.ISO_8859_1), 4000);
         isRefused("fabric,width".getBytes(StandardCharsets.UTF_8), "JPEG or PNG");
-        isRefused(heic, "Most Compatible");
+        isRefused(heic, "most compatible");
         isRefused(pngHeader(60_000, 60_000), "60000 × 60000");
         isRefused(pngHeader(640, 480), "original size");
         isRefused(new byte[0], "No picture was chosen");

@@ -7,7 +7,7 @@ import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.wrap.Gift;
-import hearthcloth.wrap.Handbook;
+import hearthcloth.wrap.SourceTable;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
@@ -18,7 +18,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** The drawn knot is a reef: its crossings, found again from the two lines alone, are those of the handbook's table. */
+/** The drawn knot is a reef: its crossings, found again from the two lines alone, are those of docs/sources.md#reef-knot. */
 class ReefStrandsTest {
 
     private static final Length TAIL = Length.cm(12);
@@ -37,7 +37,7 @@ class ReefStrandsTest {
             ReefStrands reef = ReefStrands.of(knot);
             List<Crossing> crossings = new ArrayList<>(crossings(knot, reef.first(), reef.second()));
             crossings.sort(Comparator.comparingDouble(Crossing::alongFirst));
-            List<Handbook.Row> rows = Handbook.rows("knot_crossings.csv").stream()
+            List<SourceTable.Row> rows = SourceTable.rows("knot_crossings.csv").stream()
                     .sorted(Comparator.comparingDouble(row -> row.number("order_along_A")))
                     .toList();
             assertThat(crossings).hasSize(rows.size());

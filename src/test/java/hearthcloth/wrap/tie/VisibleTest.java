@@ -9,8 +9,8 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
-import hearthcloth.wrap.Handbook;
 import hearthcloth.wrap.Placing;
+import hearthcloth.wrap.SourceTable;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Laying;
@@ -37,13 +37,13 @@ class VisibleTest {
     }
 
     /** The rows of the second derivation (docs/sources.md#visible): its grid of 260 × 260 points is good to a hundredth. */
-    static Stream<Handbook.Row> rows() {
-        return Handbook.rows("ties-second-visibility.csv").stream();
+    static Stream<SourceTable.Row> rows() {
+        return SourceTable.rows("ties-second-visibility.csv").stream();
     }
 
     @ParameterizedTest
     @MethodSource("rows")
-    void zones_show_where_the_second_derivation_saw_them(Handbook.Row row) {
+    void zones_show_where_the_second_derivation_saw_them(SourceTable.Row row) {
         boolean diagonal = row.text("setting").equals("diagonal");
         Tie knotted = diagonal ? Tie.FOUR_CORNER : Tie.EDGE_ALONG_EDGE;
         Tie tie = row.text("tie").equals("four") ? knotted : Tie.ERRAND;

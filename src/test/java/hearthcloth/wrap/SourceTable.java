@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 
 /** Rows of a check table under src/test/resources/sources, by column name; lines with # are its source. */
-public final class Handbook {
+public final class SourceTable {
 
     /** One row, by column name. */
     public record Row(Map<String, String> cells) {
@@ -27,10 +27,10 @@ public final class Handbook {
         }
     }
 
-    private Handbook() {}
+    private SourceTable() {}
 
     public static List<Row> rows(String file) {
-        InputStream in = Handbook.class.getResourceAsStream("/sources/" + file);
+        InputStream in = SourceTable.class.getResourceAsStream("/sources/" + file);
         try (var reader =
                 new BufferedReader(new InputStreamReader(Objects.requireNonNull(in, file), StandardCharsets.UTF_8))) {
             List<String> lines =
