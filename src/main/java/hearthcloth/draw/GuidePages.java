@@ -5,7 +5,6 @@ import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.cloth.SeamPicture;
 import hearthcloth.draw.cloth.StepPicture;
-import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.guide.Cover;
 import hearthcloth.draw.guide.CutBlocks;
 import hearthcloth.draw.guide.Flow;
@@ -23,6 +22,7 @@ import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
 import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
+import hearthcloth.wrap.tie.Wrapped;
 import java.util.List;
 import java.util.Optional;
 

@@ -3,7 +3,6 @@ package hearthcloth.draw;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.PrintSizes;
-import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.TextColumn;
@@ -14,6 +13,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.tie.Wrapped;
 import java.util.Locale;
 
 /**

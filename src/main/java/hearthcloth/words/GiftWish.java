@@ -1,6 +1,5 @@
 package hearthcloth.words;
 
-import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
@@ -11,6 +10,7 @@ import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.tie.Wrapped;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

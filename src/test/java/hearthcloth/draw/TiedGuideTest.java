@@ -3,7 +3,6 @@ package hearthcloth.draw;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.draw.cloth.Paper;
-import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.measure.Length;
@@ -14,6 +13,7 @@ import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.tie.Wrapped;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

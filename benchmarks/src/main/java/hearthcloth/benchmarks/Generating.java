@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 
 
 
+
 /** Writes seeded instances as problem files. */
 @Command(
         name = "generate",

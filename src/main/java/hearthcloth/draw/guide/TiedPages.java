@@ -2,7 +2,6 @@ package hearthcloth.draw.guide;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.draw.cloth.PrintSizes;
-import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
@@ -18,6 +17,7 @@ import hearthcloth.wrap.PublishedRule;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.TradeFit;
 import hearthcloth.wrap.TradeSize;
+import hearthcloth.wrap.tie.Wrapped;
 import hearthcloth.wrap.tying.Tying;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,5 @@
 package hearthcloth.web.gift;
 
-import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
@@ -13,6 +12,7 @@ import hearthcloth.store.Store;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.tie.Wrapped;
 import java.util.Optional;
 
 /**

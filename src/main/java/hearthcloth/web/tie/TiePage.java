@@ -1,7 +1,6 @@
 package hearthcloth.web.tie;
 
 import hearthcloth.draw.PlanFolder;
-import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.tied.Sample;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
@@ -11,6 +10,7 @@ import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.tie.Wrapped;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;

@@ -1,7 +1,6 @@
 package hearthcloth.web.tie;
 
 import hearthcloth.cloth.making.Face;
-import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
@@ -11,6 +10,7 @@ import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.tie.Wrapped;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;

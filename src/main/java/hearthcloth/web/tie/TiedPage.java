@@ -1,7 +1,6 @@
 package hearthcloth.web.tie;
 
 import hearthcloth.draw.PlanFolder;
-import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Plan;
@@ -10,6 +9,7 @@ import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.wrap.tie.Wrapped;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;

@@ -1,6 +1,5 @@
 package hearthcloth.web.tie;
 
-import hearthcloth.draw.cloth.Wrapped;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.TiedGift;
@@ -9,6 +8,7 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tie.Wrapped;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package hearthcloth.draw.cloth;
+package hearthcloth.wrap.tie;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.wrap.Fit;
@@ -7,7 +7,6 @@ import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Fold;
-import hearthcloth.wrap.tie.TiedFold;
 import java.util.Optional;
 
 /**
