@@ -1,5 +1,6 @@
 package hearthcloth.cli;
 
+import hearthcloth.cli.io.Shell;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;

@@ -1,5 +1,6 @@
 package hearthcloth.cli;
 
+import hearthcloth.cli.io.Shell;
 import hearthcloth.words.OptionText;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;

@@ -1,5 +1,6 @@
 package hearthcloth.cli;
 
+import hearthcloth.cli.io.Shell;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.words.BadInputException;
 import hearthcloth.words.OptionText;

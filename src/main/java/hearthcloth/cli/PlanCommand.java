@@ -1,5 +1,12 @@
 package hearthcloth.cli;
 
+import hearthcloth.cli.io.InputText;
+import hearthcloth.cli.io.OutputFolder;
+import hearthcloth.cli.io.ProgressLine;
+import hearthcloth.cli.io.Shell;
+import hearthcloth.cli.report.JsonText;
+import hearthcloth.cli.report.PlanJson;
+import hearthcloth.cli.report.PlanReport;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.measure.Ruler;

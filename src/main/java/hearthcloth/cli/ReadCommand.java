@@ -1,5 +1,10 @@
 package hearthcloth.cli;
 
+import hearthcloth.cli.io.OutputFile;
+import hearthcloth.cli.io.PhotoFile;
+import hearthcloth.cli.io.ProgressLine;
+import hearthcloth.cli.io.Shell;
+import hearthcloth.cli.report.ReadReport;
 import hearthcloth.measure.Ruler;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.ReadPiece;

@@ -1,5 +1,9 @@
 package hearthcloth.cli;
 
+import hearthcloth.cli.io.Shell;
+import hearthcloth.cli.report.JsonText;
+import hearthcloth.cli.report.SizeJson;
+import hearthcloth.cli.report.SizeReport;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Ruler;

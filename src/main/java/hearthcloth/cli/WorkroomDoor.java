@@ -1,5 +1,6 @@
 package hearthcloth.cli;
 
+import hearthcloth.cli.io.Shell;
 import java.util.Optional;
 
 /** Opens the workroom in the browser. */

@@ -3,6 +3,7 @@ package hearthcloth.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hearthcloth.cli.io.Shell;
 import hearthcloth.words.BadInputException;
 import java.io.IOException;
 import java.nio.file.Files;

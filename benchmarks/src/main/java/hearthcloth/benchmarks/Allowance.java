@@ -7,6 +7,7 @@ import picocli.CommandLine.Option;
 
 
 
+
 /** The options that every measurement has. */
 final class Allowance {
 

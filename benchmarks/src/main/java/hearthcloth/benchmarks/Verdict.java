@@ -7,6 +7,7 @@ import java.util.OptionalLong;
 
 
 
+
 /**
  * What a search said of one instance.
  *

@@ -15,6 +15,7 @@ import java.util.SplittableRandom;
 
 
 
+
 /** Seeded stashes of any number of pieces. */
 public final class Stashes {
 

@@ -18,6 +18,7 @@ import java.util.Optional;
 
 
 
+
 /** Wishes and cloths to measure with. */
 public final class Wishes {
 

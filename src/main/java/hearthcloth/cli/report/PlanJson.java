@@ -1,4 +1,4 @@
-package hearthcloth.cli;
+package hearthcloth.cli.report;
 
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param outcome planned, impossible (a bound proves it) or none-found
  * @param gift in words; left out where there is none
  */
-record PlanJson(
+public record PlanJson(
         String format,
         int version,
         String units,
@@ -59,14 +59,14 @@ record PlanJson(
             List<String> chosen,
             List<String> cautions) {}
 
-    static PlanJson planned(Stash stash, Optional<GiftWish> gift, Ruler ruler, List<Plan> plans, String folder) {
+    public static PlanJson planned(Stash stash, Optional<GiftWish> gift, Ruler ruler, List<Plan> plans, String folder) {
         List<Proposal> all = IntStream.range(0, plans.size())
                 .mapToObj(i -> proposal(plans.get(i), folder + "/" + (i + 1)))
                 .toList();
         return made("planned", heap(stash), words(gift, ruler), all, List.of(), List.of());
     }
 
-    static PlanJson shortage(Stash stash, Optional<GiftWish> gift, Ruler ruler, PlanOutcome.CannotMake cannot) {
+    public static PlanJson shortage(Stash stash, Optional<GiftWish> gift, Ruler ruler, PlanOutcome.CannotMake cannot) {
         return made(
                 cannot.proven() ? "impossible" : "none-found",
                 heap(stash),

@@ -1,4 +1,4 @@
-package hearthcloth.cli;
+package hearthcloth.cli.io;
 
 import java.io.InputStream;
 import java.io.PrintStream;

@@ -1,4 +1,4 @@
-package hearthcloth.cli;
+package hearthcloth.cli.report;
 
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param ties for a gift
  * @param takes for a cloth
  */
-record SizeJson(
+public record SizeJson(
         String format,
         int version,
         String units,
@@ -47,13 +47,13 @@ record SizeJson(
             @Nullable String largest,
             @Nullable Long leading) {}
 
-    static SizeJson forGift(Gift gift, @Nullable Tie tie, Ruler ruler) {
+    public static SizeJson forGift(Gift gift, @Nullable Tie tie, Ruler ruler) {
         Tail tail = GiftWish.tail(ruler);
         List<Tie> ties = tie == null ? Tie.suiting(gift) : List.of(tie);
         return made(ties.stream().map(each -> need(each, gift, tail)).toList(), null);
     }
 
-    static SizeJson forCloth(Size cloth, @Nullable Tie tie, Ruler ruler) {
+    public static SizeJson forCloth(Size cloth, @Nullable Tie tie, Ruler ruler) {
         Tail tail = GiftWish.tail(ruler);
         Stream<Capacity> all =
                 tie == null ? Capacity.of(cloth, tail.usual()).stream() : Capacity.of(tie, cloth, tail.usual());

@@ -1,4 +1,4 @@
-package hearthcloth.cli;
+package hearthcloth.cli.io;
 
 import hearthcloth.words.BadInputException;
 import hearthcloth.words.ListWords;
@@ -16,7 +16,7 @@ import java.nio.file.Path;
  * Text that the maker hands in, from a file or standard input: limited in size, and in UTF-8 or refused with a
  * sentence.
  */
-final class InputText {
+public final class InputText {
 
     private static final int MEGABYTE = 1 << 20;
     private static final int MOST_MEGABYTES = 16;
@@ -30,7 +30,7 @@ final class InputText {
      *
      * @throws BadInputException when it is missing, a folder, unreadable, too large, empty or not text
      */
-    static String read(String name, InputStream in) {
+    public static String read(String name, InputStream in) {
         try {
             if (name.equals(STANDARD_INPUT)) {
                 return text("standard input", in.readNBytes(MOST_MEGABYTES * MEGABYTE + 1));

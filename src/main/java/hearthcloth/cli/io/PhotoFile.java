@@ -1,4 +1,4 @@
-package hearthcloth.cli;
+package hearthcloth.cli.io;
 
 import hearthcloth.words.BadInputException;
 import hearthcloth.words.ListWords;
@@ -10,7 +10,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
 /** A photograph that the maker hands in, from a file or standard input; the reader refuses what is too large. */
-final class PhotoFile {
+public final class PhotoFile {
 
     /**
      * The most bytes read: one more than the reader accepts, so that the reader can refuse the photograph as too large.
@@ -24,7 +24,7 @@ final class PhotoFile {
      *
      * @throws BadInputException when it is missing, a folder, unreadable or empty
      */
-    static byte[] read(String name, InputStream in) {
+    public static byte[] read(String name, InputStream in) {
         String shown = ListWords.plain(name);
         try {
             byte[] bytes = name.equals("-") ? in.readNBytes(MOST) : bytes(shown, Path.of(name));

@@ -1,4 +1,4 @@
-package hearthcloth.cli;
+package hearthcloth.cli.report;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.measure.Rounding;
@@ -18,7 +18,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Reports the result of planning: a short paragraph for each proposal, or why there is none and what would help. */
-final class PlanReport {
+public final class PlanReport {
 
     private static final double MM2_PER_M2 = 1_000_000;
     private static final double MM2_PER_SQUARE_YARD = 914.4 * 914.4;
@@ -26,21 +26,21 @@ final class PlanReport {
     private final PrintStream out;
     private final Ruler ruler;
 
-    PlanReport(PrintStream out, Ruler ruler) {
+    public PlanReport(PrintStream out, Ruler ruler) {
         this.out = out;
         this.ruler = ruler;
     }
 
-    void stash(Stash stash) {
+    public void stash(Stash stash) {
         out.println("Stash: " + ListWords.count(stash.pieces().size(), "piece") + " of "
                 + ListWords.count(stash.fabrics().size(), "fabric") + ", " + large(stash.areaMm2()) + ".");
     }
 
-    void gift(GiftWish gift) {
+    public void gift(GiftWish gift) {
         out.println("Gift: " + gift.sentence(ruler) + ".");
     }
 
-    void proposals(PlanOutcome.Proposals proposals, String folder, Optional<GiftWish> gift) {
+    public void proposals(PlanOutcome.Proposals proposals, String folder, Optional<GiftWish> gift) {
         List<Plan> plans = proposals.plans();
         for (int i = 0; i < plans.size(); i++) {
             Plan plan = plans.get(i);
@@ -100,7 +100,7 @@ final class PlanReport {
     }
 
     /** Reports why nothing can be made, and the nearest cloth that can. */
-    void shortage(PlanOutcome.CannotMake cannot) {
+    public void shortage(PlanOutcome.CannotMake cannot) {
         out.println(
                 cannot.proven()
                         ? "This cloth cannot be made from this stash."

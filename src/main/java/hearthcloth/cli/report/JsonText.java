@@ -1,15 +1,15 @@
-package hearthcloth.cli;
+package hearthcloth.cli.report;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 
 /** Reports for programs: JSON, two blanks a level; what is not there is left out. */
-final class JsonText {
+public final class JsonText {
 
     private JsonText() {}
 
-    static String of(Record report) {
+    public static String of(Record report) {
         try {
             String json = JsonMapper.builder()
                     .defaultPropertyInclusion(

@@ -1,4 +1,4 @@
-package hearthcloth.cli;
+package hearthcloth.cli.report;
 
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -17,23 +17,23 @@ import java.util.List;
 import java.util.function.Predicate;
 
 /** Reports what was read from a photograph: a table of the pieces, every doubt, what was written and what was not. */
-final class ReadReport {
+public final class ReadReport {
 
     private static final List<String> HEAD = List.of("", "usable", "shape", "colour", "look", "fabric", "sides");
 
     private final PrintStream out;
     private final Ruler ruler;
 
-    ReadReport(PrintStream out, Ruler ruler) {
+    public ReadReport(PrintStream out, Ruler ruler) {
         this.out = out;
         this.ruler = ruler;
     }
 
-    void line(String sentence) {
+    public void line(String sentence) {
         out.println(sentence);
     }
 
-    void found(Reading.Read read, List<FabricGroup> groups) {
+    public void found(Reading.Read read, List<FabricGroup> groups) {
         if (read.pieces().isEmpty()) {
             out.println(
                     "No piece of cloth was found beside the sheet. Lay the pieces on ground they stand out from, with"
@@ -96,7 +96,7 @@ final class ReadReport {
     }
 
     /** Reports every doubt in its own words, then which pieces are left out of the file and why. */
-    void doubts(Reading.Read read, Predicate<ReadPiece> taken) {
+    public void doubts(Reading.Read read, Predicate<ReadPiece> taken) {
         List<ReadPiece> pieces = read.pieces();
         if (pieces.stream().anyMatch(piece -> !piece.doubts().isEmpty())) {
             out.println();
@@ -124,7 +124,7 @@ final class ReadReport {
         }
     }
 
-    void wrote(String file, GatheredStash gathered) {
+    public void wrote(String file, GatheredStash gathered) {
         out.println("Wrote " + file + ": "
                 + ListWords.count(gathered.stash().pieces().size(), "piece") + " of "
                 + ListWords.count(gathered.stash().fabrics().size(), "fabric") + " in "

@@ -1,4 +1,4 @@
-package hearthcloth.cli;
+package hearthcloth.cli.io;
 
 import hearthcloth.words.BadInputException;
 import hearthcloth.words.ListWords;
@@ -19,10 +19,10 @@ import java.util.stream.Stream;
  * folder and moved into place when it is complete, so that a failure leaves what was there. Planning again into the
  * same folder replaces its numbered folders and nothing else.
  */
-final class OutputFolder {
+public final class OutputFolder {
 
     /** Writes one proposal into a folder of its own. */
-    interface Proposal {
+    public interface Proposal {
         void into(Path folder) throws IOException;
     }
 
@@ -58,7 +58,7 @@ final class OutputFolder {
      *
      * @throws BadInputException when it is a file, or holds things that are not ours
      */
-    static OutputFolder of(String name) {
+    public static OutputFolder of(String name) {
         String shown = ListWords.plain(name);
         try {
             Path folder = Path.of(name).toAbsolutePath().normalize();
@@ -104,7 +104,7 @@ final class OutputFolder {
     }
 
     /** Writes all proposals, or none. */
-    void write(List<Proposal> proposals) {
+    public void write(List<Proposal> proposals) {
         try {
             Path parent = Files.isDirectory(folder) ? folder : folder.resolveSibling("");
             Files.createDirectories(parent);

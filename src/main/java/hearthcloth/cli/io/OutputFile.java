@@ -1,4 +1,4 @@
-package hearthcloth.cli;
+package hearthcloth.cli.io;
 
 import hearthcloth.words.BadInputException;
 import hearthcloth.words.ListWords;
@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
 /** One file to write, wholly or not at all; a file that is already there is replaced only where the maker said so. */
-final class OutputFile {
+public final class OutputFile {
 
     private final String option;
     private final String shown;
@@ -27,7 +27,7 @@ final class OutputFile {
      * @param ending the ending its name must have
      * @throws BadInputException when it cannot be written, or is there already and may not be replaced
      */
-    static OutputFile of(String option, String name, String ending, boolean replace) {
+    public static OutputFile of(String option, String name, String ending, boolean replace) {
         String shown = ListWords.plain(name);
         try {
             Path file = Path.of(name).toAbsolutePath().normalize();
@@ -62,11 +62,11 @@ final class OutputFile {
         return file.equals(other.file);
     }
 
-    String shown() {
+    public String shown() {
         return shown;
     }
 
-    void write(byte[] bytes) {
+    public void write(byte[] bytes) {
         try {
             Path hidden = Files.createTempFile(file.resolveSibling(""), ".hearthcloth-", ".part");
             try {

@@ -1,21 +1,21 @@
-package hearthcloth.cli;
+package hearthcloth.cli.io;
 
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.words.ListWords;
 
 /** One line on the terminal that shows how far planning has come; silent when nobody watches. */
-final class ProgressLine {
+public final class ProgressLine {
 
     private static final int WIDTH = 70;
 
     private final Shell shell;
     private String best = "";
 
-    ProgressLine(Shell shell) {
+    public ProgressLine(Shell shell) {
         this.shell = shell;
     }
 
-    void show(PlanProgress progress) {
+    public void show(PlanProgress progress) {
         progress.best()
                 .ifPresent(plan ->
                         best = ", best with " + ListWords.count(plan.figures().joins(), "join"));
@@ -23,14 +23,14 @@ final class ProgressLine {
                 + " can be made" + best);
     }
 
-    void say(String words) {
+    public void say(String words) {
         if (shell.isWatched()) {
             shell.err().print("\r" + words + " ".repeat(Math.max(0, WIDTH - words.length())));
             shell.err().flush();
         }
     }
 
-    void clear() {
+    public void clear() {
         if (shell.isWatched()) {
             shell.err().print("\r" + " ".repeat(WIDTH) + "\r");
             shell.err().flush();

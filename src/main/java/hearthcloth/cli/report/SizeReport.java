@@ -1,4 +1,4 @@
-package hearthcloth.cli;
+package hearthcloth.cli.report;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
@@ -19,20 +19,20 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Prints sizes as short tables. */
-final class SizeReport {
+public final class SizeReport {
 
     private final PrintStream out;
     private final Ruler ruler;
     private final Tail tail;
 
-    SizeReport(PrintStream out, Ruler ruler) {
+    public SizeReport(PrintStream out, Ruler ruler) {
         this.out = out;
         this.ruler = ruler;
         this.tail = GiftWish.tail(ruler);
     }
 
     /** Prints the cloth that each tie needs for a gift; only {@code tie} where one is given. */
-    void gift(Gift gift, @Nullable Tie tie) {
+    public void gift(Gift gift, @Nullable Tie tie) {
         List<Tie> ties = tie == null ? Tie.suiting(gift) : List.of(tie);
         out.println("Round " + gift.describe(ruler) + ", the finished cloth is a square of at least:");
         out.println();
@@ -66,7 +66,7 @@ final class SizeReport {
     }
 
     /** Prints how a tie is done. */
-    void steps(Gift gift, Tie tie) {
+    public void steps(Gift gift, Tie tie) {
         Tying tying = Tying.of(tie, gift);
         out.println();
         out.println("How the " + tie.words() + " is tied:");
@@ -86,7 +86,7 @@ final class SizeReport {
     }
 
     /** Prints what a cloth ties round. */
-    void cloth(Size cloth, @Nullable Tie tie) {
+    public void cloth(Size cloth, @Nullable Tie tie) {
         String size = cloth.isSquare() ? near(cloth.width()) + " square" : ruler.write(cloth, Rounding.NEAREST);
         out.println("A finished cloth " + size + " ties, leaving " + near(tail.usual())
                 + " at each end for knot and tail, at most:");
