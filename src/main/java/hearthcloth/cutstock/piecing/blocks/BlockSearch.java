@@ -19,6 +19,9 @@ public final class BlockSearch {
 
     private static final double SLACK = 3;
     private static final double JITTER = 1e-5;
+    static final double CH = Double.parseDouble(System.getProperty("ch", "0.3"));
+    static final int EM = Integer.getInteger("em", 4);
+    private final float[] ease;
     private static final int MOST_BLOCKS = 400_000;
 
     private final Stock stock;
@@ -31,6 +34,8 @@ public final class BlockSearch {
     private final Draft draft;
     private final List<Integer> spanning = new ArrayList<>();
     private final Map<Long, Integer> cutScraps = new HashMap<>();
+    private final List<Integer> covers = new ArrayList<>();
+    private boolean all;
     private double mostCost;
     private int found = Blocks.NONE;
 
@@ -44,18 +49,26 @@ public final class BlockSearch {
         this.beam = new Beam(effort);
         this.draft = new Draft(blocks, goal, stock.rules());
         this.mostCost = goal.mostLost();
+        this.ease = new float[stock.size()];
+        for (int i = 0; i < ease.length; i++) {
+            if (EM == 1) ease[i] = -(float) (stock.width()[i] * (double) stock.height()[i] / goal.area()) * stock.size();
+            if (EM == 2) ease[i] = -Math.max(stock.width()[i], stock.height()[i]) / (float) Math.max(goal.width(), goal.height());
+            if (EM == 3) { int c = 0; for (int j = 0; j < ease.length; j++) if (j != i) for (int x : new int[] {stock.width()[i], stock.height()[i]}) for (int y : new int[] {stock.width()[j], stock.height()[j]}) if (x == y) c++; ease[i] = c / 10f; }
+            if (EM == 4) { double c = 0; for (int x : new int[] {stock.width()[i], stock.height()[i]}) { int k = 0; for (int j = 0; j < ease.length; j++) if (j != i)  for (int y : new int[] {stock.width()[j], stock.height()[j]}) if (x == y) k++; c += Math.log(1 + k); } ease[i] = (float) c / 3; }
+        }
     }
 
     /**
      * Follows blocks until the budget is spent or none is left.
      *
-     * @param first whether the first cover is enough; otherwise ever better ones are looked for
+     * @param until what is looked for
      */
-    public void run(BooleanSupplier spent, boolean first) {
+    public void run(BooleanSupplier spent, Until until) {
+        all = until == Until.ALL;
         for (int scrap = 0; scrap < stock.size(); scrap++) {
             single(scrap);
         }
-        while (!(first && found >= 0) && mostCost >= 0 && blocks.count < MOST_BLOCKS && !spent.getAsBoolean()) {
+        while (!(until == Until.FIRST && found >= 0) && mostCost >= 0 && blocks.count < MOST_BLOCKS && !spent.getAsBoolean()) {
             int block = beam.take(b -> blocks.lost[b] + price(blocks.cuts[b]) <= mostCost);
             if (block < 0) {
                 return;
@@ -67,6 +80,11 @@ public final class BlockSearch {
     /** The best cover found, its patches numbered as in the stock. */
     public Optional<Cover> best() {
         return found < 0 ? Optional.empty() : Optional.of(cover(found));
+    }
+
+    /** All covers found. */
+    public List<Cover> covers() {
+        return covers.stream().map(this::cover).toList();
     }
 
     /** Blocks that reach from one side of the goal to the other. */
@@ -93,6 +111,7 @@ public final class BlockSearch {
         int limitAcross = goal.limit(high ? Blocks.HEIGHT : Blocks.WIDTH, turnable);
         int limitDown = goal.limit(high ? Blocks.WIDTH : Blocks.HEIGHT, turnable);
         draft.patch(scrap, stock, Math.min(across, limitAcross), Math.min(down, limitDown));
+        draft.ease = ease[scrap];
         if (Math.min(draft.width, draft.height) >= stock.rules().least()) {
             offer();
         }
@@ -108,7 +127,7 @@ public final class BlockSearch {
         boolean acrossAll = draft.spansWidth();
         boolean downAll = draft.spansHeight();
         int kind = Beam.classOf(Long.bitCount(draft.set), acrossAll || downAll);
-        double key = cost / area + JITTER * Chance.of(effort.seed(), draft.set);
+        double key = cost / area + JITTER * (CH * Chance.of(effort.seed(), draft.set) + draft.ease / Long.bitCount(draft.set));
         boolean whole = acrossAll && downAll;
         if (!whole && !beam.admits(kind, key)
                 || same.surpassed(draft.set, draft.width, draft.height, draft.lost)) {
@@ -117,8 +136,11 @@ public final class BlockSearch {
         int block = draft.make();
         same.file(block);
         if (whole) {
-            found = block;
-            mostCost = cost - 1;
+            covers.add(block);
+            if (!all) {
+                found = block;
+                mostCost = cost - 1;
+            }
             return;
         }
         if (acrossAll || downAll) {
@@ -213,6 +235,7 @@ public final class BlockSearch {
             boolean wide = scrapSide == Blocks.WIDTH;
             draft.patch(scrap, stock, wide ? edge : other, wide ? other : edge);
             draft.cuts = 1;
+            draft.ease = ease[scrap];
             int block = draft.make();
             same.file(block);
             return block;

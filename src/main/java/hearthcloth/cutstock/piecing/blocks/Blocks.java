@@ -21,6 +21,8 @@ final class Blocks {
     int[] width = new int[FIRST];
     int[] height = new int[FIRST];
     long[] lost = new long[FIRST];
+    /** How easily its scraps find partners, in sum. */
+    float[] ease = new float[FIRST];
     /** Net area of the scraps. */
     long[] held = new long[FIRST];
     /** How many patches each unit off the width, or height, cuts into. */
@@ -65,6 +67,7 @@ final class Blocks {
         width = Arrays.copyOf(width, more);
         height = Arrays.copyOf(height, more);
         lost = Arrays.copyOf(lost, more);
+        ease = Arrays.copyOf(ease, more);
         held = Arrays.copyOf(held, more);
         acrossWidth = Arrays.copyOf(acrossWidth, more);
         acrossHeight = Arrays.copyOf(acrossHeight, more);

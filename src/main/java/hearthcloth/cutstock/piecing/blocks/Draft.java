@@ -15,6 +15,7 @@ final class Draft {
     int height;
     long lost;
     long held;
+    float ease;
     int cuts;
     private int acrossWidth;
     private int acrossHeight;
@@ -100,6 +101,7 @@ final class Draft {
                 | (turnableA && turnableB ? Blocks.TURNABLE : 0);
         set = blocks.set[a] | blocks.set[b];
         held = blocks.held[a] + blocks.held[b];
+        ease = blocks.ease[a] + blocks.ease[b];
         cuts = blocks.cuts[a] + blocks.cuts[b];
         return side;
     }
@@ -166,6 +168,7 @@ final class Draft {
         blocks.height[block] = height;
         blocks.lost[block] = lost;
         blocks.held[block] = held;
+        blocks.ease[block] = ease;
         blocks.acrossWidth[block] = (short) acrossWidth;
         blocks.acrossHeight[block] = (short) acrossHeight;
         blocks.trimWidth[block] = trimWidth;

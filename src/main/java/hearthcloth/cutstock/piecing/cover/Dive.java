@@ -5,6 +5,7 @@ import hearthcloth.cutstock.piecing.blocks.Cover;
 import hearthcloth.cutstock.piecing.blocks.Effort;
 import hearthcloth.cutstock.piecing.blocks.Goal;
 import hearthcloth.cutstock.piecing.blocks.Stock;
+import hearthcloth.cutstock.piecing.blocks.Until;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.Trimming;
@@ -38,9 +39,9 @@ final class Dive {
      * @param laying how widely blocks to be laid are looked for
      * @param last how widely the last rectangle is searched
      * @param end about how many scraps the last rectangle may need
-     * @param first whether the first cover is enough
+     * @param until whether the first cover is enough
      */
-    record Style(Effort laying, Effort last, int end, boolean first) {}
+    record Style(Effort laying, Effort last, int end, Until until) {}
 
     /** Tries once. */
     Optional<Covered> cover(int width, int height, int[] scraps, long mostLost, Style style) {
@@ -59,7 +60,7 @@ final class Dive {
             int[] some = some(left);
             Effort effort = (last ? style.last : style.laying).seeded(chance.nextLong());
             BlockSearch search = new BlockSearch(heap.pick(some), new Goal(wide, high, spare, mostLost - lost), effort);
-            search.run(spent, style.first);
+            search.run(spent, style.until);
             Optional<Cover> best = search.best();
             if (best.isPresent()) {
                 return finished(lays, numbered(best.get(), some), width, height);

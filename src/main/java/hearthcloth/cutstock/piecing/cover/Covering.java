@@ -1,0 +1,98 @@
+package hearthcloth.cutstock.piecing.cover;
+
+import hearthcloth.cutstock.piecing.blocks.Effort;
+import hearthcloth.cutstock.piecing.blocks.Until;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+
+/** Covers one rectangle as well as the budget allows: dives until it is covered, then repairs and further dives. */
+public final class Covering {
+
+    private static final double PLENTY = 0.12;
+    private static final double[] LADDER = {0, 0.004, 0.012, 0.03, 0.06, 0.1, 0.15, 0.25};
+    private static final double TIGHT_CAP = 0.06;
+
+    private final Heap heap;
+    private final int width;
+    private final int height;
+    private final int[] scraps;
+    private final Dive dive;
+    private final Repair repair;
+    private final SplittableRandom chance;
+    private final double cutPrice;
+    private int round;
+    private Optional<Covered> best = Optional.empty();
+
+    public Covering(
+            Heap heap, int width, int height, int[] scraps, double cutPrice, BooleanSupplier spent, long seed) {
+        this.heap = heap;
+        this.width = width;
+        this.height = height;
+        this.scraps = scraps;
+        this.chance = new SplittableRandom(seed);
+        this.dive = new Dive(heap, spent, chance);
+        this.repair = new Repair(heap, scraps, spent, chance);
+        this.cutPrice = cutPrice;
+    }
+
+    public Optional<Covered> best() {
+        return best;
+    }
+
+    private long area() {
+        return (long) width * height;
+    }
+
+    private long spare() {
+        return heap.area(scraps) - area();
+    }
+
+    /** Tries once more to cover the rectangle; each try looks more widely. */
+    public boolean attempt() {
+        if (spare() >= 0) {
+            take(dive.cover(width, height, scraps, Long.MAX_VALUE / 4, style(round++)));
+        }
+        return best.isPresent();
+    }
+
+    /** Whether nothing better can be found. */
+    public boolean done() {
+        return best.isPresent() && best.get().lost() == 0;
+    }
+
+    /** Makes one part of the cover anew; true if less is lost then. */
+    public boolean improve() {
+        Covered now = best.orElseThrow();
+        double share = (double) now.lost() / area();
+        double cap = Math.min(0.1, Math.max(0.01, share * (1 + 6 * chance.nextDouble())));
+        take(Optional.of(repair.once(now, new Effort(cap, 60, 200, cutPrice, 0))));
+        return best.get().lost() < now.lost();
+    }
+
+    private Dive.Style style(int round) {
+        if (spare() == 0) {
+            int wide = round % 3;
+            return new Dive.Style(effort(0.01, 100, 1000), effort(0.01, 1000 << wide, 4000 << wide), 50 - 10 * wide, Until.FIRST);
+        }
+        if (spare() < PLENTY * area()) {
+            int wide = Math.min(3, round / 4);
+            return new Dive.Style(
+                    effort(TIGHT_CAP, 100, 1000), effort(TIGHT_CAP, 1000 << wide, 3000 << wide), 24, Until.FIRST);
+        }
+        double cap = LADDER[round % LADDER.length];
+        int wide = Math.min(3, round / LADDER.length);
+        return new Dive.Style(
+                new Effort(cap, 200 << wide, 1000 << wide, -1, 0), effort(cap, 200 << wide, 1000 << wide), 24, Until.FIRST);
+    }
+
+    private Effort effort(double cap, int beam, int spanning) {
+        return new Effort(cap, beam, spanning, cutPrice, 0);
+    }
+
+    private void take(Optional<Covered> next) {
+        if (next.isPresent() && (best.isEmpty() || next.get().lost() <= best.get().lost())) {
+            best = next;
+        }
+    }
+}
