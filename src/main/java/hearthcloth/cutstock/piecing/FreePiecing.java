@@ -24,8 +24,8 @@ import java.util.stream.IntStream;
 public final class FreePiecing {
 
     private static final double CUT_PRICE = 1.0 / 3000;
-    private static final double[] SMALLER = {0.98, 0.95, 0.9, 0.8, 0.65, 0.45, 0.25};
-    private static final int ROUNDS = 3;
+    private static final double[] SMALLER = {0.98, 0.95, 0.9, 0.8, 0.65, 0.5, 0.35, 0.2, 0.1};
+    private static final int ROUNDS = 4;
 
     private final PiecingJob job;
     private final Heap heap;
@@ -49,9 +49,10 @@ public final class FreePiecing {
             heights[i] = (int) Math.max(0, scrap.height() - seam);
             turnable[i] = scrap.turnable();
         }
-        Stock.Rules rules = new Stock.Rules(
-                seam, Math.max(1, least), (int) job.terms().keepShort(), (int) job.terms().keepLong());
-        return new Heap(new Stock(widths, heights, turnable, rules));
+        Stock.Rules rules =
+                new Stock.Rules(seam, Math.max(1, least), (int) job.terms().keepShort(), (int)
+                        job.terms().keepLong());
+        return new Heap(Stock.of(widths, heights, turnable, rules));
     }
 
     /**
@@ -71,22 +72,26 @@ public final class FreePiecing {
     }
 
     private int netWidth(int cloth, double share) {
-        return (int) Math.floor(share * job.allowances().net(job.cloths().get(cloth).width()));
+        return (int)
+                Math.floor(share * job.allowances().net(job.cloths().get(cloth).width()));
     }
 
     private int netHeight(int cloth, double share) {
-        return (int) Math.floor(share * job.allowances().net(job.cloths().get(cloth).height()));
+        return (int)
+                Math.floor(share * job.allowances().net(job.cloths().get(cloth).height()));
     }
 
     private PiecingPlan plan(List<PiecedCloth> cloths) {
-        long wished = job.cloths().stream().mapToLong(size -> PiecingBounds.net(job, size)).sum();
-        long made = cloths.stream().mapToLong(cloth -> PiecingBounds.net(job, cloth.made())).sum();
+        long wished = job.cloths().stream()
+                .mapToLong(size -> PiecingBounds.net(job, size))
+                .sum();
+        long made = cloths.stream()
+                .mapToLong(cloth -> PiecingBounds.net(job, cloth.made()))
+                .sum();
         long[] sums = new long[3];
         cloths.forEach(cloth -> add(cloth.tree(), sums));
-        return new PiecingPlan(
-                cloths,
-                new PiecingPlan.Figures(
-                        wished - made, wished, sums[0], sums[1], (int) Math.max(0, sums[2] - cloths.size())));
+        return new PiecingPlan(cloths, new PiecingPlan.Figures(wished - made, wished, sums[0], sums[1], (int)
+                Math.max(0, sums[2] - cloths.size())));
     }
 
     /** Adds up what is lost, cut, and the patches. */
@@ -98,8 +103,7 @@ public final class FreePiecing {
         }
         Patch patch = (Patch) tree;
         long seam = job.allowances().seam();
-        sums[0] += heap.lost(new Patch(
-                patch.scrap(), patch.turned(), patch.width() - seam, patch.height() - seam));
+        sums[0] += heap.lost(new Patch(patch.scrap(), patch.turned(), patch.width() - seam, patch.height() - seam));
         sums[1] += patch.width() * patch.height();
         sums[2]++;
     }
@@ -127,6 +131,8 @@ public final class FreePiecing {
         private final long seed;
         private final Consumer<? super PiecingPlan> improvements;
         private Optional<PiecingPlan> best = Optional.empty();
+        private double share;
+        private boolean near;
 
         Run(BooleanSupplier spent, long seed, Consumer<? super PiecingPlan> improvements) {
             this.spent = spent;
@@ -145,31 +151,50 @@ public final class FreePiecing {
         void one() {
             int[] all = IntStream.range(0, job.scraps().size()).toArray();
             Covering whole = covering(0, 1, all);
-            for (int round = 0; !spent.getAsBoolean() && !whole.attempt(); round++) {
-                if (round % ROUNDS == ROUNDS - 1) {
+            boolean covered = whole.attempt();
+            if (whole.few()) {
+                whole.everything();
+                covered = whole.best().isPresent();
+            }
+            for (int round = 0; !covered && !spent.getAsBoolean(); round++) {
+                if (round % ROUNDS == 0) {
                     smaller(all);
                 }
+                covered = !whole.done() && whole.attempt();
             }
-            whole.best().ifPresent(covered -> offer(List.of(cloth(0, covered))));
-            while (whole.best().isPresent() && !whole.done() && !spent.getAsBoolean()) {
+            whole.best().ifPresent(cover -> offer(List.of(cloth(0, cover))));
+            while (covered && !whole.done() && !spent.getAsBoolean()) {
                 if (whole.improve()) {
-                    offer(List.of(cloth(0, whole.best().get())));
+                    offer(List.of(cloth(0, whole.best().orElseThrow())));
                 }
             }
         }
 
-        /** The largest of some smaller sizes that is found at once. */
+        /** A smaller cloth: the largest of some sizes at first, then ever nearer to the wished size. */
         private void smaller(int[] all) {
-            if (best.isPresent()) {
+            if (share > 0) {
+                double nearer = share + (1 - share) * (near ? 0.5 : 0.2);
+                near = smaller(all, nearer);
                 return;
             }
-            for (double share : SMALLER) {
-                Covering covering = covering(0, share, all);
-                if (netWidth(0, share) > 0 && netHeight(0, share) > 0 && covering.attempt()) {
-                    offer(List.of(cloth(0, covering.best().orElseThrow())));
+            for (double size : SMALLER) {
+                if (smaller(all, size)) {
                     return;
                 }
             }
+        }
+
+        private boolean smaller(int[] all, double size) {
+            if (Math.min(netWidth(0, size), netHeight(0, size)) < 1) {
+                return false;
+            }
+            Covering covering = covering(0, size, all);
+            if (!covering.rough()) {
+                return false;
+            }
+            share = size;
+            offer(List.of(cloth(0, covering.best().orElseThrow())));
+            return true;
         }
 
         void several() {

@@ -28,8 +28,11 @@ public record PiecingBounds(long missing, long lost, double lostPercent, int sea
                 .toArray();
         long wished = job.cloths().stream().mapToLong(size -> net(job, size)).sum();
         long spare = Arrays.stream(nets).sum() - wished;
-        long lost = spare < 0 || job.terms().keepShort() > 0 || job.terms().patches() > 1 ? 0 : leastExcess(nets, spare);
-        long gross = job.scraps().stream().mapToLong(scrap -> scrap.width() * scrap.height()).sum();
+        long lost =
+                spare < 0 || job.terms().keepShort() > 0 || job.terms().patches() > 1 ? 0 : leastExcess(nets, spare);
+        long gross = job.scraps().stream()
+                .mapToLong(scrap -> scrap.width() * scrap.height())
+                .sum();
         double percent = lost == 0 ? 0 : Math.floor(1e6 * lost / (gross - lost)) / 1e4;
         return new PiecingBounds(Math.max(0, -spare), lost, percent, fewestSeams(job, nets, wished));
     }
@@ -51,7 +54,7 @@ public record PiecingBounds(long missing, long lost, double lostPercent, int sea
                 addShifted(reached, (int) net);
             }
         }
-        return spare - (BitSet.valueOf(reached).previousSetBit((int) spare));
+        return spare - BitSet.valueOf(reached).previousSetBit((int) spare);
     }
 
     /** Adds to a set of sums all of them that are greater by one number. */

@@ -1,9 +1,7 @@
 package hearthcloth.cutstock.piecing.blocks;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -19,9 +17,7 @@ public final class BlockSearch {
 
     private static final double SLACK = 3;
     private static final double JITTER = 1e-5;
-    static final double CH = Double.parseDouble(System.getProperty("ch", "0.3"));
-    static final int EM = Integer.getInteger("em", 4);
-    private final float[] ease;
+    private static final double CHANCE = 0.3;
     private static final int MOST_BLOCKS = 400_000;
 
     private final Stock stock;
@@ -33,9 +29,10 @@ public final class BlockSearch {
     private final Beam beam;
     private final Draft draft;
     private final List<Integer> spanning = new ArrayList<>();
-    private final Map<Long, Integer> cutScraps = new HashMap<>();
+    private final CutScraps cutScraps;
     private final List<Integer> covers = new ArrayList<>();
     private boolean all;
+    private boolean exhausted;
     private double mostCost;
     private int found = Blocks.NONE;
 
@@ -45,17 +42,11 @@ public final class BlockSearch {
         this.goal = goal;
         this.effort = effort;
         this.index = new EdgeIndex(Math.max(goal.width(), goal.height()));
-        this.same = new SameScraps(blocks);
+        this.same = new SameScraps(blocks, effort.all());
         this.beam = new Beam(effort);
         this.draft = new Draft(blocks, goal, stock.rules());
         this.mostCost = goal.mostLost();
-        this.ease = new float[stock.size()];
-        for (int i = 0; i < ease.length; i++) {
-            if (EM == 1) ease[i] = -(float) (stock.width()[i] * (double) stock.height()[i] / goal.area()) * stock.size();
-            if (EM == 2) ease[i] = -Math.max(stock.width()[i], stock.height()[i]) / (float) Math.max(goal.width(), goal.height());
-            if (EM == 3) { int c = 0; for (int j = 0; j < ease.length; j++) if (j != i) for (int x : new int[] {stock.width()[i], stock.height()[i]}) for (int y : new int[] {stock.width()[j], stock.height()[j]}) if (x == y) c++; ease[i] = c / 10f; }
-            if (EM == 4) { double c = 0; for (int x : new int[] {stock.width()[i], stock.height()[i]}) { int k = 0; for (int j = 0; j < ease.length; j++) if (j != i)  for (int y : new int[] {stock.width()[j], stock.height()[j]}) if (x == y) k++; c += Math.log(1 + k); } ease[i] = (float) c / 3; }
-        }
+        this.cutScraps = new CutScraps(stock, goal, blocks, draft, same);
     }
 
     /**
@@ -68,13 +59,22 @@ public final class BlockSearch {
         for (int scrap = 0; scrap < stock.size(); scrap++) {
             single(scrap);
         }
-        while (!(until == Until.FIRST && found >= 0) && mostCost >= 0 && blocks.count < MOST_BLOCKS && !spent.getAsBoolean()) {
+        while (!(until == Until.FIRST && found >= 0)
+                && mostCost >= 0
+                && blocks.count < MOST_BLOCKS
+                && !spent.getAsBoolean()) {
             int block = beam.take(b -> blocks.lost[b] + price(blocks.cuts[b]) <= mostCost);
             if (block < 0) {
+                exhausted = true;
                 return;
             }
             follow(block);
         }
+    }
+
+    /** Whether nothing was left to be followed, so that there is no better cover. */
+    public boolean exhausted() {
+        return exhausted && effort.all();
     }
 
     /** The best cover found, its patches numbered as in the stock. */
@@ -104,14 +104,14 @@ public final class BlockSearch {
     }
 
     private void single(int scrap) {
-        boolean turnable = stock.turnable()[scrap];
-        int across = stock.width()[scrap];
-        int down = stock.height()[scrap];
+        boolean turnable = stock.turnable(scrap);
+        int across = stock.width(scrap);
+        int down = stock.height(scrap);
         boolean high = turnable && across < down;
         int limitAcross = goal.limit(high ? Blocks.HEIGHT : Blocks.WIDTH, turnable);
         int limitDown = goal.limit(high ? Blocks.WIDTH : Blocks.HEIGHT, turnable);
         draft.patch(scrap, stock, Math.min(across, limitAcross), Math.min(down, limitDown));
-        draft.ease = ease[scrap];
+        draft.ease = stock.ease(scrap);
         if (Math.min(draft.width, draft.height) >= stock.rules().least()) {
             offer();
         }
@@ -127,10 +127,9 @@ public final class BlockSearch {
         boolean acrossAll = draft.spansWidth();
         boolean downAll = draft.spansHeight();
         int kind = Beam.classOf(Long.bitCount(draft.set), acrossAll || downAll);
-        double key = cost / area + JITTER * (CH * Chance.of(effort.seed(), draft.set) + draft.ease / Long.bitCount(draft.set));
+        double key = cost / area * (1 + CHANCE * Chance.of(effort.seed(), draft.set)) + JITTER * tie();
         boolean whole = acrossAll && downAll;
-        if (!whole && !beam.admits(kind, key)
-                || same.surpassed(draft.set, draft.width, draft.height, draft.lost)) {
+        if ((!whole && !beam.admits(kind, key)) || same.surpassed(draft.set, draft.width, draft.height, draft.lost)) {
             return;
         }
         int block = draft.make();
@@ -162,7 +161,7 @@ public final class BlockSearch {
 
     private void joinAll(int block, int side) {
         int edge = blocks.side(block, side);
-        int slack = goal.spare() == 0 ? 0 : (int) (edge * effort.cap() * SLACK);
+        int slack = goal.spare() == 0 ? 0 : (int) Math.min(goal.limit(Blocks.WIDTH, true), edge * effort.cap() * SLACK);
         long set = blocks.set[block];
         int last = index.drawer(edge + slack);
         for (int drawer = index.drawer(edge - slack); drawer <= last; drawer++) {
@@ -189,61 +188,25 @@ public final class BlockSearch {
     private void joinCut(int block, int side) {
         for (int scrap = 0; scrap < stock.size(); scrap++) {
             if ((blocks.set[block] >>> scrap & 1) == 0) {
-                for (int scrapSide = Blocks.HEIGHT; scrapSide <= Blocks.WIDTH; scrapSide++) {
-                    if (side == scrapSide || blocks.turnable(block) || stock.turnable()[scrap]) {
-                        joinCut(block, side, scrap, scrapSide);
-                    }
-                }
+                joinCut(block, side, scrap, Blocks.HEIGHT);
+                joinCut(block, side, scrap, Blocks.WIDTH);
             }
         }
     }
 
     private void joinCut(int block, int side, int scrap, int scrapSide) {
-        int edge = blocks.side(block, side);
-        int full = scrapSide == Blocks.WIDTH ? stock.width()[scrap] : stock.height()[scrap];
-        if (full < edge + stock.rules().keepShort() || edge < stock.rules().least()) {
+        if (!cutScraps.fits(block, side, scrap, scrapSide)) {
             return;
         }
-        int other = blocks.side(block, 1 - side);
-        int fullOther = scrapSide == Blocks.WIDTH ? stock.height()[scrap] : stock.width()[scrap];
-        int cutOther = Math.min(fullOther, room(block, side, scrap, scrapSide) - other);
-        if (cutOther < stock.rules().least()) {
-            return;
-        }
-        long lost = blocks.lost[block] + stock.rules().lost(full, fullOther, edge, cutOther);
-        double area = (double) edge * (other + cutOther);
-        if (lost + price(blocks.cuts[block] + 1) <= Math.min(mostCost, effort.cap() * area)) {
-            join(block, side, cutScrap(scrap, scrapSide, edge, cutOther), scrapSideOf(scrap, scrapSide, edge, cutOther));
+        double cost = blocks.lost[block] + cutScraps.lost() + price(blocks.cuts[block] + 1);
+        if (cost <= Math.min(mostCost, effort.cap() * cutScraps.area())) {
+            int cut = cutScraps.block();
+            join(block, side, cut, cutScraps.side());
         }
     }
 
-    /** How far the goal lets a block and what is joined to its side reach together. */
-    private int room(int block, int side, int scrap, int scrapSide) {
-        boolean turnable = blocks.turnable(block) && stock.turnable()[scrap];
-        if (turnable) {
-            int less = goal.limit(Blocks.HEIGHT, true);
-            return blocks.side(block, side) > less ? less : goal.limit(Blocks.WIDTH, true);
-        }
-        int frame = blocks.turnable(block) ? scrapSide : side;
-        return goal.limit(1 - frame, false);
-    }
-
-    /** The block of a scrap cut to an edge; made at most once. */
-    private int cutScrap(int scrap, int scrapSide, int edge, int other) {
-        long name = ((((long) scrap * 2 + scrapSide) << 28) + edge << 28) + other;
-        return cutScraps.computeIfAbsent(name, unknown -> {
-            boolean wide = scrapSide == Blocks.WIDTH;
-            draft.patch(scrap, stock, wide ? edge : other, wide ? other : edge);
-            draft.cuts = 1;
-            draft.ease = ease[scrap];
-            int block = draft.make();
-            same.file(block);
-            return block;
-        });
-    }
-
-    /** Which side of the stored block the edge is: one that may be turned is stored with the longer side across. */
-    private int scrapSideOf(int scrap, int scrapSide, int edge, int other) {
-        return stock.turnable()[scrap] ? (edge >= other ? Blocks.WIDTH : Blocks.HEIGHT) : scrapSide;
+    /** By what blocks that lose the same share are told apart: those of scraps that are hard to place first. */
+    private double tie() {
+        return CHANCE * Chance.of(effort.seed(), draft.set) + draft.ease / (3 * Long.bitCount(draft.set));
     }
 }

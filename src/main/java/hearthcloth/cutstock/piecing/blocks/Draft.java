@@ -45,11 +45,12 @@ final class Draft {
 
     /** One scrap, cut to a net size as it lies in the heap. */
     void patch(int scrap, Stock stock, int cutWidth, int cutHeight) {
-        boolean turnable = stock.turnable()[scrap];
+        boolean turnable = stock.turnable(scrap);
         set = 1L << scrap;
-        held = (long) stock.width()[scrap] * stock.height()[scrap];
-        lost = rules.lost(stock.width()[scrap], stock.height()[scrap], cutWidth, cutHeight);
+        held = (long) stock.width(scrap) * stock.height(scrap);
+        lost = rules.lost(stock.width(scrap), stock.height(scrap), cutWidth, cutHeight);
         cuts = 0;
+        ease = 0;
         width = cutWidth;
         height = cutHeight;
         acrossWidth = 1;
@@ -122,10 +123,13 @@ final class Draft {
     }
 
     private void turnIfHigh() {
-        if (!turnable() || width >= height) {
-            return;
+        if (turnable() && width < height) {
+            turn();
         }
-        way |= Blocks.TURNED;
+    }
+
+    private void turn() {
+        way ^= Blocks.TURNED;
         int kept = width;
         width = height;
         height = kept;
@@ -139,25 +143,39 @@ final class Draft {
 
     /** Trims what stands out over the goal; false if this would cut a patch too small. */
     boolean clip() {
-        int over = width - goal.limit(Blocks.WIDTH, turnable());
-        if (over > 0) {
-            if (over > trimWidth) {
-                return false;
-            }
-            lost += over * (height + (long) rules.seam() * acrossWidth);
-            trimWidth -= over;
-            width -= over;
+        int wide = goal.limit(Blocks.WIDTH, turnable());
+        int high = goal.limit(Blocks.HEIGHT, turnable());
+        if (turnable() && height > high) {
+            turnIfCheaper(wide, high);
         }
-        over = height - goal.limit(Blocks.HEIGHT, turnable());
-        if (over > 0) {
-            if (over > trimHeight) {
-                return false;
-            }
-            lost += over * (width + (long) rules.seam() * acrossHeight);
-            trimHeight -= over;
-            height -= over;
+        int overWidth = Math.max(0, width - wide);
+        int overHeight = Math.max(0, height - high);
+        if (overWidth > trimWidth || overHeight > trimHeight) {
+            return false;
         }
+        lost += trimmed(overWidth, overHeight);
+        trimWidth -= overWidth;
+        trimHeight -= overHeight;
+        width -= overWidth;
+        height -= overHeight;
         return true;
+    }
+
+    /** What is lost when so much is trimmed off the width, then off the height. */
+    private long trimmed(int overWidth, int overHeight) {
+        return overWidth * (height + (long) rules.seam() * acrossWidth)
+                + overHeight * (width - overWidth + (long) rules.seam() * acrossHeight);
+    }
+
+    /** A block that stands out either way it lies is trimmed the way that loses less. */
+    private void turnIfCheaper(int wide, int high) {
+        long lying = trimmed(Math.max(0, width - wide), height - high);
+        boolean possible = height - Math.min(height, wide) <= trimHeight && width - high <= trimWidth;
+        turn();
+        long standing = trimmed(Math.max(0, width - wide), height - high);
+        if (!possible || standing >= lying) {
+            turn();
+        }
     }
 
     /** Stores the block and tells its number. */

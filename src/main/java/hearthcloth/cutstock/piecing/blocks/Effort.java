@@ -11,6 +11,17 @@ package hearthcloth.cutstock.piecing.blocks;
  */
 public record Effort(double cap, int beam, int spanning, double cutPrice, long seed) {
 
+    private static final double ANY_LOSS = 1e9;
+
+    /** Everything is followed; only for a handful of scraps. */
+    public static Effort everything() {
+        return new Effort(ANY_LOSS, Integer.MAX_VALUE, Integer.MAX_VALUE, -1, 0);
+    }
+
+    boolean all() {
+        return beam == Integer.MAX_VALUE;
+    }
+
     /** The same with another seed. */
     public Effort seeded(long other) {
         return new Effort(cap, beam, spanning, cutPrice, other);

@@ -8,12 +8,15 @@ final class SameScraps {
     private static final int FEW = 24;
 
     private final Blocks blocks;
+    private final boolean exact;
     private int[] heads = new int[1 << 12];
     private int[] next = new int[1 << 12];
     private int filed;
 
-    SameScraps(Blocks blocks) {
+    /** {@code exact} where a larger block does not stand for a smaller one, which may have lost less of a scrap's rim. */
+    SameScraps(Blocks blocks, boolean exact) {
         this.blocks = blocks;
+        this.exact = exact;
         Arrays.fill(heads, -1);
     }
 
@@ -22,15 +25,21 @@ final class SameScraps {
         int seen = 0;
         for (int block = heads[slot(set)]; block >= 0; block = next[block]) {
             if (blocks.set[block] == set) {
-                if (blocks.width[block] >= width && blocks.height[block] >= height && blocks.lost[block] <= lost) {
+                if (asGood(block, width, height) && blocks.lost[block] <= lost) {
                     return true;
                 }
-                if (++seen > FEW) {
+                if (++seen > FEW && !exact) {
                     return true;
                 }
             }
         }
         return false;
+    }
+
+    private boolean asGood(int block, int width, int height) {
+        return exact
+                ? blocks.width[block] == width && blocks.height[block] == height
+                : blocks.width[block] >= width && blocks.height[block] >= height;
     }
 
     /** Files the block that was added last. */

@@ -1,21 +1,85 @@
 package hearthcloth.cutstock.piecing.blocks;
 
-/**
- * The scraps of one search, at most {@value #MOST}, by their net sizes, with what a cut of them costs.
- *
- * @param width net widths
- * @param height net heights
- * @param turnable which may be turned by a quarter
- * @param rules what a cut loses
- */
-public record Stock(int[] width, int[] height, boolean[] turnable, Rules rules) {
+/** The scraps of a search by their net sizes, with what a cut of them costs. */
+public final class Stock {
 
-    /** As many scraps as a set of 64 bits holds. */
+    /** As many scraps as one search of blocks can take: a set of 64 bits holds them. */
     public static final int MOST = 64;
+
+    private final int[] widths;
+    private final int[] heights;
+    private final boolean[] turnable;
+    private final Rules rules;
+
+    private Stock(int[] widths, int[] heights, boolean[] turnable, Rules rules) {
+        this.widths = widths;
+        this.heights = heights;
+        this.turnable = turnable;
+        this.rules = rules;
+    }
+
+    /** Scraps of these net widths and heights; which may be turned by a quarter. */
+    public static Stock of(int[] widths, int[] heights, boolean[] turnable, Rules rules) {
+        return new Stock(widths.clone(), heights.clone(), turnable.clone(), rules);
+    }
+
+    /** Some of the scraps, in this order. */
+    public Stock pick(int[] scraps) {
+        Stock some = new Stock(new int[scraps.length], new int[scraps.length], new boolean[scraps.length], rules);
+        for (int i = 0; i < scraps.length; i++) {
+            some.widths[i] = widths[scraps[i]];
+            some.heights[i] = heights[scraps[i]];
+            some.turnable[i] = turnable[scraps[i]];
+        }
+        return some;
+    }
 
     /** How many scraps there are. */
     public int size() {
-        return width.length;
+        return widths.length;
+    }
+
+    /** A scrap's net width. */
+    public int width(int scrap) {
+        return widths[scrap];
+    }
+
+    /** A scrap's net height. */
+    public int height(int scrap) {
+        return heights[scrap];
+    }
+
+    /** The net length of a side. */
+    int side(int scrap, int side) {
+        return side == Blocks.WIDTH ? widths[scrap] : heights[scrap];
+    }
+
+    /** Whether a scrap may be turned by a quarter. */
+    public boolean turnable(int scrap) {
+        return turnable[scrap];
+    }
+
+    /** What a cut loses. */
+    public Rules rules() {
+        return rules;
+    }
+
+    /**
+     * How easily a scrap finds a partner: the logarithms of how many sides of others are as long as its own, in sum. Where
+     * nothing else tells blocks apart, those of scraps that are hard to place go first.
+     */
+    float ease(int scrap) {
+        double ease = 0;
+        for (int length : new int[] {widths[scrap], heights[scrap]}) {
+            int partners = 0;
+            for (int other = 0; other < size(); other++) {
+                if (other != scrap) {
+                    partners += (widths[other] == length ? 1 : 0) + (heights[other] == length ? 1 : 0);
+                }
+            }
+            ease += Math.log1p(partners);
+        }
+        return (float) ease;
     }
 
     /**
@@ -35,8 +99,7 @@ public record Stock(int[] width, int[] height, boolean[] turnable, Rules rules) 
             long wide = width + (long) seam;
             long high = height + (long) seam;
             long trimmed = wide * high - (wide - dx) * (high - dy);
-            return trimmed
-                    - Math.max(kept(dx, high) + kept(wide - dx, dy), kept(dx, high - dy) + kept(wide, dy));
+            return trimmed - Math.max(kept(dx, high) + kept(wide - dx, dy), kept(dx, high - dy) + kept(wide, dy));
         }
 
         private long kept(long a, long b) {

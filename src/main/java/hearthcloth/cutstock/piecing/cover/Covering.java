@@ -1,7 +1,10 @@
 package hearthcloth.cutstock.piecing.cover;
 
+import hearthcloth.cutstock.piecing.blocks.BlockSearch;
 import hearthcloth.cutstock.piecing.blocks.Effort;
+import hearthcloth.cutstock.piecing.blocks.Goal;
 import hearthcloth.cutstock.piecing.blocks.Until;
+import hearthcloth.cutstock.piecing.tree.Trimming;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
@@ -11,6 +14,9 @@ public final class Covering {
 
     private static final double PLENTY = 0.12;
     private static final double[] LADDER = {0, 0.004, 0.012, 0.03, 0.06, 0.1, 0.15, 0.25};
+    private static final double[] ROUGH = {0.06, 0.25, 1};
+    private static final long ANY = Long.MAX_VALUE / 4;
+    private static final int FEW = 9;
     private static final double TIGHT_CAP = 0.06;
 
     private final Heap heap;
@@ -19,17 +25,19 @@ public final class Covering {
     private final int[] scraps;
     private final Dive dive;
     private final Repair repair;
+    private final BooleanSupplier spent;
     private final SplittableRandom chance;
     private final double cutPrice;
+    private boolean exhausted;
     private int round;
     private Optional<Covered> best = Optional.empty();
 
-    public Covering(
-            Heap heap, int width, int height, int[] scraps, double cutPrice, BooleanSupplier spent, long seed) {
+    public Covering(Heap heap, int width, int height, int[] scraps, double cutPrice, BooleanSupplier spent, long seed) {
         this.heap = heap;
         this.width = width;
         this.height = height;
         this.scraps = scraps;
+        this.spent = spent;
         this.chance = new SplittableRandom(seed);
         this.dive = new Dive(heap, spent, chance);
         this.repair = new Repair(heap, scraps, spent, chance);
@@ -51,14 +59,44 @@ public final class Covering {
     /** Tries once more to cover the rectangle; each try looks more widely. */
     public boolean attempt() {
         if (spare() >= 0) {
-            take(dive.cover(width, height, scraps, Long.MAX_VALUE / 4, style(round++)));
+            take(dive.cover(width, height, scraps, ANY, style(round++)));
         }
         return best.isPresent();
     }
 
+    /** Tries roughly: soon done, and content with much loss. */
+    public boolean rough() {
+        if (spare() >= 0) {
+            for (int i = 0; i < ROUGH.length && best.isEmpty(); i++) {
+                Effort effort = effort(ROUGH[i], 60, 300);
+                take(dive.cover(width, height, scraps, ANY, new Dive.Style(effort, effort, 20, Until.FIRST)));
+            }
+        }
+        return best.isPresent();
+    }
+
+    /** Whether there are so few scraps that everything can be tried. */
+    public boolean few() {
+        return scraps.length <= FEW && heap.all().rules().keepShort() == 0;
+    }
+
+    /** Tries everything; afterwards either nothing is better, or the budget is spent. */
+    public void everything() {
+        BlockSearch search = new BlockSearch(
+                heap.all().pick(scraps),
+                new Goal(width, height, Math.max(0, spare()), best.map(Covered::lost).orElse(ANY)),
+                Effort.everything());
+        search.run(spent, Until.BEST);
+        search.best()
+                .map(cover -> Heap.renumbered(cover.tree().get(), i -> scraps[i]))
+                .flatMap(tree -> Trimming.to(tree, width, height, heap.all().rules().least()))
+                .ifPresent(tree -> take(Optional.of(new Covered(tree, width, height, heap.lost(tree)))));
+        exhausted = search.exhausted();
+    }
+
     /** Whether nothing better can be found. */
     public boolean done() {
-        return best.isPresent() && best.get().lost() == 0;
+        return exhausted || (best.isPresent() && best.get().lost() == 0);
     }
 
     /** Makes one part of the cover anew; true if less is lost then. */
@@ -73,7 +111,8 @@ public final class Covering {
     private Dive.Style style(int round) {
         if (spare() == 0) {
             int wide = round % 3;
-            return new Dive.Style(effort(0.01, 100, 1000), effort(0.01, 1000 << wide, 4000 << wide), 50 - 10 * wide, Until.FIRST);
+            return new Dive.Style(
+                    effort(0.01, 100, 1000), effort(0.01, 1000 << wide, 4000 << wide), 50 - 10 * wide, Until.FIRST);
         }
         if (spare() < PLENTY * area()) {
             int wide = Math.min(3, round / 4);
@@ -83,7 +122,10 @@ public final class Covering {
         double cap = LADDER[round % LADDER.length];
         int wide = Math.min(3, round / LADDER.length);
         return new Dive.Style(
-                new Effort(cap, 200 << wide, 1000 << wide, -1, 0), effort(cap, 200 << wide, 1000 << wide), 24, Until.FIRST);
+                new Effort(cap, 200 << wide, 1000 << wide, -1, 0),
+                effort(cap, 200 << wide, 1000 << wide),
+                24,
+                Until.FIRST);
     }
 
     private Effort effort(double cap, int beam, int spanning) {
@@ -91,7 +133,8 @@ public final class Covering {
     }
 
     private void take(Optional<Covered> next) {
-        if (next.isPresent() && (best.isEmpty() || next.get().lost() <= best.get().lost())) {
+        if (next.isPresent()
+                && (best.isEmpty() || next.get().lost() <= best.get().lost())) {
             best = next;
         }
     }

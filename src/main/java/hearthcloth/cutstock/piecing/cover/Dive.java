@@ -52,14 +52,17 @@ final class Dive {
         long lost = 0;
         while (true) {
             long spare = heap.area(left) - (long) wide * high;
-            if (spare < 0 || lost > mostLost || Math.min(wide, high) < heap.all().rules().least()) {
+            if (spare < 0
+                    || lost > mostLost
+                    || Math.min(wide, high) < heap.all().rules().least()) {
                 return Optional.empty();
             }
             double needed = left.length * ((double) wide * high) / heap.area(left);
             boolean last = needed <= style.end;
             int[] some = some(left);
             Effort effort = (last ? style.last : style.laying).seeded(chance.nextLong());
-            BlockSearch search = new BlockSearch(heap.pick(some), new Goal(wide, high, spare, mostLost - lost), effort);
+            BlockSearch search =
+                    new BlockSearch(heap.all().pick(some), new Goal(wide, high, spare, mostLost - lost), effort);
             search.run(spent, style.until);
             Optional<Cover> best = search.best();
             if (best.isPresent()) {
@@ -68,7 +71,7 @@ final class Dive {
             if (last || spent.getAsBoolean()) {
                 return Optional.empty();
             }
-            Optional<Cover> chosen = choose(search.spanning(), needed, wide, high, left.length);
+            Optional<Cover> chosen = choose(search.spanning(), needed, wide, high);
             if (chosen.isEmpty()) {
                 return Optional.empty();
             }
@@ -94,7 +97,7 @@ final class Dive {
     }
 
     /** The block that loses least of its area, of a half by lot, that leaves enough to be varied at the end. */
-    private Optional<Cover> choose(List<Cover> spanning, double needed, int wide, int high, int count) {
+    private Optional<Cover> choose(List<Cover> spanning, double needed, int wide, int high) {
         int least = heap.all().rules().least();
         double perScrap = (double) wide * high / needed;
         double most = Math.max(0.2 * wide * high, (double) wide * high - 16 * perScrap);
@@ -107,7 +110,7 @@ final class Dive {
 
     private double value(Cover lay) {
         double area = (double) lay.width() * lay.height();
-        return lay.lost() / area - 1e-6 * area / Long.bitCount(lay.scraps()) ;
+        return lay.lost() / area - 1e-6 * area / Long.bitCount(lay.scraps());
     }
 
     private int[] some(int[] left) {

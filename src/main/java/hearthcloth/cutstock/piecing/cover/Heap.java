@@ -19,24 +19,11 @@ public record Heap(Stock all) {
     }
 
     long area(int scrap) {
-        return (long) all.width()[scrap] * all.height()[scrap];
+        return (long) all.width(scrap) * all.height(scrap);
     }
 
     long area(int[] scraps) {
         return Arrays.stream(scraps).mapToLong(this::area).sum();
-    }
-
-    /** Some of the scraps, in this order. */
-    Stock pick(int[] scraps) {
-        boolean[] turnable = new boolean[scraps.length];
-        for (int i = 0; i < scraps.length; i++) {
-            turnable[i] = all.turnable()[scraps[i]];
-        }
-        return new Stock(
-                Arrays.stream(scraps).map(i -> all.width()[i]).toArray(),
-                Arrays.stream(scraps).map(i -> all.height()[i]).toArray(),
-                turnable,
-                all.rules());
     }
 
     /** The area that is lost where a tree's patches are cut. */
@@ -45,8 +32,8 @@ public record Heap(Stock all) {
             return lost(joint.first()) + lost(joint.second());
         }
         Patch patch = (Patch) tree;
-        int width = all.width()[patch.scrap()];
-        int height = all.height()[patch.scrap()];
+        int width = all.width(patch.scrap());
+        int height = all.height(patch.scrap());
         long across = patch.turned() ? patch.height() : patch.width();
         long down = patch.turned() ? patch.width() : patch.height();
         return all.rules().lost(width, height, (int) across, (int) down);

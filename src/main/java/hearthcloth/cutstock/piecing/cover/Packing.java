@@ -19,7 +19,8 @@ final class Packing {
     /** {@code most} is what may be lost in sum. */
     Packing(List<List<Cover>> covers, long most) {
         for (List<Cover> list : covers) {
-            lists.add(list.stream().sorted(Comparator.comparingLong(Cover::lost)).toList());
+            lists.add(
+                    list.stream().sorted(Comparator.comparingLong(Cover::lost)).toList());
         }
         now = new Cover[covers.size()];
         least = most + 1;

@@ -92,9 +92,11 @@ final class Repair {
                 .toArray();
         long spare = heap.area(own.stream().toArray()) + heap.area(others) - (long) width * height;
         BlockSearch search = new BlockSearch(
-                heap.pick(pool), new Goal(width, height, spare, lost), effort.seeded(chance.nextLong()));
+                heap.all().pick(pool), new Goal(width, height, spare, lost), effort.seeded(chance.nextLong()));
         search.run(spent, Until.BEST);
-        return search.best().flatMap(cover -> trimmed(cover, pool, width, height)).filter(t -> heap.lost(t) <= lost);
+        return search.best()
+                .flatMap(cover -> trimmed(cover, pool, width, height))
+                .filter(t -> heap.lost(t) <= lost);
     }
 
     private Optional<Pieced> trimmed(Cover cover, int[] pool, int width, int height) {

@@ -38,8 +38,7 @@ public final class SeveralCoverings {
     private int vain;
 
     /** Prepares; {@link #begin} and {@link #rework} do the work. */
-    public SeveralCoverings(
-            Heap heap, int[] widths, int[] heights, double cutPrice, BooleanSupplier spent, long seed) {
+    public SeveralCoverings(Heap heap, int[] widths, int[] heights, double cutPrice, BooleanSupplier spent, long seed) {
         this.heap = heap;
         this.widths = widths;
         this.heights = heights;
@@ -78,8 +77,7 @@ public final class SeveralCoverings {
     }
 
     private void cover(int n, int tries) {
-        Covering covering =
-                new Covering(heap, widths[n], heights[n], unused(), cutPrice, spent, chance.nextLong());
+        Covering covering = new Covering(heap, widths[n], heights[n], unused(), cutPrice, spent, chance.nextLong());
         for (int i = 0; i < tries && !spent.getAsBoolean() && !covering.attempt(); i++) {}
         made[n] = covering.best().orElse(null);
     }
@@ -109,7 +107,8 @@ public final class SeveralCoverings {
 
     /** One that is not covered, if there is one, and one or two others. */
     private List<Integer> some() {
-        List<Integer> all = new ArrayList<>(IntStream.range(0, made.length).boxed().toList());
+        List<Integer> all =
+                new ArrayList<>(IntStream.range(0, made.length).boxed().toList());
         Collections.shuffle(all, chance);
         all.sort((a, b) -> Boolean.compare(made[a] != null, made[b] != null));
         int count = Math.min(made.length, 2 + (vain % 3 == 0 ? 0 : 1));
@@ -131,7 +130,8 @@ public final class SeveralCoverings {
         for (int i = 0; i < best.size(); i++) {
             int n = some.get(i);
             Pieced tree = Heap.renumbered(best.get(i).tree().get(), k -> pool[k]);
-            made[n] = Trimming.to(tree, widths[n], heights[n], heap.all().rules().least())
+            made[n] = Trimming.to(
+                            tree, widths[n], heights[n], heap.all().rules().least())
                     .map(cut -> new Covered(cut, widths[n], heights[n], heap.lost(cut)))
                     .orElse(null);
         }
@@ -141,7 +141,7 @@ public final class SeveralCoverings {
     private List<Cover> covers(int n, int[] pool, long spare, long mostLost) {
         int wide = 1 << Math.min(3, vain / 6);
         BlockSearch search = new BlockSearch(
-                heap.pick(pool),
+                heap.all().pick(pool),
                 new Goal(widths[n], heights[n], spare, mostLost),
                 new Effort(CAP, 200 * wide, 1000 * wide, cutPrice, chance.nextLong()));
         search.run(spent, Until.ALL);

@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.piecing.tree;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -28,7 +29,7 @@ public final class Trimming {
     }
 
     /** A part with its size, how much can be trimmed, and how many patches a unit off cuts into. */
-    private record Part(Pieced tree, Part[] parts, long width, long height, Give give) {}
+    private record Part(Pieced tree, List<Part> parts, long width, long height, Give give) {}
 
     private record Give(long width, long height, int acrossWidth, int acrossHeight) {}
 
@@ -36,7 +37,7 @@ public final class Trimming {
         if (tree instanceof Patch patch) {
             return new Part(
                     tree,
-                    new Part[0],
+                    List.of(),
                     patch.width(),
                     patch.height(),
                     new Give(patch.width() - least, patch.height() - least, 1, 1));
@@ -50,29 +51,39 @@ public final class Trimming {
     private static Part beside(Pieced tree, Part a, Part b) {
         long height = Math.min(a.height, b.height);
         long give = Math.min(a.give.height - a.height, b.give.height - b.height) + height;
-        return new Part(tree, new Part[] {a, b}, a.width + b.width, height, new Give(
-                a.give.width + b.give.width,
-                give,
-                Math.min(a.give.acrossWidth, b.give.acrossWidth),
-                a.give.acrossHeight + b.give.acrossHeight));
+        return new Part(
+                tree,
+                List.of(a, b),
+                a.width + b.width,
+                height,
+                new Give(
+                        a.give.width + b.give.width,
+                        give,
+                        Math.min(a.give.acrossWidth, b.give.acrossWidth),
+                        a.give.acrossHeight + b.give.acrossHeight));
     }
 
     private static Part above(Pieced tree, Part a, Part b) {
         long width = Math.min(a.width, b.width);
         long give = Math.min(a.give.width - a.width, b.give.width - b.width) + width;
-        return new Part(tree, new Part[] {a, b}, width, a.height + b.height, new Give(
-                give,
-                a.give.height + b.give.height,
-                a.give.acrossWidth + b.give.acrossWidth,
-                Math.min(a.give.acrossHeight, b.give.acrossHeight)));
+        return new Part(
+                tree,
+                List.of(a, b),
+                width,
+                a.height + b.height,
+                new Give(
+                        give,
+                        a.give.height + b.give.height,
+                        a.give.acrossWidth + b.give.acrossWidth,
+                        Math.min(a.give.acrossHeight, b.give.acrossHeight)));
     }
 
     private Pieced cut(Part part, long width, long height) {
         if (part.tree instanceof Patch patch) {
             return new Patch(patch.scrap(), patch.turned(), width, height);
         }
-        Part a = part.parts[0];
-        Part b = part.parts[1];
+        Part a = part.parts.get(0);
+        Part b = part.parts.get(1);
         if (((Joint) part.tree).beside()) {
             long off = a.width + b.width - width;
             long offA = a.give.acrossWidth <= b.give.acrossWidth
