@@ -25,7 +25,6 @@ public final class FreePiecing {
 
     private static final double CUT_PRICE = 1.0 / 3000;
     private static final double[] SMALLER = {0.98, 0.95, 0.9, 0.8, 0.65, 0.5, 0.35, 0.2, 0.1};
-    private static final int ROUNDS = 4;
 
     private final PiecingJob job;
     private final Heap heap;
@@ -157,7 +156,7 @@ public final class FreePiecing {
                 covered = whole.best().isPresent();
             }
             for (int round = 0; !covered && !spent.getAsBoolean(); round++) {
-                if (round % ROUNDS == 0) {
+                if ((round + 1) % whole.round() == 0) {
                     smaller(all);
                 }
                 covered = !whole.done() && whole.attempt();

@@ -29,7 +29,7 @@ public final class Covering {
     private final SplittableRandom chance;
     private final double cutPrice;
     private boolean exhausted;
-    private int round;
+    private int rounds;
     private Optional<Covered> best = Optional.empty();
 
     public Covering(Heap heap, int width, int height, int[] scraps, double cutPrice, BooleanSupplier spent, long seed) {
@@ -59,17 +59,22 @@ public final class Covering {
     /** Tries once more to cover the rectangle; each try looks more widely. */
     public boolean attempt() {
         if (spare() >= 0) {
-            take(dive.cover(width, height, scraps, ANY, style(round++)));
+            take(dive.cover(width, height, scraps, ANY, style(rounds++)));
         }
         return best.isPresent();
+    }
+
+    /** After how many attempts it is time to look at a smaller rectangle. */
+    public int round() {
+        return spare() < PLENTY * area() ? 4 : LADDER.length;
     }
 
     /** Tries roughly: soon done, and content with much loss. */
     public boolean rough() {
         if (spare() >= 0) {
             for (int i = 0; i < ROUGH.length && best.isEmpty(); i++) {
-                Effort effort = effort(ROUGH[i], 60, 300);
-                take(dive.cover(width, height, scraps, ANY, new Dive.Style(effort, effort, 20, Until.FIRST)));
+                Effort whole = new Effort(ROUGH[i], 60, 300, -1, 0);
+                take(dive.cover(width, height, scraps, ANY, new Dive.Style(whole, whole, 20, Until.FIRST)));
             }
         }
         return best.isPresent();
