@@ -16,6 +16,7 @@ public final class Covering {
     private static final double[] LADDER = {0, 0.004, 0.012, 0.03, 0.06, 0.1, 0.15, 0.25};
     private static final double[] ROUGH = {0.06, 0.25, 1};
     private static final long ANY = Long.MAX_VALUE / 4;
+    private static final double[] BOLDER = {0, 0.3, 0.8, 1.5};
     private static final int FEW = 9;
     private static final double TIGHT_CAP = 0.06;
 
@@ -29,6 +30,9 @@ public final class Covering {
     private final SplittableRandom chance;
     private final double cutPrice;
     private boolean exhausted;
+    private long steps;
+    private long diving;
+    private long repairing;
     private int rounds;
     private Optional<Covered> best = Optional.empty();
 
@@ -37,10 +41,13 @@ public final class Covering {
         this.width = width;
         this.height = height;
         this.scraps = scraps;
-        this.spent = spent;
+        this.spent = () -> {
+            steps++;
+            return spent.getAsBoolean();
+        };
         this.chance = new SplittableRandom(seed);
-        this.dive = new Dive(heap, spent, chance);
-        this.repair = new Repair(heap, scraps, spent, chance);
+        this.dive = new Dive(heap, this.spent, chance);
+        this.repair = new Repair(heap, scraps, this.spent, chance);
         this.cutPrice = cutPrice;
     }
 
@@ -104,13 +111,28 @@ public final class Covering {
         return exhausted || (best.isPresent() && best.get().lost() == 0);
     }
 
-    /** Makes one part of the cover anew; true if less is lost then. */
+    /** Makes one part of the cover anew, or tries all anew, as many steps of each; true if less is lost then. */
     public boolean improve() {
         Covered now = best.orElseThrow();
         double share = (double) now.lost() / area();
-        double cap = Math.min(0.1, Math.max(0.01, share * (1 + 6 * chance.nextDouble())));
-        take(Optional.of(repair.once(now, new Effort(cap, 60, 200, cutPrice, 0))));
+        long before = steps;
+        if (diving <= repairing) {
+            take(dive.cover(width, height, scraps, now.lost() - 1, bolder(share)));
+            diving += steps - before;
+        } else {
+            double cap = Math.min(0.1, Math.max(0.01, share * (1 + 6 * chance.nextDouble())));
+            take(Optional.of(repair.once(now, new Effort(cap, 60, 200, cutPrice, 0))));
+            repairing += steps - before;
+        }
         return best.get().lost() < now.lost();
+    }
+
+    /** A dive that might lose less than this share. */
+    private Dive.Style bolder(double share) {
+        double cap = share * BOLDER[chance.nextInt(BOLDER.length)];
+        int wide = chance.nextInt(4);
+        Effort laying = new Effort(cap, 100 << wide, 600 << wide, -1, 0);
+        return new Dive.Style(laying, effort(cap, 100 << wide, 600 << wide), 16 + 6 * chance.nextInt(4), Until.BEST);
     }
 
     private Dive.Style style(int round) {
