@@ -17,6 +17,10 @@ public final class BlockSearch {
 
     private static final double SLACK = 3;
     private static final double JITTER = 1e-5;
+    /** The price of scraps' area that goes into neither patch nor loss is so much of the goal's area in sum. */
+    private static final double SPARE_PRICE = 0.03;
+
+    private static final double DEAREST = 0.3;
     private static final double CHANCE = 0.3;
     private static final int MOST_BLOCKS = 400_000;
 
@@ -33,6 +37,7 @@ public final class BlockSearch {
     private final List<Integer> covers = new ArrayList<>();
     private boolean all;
     private boolean exhausted;
+    private final double sparePrice;
     private double mostCost;
     private int found = Blocks.NONE;
 
@@ -46,6 +51,7 @@ public final class BlockSearch {
         this.beam = new Beam(effort);
         this.draft = new Draft(blocks, goal, stock.rules());
         this.mostCost = goal.mostLost();
+        this.sparePrice = Math.min(DEAREST, SPARE_PRICE * goal.area() / Math.max(1, goal.spare()));
         this.cutScraps = new CutScraps(stock, goal, blocks, draft, same);
     }
 
@@ -127,7 +133,7 @@ public final class BlockSearch {
         boolean acrossAll = draft.spansWidth();
         boolean downAll = draft.spansHeight();
         int kind = Beam.classOf(Long.bitCount(draft.set), acrossAll || downAll);
-        double key = cost / area * (1 + CHANCE * Chance.of(effort.seed(), draft.set)) + JITTER * tie();
+        double key = (cost + sparePrice * Math.max(0, draft.held - area)) / area * (1 + CHANCE * Chance.of(effort.seed(), draft.set)) + JITTER * tie();
         boolean whole = acrossAll && downAll;
         if ((!whole && !beam.admits(kind, key)) || same.surpassed(draft.set, draft.width, draft.height, draft.lost)) {
             return;
