@@ -27,6 +27,7 @@ public final class Benchmarks {
     static int run(PrintWriter out, PrintWriter err, String... args) {
         return new CommandLine(new Answering())
                 .addSubcommand(new Generating())
+                .addSubcommand(new Piecing())
                 .addSubcommand(new Planning())
                 .addSubcommand(new Hot())
                 .addSubcommand(new Summary())

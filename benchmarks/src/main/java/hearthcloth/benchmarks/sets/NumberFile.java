@@ -62,6 +62,23 @@ public final class NumberFile {
         return LongStream.range(0, count).map(i -> number(words[(int) i])).toArray();
     }
 
+    /** The numbers after a word that the next line must begin with. */
+    public long[] named(String word, int count) {
+        String[] words = next(word).split("\\s+", -1);
+        if (!words[0].equals(word) || words.length != count + 1) {
+            throw wrong("says \"" + String.join(" ", words) + "\" where " + word + " and " + count
+                    + (count == 1 ? " number" : " numbers") + " were expected");
+        }
+        return LongStream.range(1, words.length).map(i -> number(words[(int) i])).toArray();
+    }
+
+    /** A line that must begin with a word and says nothing to be reckoned with. */
+    public void skip(String word) {
+        if (!next(word).startsWith(word)) {
+            throw wrong("does not begin with " + word);
+        }
+    }
+
     /** As {@link #row}, each number at least 1. */
     public long[] positiveRow(int count, String what) {
         long[] row = row(count, what);

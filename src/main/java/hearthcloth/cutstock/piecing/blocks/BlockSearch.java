@@ -1,0 +1,218 @@
+package hearthcloth.cutstock.piecing.blocks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Covers a rectangle by scraps, bottom-up: every scrap is a block, and two blocks without a common scrap whose edges
+ * differ by little make a larger one, trimmed at the goal's edges. Blocks that lose least of their own area are followed
+ * first, in each class of size ({@link Beam}).
+ *
+ * <p>A step of the budget is one block that is followed. With the same stock, goal, effort and steps the answer is the
+ * same.
+ */
+public final class BlockSearch {
+
+    private static final double SLACK = 3;
+    private static final double JITTER = 1e-5;
+    /** The price of scraps' area that goes into neither patch nor loss is so much of the goal's area in sum. */
+    private static final double SPARE_PRICE = 0.03;
+
+    private static final double DEAREST = 0.3;
+    private static final double CHANCE = 0.3;
+    private static final int MOST_BLOCKS = 400_000;
+
+    private final Stock stock;
+    private final Goal goal;
+    private final Effort effort;
+    private final Blocks blocks = new Blocks();
+    private final EdgeIndex index;
+    private final SameScraps same;
+    private final Beam beam;
+    private final Draft draft;
+    private final List<Integer> spanning = new ArrayList<>();
+    private final CutScraps cutScraps;
+    private final List<Integer> covers = new ArrayList<>();
+    private boolean all;
+    private boolean exhausted;
+    private final double sparePrice;
+    private double mostCost;
+    private int found = Blocks.NONE;
+
+    /** Prepares a search; {@link #run} does the work. */
+    public BlockSearch(Stock stock, Goal goal, Effort effort) {
+        this.stock = stock;
+        this.goal = goal;
+        this.effort = effort;
+        this.index = new EdgeIndex(Math.max(goal.width(), goal.height()));
+        this.same = new SameScraps(blocks, effort.all());
+        this.beam = new Beam(effort);
+        this.draft = new Draft(blocks, goal, stock.rules());
+        this.mostCost = goal.mostLost();
+        this.sparePrice = Math.min(DEAREST, SPARE_PRICE * goal.area() / Math.max(1, goal.spare()));
+        this.cutScraps = new CutScraps(stock, goal, blocks, draft, same);
+    }
+
+    /**
+     * Follows blocks until the budget is spent or none is left.
+     *
+     * @param until what is looked for
+     */
+    public void run(BooleanSupplier spent, Until until) {
+        all = until == Until.ALL;
+        for (int scrap = 0; scrap < stock.size(); scrap++) {
+            single(scrap);
+        }
+        while (!(until == Until.FIRST && found >= 0)
+                && mostCost >= 0
+                && blocks.count < MOST_BLOCKS
+                && !spent.getAsBoolean()) {
+            int block = beam.take(b -> blocks.lost[b] + price(blocks.cuts[b]) <= mostCost);
+            if (block < 0) {
+                exhausted = true;
+                return;
+            }
+            follow(block);
+        }
+    }
+
+    /** Whether nothing was left to be followed, so that there is no better cover. */
+    public boolean exhausted() {
+        return exhausted && effort.all();
+    }
+
+    /** The best cover found, its patches numbered as in the stock. */
+    public Optional<Cover> best() {
+        return found < 0 ? Optional.empty() : Optional.of(cover(found));
+    }
+
+    /** All covers found. */
+    public List<Cover> covers() {
+        return covers.stream().map(this::cover).toList();
+    }
+
+    /** Blocks that reach from one side of the goal to the other. */
+    public List<Cover> spanning() {
+        return spanning.stream().map(this::cover).toList();
+    }
+
+    private Cover cover(int block) {
+        boolean turned = blocks.turnable(block) && goal.width() < goal.height();
+        int width = blocks.side(block, turned ? Blocks.HEIGHT : Blocks.WIDTH);
+        int height = blocks.side(block, turned ? Blocks.WIDTH : Blocks.HEIGHT);
+        return new Cover(blocks.set[block], width, height, blocks.lost[block], () -> blocks.tree(block, turned));
+    }
+
+    private double price(int cuts) {
+        return Math.max(0, effort.cutPrice()) * cuts;
+    }
+
+    private void single(int scrap) {
+        boolean turnable = stock.turnable(scrap);
+        int across = stock.width(scrap);
+        int down = stock.height(scrap);
+        boolean high = turnable && across < down;
+        int limitAcross = goal.limit(high ? Blocks.HEIGHT : Blocks.WIDTH, turnable);
+        int limitDown = goal.limit(high ? Blocks.WIDTH : Blocks.HEIGHT, turnable);
+        draft.patch(scrap, stock, Math.min(across, limitAcross), Math.min(down, limitDown));
+        draft.ease = stock.ease(scrap);
+        if (Math.min(draft.width, draft.height) >= stock.rules().least()) {
+            offer();
+        }
+    }
+
+    /** Makes the draft a block if it is good enough. */
+    private void offer() {
+        double area = (double) draft.width * draft.height;
+        double cost = draft.lost + price(draft.cuts);
+        if (cost > mostCost || cost > effort.cap() * area || draft.held - area > goal.spare()) {
+            return;
+        }
+        boolean acrossAll = draft.spansWidth();
+        boolean downAll = draft.spansHeight();
+        int kind = Beam.classOf(Long.bitCount(draft.set), acrossAll || downAll);
+        double key = (cost + sparePrice * Math.max(0, draft.held - area)) / area * (1 + CHANCE * Chance.of(effort.seed(), draft.set)) + JITTER * tie();
+        boolean whole = acrossAll && downAll;
+        if ((!whole && !beam.admits(kind, key)) || same.surpassed(draft.set, draft.width, draft.height, draft.lost)) {
+            return;
+        }
+        int block = draft.make();
+        same.file(block);
+        if (whole) {
+            covers.add(block);
+            if (!all) {
+                found = block;
+                mostCost = cost - 1;
+            }
+            return;
+        }
+        if (acrossAll || downAll) {
+            spanning.add(block);
+        }
+        beam.add(kind, block, key);
+    }
+
+    private void follow(int block) {
+        for (int side = Blocks.HEIGHT; side <= Blocks.WIDTH; side++) {
+            joinAll(block, side);
+            if (effort.cutPrice() >= 0 && stock.rules().keepShort() > 0) {
+                joinCut(block, side);
+            }
+        }
+        index.file(blocks.height[block], blocks.set[block], 2 * block);
+        index.file(blocks.width[block], blocks.set[block], 2 * block + 1);
+    }
+
+    private void joinAll(int block, int side) {
+        int edge = blocks.side(block, side);
+        int slack = goal.spare() == 0 ? 0 : (int) Math.min(goal.limit(Blocks.WIDTH, true), edge * effort.cap() * SLACK);
+        long set = blocks.set[block];
+        int last = index.drawer(edge + slack);
+        for (int drawer = index.drawer(edge - slack); drawer <= last; drawer++) {
+            int count = index.count(drawer);
+            long[] sets = index.sets(drawer);
+            int[] entries = index.entries(drawer);
+            for (int i = 0; i < count; i++) {
+                if ((sets[i] & set) == 0) {
+                    join(block, side, entries[i] >> 1, entries[i] & 1);
+                }
+            }
+        }
+    }
+
+    private void join(int a, int sideA, int b, int sideB) {
+        if ((sideA == sideB || blocks.turnable(a) || blocks.turnable(b))
+                && draft.join(a, sideA, b, sideB)
+                && draft.clip()) {
+            offer();
+        }
+    }
+
+    /** Joins scraps that are cut to a block's edge so that their offcuts go back. */
+    private void joinCut(int block, int side) {
+        for (int scrap = 0; scrap < stock.size(); scrap++) {
+            if ((blocks.set[block] >>> scrap & 1) == 0) {
+                joinCut(block, side, scrap, Blocks.HEIGHT);
+                joinCut(block, side, scrap, Blocks.WIDTH);
+            }
+        }
+    }
+
+    private void joinCut(int block, int side, int scrap, int scrapSide) {
+        if (!cutScraps.fits(block, side, scrap, scrapSide)) {
+            return;
+        }
+        double cost = blocks.lost[block] + cutScraps.lost() + price(blocks.cuts[block] + 1);
+        if (cost <= Math.min(mostCost, effort.cap() * cutScraps.area())) {
+            int cut = cutScraps.block();
+            join(block, side, cut, cutScraps.side());
+        }
+    }
+
+    /** By what blocks that lose the same share are told apart: those of scraps that are hard to place first. */
+    private double tie() {
+        return CHANCE * Chance.of(effort.seed(), draft.set) + draft.ease / (3 * Long.bitCount(draft.set));
+    }
+}

@@ -1,0 +1,72 @@
+package hearthcloth.cutstock.piecing.blocks;
+
+import java.util.Arrays;
+
+/** Blocks by the set of scraps they are made of; tells whether a block is no better than one that is there. */
+final class SameScraps {
+
+    private static final int FEW = 24;
+
+    private final Blocks blocks;
+    private final boolean exact;
+    private int[] heads = new int[1 << 12];
+    private int[] next = new int[1 << 12];
+    private int filed;
+
+    /** {@code exact} where a larger block does not stand for a smaller one, which may have lost less of a scrap's rim. */
+    SameScraps(Blocks blocks, boolean exact) {
+        this.blocks = blocks;
+        this.exact = exact;
+        Arrays.fill(heads, -1);
+    }
+
+    /** Whether a block of the same scraps is at least as large each way and has lost no more. */
+    boolean surpassed(long set, int width, int height, long lost) {
+        int seen = 0;
+        for (int block = heads[slot(set)]; block >= 0; block = next[block]) {
+            if (blocks.set[block] == set) {
+                if (asGood(block, width, height) && blocks.lost[block] <= lost) {
+                    return true;
+                }
+                if (++seen > FEW && !exact) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean asGood(int block, int width, int height) {
+        return exact
+                ? blocks.width[block] == width && blocks.height[block] == height
+                : blocks.width[block] >= width && blocks.height[block] >= height;
+    }
+
+    /** Files the block that was added last. */
+    void file(int block) {
+        if (block >= next.length) {
+            next = Arrays.copyOf(next, 2 * next.length);
+        }
+        if (++filed > heads.length) {
+            widen(block);
+        }
+        int slot = slot(blocks.set[block]);
+        next[block] = heads[slot];
+        heads[slot] = block;
+    }
+
+    private void widen(int before) {
+        heads = new int[4 * heads.length];
+        Arrays.fill(heads, -1);
+        for (int block = 0; block < before; block++) {
+            int slot = slot(blocks.set[block]);
+            next[block] = heads[slot];
+            heads[slot] = block;
+        }
+    }
+
+    private int slot(long set) {
+        long mixed = set * 0x9E3779B97F4A7C15L;
+        return (int) ((mixed ^ (mixed >>> 29)) >>> 20) & (heads.length - 1);
+    }
+}

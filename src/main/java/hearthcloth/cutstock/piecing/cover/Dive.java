@@ -1,0 +1,143 @@
+package hearthcloth.cutstock.piecing.cover;
+
+import hearthcloth.cutstock.piecing.blocks.BlockSearch;
+import hearthcloth.cutstock.piecing.blocks.Cover;
+import hearthcloth.cutstock.piecing.blocks.Effort;
+import hearthcloth.cutstock.piecing.blocks.Goal;
+import hearthcloth.cutstock.piecing.blocks.Stock;
+import hearthcloth.cutstock.piecing.blocks.Until;
+import hearthcloth.cutstock.piecing.tree.Joint;
+import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.Trimming;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Covers a rectangle of many scraps: a block that reaches from side to side and loses little is laid, then the rest is
+ * covered from what is left, until it is small enough to be searched as a whole.
+ */
+final class Dive {
+
+    private final Heap heap;
+    private final BooleanSupplier spent;
+    private final SplittableRandom chance;
+
+    Dive(Heap heap, BooleanSupplier spent, SplittableRandom chance) {
+        this.heap = heap;
+        this.spent = spent;
+        this.chance = chance;
+    }
+
+    /**
+     * How a dive is made.
+     *
+     * @param laying how widely blocks to be laid are looked for
+     * @param last how widely the last rectangle is searched
+     * @param end about how many scraps the last rectangle may need
+     * @param until whether the first cover is enough
+     */
+    record Style(Effort laying, Effort last, int end, Until until) {}
+
+    /** Tries once. */
+    Optional<Covered> cover(int width, int height, int[] scraps, long mostLost, Style style) {
+        List<Lay> lays = new ArrayList<>();
+        int[] left = scraps;
+        int wide = width;
+        int high = height;
+        long lost = 0;
+        while (true) {
+            long spare = heap.area(left) - (long) wide * high;
+            if (spare < 0
+                    || lost > mostLost
+                    || Math.min(wide, high) < heap.all().rules().least()) {
+                return Optional.empty();
+            }
+            double needed = left.length * ((double) wide * high) / heap.area(left);
+            boolean last = needed <= style.end;
+            int[] some = some(left);
+            Effort effort = (last ? style.last : style.laying).seeded(chance.nextLong());
+            BlockSearch search =
+                    new BlockSearch(heap.all().pick(some), new Goal(wide, high, spare, mostLost - lost), effort);
+            search.run(spent, style.until);
+            Optional<Cover> best = search.best();
+            if (best.isPresent()) {
+                return finished(lays, numbered(best.get(), some), width, height);
+            }
+            if (last || spent.getAsBoolean()) {
+                return Optional.empty();
+            }
+            Optional<Cover> chosen = choose(search.spanning(), needed, wide, high);
+            if (chosen.isEmpty()) {
+                return Optional.empty();
+            }
+            Cover lay = chosen.get();
+            boolean beside = lay.height() == high && (lay.width() != wide);
+            lays.add(new Lay(beside, numbered(lay, some)));
+            lost += lay.lost();
+            wide -= beside ? lay.width() : 0;
+            high -= beside ? 0 : lay.height();
+            left = without(left, some, lay.scraps());
+        }
+    }
+
+    private record Lay(boolean beside, Pieced tree) {}
+
+    private Optional<Covered> finished(List<Lay> lays, Pieced last, int width, int height) {
+        Pieced tree = last;
+        for (int i = lays.size() - 1; i >= 0; i--) {
+            tree = new Joint(lays.get(i).beside, lays.get(i).tree, tree);
+        }
+        return Trimming.to(tree, width, height, heap.all().rules().least())
+                .map(cut -> new Covered(cut, width, height, heap.lost(cut)));
+    }
+
+    /** The block that loses least of its area, of a half by lot, that leaves enough to be varied at the end. */
+    private Optional<Cover> choose(List<Cover> spanning, double needed, int wide, int high) {
+        int least = heap.all().rules().least();
+        double perScrap = (double) wide * high / needed;
+        double most = Math.max(0.2 * wide * high, (double) wide * high - 16 * perScrap);
+        return spanning.stream()
+                .filter(lay -> (double) lay.width() * lay.height() <= most)
+                .filter(lay -> lay.height() == high ? wide - lay.width() >= least : high - lay.height() >= least)
+                .filter(lay -> chance.nextInt(3) > 0)
+                .min(Comparator.comparingDouble(lay -> value(lay)));
+    }
+
+    private double value(Cover lay) {
+        double area = (double) lay.width() * lay.height();
+        return lay.lost() / area - 1e-6 * area / Long.bitCount(lay.scraps());
+    }
+
+    private int[] some(int[] left) {
+        if (left.length <= Stock.MOST) {
+            return left;
+        }
+        int[] shuffled = left.clone();
+        for (int i = 0; i < Stock.MOST; i++) {
+            int j = i + chance.nextInt(shuffled.length - i);
+            int kept = shuffled[i];
+            shuffled[i] = shuffled[j];
+            shuffled[j] = kept;
+        }
+        return Arrays.copyOf(shuffled, Stock.MOST);
+    }
+
+    private static Pieced numbered(Cover cover, int[] some) {
+        return Heap.renumbered(cover.tree().get(), i -> some[i]);
+    }
+
+    private static int[] without(int[] left, int[] some, long taken) {
+        java.util.BitSet gone = new java.util.BitSet();
+        for (int i = 0; i < some.length; i++) {
+            if ((taken >>> i & 1) != 0) {
+                gone.set(some[i]);
+            }
+        }
+        return Arrays.stream(left).filter(i -> !gone.get(i)).toArray();
+    }
+}

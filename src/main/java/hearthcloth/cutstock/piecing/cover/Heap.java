@@ -1,0 +1,50 @@
+package hearthcloth.cutstock.piecing.cover;
+
+import hearthcloth.cutstock.piecing.blocks.Stock;
+import hearthcloth.cutstock.piecing.tree.Joint;
+import hearthcloth.cutstock.piecing.tree.Patch;
+import hearthcloth.cutstock.piecing.tree.Pieced;
+import java.util.Arrays;
+import java.util.function.IntUnaryOperator;
+
+/**
+ * All scraps by their net sizes.
+ *
+ * @param all as a stock, of any size
+ */
+public record Heap(Stock all) {
+
+    int size() {
+        return all.size();
+    }
+
+    long area(int scrap) {
+        return (long) all.width(scrap) * all.height(scrap);
+    }
+
+    long area(int[] scraps) {
+        return Arrays.stream(scraps).mapToLong(this::area).sum();
+    }
+
+    /** The area that is lost where a tree's patches are cut. */
+    public long lost(Pieced tree) {
+        if (tree instanceof Joint joint) {
+            return lost(joint.first()) + lost(joint.second());
+        }
+        Patch patch = (Patch) tree;
+        int width = all.width(patch.scrap());
+        int height = all.height(patch.scrap());
+        long across = patch.turned() ? patch.height() : patch.width();
+        long down = patch.turned() ? patch.width() : patch.height();
+        return all.rules().lost(width, height, (int) across, (int) down);
+    }
+
+    /** The same tree with other numbers. */
+    static Pieced renumbered(Pieced tree, IntUnaryOperator number) {
+        if (tree instanceof Joint joint) {
+            return new Joint(joint.beside(), renumbered(joint.first(), number), renumbered(joint.second(), number));
+        }
+        Patch patch = (Patch) tree;
+        return new Patch(number.applyAsInt(patch.scrap()), patch.turned(), patch.width(), patch.height());
+    }
+}

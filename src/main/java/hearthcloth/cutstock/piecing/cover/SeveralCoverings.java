@@ -1,0 +1,156 @@
+package hearthcloth.cutstock.piecing.cover;
+
+import hearthcloth.cutstock.piecing.blocks.BlockSearch;
+import hearthcloth.cutstock.piecing.blocks.Cover;
+import hearthcloth.cutstock.piecing.blocks.Effort;
+import hearthcloth.cutstock.piecing.blocks.Goal;
+import hearthcloth.cutstock.piecing.blocks.Stock;
+import hearthcloth.cutstock.piecing.blocks.Until;
+import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.Trimming;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+
+/**
+ * Covers several rectangles from one heap. They are covered one after another; then a few of them are made anew together,
+ * those that could not be covered first: of all covers found of each, some that share no scrap.
+ */
+public final class SeveralCoverings {
+
+    private static final int TRIES = 4;
+    private static final int MOST_TOGETHER = 3;
+    private static final double CAP = 0.08;
+
+    private final Heap heap;
+    private final int[] widths;
+    private final int[] heights;
+    private final double cutPrice;
+    private final BooleanSupplier spent;
+    private final Random chance;
+    private final Covered[] made;
+    private int vain;
+
+    /** Prepares; {@link #begin} and {@link #rework} do the work. */
+    public SeveralCoverings(Heap heap, int[] widths, int[] heights, double cutPrice, BooleanSupplier spent, long seed) {
+        this.heap = heap;
+        this.widths = widths;
+        this.heights = heights;
+        this.cutPrice = cutPrice;
+        this.spent = spent;
+        this.chance = new Random(seed);
+        this.made = new Covered[widths.length];
+    }
+
+    /** What covers the n-th rectangle. */
+    public Optional<Covered> made(int n) {
+        return Optional.ofNullable(made[n]);
+    }
+
+    /** Whether all are covered and nothing is lost. */
+    public boolean done() {
+        return Arrays.stream(made).allMatch(cover -> cover != null && cover.lost() == 0);
+    }
+
+    /** Scraps that no cover takes. */
+    public int[] unused() {
+        BitSet used = new BitSet();
+        for (Covered cover : made) {
+            if (cover != null) {
+                used.or(cover.scraps());
+            }
+        }
+        return IntStream.range(0, heap.size()).filter(i -> !used.get(i)).toArray();
+    }
+
+    /** Covers one after another. */
+    public void begin() {
+        for (int n = 0; n < made.length; n++) {
+            cover(n, TRIES);
+        }
+    }
+
+    private void cover(int n, int tries) {
+        Covering covering = new Covering(heap, widths[n], heights[n], unused(), cutPrice, spent, chance.nextLong());
+        for (int i = 0; i < tries && !spent.getAsBoolean() && !covering.attempt(); i++) {}
+        made[n] = covering.best().orElse(null);
+    }
+
+    /** Makes a few anew together; true if more are covered then, or less is lost. */
+    public boolean rework() {
+        List<Integer> some = some();
+        Covered[] before = made.clone();
+        long lost = 0;
+        boolean full = true;
+        for (int n : some) {
+            full &= made[n] != null;
+            lost += made[n] == null ? 0 : made[n].lost();
+            made[n] = null;
+        }
+        boolean better = together(some, full ? lost : Long.MAX_VALUE / 4) && (!full || lost(some) < lost);
+        if (!better && !(full && some.stream().allMatch(n -> made[n] != null))) {
+            System.arraycopy(before, 0, made, 0, made.length);
+        }
+        vain = better ? 0 : vain + 1;
+        return better;
+    }
+
+    private long lost(List<Integer> some) {
+        return some.stream().mapToLong(n -> made[n].lost()).sum();
+    }
+
+    /** One that is not covered, if there is one, and one or two others. */
+    private List<Integer> some() {
+        List<Integer> all =
+                new ArrayList<>(IntStream.range(0, made.length).boxed().toList());
+        Collections.shuffle(all, chance);
+        all.sort((a, b) -> Boolean.compare(made[a] != null, made[b] != null));
+        int count = Math.min(made.length, 2 + (vain % 3 == 0 ? 0 : 1));
+        return all.subList(0, Math.min(count, MOST_TOGETHER));
+    }
+
+    private boolean together(List<Integer> some, long mostLost) {
+        int[] pool = pool(unused());
+        long spare = heap.area(pool)
+                - some.stream().mapToLong(n -> (long) widths[n] * heights[n]).sum();
+        if (spare < 0) {
+            return false;
+        }
+        List<List<Cover>> covers = new ArrayList<>();
+        for (int n : some) {
+            covers.add(covers(n, pool, spare, mostLost));
+        }
+        List<Cover> best = new Packing(covers, mostLost).best();
+        for (int i = 0; i < best.size(); i++) {
+            int n = some.get(i);
+            Pieced tree = Heap.renumbered(best.get(i).tree().get(), k -> pool[k]);
+            made[n] = Trimming.to(
+                            tree, widths[n], heights[n], heap.all().rules().least())
+                    .map(cut -> new Covered(cut, widths[n], heights[n], heap.lost(cut)))
+                    .orElse(null);
+        }
+        return !best.isEmpty() && some.stream().allMatch(n -> made[n] != null);
+    }
+
+    private List<Cover> covers(int n, int[] pool, long spare, long mostLost) {
+        int wide = 1 << Math.min(3, vain / 6);
+        BlockSearch search = new BlockSearch(
+                heap.all().pick(pool),
+                new Goal(widths[n], heights[n], spare, mostLost),
+                new Effort(CAP, 200 * wide, 1000 * wide, cutPrice, chance.nextLong()));
+        search.run(spent, Until.ALL);
+        return search.covers();
+    }
+
+    private int[] pool(int[] scraps) {
+        List<Integer> list = new ArrayList<>(Arrays.stream(scraps).boxed().toList());
+        Collections.shuffle(list, chance);
+        return list.stream().limit(Stock.MOST).mapToInt(i -> i).toArray();
+    }
+}

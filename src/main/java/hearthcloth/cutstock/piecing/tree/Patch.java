@@ -1,0 +1,11 @@
+package hearthcloth.cutstock.piecing.tree;
+
+/**
+ * One rectangle out of a scrap.
+ *
+ * @param scrap the scrap's place in the heap, from 0
+ * @param turned whether the scrap lies turned by a quarter in the cloth
+ * @param width from left to right as it lies in the cloth
+ * @param height from top to bottom as it lies in the cloth
+ */
+public record Patch(int scrap, boolean turned, long width, long height) implements Pieced {}
