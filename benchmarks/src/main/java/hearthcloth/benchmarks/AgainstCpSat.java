@@ -33,6 +33,7 @@ import picocli.CommandLine.Parameters;
 
 
 
+
 /** Seeded jobs of our own kind, solved by our search and by CP-SAT, one after the other on the same cores. */
 @Command(
         name = "against-cpsat",

@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 
 
 
+
 /** The options that every measurement has. */
 final class Allowance {
 

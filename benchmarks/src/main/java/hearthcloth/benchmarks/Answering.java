@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
 
 
 
+
 /** Commands that answer problem files, one row each. Every file is read before the first is answered. */
 @Command(
         name = "benchmarks/run",

@@ -11,6 +11,7 @@ import picocli.CommandLine;
 
 
 
+
 /** Runs the benchmarks' commands. Exit codes: 0 done, 1 a measurement failed its own check, 2 bad input. */
 public final class Benchmarks {
 

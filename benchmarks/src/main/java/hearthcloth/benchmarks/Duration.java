@@ -11,6 +11,7 @@ import picocli.CommandLine;
 
 
 
+
 /** A length of time as it is written on the command line: 100ms, 2s, 1min. */
 record Duration(long nanos) {
 

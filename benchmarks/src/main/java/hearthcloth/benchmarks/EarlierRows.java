@@ -15,6 +15,7 @@ import java.util.OptionalLong;
 
 
 
+
 /** CP-SAT's answers as an earlier run of {@code against-cpsat} wrote them down, by seed. */
 final class EarlierRows {
 

@@ -16,6 +16,7 @@ import picocli.CommandLine.Parameters;
 
 
 
+
 /** Writes seeded instances as problem files. */
 @Command(
         name = "generate",

@@ -12,6 +12,7 @@ import java.util.function.Supplier;
 
 
 
+
 /** What one instance may cost, counting from the moment this is made. */
 final class Pace {
 

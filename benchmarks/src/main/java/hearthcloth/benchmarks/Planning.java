@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
 
 
 
+
 /** How soon the planner has a first proposal, and how that grows with the stash. */
 @Command(
         name = "plan",

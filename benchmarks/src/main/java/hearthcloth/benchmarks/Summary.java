@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
 
 
 
+
 /** Results beside what is known of them, as one row of a Markdown table. */
 @Command(name = "summary", description = "One row of a table in Markdown for a CSV of results.")
 final class Summary implements Callable<Integer> {

@@ -16,6 +16,7 @@ import java.util.Map;
 
 
 
+
 /** A small CSV without quotes: the rows of results and of known answers, each by the names of its columns. */
 record Table(List<Map<String, String>> rows) {
 

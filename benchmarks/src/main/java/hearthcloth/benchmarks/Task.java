@@ -24,6 +24,7 @@ import java.util.function.LongFunction;
 
 
 
+
 /** One instance, read and ready to be answered. */
 @FunctionalInterface
 interface Task {

@@ -8,6 +8,7 @@ import java.util.OptionalLong;
 
 
 
+
 /**
  * What a search said of one instance.
  *

@@ -23,6 +23,7 @@ import java.util.OptionalLong;
 
 
 
+
 /**
  * A cutting and joining job as a model for CP-SAT: one pattern of lanes for each piece, one of them with the hearth; a
  * part of a bar from a lane is there or not and has a length; the parts of a bar make up its length, those of a lane

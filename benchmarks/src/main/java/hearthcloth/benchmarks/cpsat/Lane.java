@@ -6,6 +6,7 @@ package hearthcloth.benchmarks.cpsat;
 
 
 
+
 /**
  * A strip of fabric from which parts are cut one after another.
  *

@@ -20,6 +20,7 @@ import java.util.stream.LongStream;
 
 
 
+
 /**
  * Every way of cutting one piece into lanes that could matter: lanes side by side in one direction, in what they leave
  * lanes the other way, and so on, up to {@value #MOST_LEVELS} levels; with the hearth in a corner first, in both

@@ -43,6 +43,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 
 
+
 /** Mean time of one call, on one thread; each call does the same work, counted in steps. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

@@ -19,6 +19,7 @@ import java.util.List;
 
 
 
+
 /** The formats of the problem sets, as they are described in {@code benchmarks/README.md}. */
 public final class Formats {
 

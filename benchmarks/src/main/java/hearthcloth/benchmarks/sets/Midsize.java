@@ -16,6 +16,7 @@ import java.util.SplittableRandom;
 
 
 
+
 /**
  * Seeded jobs of our own kind and of middle size: a hearth and two or three rounds of bars about it, each round of its
  * own width, of two or three fabrics, out of odd pieces, some with nap. Lengths in millimetres; no rule about where

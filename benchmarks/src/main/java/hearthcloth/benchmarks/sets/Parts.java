@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 
 
 
+
 /** Bars cut into parts, so that joining those parts is known to be possible. */
 final class Parts {
 

@@ -16,6 +16,7 @@ import java.util.SplittableRandom;
 
 
 
+
 /** Seeded stashes of any number of pieces. */
 public final class Stashes {
 

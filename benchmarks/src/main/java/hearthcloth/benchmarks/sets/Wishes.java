@@ -19,6 +19,7 @@ import java.util.Optional;
 
 
 
+
 /** Wishes and cloths to measure with. */
 public final class Wishes {
 

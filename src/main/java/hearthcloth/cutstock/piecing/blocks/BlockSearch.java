@@ -133,7 +133,10 @@ public final class BlockSearch {
         boolean acrossAll = draft.spansWidth();
         boolean downAll = draft.spansHeight();
         int kind = Beam.classOf(Long.bitCount(draft.set), acrossAll || downAll);
-        double key = (cost + sparePrice * Math.max(0, draft.held - area)) / area * (1 + CHANCE * Chance.of(effort.seed(), draft.set)) + JITTER * tie();
+        double key = (cost + sparePrice * Math.max(0, draft.held - area))
+                        / area
+                        * (1 + CHANCE * Chance.of(effort.seed(), draft.set))
+                + JITTER * tie();
         boolean whole = acrossAll && downAll;
         if ((!whole && !beam.admits(kind, key)) || same.surpassed(draft.set, draft.width, draft.height, draft.lost)) {
             return;

@@ -1,7 +1,7 @@
 package hearthcloth.cutstock.piecing.compose;
 
-import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -40,12 +40,7 @@ public final class Composition {
      * @param fabric the fabric of each scrap
      * @param turnable whether a scrap may be turned
      */
-    public Composition(
-            Pieced tree,
-            Spacing spacing,
-            IntUnaryOperator fabric,
-            IntPredicate turnable,
-            long seed) {
+    public Composition(Pieced tree, Spacing spacing, IntUnaryOperator fabric, IntPredicate turnable, long seed) {
         this.seam = spacing.narrow() + spacing.wide();
         this.apart = spacing.clearance() == 0 ? 0 : spacing.clearance() + spacing.wide() - spacing.narrow();
         this.root = Row.of(tree, seam);
@@ -119,14 +114,17 @@ public final class Composition {
 
     /** Exchanges two patches that are cut to the same size. */
     private boolean exchange(Row one, Row other) {
-        Patch a = one.patch();
-        Patch b = other.patch();
+        ScrapPatch a = one.patch();
+        ScrapPatch b = other.patch();
         if (a.width() == b.width() && a.height() == b.height()) {
             one.lay(b);
             other.lay(a);
             return true;
         }
-        if (a.width() != b.height() || a.height() != b.width() || !turnable.test(a.scrap()) || !turnable.test(b.scrap())) {
+        if (a.width() != b.height()
+                || a.height() != b.width()
+                || !turnable.test(a.scrap())
+                || !turnable.test(b.scrap())) {
             return false;
         }
         one.lay(turned(b));
@@ -134,8 +132,8 @@ public final class Composition {
         return true;
     }
 
-    private static Patch turned(Patch patch) {
-        return new Patch(patch.scrap(), !patch.turned(), patch.height(), patch.width());
+    private static ScrapPatch turned(ScrapPatch patch) {
+        return new ScrapPatch(patch.scrap(), !patch.turned(), /* width= */ patch.height(), /* height= */ patch.width());
     }
 
     private double cost() {

@@ -96,12 +96,17 @@ public final class Covering {
     public void everything() {
         BlockSearch search = new BlockSearch(
                 heap.all().pick(scraps),
-                new Goal(width, height, Math.max(0, spare()), best.map(Covered::lost).orElse(ANY)),
+                new Goal(
+                        width,
+                        height,
+                        Math.max(0, spare()),
+                        best.map(Covered::lost).orElse(ANY)),
                 Effort.everything());
         search.run(spent, Until.BEST);
         search.best()
                 .map(cover -> Heap.renumbered(cover.tree().get(), i -> scraps[i]))
-                .flatMap(tree -> Trimming.to(tree, width, height, heap.all().rules().least()))
+                .flatMap(tree ->
+                        Trimming.to(tree, width, height, heap.all().rules().least()))
                 .ifPresent(tree -> take(Optional.of(new Covered(tree, width, height, heap.lost(tree)))));
         exhausted = search.exhausted();
     }
