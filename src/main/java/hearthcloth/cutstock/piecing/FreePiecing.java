@@ -156,7 +156,7 @@ public final class FreePiecing {
                 covered = whole.best().isPresent();
             }
             for (int round = 0; !covered && !spent.getAsBoolean(); round++) {
-                if ((round + 1) % whole.round() == 0) {
+                if (round % whole.round() == 0 && (round > 0 || whole.tight())) {
                     smaller(all);
                 }
                 covered = !whole.done() && whole.attempt();

@@ -40,12 +40,7 @@ public final class Composition {
      * @param fabric the fabric of each scrap
      * @param turnable whether a scrap may be turned
      */
-    public Composition(
-            Pieced tree,
-            Spacing spacing,
-            IntUnaryOperator fabric,
-            IntPredicate turnable,
-            long seed) {
+    public Composition(Pieced tree, Spacing spacing, IntUnaryOperator fabric, IntPredicate turnable, long seed) {
         this.seam = spacing.narrow() + spacing.wide();
         this.apart = spacing.clearance() == 0 ? 0 : spacing.clearance() + spacing.wide() - spacing.narrow();
         this.root = Row.of(tree, seam);
@@ -126,7 +121,10 @@ public final class Composition {
             other.lay(a);
             return true;
         }
-        if (a.width() != b.height() || a.height() != b.width() || !turnable.test(a.scrap()) || !turnable.test(b.scrap())) {
+        if (a.width() != b.height()
+                || a.height() != b.width()
+                || !turnable.test(a.scrap())
+                || !turnable.test(b.scrap())) {
             return false;
         }
         one.lay(turned(b));

@@ -32,15 +32,13 @@ final class Row {
     /** The rows of a tree at cut sizes, when a seam takes so much. */
     static Row of(Pieced tree, long seam) {
         if (tree instanceof Patch patch) {
-            return new Row(
-                    false, List.of(), patch.width() - seam, patch.height() - seam, Optional.of(patch));
+            return new Row(false, List.of(), patch.width() - seam, patch.height() - seam, Optional.of(patch));
         }
         Joint joint = (Joint) tree;
         List<Row> parts = new ArrayList<>();
         collect(joint, joint.beside(), seam, parts);
-        long width = joint.beside()
-                ? parts.stream().mapToLong(part -> part.width).sum()
-                : parts.get(0).width;
+        long width =
+                joint.beside() ? parts.stream().mapToLong(part -> part.width).sum() : parts.get(0).width;
         long height = joint.beside()
                 ? parts.get(0).height
                 : parts.stream().mapToLong(part -> part.height).sum();
