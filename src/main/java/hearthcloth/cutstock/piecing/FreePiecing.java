@@ -24,6 +24,9 @@ import java.util.stream.IntStream;
 public final class FreePiecing {
 
     private static final double CUT_PRICE = 1.0 / 3000;
+    /** How often a smaller cloth is looked for where the wished one is known to be impossible. */
+    private static final int MOST_VAIN = 24;
+
     private static final double[] SMALLER = {0.98, 0.95, 0.9, 0.8, 0.65, 0.5, 0.35, 0.2, 0.1};
 
     private final PiecingJob job;
@@ -132,6 +135,7 @@ public final class FreePiecing {
         private Optional<PiecingPlan> best = Optional.empty();
         private double share;
         private boolean near;
+        private int vain;
 
         Run(BooleanSupplier spent, long seed, Consumer<? super PiecingPlan> improvements) {
             this.spent = spent;
@@ -155,11 +159,12 @@ public final class FreePiecing {
                 whole.everything();
                 covered = whole.best().isPresent();
             }
-            for (int round = 0; !covered && !spent.getAsBoolean(); round++) {
-                if (round % whole.round() == 0 && (round > 0 || whole.tight())) {
+            for (int round = 0; !covered && !spent.getAsBoolean() && vain < MOST_VAIN; round++) {
+                if (whole.done() || (round % whole.round() == 0 && (round > 0 || whole.tight()))) {
                     smaller(all);
                 }
                 covered = !whole.done() && whole.attempt();
+                vain = whole.done() ? vain + 1 : 0;
             }
             whole.best().ifPresent(cover -> offer(List.of(cloth(0, cover))));
             while (covered && !whole.done() && !spent.getAsBoolean()) {

@@ -22,6 +22,17 @@ final class PlanCheck {
         this.job = job;
     }
 
+    /** What is wrong with one cloth by itself. */
+    static List<String> treeFaults(PiecingJob job, PiecedCloth cloth) {
+        PlanCheck check = new PlanCheck(job);
+        long[] size = check.size(cloth.tree());
+        long hem = 2 * job.allowances().hem();
+        check.require(
+                size[0] == cloth.made().width() + hem && size[1] == cloth.made().height() + hem,
+                "cut to " + size[0] + "x" + size[1]);
+        return check.faults;
+    }
+
     static List<String> faults(PiecingJob job, PiecingPlan plan) {
         PlanCheck check = new PlanCheck(job);
         Set<Integer> seen = new HashSet<>();
