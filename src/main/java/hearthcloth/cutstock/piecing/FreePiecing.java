@@ -6,8 +6,8 @@ import hearthcloth.cutstock.piecing.cover.Covering;
 import hearthcloth.cutstock.piecing.cover.Heap;
 import hearthcloth.cutstock.piecing.cover.SeveralCoverings;
 import hearthcloth.cutstock.piecing.tree.Joint;
+import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
-import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +24,9 @@ import java.util.stream.IntStream;
 public final class FreePiecing {
 
     private static final double CUT_PRICE = 1.0 / 3000;
+    /** How often a smaller cloth is looked for where the wished one is known to be impossible. */
+    private static final int MOST_VAIN = 24;
+
     private static final double[] SMALLER = {0.98, 0.95, 0.9, 0.8, 0.65, 0.5, 0.35, 0.2, 0.1};
 
     private final PiecingJob job;
@@ -100,10 +103,9 @@ public final class FreePiecing {
             add(joint.second(), sums);
             return;
         }
-        ScrapPatch patch = (ScrapPatch) tree;
+        Patch patch = (Patch) tree;
         long seam = job.allowances().seam();
-        sums[0] +=
-                heap.lost(new ScrapPatch(patch.scrap(), patch.turned(), patch.width() - seam, patch.height() - seam));
+        sums[0] += heap.lost(new Patch(patch.scrap(), patch.turned(), patch.width() - seam, patch.height() - seam));
         sums[1] += patch.width() * patch.height();
         sums[2]++;
     }
@@ -120,9 +122,9 @@ public final class FreePiecing {
         if (net instanceof Joint joint) {
             return new Joint(joint.beside(), cut(joint.first()), cut(joint.second()));
         }
-        ScrapPatch patch = (ScrapPatch) net;
+        Patch patch = (Patch) net;
         long seam = job.allowances().seam();
-        return new ScrapPatch(patch.scrap(), patch.turned(), patch.width() + seam, patch.height() + seam);
+        return new Patch(patch.scrap(), patch.turned(), patch.width() + seam, patch.height() + seam);
     }
 
     /** One search: the best it has found so far. */
@@ -133,6 +135,7 @@ public final class FreePiecing {
         private Optional<PiecingPlan> best = Optional.empty();
         private double share;
         private boolean near;
+        private int vain;
 
         Run(BooleanSupplier spent, long seed, Consumer<? super PiecingPlan> improvements) {
             this.spent = spent;
@@ -156,11 +159,12 @@ public final class FreePiecing {
                 whole.everything();
                 covered = whole.best().isPresent();
             }
-            for (int round = 0; !covered && !spent.getAsBoolean(); round++) {
-                if ((round + 1) % whole.round() == 0) {
+            for (int round = 0; !covered && !spent.getAsBoolean() && vain < MOST_VAIN; round++) {
+                if (whole.done() || (round % whole.round() == 0 && (round > 0 || whole.tight()))) {
                     smaller(all);
                 }
                 covered = !whole.done() && whole.attempt();
+                vain = whole.done() ? vain + 1 : 0;
             }
             whole.best().ifPresent(cover -> offer(List.of(cloth(0, cover))));
             while (covered && !whole.done() && !spent.getAsBoolean()) {

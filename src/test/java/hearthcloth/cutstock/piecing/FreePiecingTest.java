@@ -3,6 +3,8 @@ package hearthcloth.cutstock.piecing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hearthcloth.cutstock.piecing.compose.Composed;
+import hearthcloth.cutstock.piecing.compose.Composition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -140,6 +142,56 @@ class FreePiecingTest {
         assertThat(plan.figures().full()).isFalse();
         assertThat(PlanCheck.faults(job, plan)).isEmpty();
         assertThat(plan.cloths()).hasSize(1);
+    }
+
+    @Test
+    void the_fabric_that_is_said_to_be_enough_makes_the_cloth() {
+        List<Scrap> scraps = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            scraps.add(new Scrap(40, 40, i, true));
+        }
+        PiecingJob job = new PiecingJob(
+                List.of(new Size(96, 80)), scraps, new Allowances(2, 4, 4), new Terms(12, 0, 0, 1, 4));
+        long[] left = {100_000};
+
+        MoreFabric more =
+                MoreFabric.enough(job, 9, () -> left[0]-- <= 0, 1).orElseThrow();
+
+        // three by two nets of 34 are 102 x 68; 98 x 82 is wished: a strip of 14, the least, is enough
+        assertThat(more.piece()).isEqualTo(new Scrap(104, 20, 9, false));
+        assertThat(more.cloth().made()).isEqualTo(new Size(96, 80));
+        assertThat(PlanCheck.treeFaults(more.job(), more.cloth())).isEmpty();
+    }
+
+    @Test
+    void a_composed_cloth_keeps_its_size_and_loss_and_no_seams_meet_where_it_says_so() {
+        int clear = 0;
+        for (String name : List.of("exact-n030-s2", "half-n030-s1", "decoy-n020-s1")) {
+            PiecingJob job = PiecingSets.read(name);
+            PiecingPlan plan = plan(job, 20_000);
+            PiecedCloth cloth = plan.cloths().get(0);
+            Composition.Spacing spacing = new Composition.Spacing(6, 4, 2);
+            long[] left = {4_000};
+
+            Composed composed = new Composition(
+                            cloth.tree(),
+                            spacing,
+                            i -> job.scraps().get(i).fabric(),
+                            i -> job.scraps().get(i).turnable(),
+                            1)
+                    .compose(() -> left[0]-- <= 0);
+
+            PiecedCloth arranged = new PiecedCloth(0, cloth.made(), composed.tree());
+            assertThat(PlanCheck.faults(job, new PiecingPlan(List.of(arranged), plan.figures())))
+                    .isEmpty();
+            for (long first = 2; first <= 4; first += 2) {
+                assertThat(composed.crossings().isEmpty()
+                                && SeamEnds.nearest(arranged.tree(), first, 6 - first) < 4)
+                        .isFalse();
+            }
+            clear += composed.crossings().isEmpty() ? 1 : 0;
+        }
+        assertThat(clear).isGreaterThanOrEqualTo(2);
     }
 
     @Test

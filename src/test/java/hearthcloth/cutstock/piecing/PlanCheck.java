@@ -1,8 +1,8 @@
 package hearthcloth.cutstock.piecing;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
+import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
-import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -20,6 +20,17 @@ final class PlanCheck {
 
     private PlanCheck(PiecingJob job) {
         this.job = job;
+    }
+
+    /** What is wrong with one cloth by itself. */
+    static List<String> treeFaults(PiecingJob job, PiecedCloth cloth) {
+        PlanCheck check = new PlanCheck(job);
+        long[] size = check.size(cloth.tree());
+        long hem = 2 * job.allowances().hem();
+        check.require(
+                size[0] == cloth.made().width() + hem && size[1] == cloth.made().height() + hem,
+                "cut to " + size[0] + "x" + size[1]);
+        return check.faults;
     }
 
     static List<String> faults(PiecingJob job, PiecingPlan plan) {
@@ -52,7 +63,7 @@ final class PlanCheck {
     }
 
     private long[] size(Pieced tree) {
-        if (tree instanceof ScrapPatch patch) {
+        if (tree instanceof Patch patch) {
             judge(patch);
             return new long[] {patch.width(), patch.height()};
         }
@@ -66,7 +77,7 @@ final class PlanCheck {
         return a;
     }
 
-    private void judge(ScrapPatch patch) {
+    private void judge(Patch patch) {
         Scrap scrap = job.scraps().get(patch.scrap());
         require(!patch.turned() || scrap.turnable(), "scrap " + patch.scrap() + " has a nap and is turned");
         require(used.add(patch.scrap()), "scrap " + patch.scrap() + " is used twice");

@@ -70,7 +70,9 @@ public final class NumberFile {
             throw wrong("says \"" + String.join(" ", words) + "\" where " + word + " and " + count
                     + (count == 1 ? " number" : " numbers") + " were expected");
         }
-        return LongStream.range(1, words.length).map(i -> number(words[(int) i])).toArray();
+        return LongStream.range(1, words.length)
+                .map(i -> number(words[(int) i]))
+                .toArray();
     }
 
     /** A line that must begin with a word and says nothing to be reckoned with. */

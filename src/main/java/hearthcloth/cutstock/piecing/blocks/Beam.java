@@ -24,7 +24,7 @@ final class Beam {
 
     Beam(Effort effort) {
         this.effort = effort;
-        this.perKey = effort.cap() > 0 ? (RANGES - 1) / effort.cap() : 0;
+        this.perKey = effort.cap() > 0 ? (RANGES - 1) / (2 * effort.cap()) : 0;
     }
 
     static int classOf(int scraps, boolean spanning) {

@@ -21,6 +21,7 @@ public final class BlockSearch {
     private static final double SPARE_PRICE = 0.03;
 
     private static final double DEAREST = 0.3;
+    private static final double JUMBLE = 0.1;
     private static final double CHANCE = 0.3;
     private static final int MOST_BLOCKS = 400_000;
 
@@ -135,7 +136,7 @@ public final class BlockSearch {
         int kind = Beam.classOf(Long.bitCount(draft.set), acrossAll || downAll);
         double key = (cost + sparePrice * Math.max(0, draft.held - area))
                         / area
-                        * (1 + CHANCE * Chance.of(effort.seed(), draft.set))
+                        * (1 + JUMBLE * Chance.of(effort.seed(), draft.set))
                 + JITTER * tie();
         boolean whole = acrossAll && downAll;
         if ((!whole && !beam.admits(kind, key)) || same.surpassed(draft.set, draft.width, draft.height, draft.lost)) {

@@ -1,7 +1,7 @@
 package hearthcloth.cutstock.piecing.compose;
 
+import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
-import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -36,13 +36,13 @@ public final class Composition {
      * Prepares a cloth.
      *
      * @param tree at cut sizes
-     * @param spacing what seams need; to the clearance is added what the choice of who wraps may shift them
+     * @param spacing what seams need
      * @param fabric the fabric of each scrap
      * @param turnable whether a scrap may be turned
      */
     public Composition(Pieced tree, Spacing spacing, IntUnaryOperator fabric, IntPredicate turnable, long seed) {
-        this.seam = spacing.narrow() + spacing.wide();
-        this.apart = spacing.clearance() == 0 ? 0 : spacing.clearance() + spacing.wide() - spacing.narrow();
+        this.seam = spacing.seam();
+        this.apart = spacing.clearance() == 0 ? 0 : spacing.clearance() + spacing.shift();
         this.root = Row.of(tree, seam);
         this.fabric = fabric;
         this.turnable = turnable;
@@ -53,11 +53,12 @@ public final class Composition {
     /**
      * What seams need.
      *
-     * @param narrow what a seam takes of one side
-     * @param wide what it takes of the other
+     * @param seam what a seam takes of both sides together
      * @param clearance how far apart seams are to end on the two sides of a third
+     * @param shift how far a seam may come to lie off its net place against another: nothing where all seams wrap the same
+     *     way, else what the wide allowance is more than the narrow one
      */
-    public record Spacing(long narrow, long wide, long clearance) {}
+    public record Spacing(long seam, long clearance, long shift) {}
 
     /** Arranges until the budget is spent or nothing is left to be bettered. */
     public Composed compose(BooleanSupplier spent) {
@@ -114,8 +115,8 @@ public final class Composition {
 
     /** Exchanges two patches that are cut to the same size. */
     private boolean exchange(Row one, Row other) {
-        ScrapPatch a = one.patch();
-        ScrapPatch b = other.patch();
+        Patch a = one.patch();
+        Patch b = other.patch();
         if (a.width() == b.width() && a.height() == b.height()) {
             one.lay(b);
             other.lay(a);
@@ -127,13 +128,9 @@ public final class Composition {
                 || !turnable.test(b.scrap())) {
             return false;
         }
-        one.lay(turned(b));
-        other.lay(turned(a));
+        one.lay(b.quarterTurned());
+        other.lay(a.quarterTurned());
         return true;
-    }
-
-    private static ScrapPatch turned(ScrapPatch patch) {
-        return new ScrapPatch(patch.scrap(), !patch.turned(), /* width= */ patch.height(), /* height= */ patch.width());
     }
 
     private double cost() {

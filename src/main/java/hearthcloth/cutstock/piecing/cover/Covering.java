@@ -73,7 +73,12 @@ public final class Covering {
 
     /** After how many attempts it is time to look at a smaller rectangle. */
     public int round() {
-        return spare() < PLENTY * area() ? 4 : LADDER.length;
+        return tight() ? 4 : LADDER.length;
+    }
+
+    /** Whether nearly all scraps are needed. */
+    public boolean tight() {
+        return spare() < PLENTY * area();
     }
 
     /** Tries roughly: soon done, and content with much loss. */
@@ -146,7 +151,7 @@ public final class Covering {
             return new Dive.Style(
                     effort(0.01, 100, 1000), effort(0.01, 1000 << wide, 4000 << wide), 50 - 10 * wide, Until.FIRST);
         }
-        if (spare() < PLENTY * area()) {
+        if (tight()) {
             int wide = Math.min(3, round / 4);
             return new Dive.Style(
                     effort(TIGHT_CAP, 100, 1000), effort(TIGHT_CAP, 1000 << wide, 3000 << wide), 24, Until.FIRST);

@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.BooleanSupplier;
@@ -27,6 +29,8 @@ public final class SeveralCoverings {
     private static final int TRIES = 4;
     private static final int MOST_TOGETHER = 3;
     private static final double CAP = 0.08;
+    private static final int BEAM = 200;
+    private static final int SPANNING = 1000;
 
     private final Heap heap;
     private final int[] widths;
@@ -122,11 +126,14 @@ public final class SeveralCoverings {
         if (spare < 0) {
             return false;
         }
+        Map<List<Integer>, List<Cover>> bySize = new HashMap<>();
         List<List<Cover>> covers = new ArrayList<>();
         for (int n : some) {
-            covers.add(covers(n, pool, spare, mostLost));
+            covers.add(bySize.computeIfAbsent(
+                    List.of(widths[n], heights[n]), size -> Packing.sorted(covers(n, pool, spare, mostLost))));
         }
-        List<Cover> best = new Packing(covers, mostLost).best();
+        long[] areas = Arrays.stream(pool).mapToLong(heap::area).toArray();
+        List<Cover> best = new Packing(covers, areas, mostLost).best();
         for (int i = 0; i < best.size(); i++) {
             int n = some.get(i);
             Pieced tree = Heap.renumbered(best.get(i).tree().get(), k -> pool[k]);
@@ -143,7 +150,7 @@ public final class SeveralCoverings {
         BlockSearch search = new BlockSearch(
                 heap.all().pick(pool),
                 new Goal(widths[n], heights[n], spare, mostLost),
-                new Effort(CAP, 200 * wide, 1000 * wide, cutPrice, chance.nextLong()));
+                new Effort(CAP, BEAM * wide, SPANNING * wide, cutPrice, chance.nextLong()));
         search.run(spent, Until.ALL);
         return search.covers();
     }
