@@ -12,13 +12,14 @@ import java.util.regex.Pattern;
  * How long planning may take, as the maker writes it: {@code 2s}, {@code 500 ms}, {@code 1.5 min}.
  *
  * <p>A clock stops a search at a different place each time, so the planner is also given an effort that it counts in
- * steps. As long as the effort is spent before the time is, the same seed gives the same cloths on every machine.
+ * steps. As long as the effort is spent before the time is, the same seed gives the same cloths on every machine. A
+ * first cloth is searched for without the clock, so however short the time, what can be found is found.
  *
- * @param milliseconds from 50 to ten minutes
+ * @param milliseconds from 1 to ten minutes
  */
 public record PlanBudget(long milliseconds) {
 
-    private static final long LEAST = 50;
+    private static final long LEAST = 1;
     private static final long MOST = TimeUnit.MINUTES.toMillis(10);
     private static final Pattern WRITTEN =
             Pattern.compile("(\\d{1,9}(?:[.,]\\d{1,9})?)\\s*(ms|s|sec|seconds?|min|minutes?)");
@@ -42,14 +43,14 @@ public record PlanBudget(long milliseconds) {
                 .longValue();
         if (milliseconds < LEAST || milliseconds > MOST) {
             throw new MeasureException(
-                    "\"" + ListWords.plain(text) + "\" is out of reach; allow between 50ms and 10min");
+                    "\"" + ListWords.plain(text) + "\" is out of reach; allow between 1ms and 10min");
         }
         return new PlanBudget(milliseconds);
     }
 
     /** Twice the time, as it would be written. */
     public String doubled() {
-        long twice = Math.min(MOST, 2 * milliseconds);
+        long twice = Math.max(1_000, Math.min(MOST, 2 * milliseconds));
         return twice % 1_000 == 0 ? twice / 1_000 + "s" : twice + "ms";
     }
 

@@ -2,7 +2,9 @@ package hearthcloth.plan.propose;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.util.Optional;
@@ -70,5 +72,18 @@ public final class LargestCloth {
         double ratio = (double) shape.height().nm() / shape.width().nm();
         Length height = step.times(Math.max(1, Math.round(width.nm() * ratio / step.nm())));
         return new Size(width, height);
+    }
+
+    /** Whether a larger square is ruled out, and if not, from which side on it is. */
+    static String howSure(Stash stash, Wish wish, Length side) {
+        Ruler ruler = wish.preferences().ruler();
+        Length hem = wish.making().hem().allowance();
+        Length least = hem.min(wish.making().seam().narrow()).times(2);
+        Length limit = limit(stash, hem, least);
+        return side.plus(Planner.step(ruler)).isMoreThan(limit)
+                ? "The size: in steps of " + ruler.write(Planner.step(ruler), Rounding.NEAREST)
+                        + " no larger square is possible."
+                : "The size: the largest square found; all the fabric together could not make one above "
+                        + ruler.write(limit, Rounding.UP) + ".";
     }
 }

@@ -2,7 +2,6 @@ package hearthcloth.plan.propose;
 
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.Draft;
@@ -20,12 +19,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
 /**
  * From a wish and a stash to proposals. Every layout and plan of colour worth trying is estimated quickly; the
  * promising ones are searched, all of them briefly and the best of them longer; and what is found is built as an
  * ordinary cloth and checked by its folds. The same stash, wish and step budget give the same proposals.
+ *
+ * <p>Want of time alone is never an answer. Until a first cloth is found, work is counted in drafts and steps and the
+ * budget is not asked; from then on the budget decides how long it is improved. So a spent budget gives a plain cloth,
+ * and "no way was found" means the same on a busy machine as on an idle one.
  */
 public final class Planner {
 
@@ -59,6 +63,15 @@ public final class Planner {
             return LATER_STEPS * Math.max(1, effort);
         }
 
+        /** The budget once a cloth is found; before that, no limit but the steps of each draft. */
+        Budget once(boolean found) {
+            return found ? budget : Budget.steps(Long.MAX_VALUE);
+        }
+
+        boolean isOver(boolean found) {
+            return once(found).spent();
+        }
+
         /** The same without handing out plans, since a cloth that only comes near a wish is no answer to it. */
         Work withoutPlans() {
             return new Work(
@@ -90,7 +103,8 @@ public final class Planner {
      *
      * @param effort how long the best drafts are searched, 1 and more; each unit is about half a second on an ordinary
      *     machine, but it is counted in steps, so that the same effort gives the same proposals everywhere
-     * @param budget ends the search early; the best so far is returned
+     * @param budget ends the search early, but not before a first cloth is found or every draft was tried; the best so
+     *     far is returned
      * @param seen receives how far the search has come, on the calling thread
      */
     public static PlanOutcome plan(Stash stash, Wish wish, int effort, Budget budget, Consumer<PlanProgress> seen) {
@@ -153,44 +167,41 @@ public final class Planner {
      */
     private PlanOutcome anySize() {
         Length step = step(wish.preferences().ruler());
-        Optional<Size> largest = largest(Size.square(step));
-        if (largest.isEmpty()) {
+        Optional<DraftTrial> made = largest(Size.square(step));
+        if (made.isEmpty()) {
             Shortfall.Reasons reasons =
                     new Shortfall(wish, stash).reasons(Optional.empty(), shapes.forSize(Optional.empty()));
             return new PlanOutcome.CannotMake(reasons.proven(), reasons.why(), List.of());
         }
-        Length smaller = step.times(largest.get().width().nm() * 3 / 4 / step.nm());
-        List<DraftTrial> trials = new ArrayList<>(tryAt(largest, HALF_TRIES));
-        List<DraftTrial> largestFirst = trials.subList(0, Math.min(1, trials.size()));
+        Size largest = made.get().draft().shape().finished();
+        Length smaller = step.times(largest.width().nm() * 3 / 4 / step.nm());
+        List<DraftTrial> trials = new ArrayList<>(atLargest(made.get()));
+        List<DraftTrial> largestFirst = trials.subList(0, 1);
         List<DraftTrial> both = new ArrayList<>(tryAt(Optional.of(Size.square(smaller)), HALF_TRIES));
         both.addAll(trials);
         both.sort(order);
-        if (both.isEmpty()) {
-            return new PlanOutcome.CannotMake(false, closest(largest), List.of());
-        }
         List<Plan> plans = new ArrayList<>(ProposalSelection.of(largestFirst, both, wish, order));
-        plans.replaceAll(plan -> plan.cloth().finished().equals(largest.get())
-                ? plan.told(plan.story().chosenFirst(howSure(largest.get().width())))
+        plans.replaceAll(plan -> plan.cloth().finished().equals(largest)
+                ? plan.told(plan.story().chosenFirst(LargestCloth.howSure(stash, wish, largest.width())))
                 : plan);
         return new PlanOutcome.Proposals(plans);
     }
 
-    /** Whether a larger square is ruled out, and if not, from which side on it is. */
-    private String howSure(Length side) {
-        Ruler ruler = wish.preferences().ruler();
-        Length hem = wish.making().hem().allowance();
-        Length least = hem.min(wish.making().seam().narrow()).times(2);
-        Length limit = LargestCloth.limit(stash, hem, least);
-        return side.plus(step(ruler)).isMoreThan(limit)
-                ? "The size: in steps of " + ruler.write(step(ruler), Rounding.NEAREST)
-                        + " no larger square is possible."
-                : "The size: the largest square found; all the fabric together could not make one above "
-                        + ruler.write(limit, Rounding.UP) + ".";
+    /** The largest cloth in the proportions of {@code shape}, as it was first made. */
+    private Optional<DraftTrial> largest(Size shape) {
+        AtomicReference<Optional<DraftTrial>> last = new AtomicReference<>(Optional.empty());
+        LargestCloth.of(shape, step(wish.preferences().ruler()), stash.areaMm2(), size -> {
+            Optional<DraftTrial> made = made(Optional.of(size), last.get().isPresent());
+            made.ifPresent(trial -> last.set(made));
+            return made.isPresent();
+        });
+        return last.get();
     }
 
-    private Optional<Size> largest(Size shape) {
-        return LargestCloth.of(
-                shape, step(wish.preferences().ruler()), stash.areaMm2(), size -> isMade(Optional.of(size)));
+    /** What else can be made as large as {@code made}, which is at least that one, best first. */
+    private List<DraftTrial> atLargest(DraftTrial made) {
+        List<DraftTrial> trials = tryAt(Optional.of(made.draft().shape().finished()), HALF_TRIES);
+        return trials.isEmpty() ? improved(List.of(made)) : trials;
     }
 
     /**
@@ -200,33 +211,33 @@ public final class Planner {
         Size shape = size.orElse(Size.square(step(wish.preferences().ruler())));
         for (Wish asked : List.of(wish.withRoundsOpen(), wish.withShapeOpen())) {
             Planner smaller = new Planner(stash, asked, named, work.withoutPlans());
-            Optional<Size> largest = smaller.largest(shape);
+            Optional<DraftTrial> largest = smaller.largest(shape);
             if (largest.isPresent()) {
-                List<DraftTrial> trials = smaller.tryAt(largest, HALF_TRIES);
-                if (!trials.isEmpty()) {
-                    return ProposalSelection.of(trials, asked).subList(0, 1);
-                }
+                return ProposalSelection.of(smaller.atLargest(largest.get()), asked)
+                        .subList(0, 1);
             }
         }
         return List.of();
     }
 
     /**
-     * Whether a size can be made, tried with the freest plan of colour, which includes all others; a cloth that is made
-     * is handed out at once.
+     * A cloth of this size, tried with the freest plan of colour, which includes all others; what is made is handed out
+     * at once.
+     *
+     * @param found whether some cloth was found before, so that the budget counts
      */
-    private boolean isMade(Optional<Size> size) {
+    private Optional<DraftTrial> made(Optional<Size> size, boolean found) {
         List<Draft> free = drafts.of(size, kind -> kind == Scheme.Kind.ALL, QUICK_TRIES);
         List<Draft> promising = free.isEmpty() ? drafts.of(size, QUICK_TRIES) : free;
-        for (int i = 0; i < promising.size() && !work.budget().spent(); i++) {
+        for (int i = 0; i < promising.size() && !work.isOver(found); i++) {
             Optional<DraftTrial> trial = Fitting.fit(
-                    promising.get(i), supply, FIRST_STEPS, wish.preferences().seed(), work.budget());
+                    promising.get(i), supply, FIRST_STEPS, wish.preferences().seed(), work.once(found));
             if (trial.isPresent()) {
                 work.seen().accept(new PlanProgress(i + 1, promising.size(), 1, trial.map(ProposalSelection::plan)));
-                return true;
+                return trial;
             }
         }
-        return false;
+        return Optional.empty();
     }
 
     /** What the most promising draft still lacks. */
@@ -234,7 +245,7 @@ public final class Planner {
         return drafts.of(size, 1).stream()
                 .findFirst()
                 .map(draft -> Remedy.of(
-                        draft, supply, work.laterSteps(), wish.preferences().ruler(), work.budget()))
+                        draft, supply, work.laterSteps(), wish.preferences().ruler(), work.once(false)))
                 .orElseGet(() -> List.of(drafts.thrift(size)));
     }
 
@@ -253,12 +264,12 @@ public final class Planner {
         int tried = 0;
         for (Draft draft : promising) {
             // with a wished fabric the first drafts ask more of the stash than the plain one that follows them
-            if (tried > (outwards.isPresent() ? 2 : 0) && work.budget().spent()) {
+            if (tried > (outwards.isPresent() ? 2 : 0) && work.isOver(!found.isEmpty())) {
                 break;
             }
             tried++;
             Optional<DraftTrial> trial =
-                    Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), work.budget());
+                    Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), work.once(!found.isEmpty()));
             trial.ifPresent(found::add);
             Optional<DraftTrial> told = best;
             Optional<DraftTrial> better = trial.filter(one -> told.isEmpty() || order.compare(one, told.get()) < 0);

@@ -7,6 +7,7 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PiecingRules;
@@ -59,6 +60,9 @@ public record DesignEdits(Design design) {
                 plan.cloth().making(),
                 plan.rules());
     }
+
+    /** No bar is planned again to show less than this: 12 mm, about half an inch (ours). */
+    private static final Length LEAST_SHOWN = Length.mm(12);
 
     private record Key(int round, int order) implements Comparable<Key> {
         @Override
@@ -123,6 +127,32 @@ public record DesignEdits(Design design) {
             courses.set(i, new Layout.Course(courses.get(i).side(), width));
         }
         return with(new Layout(design.layout().hearth(), courses));
+    }
+
+    /**
+     * The design with {@code missing} divided among the given bars, each cut to a mark of the ruler. Empty where there
+     * is no bar to take it, or one would show too little.
+     */
+    public Optional<Design> widened(List<Integer> which, Length missing) {
+        Length mark = design.making().margins().mark();
+        if (missing.times(2).plus(mark).isPositive()
+                && missing.times(2).minus(mark).isNegative()) {
+            return Optional.of(design);
+        }
+        DesignEdits shared = this;
+        Length left = missing;
+        for (int n = 0; n < which.size(); n++) {
+            int bar = which.get(n);
+            Length share = left.dividedBy(which.size() - n, Rounding.NEAREST).roundedTo(mark, Rounding.NEAREST);
+            Length shown = shared.design.layout().courses().get(bar).width().plus(share);
+            if (shown.isLessThan(LEAST_SHOWN)) {
+                return Optional.empty();
+            }
+            Length cut = shared.barCut(bar).plus(share);
+            shared = new DesignEdits(shared.bars(List.of(bar), cut));
+            left = left.minus(share);
+        }
+        return which.isEmpty() ? Optional.empty() : Optional.of(shared.design);
     }
 
     /** The design with as many rounds as wished: outer ones removed, or added with the cut width of the outermost. */

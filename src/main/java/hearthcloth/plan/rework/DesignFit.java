@@ -77,6 +77,11 @@ public final class DesignFit {
         return new Answer.Made(plan(trial.get(), title));
     }
 
+    /** The plan for a design, where the search finds one; without asking what would help where it does not. */
+    Optional<Plan> find(Design design, String title, Budget budget) {
+        return Fitting.fit(draft(design), supply, STEPS, 1, budget).map(trial -> plan(trial, title));
+    }
+
     /**
      * Plans the colours again and leaves the given bars as they are: the best of the plans of colour that look
      * different from now. With the next {@code turn}, the next best.

@@ -131,6 +131,27 @@ public final class RemainingPlan {
     }
 
     /**
+     * What a patch that is cut and not sewn in measures, as it lies on its piece: of a bar that was measured, its last
+     * part has the difference, so that nothing is planned from fabric that is not there.
+     */
+    Size realSize(Patch patch, CutTree.Kept kept) {
+        Size cut = cut(patch);
+        String name = bar(patch.place());
+        List<Patch> of = parts(name);
+        if (!real.containsKey(name) || !patch.equals(of.get(of.size() - 1))) {
+            return kept.at().size();
+        }
+        Length along = lengths(name).get(of.size() - 1);
+        if (!along.isPositive()) {
+            throw new MeasureException(
+                    "bar " + name + " cannot be as short as that; measure it again, raw ends and all");
+        }
+        boolean upright = patch.place() instanceof Place.Bar bar && bar.side().isUpright();
+        Size size = upright ? new Size(cut.width(), along) : new Size(along, cut.height());
+        return kept.turned() ? size.turned() : size;
+    }
+
+    /**
      * Plans {@code after}, in which the sewn bars have their real sizes.
      *
      * @param stash what is there besides the patches of this cloth

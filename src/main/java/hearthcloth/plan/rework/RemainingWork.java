@@ -74,8 +74,7 @@ final class RemainingWork {
             for (Patch patch : resewing.parts(slot.place().bar())) {
                 Plan.Source source =
                         Objects.requireNonNull(sources.get(patch.place().id()));
-                Piece piece =
-                        source.from().piece().part(next, source.kept().at().size());
+                Piece piece = source.from().piece().part(next, resewing.realSize(patch, source.kept()));
                 next++;
                 freed.put(patch.place().id(), piece);
                 pieces.add(piece);

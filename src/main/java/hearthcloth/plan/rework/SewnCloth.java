@@ -5,7 +5,6 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import java.util.ArrayList;
@@ -23,9 +22,6 @@ import java.util.Optional;
  * @param bars how many are sewn on
  */
 public record SewnCloth(Design design, int bars) {
-
-    /** No bar is planned again to show less than this: 12 mm, about half an inch (ours). */
-    private static final Length LEAST_SHOWN = Length.mm(12);
 
     /**
      * The design after {@code bars} bars, given the work's measure, raw and trimmed.
@@ -91,33 +87,14 @@ public record SewnCloth(Design design, int bars) {
                 .flatMap(wide -> spread(wide, false, wanted.height().minus(now.height())));
     }
 
-    /** Divides {@code missing} among the bars still to come on one axis, each cut to a mark of the ruler. */
     private Optional<Design> spread(Design from, boolean across, Length missing) {
-        Length mark = from.making().margins().mark();
-        if (missing.times(2).plus(mark).isPositive()
-                && missing.times(2).minus(mark).isNegative()) {
-            return Optional.of(from);
-        }
         List<Integer> later = new ArrayList<>();
         for (int i = bars; i < from.layout().courses().size(); i++) {
             if (from.layout().courses().get(i).side().isUpright() == across) {
                 later.add(i);
             }
         }
-        Design shared = from;
-        Length left = missing;
-        for (int n = 0; n < later.size(); n++) {
-            int bar = later.get(n);
-            Length share = left.dividedBy(later.size() - n, Rounding.NEAREST).roundedTo(mark, Rounding.NEAREST);
-            DesignEdits rework = new DesignEdits(shared);
-            Length shown = shared.layout().courses().get(bar).width().plus(share);
-            if (shown.isLessThan(LEAST_SHOWN)) {
-                return Optional.empty();
-            }
-            shared = rework.bars(List.of(bar), rework.barCut(bar).plus(share));
-            left = left.minus(share);
-        }
-        return later.isEmpty() ? Optional.empty() : Optional.of(shared);
+        return new DesignEdits(from).widened(later, missing);
     }
 
     /** The design with one more round, cut {@code width} across, in the fabrics of the outermost. */

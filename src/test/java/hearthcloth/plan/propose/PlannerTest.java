@@ -144,6 +144,45 @@ class PlannerTest {
     }
 
     @Nested
+    class With_no_time_at_all {
+
+        private PlanOutcome atOnce(Stash stash, Wish wish) {
+            return Planner.plan(stash, wish, 1, Budget.steps(0), progress -> {});
+        }
+
+        @Test
+        void a_cloth_of_any_size_is_found_from_any_heap() throws IOException {
+            Random random = new Random(23);
+            for (int round = 0; round < 6; round++) {
+                Stash stash = Stashes.scraps(10 + random.nextInt(60), random.nextLong());
+                PlanOutcome outcome = atOnce(stash, wish(Optional.empty(), Wish.Shape.open(), round));
+                assertThat(outcome).isInstanceOf(PlanOutcome.Proposals.class);
+                isSound(((PlanOutcome.Proposals) outcome).plans().get(0), stash);
+            }
+        }
+
+        @Test
+        void a_wished_size_is_found_wherever_it_is_found_with_time() {
+            Random random = new Random(29);
+            for (int round = 0; round < 6; round++) {
+                Stash stash = Stashes.scraps(20 + random.nextInt(60), random.nextLong());
+                Wish wish = wish(Optional.of(Size.square(Length.inches(16 + 2 * round))), Wish.Shape.open(), round);
+                assertThat(atOnce(stash, wish).getClass())
+                        .as("seed 29, round " + round)
+                        .isEqualTo(plan(stash, wish).getClass());
+            }
+        }
+
+        @Test
+        void a_cloth_that_is_too_large_still_comes_with_the_nearest() {
+            PlanOutcome outcome =
+                    atOnce(Stashes.yardage(), wish(Optional.of(Size.square(Length.inches(60))), Wish.Shape.open(), 1));
+            assertThat(outcome).isInstanceOf(PlanOutcome.CannotMake.class);
+            assertThat(((PlanOutcome.CannotMake) outcome).nearest()).hasSize(1);
+        }
+    }
+
+    @Nested
     class What_cannot_be_made {
 
         @Test

@@ -60,6 +60,50 @@ class RemainingPlanTest {
     }
 
     @Test
+    void a_bar_too_short_is_planned_again_only_from_fabric_that_is_there() {
+        Length three = Length.inches(3);
+        for (Plan plan : PLANS) {
+            Design design = DesignEdits.settled(plan, Order.ROUND);
+            for (Layout.Slot slot : design.layout().slots().subList(0, 2)) {
+                String bar = slot.place().bar();
+                int sewn = design.layout().slots().indexOf(slot);
+                Length measured =
+                        new RemainingPlan(plan, sewn, Map.of()).cutLength(bar).minus(three);
+                RemainingPlan.Answer answer = new RemainingPlan(plan, sewn, Map.of(bar, measured))
+                        .fit(design, left(plan), 5_000, Ruler.EIGHTHS, Budget.steps(4_000));
+                if (answer instanceof RemainingPlan.Answer.Made made) {
+                    List<Piece> there = new ArrayList<>(made.resewn().come());
+                    made.resewn().cuts().forEach(cut -> there.add(cut.piece()));
+                    double freed = there.stream()
+                            .filter(piece -> piece.row() >= 5_000 && piece.row() < 5_000 + parts(plan, bar))
+                            .mapToDouble(Piece::areaMm2)
+                            .sum();
+                    assertThat(freed).as("bar " + bar).isLessThanOrEqualTo(area(plan, bar, three));
+                }
+            }
+        }
+    }
+
+    private static long parts(Plan plan, String bar) {
+        return plan.sources().keySet().stream()
+                .filter(patch -> patch.replaceFirst("\\..*", "").equals(bar))
+                .count();
+    }
+
+    /** The area that was cut for a bar, less {@code missing} of its last part. */
+    private static double area(Plan plan, String bar, Length missing) {
+        double area = 0;
+        Size last = Size.square(Length.ZERO);
+        for (var source : plan.sources().entrySet()) {
+            if (source.getKey().replaceFirst("\\..*", "").equals(bar)) {
+                last = source.getValue().kept().at().size();
+                area += last.areaMm2();
+            }
+        }
+        return area - new Size(missing, last.width().min(last.height())).areaMm2() + 1e-6;
+    }
+
+    @Test
     void measured_as_planned_nothing_changes() {
         for (Plan plan : PLANS) {
             Design design = DesignEdits.settled(plan, Order.ROUND);

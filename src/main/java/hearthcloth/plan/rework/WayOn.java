@@ -1,0 +1,48 @@
+package hearthcloth.plan.rework;
+
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Plan;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One way on after a cut went wrong: a whole plan, with everything that was cut before in its place.
+ *
+ * @param made the cuts of {@code plan} that are made already, as {@link Miscut#made}
+ * @param told in sentences: what is done, from which piece, what else changes
+ */
+public record WayOn(Kind kind, Design design, Plan plan, Set<String> made, List<String> told) {
+
+    public WayOn {
+        made = Set.copyOf(made);
+        told = List.copyOf(told);
+    }
+
+    /** What is done about it, in the order in which ways are offered. */
+    public enum Kind {
+        /** The patch is used as it is, and bars not cut yet are cut wider, so that the cloth keeps its size. */
+        WIDER_NEIGHBOURS("Use it as it is, and cut the bars beside it wider"),
+        /** The patch is cut again from another piece. */
+        ANOTHER_PIECE("Cut it again from another piece"),
+        /** A strip is joined to the patch. */
+        JOINED_STRIP("Join a strip to it"),
+        /** The patch is used as it is, and the cloth becomes smaller. */
+        SMALLER_CLOTH("Use it as it is, and let the cloth be smaller");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /** What the cloth measures at the end. */
+    public Size finished() {
+        return plan.cloth().finished();
+    }
+}
