@@ -5,11 +5,13 @@ import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Thing;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
@@ -21,16 +23,10 @@ public final class ClothBook {
 
     private final Jdbi jdbi;
     private final Clock clock;
-    private final UndoRedo turns;
 
     ClothBook(Jdbi jdbi, Clock clock) {
         this.jdbi = jdbi;
         this.clock = clock;
-        this.turns = new UndoRedo(jdbi, clock);
-    }
-
-    private static String book(String id) {
-        return "cloth:" + id;
     }
 
     /** All cloths, the last changed first. */
@@ -58,39 +54,41 @@ public final class ClothBook {
 
     /** Stores a new cloth under {@code id}. */
     public void keep(String id, String name, ClothDocument document) {
-        jdbi.useTransaction(handle -> {
-            handle.createUpdate(
-                            "insert into cloth (id, name, document, changed, version) values (:id, :name, :doc, :now, 1)")
-                    .bind("id", id)
-                    .bind("name", name)
-                    .bind("doc", document.text())
-                    .bind("now", clock.instant().toString())
-                    .execute();
-            remember(handle, id);
-        });
+        jdbi.useTransaction(handle -> handle.createUpdate(
+                        "insert into cloth (id, name, document, changed, version) values (:id, :name, :doc, :now, 1)")
+                .bind("id", id)
+                .bind("name", name)
+                .bind("doc", document.text())
+                .bind("now", clock.instant().toString())
+                .execute());
     }
 
     /** The cloth as it was at a version; empty where that version is no longer kept. */
     public Optional<SavedCloth> as(String id, long version) {
-        return jdbi.withHandle(handle -> handle.createQuery("select cloth.id, cloth.name, past.document, cloth.changed,"
-                        + " past.version from past join cloth on cloth.id = past.cloth"
-                        + " where past.cloth = :id and past.version = :version")
-                .bind("id", id)
-                .bind("version", version)
-                .map((row, context) -> cloth(row))
-                .findOne());
+        return jdbi.inTransaction(handle -> find(id).flatMap(now -> {
+            List<DocumentEdit> back = handle.createQuery("select document from past where cloth = :id"
+                            + " and version >= :version and version < :now order by version desc")
+                    .bind("id", id)
+                    .bind("version", version)
+                    .bind("now", now.version())
+                    .map((row, context) -> DocumentEdit.read(row.getString("document")))
+                    .list();
+            if (back.size() != now.version() - version) {
+                return Optional.empty();
+            }
+            String document = text(handle, id);
+            for (DocumentEdit edit : back) {
+                document = edit.appliedTo(document);
+            }
+            return Optional.of(new SavedCloth(id, now.name(), ClothDocument.read(document), now.changed(), version));
+        }));
     }
 
-    private static void remember(Handle handle, String id) {
-        handle.createUpdate("insert into past (cloth, version, document) select id, version, document from cloth"
-                        + " where id = :id")
+    private static String text(Handle handle, String id) {
+        return handle.createQuery("select document from cloth where id = :id")
                 .bind("id", id)
-                .execute();
-        handle.createUpdate("delete from past where cloth = :id and version <="
-                        + " (select version from cloth where id = :id) - :most")
-                .bind("id", id)
-                .bind("most", PAST)
-                .execute();
+                .mapTo(String.class)
+                .one();
     }
 
     /**
@@ -109,21 +107,33 @@ public final class ClothBook {
                 throw new StoreException(
                         "This cloth has meanwhile been changed in another window. Nothing was changed; look again.");
             }
-            write(handle, was.id(), document.text());
+            DocumentEdit edit = DocumentEdit.of(text(handle, was.id()), document.text());
+            replay(handle, was.id(), edit);
+            Thing cloth = Thing.cloth(was.id());
             new ChangeJournal(handle, clock)
-                    .add(book(was.id()), label, new DocumentEdit(was.document().text(), document.text()).text());
+                    .add(new ChangeJournal.Fact(label, cloth.word(), edit.text()), Set.of(cloth));
             return new SavedCloth(
                     was.id(), was.name(), document, clock.instant().toString(), was.version() + 1);
         });
     }
 
-    private void write(Handle handle, String id, String document) {
+    /** Changes the document, and keeps how it was before. */
+    void replay(Handle handle, String id, DocumentEdit edit) {
+        handle.createUpdate("insert into past (cloth, version, document)"
+                        + " select id, version, :edit from cloth where id = :id")
+                .bind("id", id)
+                .bind("edit", edit.reversed().text())
+                .execute();
         handle.createUpdate("update cloth set document = :doc, changed = :now, version = version + 1 where id = :id")
-                .bind("doc", document)
+                .bind("doc", edit.appliedTo(text(handle, id)))
                 .bind("now", clock.instant().toString())
                 .bind("id", id)
                 .execute();
-        remember(handle, id);
+        handle.createUpdate("delete from past where cloth = :id and version <="
+                        + " (select version from cloth where id = :id) - :most")
+                .bind("id", id)
+                .bind("most", PAST)
+                .execute();
     }
 
     public void rename(String id, String name) {
@@ -141,29 +151,31 @@ public final class ClothBook {
             handle.createUpdate("delete from past where cloth = :id")
                     .bind("id", id)
                     .execute();
-            handle.createUpdate("delete from deed where book = :book")
-                    .bind("book", book(id))
-                    .execute();
+            new ChangeJournal(handle, clock).remove(Thing.cloth(id).word(), Thing.cloth(id));
         });
     }
 
-    /** The label of the change that undo would reverse. */
+    /** The name of what undo would take back, with what rests on it. */
     public Optional<String> undoable(String id) {
-        return turns.next(book(id), false);
+        return turns().next(Thing.cloth(id), false);
     }
 
-    /** The label of the change that redo would repeat. */
+    /** The name of what redo would do again. */
     public Optional<String> redoable(String id) {
-        return turns.next(book(id), true);
+        return turns().next(Thing.cloth(id), true);
     }
 
-    /** Undoes the last change; its label, or empty where there is none. */
+    /** Undoes the last change with all that rests on it; its name, or empty where there is none. */
     public Optional<String> undo(String id) {
-        return turns.turnDocument(book(id), false, (handle, document) -> write(handle, id, document));
+        return turns().turn(Thing.cloth(id), false);
     }
 
-    /** Redoes the change that was undone last. */
+    /** Redoes what was undone last. */
     public Optional<String> redo(String id) {
-        return turns.turnDocument(book(id), true, (handle, document) -> write(handle, id, document));
+        return turns().turn(Thing.cloth(id), true);
+    }
+
+    private UndoRedo turns() {
+        return Store.turns(jdbi, clock);
     }
 }

@@ -5,6 +5,7 @@ import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.PhotoCodec;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Thing;
 import hearthcloth.work.photo.PhotoSorting;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -29,16 +30,10 @@ public final class PhotoBook {
 
     private final Jdbi jdbi;
     private final Clock clock;
-    private final UndoRedo turns;
 
     PhotoBook(Jdbi jdbi, Clock clock) {
         this.jdbi = jdbi;
         this.clock = clock;
-        this.turns = new UndoRedo(jdbi, clock);
-    }
-
-    private static String book(String id) {
-        return "photograph:" + id;
     }
 
     /** All photographs, the latest first. */
@@ -187,16 +182,24 @@ public final class PhotoBook {
                 throw new StoreException("This photograph has meanwhile been changed in another window. Nothing was"
                         + " changed; look again.");
             }
-            String before = PhotoCodec.text(now.read().orElseThrow().sorting());
-            String after = PhotoCodec.text(sorting);
-            write(handle, was.id(), after);
-            new ChangeJournal(handle, clock).add(book(was.id()), label, new DocumentEdit(before, after).text());
+            DocumentEdit edit = DocumentEdit.of(text(handle, was.id()), PhotoCodec.text(sorting));
+            replay(handle, was.id(), edit);
+            Thing photograph = Thing.photograph(was.id());
+            new ChangeJournal(handle, clock)
+                    .add(new ChangeJournal.Fact(label, photograph.word(), edit.text()), Set.of(photograph));
         });
     }
 
-    private static void write(Handle handle, String id, String document) {
+    private static String text(Handle handle, String id) {
+        return handle.createQuery("select document from photograph where id = :id")
+                .bind("id", id)
+                .mapTo(String.class)
+                .one();
+    }
+
+    void replay(Handle handle, String id, DocumentEdit edit) {
         handle.createUpdate("update photograph set document = :document, version = version + 1 where id = :id")
-                .bind("document", document)
+                .bind("document", edit.appliedTo(text(handle, id)))
                 .bind("id", id)
                 .execute();
     }
@@ -215,7 +218,7 @@ public final class PhotoBook {
         jdbi.useTransaction(handle -> remove(handle, id));
     }
 
-    private static void remove(Handle handle, String id) {
+    private void remove(Handle handle, String id) {
         for (String table : List.of("photograph_file", "photograph_screen", "photograph_taken")) {
             handle.createUpdate("delete from " + table + " where photograph = :id")
                     .bind("id", id)
@@ -224,28 +227,30 @@ public final class PhotoBook {
         handle.createUpdate("delete from photograph where id = :id")
                 .bind("id", id)
                 .execute();
-        handle.createUpdate("delete from deed where book = :book")
-                .bind("book", book(id))
-                .execute();
+        new ChangeJournal(handle, clock).remove(Thing.photograph(id).word(), Thing.photograph(id));
     }
 
-    /** The label of the change that undo would reverse. */
+    /** The name of what undo would take back, with what rests on it. */
     public Optional<String> undoable(String id) {
-        return turns.next(book(id), false);
+        return turns().next(Thing.photograph(id), false);
     }
 
-    /** The label of the change that redo would repeat. */
+    /** The name of what redo would do again. */
     public Optional<String> redoable(String id) {
-        return turns.next(book(id), true);
+        return turns().next(Thing.photograph(id), true);
     }
 
-    /** Undoes the last change; its label, or empty where there is none. */
+    /** Undoes the last change with all that rests on it; its name, or empty where there is none. */
     public Optional<String> undo(String id) {
-        return turns.turnDocument(book(id), false, (handle, document) -> write(handle, id, document));
+        return turns().turn(Thing.photograph(id), false);
     }
 
-    /** Redoes the change that was undone last. */
+    /** Redoes what was undone last. */
     public Optional<String> redo(String id) {
-        return turns.turnDocument(book(id), true, (handle, document) -> write(handle, id, document));
+        return turns().turn(Thing.photograph(id), true);
+    }
+
+    private UndoRedo turns() {
+        return Store.turns(jdbi, clock);
     }
 }

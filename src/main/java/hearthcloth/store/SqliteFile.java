@@ -28,12 +28,12 @@ import org.sqlite.SQLiteOpenMode;
 public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
 
     /** Today's form: the number of the last script of {@code db/migration}. */
-    static final String FORM = "4";
+    static final String FORM = "5";
 
     /** The application id in the header, "HCLT" (docs/sources.md#sqlite-header). */
     public static final int MARK = 0x48434c54;
 
-    private static final Set<String> OURS = Set.of("piece", "cloth", "deed", "setting", "flyway_schema_history");
+    private static final Set<String> OURS = Set.of("piece", "cloth", "setting", "flyway_schema_history");
     private static final int PATIENCE_MS = 10_000;
 
     /** What is found at a path before it is opened. */
@@ -138,7 +138,7 @@ public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
         if (names.isEmpty() && mark == 0 && number(handle, "pragma user_version") == 0) {
             return Found.NEW;
         }
-        if ((mark != 0 && mark != MARK) || !names.containsAll(OURS)) {
+        if ((mark != 0 && mark != MARK) || !isOurs(names)) {
             throw refused(path, "belongs to another program");
         }
         if (!whole(handle)) {
@@ -157,6 +157,11 @@ public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
             throw refused(path, "was written by a newer Hearthcloth, which opens it");
         }
         return newer == 0 ? Found.TODAY : Found.OLDER;
+    }
+
+    /** Up to form 4 changes were kept in the table "deed", since then in "change". */
+    private static boolean isOurs(List<String> names) {
+        return names.containsAll(OURS) && (names.contains("deed") || names.contains("change"));
     }
 
     private static int number(Handle handle, String pragma) {

@@ -13,6 +13,7 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.journal.ChangeJournal;
 import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Thing;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -28,19 +29,15 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 /** Her fabric, piece by piece, with every change undoable. Thread-safe. */
 public final class StashBook {
 
-    private static final String BOOK = "stash";
-
     /** The setting that holds the next number for a piece. */
     private static final String NEXT = "stash.next";
 
     private final Jdbi jdbi;
     private final Clock clock;
-    private final UndoRedo turns;
 
     StashBook(Jdbi jdbi, Clock clock) {
         this.jdbi = jdbi;
         this.clock = clock;
-        this.turns = new UndoRedo(jdbi, clock);
     }
 
     /** All pieces, in the order they came. */
@@ -108,7 +105,8 @@ public final class StashBook {
             apply(handle, edit);
             asides(handle, edit);
             number(handle, edit.come());
-            new ChangeJournal(handle, clock).add(BOOK, edit.label(), edit.text());
+            new ChangeJournal(handle, clock)
+                    .add(new ChangeJournal.Fact(edit.label(), Thing.STASH.word(), edit.text()), edit.touched());
         });
     }
 
@@ -190,33 +188,35 @@ public final class StashBook {
                 .add();
     }
 
-    /** The label of the change that undo would reverse. */
+    /** The name of what undo would take back, with what rests on it. */
     public Optional<String> undoable() {
-        return turns.next(BOOK, false);
+        return turns().next(Thing.STASH, false);
     }
 
-    /** The label of the change that redo would repeat. */
+    /** The name of what redo would do again. */
     public Optional<String> redoable() {
-        return turns.next(BOOK, true);
+        return turns().next(Thing.STASH, true);
     }
 
-    /** Undoes the last change; its label, or empty where there is none. */
+    /** Undoes the last change of the stash with all that rests on it; its name, or empty where there is none. */
     public Optional<String> undo() {
-        return turn(false);
+        return turns().turn(Thing.STASH, false);
     }
 
-    /** Redoes the change that was undone last. */
+    /** Redoes what was undone last. */
     public Optional<String> redo() {
-        return turn(true);
+        return turns().turn(Thing.STASH, true);
     }
 
-    private Optional<String> turn(boolean again) {
-        return turns.turn(BOOK, again, (handle, deed) -> {
-            StashEdit edit = StashEdit.read(deed.label(), deed.change());
-            StashEdit turned = again ? edit : edit.reversed();
-            apply(handle, turned);
-            asides(handle, turned);
-        });
+    private UndoRedo turns() {
+        return Store.turns(jdbi, clock);
+    }
+
+    void replay(Handle handle, ChangeJournal.Fact fact, boolean again) {
+        StashEdit edit = StashEdit.read(fact.label(), fact.what());
+        StashEdit turned = again ? edit : edit.reversed();
+        apply(handle, turned);
+        asides(handle, turned);
     }
 
     /** Applies what comes and goes with the pieces. A picture she has changed since stays hers. */

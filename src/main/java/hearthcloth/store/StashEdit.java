@@ -7,8 +7,11 @@ import hearthcloth.measure.Length;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.json.DesignCodec;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Thing;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One change of the stash: pieces that go and pieces that come. A changed piece goes and comes with the same id.
@@ -54,6 +57,14 @@ public record StashEdit(
                         .map(one -> new Pictured(one.fabric(), /* was= */ one.is(), /* is= */ one.was()))
                         .toList(),
                 photo.map(from -> new FromPhoto(from.photograph(), from.keys(), !from.in())));
+    }
+
+    /** Everything it touches: its pieces, and the stash they lie in. */
+    Set<Thing> touched() {
+        Set<Thing> touched = new HashSet<>(Set.of(Thing.STASH));
+        gone.forEach(piece -> touched.add(Thing.piece(piece.id())));
+        come.forEach(piece -> touched.add(Thing.piece(piece.id())));
+        return touched;
     }
 
     String text() {

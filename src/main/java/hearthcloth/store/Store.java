@@ -1,5 +1,7 @@
 package hearthcloth.store;
 
+import hearthcloth.store.journal.OneChange;
+import hearthcloth.store.journal.UndoRedo;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -36,6 +38,21 @@ public final class Store {
     /** Runs several changes as one: all of them are stored or, where {@code work} throws, none. */
     public <T> T atOnce(Supplier<T> work) {
         return jdbi.inTransaction(handle -> work.get());
+    }
+
+    /**
+     * Runs edits of several books as one change under one name: stored together or not at all, and taken back together
+     * by one undo, wherever it is asked for.
+     */
+    public <T> T asOneChange(String label, Supplier<T> work) {
+        return jdbi.inTransaction(handle -> OneChange.named(handle, label, work));
+    }
+
+    static UndoRedo turns(Jdbi jdbi, Clock clock) {
+        return new UndoRedo(
+                jdbi,
+                clock,
+                new Books(new StashBook(jdbi, clock), new ClothBook(jdbi, clock), new PhotoBook(jdbi, clock)));
     }
 
     /** The present time, which dates everything that is stored. */

@@ -1,65 +1,147 @@
 package hearthcloth.store.journal;
 
+import hearthcloth.work.Change;
+import hearthcloth.work.Journal;
+import hearthcloth.work.Thing;
+import hearthcloth.work.Turn;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
 
-/** The changes made to each book, in order, so that they can be undone and redone. */
+/** The one journal of a workroom, in its database: every change in order, so that it can be undone and redone. */
 public record ChangeJournal(Handle handle, Clock clock) {
 
-    /** The most changes kept for each book. */
-    private static final int MOST = 200;
+    private static final String ROWS = "select change.number, change.label, change.undone, touched.thing from change"
+            + " join touched on touched.change = change.number where ";
+
+    /** What a change did to one book: the stash, a cloth or a photograph. */
+    public record Fact(String label, String book, String what) {}
 
     /**
-     * One change. {@code number} orders the changes, {@code label} names it for the maker, {@code change} holds what is
-     * needed to reverse it.
+     * Adds what was done to one book. Within {@link OneChange} it becomes part of the change that is under way, else a
+     * change of its own. Changes that were undone before it on the same things can no longer be redone.
      */
-    public record Deed(long number, String label, String change) {}
-
-    /** Adds a change; changes that were undone before it can no longer be redone. */
-    public void add(String book, String label, String change) {
-        handle.createUpdate("delete from deed where book = :book and undone = 1")
-                .bind("book", book)
+    public void add(Fact fact, Set<Thing> touched) {
+        forget(touched);
+        Optional<Long> open = OneChange.of(handle).number();
+        long number = open.orElseGet(() -> begun(fact.label()));
+        OneChange.of(handle).goesOn(number);
+        handle.createUpdate("insert into fact (change, place, book, what) values (:change,"
+                        + " (select count(*) from fact where change = :change), :book, :what)")
+                .bind("change", number)
+                .bind("book", fact.book())
+                .bind("what", fact.what())
                 .execute();
-        handle.createUpdate("insert into deed (number, book, label, change, undone, done) values"
-                        + " ((select coalesce(max(number), 0) + 1 from deed), :book, :label, :change, 0, :now)")
-                .bind("book", book)
-                .bind("label", label)
-                .bind("change", change)
+        PreparedBatch batch = handle.prepareBatch("insert into touched (change, thing) values (:change, :thing)"
+                + " on conflict (change, thing) do nothing");
+        touched.forEach(thing ->
+                batch.bind("change", number).bind("thing", thing.word()).add());
+        batch.execute();
+    }
+
+    private long begun(String label) {
+        long number = handle.createQuery("select coalesce(max(number), 0) + 1 from change")
+                .mapTo(Long.class)
+                .one();
+        handle.createUpdate("insert into change (number, label, done, undone) values (:number, :label, :now, 0)")
+                .bind("number", number)
+                .bind("label", OneChange.of(handle).label().orElse(label))
                 .bind("now", clock.instant().toString())
                 .execute();
-        handle.createUpdate("delete from deed where book = :book and number <="
-                        + " (select number from deed where book = :book order by number desc limit 1 offset :most)")
+        return number;
+    }
+
+    private void forget(Set<Thing> touched) {
+        for (Change change : new Journal(rows("change.undone > 0", 0)).forgottenBy(touched)) {
+            for (String rows : List.of("touched where change", "fact where change", "change where number")) {
+                handle.createUpdate("delete from " + rows + " = :number")
+                        .bind("number", change.number())
+                        .execute();
+            }
+        }
+    }
+
+    /** Removes all that was ever done to a book; what the same changes did to others stays. */
+    public void remove(String book, Thing thing) {
+        handle.createUpdate("delete from fact where book = :book")
                 .bind("book", book)
-                .bind("most", MOST)
                 .execute();
-    }
-
-    /** The last change that is in force, or the first that was undone. */
-    Optional<Deed> last(String book, boolean undone) {
-        return handle.createQuery("select number, label, change from deed where book = :book and undone = :undone"
-                        + " order by number " + (undone ? "asc" : "desc") + " limit 1")
-                .bind("book", book)
-                .bind("undone", undone ? 1 : 0)
-                .map((row, context) -> new Deed(row.getLong("number"), row.getString("label"), row.getString("change")))
-                .findOne();
-    }
-
-    void mark(Deed deed, boolean undone) {
-        handle.createUpdate("update deed set undone = :undone where number = :number")
-                .bind("undone", undone ? 1 : 0)
-                .bind("number", deed.number())
+        handle.createUpdate("delete from touched where thing = :thing")
+                .bind("thing", thing.word())
                 .execute();
+        handle.execute("delete from touched where not exists (select 1 from fact where fact.change = touched.change)");
+        handle.execute("delete from change where not exists (select 1 from fact where fact.change = change.number)");
     }
 
-    /** Undoes, or redoes, the last change of a book by {@code act}; its label, or empty where there is none. */
-    Optional<String> turn(String book, boolean again, Consumer<Deed> act) {
-        Optional<Deed> deed = last(book, again);
-        deed.ifPresent(found -> {
-            act.accept(found);
-            mark(found, !again);
-        });
-        return deed.map(Deed::label);
+    private List<Change> rows(String which, long from) {
+        Map<Long, Change> found = new LinkedHashMap<>();
+        handle.createQuery(ROWS + which + " and change.number >= :from order by change.number")
+                .bind("from", from)
+                .map((row, context) -> new Change(
+                        row.getLong("number"),
+                        row.getString("label"),
+                        Set.of(Thing.read(row.getString("thing"))),
+                        row.getLong("undone")))
+                .forEach(row -> found.merge(row.number(), row, ChangeJournal::both));
+        return new ArrayList<>(found.values());
+    }
+
+    private static Change both(Change one, Change other) {
+        Set<Thing> touched = new HashSet<>(one.touched());
+        touched.addAll(other.touched());
+        return new Change(one.number(), one.label(), touched, one.undone());
+    }
+
+    /** What undo would take back or, where {@code again}, redo would do again, for someone who looks at this. */
+    Optional<Turn> next(Thing seen, boolean again) {
+        if (again) {
+            return new Journal(rows("change.undone > 0", 0)).redo(seen);
+        }
+        long last = handle.createQuery("select coalesce(max(change.number), 0) from change join touched on"
+                        + " touched.change = change.number where touched.thing = :thing and change.undone = 0")
+                .bind("thing", seen.word())
+                .mapTo(Long.class)
+                .one();
+        return last == 0 ? Optional.empty() : new Journal(rows("change.undone = 0", last)).undo(seen);
+    }
+
+    /** Takes back, or does again, all of a turn. */
+    void turn(Turn turn, boolean again, Replay replay) {
+        List<Change> order = new ArrayList<>(turn.changes());
+        if (!again) {
+            java.util.Collections.reverse(order);
+        }
+        long undo = again ? 0 : new Journal(rows("change.undone > 0", 0)).nextUndo();
+        for (Change change : order) {
+            facts(change, again).forEach(fact -> replay.replay(handle, fact, again));
+            handle.createUpdate("update change set undone = :undone where number = :number")
+                    .bind("undone", undo)
+                    .bind("number", change.number())
+                    .execute();
+        }
+    }
+
+    private List<Fact> facts(Change change, boolean again) {
+        return handle.createQuery(
+                        "select book, what from fact where change = :change order by place " + (again ? "asc" : "desc"))
+                .bind("change", change.number())
+                .map((row, context) -> new Fact(change.label(), row.getString("book"), row.getString("what")))
+                .list();
+    }
+
+    /** Every change in force with its facts, the first first: from these the tables can be made anew. */
+    List<Fact> inForce() {
+        return handle.createQuery("select change.label, fact.book, fact.what from change"
+                        + " join fact on fact.change = change.number where change.undone = 0"
+                        + " order by change.number, fact.place")
+                .map((row, context) -> new Fact(row.getString("label"), row.getString("book"), row.getString("what")))
+                .list();
     }
 }

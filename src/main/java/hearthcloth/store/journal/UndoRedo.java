@@ -1,31 +1,36 @@
 package hearthcloth.store.journal;
 
+import hearthcloth.work.Thing;
+import hearthcloth.work.Turn;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
-/** Undo and redo of a book, each as one transaction. */
-public record UndoRedo(Jdbi jdbi, Clock clock) {
+/** Undo and redo for someone who looks at one thing, each as one transaction over everything it touches. */
+public record UndoRedo(Jdbi jdbi, Clock clock, Replay replay) {
 
-    /** The label of the change that undo would reverse or, where {@code again}, redo would repeat. */
-    public Optional<String> next(String book, boolean again) {
-        return jdbi.withHandle(
-                handle -> new ChangeJournal(handle, clock).last(book, again).map(ChangeJournal.Deed::label));
+    /** The name of what undo would take back or, where {@code again}, redo would do again. */
+    public Optional<String> next(Thing seen, boolean again) {
+        return jdbi.withHandle(handle -> journal(handle).next(seen, again).map(Turn::label));
     }
 
-    /** Undoes the last change, or redoes it, by {@code act}; its label, or empty where there is none. */
-    public Optional<String> turn(String book, boolean again, BiConsumer<Handle, ChangeJournal.Deed> act) {
-        return jdbi.inTransaction(
-                handle -> new ChangeJournal(handle, clock).turn(book, again, deed -> act.accept(handle, deed)));
-    }
-
-    /** The same for a book that is one document, which {@code write} replaces. */
-    public Optional<String> turnDocument(String book, boolean again, BiConsumer<Handle, String> write) {
-        return turn(book, again, (handle, deed) -> {
-            DocumentEdit edit = DocumentEdit.read(deed.change());
-            write.accept(handle, again ? edit.after() : edit.before());
+    /** Undoes the last change with all that rests on it, or redoes it; its name, or empty where there is none. */
+    public Optional<String> turn(Thing seen, boolean again) {
+        return jdbi.inTransaction(handle -> {
+            Optional<Turn> turn = journal(handle).next(seen, again);
+            turn.ifPresent(all -> journal(handle).turn(all, again, replay));
+            return turn.map(Turn::label);
         });
+    }
+
+    /** Every fact of the changes in force, the first first. */
+    public List<ChangeJournal.Fact> inForce() {
+        return jdbi.withHandle(handle -> journal(handle).inForce());
+    }
+
+    private ChangeJournal journal(Handle handle) {
+        return new ChangeJournal(handle, clock);
     }
 }

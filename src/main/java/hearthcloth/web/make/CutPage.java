@@ -210,7 +210,7 @@ public final class CutPage {
         ClothDocument.Life life = cloth.document().life();
         ClothDocument now = cloth.document()
                 .with(new ClothDocument.Life(Stage.CUT, life.made(), life.wrapped(), life.keeper(), life.uses()));
-        int offcuts = room.store().atOnce(() -> {
+        int offcuts = room.store().asOneChange("cut " + cloth.name(), () -> {
             room.store().cloths().save(cloth, "cut", now);
             return room.store().stash().cut("cut " + cloth.name(), plan).size();
         });

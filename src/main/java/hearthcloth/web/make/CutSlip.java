@@ -45,7 +45,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 cloth.name(),
                 TimeLimit.within(ANSWER_WITHIN_MS));
         ClothDocument now = now(answer);
-        room.store().atOnce(() -> {
+        room.store().asOneChange("a slip in piece " + wrong, () -> {
             room.store().stash().edit(new StashEdit("a slip in piece " + wrong, slip.gone(), slip.come()));
             return room.store().cloths().save(cloth, LABEL, now);
         });

@@ -245,7 +245,7 @@ public final class SewMeasure {
         ClothDocument was = cloth.document();
         ClothDocument now = new ClothDocument(
                 way.design(), Optional.of(resewn.plan()), List.of(), bench(resewn.plan()), was.life());
-        room.store().atOnce(() -> {
+        room.store().asOneChange("planned again while sewing " + cloth.name(), () -> {
             if (!resewn.gone().isEmpty() || !resewn.come().isEmpty()) {
                 room.store()
                         .stash()
