@@ -71,7 +71,8 @@ class HousePictureTest {
         /** Without arrows that a longer way makes needless. */
         Set<String> nearest(String room) {
             Set<String> nearest = new TreeSet<>(knows.getOrDefault(room, Set.of()));
-            nearest.removeIf(far -> knows.getOrDefault(room, Set.of()).stream().anyMatch(mid -> !mid.equals(far) && reaches(mid, far)));
+            nearest.removeIf(far ->
+                    knows.getOrDefault(room, Set.of()).stream().anyMatch(mid -> !mid.equals(far) && reaches(mid, far)));
             return nearest;
         }
 
@@ -116,7 +117,8 @@ class HousePictureTest {
                 + y
                 + "\" font-family=\"sans-serif\">\n<title>The rooms of Hearthcloth, each above what it knows</title>\n"
                 + "<rect width=\"" + WIDTH + "\" height=\"" + y + "\" fill=\"#fbfaf5\"/>\n");
-        spots.forEach((room, from) -> house.nearest(room).forEach(below -> arrow(svg, from, spots.getOrDefault(below, from))));
+        spots.forEach((room, from) ->
+                house.nearest(room).forEach(below -> arrow(svg, from, spots.getOrDefault(below, from))));
         spots.forEach((room, at) -> box(svg, house, room, at));
         return svg.append("</svg>\n").toString();
     }

@@ -6,8 +6,8 @@ import hearthcloth.cutstock.piecing.cover.Covering;
 import hearthcloth.cutstock.piecing.cover.Heap;
 import hearthcloth.cutstock.piecing.cover.SeveralCoverings;
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -103,9 +103,10 @@ public final class FreePiecing {
             add(joint.second(), sums);
             return;
         }
-        Patch patch = (Patch) tree;
+        ScrapPatch patch = (ScrapPatch) tree;
         long seam = job.allowances().seam();
-        sums[0] += heap.lost(new Patch(patch.scrap(), patch.turned(), patch.width() - seam, patch.height() - seam));
+        sums[0] +=
+                heap.lost(new ScrapPatch(patch.scrap(), patch.turned(), patch.width() - seam, patch.height() - seam));
         sums[1] += patch.width() * patch.height();
         sums[2]++;
     }
@@ -122,9 +123,9 @@ public final class FreePiecing {
         if (net instanceof Joint joint) {
             return new Joint(joint.beside(), cut(joint.first()), cut(joint.second()));
         }
-        Patch patch = (Patch) net;
+        ScrapPatch patch = (ScrapPatch) net;
         long seam = job.allowances().seam();
-        return new Patch(patch.scrap(), patch.turned(), patch.width() + seam, patch.height() + seam);
+        return new ScrapPatch(patch.scrap(), patch.turned(), patch.width() + seam, patch.height() + seam);
     }
 
     /** One search: the best it has found so far. */

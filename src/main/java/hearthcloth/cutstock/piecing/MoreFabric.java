@@ -1,8 +1,8 @@
 package hearthcloth.cutstock.piecing;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -51,7 +51,8 @@ public record MoreFabric(Scrap piece, PiecingJob job, PiecedCloth cloth) {
 
     /** The least net side of a patch. */
     private static long least(PiecingJob job) {
-        return job.allowances().cutToShow(job.terms().least()) - job.allowances().seam();
+        return job.allowances().cutToShow(job.terms().least())
+                - job.allowances().seam();
     }
 
     /** Whether enough is left beside a strip of this net breadth. */
@@ -96,7 +97,7 @@ public record MoreFabric(Scrap piece, PiecingJob job, PiecedCloth cloth) {
         Pieced tree = new Joint(
                 !below,
                 plan.cloths().get(0).tree(),
-                new Patch(scraps.size() - 1, false, piece.width(), piece.height()));
+                new ScrapPatch(scraps.size() - 1, false, piece.width(), piece.height()));
         PiecingJob more = new PiecingJob(job.cloths(), scraps, sewn, job.terms());
         return new MoreFabric(piece, more, new PiecedCloth(0, wished, tree));
     }

@@ -1,8 +1,8 @@
 package hearthcloth.cutstock.piecing;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -63,7 +63,7 @@ final class PlanCheck {
     }
 
     private long[] size(Pieced tree) {
-        if (tree instanceof Patch patch) {
+        if (tree instanceof ScrapPatch patch) {
             judge(patch);
             return new long[] {patch.width(), patch.height()};
         }
@@ -77,7 +77,7 @@ final class PlanCheck {
         return a;
     }
 
-    private void judge(Patch patch) {
+    private void judge(ScrapPatch patch) {
         Scrap scrap = job.scraps().get(patch.scrap());
         require(!patch.turned() || scrap.turnable(), "scrap " + patch.scrap() + " has a nap and is turned");
         require(used.add(patch.scrap()), "scrap " + patch.scrap() + " is used twice");

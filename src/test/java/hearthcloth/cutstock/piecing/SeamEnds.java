@@ -1,8 +1,8 @@
 package hearthcloth.cutstock.piecing;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -55,7 +55,7 @@ final class SeamEnds {
 
     /** Lays a part with its cut corner at a place; gives its cut width and height. */
     private long[] lay(Pieced tree, long x, long y) {
-        if (tree instanceof Patch patch) {
+        if (tree instanceof ScrapPatch patch) {
             return new long[] {patch.width(), patch.height()};
         }
         Joint joint = (Joint) tree;

@@ -1,8 +1,8 @@
 package hearthcloth.cutstock.piecing.blocks;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.Arrays;
 
 /**
@@ -102,7 +102,7 @@ final class Blocks {
         if (second[block] == NONE) {
             int across = turned ? height[block] : width[block];
             int down = turned ? width[block] : height[block];
-            return new Patch(first[block], over, across, down);
+            return new ScrapPatch(first[block], over, across, down);
         }
         return new Joint(
                 over ^ ((way[block] & BESIDE) != 0),

@@ -1,7 +1,7 @@
 package hearthcloth.cutstock.piecing.compose;
 
-import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -115,8 +115,8 @@ public final class Composition {
 
     /** Exchanges two patches that are cut to the same size. */
     private boolean exchange(Row one, Row other) {
-        Patch a = one.patch();
-        Patch b = other.patch();
+        ScrapPatch a = one.patch();
+        ScrapPatch b = other.patch();
         if (a.width() == b.width() && a.height() == b.height()) {
             one.lay(b);
             other.lay(a);

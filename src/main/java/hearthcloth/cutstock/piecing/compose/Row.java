@@ -1,8 +1,8 @@
 package hearthcloth.cutstock.piecing.compose;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,11 +17,11 @@ final class Row {
     final List<Row> parts;
     final long width;
     final long height;
-    private Optional<Patch> patch;
+    private Optional<ScrapPatch> patch;
     long left;
     long top;
 
-    private Row(boolean beside, List<Row> parts, long width, long height, Optional<Patch> patch) {
+    private Row(boolean beside, List<Row> parts, long width, long height, Optional<ScrapPatch> patch) {
         this.beside = beside;
         this.parts = parts;
         this.width = width;
@@ -31,7 +31,7 @@ final class Row {
 
     /** The rows of a tree at cut sizes, when a seam takes so much. */
     static Row of(Pieced tree, long seam) {
-        if (tree instanceof Patch patch) {
+        if (tree instanceof ScrapPatch patch) {
             return new Row(false, List.of(), patch.width() - seam, patch.height() - seam, Optional.of(patch));
         }
         Joint joint = (Joint) tree;
@@ -66,12 +66,12 @@ final class Row {
         return tree;
     }
 
-    Patch patch() {
+    ScrapPatch patch() {
         return patch.orElseThrow();
     }
 
     /** Lays another patch of the same size here. */
-    void lay(Patch other) {
+    void lay(ScrapPatch other) {
         patch = Optional.of(other);
     }
 

@@ -1,8 +1,8 @@
 package hearthcloth.cutstock.piecing.cover;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.BitSet;
 
 /**
@@ -27,7 +27,7 @@ public record Covered(Pieced tree, int width, int height, long lost) {
             collect(joint.first(), set);
             collect(joint.second(), set);
         } else {
-            set.set(((Patch) tree).scrap());
+            set.set(((ScrapPatch) tree).scrap());
         }
     }
 }

@@ -2,8 +2,8 @@ package hearthcloth.cutstock.piecing.cover;
 
 import hearthcloth.cutstock.piecing.blocks.Stock;
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.Arrays;
 import java.util.function.IntUnaryOperator;
 
@@ -31,7 +31,7 @@ public record Heap(Stock all) {
         if (tree instanceof Joint joint) {
             return lost(joint.first()) + lost(joint.second());
         }
-        Patch patch = (Patch) tree;
+        ScrapPatch patch = (ScrapPatch) tree;
         int width = all.width(patch.scrap());
         int height = all.height(patch.scrap());
         long across = patch.turned() ? patch.height() : patch.width();
@@ -44,7 +44,7 @@ public record Heap(Stock all) {
         if (tree instanceof Joint joint) {
             return new Joint(joint.beside(), renumbered(joint.first(), number), renumbered(joint.second(), number));
         }
-        Patch patch = (Patch) tree;
-        return new Patch(number.applyAsInt(patch.scrap()), patch.turned(), patch.width(), patch.height());
+        ScrapPatch patch = (ScrapPatch) tree;
+        return new ScrapPatch(number.applyAsInt(patch.scrap()), patch.turned(), patch.width(), patch.height());
     }
 }

@@ -1,8 +1,8 @@
 package hearthcloth.cutstock.piecing.cover;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.Patch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +25,7 @@ final class Plank {
     }
 
     static Plank of(Pieced tree) {
-        if (tree instanceof Patch patch) {
+        if (tree instanceof ScrapPatch patch) {
             Plank plank = new Plank(false, patch);
             plank.width = patch.width();
             plank.height = patch.height();

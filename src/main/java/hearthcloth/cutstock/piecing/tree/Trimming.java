@@ -34,7 +34,7 @@ public final class Trimming {
     private record Give(long width, long height, int acrossWidth, int acrossHeight) {}
 
     private Part part(Pieced tree) {
-        if (tree instanceof Patch patch) {
+        if (tree instanceof ScrapPatch patch) {
             return new Part(
                     tree,
                     List.of(),
@@ -79,8 +79,8 @@ public final class Trimming {
     }
 
     private Pieced cut(Part part, long width, long height) {
-        if (part.tree instanceof Patch patch) {
-            return new Patch(patch.scrap(), patch.turned(), width, height);
+        if (part.tree instanceof ScrapPatch patch) {
+            return new ScrapPatch(patch.scrap(), patch.turned(), width, height);
         }
         Part a = part.parts.get(0);
         Part b = part.parts.get(1);

@@ -8,10 +8,10 @@ package hearthcloth.cutstock.piecing.tree;
  * @param width from left to right as it lies in the cloth
  * @param height from top to bottom as it lies in the cloth
  */
-public record Patch(int scrap, boolean turned, long width, long height) implements Pieced {
+public record ScrapPatch(int scrap, boolean turned, long width, long height) implements Pieced {
 
     /** The same patch turned by a quarter. */
-    public Patch quarterTurned() {
-        return new Patch(scrap, !turned, /* width= */ height, /* height= */ width);
+    public ScrapPatch quarterTurned() {
+        return new ScrapPatch(scrap, !turned, /* width= */ height, /* height= */ width);
     }
 }
