@@ -73,7 +73,7 @@ import picocli.CommandLine.Parameters;
             "  hearthcloth plan - --size \"30 x 24 in\" --out out < my-stash.csv",
             "",
             "Ends with 0 when cloths were planned, 1 when the stash cannot make what is wished (and says what is",
-            "short), 2 when something typed or written in the stash file cannot be used (and says where)."
+            "short, and writes the nearest cloth that it can make), 2 when something typed or written in the stash file cannot be used (and says where)."
         })
 final class PlanCommand implements Callable<Integer> {
 
@@ -175,17 +175,28 @@ final class PlanCommand implements Callable<Integer> {
                             + time.doubled() + ", may find better.");
         }
         if (outcome instanceof PlanOutcome.CannotMake cannot) {
+            if (!cannot.nearest().isEmpty()) {
+                write(cannot.nearest(), print, folder, progress);
+            }
             if (json) {
-                shell.out().println(JsonText.of(PlanJson.shortage(stash, print.gift(), print.ruler(), cannot)));
+                shell.out()
+                        .println(
+                                JsonText.of(PlanJson.shortage(stash, print.gift(), print.ruler(), cannot, plainOut())));
             } else {
-                new PlanReport(shell.err(), print.ruler()).shortage(cannot);
+                new PlanReport(shell.err(), print.ruler()).shortage(cannot, plainOut());
             }
             return 1;
         }
         PlanOutcome.Proposals proposals = (PlanOutcome.Proposals) outcome;
+        write(proposals.plans(), print, folder, progress);
+        report(stash, proposals, print);
+        return 0;
+    }
+
+    private void write(List<Plan> plans, Print print, OutputFolder folder, ProgressLine progress) {
         progress.say("drawing");
         List<OutputFolder.Proposal> files = new ArrayList<>();
-        for (Plan plan : proposals.plans()) {
+        for (Plan plan : plans) {
             PlanFolder drawn = new PlanFolder(
                     plan, print.ruler(), print.paper(), print.gift().map(gift -> gift.wrapped(print.ruler())));
             files.add(into -> {
@@ -200,12 +211,14 @@ final class PlanCommand implements Callable<Integer> {
         }
         folder.write(files);
         progress.clear();
-        report(stash, proposals, print);
-        return 0;
+    }
+
+    private String plainOut() {
+        return ListWords.plain(outName).replaceAll("(?<=.)/+$", "");
     }
 
     private void report(Stash stash, PlanOutcome.Proposals proposals, Print print) {
-        String folder = ListWords.plain(outName).replaceAll("(?<=.)/+$", "");
+        String folder = plainOut();
         if (json) {
             PlanJson planned = PlanJson.planned(stash, print.gift(), print.ruler(), proposals.plans(), folder);
             shell.out().println(JsonText.of(planned));

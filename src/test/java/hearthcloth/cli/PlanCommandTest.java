@@ -172,9 +172,11 @@ class PlanCommandTest {
         assertThat(typed.out()).isEmpty();
         // 38 × 38 = 1444 sq in wished, 6 × 20 + 8 × 8 = 184 sq in there
         assertThat(typed.err())
-                .contains("cannot be made", "1444 sq in", "184 sq in", "The nearest that can be made", "--size \"");
-        assertThat(out()).doesNotExist();
-        assertThat(folder).isEmptyDirectory();
+                .contains("cannot be made", "1444 sq in", "184 sq in", "The nearest that can be made", "--size \"")
+                .contains("/1, ready to cut and sew by");
+        assertThat(out().resolve("1").resolve("plan.json")).exists();
+        assertThat(out().resolve("1").resolve("guide.pdf")).exists();
+        assertThat(out().resolve("2")).doesNotExist();
     }
 
     @ParameterizedTest

@@ -42,12 +42,12 @@ public record PlanJson(
     /**
      * One cloth.
      *
-     * @param folder left out for a cloth that was not written
+     * @param folder where it is drawn
      * @param fewestJoins no plan has fewer
      * @param leastTouchedMm2 no plan cuts into less
      */
     record Proposal(
-            @Nullable String folder,
+            String folder,
             String title,
             Extent finished,
             int joins,
@@ -60,20 +60,24 @@ public record PlanJson(
             List<String> cautions) {}
 
     public static PlanJson planned(Stash stash, Optional<GiftWish> gift, Ruler ruler, List<Plan> plans, String folder) {
-        List<Proposal> all = IntStream.range(0, plans.size())
-                .mapToObj(i -> proposal(plans.get(i), folder + "/" + (i + 1)))
-                .toList();
-        return made("planned", heap(stash), words(gift, ruler), all, List.of(), List.of());
+        return made("planned", heap(stash), words(gift, ruler), proposals(plans, folder), List.of(), List.of());
     }
 
-    public static PlanJson shortage(Stash stash, Optional<GiftWish> gift, Ruler ruler, PlanOutcome.CannotMake cannot) {
+    private static List<Proposal> proposals(List<Plan> plans, String folder) {
+        return IntStream.range(0, plans.size())
+                .mapToObj(i -> proposal(plans.get(i), folder + "/" + (i + 1)))
+                .toList();
+    }
+
+    public static PlanJson shortage(
+            Stash stash, Optional<GiftWish> gift, Ruler ruler, PlanOutcome.CannotMake cannot, String folder) {
         return made(
                 cannot.proven() ? "impossible" : "none-found",
                 heap(stash),
                 words(gift, ruler),
                 List.of(),
                 cannot.why(),
-                cannot.nearest().stream().map(plan -> proposal(plan, null)).toList());
+                proposals(cannot.nearest(), folder));
     }
 
     private static PlanJson made(
@@ -94,7 +98,7 @@ public record PlanJson(
         return gift.map(wish -> wish.sentence(ruler)).orElse(null);
     }
 
-    private static Proposal proposal(Plan plan, @Nullable String folder) {
+    private static Proposal proposal(Plan plan, String folder) {
         var figures = plan.figures();
         return new Proposal(
                 folder,

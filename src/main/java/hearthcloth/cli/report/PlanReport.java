@@ -99,23 +99,29 @@ public final class PlanReport {
                 : ruler.write(size, Rounding.NEAREST);
     }
 
-    /** Reports why nothing can be made, and the nearest cloth that can. */
-    public void shortage(PlanOutcome.CannotMake cannot) {
+    /** Reports why nothing can be made, and the nearest cloth that can, which is drawn in the folder. */
+    public void shortage(PlanOutcome.CannotMake cannot, String folder) {
         out.println(
                 cannot.proven()
                         ? "This cloth cannot be made from this stash."
                         : "No way was found to make this cloth from this stash.");
         cannot.why().forEach(this::line);
-        cannot.nearest().stream().findFirst().ifPresent(this::nearest);
+        cannot.nearest().stream().findFirst().ifPresent(plan -> nearest(plan, folder));
     }
 
-    private void nearest(Plan plan) {
+    private void nearest(Plan plan, String folder) {
         int joins = plan.figures().joins();
         line("The nearest that can be made is " + finished(plan) + ": "
                 + plan.story().title() + ", "
                 + (joins == 0 ? "no joins" : ListWords.count(joins, "join")) + ". "
                 + String.join(" ", plan.story().chosen()));
-        line("Ask for it with --size \"" + asked(plan) + "\", leaving the rest to the stash.");
+        line("It is in " + folder + "/1, ready to cut and sew by: in " + fabrics(plan) + ".");
+        line("For more like it, ask with --size \"" + asked(plan) + "\", leaving the rest to the stash.");
+    }
+
+    private static String fabrics(Plan plan) {
+        return String.join(
+                ", ", plan.fabrics().stream().map(fabric -> fabric.name()).toList());
     }
 
     private String asked(Plan plan) {

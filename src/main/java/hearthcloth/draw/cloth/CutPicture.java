@@ -125,7 +125,7 @@ public final class CutPicture {
     private void number(DrawingScale scale, List<CutNumber> numbers, List<Label> labels) {
         List<Bounds> taken = new ArrayList<>();
         for (CutLine line : task.lines()) {
-            String measure = ruler.number(line.measure(), Rounding.NEAREST);
+            String measure = ruler.number(line.measure(), Rounding.UP);
             CutNumber.placed(line, run(line, scale), measure, taken)
                     .ifPresentOrElse(
                             number -> {

@@ -19,7 +19,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
 /**
@@ -43,8 +42,6 @@ public final class Planner {
 
     /** Steps of the search for each draft. */
     private static final long FIRST_STEPS = 60;
-    /** Steps of the longer search, for each unit of effort. */
-    private static final long LATER_STEPS = 150;
 
     private final Wish wish;
     private final Supply supply;
@@ -52,36 +49,11 @@ public final class Planner {
     private final Drafts drafts;
     private final Stash stash;
     private final List<Fabric> named;
-    private final Work work;
+    private final SearchWork work;
     private final Optional<VisibleFabricSchemes> outwards;
     private final Comparator<DraftTrial> order;
 
-    /** How hard to search, when to stop, and who receives the progress. */
-    private record Work(int effort, Budget budget, Consumer<PlanProgress> seen) {
-
-        long laterSteps() {
-            return LATER_STEPS * Math.max(1, effort);
-        }
-
-        /** The budget once a cloth is found; before that, no limit but the steps of each draft. */
-        Budget once(boolean found) {
-            return found ? budget : Budget.steps(Long.MAX_VALUE);
-        }
-
-        boolean isOver(boolean found) {
-            return once(found).spent();
-        }
-
-        /** The same without handing out plans, since a cloth that only comes near a wish is no answer to it. */
-        Work withoutPlans() {
-            return new Work(
-                    effort,
-                    budget,
-                    told -> seen.accept(new PlanProgress(told.tried(), told.of(), told.found(), Optional.empty())));
-        }
-    }
-
-    private Planner(Stash stash, Wish wish, List<Fabric> named, Work work) {
+    private Planner(Stash stash, Wish wish, List<Fabric> named, SearchWork work) {
         this.wish = wish;
         this.named = named;
         this.stash = named.isEmpty()
@@ -125,7 +97,7 @@ public final class Planner {
         if (stash.pieces().isEmpty()) {
             return new PlanOutcome.CannotMake(true, List.of("The stash is empty; add at least one piece."), List.of());
         }
-        return new Planner(stash, wish, List.copyOf(named), new Work(effort, budget, seen)).outcome();
+        return new Planner(stash, wish, List.copyOf(named), new SearchWork(effort, budget, seen)).outcome();
     }
 
     private static String noFabric(String name, Stash stash) {
@@ -189,13 +161,13 @@ public final class Planner {
 
     /** The largest cloth in the proportions of {@code shape}, as it was first made. */
     private Optional<DraftTrial> largest(Size shape) {
-        AtomicReference<Optional<DraftTrial>> last = new AtomicReference<>(Optional.empty());
+        List<DraftTrial> made = new ArrayList<>();
         LargestCloth.of(shape, step(wish.preferences().ruler()), stash.areaMm2(), size -> {
-            Optional<DraftTrial> made = made(Optional.of(size), last.get().isPresent());
-            made.ifPresent(trial -> last.set(made));
-            return made.isPresent();
+            Optional<DraftTrial> trial = made(Optional.of(size), !made.isEmpty());
+            trial.ifPresent(made::add);
+            return trial.isPresent();
         });
-        return last.get();
+        return made.isEmpty() ? Optional.empty() : Optional.of(made.get(made.size() - 1));
     }
 
     /** What else can be made as large as {@code made}, which is at least that one, best first. */

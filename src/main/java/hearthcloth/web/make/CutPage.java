@@ -111,7 +111,7 @@ public final class CutPage {
         List<Line> lines = task.lines().stream()
                 .map(line -> new Line(
                         line.number(),
-                        room.settings().ruler().write(line.measure(), Rounding.NEAREST),
+                        room.settings().ruler().write(line.measure(), Rounding.UP),
                         line.sentence(),
                         ticked.contains(key(task, line.number()))))
                 .toList();

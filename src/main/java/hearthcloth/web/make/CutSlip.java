@@ -5,7 +5,10 @@ import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.DesignFit;
+import hearthcloth.plan.rework.Miscut;
 import hearthcloth.plan.rework.MiscutRecovery;
+import hearthcloth.plan.rework.MiscutWays;
+import hearthcloth.plan.rework.WayOn;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
@@ -31,6 +34,10 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 .filter(each -> each.id().equals(wrong))
                 .findFirst()
                 .orElseThrow(() -> new StoreException("This piece is not in the plan any more; load the page again."));
+        if (!PageContext.field(context, "short").isEmpty()) {
+            goOn(context, piece);
+            return;
+        }
         MiscutRecovery slip = MiscutRecovery.of(
                 plan,
                 cloth.document().bench().ticked(),
@@ -59,6 +66,32 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                     "/cloth/" + cloth.id(),
                     "What is left does not suffice as it is." + why + " Change a bar or a width.");
         }
+    }
+
+    /** A patch that was cut too small: the way on that is asked for, else the best. The stash keeps its pieces. */
+    private void goOn(Context context, Piece piece) {
+        Set<String> ticked = cloth.document().bench().ticked();
+        String patch = Miscut.next(plan, ticked, piece.id())
+                .orElseThrow(() -> new MeasureException("every patch of this piece is cut; tell it of the cut itself"));
+        Size measured = real(context, piece)
+                .orElseThrow(() -> new MeasureException("write what the patch measures now, across and along"));
+        Miscut miscut = Miscut.of(plan, ticked, patch, measured);
+        MiscutWays slip = new MiscutWays(
+                miscut,
+                cloth.document().design(),
+                room.store().stash().whole(),
+                room.settings().ruler());
+        List<WayOn> ways = slip.ways(TimeLimit.within(ANSWER_WITHIN_MS), way -> {});
+        String asked = PageContext.field(context, "way");
+        WayOn way = ways.stream()
+                .filter(one -> asked.isEmpty() || one.kind().name().equals(asked))
+                .findFirst()
+                .orElseThrow(() -> new MeasureException(slip.told() + " No way on was found with what is there"));
+        ClothDocument was = cloth.document();
+        ClothDocument now = new ClothDocument(
+                way.design(), Optional.of(way.plan()), List.of(), was.bench().withTicked(way.made()), was.life());
+        room.store().cloths().save(cloth, LABEL, now);
+        PageContext.go(context, "/cut/" + cloth.id(), slip.told() + " " + String.join(" ", way.told()));
     }
 
     private Optional<Size> real(Context context, Piece piece) {

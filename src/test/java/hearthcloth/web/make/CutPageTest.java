@@ -139,6 +139,30 @@ public class CutPageTest {
     }
 
     @Test
+    void a_patch_cut_short_leaves_the_stash_alone_and_keeps_the_ticks() {
+        String stash = visit.page("/stash/stash.csv");
+        int cutAt = withCuts();
+        tickAll(cutAt);
+        String cutOf = all("name=\"id\" value=\"([^\"]+)\"", piece(cutAt)).get(0);
+        int other = cutAt == pieces() - 1 ? 0 : pieces() - 1;
+        String wrong = all("name=\"id\" value=\"([^\"]+)\"", piece(other)).get(0);
+
+        HttpResponse<String> answer =
+                visit.post(cut + "/wrong", "id", wrong, "short", "yes", "width", "3 in", "length", "3 in");
+
+        assertThat(answer.headers().firstValue("Location").orElse("")).contains("is+too+small+by");
+        assertThat(visit.page("/stash/stash.csv")).isEqualTo(stash);
+        List<String> ids = new ArrayList<>();
+        int ticked = 0;
+        for (int at = 0; at < pieces(); at++) {
+            ids.addAll(all("name=\"id\" value=\"([^\"]+)\"", piece(at)));
+            ticked += all("aria-pressed=\"(true)\"", piece(at)).size();
+        }
+        assertThat(ids).contains(wrong, cutOf);
+        assertThat(ticked).isPositive();
+    }
+
+    @Test
     void all_cut_takes_the_pieces_out_of_the_stash_once_and_undo_brings_them_back() {
         assertThat(piece(0)).doesNotContain("All is cut");
         for (int at = 0; at < pieces(); at++) {

@@ -1,0 +1,34 @@
+package hearthcloth.plan.propose;
+
+import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.model.PlanProgress;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** How hard to search, when to stop, and who receives the progress. */
+record SearchWork(int effort, Budget budget, Consumer<PlanProgress> seen) {
+
+    /** Steps of the longer search, for each unit of effort. */
+    private static final long LATER_STEPS = 150;
+
+    long laterSteps() {
+        return LATER_STEPS * Math.max(1, effort);
+    }
+
+    /** The budget once a cloth is found; before that, no limit but the steps of each draft. */
+    Budget once(boolean found) {
+        return found ? budget : Budget.steps(Long.MAX_VALUE);
+    }
+
+    boolean isOver(boolean found) {
+        return once(found).spent();
+    }
+
+    /** The same without handing out plans, since a cloth that only comes near a wish is no answer to it. */
+    SearchWork withoutPlans() {
+        return new SearchWork(
+                effort,
+                budget,
+                told -> seen.accept(new PlanProgress(told.tried(), told.of(), told.found(), Optional.empty())));
+    }
+}
