@@ -23,7 +23,8 @@ class ArchitectureTest {
         "hearthcloth.stash..",
         "hearthcloth.wrap..",
         "hearthcloth.plan..",
-        "hearthcloth.sew.."
+        "hearthcloth.sew..",
+        "hearthcloth.work.."
     };
 
     @ArchTest
@@ -44,6 +45,8 @@ class ArchitectureTest {
             .definedBy("hearthcloth.plan..")
             .layer("sew")
             .definedBy("hearthcloth.sew..")
+            .layer("work")
+            .definedBy("hearthcloth.work..")
             .layer("draw")
             .definedBy("hearthcloth.draw..")
             .layer("store")
@@ -70,6 +73,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("wrap", "cloth", "stash", "measure", "colour")
             .whereLayer("sew")
             .mayOnlyAccessLayers("plan", "wrap", "cloth", "stash", "measure", "colour")
+            .whereLayer("work")
+            .mayOnlyAccessLayers("sew", "plan", "wrap", "cloth", "stash", "measure", "colour")
             .whereLayer("photo")
             .mayOnlyAccessLayers("measure", "colour")
             .whereLayer("gather")

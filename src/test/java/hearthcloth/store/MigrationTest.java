@@ -130,13 +130,13 @@ class MigrationTest {
     void a_cloth_that_was_cut_before_gives_its_pieces_back_with_one_undo_after() throws IOException {
         Store store = Store.open(workroom("4"), CLOCK);
         List<Piece> cut = store.stash().whole().pieces();
-        assertThat(store.cloths().find("a1b2c3")).hasValueSatisfying(cloth -> assertThat(isCut(cloth))
-                .isTrue());
+        assertThat(store.cloths().find("a1b2c3"))
+                .hasValueSatisfying(cloth -> assertThat(isCut(cloth)).isTrue());
 
         assertThat(store.cloths().undo("a1b2c3")).contains("cut Two halves");
 
-        assertThat(store.cloths().find("a1b2c3")).hasValueSatisfying(cloth -> assertThat(isCut(cloth))
-                .isFalse());
+        assertThat(store.cloths().find("a1b2c3"))
+                .hasValueSatisfying(cloth -> assertThat(isCut(cloth)).isFalse());
         assertThat(store.stash().whole().pieces()).hasSize(cut.size() + 5);
         assertThat(store.stash().redo()).contains("cut Two halves");
         assertThat(store.stash().whole().pieces()).isEqualTo(cut);

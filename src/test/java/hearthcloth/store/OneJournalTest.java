@@ -49,7 +49,8 @@ class OneJournalTest {
     OneJournalTest(@TempDir Path folder) {
         file = folder.resolve("work.db");
         store = Store.open(file, CLOCK);
-        store.stash().edit(new StashEdit("add 60", List.of(), Stashes.scraps(60, 3).pieces()));
+        store.stash()
+                .edit(new StashEdit("add 60", List.of(), Stashes.scraps(60, 3).pieces()));
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(Size.square(Length.inches(30))), false),
                 Wish.Shape.open(),
