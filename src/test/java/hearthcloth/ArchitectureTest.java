@@ -74,7 +74,7 @@ class ArchitectureTest {
             .whereLayer("sew")
             .mayOnlyAccessLayers("plan", "wrap", "cloth", "stash", "measure", "colour")
             .whereLayer("work")
-            .mayOnlyAccessLayers("sew", "plan", "wrap", "cloth", "stash", "measure", "colour")
+            .mayOnlyAccessLayers("photo", "sew", "plan", "wrap", "cloth", "stash", "measure", "colour")
             .whereLayer("photo")
             .mayOnlyAccessLayers("measure", "colour")
             .whereLayer("gather")
