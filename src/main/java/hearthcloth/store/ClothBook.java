@@ -1,10 +1,12 @@
 package hearthcloth.store;
 
+import hearthcloth.plan.model.PieceCut;
 import hearthcloth.store.journal.ChangeJournal;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Promises;
 import hearthcloth.work.Thing;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -41,6 +43,18 @@ public final class ClothBook {
                 .bind("id", id)
                 .map((row, context) -> cloth(row))
                 .findOne());
+    }
+
+    /** What the cloths that are planned and not cut yet count on. */
+    public Promises promises() {
+        return new Promises(all().stream()
+                .filter(cloth -> cloth.document().life().stage() == ClothDocument.Stage.DESIGNED)
+                .flatMap(cloth -> cloth.document().plan().stream()
+                        .map(plan -> new Promises.Counting(
+                                cloth.id(),
+                                cloth.name(),
+                                plan.cuts().stream().map(PieceCut::piece).toList())))
+                .toList());
     }
 
     private static SavedCloth cloth(ResultSet row) throws SQLException {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hearthcloth.measure.Length;
 import hearthcloth.stash.Piece;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -79,7 +80,10 @@ class MigrationTest {
 
         assertThat(rows(file, "select * from piece order by position, id")).isEqualTo(pieces);
         assertThat(rows(file, "select * from cloth order by id")).isEqualTo(cloths);
-        assertThat(rows(file, "select * from deed order by number")).isEqualTo(deeds);
+        assertThat(rows(file, "select book, what from fact order by fact.change, place"))
+                .isEqualTo(deeds.stream()
+                        .map(row -> Map.of("book", row.get("book"), "what", row.get("change")))
+                        .toList());
         assertThat(store.stash().whole().pieces())
                 .extracting(Piece::id)
                 .isEqualTo(pieces.stream().map(row -> row.get("id")).toList());
@@ -110,11 +114,32 @@ class MigrationTest {
         }
         assertThat(undone).isGreaterThan(1);
         assertThat(store.stash().isEmpty()).isTrue();
+        assertThat(store.cloths().all()).noneMatch(MigrationTest::isCut);
         while (store.stash().redo().isPresent()) {
             undone--;
         }
         assertThat(undone).isZero();
         assertThat(store.stash().whole().pieces()).isEqualTo(all);
+    }
+
+    private static boolean isCut(SavedCloth cloth) {
+        return cloth.document().life().stage() != ClothDocument.Stage.DESIGNED;
+    }
+
+    @Test
+    void a_cloth_that_was_cut_before_gives_its_pieces_back_with_one_undo_after() throws IOException {
+        Store store = Store.open(workroom("4"), CLOCK);
+        List<Piece> cut = store.stash().whole().pieces();
+        assertThat(store.cloths().find("a1b2c3"))
+                .hasValueSatisfying(cloth -> assertThat(isCut(cloth)).isTrue());
+
+        assertThat(store.cloths().undo("a1b2c3")).contains("cut Two halves");
+
+        assertThat(store.cloths().find("a1b2c3"))
+                .hasValueSatisfying(cloth -> assertThat(isCut(cloth)).isFalse());
+        assertThat(store.stash().whole().pieces()).hasSize(cut.size() + 5);
+        assertThat(store.stash().redo()).contains("cut Two halves");
+        assertThat(store.stash().whole().pieces()).isEqualTo(cut);
     }
 
     @ParameterizedTest

@@ -135,13 +135,4 @@ public record ChangeJournal(Handle handle, Clock clock) {
                 .map((row, context) -> new Fact(change.label(), row.getString("book"), row.getString("what")))
                 .list();
     }
-
-    /** Every change in force with its facts, the first first: from these the tables can be made anew. */
-    List<Fact> inForce() {
-        return handle.createQuery("select change.label, fact.book, fact.what from change"
-                        + " join fact on fact.change = change.number where change.undone = 0"
-                        + " order by change.number, fact.place")
-                .map((row, context) -> new Fact(row.getString("label"), row.getString("book"), row.getString("what")))
-                .list();
-    }
 }

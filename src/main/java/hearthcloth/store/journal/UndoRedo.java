@@ -3,7 +3,6 @@ package hearthcloth.store.journal;
 import hearthcloth.work.Thing;
 import hearthcloth.work.Turn;
 import java.time.Clock;
-import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -23,11 +22,6 @@ public record UndoRedo(Jdbi jdbi, Clock clock, Replay replay) {
             turn.ifPresent(all -> journal(handle).turn(all, again, replay));
             return turn.map(Turn::label);
         });
-    }
-
-    /** Every fact of the changes in force, the first first. */
-    public List<ChangeJournal.Fact> inForce() {
-        return jdbi.withHandle(handle -> journal(handle).inForce());
     }
 
     private ChangeJournal journal(Handle handle) {

@@ -42,6 +42,9 @@ public final class ClothPage {
     private static final double TIED_HEIGHT = 60;
     private static final Type CAPTION = Type.of(3.6, Weight.REGULAR, Palette.SECOND_INK);
 
+    private static final String TICKS_GONE = " Some cuts you had ticked are planned otherwise now: where a piece is cut"
+            + " already, give its real size in the stash, then plan again.";
+
     private final PageContext room;
 
     public ClothPage(PageContext room) {
@@ -53,6 +56,7 @@ public final class ClothPage {
         routes.get("/cloth/{id}/tied", this::tied);
         routes.post("/cloth/{id}/change", this::change);
         routes.post("/cloth/{id}/again", this::again);
+        routes.post("/cloth/{id}/replan", this::replan);
         routes.post("/cloth/{id}/lock", this::lock);
         routes.post("/cloth/{id}/undo", context -> turn(context, false));
         routes.post("/cloth/{id}/redo", context -> turn(context, true));
@@ -88,6 +92,7 @@ public final class ClothPage {
                 "token", room.token(),
                 "undo", book().undoable(id).orElse(""),
                 "redo", book().redoable(id).orElse("")));
+        values.put("warnings", room.store().cloths().promises().warnings(id, view.stash()));
         if (PageContext.isPart(context)) {
             values.put("said", said);
             room.show(context, "part/bench.jte", values);
@@ -182,6 +187,25 @@ public final class ClothPage {
                         "no other plan of colours was found for these sizes; unlock a bar, or change a width"));
         SavedCloth after = settle(saved, "colours planned again", other, before.stash());
         answer(context, view(context, after).since(before));
+    }
+
+    /** The same design, cut from what is in the stash now. */
+    private void replan(Context context) {
+        SavedCloth saved = current(context);
+        ClothDocument planned = DesignPlanning.settled(
+                saved,
+                saved.document().design(),
+                room.store().stash().whole(),
+                room.settings().ruler());
+        Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
+        Set<String> ticked = new HashSet<>(planned.bench().ticked());
+        ticked.removeAll(stale);
+        SavedCloth after =
+                book().save(saved, "planned again", planned.with(planned.bench().withTicked(ticked)));
+        String said = after.document().plan().isPresent()
+                ? "Planned again from what is in the stash."
+                : "The stash does not suffice for it as it is; change a bar or a width.";
+        answer(context, said + (stale.isEmpty() ? "" : TICKS_GONE));
     }
 
     private void lock(Context context) {

@@ -2,6 +2,7 @@ package hearthcloth.web.cloth;
 
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.plan.rework.DesignFit;
@@ -9,8 +10,11 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.kit.TimeLimit;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A changed design as a document: cut from the stash where that suffices, else with what is lacking. */
 public final class DesignPlanning {
@@ -30,6 +34,20 @@ public final class DesignPlanning {
                         bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())
                 : new ClothDocument(
                         design, Optional.empty(), ((DesignFit.Answer.Lacking) answer).why(), was.bench(), was.life());
+    }
+
+    /** Ticks of cuts that are no longer in the plan as they were: they would mark other cuts now. */
+    static Set<String> staleTicks(ClothDocument was, ClothDocument now) {
+        Set<PieceCut> same = new HashSet<>();
+        now.plan().ifPresent(plan -> same.addAll(plan.cuts()));
+        Set<String> kept = was.plan().stream()
+                .flatMap(plan -> plan.cuts().stream())
+                .filter(same::contains)
+                .map(cut -> cut.piece().id())
+                .collect(Collectors.toSet());
+        return was.bench().ticked().stream()
+                .filter(tick -> !kept.contains(tick.replaceFirst(":.*", "")))
+                .collect(Collectors.toSet());
     }
 
     /** Bars that might be of several fabrics keep those they are now cut from, so that the next change leaves them. */

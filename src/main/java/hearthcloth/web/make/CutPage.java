@@ -7,6 +7,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
+import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
@@ -80,6 +81,20 @@ public final class CutPage {
     }
 
     private void show(Context context) {
+        SavedCloth cloth = asked.cloth(context);
+        List<Piece> missing = room.store()
+                .cloths()
+                .promises()
+                .missing(cloth.id(), room.store().stash().whole());
+        if (!missing.isEmpty()) {
+            String path = "/cloth/" + cloth.id();
+            if (PageContext.isPart(context)) {
+                context.header("HX-Redirect", path);
+            } else {
+                PageContext.go(context, path, "Before it is cut, it has to be planned again.");
+            }
+            return;
+        }
         Sheet sheet = sheet(context);
         if (PageContext.isPart(context)) {
             room.show(context, "part/mat.jte", Map.of("sheet", sheet, "token", room.token(), "swapped", true));

@@ -18,6 +18,7 @@ import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
+import hearthcloth.work.Promises;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -25,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** One kind of piece: its size and fabric, cut in two, used up, taken away; one, some or all that are alike. */
 public final class PiecePage {
@@ -78,6 +80,16 @@ public final class PiecePage {
                 .map(piece -> Lot.around(piece, stash));
     }
 
+    /** Whose cloths count on these pieces. */
+    private String promised(Lot lot) {
+        Promises promises = room.store().cloths().promises();
+        String names = lot.pieces().stream()
+                .flatMap(piece -> promises.countingOn(piece).stream())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return names.isEmpty() ? "" : ". Promised to: " + names;
+    }
+
     private void show(Context context) {
         Ruler ruler = room.settings().ruler();
         Stash stash = book().whole();
@@ -93,7 +105,7 @@ public final class PiecePage {
                 ruler.write(size, Rounding.NEAREST),
                 lot.count(),
                 lot.numbers(),
-                StashView.about(piece.fabric()) + (washed.isEmpty() ? "" : ", " + washed),
+                StashView.about(piece.fabric()) + (washed.isEmpty() ? "" : ", " + washed) + promised(lot),
                 written(size.width(), ruler),
                 written(size.height(), ruler),
                 piece.washed().name(),

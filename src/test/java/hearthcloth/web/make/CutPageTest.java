@@ -181,6 +181,37 @@ public class CutPageTest {
                 .get(0);
         visit.post("/stash/undo", "label", label);
         assertThat(visit.page("/stash/stash.csv")).isEqualTo(before);
+        assertThat(visit.page("/cloths")).doesNotContain(", cut");
+        assertThat(piece(0)).contains("All is cut");
+
+        visit.post(cut + "/done");
+        visit.post(cut.replace("/cut/", "/cloth/") + "/undo");
+        assertThat(visit.page("/stash/stash.csv")).isEqualTo(before);
+        assertThat(visit.page("/cloths")).doesNotContain(", cut");
+    }
+
+    @Test
+    void a_piece_used_up_elsewhere_is_told_on_the_cloth_which_is_planned_again_before_it_is_cut() {
+        String cloth = cut.replace("/cut/", "/cloth/");
+        String used = all("name=\"id\" value=\"([^\"]+)\"", piece(0)).get(0);
+        String stash = "/stash/piece/" + used;
+        String page = visit.page(stash);
+        assertThat(page).contains("Promised to: ");
+        assertThat(visit.page(cloth)).doesNotContain("This cloth counts on");
+
+        visit.post(
+                stash + "/use",
+                "seen",
+                all("name=\"seen\" value=\"([^\"]+)\"", page).get(0),
+                "many",
+                "1",
+                "back",
+                "");
+
+        assertThat(visit.page(cloth)).contains("This cloth counts on", "Plan it again from the stash");
+        assertThat(Visit.onward(visit.see(cut))).contains(cloth);
+        visit.post(cloth + "/replan");
+        assertThat(visit.page(cloth)).doesNotContain("This cloth counts on");
     }
 
     @Test

@@ -1,0 +1,80 @@
+package hearthcloth.work;
+
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Which kept cloth that is not cut yet counts on which pieces of the stash. Immutable. */
+public record Promises(List<Counting> cloths) {
+
+    /**
+     * A cloth and the pieces it is to be cut from, as they were when it was planned.
+     *
+     * @param name as the maker calls it
+     */
+    public record Counting(String cloth, String name, List<Piece> pieces) {
+        public Counting {
+            pieces = List.copyOf(pieces);
+        }
+    }
+
+    public Promises {
+        cloths = List.copyOf(cloths);
+    }
+
+    private Optional<Counting> of(String cloth) {
+        return cloths.stream().filter(one -> one.cloth().equals(cloth)).findFirst();
+    }
+
+    /** The names of the cloths that count on this piece. */
+    public List<String> countingOn(Piece piece) {
+        return cloths.stream()
+                .filter(one -> one.pieces().contains(piece))
+                .map(Counting::name)
+                .toList();
+    }
+
+    /** The pieces the cloth counts on that are gone, or are no longer as they were when it was planned. */
+    public List<Piece> missing(String cloth, Stash stash) {
+        Set<Piece> there = new HashSet<>(stash.pieces());
+        return of(cloth).stream()
+                .flatMap(one -> one.pieces().stream())
+                .filter(piece -> !there.contains(piece))
+                .toList();
+    }
+
+    /** What the maker should know before she cuts this cloth, one sentence each; empty where all is well. */
+    public List<String> warnings(String cloth, Stash stash) {
+        List<String> said = new ArrayList<>();
+        List<Piece> missing = missing(cloth, stash);
+        if (!missing.isEmpty()) {
+            said.add("This cloth counts on " + named(missing) + ", which "
+                    + (missing.size() == 1 ? "is" : "are")
+                    + " no longer in the stash as planned. It cannot be cut so; plan it again.");
+        }
+        for (Counting other : cloths) {
+            List<Piece> both = other.pieces().stream()
+                    .filter(piece -> !other.cloth().equals(cloth) && !missing.contains(piece))
+                    .filter(piece ->
+                            of(cloth).stream().anyMatch(one -> one.pieces().contains(piece)))
+                    .toList();
+            if (!both.isEmpty()) {
+                said.add(other.name() + " counts on " + named(both)
+                        + " too. The cloth that is cut first has it; the other is then planned again.");
+            }
+        }
+        return List.copyOf(said);
+    }
+
+    private static String named(List<Piece> pieces) {
+        return (pieces.size() == 1 ? "piece " : "pieces ")
+                + pieces.stream()
+                        .map(piece -> piece.id() + " (" + piece.fabric().name() + ")")
+                        .collect(Collectors.joining(", "));
+    }
+}
