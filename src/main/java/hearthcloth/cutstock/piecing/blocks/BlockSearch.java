@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.piecing.blocks;
 
+import hearthcloth.cutstock.piecing.tree.Trimming;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -139,23 +140,43 @@ public final class BlockSearch {
                         * (1 + JUMBLE * Chance.of(effort.seed(), draft.set))
                 + JITTER * tie();
         boolean whole = acrossAll && downAll;
-        if ((!whole && !beam.admits(kind, key)) || same.surpassed(draft.set, draft.width, draft.height, draft.lost)) {
+        if (whole ? !effort.all() && same.surpassed(draft) : !beam.admits(kind, key) || same.surpassed(draft)) {
             return;
         }
         int block = draft.make();
         same.file(block);
         if (whole) {
-            covers.add(block);
-            if (!all) {
-                found = block;
-                mostCost = cost - 1;
-            }
+            take(block, cost);
             return;
         }
         if (acrossAll || downAll) {
             spanning.add(block);
         }
         beam.add(kind, block, key);
+    }
+
+    /** Takes a cover down. What a block loses is reckoned as if the cheapest trims never ran out, so it is looked up here. */
+    private void take(int block, double reckoned) {
+        covers.add(block);
+        if (all) {
+            return;
+        }
+        double cost = reckoned;
+        if (effort.all()) {
+            blocks.lost[block] = lost(block);
+            cost = blocks.lost[block];
+        }
+        if (cost <= mostCost) {
+            found = block;
+            mostCost = cost - 1;
+        }
+    }
+
+    private long lost(int block) {
+        Cover cover = cover(block);
+        return Trimming.to(cover.tree().get(), cover.width(), cover.height(), stock.rules().least())
+                .map(stock::lost)
+                .orElse(Long.MAX_VALUE / 4);
     }
 
     private void follow(int block) {
@@ -187,10 +208,21 @@ public final class BlockSearch {
     }
 
     private void join(int a, int sideA, int b, int sideB) {
-        if ((sideA == sideB || blocks.turnable(a) || blocks.turnable(b))
-                && draft.join(a, sideA, b, sideB)
-                && draft.clip()) {
+        if (!(sideA == sideB || blocks.turnable(a) || blocks.turnable(b)) || !draft.join(a, sideA, b, sideB)) {
+            return;
+        }
+        boolean standsOut = draft.standsOut();
+        if (standsOut) {
+            draft.turnIfCheaper();
+        }
+        if (draft.clip()) {
             offer();
+        }
+        if (standsOut && effort.all() && draft.join(a, sideA, b, sideB)) {
+            draft.turn();
+            if (draft.clip()) {
+                offer();
+            }
         }
     }
 

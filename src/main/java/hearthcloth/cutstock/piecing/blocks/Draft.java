@@ -128,7 +128,8 @@ final class Draft {
         }
     }
 
-    private void turn() {
+    /** Turns it by a quarter. */
+    void turn() {
         way ^= Blocks.TURNED;
         int kept = width;
         width = height;
@@ -141,13 +142,28 @@ final class Draft {
         trimHeight = kept;
     }
 
+    /** Whether it stands out over the goal both ways it may lie. */
+    boolean standsOut() {
+        return turnable() && height > goal.limit(Blocks.HEIGHT, true);
+    }
+
+    /** Lays a block that stands out either way so that less is trimmed. */
+    void turnIfCheaper() {
+        int wide = goal.limit(Blocks.WIDTH, true);
+        int high = goal.limit(Blocks.HEIGHT, true);
+        long lying = trimmed(Math.max(0, width - wide), height - high);
+        boolean possible = height - Math.min(height, wide) <= trimHeight && width - high <= trimWidth;
+        turn();
+        long standing = trimmed(Math.max(0, width - wide), height - high);
+        if (!possible || standing >= lying) {
+            turn();
+        }
+    }
+
     /** Trims what stands out over the goal; false if this would cut a patch too small. */
     boolean clip() {
         int wide = goal.limit(Blocks.WIDTH, turnable());
         int high = goal.limit(Blocks.HEIGHT, turnable());
-        if (turnable() && height > high) {
-            turnIfCheaper(wide, high);
-        }
         int overWidth = Math.max(0, width - wide);
         int overHeight = Math.max(0, height - high);
         if (overWidth > trimWidth || overHeight > trimHeight) {
@@ -167,15 +183,19 @@ final class Draft {
                 + overHeight * (width - overWidth + (long) rules.seam() * acrossHeight);
     }
 
-    /** A block that stands out either way it lies is trimmed the way that loses less. */
-    private void turnIfCheaper(int wide, int high) {
-        long lying = trimmed(Math.max(0, width - wide), height - high);
-        boolean possible = height - Math.min(height, wide) <= trimHeight && width - high <= trimWidth;
-        turn();
-        long standing = trimmed(Math.max(0, width - wide), height - high);
-        if (!possible || standing >= lying) {
-            turn();
-        }
+    /** Whether a block is at least as large each way. */
+    boolean within(int block) {
+        return blocks.width[block] >= width && blocks.height[block] >= height;
+    }
+
+    /** Whether a block is of the same size and can be trimmed as far and as cheaply. */
+    boolean noBetterThan(int block) {
+        return blocks.width[block] == width
+                && blocks.height[block] == height
+                && blocks.acrossWidth[block] <= acrossWidth
+                && blocks.acrossHeight[block] <= acrossHeight
+                && blocks.trimWidth[block] >= trimWidth
+                && blocks.trimHeight[block] >= trimHeight;
     }
 
     /** Stores the block and tells its number. */

@@ -21,11 +21,12 @@ final class SameScraps {
     }
 
     /** Whether a block of the same scraps is at least as large each way and has lost no more. */
-    boolean surpassed(long set, int width, int height, long lost) {
+    boolean surpassed(Draft draft) {
+        long set = draft.set;
         int seen = 0;
         for (int block = heads[slot(set)]; block >= 0; block = next[block]) {
             if (blocks.set[block] == set) {
-                if (asGood(block, width, height) && blocks.lost[block] <= lost) {
+                if (blocks.lost[block] <= draft.lost && (exact ? draft.noBetterThan(block) : draft.within(block))) {
                     return true;
                 }
                 if (++seen > FEW && !exact) {
@@ -34,12 +35,6 @@ final class SameScraps {
             }
         }
         return false;
-    }
-
-    private boolean asGood(int block, int width, int height) {
-        return exact
-                ? blocks.width[block] == width && blocks.height[block] == height
-                : blocks.width[block] >= width && blocks.height[block] >= height;
     }
 
     /** Files the block that was added last. */

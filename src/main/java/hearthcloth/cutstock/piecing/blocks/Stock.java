@@ -1,5 +1,9 @@
 package hearthcloth.cutstock.piecing.blocks;
 
+import hearthcloth.cutstock.piecing.tree.Joint;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
+import hearthcloth.cutstock.piecing.tree.Pieced;
+
 /** The scraps of a search by their net sizes, with what a cut of them costs. */
 public final class Stock {
 
@@ -62,6 +66,19 @@ public final class Stock {
     /** What a cut loses. */
     public Rules rules() {
         return rules;
+    }
+
+    /** The area that is lost where a tree's patches are cut. */
+    public long lost(Pieced tree) {
+        if (tree instanceof Joint joint) {
+            return lost(joint.first()) + lost(joint.second());
+        }
+        ScrapPatch patch = (ScrapPatch) tree;
+        int width = width(patch.scrap());
+        int height = height(patch.scrap());
+        long across = patch.turned() ? patch.height() : patch.width();
+        long down = patch.turned() ? patch.width() : patch.height();
+        return rules.lost(width, height, (int) across, (int) down);
     }
 
     /**

@@ -2,8 +2,8 @@ package hearthcloth.cutstock.piecing.cover;
 
 import hearthcloth.cutstock.piecing.blocks.Stock;
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
+import hearthcloth.cutstock.piecing.tree.Pieced;
 import java.util.Arrays;
 import java.util.function.IntUnaryOperator;
 
@@ -28,15 +28,7 @@ public record Heap(Stock all) {
 
     /** The area that is lost where a tree's patches are cut. */
     public long lost(Pieced tree) {
-        if (tree instanceof Joint joint) {
-            return lost(joint.first()) + lost(joint.second());
-        }
-        ScrapPatch patch = (ScrapPatch) tree;
-        int width = all.width(patch.scrap());
-        int height = all.height(patch.scrap());
-        long across = patch.turned() ? patch.height() : patch.width();
-        long down = patch.turned() ? patch.width() : patch.height();
-        return all.rules().lost(width, height, (int) across, (int) down);
+        return all.lost(tree);
     }
 
     /** The same tree with other numbers. */
