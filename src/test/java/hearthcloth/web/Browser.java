@@ -7,6 +7,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
@@ -73,6 +74,7 @@ final class Browser implements AutoCloseable {
     }
 
     Browser(Visit visit, String... more) {
+        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
         this.visit = visit;
         this.chromium = RUNNING.computeIfAbsent(List.of(more), Browser::started);
     }
