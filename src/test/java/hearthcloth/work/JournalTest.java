@@ -33,10 +33,9 @@ class JournalTest {
     }
 
     private void put(Change change) {
-        change.touched().stream()
-                .filter(JournalTest::isGround)
-                .forEach(thing -> piles.computeIfAbsent(thing.word(), word -> new ArrayList<>())
-                        .add(change.number()));
+        change.touched().stream().filter(JournalTest::isGround).forEach(thing -> piles.computeIfAbsent(
+                        thing.word(), word -> new ArrayList<>())
+                .add(change.number()));
     }
 
     private void lift(Change change) {
@@ -116,10 +115,9 @@ class JournalTest {
         Map<String, List<Long>> fold = new TreeMap<>();
         for (Change change : journal.changes()) {
             if (change.isInForce()) {
-                change.touched().stream()
-                        .filter(JournalTest::isGround)
-                        .forEach(thing -> fold.computeIfAbsent(thing.word(), word -> new ArrayList<>())
-                                .add(change.number()));
+                change.touched().stream().filter(JournalTest::isGround).forEach(thing -> fold.computeIfAbsent(
+                                thing.word(), word -> new ArrayList<>())
+                        .add(change.number()));
             }
         }
         return fold;
@@ -188,8 +186,9 @@ class JournalTest {
 
     private static Turn marked(Journal before, Turn turn) {
         Journal after = before.undone(turn);
-        List<Change> changes =
-                after.changes().stream().filter(change -> !change.isInForce()).toList();
+        List<Change> changes = after.changes().stream()
+                .filter(change -> !change.isInForce())
+                .toList();
         return new Turn(changes.get(0), changes);
     }
 

@@ -51,8 +51,7 @@ public record MoreFabric(Scrap piece, PiecingJob job, PiecedCloth cloth) {
 
     /** The least net side of a patch. */
     private static long least(PiecingJob job) {
-        return job.allowances().cutToShow(job.terms().least())
-                - job.allowances().seam();
+        return job.allowances().cutToShow(job.terms().least()) - job.allowances().seam();
     }
 
     /** Whether enough is left beside a strip of this net breadth. */
