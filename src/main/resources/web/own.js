@@ -32,3 +32,187 @@ document.addEventListener("htmx:sendError", () => {
 document.addEventListener("click", event => {
   if (event.target.closest && event.target.closest("[data-print]")) window.print();
 });
+
+// One thing after another: what is asked for while an answer is under way waits for its turn and is asked then, with what
+// stood in its fields when she pressed, even where the answer has meanwhile put another button in the place of hers.
+(() => {
+  // What follows a swap (focus, place, handles) happens in the same breath, so that nothing can come between.
+  window.htmx.config.defaultSettleDelay = 0;
+
+  // What the page knows of the work's state is always taken from the page as it is when a turn comes.
+  const STATE = ["version", "label"];
+  const SOON_MS = 400, TAP_MS = 300; // a wait worth telling; a tap's click comes within that (common sense, no source)
+  const waiting = [];
+  let current = null, issuing = null, leaving = false, pressed = false, tap = 0, late = 0;
+  const held = [];
+
+  const told = document.createElement("p");
+  told.id = "waiting";
+  told.className = "waiting";
+  told.setAttribute("role", "status");
+  document.getElementById("main").append(told);
+  const tell = () => {
+    clearTimeout(late);
+    const show = () => {
+      const more = waiting.length;
+      told.textContent = !current ? "" : more === 0 ? "Keeping it …" : more === 1 ? "Keeping it; one more waits." : "Keeping it; " + more + " more wait.";
+    };
+    if (current && !waiting.length && !told.textContent) late = setTimeout(show, SOON_MS);
+    else show();
+  };
+
+  // An answer that comes while a finger is down waits until it is lifted: a tap must find under it what it began on.
+  const free = () => {
+    clearTimeout(tap);
+    pressed = false;
+    while (held.length) held.shift()();
+  };
+  const whenFree = act => { if (pressed) held.push(act); else act(); };
+  document.addEventListener("pointerdown", () => { clearTimeout(tap); pressed = true; }, true);
+  ["pointerup", "pointercancel"].forEach(end => document.addEventListener(end, () => { clearTimeout(tap); tap = setTimeout(free, TAP_MS); }, true));
+  document.addEventListener("click", () => { clearTimeout(tap); tap = setTimeout(free, 0); }, true);
+  window.addEventListener("blur", free);
+
+  const given = (elt, event, etc) => {
+    const values = {};
+    const add = (name, value) => { if (!STATE.includes(name)) (values[name] = values[name] || []).push(value); };
+    if (elt.matches("form")) {
+      new FormData(elt).forEach((value, name) => add(name, value));
+      const by = event && event.submitter;
+      if (by && by.name) add(by.name, by.value);
+    }
+    Object.entries(etc.values || {}).forEach(([name, value]) => { if (!STATE.includes(name)) values[name] = [value]; });
+    return values;
+  };
+  const near = (elt, name) => { const from = elt.closest("[" + name + "]"); return from ? from.getAttribute(name) : undefined; };
+  const same = (a, b) => a && a.values && a.path === b.path && JSON.stringify(a.values) === JSON.stringify(b.values);
+  const isOwn = elt => /^(load|every)/.test(near(elt, "hx-trigger") || "") || /replace/.test(near(elt, "hx-sync") || "");
+
+  document.addEventListener("htmx:confirm", event => {
+    const { elt, verb, path, etc, target, triggeringEvent, issueRequest } = event.detail;
+    if (issuing) {
+      etc.turn = issuing;
+      return;
+    }
+    const isLooking = verb === "get" && triggeringEvent && !["click", "submit"].includes(triggeringEvent.type);
+    if (isLooking || isOwn(elt)) {
+      if (current && /^every/.test(near(elt, "hx-trigger") || "")) event.preventDefault();
+      return;
+    }
+    event.preventDefault();
+    const turn = { elt, verb, path, etc, issueRequest, at: target.id, swap: etc.swapOverride || near(elt, "hx-swap"),
+      push: near(elt, "hx-push-url"), values: given(elt, triggeringEvent, etc) };
+    // Enter in a field is a change and then a submission of the same.
+    const last = waiting[waiting.length - 1] || current;
+    if (/change/.test(near(elt, "hx-trigger") || "") && same(last, turn)) return;
+    waiting.push(turn);
+    next();
+  });
+
+  const fresh = turn => {
+    const place = document.getElementById(turn.at) || document.body;
+    const values = { ...turn.values };
+    STATE.forEach(name => {
+      const now = [...document.querySelectorAll("form")].find(form => form.getAttribute("action") === turn.path)?.querySelector("[name=" + name + "]")
+        || place.querySelector("[name=" + name + "]");
+      if (now && turn.verb !== "get") values[name] = now.value;
+    });
+    return { place, values };
+  };
+  const next = () => {
+    while (!current && !leaving && waiting.length) begin(waiting.shift());
+    tell();
+  };
+  const begin = turn => {
+    if (turn.leave) {
+      leaving = turn.leave();
+      return;
+    }
+    current = turn;
+    issuing = turn;
+    const { place, values } = fresh(turn);
+    if (turn.elt.isConnected) {
+      turn.etc.turn = turn;
+      turn.etc.values = values;
+      turn.issueRequest(true);
+    } else {
+      const twin = [...document.querySelectorAll("a[hx-get]")].find(link => link.getAttribute("hx-get") === turn.path);
+      const asked = { source: turn.verb === "get" && twin ? twin : place, target: "#" + turn.at, swap: turn.swap, values, push: turn.push };
+      window.htmx.ajax(turn.verb, turn.path, asked).catch(() => {});
+    }
+    issuing = null;
+    if (!turn.isSent) current = null;
+  };
+  document.addEventListener("htmx:beforeSend", event => {
+    const { xhr, etc } = event.detail;
+    const turn = etc.turn;
+    const answered = xhr.onload;
+    const done = () => {
+      if (!turn || current !== turn) return;
+      current = null;
+      next();
+    };
+    if (turn) turn.isSent = true;
+    xhr.onload = () => whenFree(() => {
+      if (turn && xhr.getResponseHeader("HX-Redirect")) leaving = true;
+      try { answered.call(xhr); } finally { done(); }
+    });
+    ["error", "abort", "timeout"].forEach(end => xhr.addEventListener(end, done));
+  });
+
+  // A plain form or link that leads away waits too, so that what was asked before it is kept first.
+  const isBusy = () => current || waiting.length;
+  document.addEventListener("submit", event => {
+    const form = event.target;
+    if (!isBusy() || form.hasAttribute("hx-post") || form.hasAttribute("hx-get")) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    const by = event.submitter;
+    const twin = () => form.isConnected ? form : [...document.querySelectorAll("form")].find(one => one.action === form.action);
+    waiting.push({ leave: () => { const now = twin(); if (now) now.requestSubmit(now === form ? by : undefined); return Boolean(now); } });
+    tell();
+  }, true);
+  document.addEventListener("click", event => {
+    const link = event.target.closest && event.target.closest("a[href]");
+    const isPlain = link && link.origin === location.origin && !link.download && !link.target && !link.hasAttribute("hx-get") && !link.hash;
+    if (!isBusy() || !isPlain || event.button || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    waiting.push({ leave: () => { location.assign(link.href); return true; } });
+    tell();
+  });
+
+  // Focus, and what she is typing, survive a swap.
+  let before = null;
+  document.addEventListener("htmx:beforeSwap", event => {
+    const part = event.detail.target;
+    if (!event.detail.shouldSwap || !part || !part.querySelectorAll) return;
+    const sent = event.detail.requestConfig.formData;
+    const isTyped = field => field.id && field.type !== "hidden" && field.value !== field.defaultValue && sent.get(field.name) !== field.value;
+    before = {
+      held: part.contains(document.activeElement) ? document.activeElement : null, part: part.id,
+      typed: [...part.querySelectorAll("input:not([type=radio]):not([type=checkbox]):not([type=file]), textarea")].filter(isTyped)
+    };
+  });
+  document.addEventListener("htmx:afterSettle", () => {
+    if (!before) return;
+    const { held: was, part, typed } = before;
+    before = null;
+    typed.forEach(field => {
+      const now = document.getElementById(field.id);
+      if (now && now !== field && now.value === field.defaultValue) now.value = field.value;
+    });
+    if (!was || was.isConnected || document.activeElement !== document.body) return;
+    let place = was.id ? document.getElementById(was.id) : null;
+    place?.focus({ preventScroll: true });
+    // What she held is gone or can no longer be pressed: the nearest that can, else the part itself.
+    while (place && document.activeElement === document.body && place.id !== part) {
+      place = place.parentElement;
+      place?.querySelector("button:not([disabled]), a[href], input:not([type=hidden])")?.focus({ preventScroll: true });
+    }
+    const whole = document.getElementById(part);
+    if (document.activeElement === document.body && whole) {
+      if (!whole.hasAttribute("tabindex")) whole.setAttribute("tabindex", "-1");
+      whole.focus({ preventScroll: true });
+    }
+  });
+})();

@@ -151,10 +151,10 @@
     }
   };
   const send = handle => {
-    if (!handle.matches(".corner") || !handle.isConnected) return;
+    if (!handle.matches(".corner")) return;
     const close = handle.closest("#close");
     window.htmx.ajax("POST", "/stash/photo/" + close.dataset.id + "/change", {
-      source: handle, target: "#sort", swap: "outerHTML",
+      source: handle.isConnected ? handle : "#sort", target: "#sort", swap: "outerHTML",
       values: { what: "corner", piece: close.dataset.piece, i: handle.dataset.i, x: handle.dataset.x, y: handle.dataset.y,
         version: document.getElementById("version").value }
     });
@@ -205,6 +205,16 @@
 
   // Moved by the arrow keys.
   let pause = 0;
+  let led = null;
+  // A corner that the keys still lead stays where they have led it when an answer draws the piece anew.
+  document.addEventListener("htmx:afterSettle", () => {
+    if (!led || led.isConnected) return;
+    const close = document.getElementById("close");
+    const again = close && close.dataset.piece === led.closest("#close").dataset.piece && document.getElementById(led.id);
+    if (!again) return;
+    put(again, at(led));
+    led = again;
+  });
   document.addEventListener("keydown", event => {
     const handle = event.target.closest && event.target.closest(".corner, .end");
     const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
@@ -212,7 +222,9 @@
     event.preventDefault();
     const far = unit(handle.ownerSVGElement) * (event.shiftKey ? 10 : 1);
     put(handle, { x: at(handle).x + step[0] * far, y: at(handle).y + step[1] * far });
+    if (led && led !== handle && led.id !== handle.id) send(led);
+    led = handle.matches(".corner") ? handle : null;
     clearTimeout(pause);
-    pause = setTimeout(() => send(handle), 500);
+    pause = setTimeout(() => { const last = led; led = null; if (last) send(last); }, 500);
   });
 })();

@@ -7,10 +7,12 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -52,8 +54,11 @@ final class Browser implements AutoCloseable {
               .map(e => e.outerHTML.slice(0, 120)).slice(0, 6).join(" | ") || "something"
             """;
 
-    private final Playwright playwright;
+    /** One Chromium for each set of switches serves all tests of this machine's process; each window shares nothing. */
+    private static final Map<List<String>, com.microsoft.playwright.Browser> RUNNING = new HashMap<>();
+
     private final com.microsoft.playwright.Browser chromium;
+    private final List<BrowserContext> windows = new ArrayList<>();
     private final Visit visit;
     private final List<String> troubles = new ArrayList<>();
 
@@ -69,14 +74,17 @@ final class Browser implements AutoCloseable {
     }
 
     Browser(Visit visit, String... more) {
+        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
         this.visit = visit;
-        this.playwright = Playwright.create(
-                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        this.chromium = playwright
+        this.chromium = RUNNING.computeIfAbsent(List.of(more), Browser::started);
+    }
+
+    private static com.microsoft.playwright.Browser started(List<String> more) {
+        return Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")))
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(CHROMIUM)
-                        .setArgs(Stream.concat(QUIET.stream(), Stream.of(more)).toList()));
+                        .setArgs(Stream.concat(QUIET.stream(), more.stream()).toList()));
     }
 
     Visit visit() {
@@ -101,6 +109,8 @@ final class Browser implements AutoCloseable {
                 .setViewportSize(screen.width(), screen.height())
                 .setColorScheme(scheme)
                 .setReducedMotion(ReducedMotion.REDUCE));
+        windows.add(context);
+        context.onClose(windows::remove);
         context.setDefaultTimeout(30_000);
         Page page = context.newPage();
         page.onRequest(request -> {
@@ -151,7 +161,7 @@ final class Browser implements AutoCloseable {
 
     @Override
     public void close() {
-        playwright.close();
+        List.copyOf(windows).forEach(BrowserContext::close);
         visit.close();
     }
 }

@@ -7,6 +7,7 @@ import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
@@ -138,12 +139,12 @@ class DrawingTest {
 
         page.locator("#close[data-piece='5']").waitFor();
         assertThat(page.url()).endsWith("?piece=5");
-        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("close");
+        PlaywrightAssertions.assertThat(page.locator("#close")).isFocused();
         // 11 × 22 cm, less what a first corner tapped from afar leaves open.
         assertThat(page.locator("#close .big").textContent())
                 .matches("(8\\.[5-9]|9|9\\.\\d|10|10\\.\\d) × (19\\.\\d|20|20\\.\\d|21|21\\.\\d) cm");
-        assertThat(page.locator("#close .corner").count()).isEqualTo(4);
-        assertThat(page.locator("#close").textContent()).contains("Drawn in by you");
+        PlaywrightAssertions.assertThat(page.locator("#close .corner")).hasCount(4);
+        PlaywrightAssertions.assertThat(page.locator("#close")).containsText("Drawn in by you");
         look("3-measured");
         page.reload();
         page.locator("#close[data-piece='5']").waitFor();
@@ -157,9 +158,9 @@ class DrawingTest {
         page.locator("#missed").focus();
         page.keyboard().press("Enter");
         page.locator("#draw").waitFor();
-        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("drawing");
+        PlaywrightAssertions.assertThat(page.locator("#drawing")).isFocused();
         page.keyboard().press("Tab");
-        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("cross");
+        PlaywrightAssertions.assertThat(page.locator("#cross")).isFocused();
         keyed("Shift+ArrowLeft", 12);
         keyed("Shift+ArrowDown", 8);
         page.keyboard().press("Enter");
@@ -179,7 +180,7 @@ class DrawingTest {
         page.locator("#measure").focus();
         page.keyboard().press("Enter");
         undoable("draw in piece 5");
-        assertThat(page.locator("#close").textContent()).contains("placed roughly");
+        PlaywrightAssertions.assertThat(page.locator("#close")).containsText("placed roughly");
         browser.assertQuiet();
     }
 
@@ -200,7 +201,7 @@ class DrawingTest {
         look("5-before");
         button("Close it and measure").tap();
         page.locator("#said:has-text('sides cross')").waitFor();
-        assertThat(page.locator(".draw .spot").count()).isEqualTo(4);
+        PlaywrightAssertions.assertThat(page.locator(".draw .spot")).hasCount(4);
         look("5-crossing");
         button("Last corner back").tap();
         told("3 corners");
@@ -225,12 +226,12 @@ class DrawingTest {
 
         assertThat(page.locator("#fold-sides").getAttribute("open")).isNotNull();
         assertThat(page.locator("#" + id).getAttribute("open")).isNotNull();
-        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("do-more-2-1");
+        PlaywrightAssertions.assertThat(page.locator("#do-more-2-1")).isFocused();
         assertThat(box(page.locator("#do-more-2-1")).y).isBetween(before - 2, before + 2);
         page.locator("#do-drop-2").focus();
         page.keyboard().press("Enter");
         undoable("leave out piece 2");
-        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("do-drop-2");
+        PlaywrightAssertions.assertThat(page.locator("#do-drop-2")).isFocused();
         assertThat(page.locator("#fold-sides").getAttribute("open")).isNotNull();
         browser.assertQuiet();
     }
@@ -280,7 +281,7 @@ class DrawingTest {
             nearer(whole / 2);
             assertThat(onScreen(between(corners())).to(middle)).isLessThan(8);
             assertThat(page.evaluate("() => '' + window.visualViewport.scale")).isEqualTo("1");
-            assertThat(page.locator(".draw .spot").count()).isZero();
+            PlaywrightAssertions.assertThat(page.locator(".draw .spot")).hasCount(0);
             while (!page.locator("[data-draw=farther]").isDisabled()) {
                 button("Farther").tap();
             }

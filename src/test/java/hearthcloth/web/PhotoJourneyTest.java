@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
@@ -88,7 +89,7 @@ class PhotoJourneyTest {
         look("1-chosen");
         button("Read it").click();
         page.locator("#sort").waitFor();
-        assertThat(page.locator(".whole .piece").count()).isEqualTo(5);
+        PlaywrightAssertions.assertThat(page.locator(".whole .piece")).hasCount(5);
         look("2-read");
         Browser.assertFit(page, "the photograph read");
     }
@@ -101,8 +102,8 @@ class PhotoJourneyTest {
         look("3-split");
         button("Split it here").click();
         undoable("split piece");
-        assertThat(page.locator(".whole .piece").count()).isEqualTo(6);
-        assertThat(page.locator(".first").count()).isZero();
+        PlaywrightAssertions.assertThat(page.locator(".whole .piece")).hasCount(6);
+        PlaywrightAssertions.assertThat(page.locator(".first")).hasCount(0);
     }
 
     private void aCornerIsMoved() {
@@ -120,7 +121,7 @@ class PhotoJourneyTest {
         undoable("corner of piece 2");
         look("4-corner");
         assertThat(size()).isNotEqualTo(before);
-        assertThat(page.locator("#close").textContent()).contains("Measured by your outline");
+        PlaywrightAssertions.assertThat(page.locator("#close")).containsText("Measured by your outline");
         page.locator("#undo").click();
         undoable("split piece");
         assertThat(size()).isEqualTo(before);
@@ -129,7 +130,7 @@ class PhotoJourneyTest {
         page.keyboard().press("Shift+ArrowUp");
         page.keyboard().press("Shift+ArrowUp");
         undoable("corner of piece 2");
-        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("corner-3");
+        PlaywrightAssertions.assertThat(page.locator("#corner-3")).isFocused();
         assertThat(size()).isNotEqualTo(before);
         page.locator("#undo").click();
         undoable("split piece");
@@ -141,7 +142,7 @@ class PhotoJourneyTest {
         button("Leave piece 1 out of the stash").click();
         undoable("leave out piece 1");
         button("Bring piece 1 back").waitFor();
-        assertThat(page.locator("#accept").textContent()).isEqualTo("Take 5 pieces in");
+        PlaywrightAssertions.assertThat(page.locator("#accept")).hasText("Take 5 pieces in");
     }
 
     private void named() {
@@ -162,7 +163,7 @@ class PhotoJourneyTest {
         page.locator("#undo").click();
         page.getByText("Nothing is laid out yet").waitFor();
         page.navigate(photograph);
-        assertThat(page.locator("#accept").textContent()).isEqualTo("Take 5 pieces in");
+        PlaywrightAssertions.assertThat(page.locator("#accept")).hasText("Take 5 pieces in");
         page.locator("#accept").click();
         page.waitForURL(Pattern.compile(".*/stash\\?.*"));
         page.locator(".group:has-text('Harbour')").waitFor();

@@ -4,9 +4,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Drawn photographs for tests of other rooms: known pieces on a plain floor beside a sheet of A4. */
 public final class Photographs {
+
+    /** Drawn once in a process, however many tests send it; nothing about a drawing is left to chance. */
+    private static final Map<List<Object>, byte[]> DRAWN = new ConcurrentHashMap<>();
 
     private Photographs() {}
 
@@ -51,6 +56,12 @@ public final class Photographs {
      * @param width in pixels; three quarters as high
      */
     public static byte[] of(List<Known> pieces, double acrossMm, int width, double tiltDeg) {
+        return DRAWN.computeIfAbsent(
+                        List.of(pieces, acrossMm, width, tiltDeg), key -> draw(pieces, acrossMm, width, tiltDeg))
+                .clone();
+    }
+
+    private static byte[] draw(List<Known> pieces, double acrossMm, int width, double tiltDeg) {
         double focal = width * 0.75;
         Camera camera = new Camera(
                 width,
