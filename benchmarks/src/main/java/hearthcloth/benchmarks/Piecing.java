@@ -9,7 +9,7 @@ import hearthcloth.cutstock.piecing.PiecingBounds;
 import hearthcloth.cutstock.piecing.PiecingJob;
 import hearthcloth.cutstock.piecing.PiecingPlan;
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.Patch;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -31,6 +31,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+
 
 /** Pieces cloths from heaps of scraps: what is lost, in percent of the patches' cut area, or how much the cloths lack. */
 @Command(
@@ -124,7 +125,7 @@ final class Piecing implements Callable<Integer> {
         if (tree instanceof Joint joint) {
             return "(" + text(joint.first()) + (joint.beside() ? " | " : " / ") + text(joint.second()) + ")";
         }
-        Patch patch = (Patch) tree;
+        ScrapPatch patch = (ScrapPatch) tree;
         return patch.scrap() + (patch.turned() ? "t" : "") + ":" + patch.width() + "x" + patch.height();
     }
 }

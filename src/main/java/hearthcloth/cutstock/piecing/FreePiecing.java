@@ -6,8 +6,8 @@ import hearthcloth.cutstock.piecing.cover.Covering;
 import hearthcloth.cutstock.piecing.cover.Heap;
 import hearthcloth.cutstock.piecing.cover.SeveralCoverings;
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -105,7 +105,8 @@ public final class FreePiecing {
         }
         ScrapPatch patch = (ScrapPatch) tree;
         long seam = job.allowances().seam();
-        sums[0] += heap.lost(new ScrapPatch(patch.scrap(), patch.turned(), patch.width() - seam, patch.height() - seam));
+        sums[0] +=
+                heap.lost(new ScrapPatch(patch.scrap(), patch.turned(), patch.width() - seam, patch.height() - seam));
         sums[1] += patch.width() * patch.height();
         sums[2]++;
     }

@@ -1,8 +1,8 @@
 package hearthcloth.cutstock.piecing;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -51,7 +51,8 @@ public record MoreFabric(Scrap piece, PiecingJob job, PiecedCloth cloth) {
 
     /** The least net side of a patch. */
     private static long least(PiecingJob job) {
-        return job.allowances().cutToShow(job.terms().least()) - job.allowances().seam();
+        return job.allowances().cutToShow(job.terms().least())
+                - job.allowances().seam();
     }
 
     /** Whether enough is left beside a strip of this net breadth. */

@@ -150,12 +150,11 @@ class FreePiecingTest {
         for (int i = 0; i < 6; i++) {
             scraps.add(new Scrap(40, 40, i, true));
         }
-        PiecingJob job = new PiecingJob(
-                List.of(new Size(96, 80)), scraps, new Allowances(2, 4, 4), new Terms(12, 0, 0, 1, 4));
+        PiecingJob job =
+                new PiecingJob(List.of(new Size(96, 80)), scraps, new Allowances(2, 4, 4), new Terms(12, 0, 0, 1, 4));
         long[] left = {100_000};
 
-        MoreFabric more =
-                MoreFabric.enough(job, 9, () -> left[0]-- <= 0, 1).orElseThrow();
+        MoreFabric more = MoreFabric.enough(job, 9, () -> left[0]-- <= 0, 1).orElseThrow();
 
         // three by two nets of 34 are 102 x 68; 98 x 82 is wished: a strip of 14, the least, is enough
         assertThat(more.piece()).isEqualTo(new Scrap(104, 20, 9, false));
@@ -185,8 +184,7 @@ class FreePiecingTest {
             assertThat(PlanCheck.faults(job, new PiecingPlan(List.of(arranged), plan.figures())))
                     .isEmpty();
             for (long first = 2; first <= 4; first += 2) {
-                assertThat(composed.crossings().isEmpty()
-                                && SeamEnds.nearest(arranged.tree(), first, 6 - first) < 4)
+                assertThat(composed.crossings().isEmpty() && SeamEnds.nearest(arranged.tree(), first, 6 - first) < 4)
                         .isFalse();
             }
             clear += composed.crossings().isEmpty() ? 1 : 0;

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 
+
 /** Heaps of scraps made up by chance, to warm the machine with: one or two cloths of two thirds of the heap. */
 public final class Heaps {
 

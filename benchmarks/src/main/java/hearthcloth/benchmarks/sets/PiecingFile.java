@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 
+
 /** Reads problems of free piecing, as their format is described in {@code benchmarks/README.md}. */
 public final class PiecingFile {
 

@@ -5,24 +5,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.benchmarks.cpsat.ExactJoins.Solved;
 import hearthcloth.benchmarks.sets.Formats;
 import hearthcloth.benchmarks.sets.NumberFile;
-import hearthcloth.plan.cutjoin.Bar;
-import hearthcloth.plan.cutjoin.Block;
-import hearthcloth.plan.cutjoin.CutAndJoin;
-import hearthcloth.plan.cutjoin.Fabrics;
-import hearthcloth.plan.cutjoin.Job;
-import hearthcloth.plan.cutjoin.Outcome;
-import hearthcloth.plan.cutjoin.StockPiece;
-import hearthcloth.plan.cutjoin.Turn;
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
+import hearthcloth.cutstock.cutjoin.CutAndJoin;
+import hearthcloth.cutstock.job.FabricSets;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.CutOutcome;
+import hearthcloth.cutstock.job.StockPiece;
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.search.Budget;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
+
 class ExactJoinsTest {
 
-    private static Job job(StockPiece piece, long length) {
-        Bar bar = new Bar(1, 40, length, Fabrics.of(0), false, 6, 30, Turn.ANY, List.of());
-        return new Job(
-                List.of(piece), List.of(new Block(0, 50, 50, Fabrics.of(0), true)), List.of(bar), List.of(), 10, 0, 30);
+    private static CutJoinJob job(StockPiece piece, long length) {
+        JobBar bar = new JobBar(1, 40, length, FabricSets.of(0), false, 6, 30, BarTurn.ANY, List.of());
+        return new CutJoinJob(
+                List.of(piece), List.of(new JobBlock(0, 50, 50, FabricSets.of(0), true)), List.of(bar), List.of(), 10, 0, 30);
     }
 
     @Test
@@ -48,7 +49,7 @@ class ExactJoinsTest {
     @Test
     void a_hearth_takes_a_corner_and_leaves_two_rectangles() {
         StockPiece piece = new StockPiece(0, 90, 100, 0, false);
-        Job job = job(piece, 140);
+        CutJoinJob job = job(piece, 140);
 
         List<List<Lane>> beside =
                 new LanePatterns(job, piece).beside(job.blocks().get(0));
@@ -66,7 +67,7 @@ class ExactJoinsTest {
 
     @Test
     void both_solvers_agree_where_the_answer_is_certain() {
-        Job job = Formats.cutAndJoin(NumberFile.of("planted", """
+        CutJoinJob job = Formats.cutAndJoin(NumberFile.of("planted", """
                 40 10 40
                 6
                 80 200 0
@@ -85,14 +86,14 @@ class ExactJoinsTest {
                 """));
 
         Solved exact = ExactJoins.solve(job, 10, 1, 1);
-        Outcome ours = new CutAndJoin(job).search(Budget.steps(2_000), 1, better -> {});
+        CutOutcome ours = new CutAndJoin(job).search(Budget.steps(2_000), 1, better -> {});
 
         // 390 = 2 x 200 - 10 and 350 = 2 x 180 - 10 need two lanes each, the others one
         assertThat(exact.joins()).hasValue(2);
         assertThat(exact.bound()).isEqualTo(2);
         assertThat(ours)
                 .isInstanceOfSatisfying(
-                        Outcome.Found.class,
+                        CutOutcome.Found.class,
                         found -> assertThat(found.plan().figures().joins()).isEqualTo(2));
     }
 }

@@ -2,17 +2,18 @@ package hearthcloth.benchmarks.sets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.plan.cutjoin.CutAndJoin;
-import hearthcloth.plan.cutjoin.Outcome;
-import hearthcloth.plan.join.JoinJob;
-import hearthcloth.plan.join.Joining;
-import hearthcloth.plan.search.Budget;
+import hearthcloth.cutstock.cutjoin.CutAndJoin;
+import hearthcloth.cutstock.job.CutOutcome;
+import hearthcloth.cutstock.join.JoinJob;
+import hearthcloth.cutstock.join.Joining;
+import hearthcloth.cutstock.search.Budget;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+
 
 class GeneratedTest {
 
@@ -70,12 +71,12 @@ class GeneratedTest {
     @Test
     void planted_jobs_can_be_made_with_the_joins_they_were_built_with() {
         for (long seed = 1; seed <= 5; seed++) {
-            Outcome outcome = new CutAndJoin(Formats.cutAndJoin(file(Generated.CUT_AND_JOIN, seed)))
+            CutOutcome outcome = new CutAndJoin(Formats.cutAndJoin(file(Generated.CUT_AND_JOIN, seed)))
                     .search(Budget.steps(3_000), 1, better -> {});
 
             assertThat(outcome)
                     .isInstanceOfSatisfying(
-                            Outcome.Found.class,
+                            CutOutcome.Found.class,
                             found -> assertThat(found.plan().figures().joins())
                                     .isEqualTo(found.bounds().joins()));
         }

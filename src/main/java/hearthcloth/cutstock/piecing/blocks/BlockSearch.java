@@ -174,7 +174,11 @@ public final class BlockSearch {
 
     private long lost(int block) {
         Cover cover = cover(block);
-        return Trimming.to(cover.tree().get(), cover.width(), cover.height(), stock.rules().least())
+        return Trimming.to(
+                        cover.tree().get(),
+                        cover.width(),
+                        cover.height(),
+                        stock.rules().least())
                 .map(stock::lost)
                 .orElse(Long.MAX_VALUE / 4);
     }

@@ -1,8 +1,8 @@
 package hearthcloth.cutstock.piecing.blocks;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 
 /** The scraps of a search by their net sizes, with what a cut of them costs. */
 public final class Stock {

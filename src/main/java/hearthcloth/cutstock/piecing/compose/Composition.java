@@ -1,7 +1,7 @@
 package hearthcloth.cutstock.piecing.compose;
 
-import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

@@ -2,8 +2,8 @@ package hearthcloth.cutstock.piecing.cover;
 
 import hearthcloth.cutstock.piecing.blocks.Stock;
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.Arrays;
 import java.util.function.IntUnaryOperator;
 
