@@ -113,7 +113,7 @@ public final class FreePiecing {
 
     private PiecedCloth cloth(int number, Covered covered) {
         Allowances sewn = job.allowances();
-        Size made = new Size(
+        WishedCloth made = new WishedCloth(
                 covered.width() + sewn.seam() - 2 * sewn.hem(), covered.height() + sewn.seam() - 2 * sewn.hem());
         return new PiecedCloth(number, made, cut(covered.tree()));
     }

@@ -31,7 +31,7 @@ public record MoreFabric(Scrap piece, PiecingJob job, PiecedCloth cloth) {
      */
     public static Optional<MoreFabric> enough(PiecingJob job, int fabric, BooleanSupplier spent, long seed) {
         Allowances sewn = job.allowances();
-        Size wished = job.cloths().get(0);
+        WishedCloth wished = job.cloths().get(0);
         long missing = PiecingBounds.of(job).missing();
         long low = Math.max(least(job), missing / sewn.net(wished.width()));
         long narrow = Math.max(least(job), missing / sewn.net(wished.height()));
@@ -57,7 +57,7 @@ public record MoreFabric(Scrap piece, PiecingJob job, PiecedCloth cloth) {
 
     /** Whether enough is left beside a strip of this net breadth. */
     private static boolean fits(PiecingJob job, long breadth, boolean below) {
-        Size wished = job.cloths().get(0);
+        WishedCloth wished = job.cloths().get(0);
         return job.allowances().net(below ? wished.height() : wished.width()) - breadth >= least(job);
     }
 
@@ -71,10 +71,10 @@ public record MoreFabric(Scrap piece, PiecingJob job, PiecedCloth cloth) {
         if (!fits(job, breadth, below)) {
             return Optional.empty();
         }
-        Size wished = job.cloths().get(0);
-        Size rest = below
-                ? new Size(wished.width(), wished.height() - breadth)
-                : new Size(wished.width() - breadth, wished.height());
+        WishedCloth wished = job.cloths().get(0);
+        WishedCloth rest = below
+                ? new WishedCloth(wished.width(), wished.height() - breadth)
+                : new WishedCloth(wished.width() - breadth, wished.height());
         PiecingJob smaller = new PiecingJob(List.of(rest), job.scraps(), job.allowances(), job.terms());
         boolean[] found = {false};
         long[] left = {STEPS};
@@ -88,7 +88,7 @@ public record MoreFabric(Scrap piece, PiecingJob job, PiecedCloth cloth) {
 
     private static MoreFabric joined(PiecingJob job, PiecingPlan plan, int fabric, long breadth, boolean below) {
         Allowances sewn = job.allowances();
-        Size wished = job.cloths().get(0);
+        WishedCloth wished = job.cloths().get(0);
         Scrap piece = below
                 ? new Scrap(sewn.cut(wished.width()), breadth + sewn.seam(), fabric, false)
                 : new Scrap(breadth + sewn.seam(), sewn.cut(wished.height()), fabric, false);

@@ -9,4 +9,4 @@ import hearthcloth.cutstock.piecing.tree.Pieced;
  * @param made the finished size that comes out: the wished one, or smaller where the heap does not suffice
  * @param tree its patches at their cut sizes
  */
-public record PiecedCloth(int cloth, Size made, Pieced tree) {}
+public record PiecedCloth(int cloth, WishedCloth made, Pieced tree) {}

@@ -37,7 +37,7 @@ public record PiecingBounds(long missing, long lost, double lostPercent, int sea
         return new PiecingBounds(Math.max(0, -spare), lost, percent, fewestSeams(job, nets, wished));
     }
 
-    static long net(PiecingJob job, Size size) {
+    static long net(PiecingJob job, WishedCloth size) {
         return job.allowances().net(size.width()) * job.allowances().net(size.height());
     }
 

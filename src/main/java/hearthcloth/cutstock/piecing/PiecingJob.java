@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param cloths the finished sizes, at least one
  */
-public record PiecingJob(List<Size> cloths, List<Scrap> scraps, Allowances allowances, Terms terms) {
+public record PiecingJob(List<WishedCloth> cloths, List<Scrap> scraps, Allowances allowances, Terms terms) {
 
     /** The longest length that is reckoned with. */
     public static final long LONGEST = 10_000_000;

@@ -28,7 +28,7 @@ final class EveryCloth {
 
     /** For a job of one cloth whose offcuts do not go back. */
     static long leastLost(PiecingJob job) {
-        Size size = job.cloths().get(0);
+        WishedCloth size = job.cloths().get(0);
         long hem = 2 * job.allowances().hem();
         EveryCloth every = new EveryCloth(job);
         long lost = NONE;

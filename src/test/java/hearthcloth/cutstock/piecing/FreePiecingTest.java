@@ -34,10 +34,10 @@ class FreePiecingTest {
             net += scraps.get(i).width() * scraps.get(i).height() / 2;
         }
         int cloths = 1 + chance.nextInt(3);
-        List<Size> sizes = new ArrayList<>();
+        List<WishedCloth> sizes = new ArrayList<>();
         for (int i = 0; i < cloths; i++) {
             long side = 3 + (long) Math.sqrt(net * chance.nextDouble(0.2, 1) / cloths);
-            sizes.add(new Size(side + chance.nextInt(9), side));
+            sizes.add(new WishedCloth(side + chance.nextInt(9), side));
         }
         Terms terms = chance.nextInt(3) == 0 ? new Terms(6, 8, 15, 1, 2) : new Terms(6, 0, 0, 1, 2);
         return new PiecingJob(sizes, scraps, new Allowances(1, 2, 3), terms);
@@ -86,7 +86,7 @@ class FreePiecingTest {
         for (int i = 0; i < count; i++) {
             scraps.add(new Scrap(4 + chance.nextInt(7), 4 + chance.nextInt(7), i, chance.nextInt(3) > 0));
         }
-        Size size = new Size(4 + chance.nextInt(6), 4 + chance.nextInt(5));
+        WishedCloth size = new WishedCloth(4 + chance.nextInt(6), 4 + chance.nextInt(5));
         return new PiecingJob(List.of(size), scraps, new Allowances(1, 1, 1), new Terms(1, 0, 0, 1, 0));
     }
 
@@ -132,8 +132,8 @@ class FreePiecingTest {
         for (int i = 0; i < 6; i++) {
             scraps.add(new Scrap(40, 40, i, true));
         }
-        PiecingJob job =
-                new PiecingJob(List.of(new Size(110, 110)), scraps, new Allowances(2, 4, 4), new Terms(12, 0, 0, 1, 4));
+        PiecingJob job = new PiecingJob(
+                List.of(new WishedCloth(110, 110)), scraps, new Allowances(2, 4, 4), new Terms(12, 0, 0, 1, 4));
 
         PiecingPlan plan = plan(job, 5_000);
 
@@ -150,15 +150,15 @@ class FreePiecingTest {
         for (int i = 0; i < 6; i++) {
             scraps.add(new Scrap(40, 40, i, true));
         }
-        PiecingJob job =
-                new PiecingJob(List.of(new Size(96, 80)), scraps, new Allowances(2, 4, 4), new Terms(12, 0, 0, 1, 4));
+        PiecingJob job = new PiecingJob(
+                List.of(new WishedCloth(96, 80)), scraps, new Allowances(2, 4, 4), new Terms(12, 0, 0, 1, 4));
         long[] left = {100_000};
 
         MoreFabric more = MoreFabric.enough(job, 9, () -> left[0]-- <= 0, 1).orElseThrow();
 
         // three by two nets of 34 are 102 x 68; 98 x 82 is wished: a strip of 14, the least, is enough
         assertThat(more.piece()).isEqualTo(new Scrap(104, 20, 9, false));
-        assertThat(more.cloth().made()).isEqualTo(new Size(96, 80));
+        assertThat(more.cloth().made()).isEqualTo(new WishedCloth(96, 80));
         assertThat(PlanCheck.treeFaults(more.job(), more.cloth())).isEmpty();
     }
 

@@ -16,7 +16,7 @@ final class PiecingSets {
     private PiecingSets() {}
 
     static PiecingJob read(String name) {
-        List<Size> cloths = new ArrayList<>();
+        List<WishedCloth> cloths = new ArrayList<>();
         List<Scrap> scraps = new ArrayList<>();
         Map<String, long[]> head = new HashMap<>();
         for (String line : lines("/bench/piecing/" + name + ".txt")) {
@@ -26,7 +26,7 @@ final class PiecingSets {
                 scraps.add(new Scrap(row[0], row[1], (int) row[2], row[3] == 1));
             } else if (words[0].equals("target")) {
                 long[] row = numbers(words, 1);
-                cloths.add(new Size(row[0], row[1]));
+                cloths.add(new WishedCloth(row[0], row[1]));
             } else if (!words[0].equals("unit")) {
                 head.put(words[0], numbers(words, 1));
             }

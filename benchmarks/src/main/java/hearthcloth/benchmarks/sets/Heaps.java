@@ -3,7 +3,7 @@ package hearthcloth.benchmarks.sets;
 import hearthcloth.cutstock.piecing.Allowances;
 import hearthcloth.cutstock.piecing.PiecingJob;
 import hearthcloth.cutstock.piecing.Scrap;
-import hearthcloth.cutstock.piecing.Size;
+import hearthcloth.cutstock.piecing.WishedCloth;
 import hearthcloth.cutstock.piecing.Terms;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,9 +31,9 @@ public final class Heaps {
         }
         int cloths = 1 + chance.nextInt(2);
         long side = Math.round(Math.sqrt(net * 2 / 3 / cloths));
-        List<Size> sizes = new ArrayList<>();
+        List<WishedCloth> sizes = new ArrayList<>();
         for (int i = 0; i < cloths; i++) {
-            sizes.add(new Size(side + chance.nextInt(10), side - chance.nextInt(10)));
+            sizes.add(new WishedCloth(side + chance.nextInt(10), side - chance.nextInt(10)));
         }
         Terms terms = chance.nextBoolean() ? new Terms(12, 0, 0, 1, 4) : new Terms(12, 20, 40, 1, 4);
         return new PiecingJob(sizes, scraps, new Allowances(2, 4, 4), terms);

@@ -3,7 +3,7 @@ package hearthcloth.benchmarks.sets;
 import hearthcloth.cutstock.piecing.Allowances;
 import hearthcloth.cutstock.piecing.PiecingJob;
 import hearthcloth.cutstock.piecing.Scrap;
-import hearthcloth.cutstock.piecing.Size;
+import hearthcloth.cutstock.piecing.WishedCloth;
 import hearthcloth.cutstock.piecing.Terms;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,10 +20,10 @@ public final class PiecingFile {
         file.named("free-piecing", 1);
         file.skip("unit");
         int count = file.count(file.named("cloths", 1)[0]);
-        List<Size> cloths = new ArrayList<>();
+        List<WishedCloth> cloths = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             long[] size = file.named("target", 2);
-            cloths.add(said(file, () -> new Size(size[0], size[1])));
+            cloths.add(said(file, () -> new WishedCloth(size[0], size[1])));
         }
         long[] allow = file.named("allow", 3);
         Allowances allowances = said(file, () -> new Allowances(allow[0], allow[1], allow[2]));

@@ -33,7 +33,7 @@ public final class BlockSearch {
     private final EdgeIndex index;
     private final SameScraps same;
     private final Beam beam;
-    private final Draft draft;
+    private final BlockDraft draft;
     private final List<Integer> spanning = new ArrayList<>();
     private final CutScraps cutScraps;
     private final List<Integer> covers = new ArrayList<>();
@@ -51,7 +51,7 @@ public final class BlockSearch {
         this.index = new EdgeIndex(Math.max(goal.width(), goal.height()));
         this.same = new SameScraps(blocks, effort.all());
         this.beam = new Beam(effort);
-        this.draft = new Draft(blocks, goal, stock.rules());
+        this.draft = new BlockDraft(blocks, goal, stock.rules());
         this.mostCost = goal.mostLost();
         this.sparePrice = Math.min(DEAREST, SPARE_PRICE * goal.area() / Math.max(1, goal.spare()));
         this.cutScraps = new CutScraps(stock, goal, blocks, draft, same);
@@ -86,25 +86,25 @@ public final class BlockSearch {
     }
 
     /** The best cover found, its patches numbered as in the stock. */
-    public Optional<Cover> best() {
+    public Optional<BlockCover> best() {
         return found < 0 ? Optional.empty() : Optional.of(cover(found));
     }
 
     /** All covers found. */
-    public List<Cover> covers() {
+    public List<BlockCover> covers() {
         return covers.stream().map(this::cover).toList();
     }
 
     /** Blocks that reach from one side of the goal to the other. */
-    public List<Cover> spanning() {
+    public List<BlockCover> spanning() {
         return spanning.stream().map(this::cover).toList();
     }
 
-    private Cover cover(int block) {
+    private BlockCover cover(int block) {
         boolean turned = blocks.turnable(block) && goal.width() < goal.height();
         int width = blocks.side(block, turned ? Blocks.HEIGHT : Blocks.WIDTH);
         int height = blocks.side(block, turned ? Blocks.WIDTH : Blocks.HEIGHT);
-        return new Cover(blocks.set[block], width, height, blocks.lost[block], () -> blocks.tree(block, turned));
+        return new BlockCover(blocks.set[block], width, height, blocks.lost[block], () -> blocks.tree(block, turned));
     }
 
     private double price(int cuts) {
@@ -173,7 +173,7 @@ public final class BlockSearch {
     }
 
     private long lost(int block) {
-        Cover cover = cover(block);
+        BlockCover cover = cover(block);
         return Trimming.to(
                         cover.tree().get(),
                         cover.width(),

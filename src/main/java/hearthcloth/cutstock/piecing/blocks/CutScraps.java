@@ -9,7 +9,7 @@ final class CutScraps {
     private final Stock stock;
     private final Goal goal;
     private final Blocks blocks;
-    private final Draft draft;
+    private final BlockDraft draft;
     private final SameScraps same;
     private final Map<Cut, Integer> made = new HashMap<>();
 
@@ -20,7 +20,7 @@ final class CutScraps {
     private double area;
     private long lost;
 
-    CutScraps(Stock stock, Goal goal, Blocks blocks, Draft draft, SameScraps same) {
+    CutScraps(Stock stock, Goal goal, Blocks blocks, BlockDraft draft, SameScraps same) {
         this.stock = stock;
         this.goal = goal;
         this.blocks = blocks;

@@ -21,7 +21,7 @@ final class SameScraps {
     }
 
     /** Whether a block of the same scraps is at least as large each way and has lost no more. */
-    boolean surpassed(Draft draft) {
+    boolean surpassed(BlockDraft draft) {
         long set = draft.set;
         int seen = 0;
         for (int block = heads[slot(set)]; block >= 0; block = next[block]) {

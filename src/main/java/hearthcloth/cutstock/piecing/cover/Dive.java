@@ -1,7 +1,7 @@
 package hearthcloth.cutstock.piecing.cover;
 
+import hearthcloth.cutstock.piecing.blocks.BlockCover;
 import hearthcloth.cutstock.piecing.blocks.BlockSearch;
-import hearthcloth.cutstock.piecing.blocks.Cover;
 import hearthcloth.cutstock.piecing.blocks.Effort;
 import hearthcloth.cutstock.piecing.blocks.Goal;
 import hearthcloth.cutstock.piecing.blocks.Stock;
@@ -64,18 +64,18 @@ final class Dive {
             BlockSearch search =
                     new BlockSearch(heap.all().pick(some), new Goal(wide, high, spare, mostLost - lost), effort);
             search.run(spent, style.until);
-            Optional<Cover> best = search.best();
+            Optional<BlockCover> best = search.best();
             if (best.isPresent()) {
                 return finished(lays, numbered(best.get(), some), width, height);
             }
             if (last || spent.getAsBoolean()) {
                 return Optional.empty();
             }
-            Optional<Cover> chosen = choose(search.spanning(), needed, wide, high);
+            Optional<BlockCover> chosen = choose(search.spanning(), needed, wide, high);
             if (chosen.isEmpty()) {
                 return Optional.empty();
             }
-            Cover lay = chosen.get();
+            BlockCover lay = chosen.get();
             boolean beside = lay.height() == high && (lay.width() != wide);
             lays.add(new Lay(beside, numbered(lay, some)));
             lost += lay.lost();
@@ -97,7 +97,7 @@ final class Dive {
     }
 
     /** The block that loses least of its area, of a half by lot, that leaves enough to be varied at the end. */
-    private Optional<Cover> choose(List<Cover> spanning, double needed, int wide, int high) {
+    private Optional<BlockCover> choose(List<BlockCover> spanning, double needed, int wide, int high) {
         int least = heap.all().rules().least();
         double perScrap = (double) wide * high / needed;
         double most = Math.max(0.2 * wide * high, (double) wide * high - 16 * perScrap);
@@ -108,7 +108,7 @@ final class Dive {
                 .min(Comparator.comparingDouble(lay -> value(lay)));
     }
 
-    private double value(Cover lay) {
+    private double value(BlockCover lay) {
         double area = (double) lay.width() * lay.height();
         return lay.lost() / area - 1e-6 * area / Long.bitCount(lay.scraps());
     }
@@ -127,7 +127,7 @@ final class Dive {
         return Arrays.copyOf(shuffled, Stock.MOST);
     }
 
-    private static Pieced numbered(Cover cover, int[] some) {
+    private static Pieced numbered(BlockCover cover, int[] some) {
         return Heap.renumbered(cover.tree().get(), i -> some[i]);
     }
 

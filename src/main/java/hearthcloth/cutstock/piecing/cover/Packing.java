@@ -1,6 +1,6 @@
 package hearthcloth.cutstock.piecing.cover;
 
-import hearthcloth.cutstock.piecing.blocks.Cover;
+import hearthcloth.cutstock.piecing.blocks.BlockCover;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -13,11 +13,11 @@ final class Packing {
 
     private static final int MOST_LOOKS = 3_000_000;
 
-    private final List<List<Cover>> lists;
+    private final List<List<BlockCover>> lists;
     private final long[] areas;
     private final long[] sizes;
-    private final Cover[] now;
-    private List<Cover> best = List.of();
+    private final BlockCover[] now;
+    private List<BlockCover> best = List.of();
     private long least;
     private int looks;
 
@@ -28,10 +28,10 @@ final class Packing {
      * @param areas net areas of the scraps
      * @param most what may be lost in sum
      */
-    Packing(List<List<Cover>> covers, long[] areas, long most) {
+    Packing(List<List<BlockCover>> covers, long[] areas, long most) {
         this.lists = covers;
         this.areas = areas;
-        this.now = new Cover[covers.size()];
+        this.now = new BlockCover[covers.size()];
         this.least = most + 1;
         this.sizes = covers.stream()
                 .mapToLong(list -> list.isEmpty()
@@ -41,7 +41,7 @@ final class Packing {
     }
 
     /** The best choice, one cover for each rectangle; empty if none is found. */
-    List<Cover> best() {
+    List<BlockCover> best() {
         if (lists.stream().noneMatch(List::isEmpty)) {
             pick(
                     now.length,
@@ -70,7 +70,7 @@ final class Packing {
     }
 
     private void pick(int n, long must, int open, long used, long lost, long spare) {
-        for (Cover cover : lists.get(n)) {
+        for (BlockCover cover : lists.get(n)) {
             if (lost + cover.lost() >= least || looks++ > MOST_LOOKS) {
                 return;
             }
@@ -116,7 +116,9 @@ final class Packing {
     }
 
     /** By loss, as {@link Packing} wants them. */
-    static List<Cover> sorted(List<Cover> covers) {
-        return covers.stream().sorted(Comparator.comparingLong(Cover::lost)).toList();
+    static List<BlockCover> sorted(List<BlockCover> covers) {
+        return covers.stream()
+                .sorted(Comparator.comparingLong(BlockCover::lost))
+                .toList();
     }
 }

@@ -1,7 +1,7 @@
 package hearthcloth.cutstock.piecing.cover;
 
+import hearthcloth.cutstock.piecing.blocks.BlockCover;
 import hearthcloth.cutstock.piecing.blocks.BlockSearch;
-import hearthcloth.cutstock.piecing.blocks.Cover;
 import hearthcloth.cutstock.piecing.blocks.Effort;
 import hearthcloth.cutstock.piecing.blocks.Goal;
 import hearthcloth.cutstock.piecing.blocks.Stock;
@@ -99,7 +99,7 @@ final class Repair {
                 .filter(t -> heap.lost(t) <= lost);
     }
 
-    private Optional<Pieced> trimmed(Cover cover, int[] pool, int width, int height) {
+    private Optional<Pieced> trimmed(BlockCover cover, int[] pool, int width, int height) {
         Pieced tree = Heap.renumbered(cover.tree().get(), i -> pool[i]);
         return Trimming.to(tree, width, height, heap.all().rules().least());
     }

@@ -1,7 +1,7 @@
 package hearthcloth.cutstock.piecing.cover;
 
+import hearthcloth.cutstock.piecing.blocks.BlockCover;
 import hearthcloth.cutstock.piecing.blocks.BlockSearch;
-import hearthcloth.cutstock.piecing.blocks.Cover;
 import hearthcloth.cutstock.piecing.blocks.Effort;
 import hearthcloth.cutstock.piecing.blocks.Goal;
 import hearthcloth.cutstock.piecing.blocks.Stock;
@@ -126,14 +126,14 @@ public final class SeveralCoverings {
         if (spare < 0) {
             return false;
         }
-        Map<List<Integer>, List<Cover>> bySize = new HashMap<>();
-        List<List<Cover>> covers = new ArrayList<>();
+        Map<List<Integer>, List<BlockCover>> bySize = new HashMap<>();
+        List<List<BlockCover>> covers = new ArrayList<>();
         for (int n : some) {
             covers.add(bySize.computeIfAbsent(
                     List.of(widths[n], heights[n]), size -> Packing.sorted(covers(n, pool, spare, mostLost))));
         }
         long[] areas = Arrays.stream(pool).mapToLong(heap::area).toArray();
-        List<Cover> best = new Packing(covers, areas, mostLost).best();
+        List<BlockCover> best = new Packing(covers, areas, mostLost).best();
         for (int i = 0; i < best.size(); i++) {
             int n = some.get(i);
             Pieced tree = Heap.renumbered(best.get(i).tree().get(), k -> pool[k]);
@@ -145,7 +145,7 @@ public final class SeveralCoverings {
         return !best.isEmpty() && some.stream().allMatch(n -> made[n] != null);
     }
 
-    private List<Cover> covers(int n, int[] pool, long spare, long mostLost) {
+    private List<BlockCover> covers(int n, int[] pool, long spare, long mostLost) {
         int wide = 1 << Math.min(3, vain / 6);
         BlockSearch search = new BlockSearch(
                 heap.all().pick(pool),

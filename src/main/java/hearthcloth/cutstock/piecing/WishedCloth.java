@@ -1,9 +1,9 @@
 package hearthcloth.cutstock.piecing;
 
 /** A finished cloth's width and height. */
-public record Size(long width, long height) {
+public record WishedCloth(long width, long height) {
 
-    public Size {
+    public WishedCloth {
         if (width < 1 || height < 1) {
             throw new IllegalArgumentException("cloth of " + width + " x " + height);
         }

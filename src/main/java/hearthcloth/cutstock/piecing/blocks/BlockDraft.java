@@ -4,7 +4,7 @@ package hearthcloth.cutstock.piecing.blocks;
  * A block that may be made: reckoned first, so that most are turned away before anything is stored. One object is used
  * again and again.
  */
-final class Draft {
+final class BlockDraft {
 
     private final Blocks blocks;
     private final Goal goal;
@@ -25,7 +25,7 @@ final class Draft {
     private int second;
     private int way;
 
-    Draft(Blocks blocks, Goal goal, Stock.Rules rules) {
+    BlockDraft(Blocks blocks, Goal goal, Stock.Rules rules) {
         this.blocks = blocks;
         this.goal = goal;
         this.rules = rules;

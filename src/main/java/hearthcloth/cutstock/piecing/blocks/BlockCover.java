@@ -12,4 +12,4 @@ import java.util.function.Supplier;
  * @param lost the area that is lost
  * @param tree makes the tree, its patches still as large as their scraps and numbered as in the stock
  */
-public record Cover(long scraps, int width, int height, long lost, Supplier<Pieced> tree) {}
+public record BlockCover(long scraps, int width, int height, long lost, Supplier<Pieced> tree) {}
