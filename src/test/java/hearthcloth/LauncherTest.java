@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Duration;
+import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -38,12 +41,16 @@ class LauncherTest {
     void lay() throws IOException {
         Files.createDirectories(folder.resolve("src/main"));
         Files.writeString(folder.resolve("pom.xml"), "");
-        Files.copy(Path.of("hearthcloth"), folder.resolve("hearthcloth"));
+        Files.createDirectories(folder.resolve("examples"));
+        Files.createDirectories(folder.resolve("packaging"));
+        for (String file : List.of("hearthcloth", "packaging/start", "packaging/remember")) {
+            Files.copy(Path.of(file), folder.resolve(file), StandardCopyOption.COPY_ATTRIBUTES);
+        }
         workroom = folder.resolve("workroom.pid");
-        script("java", JAVA);
-        script("javac", "#!/bin/sh\n");
-        script("mvn", "#!/bin/sh\nmkdir -p target/run/lib target/classes\n");
-        script("jar", "#!/bin/sh\n[ \"$1\" = xf ] || : > \"$3\"\n");
+        script("bin/java", JAVA);
+        script("bin/javac", "#!/bin/sh\n");
+        script(".mvn/run", "#!/bin/sh\nmkdir -p target/run/lib target/classes\n: > target/hearthcloth.jar\n");
+        script("bin/jar", "#!/bin/sh\n[ \"$1\" = xf ] || : > \"$3\"\n");
         ProcessBuilder builder = new ProcessBuilder("bash", "hearthcloth", "stash", "list")
                 .directory(folder.toFile())
                 .redirectErrorStream(true)
@@ -59,7 +66,8 @@ class LauncherTest {
     }
 
     private void script(String name, String text) throws IOException {
-        Path file = Files.createDirectories(folder.resolve("bin")).resolve(name);
+        Path file = folder.resolve(name);
+        Files.createDirectories(Objects.requireNonNull(file.getParent()));
         Files.writeString(file, text);
         assertThat(file.toFile().setExecutable(true)).isTrue();
     }
