@@ -71,6 +71,44 @@ class BenchmarksTest {
         assertThat(out.toString()).contains("limited.txt,9,9,", "free.txt,0,0,", "free.txt,7,7,");
     }
 
+    @Test
+    void cloths_are_pieced_and_written_down() throws IOException {
+        // two scraps of 26 x 20 beside each other: 26 + 26 - 6 = 46 = 38 + 2 x 4 wide, 20 = 12 + 2 x 4 high
+        String head =
+                "free-piecing 1\nunit 1/8 in\ncloths 1\ntarget 38 12\nallow 2 4 4\nleast 12\nkeep 0 0\npatches 1\n"
+                        + "clearance 4\n";
+        String two = file("two.txt", head + "scraps 2\n26 20 0 0\n26 20 1 0\n");
+        String one = file("one.txt", head + "scraps 1\n26 20 0 0\n");
+        String answers = folder.resolve("answers").toString();
+
+        assertThat(run(
+                        "piecing",
+                        two,
+                        one,
+                        "--warm-up",
+                        "0s",
+                        "--budget",
+                        "20ms",
+                        "--threads",
+                        "1",
+                        "--answers",
+                        answers))
+                .isZero();
+
+        assertThat(out.toString()).contains("two.txt,0.0000,0.0000,", "one.txt,short ", ",short 50.0000,");
+        assertThat(Files.readString(Path.of(answers, "two.answer")))
+                .isIn("cloth (0:26x20 | 1:26x20)\n", "cloth (1:26x20 | 0:26x20)\n");
+    }
+
+    @Test
+    void a_bad_heap_is_told_with_its_line() throws IOException {
+        String bad = file("heap.txt", "free-piecing 1\nunit 1/8 in\ncloths 1\ntarget 38\n");
+
+        assertThat(run("piecing", bad)).isEqualTo(2);
+
+        assertThat(err.toString()).contains("heap.txt, line 4,").contains("target and 2 numbers were expected");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

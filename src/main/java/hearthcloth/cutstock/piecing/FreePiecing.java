@@ -27,7 +27,8 @@ public final class FreePiecing {
     /** How often a smaller cloth is looked for where the wished one is known to be impossible. */
     private static final int MOST_VAIN = 24;
 
-    private static final double[] SMALLER = {0.98, 0.95, 0.9, 0.8, 0.65, 0.5, 0.35, 0.2, 0.1};
+    private static final int SMALL_HEAP = 15;
+    private static final double[] SMALLER = {0.9, 0.8, 0.65, 0.5, 0.35, 0.2, 0.1};
 
     private final PiecingJob job;
     private final Heap heap;
@@ -155,13 +156,16 @@ public final class FreePiecing {
         void one() {
             int[] all = IntStream.range(0, job.scraps().size()).toArray();
             Covering whole = covering(0, 1, all);
+            if (whole.tight() && all.length > SMALL_HEAP) {
+                smaller(all);
+            }
             boolean covered = whole.attempt();
             if (whole.few()) {
                 whole.everything();
                 covered = whole.best().isPresent();
             }
             for (int round = 0; !covered && !spent.getAsBoolean() && vain < MOST_VAIN; round++) {
-                if (whole.done() || (round % whole.round() == 0 && (round > 0 || whole.tight()))) {
+                if (whole.done() || (round % whole.round() == whole.round() - 1)) {
                     smaller(all);
                 }
                 covered = !whole.done() && whole.attempt();
@@ -175,17 +179,15 @@ public final class FreePiecing {
             }
         }
 
-        /** A smaller cloth: the largest of some sizes at first, then ever nearer to the wished size. */
+        /** A smaller cloth: one that is soon found at first, then ever nearer to the wished size. */
         private void smaller(int[] all) {
             if (share > 0) {
                 double nearer = share + (1 - share) * (near ? 0.5 : 0.2);
                 near = smaller(all, nearer);
                 return;
             }
-            for (double size : SMALLER) {
-                if (smaller(all, size)) {
-                    return;
-                }
+            for (int i = 0; i < SMALLER.length && share == 0 && (i == 0 || !spent.getAsBoolean()); i++) {
+                near = smaller(all, SMALLER[i]);
             }
         }
 

@@ -17,7 +17,9 @@ public final class Covering {
     private static final double[] ROUGH = {0.06, 0.25, 1};
     private static final long ANY = Long.MAX_VALUE / 4;
     private static final double[] BOLDER = {0, 0.3, 0.8, 1.5};
+    private static final int LEAVE = 16;
     private static final int FEW = 9;
+    private static final double EXACT_CAP = 0.01;
     private static final double TIGHT_CAP = 0.06;
 
     private final Heap heap;
@@ -86,7 +88,7 @@ public final class Covering {
         if (spare() >= 0) {
             for (int i = 0; i < ROUGH.length && best.isEmpty(); i++) {
                 Effort whole = new Effort(ROUGH[i], 60, 300, -1, 0);
-                take(dive.cover(width, height, scraps, ANY, new Dive.Style(whole, whole, 20, Until.FIRST)));
+                take(dive.cover(width, height, scraps, ANY, new Dive.Style(whole, whole, 20, LEAVE, Until.FIRST)));
             }
         }
         return best.isPresent();
@@ -142,19 +144,28 @@ public final class Covering {
         double cap = share * BOLDER[chance.nextInt(BOLDER.length)];
         int wide = chance.nextInt(4);
         Effort laying = new Effort(cap, 100 << wide, 600 << wide, -1, 0);
-        return new Dive.Style(laying, effort(cap, 100 << wide, 600 << wide), 16 + 6 * chance.nextInt(4), Until.BEST);
+        return new Dive.Style(
+                laying, effort(cap, 100 << wide, 600 << wide), 16 + 6 * chance.nextInt(4), LEAVE, Until.BEST);
     }
 
     private Dive.Style style(int round) {
         if (spare() == 0) {
             int wide = round % 3;
             return new Dive.Style(
-                    effort(0.01, 100, 1000), effort(0.01, 1000 << wide, 4000 << wide), 50 - 10 * wide, Until.FIRST);
+                    effort(EXACT_CAP, 400, 1000),
+                    effort(EXACT_CAP, 4000 << wide, 16_000 << wide),
+                    58 - 4 * wide,
+                    34,
+                    Until.FIRST);
         }
         if (tight()) {
             int wide = Math.min(3, round / 4);
             return new Dive.Style(
-                    effort(TIGHT_CAP, 100, 1000), effort(TIGHT_CAP, 1000 << wide, 3000 << wide), 24, Until.FIRST);
+                    effort(TIGHT_CAP, 100, 1000),
+                    effort(TIGHT_CAP, 1000 << wide, 3000 << wide),
+                    24,
+                    LEAVE,
+                    Until.FIRST);
         }
         double cap = LADDER[round % LADDER.length];
         int wide = Math.min(3, round / LADDER.length);
@@ -162,6 +173,7 @@ public final class Covering {
                 new Effort(cap, 200 << wide, 1000 << wide, -1, 0),
                 effort(cap, 200 << wide, 1000 << wide),
                 24,
+                LEAVE,
                 Until.FIRST);
     }
 

@@ -39,9 +39,10 @@ final class Dive {
      * @param laying how widely blocks to be laid are looked for
      * @param last how widely the last rectangle is searched
      * @param end about how many scraps the last rectangle may need
+     * @param leave about how many scraps the last rectangle needs at least, to be varied enough
      * @param until whether the first cover is enough
      */
-    record Style(Effort laying, Effort last, int end, Until until) {}
+    record Style(Effort laying, Effort last, int end, int leave, Until until) {}
 
     /** Tries once. */
     Optional<Covered> cover(int width, int height, int[] scraps, long mostLost, Style style) {
@@ -71,7 +72,7 @@ final class Dive {
             if (last || spent.getAsBoolean()) {
                 return Optional.empty();
             }
-            Optional<BlockCover> chosen = choose(search.spanning(), needed, wide, high);
+            Optional<BlockCover> chosen = choose(search.spanning(), needed, wide, high, style.leave);
             if (chosen.isEmpty()) {
                 return Optional.empty();
             }
@@ -97,10 +98,10 @@ final class Dive {
     }
 
     /** The block that loses least of its area, of a half by lot, that leaves enough to be varied at the end. */
-    private Optional<BlockCover> choose(List<BlockCover> spanning, double needed, int wide, int high) {
+    private Optional<BlockCover> choose(List<BlockCover> spanning, double needed, int wide, int high, int leave) {
         int least = heap.all().rules().least();
         double perScrap = (double) wide * high / needed;
-        double most = Math.max(0.2 * wide * high, (double) wide * high - 16 * perScrap);
+        double most = Math.max(0.2 * wide * high, (double) wide * high - leave * perScrap);
         return spanning.stream()
                 .filter(lay -> (double) lay.width() * lay.height() <= most)
                 .filter(lay -> lay.height() == high ? wide - lay.width() >= least : high - lay.height() >= least)
