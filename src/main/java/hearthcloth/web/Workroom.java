@@ -40,11 +40,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
 public final class Workroom implements AutoCloseable {
 
     private static final int PORTS_TRIED = 20;
+    private static final int LAST_PORT = 65_535;
 
     private final Javalin server;
     private final Optional<Store> store;
@@ -75,8 +77,8 @@ public final class Workroom implements AutoCloseable {
     public static Workroom open(Path data, int port, Clock clock, boolean lan) {
         Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
         Store store = Store.open(data, clock);
-        return started(
-                server(new Desk.Own(store, RequestGuard.newToken()), devices), Optional.of(store), port, devices);
+        Desk desk = new Desk.Own(store, RequestGuard.newToken());
+        return started(() -> server(desk, devices), Optional.of(store), port, devices);
     }
 
     /**
@@ -86,17 +88,20 @@ public final class Workroom implements AutoCloseable {
      */
     public static Workroom open(Studio studio, int port, Clock clock, boolean lan) {
         Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
-        return started(
-                server(new StudioDesk(studio, RequestGuard.newToken()), devices), Optional.empty(), port, devices);
+        Desk desk = new StudioDesk(studio, RequestGuard.newToken());
+        return started(() -> server(desk, devices), Optional.empty(), port, devices);
     }
 
-    private static Workroom started(Javalin server, Optional<Store> store, int port, Optional<Devices> devices) {
-        for (int tried = 0; ; tried++) {
+    /** Each port is tried with a server of its own, since one that found its port taken cannot be started again. */
+    private static Workroom started(
+            Supplier<Javalin> servers, Optional<Store> store, int port, Optional<Devices> devices) {
+        String host = devices.isPresent() ? "0.0.0.0" : "127.0.0.1";
+        int last = port == 0 ? 0 : Math.min(port + PORTS_TRIED, LAST_PORT);
+        for (int tried = port; ; tried++) {
             try {
-                String host = devices.isPresent() ? "0.0.0.0" : "127.0.0.1";
-                return new Workroom(server.start(host, port == 0 ? 0 : port + tried), store, devices);
+                return new Workroom(servers.get().start(host, tried), store, devices);
             } catch (JavalinBindException e) {
-                if (port == 0 || tried == PORTS_TRIED) {
+                if (tried == last) {
                     throw new StoreException("No port is free from " + port + " on; choose another with --port.", e);
                 }
             }
