@@ -43,7 +43,7 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
             if (mark.isEmpty()) {
                 return openAlready(file, out, err);
             }
-            restore.ifPresent(name -> out.println("Put back: the safety copy of "
+            restore.ifPresent(name -> out.println("Put back: the safety copy dated "
                     + SafetyCopies.putBack(file, name, clock).made()));
             Workroom room = Workroom.open(file, port, clock, lan);
             mark.get().say(room.address());

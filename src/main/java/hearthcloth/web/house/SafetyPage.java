@@ -6,7 +6,6 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -36,7 +35,7 @@ public final class SafetyPage {
 
     private void show(Context context) {
         List<Line> lines = room.store().copies().map(SafetyCopies::all).orElse(List.of()).stream()
-                .map(SafetyPage::line)
+                .map(this::line)
                 .toList();
         String folder =
                 room.store().copies().map(copies -> copies.folder().toString()).orElse("");
@@ -46,12 +45,14 @@ public final class SafetyPage {
                 Map.of("frame", room.frame(context, "Safety copies", ""), "copies", lines, "folder", folder));
     }
 
-    private static Line line(SafetyCopy copy) {
-        return new Line(copy.name(), time(copy.made()), copy.reason().words(), size(copy.bytes()));
+    private Line line(SafetyCopy copy) {
+        return new Line(copy.name(), time(copy), copy.reason().words(), size(copy.bytes()));
     }
 
-    private static String time(Instant moment) {
-        return TIME.format(moment);
+    /** When it was made, as far as that is known. */
+    private String time(SafetyCopy copy) {
+        return TIME.format(copy.made())
+                + (copy.isAhead(room.store().now()) ? ", by a clock that was wrong then or is wrong now" : "");
     }
 
     /** Rounded up, so that nothing seems to be nothing. */
@@ -76,7 +77,7 @@ public final class SafetyPage {
         PageContext.go(
                 context,
                 "/copies",
-                "Your work is as it was on " + time(copy.made())
+                "Your work is as it was on " + time(copy)
                         + ". What you had before is the newest copy in this list.");
     }
 }
