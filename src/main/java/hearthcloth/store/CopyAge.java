@@ -48,9 +48,8 @@ final class CopyAge {
         Map<SafetyCopy, Integer> times = new HashMap<>();
         Instant last = Instant.MIN;
         int time = 0;
-        for (SafetyCopy copy : copies.stream()
-                .sorted(Comparator.comparing(SafetyCopy::made))
-                .toList()) {
+        for (SafetyCopy copy :
+                copies.stream().sorted(Comparator.comparing(SafetyCopy::made)).toList()) {
             time += last.isBefore(copy.made().minus(APART)) ? 1 : 0;
             times.put(copy, time);
             last = copy.made();

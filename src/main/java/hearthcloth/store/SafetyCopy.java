@@ -48,8 +48,8 @@ public record SafetyCopy(String name, int place, Instant made, Reason reason, lo
 
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
-    private static final Pattern NAME =
-            Pattern.compile("(?:(\\d{6,9})-)?(\\d{4}-\\d\\d-\\d\\dT\\d{6}Z)-(daily|update|restore|asked)(-\\d{2,4})?\\.db");
+    private static final Pattern NAME = Pattern.compile(
+            "(?:(\\d{6,9})-)?(\\d{4}-\\d\\d-\\d\\dT\\d{6}Z)-(daily|update|restore|asked)(-\\d{2,4})?\\.db");
 
     /** A clock that is ahead of a copy by less than this may be another machine's; more, and one of them is wrong. */
     private static final Duration LEEWAY = Duration.ofHours(1);

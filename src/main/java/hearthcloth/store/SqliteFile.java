@@ -194,7 +194,8 @@ public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
         List<SafetyCopy> copies = SafetyCopies.all(path);
         String mend = copies.isEmpty()
                 ? " There is no safety copy of it yet; an archive you took out can be brought into a new one."
-                : " The last safety copy is dated " + copies.get(0).made() + "; start with \"--restore last\" to put it in"
+                : " The last safety copy is dated " + copies.get(0).made()
+                        + "; start with \"--restore last\" to put it in"
                         + " its place. The damaged file is kept beside it.";
         return new StoreException(name(path) + " is damaged and is left as it is." + mend);
     }

@@ -263,7 +263,8 @@ class SafetyCopiesTest {
         Files.move(folder.resolve(copies(on(1)).all().get(0).name()), folder.resolve("2071-01-01T100000Z-daily-01.db"));
         on(2);
         assertThat(days()).containsExactly("2026-05-06", "2071-01-01");
-        assertThat(copies(on(2)).restore("2071-01-01T100000Z-daily-01.db").place()).isZero();
+        assertThat(copies(on(2)).restore("2071-01-01T100000Z-daily-01.db").place())
+                .isZero();
     }
 
     @Test

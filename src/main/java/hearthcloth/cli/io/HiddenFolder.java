@@ -106,8 +106,9 @@ final class HiddenFolder implements AutoCloseable {
         try {
             for (Path left : listed(parent)) {
                 boolean hidden = String.valueOf(left.getFileName()).startsWith(NAME);
-                if (hidden && !left.equals(own) && Files.getOwner(left, LinkOption.NOFOLLOW_LINKS)
-                        .equals(Files.getOwner(own))) {
+                if (hidden
+                        && !left.equals(own)
+                        && Files.getOwner(left, LinkOption.NOFOLLOW_LINKS).equals(Files.getOwner(own))) {
                     sweep(left);
                 }
             }

@@ -77,7 +77,6 @@ public final class SafetyPage {
         PageContext.go(
                 context,
                 "/copies",
-                "Your work is as it was on " + time(copy)
-                        + ". What you had before is the newest copy in this list.");
+                "Your work is as it was on " + time(copy) + ". What you had before is the newest copy in this list.");
     }
 }

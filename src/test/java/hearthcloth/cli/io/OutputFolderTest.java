@@ -87,12 +87,14 @@ class OutputFolderTest {
         Path left = Files.createDirectories(out().resolve(".hearthcloth-1"));
         Files.writeString(left.resolve("lock"), "");
         for (String number : made) {
-            Files.writeString(Files.createDirectories(left.resolve("new/" + number)).resolve("plan.json"), "new");
+            Files.writeString(
+                    Files.createDirectories(left.resolve("new/" + number)).resolve("plan.json"), "new");
         }
         Files.createDirectories(left.resolve("new"));
         Files.createDirectories(left.resolve("old"));
         for (String number : old) {
-            Files.writeString(Files.createDirectories(left.resolve("old/" + number)).resolve("plan.json"), "old");
+            Files.writeString(
+                    Files.createDirectories(left.resolve("old/" + number)).resolve("plan.json"), "old");
         }
         return left;
     }
