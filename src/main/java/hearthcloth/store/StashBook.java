@@ -237,13 +237,15 @@ public final class StashBook {
                                 swatch -> swatches.keep(one.fabric(), swatch), () -> swatches.remove(one.fabric()));
             }
         }
-        edit.along().aside().ifPresent(one -> one.pieces()
-                .forEach(id -> handle.createUpdate(
-                                one.on()
-                                        ? "insert into aside (piece) values (:piece) on conflict (piece) do nothing"
-                                        : "delete from aside where piece = :piece")
-                        .bind("piece", id)
-                        .execute()));
+        edit.along()
+                .aside()
+                .ifPresent(one -> one.pieces()
+                        .forEach(id -> handle.createUpdate(
+                                        one.on()
+                                                ? "insert into aside (piece) values (:piece) on conflict (piece) do nothing"
+                                                : "delete from aside where piece = :piece")
+                                .bind("piece", id)
+                                .execute()));
         edit.photo()
                 .ifPresent(from -> from.keys()
                         .forEach(key -> handle.createUpdate(

@@ -124,9 +124,9 @@ public record StashEdit(String label, List<Piece> gone, List<Piece> come, Along 
         if (!pictured().isEmpty()) {
             node.set("pictured", DesignCodec.list(pictured(), StashEdit::pictured));
         }
-        along.aside().ifPresent(one -> node.putObject("aside")
-                .put("on", one.on())
-                .set("pieces", DesignCodec.texts(one.pieces())));
+        along.aside()
+                .ifPresent(one ->
+                        node.putObject("aside").put("on", one.on()).set("pieces", DesignCodec.texts(one.pieces())));
         photo().ifPresent(from -> node.putObject("photo")
                 .put("id", from.photograph())
                 .put("in", from.in())

@@ -2,8 +2,8 @@ package hearthcloth.store;
 
 import hearthcloth.store.journal.OneChange;
 import hearthcloth.store.journal.UndoRedo;
-import java.nio.file.Path;
 import hearthcloth.work.Heap;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
@@ -54,7 +54,10 @@ public final class Store {
         return new UndoRedo(
                 jdbi,
                 clock,
-                new Books(new StashBook(jdbi, clock), new ClothBook(jdbi, clock, new CountedPieces()), new PhotoBook(jdbi, clock)));
+                new Books(
+                        new StashBook(jdbi, clock),
+                        new ClothBook(jdbi, clock, new CountedPieces()),
+                        new PhotoBook(jdbi, clock)));
     }
 
     /** The present time, which dates everything that is stored. */

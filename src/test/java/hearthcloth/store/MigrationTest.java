@@ -67,7 +67,8 @@ class MigrationTest {
 
     /** What was done to each book, in order; up to form 4 it lay in the table "deed". */
     private static List<Map<String, Object>> deeds(Path file) {
-        boolean old = !rows(file, "select name from sqlite_master where name = 'deed'").isEmpty();
+        boolean old = !rows(file, "select name from sqlite_master where name = 'deed'")
+                .isEmpty();
         return rows(
                 file,
                 old

@@ -65,7 +65,8 @@ class StashPiecesTest extends StashVisit {
     }
 
     @Test
-    void some_of_many_alike_are_set_aside_and_given_back_and_no_cloth_is_planned_with_them_meanwhile() throws Exception {
+    void some_of_many_alike_are_set_aside_and_given_back_and_no_cloth_is_planned_with_them_meanwhile()
+            throws Exception {
         post("/stash/line", "line", "5 oat 4 x 8");
         String page = get("/stash/piece/1").body();
 

@@ -37,8 +37,14 @@ class PromisesTest {
     void both_cloths_say_that_they_count_on_the_same_piece() {
         Stash stash = new Stash(List.of(ONE, TWO, THREE));
 
-        assertThat(promises.warnings("a", stash, List.of())).singleElement().asString().startsWith("Dusk counts on piece 2 (Oat)");
-        assertThat(promises.warnings("b", stash, List.of())).singleElement().asString().startsWith("Dawn counts on piece 2 (Oat)");
+        assertThat(promises.warnings("a", stash, List.of()))
+                .singleElement()
+                .asString()
+                .startsWith("Dusk counts on piece 2 (Oat)");
+        assertThat(promises.warnings("b", stash, List.of()))
+                .singleElement()
+                .asString()
+                .startsWith("Dawn counts on piece 2 (Oat)");
     }
 
     @Test

@@ -155,9 +155,7 @@ public final class FabricPage {
         PageContext.go(
                 context,
                 address(fabric.name()),
-                on
-                        ? "Set aside: no cloth is planned with it."
-                        : "Given back: cloths are planned with it again.");
+                on ? "Set aside: no cloth is planned with it." : "Given back: cloths are planned with it again.");
     }
 
     /** The fabric as it was when the page was shown. */
