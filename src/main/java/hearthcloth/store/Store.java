@@ -2,7 +2,7 @@ package hearthcloth.store;
 
 import hearthcloth.store.journal.OneChange;
 import hearthcloth.store.journal.UndoRedo;
-import hearthcloth.work.Heap;
+import hearthcloth.work.StashAtHand;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -71,8 +71,8 @@ public final class Store {
     }
 
     /** The stash as it can be planned with, beside what her cloths count on. */
-    public Heap heap() {
-        return new Heap(stash().whole(), stash().aside(), cloths().promises());
+    public StashAtHand atHand() {
+        return new StashAtHand(stash().whole(), stash().aside(), cloths().promises());
     }
 
     /** What she designed and made. */

@@ -73,7 +73,7 @@ class StashPiecesTest extends StashVisit {
         post("/stash/piece/1/aside", "seen", seen(page), "many", "2");
 
         assertThat(pieces()).hasSize(5);
-        assertThat(store.heap().free(Set.of()).pieces()).extracting(Piece::id).containsExactly("3", "4", "5");
+        assertThat(store.atHand().free(Set.of()).pieces()).extracting(Piece::id).containsExactly("3", "4", "5");
         assertThat(get("/stash").body()).contains("numbers 1–5, 2 set aside");
         assertThat(get("/stash/piece/1").body()).contains("How many of the 3", "How many of the 2", "2 set aside.");
         assertThat(get("/cloth").body()).contains("Left out: 2 pieces you have set aside.");
@@ -93,11 +93,11 @@ class StashPiecesTest extends StashVisit {
 
         post("/stash/fabric/aside", "was", "oat", "seen", seen(page));
 
-        assertThat(store.heap().free(Set.of()).fabrics())
+        assertThat(store.atHand().free(Set.of()).fabrics())
                 .extracting(Fabric::name)
                 .containsExactly("moss");
         post("/stash/fabric/back", "was", "oat", "seen", seen(page));
-        assertThat(store.heap().free(Set.of()).pieces()).hasSize(7);
+        assertThat(store.atHand().free(Set.of()).pieces()).hasSize(7);
     }
 
     @Test

@@ -19,7 +19,7 @@ import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Swatches;
-import hearthcloth.work.Heap;
+import hearthcloth.work.StashAtHand;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -75,7 +75,7 @@ public final class GalleryPage {
     }
 
     private void show(Context context) {
-        Heap heap = room.store().heap();
+        StashAtHand heap = room.store().atHand();
         Stash stash = free(heap);
         Wished wished = Wished.of(room.store());
         WishForm form = WishForm.of(room.store());
@@ -105,7 +105,7 @@ public final class GalleryPage {
                 .orElse(Set.of());
     }
 
-    private Stash free(Heap heap) {
+    private Stash free(StashAtHand heap) {
         return heap.free(also());
     }
 
@@ -129,7 +129,7 @@ public final class GalleryPage {
 
     private void look(Context context) {
         WishForm form = WishForm.read(name -> PageContext.field(context, name), context.formParams("fabric"));
-        Stash stash = free(room.store().heap());
+        Stash stash = free(room.store().atHand());
         form.wish(Wished.of(room.store()), room.settings(), stash, PROPOSALS);
         form.keep(room.store());
         room.store().set(ALSO, String.join("\n", context.formParams("also")));

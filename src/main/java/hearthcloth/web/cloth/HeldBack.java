@@ -1,6 +1,6 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.work.Heap;
+import hearthcloth.work.StashAtHand;
 import hearthcloth.work.Promises;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ public record HeldBack(String sentence, List<Cloth> cloths) {
     /** A cloth that counts on pieces, and whether a new one may take them all the same. */
     public record Cloth(String id, String name, int pieces, boolean shared) {}
 
-    static HeldBack of(Heap heap, Set<String> also) {
+    static HeldBack of(StashAtHand heap, Set<String> also) {
         List<Cloth> cloths = new ArrayList<>();
         List<String> left = new ArrayList<>();
         for (Promises.Counting one : heap.rivals()) {

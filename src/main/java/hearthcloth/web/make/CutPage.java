@@ -81,7 +81,7 @@ public final class CutPage {
 
     private void show(Context context) {
         SavedCloth cloth = asked.cloth(context);
-        if (!room.store().heap().canBeCut(cloth.id())) {
+        if (!room.store().atHand().canBeCut(cloth.id())) {
             String path = "/cloth/" + cloth.id();
             if (PageContext.isPart(context)) {
                 context.header("HX-Redirect", path);

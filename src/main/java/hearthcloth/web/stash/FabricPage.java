@@ -20,7 +20,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
-import hearthcloth.work.Heap;
+import hearthcloth.work.StashAtHand;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -143,7 +143,7 @@ public final class FabricPage {
 
     /** All its pieces kept for something else, or given back to what can be planned with. */
     private void aside(Context context, boolean on) {
-        Heap heap = room.store().heap();
+        StashAtHand heap = room.store().atHand();
         Fabric fabric = meant(context, heap.stash());
         List<String> pieces = heap.stash().of(fabric).stream()
                 .filter(piece -> heap.isAside(piece) != on)

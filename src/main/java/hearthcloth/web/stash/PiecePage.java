@@ -18,7 +18,7 @@ import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
-import hearthcloth.work.Heap;
+import hearthcloth.work.StashAtHand;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -89,7 +89,7 @@ public final class PiecePage {
     private void show(Context context) {
         Ruler ruler = room.settings().ruler();
         Stash stash = book().whole();
-        Heap heap = room.store().heap();
+        StashAtHand heap = room.store().atHand();
         Lot lot = lot(context, stash)
                 .orElseThrow(
                         () -> new NotFoundResponse("There is no such piece any more; it was used up or taken away."));
@@ -237,7 +237,7 @@ public final class PiecePage {
 
     /** Kept for something else, or given back to what can be planned with. */
     private void aside(Context context, boolean on) {
-        Heap heap = room.store().heap();
+        StashAtHand heap = room.store().atHand();
         List<Piece> pieces = meant(context, heap.stash(), piece -> heap.isAside(piece) != on);
         String label = (on ? "set aside " : "give back ") + pieces.size() + " of "
                 + pieces.get(0).fabric().name();

@@ -12,7 +12,7 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import hearthcloth.web.kit.PieceDrawing;
-import hearthcloth.work.Heap;
+import hearthcloth.work.StashAtHand;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -65,7 +65,7 @@ public record StashView(
     }
 
     static StashView of(Store store, StashAsked asked, Ruler ruler) {
-        Heap heap = store.heap();
+        StashAtHand heap = store.atHand();
         Stash stash = heap.stash();
         Map<String, Length> across = store.swatches().across();
         List<Piece> found = new ArrayList<>();
@@ -113,7 +113,7 @@ public record StashView(
     }
 
     private static List<Group> groups(
-            List<Lot> lots, List<Piece> found, Heap heap, Map<String, Length> across, Ruler ruler) {
+            List<Lot> lots, List<Piece> found, StashAtHand heap, Map<String, Length> across, Ruler ruler) {
         double scale = PieceDrawing.scale(longest(found), LONGEST_PIXELS);
         Map<String, double[]> sums = sums(found);
         Map<Fabric, List<Shown>> groups = new LinkedHashMap<>();
@@ -142,7 +142,7 @@ public record StashView(
         return longest;
     }
 
-    private static Shown shown(Lot lot, Heap heap, double scale, Map<String, Length> across, Ruler ruler) {
+    private static Shown shown(Lot lot, StashAtHand heap, double scale, Map<String, Length> across, Ruler ruler) {
         String id = lot.first().id();
         String size = ruler.write(lot.size(), Rounding.NEAREST);
         String washed = washed(lot.first().washed());

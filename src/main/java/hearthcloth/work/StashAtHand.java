@@ -16,9 +16,9 @@ import java.util.stream.Collectors;
  * @param aside ids of pieces kept for something else
  * @param promises which cloth counts on which piece
  */
-public record Heap(Stash stash, Set<String> aside, Promises promises) {
+public record StashAtHand(Stash stash, Set<String> aside, Promises promises) {
 
-    public Heap {
+    public StashAtHand {
         aside = Set.copyOf(aside);
     }
 

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-class HeapTest {
+class StashAtHandTest {
 
     private static final Fabric OAT = new Fabric("Oat", Colour.of(0xd9c7a0), Fabric.Faces.SAME, Fabric.Nap.ANY);
     private static final Piece ONE = piece(1);
@@ -27,8 +27,8 @@ class HeapTest {
         return new Piece(String.valueOf(number), OAT, Size.square(Length.cm(20)), Piece.Washed.YES, number);
     }
 
-    private static Heap heap(String... aside) {
-        return new Heap(new Stash(List.of(ONE, TWO, THREE, FOUR)), Set.of(aside), PROMISES);
+    private static StashAtHand heap(String... aside) {
+        return new StashAtHand(new Stash(List.of(ONE, TWO, THREE, FOUR)), Set.of(aside), PROMISES);
     }
 
     @Test
@@ -47,7 +47,7 @@ class HeapTest {
 
     @Test
     void what_is_set_aside_is_never_planned_with_and_its_cloth_says_so() {
-        Heap heap = heap("1", "4");
+        StashAtHand heap = heap("1", "4");
 
         assertThat(heap.free(Set.of("a", "b")).pieces()).containsExactly(TWO, THREE);
         assertThat(heap.freeFor("a").pieces()).containsExactly(TWO);
