@@ -1,7 +1,7 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.work.StashAtHand;
 import hearthcloth.work.Promises;
+import hearthcloth.work.StashAtHand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
