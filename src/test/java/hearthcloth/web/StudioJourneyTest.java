@@ -40,6 +40,7 @@ class StudioJourneyTest {
             Page ada = browser.window(Browser.Screen.DESK, ColorScheme.LIGHT);
             entered(ada, "Ada", "kelp and plum by lamplight", "Begin");
             pressed(ada, "example");
+            ada.getByText("Nothing in it is yours").waitFor();
             ada.navigate("/people");
             ada.getByLabel("Name").fill("Mo");
             ada.getByLabel("First passphrase").fill("nine buttons in a jar");
