@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-import java.util.Optional;
 import java.util.Set;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -117,8 +116,9 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi) {
                 ? ""
                 : " or start with \"--restore last\" to take the safety copy dated "
                         + copies.get(0).made() + ",";
-        return Optional.of("Your work used to lie in " + path.toAbsolutePath() + " and is not there any more. Put the file"
-                + " back," + copy + " or begin an empty workroom there with --new.");
+        return Optional.of(
+                "Your work used to lie in " + path.toAbsolutePath() + " and is not there any more. Put the file"
+                        + " back," + copy + " or begin an empty workroom there with --new.");
     }
 
     private static String name(Path path) {
