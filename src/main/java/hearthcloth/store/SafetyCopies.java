@@ -130,12 +130,13 @@ public final class SafetyCopies {
     private synchronized SafetyCopy make(Reason reason, String spared) {
         Path part = folder().resolve("part");
         try {
-            Files.createDirectories(folder());
+            OwnerOnly.folder(folder());
             Files.deleteIfExists(part);
             file.jdbi()
                     .useHandle(handle -> handle.execute(
                             "vacuum into ?", part.toAbsolutePath().toString()));
             SqliteFile.refuseDamaged(part);
+            OwnerOnly.file(part);
             toDisk(part);
             Path whole = folder().resolve(freeName(reason));
             Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE);
@@ -251,6 +252,7 @@ public final class SafetyCopies {
         try {
             Path part = folder(file).resolve("part");
             Files.copy(from, part, StandardCopyOption.REPLACE_EXISTING);
+            OwnerOnly.file(part);
             toDisk(part);
             aside(file, SafetyCopy.stamp(clock.instant()));
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);

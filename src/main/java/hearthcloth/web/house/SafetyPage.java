@@ -31,6 +31,7 @@ public final class SafetyPage {
         routes.get("/copies", this::show);
         routes.post("/copies", this::make);
         routes.post("/copies/back", this::back);
+        routes.post("/anew", this::anew);
     }
 
     private void show(Context context) {
@@ -70,6 +71,12 @@ public final class SafetyPage {
     private void make(Context context) {
         SafetyCopy made = copies().make(SafetyCopy.Reason.ASKED);
         PageContext.go(context, "/copies", "Copied: " + size(made.bytes()) + ".");
+    }
+
+    /** Her file was moved or deleted while she works on it. */
+    private void anew(Context context) {
+        room.store().writeAnew();
+        PageContext.go(context, "/gift", "Your work is in its place again, as it was at your last change.");
     }
 
     private void back(Context context) {
