@@ -10,7 +10,8 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        CommandLineTool tool = new CommandLineTool((asked, shell) -> opening(asked).run(shell.out(), shell.err()));
+        CommandLineTool tool =
+                new CommandLineTool((asked, shell) -> opening(asked).run(shell.out(), shell.err()));
         System.exit(tool.run(args, System.in, System.out, System.err));
     }
 

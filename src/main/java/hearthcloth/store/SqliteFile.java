@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-import java.util.Optional;
 import java.util.Set;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -28,7 +27,7 @@ import org.sqlite.SQLiteOpenMode;
 public record SqliteFile(Path path, HeldSource source, Jdbi jdbi) {
 
     /** Today's form: the number of the last script of {@code db/migration}. */
-    static final String FORM = "5";
+    static final String FORM = "6";
 
     /** The application id in the header, "HCLT" (docs/sources.md#sqlite-header). */
     public static final int MARK = 0x48434c54;
@@ -117,8 +116,9 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi) {
                 ? ""
                 : " or start with \"--restore last\" to take the safety copy dated "
                         + copies.get(0).made() + ",";
-        return Optional.of("Your work used to lie in " + path.toAbsolutePath() + " and is not there any more. Put the file"
-                + " back," + copy + " or begin an empty workroom there with --new.");
+        return Optional.of(
+                "Your work used to lie in " + path.toAbsolutePath() + " and is not there any more. Put the file"
+                        + " back," + copy + " or begin an empty workroom there with --new.");
     }
 
     private static String name(Path path) {

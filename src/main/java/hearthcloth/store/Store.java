@@ -2,6 +2,7 @@ package hearthcloth.store;
 
 import hearthcloth.store.journal.OneChange;
 import hearthcloth.store.journal.UndoRedo;
+import hearthcloth.work.StashAtHand;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -19,6 +20,7 @@ public final class Store implements AutoCloseable {
     private final Jdbi jdbi;
     private final Clock clock;
     private final Optional<SafetyCopies> copies;
+    private final CountedPieces counted = new CountedPieces();
 
     public Store(Jdbi jdbi, Clock clock, Optional<SafetyCopies> copies) {
         this.jdbi = jdbi;
@@ -83,7 +85,10 @@ public final class Store implements AutoCloseable {
         return new UndoRedo(
                 jdbi,
                 clock,
-                new Books(new StashBook(jdbi, clock), new ClothBook(jdbi, clock), new PhotoBook(jdbi, clock)));
+                new Books(
+                        new StashBook(jdbi, clock),
+                        new ClothBook(jdbi, clock, new CountedPieces()),
+                        new PhotoBook(jdbi, clock)));
     }
 
     /** The present time, which dates everything that is stored. */
@@ -96,9 +101,14 @@ public final class Store implements AutoCloseable {
         return new StashBook(jdbi, clock);
     }
 
+    /** The stash as it can be planned with, beside what her cloths count on. */
+    public StashAtHand atHand() {
+        return new StashAtHand(stash().whole(), stash().aside(), cloths().promises());
+    }
+
     /** What she designed and made. */
     public ClothBook cloths() {
-        return new ClothBook(jdbi, clock);
+        return new ClothBook(jdbi, clock, counted);
     }
 
     /** Pictures of her fabrics. */

@@ -62,8 +62,9 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
             if (mark.isEmpty()) {
                 return openAlready(file, out, err);
             }
-            start.restore().ifPresent(name -> out.println("Put back: the safety copy dated "
-                    + SafetyCopies.putBack(file, name, clock).made()));
+            start.restore()
+                    .ifPresent(name -> out.println("Put back: the safety copy dated "
+                            + SafetyCopies.putBack(file, name, clock).made()));
             Optional<String> gone = Store.gone(file, OpenMark.wasOpened(file)).filter(words -> !start.anew());
             if (gone.isPresent()) {
                 mark.get().close();

@@ -8,6 +8,11 @@ import hearthcloth.web.cloth.ClothPage;
 import hearthcloth.web.cloth.ClothsPage;
 import hearthcloth.web.cloth.Example;
 import hearthcloth.web.cloth.GalleryPage;
+import hearthcloth.web.door.Devices;
+import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.RequestGuard;
+import hearthcloth.web.door.RequestMeasure;
+import hearthcloth.web.door.UploadFolder;
 import hearthcloth.web.gift.GiftPage;
 import hearthcloth.web.house.ArchivePage;
 import hearthcloth.web.house.DevicesPage;
@@ -19,15 +24,10 @@ import hearthcloth.web.house.SettingsPage;
 import hearthcloth.web.house.StudioDesk;
 import hearthcloth.web.kit.ConflictPage;
 import hearthcloth.web.kit.Desk;
-import hearthcloth.web.door.Devices;
-import hearthcloth.web.door.Reach;
-import hearthcloth.web.door.RequestMeasure;
-import hearthcloth.web.door.UploadFolder;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.LetterFiles;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageSources;
-import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.make.CutPage;
 import hearthcloth.web.make.SewPage;
 import hearthcloth.web.photo.PhotoPage;
@@ -80,7 +80,12 @@ public final class Workroom implements AutoCloseable {
         Store store = Store.open(data, clock);
         store.hold();
         Optional<Devices> devices = reach.keepsDoor() ? Optional.of(new Devices(clock)) : Optional.empty();
-        return new Opened(new Desk.Own(store, RequestGuard.newToken()), Optional.of(store), reach, devices, UploadFolder.open())
+        return new Opened(
+                        new Desk.Own(store, RequestGuard.newToken()),
+                        Optional.of(store),
+                        reach,
+                        devices,
+                        UploadFolder.open())
                 .at(port);
     }
 
@@ -91,14 +96,17 @@ public final class Workroom implements AutoCloseable {
      */
     public static Workroom open(Studio studio, int port, Clock clock, Reach reach) {
         return new Opened(
-                        new StudioDesk(studio, RequestGuard.newToken()), Optional.empty(), reach, Optional.empty(), UploadFolder.open())
+                        new StudioDesk(studio, RequestGuard.newToken()),
+                        Optional.empty(),
+                        reach,
+                        Optional.empty(),
+                        UploadFolder.open())
                 .at(port);
     }
 
     /** All that a workroom is made of but its port. */
     private record Opened(
             Desk desk, Optional<Store> store, Reach reach, Optional<Devices> devices, UploadFolder uploads) {
-
 
         /** Each port is tried with a server of its own, since one that found its port taken cannot be started again. */
         private Workroom at(int port) {

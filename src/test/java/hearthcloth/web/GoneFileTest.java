@@ -96,7 +96,8 @@ class GoneFileTest {
                     .isEqualTo(303);
         }
         away("deleted");
-        String said = RunningWorkroom.started(List.of(), "--data", file.toString()).words();
+        String said =
+                RunningWorkroom.started(List.of(), "--data", file.toString()).words();
         assertThat(said)
                 .contains("Your work used to lie in " + file, "is not there any more", "--new")
                 .endsWith("exit 2");
@@ -115,7 +116,8 @@ class GoneFileTest {
             try (Stream<Path> all = Files.walk(folder)) {
                 assertThat(all.filter(path -> !path.equals(folder)).toList())
                         .hasSizeGreaterThan(2)
-                        .allSatisfy(path -> assertThat(Files.getPosixFilePermissions(path).toString())
+                        .allSatisfy(path -> assertThat(
+                                        Files.getPosixFilePermissions(path).toString())
                                 .doesNotContain("GROUP", "OTHERS"));
             }
         }

@@ -26,7 +26,8 @@ public final class DatabaseTroubles {
     static boolean isAway(Throwable thrown) {
         return behind(thrown, FileGoneException.class).isPresent()
                 || behind(thrown, SQLException.class)
-                        .filter(e -> !(e instanceof SQLiteException) && studio(e).equals(SILENT))
+                        .filter(e ->
+                                !(e instanceof SQLiteException) && studio(e).equals(SILENT))
                         .isPresent();
     }
 

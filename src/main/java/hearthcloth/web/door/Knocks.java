@@ -45,7 +45,8 @@ final class Knocks {
     private String mark() {
         while (true) {
             String mark = SHAPES.get(random.nextInt(SHAPES.size())) + " " + (10 + random.nextInt(90));
-            if (waiting.values().stream().noneMatch(knock -> knock.asking().mark().equals(mark))) {
+            if (waiting.values().stream()
+                    .noneMatch(knock -> knock.asking().mark().equals(mark))) {
                 return mark;
             }
         }
@@ -92,7 +93,7 @@ final class Knocks {
     private void forget() {
         Instant now = clock.instant();
         waiting.values()
-                .removeIf(knock -> knock.since().plus(LASTS).isBefore(now)
-                        || knock.since().isAfter(now));
+                .removeIf(knock ->
+                        knock.since().plus(LASTS).isBefore(now) || knock.since().isAfter(now));
     }
 }

@@ -1,12 +1,12 @@
 package hearthcloth.web.door;
 
+import hearthcloth.web.kit.Desk;
+import hearthcloth.web.kit.ErrorPages;
+import hearthcloth.web.kit.PageContext;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HttpResponseException;
-import hearthcloth.web.kit.Desk;
-import hearthcloth.web.kit.ErrorPages;
-import hearthcloth.web.kit.PageContext;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -89,7 +89,9 @@ public final class RequestGuard {
     /** Where a request comes from; behind a proxy, as that says in the last word of X-Forwarded-For. */
     public static String address(Context context) {
         String said = Where.PROXY == context.attribute(WHERE) ? context.header("X-Forwarded-For") : null;
-        return said == null ? context.req().getRemoteAddr() : said.replaceFirst("^.*,", "").strip();
+        return said == null
+                ? context.req().getRemoteAddr()
+                : said.replaceFirst("^.*,", "").strip();
     }
 
     private void check(Context context) {

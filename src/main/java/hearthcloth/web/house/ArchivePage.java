@@ -40,7 +40,8 @@ public final class ArchivePage {
         }
         if (!UNFOLDING.tryAcquire()) {
             throw new HttpResponseException(
-                    503, "Another archive is being brought in just now. Nothing was changed; send yours when it is in.");
+                    503,
+                    "Another archive is being brought in just now. Nothing was changed; send yours when it is in.");
         }
         try {
             unfold(context, file);
@@ -56,7 +57,8 @@ public final class ArchivePage {
         } catch (IOException e) {
             throw new StoreException("The file did not arrive whole; try again.", e);
         } catch (OutOfMemoryError e) {
-            throw new StoreException("This archive is too large for the memory of this machine. Nothing was changed.", e);
+            throw new StoreException(
+                    "This archive is too large for the memory of this machine. Nothing was changed.", e);
         }
         int cloths =
                 archive.into(room.store(), PageContext.field(context, "how").equals("instead"));

@@ -150,10 +150,11 @@ public final class DevicesPage {
 
     private void knock(Context context) {
         String to = to(context);
-        Optional<String> secret =
-                devices.flatMap(all -> all.ask(PageContext.field(context, "name"), context.req().getRemoteAddr()));
+        Optional<String> secret = devices.flatMap(
+                all -> all.ask(PageContext.field(context, "name"), context.req().getRemoteAddr()));
         secret.ifPresent(found -> context.cookie(cookie(ASKED, found)));
-        PageContext.go(context, to, secret.isPresent() ? "" : "Too many devices ask to come in just now. Try again later.");
+        PageContext.go(
+                context, to, secret.isPresent() ? "" : "Too many devices ask to come in just now. Try again later.");
     }
 
     private void answer(Context context) {
@@ -187,9 +188,9 @@ public final class DevicesPage {
     }
 
     private void enter(Context context, String code, String name) {
-        Devices.Answer answer =
-                devices.map(all -> all.join(code, name, context.req().getRemoteAddr()))
-                        .orElseThrow(() -> new NotFoundResponse("This workroom is not shared."));
+        Devices.Answer answer = devices.map(
+                        all -> all.join(code, name, context.req().getRemoteAddr()))
+                .orElseThrow(() -> new NotFoundResponse("This workroom is not shared."));
         switch (answer.said()) {
             case IN -> letIn(context, answer.key());
             case WRONG ->

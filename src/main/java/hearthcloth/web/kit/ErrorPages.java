@@ -90,9 +90,10 @@ public final class ErrorPages {
     private Away away(Context context, String words, boolean gone) {
         List<ConflictPage.Sent> again = new ArrayList<>();
         if (HandlerType.POST.equals(context.method())) {
-            context.formParamMap().forEach((name, values) -> values.stream()
-                    .filter(value -> !name.equals("token"))
-                    .forEach(value -> again.add(new ConflictPage.Sent(name, value))));
+            context.formParamMap()
+                    .forEach((name, values) -> values.stream()
+                            .filter(value -> !name.equals("token"))
+                            .forEach(value -> again.add(new ConflictPage.Sent(name, value))));
         }
         String given = PageContext.field(context, "token");
         return new Away(words, context.path(), again, gone ? room.token() : given, gone);

@@ -71,8 +71,7 @@ class BeyondMeasureTest {
 
     /** A body whose length is not told; sent by hand, so that an answer that comes before its end is heard. */
     private String untold(String path, String type, byte[] head, long more) throws IOException {
-        try (java.net.Socket socket =
-                new java.net.Socket(java.net.InetAddress.getLoopbackAddress(), visit.port())) {
+        try (java.net.Socket socket = new java.net.Socket(java.net.InetAddress.getLoopbackAddress(), visit.port())) {
             var out = socket.getOutputStream();
             out.write(("POST " + path + " HTTP/1.1\r\nHost: localhost:" + visit.port() + "\r\nContent-Type: " + type
                             + "\r\nTransfer-Encoding: chunked\r\nConnection: close\r\n\r\n")
@@ -138,7 +137,8 @@ class BeyondMeasureTest {
     void what_is_no_form_is_answered_in_words() throws IOException {
         byte[] form = Multipart.of(visit.token(), "file", new byte[] {'P'});
         assertThat(untold("/archive", "multipart/form-data", form, 0)).startsWith("HTTP/1.1 400");
-        assertThat(untold("/archive", Multipart.TYPE, java.util.Arrays.copyOf(form, 70), 0)).startsWith("HTTP/1.1 4");
+        assertThat(untold("/archive", Multipart.TYPE, java.util.Arrays.copyOf(form, 70), 0))
+                .startsWith("HTTP/1.1 4");
         assertThat(untold("/stash/lines", "application/x-www-form-urlencoded; charset=kelp", form, 0))
                 .startsWith("HTTP/1.1 4");
         assertThat(untold("/stash/lines", "kelp", form, 0)).startsWith("HTTP/1.1 4");

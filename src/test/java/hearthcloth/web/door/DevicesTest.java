@@ -218,7 +218,8 @@ class DevicesTest {
         }
         assertThat(devices.ask("one too many", "192.168.3.1")).isEmpty();
         assertThat(devices.asking()).hasSize(20);
-        assertThat(devices.asking().stream().map(Devices.Asking::mark).distinct()).hasSize(20);
+        assertThat(devices.asking().stream().map(Devices.Asking::mark).distinct())
+                .hasSize(20);
         devices.answer(devices.asking().get(0).id(), false);
         assertThat(devices.ask("now", "192.168.3.1")).isPresent();
     }
@@ -249,7 +250,9 @@ class DevicesTest {
             post(owner, here + "/devices/asking/" + id, "answer=yes&token=" + token);
 
             assertThat(get(tablet, there + "/join").uri().getPath()).isEqualTo("/sew");
-            assertThat(get(owner, here + "/devices").body()).doesNotContain(mark).contains("tablet, since");
+            assertThat(get(owner, here + "/devices").body())
+                    .doesNotContain(mark)
+                    .contains("tablet, since");
         }
     }
 
@@ -272,8 +275,8 @@ class DevicesTest {
             assertThat(post(stranger, there + "/join", large).statusCode()).isEqualTo(413);
             HttpRequest untold = HttpRequest.newBuilder(URI.create(there + "/join"))
                     .header("Content-Type", "application/x-www-form-urlencoded")
-                    .POST(HttpRequest.BodyPublishers.ofInputStream(() -> new java.io.ByteArrayInputStream(
-                            large.getBytes(java.nio.charset.StandardCharsets.UTF_8))))
+                    .POST(HttpRequest.BodyPublishers.ofInputStream(() ->
+                            new java.io.ByteArrayInputStream(large.getBytes(java.nio.charset.StandardCharsets.UTF_8))))
                     .build();
             assertThat(stranger.send(untold, HttpResponse.BodyHandlers.ofString())
                             .statusCode())
@@ -303,15 +306,25 @@ class DevicesTest {
         try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), reach)) {
             String here = "http://localhost:" + workroom.port();
             HttpClient other = HttpClient.newHttpClient();
-            assertThat(get(other, here + "/stash").headers().firstValue("Location").orElse("")).endsWith("/join");
-            assertThat(get(other, here + "/devices").headers().firstValue("Location").orElse("")).endsWith("/join");
+            assertThat(get(other, here + "/stash")
+                            .headers()
+                            .firstValue("Location")
+                            .orElse(""))
+                    .endsWith("/join");
+            assertThat(get(other, here + "/devices")
+                            .headers()
+                            .firstValue("Location")
+                            .orElse(""))
+                    .endsWith("/join");
             HttpClient hers = HttpClient.newBuilder()
                     .cookieHandler(new CookieManager())
                     .followRedirects(HttpClient.Redirect.NORMAL)
                     .build();
             post(hers, here + "/join", "name=my+own&code=" + workroom.code().orElseThrow());
             assertThat(get(hers, here + "/stash").body()).contains("Stash");
-            assertThat(get(hers, here + "/devices").body()).contains("my own, since", "Code:").doesNotContain("qr");
+            assertThat(get(hers, here + "/devices").body())
+                    .contains("my own, since", "Code:")
+                    .doesNotContain("qr");
         }
     }
 }
