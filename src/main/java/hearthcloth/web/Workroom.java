@@ -9,7 +9,7 @@ import hearthcloth.web.cloth.ClothsPage;
 import hearthcloth.web.cloth.Example;
 import hearthcloth.web.cloth.GalleryPage;
 import hearthcloth.web.door.Devices;
-import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.Openness;
 import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.door.RequestMeasure;
 import hearthcloth.web.door.UploadFolder;
@@ -60,7 +60,7 @@ public final class Workroom implements AutoCloseable {
         this.server = server;
         this.store = opened.store();
         this.devices = opened.devices();
-        this.isAskedHere = opened.reach().code();
+        this.isAskedHere = opened.openness().code();
         this.uploads = opened.uploads();
     }
 
@@ -72,18 +72,18 @@ public final class Workroom implements AutoCloseable {
      * @throws StoreException where the file cannot be used, in words
      */
     public static Workroom open(Path data, int port, Clock clock) {
-        return open(data, port, clock, Reach.HERE);
+        return open(data, port, clock, Openness.HERE);
     }
 
-    /** Opens the workroom, for whom {@code reach} says. */
-    public static Workroom open(Path data, int port, Clock clock, Reach reach) {
+    /** Opens the workroom, for whom {@code openness} says. */
+    public static Workroom open(Path data, int port, Clock clock, Openness openness) {
         Store store = Store.open(data, clock);
         store.hold();
-        Optional<Devices> devices = reach.keepsDoor() ? Optional.of(new Devices(clock)) : Optional.empty();
+        Optional<Devices> devices = openness.keepsDoor() ? Optional.of(new Devices(clock)) : Optional.empty();
         return new Opened(
                         new Desk.Own(store, RequestGuard.newToken()),
                         Optional.of(store),
-                        reach,
+                        openness,
                         devices,
                         UploadFolder.open())
                 .at(port);
@@ -94,11 +94,11 @@ public final class Workroom implements AutoCloseable {
      *
      * @param port as for {@link #open(Path, int, Clock)}
      */
-    public static Workroom open(Studio studio, int port, Clock clock, Reach reach) {
+    public static Workroom open(Studio studio, int port, Clock clock, Openness openness) {
         return new Opened(
                         new StudioDesk(studio, RequestGuard.newToken()),
                         Optional.empty(),
-                        reach,
+                        openness,
                         Optional.empty(),
                         UploadFolder.open())
                 .at(port);
@@ -106,11 +106,11 @@ public final class Workroom implements AutoCloseable {
 
     /** All that a workroom is made of but its port. */
     private record Opened(
-            Desk desk, Optional<Store> store, Reach reach, Optional<Devices> devices, UploadFolder uploads) {
+            Desk desk, Optional<Store> store, Openness openness, Optional<Devices> devices, UploadFolder uploads) {
 
         /** Each port is tried with a server of its own, since one that found its port taken cannot be started again. */
         private Workroom at(int port) {
-            String host = reach.lan() ? "0.0.0.0" : "127.0.0.1";
+            String host = openness.lan() ? "0.0.0.0" : "127.0.0.1";
             int last = port == 0 ? 0 : Math.min(port + PORTS_TRIED, LAST_PORT);
             for (int tried = port; ; tried++) {
                 try {
@@ -178,7 +178,7 @@ public final class Workroom implements AutoCloseable {
             new SewPage(room).add(config.routes);
             new ClothsPage(room).add(config.routes);
             new ArchivePage(room).add(config.routes);
-            new DevicesPage(room, opened.reach(), opened.devices()).add(config.routes);
+            new DevicesPage(room, opened.openness(), opened.devices()).add(config.routes);
             new SettingsPage(room).add(config.routes);
             new SafetyPage(room).add(config.routes);
             new Example(room).add(config.routes);
@@ -187,7 +187,7 @@ public final class Workroom implements AutoCloseable {
 
     /** Who may come in, and what is done before a page is shown. */
     private static void door(PageContext room, Opened opened, RoutesConfig routes) {
-        RequestGuard guard = new RequestGuard(opened.desk(), opened.reach(), opened.devices());
+        RequestGuard guard = new RequestGuard(opened.desk(), opened.openness(), opened.devices());
         if (opened.desk() instanceof StudioDesk studio) {
             studio.recognise(routes);
             guard.stand(routes);

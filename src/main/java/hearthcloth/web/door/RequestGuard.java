@@ -49,7 +49,7 @@ public final class RequestGuard {
     }
 
     private final Desk desk;
-    private final Reach reach;
+    private final Openness openness;
     private final Optional<Devices> devices;
 
     /**
@@ -58,9 +58,9 @@ public final class RequestGuard {
      * @param desk knows the token of whoever a request comes from
      * @param devices those let in; empty where nobody has to be, or where a passphrase lets people in
      */
-    public RequestGuard(Desk desk, Reach reach, Optional<Devices> devices) {
+    public RequestGuard(Desk desk, Openness openness, Optional<Devices> devices) {
         this.desk = desk;
-        this.reach = reach;
+        this.openness = openness;
         this.devices = devices;
     }
 
@@ -125,9 +125,9 @@ public final class RequestGuard {
         String number = context.req().getLocalAddr().replaceAll("[\\[\\]]", "");
         if (!OWN_NUMBERS.contains(number)) {
             // Spoken to by the number of the machine: a name could have been made to point here.
-            return reach.lan() && withoutPort(host).equals(number) ? Optional.of(Where.NEAR) : Optional.empty();
+            return openness.lan() && withoutPort(host).equals(number) ? Optional.of(Where.NEAR) : Optional.empty();
         }
-        if (reach.authority().filter(host::equalsIgnoreCase).isPresent()) {
+        if (openness.authority().filter(host::equalsIgnoreCase).isPresent()) {
             return Optional.of(Where.PROXY);
         }
         return OWN_NAMES.contains(withoutPort(host)) ? Optional.of(Where.HERE) : Optional.empty();
@@ -168,7 +168,7 @@ public final class RequestGuard {
 
     private void refuseForeign(Context context, Where where) {
         String origin = context.header("Origin");
-        String own = where == Where.PROXY ? reach.origin().orElse("") : "http://" + context.header("Host");
+        String own = where == Where.PROXY ? openness.origin().orElse("") : "http://" + context.header("Host");
         if (origin != null && !origin.equalsIgnoreCase(own)) {
             throw new ForbiddenResponse("This change did not come from a page of the workroom.");
         }
@@ -198,7 +198,7 @@ public final class RequestGuard {
     }
 
     private boolean isLetIn(Context context, Where where) {
-        if (devices.isEmpty() || (where == Where.HERE && !reach.code())) {
+        if (devices.isEmpty() || (where == Where.HERE && !openness.code())) {
             return true;
         }
         String key = context.cookie(COOKIE);

@@ -1,7 +1,7 @@
 package hearthcloth.web.house;
 
 import hearthcloth.web.door.Devices;
-import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.Openness;
 import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.kit.PageContext;
 import io.javalin.config.RoutesConfig;
@@ -41,12 +41,12 @@ public final class DevicesPage {
     private static final String ASKED = "hearthcloth-asked";
 
     private final PageContext room;
-    private final Reach reach;
+    private final Openness openness;
     private final Optional<Devices> devices;
 
-    public DevicesPage(PageContext room, Reach reach, Optional<Devices> devices) {
+    public DevicesPage(PageContext room, Openness openness, Optional<Devices> devices) {
         this.room = room;
-        this.reach = reach;
+        this.openness = openness;
         this.devices = devices;
     }
 
@@ -62,7 +62,7 @@ public final class DevicesPage {
     private void show(Context context) {
         here(context);
         String code = devices.map(Devices::code).orElse("");
-        List<Way> ways = !reach.lan()
+        List<Way> ways = !openness.lan()
                 ? List.of()
                 : addresses().stream()
                         .map(host -> door(host, context.port()))
@@ -180,7 +180,7 @@ public final class DevicesPage {
     private boolean isMeant(Context context) {
         return HandlerType.GET.equals(context.method())
                 && context.header("Sec-Purpose") == null
-                && (reach.code() || !RequestGuard.isHere(context));
+                && (openness.code() || !RequestGuard.isHere(context));
     }
 
     private void join(Context context) {
