@@ -1,5 +1,7 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.StoreException;
@@ -7,11 +9,14 @@ import hearthcloth.web.kit.PageContext;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Predicate;
 
 /** The cloth that a page is asked for, or the choice of one where none is named. */
 public record ClothAsked(PageContext room) {
+
+    /** The page on which a cloth is chosen. */
+    @PageView.Template("choose.jte")
+    public record View(PageFrame frame, ClothCard.Choice choice) implements PageView {}
 
     /** The cloth in the address. */
     public SavedCloth cloth(Context context) {
@@ -38,9 +43,6 @@ public record ClothAsked(PageContext room) {
             context.redirect(to + cloths.get(0).id());
             return;
         }
-        room.show(
-                context,
-                "choose.jte",
-                Map.of("frame", room.frame(context, question, stage), "cards", ClothCard.all(room, cloths), "to", to));
+        room.show(context, new View(room.frame(context, question, stage), new ClothCard.Choice(ClothCard.all(room, cloths), to)));
     }
 }

@@ -1,5 +1,7 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.SvgWriter;
@@ -22,10 +24,8 @@ import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -44,6 +44,19 @@ public final class ClothPage {
 
     private static final String TICKS_GONE = " Some cuts you had ticked are planned otherwise now: where a piece is cut"
             + " already, give its real size in the stash, then plan again.";
+
+    /** The page. */
+    @PageView.Template("cloth.jte")
+    public record View(PageFrame frame, ClothBench bench) implements PageView {}
+
+    /**
+     * The cloth tied, as it is shown beside its faces.
+     *
+     * @param picture as SVG; empty where it cannot be tied so
+     * @param sentences what shows of it
+     */
+    @PageView.Template("part/tied.jte")
+    public record Tied(String picture, List<String> sentences) implements PageView {}
 
     private final PageContext room;
 
@@ -86,20 +99,18 @@ public final class ClothPage {
 
     private void show(Context context, String said) {
         ClothView view = view(context, saved(context));
+        boolean part = PageContext.isPart(context);
         String id = view.saved().id();
-        Map<String, Object> values = new HashMap<>(Map.of(
-                "view", view,
-                "token", room.token(),
-                "undo", book().undoable(id).orElse(""),
-                "redo", book().redoable(id).orElse("")));
-        values.put("warnings", room.store().cloths().promises().warnings(id, view.stash()));
-        if (PageContext.isPart(context)) {
-            values.put("said", said);
-            room.show(context, "part/bench.jte", values);
-        } else {
-            values.put("frame", room.frame(context, view.saved().name(), "Cloth"));
-            room.show(context, "cloth.jte", values);
-        }
+        ClothBench bench = new ClothBench(
+                view,
+                room.token(),
+                new ClothBench.History(
+                        book().undoable(id).orElse(""), book().redoable(id).orElse("")),
+                part ? said : "",
+                book().promises().warnings(id, view.stash()));
+        room.show(
+                context,
+                part ? bench : new View(room.frame(context, view.saved().name(), "Cloth"), bench));
     }
 
     /** The cloth tied round what she wants to wrap, and what of it can be seen then. */
@@ -112,14 +123,9 @@ public final class ClothPage {
                 .flatMap(plan -> new PlanFolder(
                                 plan, settings.ruler(), settings.paper(), wished.wrapped(settings.ruler()))
                         .tied());
-        room.show(
-                context,
-                "part/tied.jte",
-                Map.of(
-                        "picture",
+        room.show(context, new Tied(
                         tied.map(gift -> SvgWriter.writeBare(gift.views(TIED_WIDTH, TIED_HEIGHT, CAPTION)))
                                 .orElse(""),
-                        "sentences",
                         tied.map(gift -> gift.whatShows().sentences()).orElse(List.of())));
     }
 

@@ -1,5 +1,7 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
@@ -17,7 +19,6 @@ import hearthcloth.web.kit.StaleChangeException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -26,6 +27,14 @@ public final class ClothsPage {
 
     private static final int LONGEST_NOTE = 200;
     private static final int MOST_SIDE_BY_SIDE = 4;
+
+    /** The page with all of them. */
+    @PageView.Template("cloths.jte")
+    public record View(PageFrame frame, List<ClothCard> cards) implements PageView {}
+
+    /** The page with some of them to compare. */
+    @PageView.Template("cloths-compare.jte")
+    public record SideBySide(PageFrame frame, List<ClothCard> cards) implements PageView {}
 
     private final PageContext room;
 
@@ -50,7 +59,7 @@ public final class ClothsPage {
 
     private void show(Context context) {
         List<ClothCard> cards = ClothCard.all(room, room.store().cloths().all());
-        room.show(context, "cloths.jte", Map.of("frame", room.frame(context, "Your cloths", "Cloths"), "cards", cards));
+        room.show(context, new View(room.frame(context, "Your cloths", "Cloths"), cards));
     }
 
     private void compare(Context context) {
@@ -63,10 +72,7 @@ public final class ClothsPage {
             PageContext.go(context, "/cloths", "Choose two cloths or more to see them side by side.");
             return;
         }
-        room.show(
-                context,
-                "cloths-compare.jte",
-                Map.of("frame", room.frame(context, "Side by side", "Cloths"), "cards", cards));
+        room.show(context, new SideBySide(room.frame(context, "Side by side", "Cloths"), cards));
     }
 
     private SavedCloth cloth(Context context) {

@@ -1,5 +1,8 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.stash.Fabric;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
@@ -51,6 +54,35 @@ public final class GalleryPage {
             String verdict,
             List<String> why) {}
 
+    /** What the search found, with the forms for it. */
+    @PageView.Template("part/proposals.jte")
+    public record Proposals(State state, String token) implements PageView {}
+
+    /**
+     * What she wishes.
+     *
+     * @param wished in a sentence; empty where she said nothing
+     * @param isTied true where there is a gift, so that a fabric can be put where it shows
+     */
+    public record Wishes(String wished, WishForm form, boolean isTied) {}
+
+    /**
+     * The page.
+     *
+     * @param fabrics of the stash, to choose from
+     * @param kept the cloths she has already
+     */
+    @PageView.Template("gallery.jte")
+    public record View(
+            PageFrame frame, Wishes wishes, List<Fabric> fabrics, Proposals proposals, ClothCard.Choice kept)
+            implements PageView {
+
+        /** True where there is nothing in the stash to plan from. */
+        public boolean isEmpty() {
+            return fabrics.isEmpty();
+        }
+    }
+
     private final PageContext room;
 
     /** The last search of each one's work; in a studio there are several. */
@@ -75,18 +107,16 @@ public final class GalleryPage {
         if (!stash.pieces().isEmpty()) {
             begin(stash, form.wish(wished, room.settings(), stash, PROPOSALS));
         }
-        room.show(
-                context,
-                "gallery.jte",
-                Map.of(
-                        "tied", wished.thing().isPresent(),
-                        "frame", room.frame(context, "Cloths your stash can make", "Cloth"),
-                        "wished", wished.words(room.settings().ruler()),
-                        "form", form,
-                        "fabrics", stash.fabrics(),
-                        "empty", stash.pieces().isEmpty(),
-                        "state", state(),
-                        "kept", ClothCard.all(room, room.store().cloths().all())));
+        room.show(context, new View(
+                        room.frame(context, "Cloths your stash can make", "Cloth"),
+                        new Wishes(
+                                wished.words(room.settings().ruler()),
+                                form,
+                                wished.thing().isPresent()),
+                        stash.fabrics(),
+                        shown(),
+                        new ClothCard.Choice(
+                                ClothCard.all(room, room.store().cloths().all()), "/cloth/")));
     }
 
     /** Begins a search for this wish unless one is going on or has answered it. */
@@ -104,7 +134,7 @@ public final class GalleryPage {
     }
 
     private void proposals(Context context) {
-        room.show(context, "part/proposals.jte", Map.of("state", state(), "token", room.token()));
+        room.show(context, shown());
     }
 
     private void look(Context context) {
@@ -122,6 +152,10 @@ public final class GalleryPage {
         } else {
             PageContext.go(context, "/cloth", "Stopped; the best so far is shown.");
         }
+    }
+
+    private Proposals shown() {
+        return new Proposals(state(), room.token());
     }
 
     private State state() {

@@ -1,5 +1,7 @@
 package hearthcloth.web.gift;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
@@ -17,7 +19,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** "What will it wrap?": every tie that suits the gift with the cloth it takes, and what a cloth she owns ties. */
@@ -43,8 +44,26 @@ public final class GiftPage {
         static final Answer NONE = new Answer("", List.of(), "", "");
     }
 
+    /** Each tie with the cloth it takes, to be chosen. */
+    @PageView.Template("part/ties.jte")
+    public record Ties(Answer answer, String token) implements PageView {}
+
     /** What a cloth of hers ties. */
-    public record Held(List<HeldGift> holds, String trouble) {}
+    @PageView.Template("part/holds.jte")
+    public record Held(List<HeldGift> holds, String trouble) implements PageView {}
+
+    /**
+     * The page.
+     *
+     * @param wished what is planned for now, in a sentence; empty where nothing is wished
+     */
+    @PageView.Template("gift.jte")
+    public record View(PageFrame frame, Asked asked, Answer answer, Held held, String wished) implements PageView {
+
+        public Ties ties() {
+            return new Ties(answer, frame.token());
+        }
+    }
 
     private final PageContext room;
 
@@ -68,22 +87,14 @@ public final class GiftPage {
         Held held = held(asked, settings.ruler());
         String target = Optional.ofNullable(context.header("HX-Target")).orElse("");
         switch (PageContext.isPart(context) ? target : "") {
-            case "ties" -> room.show(context, "part/ties.jte", Map.of("answer", answer, "token", room.token()));
-            case "holds" -> room.show(context, "part/holds.jte", Map.of("held", held));
+            case "ties" -> room.show(context, new Ties(answer, room.token()));
+            case "holds" -> room.show(context, held);
             default ->
-                room.show(
-                        context,
-                        "gift.jte",
-                        Map.of(
-                                "frame",
+                room.show(context, new View(
                                 room.frame(context, "What will it wrap?", "Gift"),
-                                "asked",
                                 asked,
-                                "answer",
                                 answer,
-                                "held",
                                 held,
-                                "wished",
                                 Wished.of(room.store()).words(settings.ruler())));
         }
     }

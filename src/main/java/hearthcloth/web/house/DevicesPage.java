@@ -1,5 +1,7 @@
 package hearthcloth.web.house;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Devices;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.RequestGuard;
@@ -18,7 +20,6 @@ import java.net.SocketException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** The other device: how it comes in, which are in, and how one is put out again. */
@@ -36,6 +37,24 @@ public final class DevicesPage {
 
     /** A device that is in. */
     public record Inside(String id, String name, String since) {}
+
+    /**
+     * The page at the machine itself.
+     *
+     * @param code lets the next device in; empty where the workroom is not shared
+     */
+    @PageView.Template("devices.jte")
+    public record View(PageFrame frame, List<Way> ways, String code, List<Inside> inside) implements PageView {}
+
+    /**
+     * What another device is shown before it is let in.
+     *
+     * @param code as far as it is known
+     * @param to where it goes when it is in; empty for the machine's side
+     * @param said what went wrong; may be empty
+     */
+    @PageView.Template("join.jte")
+    public record Door(String code, String to, String said) implements PageView {}
 
     private final PageContext room;
     private final Optional<Devices> devices;
@@ -61,17 +80,10 @@ public final class DevicesPage {
                         .map(host -> door(host, context.port()))
                         .map(door -> new Way(door, picture(door + "?code=" + code), picture(straight(door, code))))
                         .toList();
-        room.show(
-                context,
-                "devices.jte",
-                Map.of(
-                        "frame",
+        room.show(context, new View(
                         room.frame(context, "On another device", ""),
-                        "ways",
                         ways,
-                        "code",
                         code,
-                        "inside",
                         devices.map(DevicesPage::inside).orElse(List.of())));
     }
 
@@ -119,16 +131,7 @@ public final class DevicesPage {
         if (!code.isEmpty() && isMeant(context)) {
             enter(context, code, "");
         } else {
-            room.show(
-                    context,
-                    "join.jte",
-                    Map.of(
-                            "code",
-                            code,
-                            "to",
-                            PageContext.text(context, "to"),
-                            "said",
-                            PageContext.text(context, "said")));
+            room.show(context, new Door(code, PageContext.text(context, "to"), PageContext.text(context, "said")));
         }
     }
 

@@ -1,16 +1,25 @@
 package hearthcloth.web.house;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.store.Person;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.PeopleBook;
 import hearthcloth.web.kit.PageContext;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Map;
 import java.util.Optional;
 
 /** The way into a studio by name and passphrase, and out again; whoever comes first begins it as its teacher. */
 public final class EntrancePage {
+
+    /**
+     * The page.
+     *
+     * @param isFirst true where nobody belongs to the studio yet
+     */
+    @PageView.Template("enter.jte")
+    public record View(PageFrame frame, boolean isFirst) implements PageView {}
 
     private final PageContext room;
     private final StudioDesk desk;
@@ -33,10 +42,7 @@ public final class EntrancePage {
     private void show(Context context, String said) {
         boolean first = people().isEmpty();
         String title = first ? "Begin a studio" : "Come in";
-        room.show(
-                context,
-                "enter.jte",
-                Map.of("frame", room.frame(context, title, "").saying(said, "/enter"), "first", first));
+        room.show(context, new View(room.frame(context, title, "").saying(said, "/enter"), first));
     }
 
     private void enter(Context context) {

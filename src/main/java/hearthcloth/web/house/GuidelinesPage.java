@@ -1,5 +1,7 @@
 package hearthcloth.web.house;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -34,6 +36,16 @@ public final class GuidelinesPage {
     /** A cloth handed out, as it is shown. */
     public record Card(String id, String name, String teacher, String size, String picture) {}
 
+    /**
+     * The page.
+     *
+     * @param isTeacher true where she may hand cloths out
+     * @param own her cloths, to hand out; none where she is no teacher
+     */
+    @PageView.Template("guidelines.jte")
+    public record View(PageFrame frame, List<Card> cards, boolean isTeacher, List<SavedCloth> own)
+            implements PageView {}
+
     private final PageContext room;
     private final StudioDesk desk;
 
@@ -56,17 +68,10 @@ public final class GuidelinesPage {
     private void show(Context context) {
         boolean teacher = desk.here().isTeacher();
         List<SavedCloth> own = teacher ? room.store().cloths().all() : List.of();
-        room.show(
-                context,
-                "guidelines.jte",
-                Map.of(
-                        "frame",
+        room.show(context, new View(
                         room.frame(context, "Guidelines", ""),
-                        "cards",
                         book().all().stream().map(this::card).toList(),
-                        "teacher",
                         teacher,
-                        "own",
                         own));
     }
 

@@ -1,16 +1,22 @@
 package hearthcloth.web.house;
 
+import java.util.List;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.store.Person;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.PeopleBook;
 import hearthcloth.web.kit.PageContext;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Map;
 import java.util.Optional;
 
 /** Who belongs to the studio; a teacher brings people in, and everybody changes her own passphrase. */
 public final class PeoplePage {
+
+    /** The page. */
+    @PageView.Template("people.jte")
+    public record View(PageFrame frame, List<Person> people, Person me) implements PageView {}
 
     private final PageContext room;
     private final StudioDesk desk;
@@ -32,16 +38,7 @@ public final class PeoplePage {
     }
 
     private void show(Context context) {
-        room.show(
-                context,
-                "people.jte",
-                Map.of(
-                        "frame",
-                        room.frame(context, "People of this studio", ""),
-                        "people",
-                        people().all(),
-                        "me",
-                        desk.here()));
+        room.show(context, new View(room.frame(context, "People of this studio", ""), people().all(), desk.here()));
     }
 
     private static String secret(Context context, String name) {

@@ -1,5 +1,7 @@
 package hearthcloth.web.house;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.SafetyCopy;
 import hearthcloth.store.json.StoreException;
@@ -11,7 +13,6 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** Whole copies of her work: what there is, one more now, one put back. */
 public final class SafetyPage {
@@ -21,6 +22,14 @@ public final class SafetyPage {
 
     /** One copy as it is listed. */
     public record Line(String name, String made, String why, String size) {}
+
+    /**
+     * The page.
+     *
+     * @param folder where the copies lie; empty in a studio, whose database is copied as a whole
+     */
+    @PageView.Template("copies.jte")
+    public record View(PageFrame frame, List<Line> copies, String folder) implements PageView {}
 
     private final PageContext room;
 
@@ -40,10 +49,7 @@ public final class SafetyPage {
                 .toList();
         String folder =
                 room.store().copies().map(copies -> copies.folder().toString()).orElse("");
-        room.show(
-                context,
-                "copies.jte",
-                Map.of("frame", room.frame(context, "Safety copies", ""), "copies", lines, "folder", folder));
+        room.show(context, new View(room.frame(context, "Safety copies", ""), lines, folder));
     }
 
     private static Line line(SafetyCopy copy) {

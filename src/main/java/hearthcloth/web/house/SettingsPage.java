@@ -1,5 +1,7 @@
 package hearthcloth.web.house;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
@@ -9,11 +11,19 @@ import hearthcloth.web.kit.Settings;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Arrays;
-import java.util.Map;
 import java.util.Optional;
 
 /** Inches or centimetres, A4 or Letter: asked once, changeable. */
 public final class SettingsPage {
+
+    /**
+     * The page.
+     *
+     * @param back the page she came from
+     * @param threads her threads, a line for each
+     */
+    @PageView.Template("settings.jte")
+    public record View(PageFrame frame, String back, OwnHand hand, String threads) implements PageView {}
 
     private final PageContext room;
 
@@ -30,17 +40,10 @@ public final class SettingsPage {
 
     private void show(Context context) {
         String back = PageContext.text(context, "back");
-        room.show(
-                context,
-                "settings.jte",
-                Map.of(
-                        "frame",
+        room.show(context, new View(
                         room.frame(context, "How you measure", ""),
-                        "back",
                         own(back) ? back : "/gift",
-                        "hand",
                         OwnHand.of(room.store(), room.settings()),
-                        "threads",
                         Threads.of(room.store()).written()));
     }
 

@@ -20,12 +20,12 @@ public final class ConflictPage {
     public record Written(String label, String value) {}
 
     /**
-     * What the page shows.
+     * What was changed in two windows.
      *
      * @param path the form's address
      * @param again true where it can be sent once more
      */
-    public record View(
+    public record Conflict(
             String words,
             String now,
             String look,
@@ -33,6 +33,10 @@ public final class ConflictPage {
             List<Written> written,
             List<Sent> sent,
             boolean again) {}
+
+    /** The page. */
+    @PageView.Template("both.jte")
+    public record View(PageFrame frame, Conflict conflict) implements PageView {}
 
     private final PageContext room;
 
@@ -68,10 +72,10 @@ public final class ConflictPage {
         if (PageContext.isPart(context)) {
             // Her form still stands on the page with what she wrote in it; what is there now is said above it.
             context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
-            room.show(context, "part/said.jte", Map.of("said", words + " " + stale.now(), "trouble", true));
+            room.show(context, PageFrame.Said.trouble(words + " " + stale.now()));
             return;
         }
-        View view = new View(
+        Conflict conflict = new Conflict(
                 words,
                 stale.now(),
                 stale.look(),
@@ -79,8 +83,7 @@ public final class ConflictPage {
                 written(context),
                 sent(context, stale),
                 !stale.fresh().isEmpty());
-        room.show(
-                context, "both.jte", Map.of("frame", room.frame(context, "Changed in two windows", ""), "view", view));
+        room.show(context, new View(room.frame(context, "Changed in two windows", ""), conflict));
     }
 
     private static List<Written> written(Context context) {

@@ -6,11 +6,18 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.net.URI;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Every trouble becomes a page, or a sentence on the page, in words; nothing of the program's insides is shown. */
 public final class ErrorPages {
+
+    /**
+     * A page that says what went wrong.
+     *
+     * @param back where she can go on
+     */
+    @PageView.Template("trouble.jte")
+    public record View(PageFrame frame, String words, String back) implements PageView {}
 
     private final PageContext room;
 
@@ -37,18 +44,9 @@ public final class ErrorPages {
         String sentence = words == null || words.isBlank() ? "That did not work." : upright(words);
         if (PageContext.isPart(context)) {
             context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
-            room.show(context, "part/said.jte", Map.of("said", sentence, "trouble", true));
+            room.show(context, PageFrame.Said.trouble(sentence));
         } else {
-            room.show(
-                    context,
-                    "trouble.jte",
-                    Map.of(
-                            "frame",
-                            room.frame(context, "That did not work", ""),
-                            "words",
-                            sentence,
-                            "back",
-                            back(context)));
+            room.show(context, new View(room.frame(context, "That did not work", ""), sentence, back(context)));
         }
     }
 

@@ -10,8 +10,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
-import java.util.Map;
 
 /** What all pages share: the work at hand, the token, the templates. */
 public final class PageContext {
@@ -71,15 +69,11 @@ public final class PageContext {
         return text == null ? "" : text.strip();
     }
 
-    /** Renders a template of {@code src/main/jte}. */
-    public void show(Context context, String template, Map<String, Object> values) {
-        context.html(rendered(template, values));
-    }
-
-    String rendered(String template, Map<String, Object> values) {
+    /** Answers with a page or part of a page, by the template that its view names. */
+    public void show(Context context, PageView view) {
         StringOutput output = new StringOutput();
-        templates.render(template, new HashMap<>(values), output);
-        return output.toString();
+        templates.render(PageView.template(view.getClass()), view, output);
+        context.html(output.toString());
     }
 
     /** Sends the browser on, with a sentence to say there. */

@@ -1,5 +1,7 @@
 package hearthcloth.web.make;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
@@ -19,7 +21,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** Cutting, one piece of fabric at a time: the picture as it lies on the mat, the cuts in order, ticks that stay. */
@@ -60,6 +61,23 @@ public final class CutPage {
         }
     }
 
+    /**
+     * One piece on the page, with its forms.
+     *
+     * @param isAnswer true where it takes the place of the one on the page, so that progress is spoken
+     */
+    @PageView.Template("part/mat.jte")
+    public record Mat(Sheet sheet, String token, boolean isAnswer) implements PageView {}
+
+    /** The page. */
+    @PageView.Template("cut.jte")
+    public record View(PageFrame frame, Sheet sheet) implements PageView {
+
+        public Mat mat() {
+            return new Mat(sheet, frame.token(), false);
+        }
+    }
+
     private final PageContext room;
     private final ClothAsked asked;
 
@@ -97,15 +115,9 @@ public final class CutPage {
         }
         Sheet sheet = sheet(context);
         if (PageContext.isPart(context)) {
-            room.show(context, "part/mat.jte", Map.of("sheet", sheet, "token", room.token(), "swapped", true));
+            room.show(context, new Mat(sheet, room.token(), true));
         } else {
-            room.show(
-                    context,
-                    "cut.jte",
-                    Map.of(
-                            "frame", room.frame(context, "Cut " + sheet.cloth().name(), "Cut"),
-                            "sheet", sheet,
-                            "token", room.token()));
+            room.show(context, new View(room.frame(context, "Cut " + sheet.cloth().name(), "Cut"), sheet));
         }
     }
 

@@ -20,7 +20,6 @@ import hearthcloth.work.photo.PieceGroup;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -205,10 +204,7 @@ final class PhotoChanges {
 
     private void answer(Context context, String id, String at, String said) {
         if (PageContext.isPart(context)) {
-            room.show(
-                    context,
-                    "part/photo-changed.jte",
-                    Map.of("view", view(id, at), "token", room.token(), "said", said));
+            room.show(context, new SortingView.Changed(sorting(id, at), said));
         } else {
             String there = at.matches("\\d+[a-z]*") ? "?piece=" + at : "";
             PageContext.go(context, PhotoAddress.address(id) + there, said);
@@ -218,25 +214,14 @@ final class PhotoChanges {
     /** Only what tells of the change, so that nothing moves under her hand while she fills in the next field. */
     private void answerTools(Context context, String id) {
         if (PageContext.isPart(context)) {
-            room.show(
-                    context,
-                    "part/photo-tools.jte",
-                    Map.of(
-                            "view",
-                            view(id, PageContext.field(context, "at")),
-                            "token",
-                            room.token(),
-                            "said",
-                            "",
-                            "oob",
-                            true));
+            room.show(context, new SortingView.Tools(sorting(id, PageContext.field(context, "at")), true));
         } else {
             PageContext.go(context, PhotoAddress.address(id), "Kept.");
         }
     }
 
-    private PhotoView view(String id, String at) {
+    private SortingView sorting(String id, String at) {
         SavedPhoto photo = book().find(id).orElseThrow(() -> new StoreException("This photograph has been put away."));
-        return PhotoView.of(room.store(), photo, room.settings().ruler(), at, "");
+        return new SortingView(PhotoView.of(room.store(), photo, room.settings().ruler(), at, ""), room.token());
     }
 }

@@ -1,5 +1,6 @@
 package hearthcloth.web.photo;
 
+import hearthcloth.web.kit.PageView;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.photo.Photograph;
@@ -18,7 +19,6 @@ import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Semaphore;
@@ -35,7 +35,28 @@ public final class PhotoPage {
      * @param share in hundredths
      * @param before how many are read before it
      */
-    public record Going(String id, int share, String what, int before) {}
+    @PageView.Template("part/photo-going.jte")
+    public record Going(String id, int share, String what, int before, String token) implements PageView {}
+
+    /**
+     * The page that asks for a photograph.
+     *
+     * @param wrong what was wrong with the last one; may be empty
+     */
+    @PageView.Template("photo-ask.jte")
+    public record Ask(BegunPhoto.Form form, String wrong) implements PageView {}
+
+    /** The page while it is read. */
+    @PageView.Template("photo-going.jte")
+    public record Waiting(PageFrame frame, Going going) implements PageView {}
+
+    /** The page where nothing could be read. */
+    @PageView.Template("photo-refused.jte")
+    public record Refused(PageFrame frame, String id, String reason) implements PageView {}
+
+    /** The page where what was read is put right. */
+    @PageView.Template("photo.jte")
+    public record View(PageFrame frame, SortingView sorting) implements PageView {}
 
     private final PageContext room;
     private final ReadingQueue readings;
@@ -63,15 +84,8 @@ public final class PhotoPage {
     }
 
     private void ask(Context context, String wrong) {
-        room.show(
-                context,
-                "photo-ask.jte",
-                Map.of(
-                        "frame",
-                        room.frame(context, "From a photograph", "Stash"),
-                        "begun",
-                        BegunPhoto.all(book()),
-                        "wrong",
+        room.show(context, new Ask(
+                        new BegunPhoto.Form(room.frame(context, "From a photograph", "Stash"), BegunPhoto.all(book())),
                         wrong));
     }
 
@@ -127,48 +141,38 @@ public final class PhotoPage {
     private void show(Context context) {
         SavedPhoto photo = PhotoAddress.asked(context, book());
         if (photo.read().isPresent()) {
-            PhotoView view = PhotoView.of(
+            PhotoView read = PhotoView.of(
                     room.store(),
                     photo,
                     room.settings().ruler(),
                     PageContext.text(context, "piece"),
                     PageContext.text(context, "do"));
-            PageFrame frame = room.frame(context, "Is it read right?", "Stash");
-            String template = PageContext.isPart(context) ? "part/photo-changed.jte" : "photo.jte";
-            room.show(
-                    context,
-                    template,
-                    PageContext.isPart(context)
-                            ? Map.of("view", view, "token", room.token(), "said", "")
-                            : Map.of("frame", frame, "view", view));
+            SortingView sorting = new SortingView(read, room.token());
+            if (PageContext.isPart(context)) {
+                room.show(context, new SortingView.Changed(sorting, ""));
+            } else {
+                room.show(context, new View(room.frame(context, "Is it read right?", "Stash"), sorting));
+            }
         } else if (photo.refused().isEmpty()) {
-            room.show(
-                    context,
-                    "photo-going.jte",
-                    Map.of("frame", room.frame(context, "Reading your photograph", "Stash"), "going", going(photo)));
+            room.show(context, new Waiting(room.frame(context, "Reading your photograph", "Stash"), going(photo)));
         } else {
-            room.show(
-                    context,
-                    "photo-refused.jte",
-                    Map.of(
-                            "frame",
+            room.show(context, new Refused(
                             room.frame(context, "Nothing could be read off it", "Stash"),
-                            "id",
                             photo.id(),
-                            "reason",
                             photo.refused()));
         }
     }
 
     private Going going(SavedPhoto photo) {
         ReadingQueue.Job job = readings.of(room.store(), photo);
-        return new Going(photo.id(), (int) (100 * job.share()), job.what(), job.isBegun() ? 0 : readings.before(job));
+        int before = job.isBegun() ? 0 : readings.before(job);
+        return new Going(photo.id(), (int) (100 * job.share()), job.what(), before, room.token());
     }
 
     private void progress(Context context) {
         SavedPhoto photo = PhotoAddress.asked(context, book());
         if (photo.isWaiting()) {
-            room.show(context, "part/photo-going.jte", Map.of("going", going(photo), "token", room.token()));
+            room.show(context, going(photo));
         } else {
             context.header("HX-Redirect", PhotoAddress.address(photo.id())).status(HttpStatus.NO_CONTENT);
         }

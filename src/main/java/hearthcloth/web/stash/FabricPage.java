@@ -1,5 +1,7 @@
 package hearthcloth.web.stash;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.FabricPicture;
 import hearthcloth.draw.RefusedPictureException;
 import hearthcloth.measure.Length;
@@ -37,12 +39,12 @@ public final class FabricPage {
     private static final Length SHOWN = Length.cm(20);
 
     /**
-     * What the page shows.
+     * What the page shows of it.
      *
      * @param seen tells this state of the fabric from a later one
      * @param across how much cloth her picture shows, as she may write it
      */
-    public record View(
+    public record Shown(
             Fabric fabric,
             String total,
             String about,
@@ -50,6 +52,10 @@ public final class FabricPage {
             boolean hasPicture,
             String across,
             String seen) {}
+
+    /** The page. */
+    @PageView.Template("stash-fabric.jte")
+    public record View(PageFrame frame, Shown shown) implements PageView {}
 
     private final PageContext room;
 
@@ -85,7 +91,7 @@ public final class FabricPage {
         List<Piece> pieces = stash.of(fabric);
         Ruler ruler = room.settings().ruler();
         double area = pieces.stream().mapToDouble(Piece::areaMm2).sum();
-        View view = new View(
+        Shown shown = new Shown(
                 fabric,
                 StashView.pieces(pieces.size()) + ", " + StashView.area(area, ruler),
                 StashView.about(fabric),
@@ -93,10 +99,7 @@ public final class FabricPage {
                 across.containsKey(fabric.name()),
                 ruler.write(across.getOrDefault(fabric.name(), hand(ruler)), Rounding.NEAREST),
                 seen(fabric, pieces.size()));
-        room.show(
-                context,
-                "stash-fabric.jte",
-                Map.of("frame", room.frame(context, fabric.name(), "Stash"), "view", view));
+        room.show(context, new View(room.frame(context, fabric.name(), "Stash"), shown));
     }
 
     private static String seen(Fabric fabric, int pieces) {

@@ -1,5 +1,7 @@
 package hearthcloth.web.stash;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
@@ -24,7 +26,6 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -34,12 +35,12 @@ public final class PiecePage {
     private static final double PIXELS = 300;
 
     /**
-     * What the page shows.
+     * What the page shows of them.
      *
      * @param seen tells this state of the pieces from a later one
      * @param fabrics to choose from
      */
-    public record View(
+    public record Alike(
             String id,
             String fabric,
             String size,
@@ -53,6 +54,18 @@ public final class PiecePage {
             PieceDrawing drawn,
             List<String> fabrics,
             String back) {}
+
+    /** The page. */
+    @PageView.Template("stash-piece.jte")
+    public record View(PageFrame frame, Alike piece) implements PageView {}
+
+    /**
+     * How many of those alike are meant.
+     *
+     * @param of how many there are
+     * @param usual what stands in the box
+     */
+    public record Many(int of, int usual) {}
 
     private final PageContext room;
 
@@ -99,7 +112,7 @@ public final class PiecePage {
         Piece piece = lot.first();
         Size size = lot.size();
         String washed = StashView.washed(piece.washed());
-        View view = new View(
+        Alike alike = new Alike(
                 context.pathParam("id"),
                 piece.fabric().name(),
                 ruler.write(size, Rounding.NEAREST),
@@ -122,10 +135,7 @@ public final class PiecePage {
                         .sorted(String.CASE_INSENSITIVE_ORDER)
                         .toList(),
                 back(PageContext.text(context, "back")));
-        room.show(
-                context,
-                "stash-piece.jte",
-                Map.of("frame", room.frame(context, view.size() + ", " + view.fabric(), "Stash"), "view", view));
+        room.show(context, new View(room.frame(context, alike.size() + ", " + alike.fabric(), "Stash"), alike));
     }
 
     /** As it is edited: on the ruler's marks where it lies on one, else exactly. */

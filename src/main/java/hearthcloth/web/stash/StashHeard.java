@@ -1,5 +1,6 @@
 package hearthcloth.web.stash;
 
+import hearthcloth.web.kit.PageView;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.stash.Arrivals;
@@ -18,8 +19,10 @@ import java.util.Optional;
  * @param note what she should know; may be empty
  * @param trouble true where she pressed Enter and it cannot be taken
  */
+@PageView.Template("part/stash-heard.jte")
 public record StashHeard(
-        Optional<PieceDrawing> drawn, String count, String words, String about, String note, boolean trouble) {
+        Optional<PieceDrawing> drawn, String count, String words, String about, String note, boolean trouble)
+        implements PageView {
 
     private static final double PIXELS = 96;
 

@@ -1,5 +1,7 @@
 package hearthcloth.web.tie;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.tied.Sample;
 import hearthcloth.draw.tied.TiedGift;
@@ -14,11 +16,14 @@ import hearthcloth.wrap.tie.Wrapped;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.util.Map;
 import java.util.Optional;
 
 /** How a tie is done, step by step, round the gift at hand: with her own cloth where one is named, else with a plain one. */
 public final class TiePage {
+
+    /** The page. */
+    @PageView.Template("tie.jte")
+    public record View(PageFrame frame, TieView tie) implements PageView {}
 
     private final PageContext room;
 
@@ -43,13 +48,8 @@ public final class TiePage {
         Tail tail = Wished.tail(settings.ruler());
         Optional<TiedGift> own = own(PageContext.text(context, "cloth"), Wrapped.of(gift, tie, tail));
         TiedGift drawn = own.orElseGet(() -> Sample.of(tie, gift, tail.usual()));
-        room.show(
-                context,
-                "tie.jte",
-                Map.of(
-                        "frame",
+        room.show(context, new View(
                         room.frame(context, title(tie), "Gift"),
-                        "view",
                         TieView.of(tie, gift, drawn, settings.ruler(), own.isPresent())));
     }
 

@@ -1,5 +1,7 @@
 package hearthcloth.web.tie;
 
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
@@ -14,11 +16,18 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** A cloth tied round what she wants to wrap, before anything is cut: from three sides, to be turned, and what shows. */
 public final class TiedPage {
+
+    /**
+     * The page.
+     *
+     * @param cloth its id
+     */
+    @PageView.Template("tied.jte")
+    public record View(PageFrame frame, TiedView tied, String cloth) implements PageView {}
 
     private final PageContext room;
 
@@ -36,20 +45,9 @@ public final class TiedPage {
         SavedCloth saved = saved(context);
         TiedView view = view(context, saved);
         if (PageContext.isPart(context)) {
-            room.show(context, "part/tied-changed.jte", Map.of("view", view));
+            room.show(context, view);
         } else {
-            room.show(
-                    context,
-                    "tied.jte",
-                    Map.of(
-                            "frame",
-                            room.frame(context, saved.name() + ", tied", "Cloth"),
-                            "view",
-                            view,
-                            "cloth",
-                            saved.id(),
-                            "unit",
-                            room.settings().bare().symbol()));
+            room.show(context, new View(room.frame(context, saved.name() + ", tied", "Cloth"), view, saved.id()));
         }
     }
 

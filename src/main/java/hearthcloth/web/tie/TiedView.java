@@ -1,5 +1,6 @@
 package hearthcloth.web.tie;
 
+import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.TiedGift;
@@ -27,6 +28,7 @@ import java.util.stream.Collectors;
  * @param links where the model to turn and more is found
  * @param trouble what cannot be read; empty else
  */
+@PageView.Template("part/tied-changed.jte")
 public record TiedView(
         TiedAsked asked,
         List<String> ties,
@@ -35,7 +37,15 @@ public record TiedView(
         List<Still> stills,
         Shows shows,
         Links links,
-        String trouble) {
+        String trouble)
+        implements PageView {
+
+    /**
+     * Where each fabric or each patch went, as a table.
+     *
+     * @param isByPatch true for patches, false for fabrics
+     */
+    public record Table(List<Row> rows, boolean isByPatch) {}
 
     /** One picture with its caption. */
     public record Still(String words, String svg) {}
