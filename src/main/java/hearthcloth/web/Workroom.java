@@ -1,5 +1,10 @@
 package hearthcloth.web;
 
+import io.javalin.http.Context;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import hearthcloth.web.kit.Visitor;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.StoreException;
@@ -18,11 +23,8 @@ import hearthcloth.web.house.SafetyPage;
 import hearthcloth.web.house.SettingsPage;
 import hearthcloth.web.house.StudioDesk;
 import hearthcloth.web.kit.ConflictPage;
-import hearthcloth.web.kit.Desk;
 import hearthcloth.web.kit.Devices;
 import hearthcloth.web.kit.ErrorPages;
-import hearthcloth.web.kit.LetterFiles;
-import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageSources;
 import hearthcloth.web.kit.RequestGuard;
 import hearthcloth.web.make.CutPage;
@@ -33,7 +35,6 @@ import hearthcloth.web.tie.TiePage;
 import hearthcloth.web.tie.TiedPage;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
-import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
@@ -75,8 +76,7 @@ public final class Workroom implements AutoCloseable {
     public static Workroom open(Path data, int port, Clock clock, boolean lan) {
         Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
         Store store = Store.open(data, clock);
-        return started(
-                server(new Desk.Own(store, RequestGuard.newToken()), devices), Optional.of(store), port, devices);
+        return started(own(store, devices), Optional.of(store), port, devices);
     }
 
     /**
@@ -86,8 +86,7 @@ public final class Workroom implements AutoCloseable {
      */
     public static Workroom open(Studio studio, int port, Clock clock, boolean lan) {
         Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
-        return started(
-                server(new StudioDesk(studio, RequestGuard.newToken()), devices), Optional.empty(), port, devices);
+        return started(shared(studio, devices), Optional.empty(), port, devices);
     }
 
     private static Workroom started(Javalin server, Optional<Store> store, int port, Optional<Devices> devices) {
@@ -127,45 +126,59 @@ public final class Workroom implements AutoCloseable {
         server.stop();
     }
 
-    private static Javalin server(Desk desk, Optional<Devices> devices) {
-        PageContext room = new PageContext(desk);
-        return Javalin.create(config -> {
-            settle(config);
-            door(room, desk, devices, config.routes);
-            new ErrorPages(room).add(config.routes);
-            new ConflictPage(room).add(config.routes);
-            new LetterFiles().add(config.routes);
-            new GiftPage(room).add(config.routes);
-            new GalleryPage(room).add(config.routes);
-            new ClothPage(room).add(config.routes);
-            new TiedPage(room).add(config.routes);
-            new TiePage(room).add(config.routes);
-            new StashPage(room).add(config.routes);
-            new PhotoPage(room).add(config.routes);
-            new CutPage(room).add(config.routes);
-            new SewPage(room).add(config.routes);
-            new ClothsPage(room).add(config.routes);
-            new ArchivePage(room).add(config.routes);
-            new DevicesPage(room, devices).add(config.routes);
-            new SettingsPage(room).add(config.routes);
-            new SafetyPage(room).add(config.routes);
-            new Example(room).add(config.routes);
+    /** On her own machine, where nobody has to come in; a safety copy is made before the first page of a day. */
+    private static Javalin own(Store store, Optional<Devices> devices) {
+        Visitor visitor = Visitor.own(store, RequestGuard.newToken());
+        return server(context -> visitor, devices, pages -> {
+            new RequestGuard(context -> visitor, devices).stand(pages.routes());
+            pages.routes().before(context -> store.copies().ifPresent(SafetyCopies::daily));
         });
     }
 
-    /** Who may come in, and what is done before a page is shown. */
-    private static void door(PageContext room, Desk desk, Optional<Devices> devices, RoutesConfig routes) {
-        if (desk instanceof StudioDesk studio) {
-            studio.recognise(routes);
-            new RequestGuard(desk, devices).stand(routes);
-            studio.bar(routes);
-            new EntrancePage(room, studio).add(routes);
-            new PeoplePage(room, studio).add(routes);
-            new GuidelinesPage(room, studio).add(routes);
-        } else {
-            new RequestGuard(desk, devices).stand(routes);
-            routes.before(context -> room.store().copies().ifPresent(SafetyCopies::daily));
-        }
+    /** In a studio, where each request is somebody's. */
+    private static Javalin shared(Studio studio, Optional<Devices> devices) {
+        StudioDesk desk = new StudioDesk(studio, RequestGuard.newToken());
+        return server(desk::visitor, devices, pages -> {
+            desk.recognise(pages.routes());
+            new RequestGuard(desk::visitor, devices).stand(pages.routes());
+            desk.bar(pages.routes());
+            EntrancePage.add(pages, desk);
+            PeoplePage.add(pages, desk);
+            GuidelinesPage.add(pages, desk);
+        });
+    }
+
+    /**
+     * The pages.
+     *
+     * @param who tells whom a request comes from
+     * @param door says who may come in, and what is done before a page is shown
+     */
+    private static Javalin server(
+            Function<Context, Visitor> who, Optional<Devices> devices, Consumer<PageRoutes> door) {
+        return Javalin.create(config -> {
+            settle(config);
+            PageRoutes pages = new PageRoutes(config.routes, who);
+            door.accept(pages);
+            new ErrorPages(pages).add();
+            new ConflictPage(pages).add();
+            LetterFiles.add(config.routes);
+            GiftPage.add(pages);
+            GalleryPage.add(pages);
+            ClothPage.add(pages);
+            TiedPage.add(pages);
+            TiePage.add(pages);
+            StashPage.add(pages);
+            PhotoPage.add(pages);
+            CutPage.add(pages);
+            SewPage.add(pages);
+            ClothsPage.add(pages);
+            ArchivePage.add(pages);
+            DevicesPage.add(pages, devices);
+            SettingsPage.add(pages);
+            SafetyPage.add(pages);
+            Example.add(pages);
+        });
     }
 
     private static void settle(JavalinConfig config) {

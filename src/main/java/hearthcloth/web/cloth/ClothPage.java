@@ -1,5 +1,6 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
@@ -22,7 +23,6 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
@@ -60,21 +60,22 @@ public final class ClothPage {
 
     private final PageContext room;
 
-    public ClothPage(PageContext room) {
+    private ClothPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/cloth/{id}", context -> show(context, ""));
-        routes.get("/cloth/{id}/tied", this::tied);
-        routes.post("/cloth/{id}/change", this::change);
-        routes.post("/cloth/{id}/again", this::again);
-        routes.post("/cloth/{id}/replan", this::replan);
-        routes.post("/cloth/{id}/lock", this::lock);
-        routes.post("/cloth/{id}/undo", context -> turn(context, false));
-        routes.post("/cloth/{id}/redo", context -> turn(context, true));
-        routes.post("/cloth/{id}/name", this::rename);
-        routes.post("/cloth/{id}/copy", this::copy);
+    public static void add(PageRoutes routes) {
+        routes.of(ClothPage::new)
+                .get("/cloth/{id}", (page, context) -> page.show(context, ""))
+                .get("/cloth/{id}/tied", ClothPage::tied)
+                .post("/cloth/{id}/change", ClothPage::change)
+                .post("/cloth/{id}/again", ClothPage::again)
+                .post("/cloth/{id}/replan", ClothPage::replan)
+                .post("/cloth/{id}/lock", ClothPage::lock)
+                .post("/cloth/{id}/undo", (page, context) -> page.turn(context, false))
+                .post("/cloth/{id}/redo", (page, context) -> page.turn(context, true))
+                .post("/cloth/{id}/name", ClothPage::rename)
+                .post("/cloth/{id}/copy", ClothPage::copy);
     }
 
     private ClothBook book() {

@@ -1,5 +1,6 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.cloth.making.Face;
@@ -16,7 +17,6 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.StaleChangeException;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -38,23 +38,21 @@ public final class ClothsPage {
 
     private final PageContext room;
 
-    public ClothsPage(PageContext room) {
+    private ClothsPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/cloths", this::show);
-        routes.get("/cloths/compare", this::compare);
-        routes.post("/cloths/{id}/life", this::life);
-        routes.post("/cloths/{id}/used", this::used);
-        routes.post("/cloths/{id}/remove", this::remove);
-        routes.get("/cloths/{id}/guide.pdf", this::guide);
-        routes.get("/cloths/{id}/plan.json", context -> {
-            String text = drawn(context).planFile();
-            sent(context, "application/json", "plan.json").result(text);
-        });
-        routes.get("/cloths/{id}/front.svg", context -> face(context, Face.FRONT));
-        routes.get("/cloths/{id}/back.svg", context -> face(context, Face.BACK));
+    public static void add(PageRoutes routes) {
+        routes.of(ClothsPage::new)
+                .get("/cloths", ClothsPage::show)
+                .get("/cloths/compare", ClothsPage::compare)
+                .post("/cloths/{id}/life", ClothsPage::life)
+                .post("/cloths/{id}/used", ClothsPage::used)
+                .post("/cloths/{id}/remove", ClothsPage::remove)
+                .get("/cloths/{id}/guide.pdf", ClothsPage::guide)
+                .get("/cloths/{id}/plan.json", ClothsPage::planFile)
+                .get("/cloths/{id}/front.svg", (page, context) -> page.face(context, Face.FRONT))
+                .get("/cloths/{id}/back.svg", (page, context) -> page.face(context, Face.BACK));
     }
 
     private void show(Context context) {
@@ -143,6 +141,11 @@ public final class ClothsPage {
     private void guide(Context context) {
         byte[] pdf = drawn(context).guide();
         sent(context, "application/pdf", "guide.pdf").result(pdf);
+    }
+
+    private void planFile(Context context) {
+        String text = drawn(context).planFile();
+        sent(context, "application/json", "plan.json").result(text);
     }
 
     private void face(Context context, Face face) {

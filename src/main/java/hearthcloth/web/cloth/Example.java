@@ -1,5 +1,6 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -18,7 +19,6 @@ import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.TimeLimit;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
@@ -34,13 +34,14 @@ public final class Example {
 
     private final PageContext room;
 
-    public Example(PageContext room) {
+    private Example(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.post("/example", this::lay);
-        routes.post("/example/away", this::clear);
+    public static void add(PageRoutes routes) {
+        routes.of(Example::new)
+                .post("/example", Example::lay)
+                .post("/example/away", Example::clear);
     }
 
     private void lay(Context context) {

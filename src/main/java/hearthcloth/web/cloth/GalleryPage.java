@@ -1,5 +1,6 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
@@ -12,23 +13,19 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Stash;
-import hearthcloth.store.Store;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Swatches;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 
 /** The gallery: cloths that the stash can make for what she wishes, as they are found. */
 public final class GalleryPage {
@@ -85,19 +82,21 @@ public final class GalleryPage {
 
     private final PageContext room;
 
-    /** The last search of each one's work; in a studio there are several. */
-    private final Map<Store, ProposalSearch> searches = new ConcurrentHashMap<>();
+    private final ProposalSearches searches;
 
-    public GalleryPage(PageContext room) {
+    private GalleryPage(PageContext room, ProposalSearches searches) {
         this.room = room;
+        this.searches = searches;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/cloth", this::show);
-        routes.get("/proposals", this::proposals);
-        routes.post("/proposals", this::look);
-        routes.post("/proposals/stop", this::stop);
-        routes.post("/proposals/open", this::open);
+    public static void add(PageRoutes routes) {
+        ProposalSearches searches = new ProposalSearches();
+        routes.of(room -> new GalleryPage(room, searches))
+                .get("/cloth", GalleryPage::show)
+                .get("/proposals", GalleryPage::proposals)
+                .post("/proposals", GalleryPage::look)
+                .post("/proposals/stop", GalleryPage::stop)
+                .post("/proposals/open", GalleryPage::open);
     }
 
     private void show(Context context) {
@@ -105,7 +104,7 @@ public final class GalleryPage {
         Wished wished = Wished.of(room.store());
         WishForm form = WishForm.of(room.store());
         if (!stash.pieces().isEmpty()) {
-            begin(stash, form.wish(wished, room.settings(), stash, PROPOSALS));
+            searches.begin(room.store(), stash, form.wish(wished, room.settings(), stash, PROPOSALS));
         }
         room.show(context, new View(
                         room.frame(context, "Cloths your stash can make", "Cloth"),
@@ -119,18 +118,8 @@ public final class GalleryPage {
                                 ClothCard.all(room, room.store().cloths().all()), "/cloth/")));
     }
 
-    /** Begins a search for this wish unless one is going on or has answered it. */
-    private synchronized void begin(Stash stash, Wish wish) {
-        Optional<ProposalSearch> last = planning();
-        if (last.isPresent() && last.get().isFor(stash, wish) && !last.get().isFailed()) {
-            return;
-        }
-        last.ifPresent(ProposalSearch::stop);
-        searches.put(room.store(), ProposalSearch.begin(stash, wish));
-    }
-
     private Optional<ProposalSearch> planning() {
-        return Optional.ofNullable(searches.get(room.store()));
+        return searches.of(room.store());
     }
 
     private void proposals(Context context) {

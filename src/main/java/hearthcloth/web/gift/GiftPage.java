@@ -1,5 +1,6 @@
 package hearthcloth.web.gift;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.measure.Length;
@@ -15,7 +16,6 @@ import hearthcloth.wrap.PublishedRule;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.TradeSize;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,14 +67,15 @@ public final class GiftPage {
 
     private final PageContext room;
 
-    public GiftPage(PageContext room) {
+    private GiftPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/", context -> context.redirect("/gift"));
-        routes.get("/gift", this::show);
-        routes.post("/gift", this::choose);
+    public static void add(PageRoutes routes) {
+        routes.of(GiftPage::new)
+                .get("/", (page, context) -> context.redirect("/gift"))
+                .get("/gift", GiftPage::show)
+                .post("/gift", GiftPage::choose);
     }
 
     private void show(Context context) {

@@ -1,11 +1,11 @@
 package hearthcloth.web.house;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Devices;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.RequestGuard;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HandlerType;
@@ -59,16 +59,17 @@ public final class DevicesPage {
     private final PageContext room;
     private final Optional<Devices> devices;
 
-    public DevicesPage(PageContext room, Optional<Devices> devices) {
+    private DevicesPage(PageContext room, Optional<Devices> devices) {
         this.room = room;
         this.devices = devices;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/devices", this::show);
-        routes.post("/devices/{id}/end", this::end);
-        routes.get("/join", this::ask);
-        routes.post("/join", this::join);
+    public static void add(PageRoutes routes, Optional<Devices> devices) {
+        routes.of(room -> new DevicesPage(room, devices))
+                .get("/devices", DevicesPage::show)
+                .post("/devices/{id}/end", DevicesPage::end)
+                .get("/join", DevicesPage::ask)
+                .post("/join", DevicesPage::join);
     }
 
     private void show(Context context) {

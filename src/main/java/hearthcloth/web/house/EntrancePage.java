@@ -1,12 +1,12 @@
 package hearthcloth.web.house;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.store.Person;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.PeopleBook;
 import hearthcloth.web.kit.PageContext;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
 
@@ -24,15 +24,16 @@ public final class EntrancePage {
     private final PageContext room;
     private final StudioDesk desk;
 
-    public EntrancePage(PageContext room, StudioDesk desk) {
+    private EntrancePage(PageContext room, StudioDesk desk) {
         this.room = room;
         this.desk = desk;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/enter", context -> show(context, ""));
-        routes.post("/enter", this::enter);
-        routes.post("/leave", this::leave);
+    public static void add(PageRoutes routes, StudioDesk desk) {
+        routes.of(room -> new EntrancePage(room, desk))
+                .get("/enter", (page, context) -> page.show(context, ""))
+                .post("/enter", EntrancePage::enter)
+                .post("/leave", EntrancePage::leave);
     }
 
     private PeopleBook people() {

@@ -1,5 +1,7 @@
 package hearthcloth.web.house;
 
+import hearthcloth.store.Person;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.cloth.making.Face;
@@ -19,7 +21,6 @@ import hearthcloth.web.cloth.NewCloth;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.LinkedHashSet;
@@ -49,24 +50,30 @@ public final class GuidelinesPage {
     private final PageContext room;
     private final StudioDesk desk;
 
-    public GuidelinesPage(PageContext room, StudioDesk desk) {
+    private GuidelinesPage(PageContext room, StudioDesk desk) {
         this.room = room;
         this.desk = desk;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/guidelines", this::show);
-        routes.post("/guidelines", this::hand);
-        routes.post("/guidelines/{id}/follow", this::follow);
-        routes.post("/guidelines/{id}/away", this::away);
+    public static void add(PageRoutes routes, StudioDesk desk) {
+        routes.of(room -> new GuidelinesPage(room, desk))
+                .get("/guidelines", GuidelinesPage::show)
+                .post("/guidelines", GuidelinesPage::hand)
+                .post("/guidelines/{id}/follow", GuidelinesPage::follow)
+                .post("/guidelines/{id}/away", GuidelinesPage::away);
     }
 
     private GuidelineBook book() {
         return desk.studio().guidelines();
     }
 
+    /** Who came in; the desk shows this page to nobody else. */
+    private Person here() {
+        return room.visitor().person().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
+    }
+
     private void show(Context context) {
-        boolean teacher = desk.here().isTeacher();
+        boolean teacher = here().isTeacher();
         List<SavedCloth> own = teacher ? room.store().cloths().all() : List.of();
         room.show(context, new View(
                         room.frame(context, "Guidelines", ""),
@@ -95,7 +102,7 @@ public final class GuidelinesPage {
                 .cloths()
                 .find(PageContext.field(context, "cloth"))
                 .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
-        book().hand(desk.here(), cloth.name(), cloth.document().design());
+        book().hand(here(), cloth.name(), cloth.document().design());
         PageContext.go(context, "/guidelines", cloth.name() + " is handed to everybody.");
     }
 
@@ -131,7 +138,7 @@ public final class GuidelinesPage {
     }
 
     private void away(Context context) {
-        book().away(desk.here(), context.pathParam("id"));
+        book().away(here(), context.pathParam("id"));
         PageContext.go(context, "/guidelines", "Taken back. Cloths made after it stay with those who made them.");
     }
 }

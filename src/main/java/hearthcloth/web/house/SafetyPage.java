@@ -1,12 +1,12 @@
 package hearthcloth.web.house;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.SafetyCopy;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -33,14 +33,15 @@ public final class SafetyPage {
 
     private final PageContext room;
 
-    public SafetyPage(PageContext room) {
+    private SafetyPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/copies", this::show);
-        routes.post("/copies", this::make);
-        routes.post("/copies/back", this::back);
+    public static void add(PageRoutes routes) {
+        routes.of(SafetyPage::new)
+                .get("/copies", SafetyPage::show)
+                .post("/copies", SafetyPage::make)
+                .post("/copies/back", SafetyPage::back);
     }
 
     private void show(Context context) {

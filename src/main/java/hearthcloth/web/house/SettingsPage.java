@@ -1,5 +1,6 @@
 package hearthcloth.web.house;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.cloth.Paper;
@@ -8,7 +9,6 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.sew.machine.SewingHand;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.Optional;
@@ -27,15 +27,16 @@ public final class SettingsPage {
 
     private final PageContext room;
 
-    public SettingsPage(PageContext room) {
+    private SettingsPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/settings", this::show);
-        routes.post("/settings", this::change);
-        routes.post("/settings/hand", this::hand);
-        routes.post("/settings/threads", this::threads);
+    public static void add(PageRoutes routes) {
+        routes.of(SettingsPage::new)
+                .get("/settings", SettingsPage::show)
+                .post("/settings", SettingsPage::change)
+                .post("/settings/hand", SettingsPage::hand)
+                .post("/settings/threads", SettingsPage::threads);
     }
 
     private void show(Context context) {

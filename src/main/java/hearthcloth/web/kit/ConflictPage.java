@@ -1,6 +1,5 @@
 package hearthcloth.web.kit;
 
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -38,10 +37,10 @@ public final class ConflictPage {
     @PageView.Template("both.jte")
     public record View(PageFrame frame, Conflict conflict) implements PageView {}
 
-    private final PageContext room;
+    private final PageRoutes pages;
 
-    public ConflictPage(PageContext room) {
-        this.room = room;
+    public ConflictPage(PageRoutes pages) {
+        this.pages = pages;
     }
 
     private static Map<String, String> labels() {
@@ -62,12 +61,13 @@ public final class ConflictPage {
         return labels;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.exception(StaleChangeException.class, this::answer);
+    public void add() {
+        pages.routes().exception(StaleChangeException.class, this::answer);
     }
 
     private void answer(StaleChangeException stale, Context context) {
         context.status(409);
+        PageContext room = pages.at(context);
         String words = String.valueOf(stale.getMessage());
         if (PageContext.isPart(context)) {
             // Her form still stands on the page with what she wrote in it; what is there now is said above it.

@@ -19,13 +19,14 @@ public final class ErrorPages {
     @PageView.Template("trouble.jte")
     public record View(PageFrame frame, String words, String back) implements PageView {}
 
-    private final PageContext room;
+    private final PageRoutes pages;
 
-    public ErrorPages(PageContext room) {
-        this.room = room;
+    public ErrorPages(PageRoutes pages) {
+        this.pages = pages;
     }
 
-    public void add(RoutesConfig routes) {
+    public void add() {
+        RoutesConfig routes = pages.routes();
         routes.exception(MeasureException.class, (e, context) -> say(context, 422, e.getMessage()));
         routes.exception(StoreException.class, (e, context) -> say(context, 409, e.getMessage()));
         routes.exception(HttpResponseException.class, (e, context) -> say(context, e.getStatus(), e.getMessage()));
@@ -41,6 +42,7 @@ public final class ErrorPages {
 
     private void say(Context context, int status, @Nullable String words) {
         context.status(status);
+        PageContext room = pages.at(context);
         String sentence = words == null || words.isBlank() ? "That did not work." : upright(words);
         if (PageContext.isPart(context)) {
             context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");

@@ -11,28 +11,34 @@ import io.javalin.http.HttpStatus;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 
-/** What all pages share: the work at hand, the token, the templates. */
+/** What a page that answers one request has to know: who asks, her work, the templates. */
 public final class PageContext {
 
-    private final Desk desk;
-    private final TemplateEngine templates = new PageSources().templates();
+    private final Visitor visitor;
+    private final TemplateEngine templates;
 
-    public PageContext(Desk desk) {
-        this.desk = desk;
+    PageContext(Visitor visitor, TemplateEngine templates) {
+        this.visitor = visitor;
+        this.templates = templates;
     }
 
-    /** The work of whoever the request at hand comes from. */
+    /** Who the request comes from. */
+    public Visitor visitor() {
+        return visitor;
+    }
+
+    /** The work of whoever the request comes from. */
     public Store store() {
-        return desk.work().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
+        return visitor.work().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
     }
 
     /** Proves that a form came from one of our own pages. */
     public String token() {
-        return desk.token();
+        return visitor.token();
     }
 
     public Settings settings() {
-        return desk.work().map(Settings::of).orElse(Settings.UNASKED);
+        return visitor.work().map(Settings::of).orElse(Settings.UNASKED);
     }
 
     public PageFrame frame(Context context, String title, String stage) {
@@ -40,16 +46,16 @@ public final class PageContext {
         return new PageFrame(
                 title,
                 stage,
-                desk.token(),
+                visitor.token(),
                 settings(),
                 text(context, "said"),
                 path,
-                desk.work().flatMap(store -> store.setting(ExampleMark.SETTING)).isPresent(),
-                desk.work()
+                visitor.work().flatMap(store -> store.setting(ExampleMark.SETTING)).isPresent(),
+                visitor.work()
                         .flatMap(Store::copies)
                         .flatMap(SafetyCopies::trouble)
                         .orElse(""),
-                desk.person().map(Person::name).orElse(""));
+                visitor.person().map(Person::name).orElse(""));
     }
 
     /** True when htmx asks for a part of a page, not for a whole one. */

@@ -1,5 +1,6 @@
 package hearthcloth.web.kit;
 
+import java.util.function.Function;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
@@ -36,17 +37,17 @@ public final class RequestGuard {
     /** What a device that was let in shows. */
     public static final String COOKIE = "hearthcloth-device";
 
-    private final Desk desk;
+    private final Function<Context, Visitor> who;
     private final Optional<Devices> devices;
 
     /**
      * Only this machine, or others too.
      *
-     * @param desk knows the token of whoever a request comes from
+     * @param who tells whom a request comes from, with her token
      * @param devices those let in; empty where the workroom is not opened to the network
      */
-    public RequestGuard(Desk desk, Optional<Devices> devices) {
-        this.desk = desk;
+    public RequestGuard(Function<Context, Visitor> who, Optional<Devices> devices) {
+        this.who = who;
         this.devices = devices;
     }
 
@@ -90,7 +91,7 @@ public final class RequestGuard {
             return; // Whoever joins has no page of ours yet; the code is the proof.
         }
         String given = Optional.ofNullable(context.header("X-Token")).orElse(context.formParam("token"));
-        if (!matches(given)) {
+        if (!matches(given, who.apply(context).token())) {
             throw new ForbiddenResponse("This page is from an earlier start of the workroom. Load it again.");
         }
     }
@@ -130,10 +131,10 @@ public final class RequestGuard {
         }
     }
 
-    private boolean matches(@Nullable String given) {
+    private static boolean matches(@Nullable String given, String token) {
         return given != null
                 && MessageDigest.isEqual(
-                        given.getBytes(StandardCharsets.UTF_8), desk.token().getBytes(StandardCharsets.UTF_8));
+                        given.getBytes(StandardCharsets.UTF_8), token.getBytes(StandardCharsets.UTF_8));
     }
 
     private static String authority(String origin) {

@@ -1,5 +1,6 @@
 package hearthcloth.web.make;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
@@ -17,7 +18,6 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.StaleChangeException;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
@@ -81,17 +81,18 @@ public final class CutPage {
     private final PageContext room;
     private final ClothAsked asked;
 
-    public CutPage(PageContext room) {
+    private CutPage(PageContext room) {
         this.room = room;
         this.asked = new ClothAsked(room);
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/cut", this::choose);
-        routes.get("/cut/{id}", this::show);
-        routes.post("/cut/{id}/tick", this::tick);
-        routes.post("/cut/{id}/wrong", this::wrong);
-        routes.post("/cut/{id}/done", this::done);
+    public static void add(PageRoutes routes) {
+        routes.of(CutPage::new)
+                .get("/cut", CutPage::choose)
+                .get("/cut/{id}", CutPage::show)
+                .post("/cut/{id}/tick", CutPage::tick)
+                .post("/cut/{id}/wrong", CutPage::wrong)
+                .post("/cut/{id}/done", CutPage::done);
     }
 
     private void choose(Context context) {

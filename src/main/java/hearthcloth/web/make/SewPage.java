@@ -1,5 +1,6 @@
 package hearthcloth.web.make;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
@@ -15,7 +16,6 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.house.Threads;
 import hearthcloth.web.kit.PageContext;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
@@ -34,20 +34,21 @@ public final class SewPage {
     private final PageContext room;
     private final ClothAsked asked;
 
-    public SewPage(PageContext room) {
+    private SewPage(PageContext room) {
         this.room = room;
         this.asked = new ClothAsked(room);
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/sew", this::choose);
-        routes.get("/sew/{id}", this::show);
-        routes.post("/sew/{id}/done", this::done);
-        routes.post("/sew/{id}/again", this::again);
-        routes.post("/sew/{id}/measure", this::measure);
-        routes.post("/sew/{id}/choose", this::goOn);
-        routes.post("/sew/{id}/side", this::side);
-        routes.post("/sew/{id}/side/live", this::live);
+    public static void add(PageRoutes routes) {
+        routes.of(SewPage::new)
+                .get("/sew", SewPage::choose)
+                .get("/sew/{id}", SewPage::show)
+                .post("/sew/{id}/done", SewPage::done)
+                .post("/sew/{id}/again", SewPage::again)
+                .post("/sew/{id}/measure", SewPage::measure)
+                .post("/sew/{id}/choose", SewPage::goOn)
+                .post("/sew/{id}/side", SewPage::side)
+                .post("/sew/{id}/side/live", SewPage::live);
     }
 
     private void choose(Context context) {

@@ -1,5 +1,6 @@
 package hearthcloth.web.photo;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.photo.Photograph;
@@ -17,7 +18,6 @@ import hearthcloth.web.stash.StashFields;
 import hearthcloth.work.photo.OutlineEdits;
 import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.work.photo.PieceGroup;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -31,14 +31,15 @@ final class PhotoChanges {
 
     private final PageContext room;
 
-    PhotoChanges(PageContext room) {
+    private PhotoChanges(PageContext room) {
         this.room = room;
     }
 
-    void add(RoutesConfig routes) {
-        routes.post("/stash/photo/{id}/change", this::change);
-        routes.post("/stash/photo/{id}/undo", context -> turn(context, false));
-        routes.post("/stash/photo/{id}/redo", context -> turn(context, true));
+    static void add(PageRoutes routes) {
+        routes.of(PhotoChanges::new)
+                .post("/stash/photo/{id}/change", PhotoChanges::change)
+                .post("/stash/photo/{id}/undo", (page, context) -> page.turn(context, false))
+                .post("/stash/photo/{id}/redo", (page, context) -> page.turn(context, true));
     }
 
     /** A change and what it is called, for "Undo …". */

@@ -1,5 +1,6 @@
 package hearthcloth.web.photo;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
@@ -11,7 +12,6 @@ import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.stash.BegunPhoto;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
@@ -60,23 +60,28 @@ public final class PhotoPage {
 
     private final PageContext room;
     private final ReadingQueue readings;
-    private final Semaphore keeping = new Semaphore(1, true);
+    private final Semaphore keeping;
 
-    public PhotoPage(PageContext room) {
+    /** @param keeping lets one upload at a time into memory */
+    private PhotoPage(PageContext room, ReadingQueue readings, Semaphore keeping) {
         this.room = room;
-        this.readings = new ReadingQueue();
+        this.readings = readings;
+        this.keeping = keeping;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/stash/photo", context -> ask(context, ""));
-        routes.post("/stash/photo", this::send);
-        routes.get("/stash/photo/{id}", this::show);
-        routes.get("/stash/photo/{id}/progress", this::progress);
-        routes.get("/stash/photo/{id}/picture", this::picture);
-        routes.post("/stash/photo/{id}/again", this::again);
-        routes.post("/stash/photo/{id}/away", this::away);
-        new PhotoChanges(room).add(routes);
-        new PhotoTaking(room, readings).add(routes);
+    public static void add(PageRoutes routes) {
+        ReadingQueue readings = new ReadingQueue();
+        Semaphore keeping = new Semaphore(1, true);
+        routes.of(room -> new PhotoPage(room, readings, keeping))
+                .get("/stash/photo", (page, context) -> page.ask(context, ""))
+                .post("/stash/photo", PhotoPage::send)
+                .get("/stash/photo/{id}", PhotoPage::show)
+                .get("/stash/photo/{id}/progress", PhotoPage::progress)
+                .get("/stash/photo/{id}/picture", PhotoPage::picture)
+                .post("/stash/photo/{id}/again", PhotoPage::again)
+                .post("/stash/photo/{id}/away", PhotoPage::away);
+        PhotoChanges.add(routes);
+        PhotoTaking.add(routes, readings);
     }
 
     private PhotoBook book() {

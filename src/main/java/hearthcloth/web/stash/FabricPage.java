@@ -1,5 +1,6 @@
 package hearthcloth.web.stash;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.FabricPicture;
@@ -22,7 +23,6 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.net.URLEncoder;
@@ -59,16 +59,17 @@ public final class FabricPage {
 
     private final PageContext room;
 
-    FabricPage(PageContext room) {
+    private FabricPage(PageContext room) {
         this.room = room;
     }
 
-    void add(RoutesConfig routes) {
-        routes.get("/stash/fabric", this::show);
-        routes.post("/stash/fabric", this::change);
-        routes.post("/stash/fabric/picture", this::picture);
-        routes.post("/stash/fabric/picture/away", this::unpicture);
-        routes.get("/stash/swatch", this::swatch);
+    static void add(PageRoutes routes) {
+        routes.of(FabricPage::new)
+                .get("/stash/fabric", FabricPage::show)
+                .post("/stash/fabric", FabricPage::change)
+                .post("/stash/fabric/picture", FabricPage::picture)
+                .post("/stash/fabric/picture/away", FabricPage::unpicture)
+                .get("/stash/swatch", FabricPage::swatch);
     }
 
     private StashBook book() {

@@ -1,5 +1,6 @@
 package hearthcloth.web.stash;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.measure.Length;
@@ -21,7 +22,6 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.work.Promises;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
@@ -69,16 +69,17 @@ public final class PiecePage {
 
     private final PageContext room;
 
-    PiecePage(PageContext room) {
+    private PiecePage(PageContext room) {
         this.room = room;
     }
 
-    void add(RoutesConfig routes) {
-        routes.get("/stash/piece/{id}", this::show);
-        routes.post("/stash/piece/{id}/change", this::change);
-        routes.post("/stash/piece/{id}/split", this::split);
-        routes.post("/stash/piece/{id}/use", context -> away(context, "use up"));
-        routes.post("/stash/piece/{id}/delete", context -> away(context, "delete"));
+    static void add(PageRoutes routes) {
+        routes.of(PiecePage::new)
+                .get("/stash/piece/{id}", PiecePage::show)
+                .post("/stash/piece/{id}/change", PiecePage::change)
+                .post("/stash/piece/{id}/split", PiecePage::split)
+                .post("/stash/piece/{id}/use", (page, context) -> page.away(context, "use up"))
+                .post("/stash/piece/{id}/delete", (page, context) -> page.away(context, "delete"));
     }
 
     private StashBook book() {

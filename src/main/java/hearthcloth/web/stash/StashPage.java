@@ -1,5 +1,6 @@
 package hearthcloth.web.stash;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
@@ -12,7 +13,6 @@ import hearthcloth.store.StashBook;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,22 +27,23 @@ public final class StashPage {
     private final PageContext room;
     private final StashScreen screen;
 
-    public StashPage(PageContext room) {
+    private StashPage(PageContext room) {
         this.room = room;
         this.screen = new StashScreen(room);
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/stash", this::show);
-        routes.get("/stash/heard", this::hear);
-        routes.post("/stash/line", this::line);
-        routes.post("/stash/lines", this::lines);
-        routes.post("/stash/fields", this::fields);
-        routes.post("/stash/undo", context -> turn(context, false));
-        routes.post("/stash/redo", context -> turn(context, true));
-        new StashFiles(room).add(routes);
-        new PiecePage(room).add(routes);
-        new FabricPage(room).add(routes);
+    public static void add(PageRoutes routes) {
+        routes.of(StashPage::new)
+                .get("/stash", StashPage::show)
+                .get("/stash/heard", StashPage::hear)
+                .post("/stash/line", StashPage::line)
+                .post("/stash/lines", StashPage::lines)
+                .post("/stash/fields", StashPage::fields)
+                .post("/stash/undo", (page, context) -> page.turn(context, false))
+                .post("/stash/redo", (page, context) -> page.turn(context, true));
+        StashFiles.add(routes);
+        PiecePage.add(routes);
+        FabricPage.add(routes);
     }
 
     private StashIntake intake() {

@@ -1,5 +1,6 @@
 package hearthcloth.web.tie;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
@@ -13,7 +14,6 @@ import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.tie.Wrapped;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.Optional;
@@ -27,12 +27,13 @@ public final class TiePage {
 
     private final PageContext room;
 
-    public TiePage(PageContext room) {
+    private TiePage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/tie/{tie}", this::show);
+    public static void add(PageRoutes routes) {
+        routes.of(TiePage::new)
+                .get("/tie/{tie}", TiePage::show);
     }
 
     private void show(Context context) {

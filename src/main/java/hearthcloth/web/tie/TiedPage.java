@@ -1,5 +1,6 @@
 package hearthcloth.web.tie;
 
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
@@ -12,7 +13,6 @@ import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.tie.Wrapped;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
@@ -31,14 +31,15 @@ public final class TiedPage {
 
     private final PageContext room;
 
-    public TiedPage(PageContext room) {
+    private TiedPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/tied/{id}", this::show);
-        routes.get("/tied/{id}/model", this::model);
-        routes.get("/tied/{id}/net.pdf", this::net);
+    public static void add(PageRoutes routes) {
+        routes.of(TiedPage::new)
+                .get("/tied/{id}", TiedPage::show)
+                .get("/tied/{id}/model", TiedPage::model)
+                .get("/tied/{id}/net.pdf", TiedPage::net);
     }
 
     private void show(Context context) {
