@@ -1,17 +1,15 @@
 package hearthcloth.store;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import hearthcloth.measure.Length;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.stash.Piece;
-import hearthcloth.store.json.DesignCodec;
+import hearthcloth.store.json.Json;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.work.Thing;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One change of the stash: pieces that go and pieces that come. A changed piece goes and comes with the same id.
@@ -68,63 +66,62 @@ public record StashEdit(
     }
 
     String text() {
-        ObjectNode node = DesignCodec.object();
-        node.set("gone", DesignCodec.list(gone, DesignCodec::piece));
-        node.set("come", DesignCodec.list(come, DesignCodec::piece));
-        if (!pictured.isEmpty()) {
-            node.set("pictured", DesignCodec.list(pictured, StashEdit::pictured));
-        }
-        photo.ifPresent(from -> node.putObject("photo")
-                .put("id", from.photograph())
-                .put("in", from.in())
-                .set("keys", DesignCodec.texts(from.keys())));
-        return node.toString();
+        return Json.text(EditJson.of(this));
     }
 
+    /** @throws StoreException naming the change and what its record lacks */
     static StashEdit read(String label, String text) {
         try {
-            JsonNode node = DesignCodec.JSON.readTree(text);
-            return new StashEdit(
-                    label,
-                    DesignCodec.list(DesignCodec.field(node, "gone"), DesignCodec::piece),
-                    DesignCodec.list(DesignCodec.field(node, "come"), DesignCodec::piece),
-                    DesignCodec.list(node.path("pictured"), StashEdit::pictured),
-                    Optional.ofNullable(node.get("photo"))
-                            .map(from -> new FromPhoto(
-                                    DesignCodec.field(from, "id").asText(),
-                                    DesignCodec.texts(DesignCodec.field(from, "keys")),
-                                    DesignCodec.field(from, "in").asBoolean())));
-        } catch (JsonProcessingException e) {
-            throw new StoreException("The record of \"" + label + "\" cannot be read.", e);
+            return Json.read(text, EditJson.class).edit(label);
+        } catch (IllegalArgumentException e) {
+            throw new StoreException("The record of \"" + label + "\" cannot be read: " + e.getMessage() + ".", e);
         }
     }
 
-    private static JsonNode pictured(Pictured one) {
-        ObjectNode node = DesignCodec.object().put("fabric", one.fabric());
-        one.was().ifPresent(swatch -> node.set("was", swatch(swatch)));
-        one.is().ifPresent(swatch -> node.set("is", swatch(swatch)));
-        return node;
+    /** A change as it is kept; what it does not touch is left out. */
+    private record EditJson(
+            List<Piece> gone,
+            List<Piece> come,
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<PicturedJson> pictured,
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable PhotographJson photo) {
+
+        static EditJson of(StashEdit edit) {
+            List<PicturedJson> pictured =
+                    edit.pictured.stream().map(PicturedJson::of).toList();
+            return new EditJson(
+                    edit.gone,
+                    edit.come,
+                    pictured.isEmpty() ? null : pictured,
+                    edit.photo
+                            .map(from -> new PhotographJson(from.photograph, from.in, from.keys))
+                            .orElse(null));
+        }
+
+        StashEdit edit(String label) {
+            return new StashEdit(
+                    label,
+                    gone,
+                    come,
+                    pictured == null
+                            ? List.of()
+                            : pictured.stream().map(PicturedJson::pictured).toList(),
+                    Optional.ofNullable(photo).map(from -> new FromPhoto(from.id, from.keys, from.in)));
+        }
     }
 
-    private static Pictured pictured(JsonNode node) {
-        return new Pictured(
-                DesignCodec.field(node, "fabric").asText(),
-                Optional.ofNullable(node.get("was")).map(StashEdit::swatch),
-                Optional.ofNullable(node.get("is")).map(StashEdit::swatch));
-    }
+    private record PhotographJson(String id, boolean in, List<String> keys) {}
 
-    private static JsonNode swatch(SwatchBook.Swatch swatch) {
-        return DesignCodec.object()
-                .put("kind", swatch.kind())
-                .put("picture", swatch.picture())
-                .put("across", swatch.across().nm());
-    }
+    private record PicturedJson(
+            String fabric,
+            @JsonInclude(JsonInclude.Include.NON_NULL) SwatchBook.@Nullable Swatch was,
+            @JsonInclude(JsonInclude.Include.NON_NULL) SwatchBook.@Nullable Swatch is) {
 
-    private static SwatchBook.Swatch swatch(JsonNode node) {
-        Length across = DesignCodec.length(node, "across");
-        return new SwatchBook.Swatch(
-                DesignCodec.field(node, "kind").asText(),
-                DesignCodec.field(node, "picture").asText(),
-                across);
+        static PicturedJson of(Pictured one) {
+            return new PicturedJson(one.fabric, one.was.orElse(null), one.is.orElse(null));
+        }
+
+        Pictured pictured() {
+            return new Pictured(fabric, Optional.ofNullable(was), Optional.ofNullable(is));
+        }
     }
 }
