@@ -16,11 +16,46 @@ import org.jspecify.annotations.Nullable;
  * Reversed, it is the change that undoes it.
  *
  * @param label what was done, for "Undo …"
- * @param pictured fabrics whose picture changes with it
- * @param photo the photograph the pieces came from, if any
+ * @param along what changes with the pieces
  */
-public record StashEdit(
-        String label, List<Piece> gone, List<Piece> come, List<Pictured> pictured, Optional<FromPhoto> photo) {
+public record StashEdit(String label, List<Piece> gone, List<Piece> come, Along along) {
+
+    /**
+     * What changes along with pieces.
+     *
+     * @param pictured fabrics whose picture changes
+     * @param photo the photograph the pieces came from, if any
+     * @param aside pieces that are set aside or given back, if any
+     */
+    public record Along(List<Pictured> pictured, Optional<FromPhoto> photo, Optional<SetAside> aside) {
+
+        static final Along NOTHING = new Along(List.of(), Optional.empty(), Optional.empty());
+
+        public Along {
+            pictured = List.copyOf(pictured);
+        }
+
+        Along reversed() {
+            return new Along(
+                    pictured.stream()
+                            .map(one -> new Pictured(one.fabric(), /* was= */ one.is(), /* is= */ one.was()))
+                            .toList(),
+                    photo.map(from -> new FromPhoto(from.photograph(), from.keys(), !from.in())),
+                    aside.map(one -> new SetAside(one.pieces(), !one.on())));
+        }
+    }
+
+    /**
+     * Pieces kept for something else: never planned with, still seen.
+     *
+     * @param pieces their ids
+     * @param on false where they are given back
+     */
+    public record SetAside(List<String> pieces, boolean on) {
+        public SetAside {
+            pieces = List.copyOf(pieces);
+        }
+    }
 
     /** A fabric's picture before and after. */
     public record Pictured(String fabric, Optional<SwatchBook.Swatch> was, Optional<SwatchBook.Swatch> is) {}
@@ -39,22 +74,36 @@ public record StashEdit(
     public StashEdit {
         gone = List.copyOf(gone);
         come = List.copyOf(come);
-        pictured = List.copyOf(pictured);
     }
 
     public StashEdit(String label, List<Piece> gone, List<Piece> come) {
-        this(label, gone, come, List.of(), Optional.empty());
+        this(label, gone, come, Along.NOTHING);
+    }
+
+    public StashEdit(
+            String label, List<Piece> gone, List<Piece> come, List<Pictured> pictured, Optional<FromPhoto> photo) {
+        this(label, gone, come, new Along(pictured, photo, Optional.empty()));
+    }
+
+    /** Sets pieces aside, or gives them back; none comes or goes. */
+    public static StashEdit aside(String label, List<String> pieces, boolean on) {
+        return new StashEdit(
+                label,
+                List.of(),
+                List.of(),
+                new Along(List.of(), Optional.empty(), Optional.of(new SetAside(pieces, on))));
+    }
+
+    List<Pictured> pictured() {
+        return along.pictured();
+    }
+
+    Optional<FromPhoto> photo() {
+        return along.photo();
     }
 
     public StashEdit reversed() {
-        return new StashEdit(
-                label,
-                /* gone= */ come,
-                /* come= */ gone,
-                pictured.stream()
-                        .map(one -> new Pictured(one.fabric(), /* was= */ one.is(), /* is= */ one.was()))
-                        .toList(),
-                photo.map(from -> new FromPhoto(from.photograph(), from.keys(), !from.in())));
+        return new StashEdit(label, /* gone= */ come, /* come= */ gone, along.reversed());
     }
 
     /** Everything it touches: its pieces, and the stash they lie in. */
@@ -62,6 +111,7 @@ public record StashEdit(
         Set<Thing> touched = new HashSet<>(Set.of(Thing.STASH));
         gone.forEach(piece -> touched.add(Thing.piece(piece.id())));
         come.forEach(piece -> touched.add(Thing.piece(piece.id())));
+        along.aside().ifPresent(one -> one.pieces().forEach(id -> touched.add(Thing.piece(id))));
         return touched;
     }
 
@@ -82,32 +132,44 @@ public record StashEdit(
     private record EditJson(
             List<Piece> gone,
             List<Piece> come,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<PicturedJson> pictured,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable PhotographJson photo) {
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            List<PicturedJson> pictured,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            AsideJson aside,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            PhotographJson photo) {
 
         static EditJson of(StashEdit edit) {
             List<PicturedJson> pictured =
-                    edit.pictured.stream().map(PicturedJson::of).toList();
+                    edit.pictured().stream().map(PicturedJson::of).toList();
             return new EditJson(
                     edit.gone,
                     edit.come,
                     pictured.isEmpty() ? null : pictured,
-                    edit.photo
+                    edit.along
+                            .aside()
+                            .map(one -> new AsideJson(one.on, one.pieces))
+                            .orElse(null),
+                    edit.photo()
                             .map(from -> new PhotographJson(from.photograph, from.in, from.keys))
                             .orElse(null));
         }
 
         StashEdit edit(String label) {
-            return new StashEdit(
-                    label,
-                    gone,
-                    come,
+            Along along = new Along(
                     pictured == null
                             ? List.of()
                             : pictured.stream().map(PicturedJson::pictured).toList(),
-                    Optional.ofNullable(photo).map(from -> new FromPhoto(from.id, from.keys, from.in)));
+                    Optional.ofNullable(photo).map(from -> new FromPhoto(from.id, from.keys, from.in)),
+                    Optional.ofNullable(aside).map(one -> new SetAside(one.pieces, one.on)));
+            return new StashEdit(label, gone, come, along);
         }
     }
+
+    private record AsideJson(boolean on, List<String> pieces) {}
 
     private record PhotographJson(String id, boolean in, List<String> keys) {}
 

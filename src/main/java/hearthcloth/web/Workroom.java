@@ -1,10 +1,5 @@
 package hearthcloth.web;
 
-import io.javalin.http.Context;
-import java.util.function.Consumer;
-import java.util.function.Function;
-import hearthcloth.web.kit.Visitor;
-import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.StoreException;
@@ -13,6 +8,11 @@ import hearthcloth.web.cloth.ClothPage;
 import hearthcloth.web.cloth.ClothsPage;
 import hearthcloth.web.cloth.Example;
 import hearthcloth.web.cloth.GalleryPage;
+import hearthcloth.web.door.Devices;
+import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.RequestGuard;
+import hearthcloth.web.door.RequestMeasure;
+import hearthcloth.web.door.UploadFolder;
 import hearthcloth.web.gift.GiftPage;
 import hearthcloth.web.house.ArchivePage;
 import hearthcloth.web.house.DevicesPage;
@@ -23,10 +23,10 @@ import hearthcloth.web.house.SafetyPage;
 import hearthcloth.web.house.SettingsPage;
 import hearthcloth.web.house.StudioDesk;
 import hearthcloth.web.kit.ConflictPage;
-import hearthcloth.web.kit.Devices;
 import hearthcloth.web.kit.ErrorPages;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageSources;
-import hearthcloth.web.kit.RequestGuard;
+import hearthcloth.web.kit.Visitor;
 import hearthcloth.web.make.CutPage;
 import hearthcloth.web.make.SewPage;
 import hearthcloth.web.photo.PhotoPage;
@@ -36,25 +36,32 @@ import hearthcloth.web.tie.TiedPage;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
 public final class Workroom implements AutoCloseable {
 
     private static final int PORTS_TRIED = 20;
+    private static final int LAST_PORT = 65_535;
 
     private final Javalin server;
     private final Optional<Store> store;
     private final Optional<Devices> devices;
+    private final boolean isAskedHere;
+    private final UploadFolder uploads;
 
-    private Workroom(Javalin server, Optional<Store> store, Optional<Devices> devices) {
+    private Workroom(Javalin server, Opened opened) {
         this.server = server;
-        this.store = store;
-        this.devices = devices;
+        this.store = opened.store();
+        this.devices = opened.devices();
+        this.isAskedHere = opened.reach().code();
+        this.uploads = opened.uploads();
     }
 
     /**
@@ -65,38 +72,64 @@ public final class Workroom implements AutoCloseable {
      * @throws StoreException where the file cannot be used, in words
      */
     public static Workroom open(Path data, int port, Clock clock) {
-        return open(data, port, clock, false);
+        return open(data, port, clock, Reach.HERE);
     }
 
-    /**
-     * Opens the workroom.
-     *
-     * @param lan true to answer other devices on the network too, those that are let in
-     */
-    public static Workroom open(Path data, int port, Clock clock, boolean lan) {
-        Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
+    /** Opens the workroom, for whom {@code reach} says. */
+    public static Workroom open(Path data, int port, Clock clock, Reach reach) {
         Store store = Store.open(data, clock);
-        return started(own(store, devices), Optional.of(store), port, devices);
+        store.hold();
+        Optional<Devices> devices = reach.keepsDoor() ? Optional.of(new Devices(clock)) : Optional.empty();
+        Visitor visitor = Visitor.own(store, RequestGuard.newToken());
+        return new Opened(context -> visitor, Optional.empty(), Optional.of(store), reach, devices, UploadFolder.open())
+                .at(port);
     }
 
     /**
-     * Opens a workroom of a studio, for whoever comes in.
+     * Opens a workroom of a studio, for whoever comes in by name and passphrase.
      *
      * @param port as for {@link #open(Path, int, Clock)}
      */
-    public static Workroom open(Studio studio, int port, Clock clock, boolean lan) {
-        Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
-        return started(shared(studio, devices), Optional.empty(), port, devices);
+    public static Workroom open(Studio studio, int port, Clock clock, Reach reach) {
+        StudioDesk desk = new StudioDesk(studio, RequestGuard.newToken());
+        return new Opened(
+                        desk::visitor,
+                        Optional.of(desk),
+                        Optional.empty(),
+                        reach,
+                        Optional.empty(),
+                        UploadFolder.open())
+                .at(port);
     }
 
-    private static Workroom started(Javalin server, Optional<Store> store, int port, Optional<Devices> devices) {
-        for (int tried = 0; ; tried++) {
-            try {
-                String host = devices.isPresent() ? "0.0.0.0" : "127.0.0.1";
-                return new Workroom(server.start(host, port == 0 ? 0 : port + tried), store, devices);
-            } catch (JavalinBindException e) {
-                if (port == 0 || tried == PORTS_TRIED) {
-                    throw new StoreException("No port is free from " + port + " on; choose another with --port.", e);
+    /**
+     * All that a workroom is made of but its port.
+     *
+     * @param who tells whom a request comes from
+     * @param desk of a studio; empty on one's own machine
+     * @param store on one's own machine; empty in a studio, which has one for each person
+     */
+    private record Opened(
+            Function<Context, Visitor> who,
+            Optional<StudioDesk> desk,
+            Optional<Store> store,
+            Reach reach,
+            Optional<Devices> devices,
+            UploadFolder uploads) {
+
+        /** Each port is tried with a server of its own, since one that found its port taken cannot be started again. */
+        private Workroom at(int port) {
+            String host = reach.lan() ? "0.0.0.0" : "127.0.0.1";
+            int last = port == 0 ? 0 : Math.min(port + PORTS_TRIED, LAST_PORT);
+            for (int tried = port; ; tried++) {
+                try {
+                    return new Workroom(server(this).start(host, tried), this);
+                } catch (JavalinBindException e) {
+                    if (tried == last) {
+                        store.ifPresent(Store::close);
+                        throw new StoreException(
+                                "No port is free from " + port + " on; choose another with --port.", e);
+                    }
                 }
             }
         }
@@ -113,7 +146,14 @@ public final class Workroom implements AutoCloseable {
 
     /** Where a telephone goes to photograph scraps, for the next ten minutes; empty where the workroom is not shared. */
     public List<String> toTheCamera() {
-        return devices.map(all -> DevicesPage.toTheCamera(all, port())).orElse(List.of());
+        return isAskedHere
+                ? List.of()
+                : devices.map(all -> DevicesPage.toTheCamera(all, port())).orElse(List.of());
+    }
+
+    /** What is typed on the page that asks for a code, where this machine asks for one; each lets one browser in. */
+    public Optional<String> code() {
+        return isAskedHere ? devices.map(Devices::code) : Optional.empty();
     }
 
     /** What she has to know although the workroom is open; mostly empty. */
@@ -124,42 +164,15 @@ public final class Workroom implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        store.ifPresent(Store::close);
+        uploads.close();
     }
 
-    /** On her own machine, where nobody has to come in; a safety copy is made before the first page of a day. */
-    private static Javalin own(Store store, Optional<Devices> devices) {
-        Visitor visitor = Visitor.own(store, RequestGuard.newToken());
-        return server(context -> visitor, devices, pages -> {
-            new RequestGuard(context -> visitor, devices).stand(pages.routes());
-            pages.routes().before(context -> store.copies().ifPresent(SafetyCopies::daily));
-        });
-    }
-
-    /** In a studio, where each request is somebody's. */
-    private static Javalin shared(Studio studio, Optional<Devices> devices) {
-        StudioDesk desk = new StudioDesk(studio, RequestGuard.newToken());
-        return server(desk::visitor, devices, pages -> {
-            desk.recognise(pages.routes());
-            new RequestGuard(desk::visitor, devices).stand(pages.routes());
-            desk.bar(pages.routes());
-            EntrancePage.add(pages, desk);
-            PeoplePage.add(pages, desk);
-            GuidelinesPage.add(pages, desk);
-        });
-    }
-
-    /**
-     * The pages.
-     *
-     * @param who tells whom a request comes from
-     * @param door says who may come in, and what is done before a page is shown
-     */
-    private static Javalin server(
-            Function<Context, Visitor> who, Optional<Devices> devices, Consumer<PageRoutes> door) {
+    private static Javalin server(Opened opened) {
         return Javalin.create(config -> {
-            settle(config);
-            PageRoutes pages = new PageRoutes(config.routes, who);
-            door.accept(pages);
+            settle(config, opened.uploads());
+            PageRoutes pages = new PageRoutes(config.routes, opened.who());
+            door(pages, opened);
             new ErrorPages(pages).add();
             new ConflictPage(pages).add();
             LetterFiles.add(config.routes);
@@ -174,20 +187,38 @@ public final class Workroom implements AutoCloseable {
             SewPage.add(pages);
             ClothsPage.add(pages);
             ArchivePage.add(pages);
-            DevicesPage.add(pages, devices);
+            DevicesPage.add(pages, opened.reach(), opened.devices());
             SettingsPage.add(pages);
             SafetyPage.add(pages);
             Example.add(pages);
         });
     }
 
-    private static void settle(JavalinConfig config) {
+    /** Who may come in, and what is done before a page is shown. */
+    private static void door(PageRoutes pages, Opened opened) {
+        RequestGuard guard = new RequestGuard(opened.who(), opened.reach(), opened.devices());
+        opened.desk().ifPresent(desk -> desk.recognise(pages.routes()));
+        guard.stand(pages.routes());
+        opened.desk().ifPresent(desk -> {
+            desk.bar(pages.routes());
+            EntrancePage.add(pages, desk);
+            PeoplePage.add(pages, desk);
+            GuidelinesPage.add(pages, desk);
+        });
+        opened.store()
+                .ifPresent(
+                        store -> pages.routes().before(context -> store.copies().ifPresent(SafetyCopies::daily)));
+    }
+
+    private static void settle(JavalinConfig config, UploadFolder uploads) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.defaultContentType = "text/html; charset=utf-8";
-        config.http.maxRequestSize = RequestGuard.LARGEST_REQUEST;
-        config.jetty.multipartConfig.maxTotalRequestSize(RequestGuard.LARGEST_PHOTOGRAPH, SizeUnit.BYTES);
+        config.http.maxRequestSize = RequestMeasure.LARGEST_PHOTOGRAPH;
+        config.jetty.multipartConfig.maxTotalRequestSize(RequestMeasure.LARGEST_PHOTOGRAPH, SizeUnit.BYTES);
+        config.jetty.multipartConfig.cacheDirectory(uploads.path().toString());
+        config.jetty.modifyServer(server -> server.insertHandler(new RequestMeasure()));
         config.staticFiles.enableWebjars();
         config.staticFiles.add(files -> {
             files.hostedPath = "/own";

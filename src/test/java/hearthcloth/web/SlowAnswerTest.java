@@ -31,7 +31,8 @@ class SlowAnswerTest {
         browser = new Browser(folder);
         Visit visit = browser.visit();
         visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
-        photograph = Visit.onward(visit.send("/stash/photo", "picture", TestPhotographs.missed(), "sheet", "a4"));
+        photograph = visit.untilRead(
+                Visit.onward(visit.send("/stash/photo", "picture", TestPhotographs.missed(), "sheet", "a4")));
         page = browser.window(Browser.Screen.DESK, ColorScheme.LIGHT);
         page.navigate(photograph);
         page.locator("#sort").waitFor();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
@@ -72,7 +73,7 @@ class TurningTest {
             assertThat(seen(page)).isEqualTo(first);
             button(page, "Tip away").click();
             assertThat(seen(page)).isNotEqualTo(first);
-            assertThat(page.locator("[data-said]").innerText()).isEqualTo("tipped away");
+            PlaywrightAssertions.assertThat(page.locator("[data-said]")).hasText("tipped away");
             button(page, "From a corner").click();
             assertThat(seen(page)).isEqualTo(first);
             page.screenshot(new Page.ScreenshotOptions()
@@ -92,7 +93,7 @@ class TurningTest {
             page.getByLabel("a quarter", new Page.GetByLabelOptions().setExact(true))
                     .check();
             page.locator("#turning[data-shown*='turn=1']").waitFor();
-            assertThat(page.url()).contains("turn=1");
+            page.waitForURL(Pattern.compile(".*turn=1.*"));
             assertThat(seen(page)).isNotEqualTo(first);
             page.getByLabel("Round what").fill("bottle 3 x 9 in");
             page.locator("#turning[data-shown*='bottle']").waitFor();
@@ -101,7 +102,7 @@ class TurningTest {
             Browser.assertFit(page, "a bottle tied, in the dark");
             page.getByLabel("Round what").fill("box 30 x 30 x 30 in");
             page.getByText("would do").waitFor();
-            assertThat(page.locator("#turning").isVisible()).isFalse();
+            PlaywrightAssertions.assertThat(page.locator("#turning")).isHidden();
             browser.assertQuiet();
         }
     }
@@ -121,7 +122,7 @@ class TurningTest {
         Page page = browser.window(screen, scheme);
         page.navigate(tied);
         page.locator(".stills svg").first().waitFor();
-        assertThat(page.locator("#turning").isVisible()).isFalse();
+        PlaywrightAssertions.assertThat(page.locator("#turning")).isHidden();
         page.getByText("Patch by patch").click();
         Browser.assertFit(page, "tied, " + screen + scheme);
         page.navigate("/tie/one-bottle-wrap");

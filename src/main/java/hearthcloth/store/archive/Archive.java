@@ -35,10 +35,17 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
 
     /** What an archive says of itself; what it counts tells one that broke off. */
     record Front(
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String format,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Integer version,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Integer pieces,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Integer cloths) {}
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String format,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Integer version,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Integer pieces,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Integer cloths) {}
 
     /**
      * A cloth's entry.
@@ -76,8 +83,8 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
             write(zip, "swatches.json", Json.text(new TreeMap<>(swatches)));
             for (int i = 0; i < cloths.size(); i++) {
                 Kept kept = cloths.get(i);
-                ClothEntry entry = new ClothEntry(
-                        kept.id(), kept.name(), kept.document().text());
+                ClothEntry entry =
+                        new ClothEntry(kept.id(), kept.name(), kept.document().text());
                 write(zip, "cloth-" + (i + 1) + ".json", Json.text(entry));
             }
         } catch (IOException e) {

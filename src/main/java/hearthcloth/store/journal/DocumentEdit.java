@@ -55,11 +55,20 @@ public record DocumentEdit(int at, String was, String is) {
      * @param before the whole document, in place of the stretch; with {@code after}
      */
     private record Written(
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Integer at,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String was,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String is,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String before,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String after) {}
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Integer at,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String was,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String is,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String before,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String after) {}
 
     /** Reads what {@link #text} wrote, and the whole documents before and after that earlier files hold. */
     public static DocumentEdit read(String text) {

@@ -34,8 +34,8 @@ public final class PhotoJson {
     }
 
     public static String text(PhotoSorting sorting) {
-        return Json.text(new SortingJson(
-                sorting.pieces().stream().map(SortedJson::of).toList(), sorting.groups()));
+        return Json.text(
+                new SortingJson(sorting.pieces().stream().map(SortedJson::of).toList(), sorting.groups()));
     }
 
     public static PhotoSorting sorting(String text) {
@@ -112,9 +112,15 @@ public final class PhotoJson {
             boolean checked,
             String group,
             PieceJson piece,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<Double> drawn,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Double grain,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable BoxJson along) {
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            List<Double> drawn,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Double grain,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            BoxJson along) {
 
         static SortedJson of(SortedPiece sorted) {
             return new SortedJson(

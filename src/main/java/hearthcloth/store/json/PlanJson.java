@@ -23,8 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param work the cloth in its {@link Notation}
  * @param cuts how each piece is cut up
  */
-record PlanJson(
-        Plan.Story story, String work, Making making, PiecingRules rules, List<CutJson> cuts, Bound bound) {
+record PlanJson(Plan.Story story, String work, Making making, PiecingRules rules, List<CutJson> cuts, Bound bound) {
 
     static PlanJson of(Plan plan) {
         return new PlanJson(
@@ -68,12 +67,23 @@ record PlanJson(
      * @param patch which one it becomes; with {@code turned}
      */
     record TreeJson(
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Boolean upright,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Length at,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable TreeJson first,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable TreeJson second,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String patch,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Boolean turned) {
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Boolean upright,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Length at,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            TreeJson first,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            TreeJson second,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String patch,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Boolean turned) {
 
         static TreeJson of(CutTree tree) {
             if (tree instanceof CutTree.Parted cut) {
@@ -106,7 +116,8 @@ record PlanJson(
 
         private static CutTree oneBelowTheOther(Rect whole, Length at, TreeJson upper, TreeJson lower) {
             Rect first = Rect.at(whole.x(), whole.y(), new Size(whole.width(), at.minus(whole.y())));
-            Rect second = Rect.at(whole.x(), at, new Size(whole.width(), whole.bottom().minus(at)));
+            Rect second = Rect.at(
+                    whole.x(), at, new Size(whole.width(), whole.bottom().minus(at)));
             return CutTree.parted(whole, false, at, upper.tree(first), lower.tree(second));
         }
     }

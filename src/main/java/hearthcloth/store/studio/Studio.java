@@ -34,7 +34,13 @@ public final class Studio implements AutoCloseable {
     /** The most connections of one workroom; PostgreSQL usually allows a hundred in all. */
     private static final int MOST_CONNECTIONS = 8;
 
+    /** At the start the database may take this long. */
     private static final long PATIENCE_MS = 10_000;
+
+    /** Later on a page is waiting: within three seconds it says that the database does not answer. */
+    private static final long PAGE_MS = 2_000;
+
+    private static final long ALIVE_MS = 30_000;
 
     /** The number of the lock under which workrooms that migrate a schema wait for each other, "HCLT". */
     private static final int TURN = SqliteFile.MARK;
@@ -63,9 +69,15 @@ public final class Studio implements AutoCloseable {
         address.password().ifPresent(config::setPassword);
         config.setMaximumPoolSize(MOST_CONNECTIONS);
         config.setMinimumIdle(1);
-        config.setConnectionTimeout(PATIENCE_MS);
+        config.setInitializationFailTimeout(PATIENCE_MS);
+        config.setConnectionTimeout(PAGE_MS);
+        config.setValidationTimeout(PAGE_MS / 2);
+        config.setKeepaliveTime(ALIVE_MS);
         config.setConnectionInitSql("set lock_timeout = '20s'");
         config.addDataSourceProperty("tcpKeepAlive", "true");
+        config.addDataSourceProperty("connectTimeout", "2");
+        // Longer than a lock is waited for, so that only a line that was cut is given up.
+        config.addDataSourceProperty("socketTimeout", "25");
         HikariDataSource pool;
         try {
             pool = new HikariDataSource(config);

@@ -1,11 +1,11 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
@@ -43,6 +43,8 @@ public record ClothAsked(PageContext room) {
             context.redirect(to + cloths.get(0).id());
             return;
         }
-        room.show(context, new View(room.frame(context, question, stage), new ClothCard.Choice(ClothCard.all(room, cloths), to)));
+        room.show(
+                context,
+                new View(room.frame(context, question, stage), new ClothCard.Choice(ClothCard.all(room, cloths), to)));
     }
 }

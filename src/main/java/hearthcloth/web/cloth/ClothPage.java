@@ -1,8 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.SvgWriter;
@@ -20,6 +17,9 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
@@ -91,7 +91,7 @@ public final class ClothPage {
                 context.queryParam("at") == null ? PageContext.field(context, "at") : PageContext.text(context, "at");
         return new ClothView(
                 saved,
-                room.store().stash().whole(),
+                room.store().atHand().freeFor(saved.id()),
                 room.store().swatches().across(),
                 room.settings(),
                 Wished.of(room.store()),
@@ -108,7 +108,7 @@ public final class ClothPage {
                 new ClothBench.History(
                         book().undoable(id).orElse(""), book().redoable(id).orElse("")),
                 part ? said : "",
-                book().promises().warnings(id, view.stash()));
+                room.store().atHand().warnings(id));
         room.show(
                 context,
                 part ? bench : new View(room.frame(context, view.saved().name(), "Cloth"), bench));
@@ -124,7 +124,9 @@ public final class ClothPage {
                 .flatMap(plan -> new PlanFolder(
                                 plan, settings.ruler(), settings.paper(), wished.wrapped(settings.ruler()))
                         .tied());
-        room.show(context, new Tied(
+        room.show(
+                context,
+                new Tied(
                         tied.map(gift -> SvgWriter.writeBare(gift.views(TIED_WIDTH, TIED_HEIGHT, CAPTION)))
                                 .orElse(""),
                         tied.map(gift -> gift.whatShows().sentences()).orElse(List.of())));
@@ -202,7 +204,7 @@ public final class ClothPage {
         ClothDocument planned = DesignPlanning.settled(
                 saved,
                 saved.document().design(),
-                room.store().stash().whole(),
+                room.store().atHand().freeFor(saved.id()),
                 room.settings().ruler());
         Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
         Set<String> ticked = new HashSet<>(planned.bench().ticked());

@@ -1,8 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
@@ -16,6 +13,9 @@ import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.StaleChangeException;
 import io.javalin.http.Context;
 import java.util.List;

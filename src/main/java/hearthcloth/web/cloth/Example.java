@@ -1,6 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -18,6 +17,7 @@ import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.TimeLimit;
 import io.javalin.http.Context;
 import java.io.IOException;
@@ -39,9 +39,7 @@ public final class Example {
     }
 
     public static void add(PageRoutes routes) {
-        routes.of(Example::new)
-                .post("/example", Example::lay)
-                .post("/example/away", Example::clear);
+        routes.of(Example::new).post("/example", Example::lay).post("/example/away", Example::clear);
     }
 
     private void lay(Context context) {

@@ -1,9 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.stash.Fabric;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
@@ -14,23 +10,33 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.StashAtHand;
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The gallery: cloths that the stash can make for what she wishes, as they are found. */
 public final class GalleryPage {
 
     private static final int PROPOSALS = 6;
+
+    /** The setting that names those cloths, one a line. */
+    private static final String ALSO = "wish.also";
 
     /** One proposal in the gallery. */
     public record Card(
@@ -64,21 +70,22 @@ public final class GalleryPage {
     public record Wishes(String wished, WishForm form, boolean isTied) {}
 
     /**
+     * What she has to plan from.
+     *
+     * @param fabrics to choose from
+     * @param isEmpty true where there is nothing in the stash at all
+     * @param held what a new cloth is not planned from
+     */
+    public record Heap(List<Fabric> fabrics, boolean isEmpty, HeldBack held) {}
+
+    /**
      * The page.
      *
-     * @param fabrics of the stash, to choose from
      * @param kept the cloths she has already
      */
     @PageView.Template("gallery.jte")
-    public record View(
-            PageFrame frame, Wishes wishes, List<Fabric> fabrics, Proposals proposals, ClothCard.Choice kept)
-            implements PageView {
-
-        /** True where there is nothing in the stash to plan from. */
-        public boolean isEmpty() {
-            return fabrics.isEmpty();
-        }
-    }
+    public record View(PageFrame frame, Wishes wishes, Heap heap, Proposals proposals, ClothCard.Choice kept)
+            implements PageView {}
 
     private final PageContext room;
 
@@ -100,22 +107,37 @@ public final class GalleryPage {
     }
 
     private void show(Context context) {
-        Stash stash = room.store().stash().whole();
+        StashAtHand heap = room.store().atHand();
+        Stash stash = free(heap);
         Wished wished = Wished.of(room.store());
         WishForm form = WishForm.of(room.store());
         if (!stash.pieces().isEmpty()) {
             searches.begin(room.store(), stash, form.wish(wished, room.settings(), stash, PROPOSALS));
         }
-        room.show(context, new View(
+        room.show(
+                context,
+                new View(
                         room.frame(context, "Cloths your stash can make", "Cloth"),
                         new Wishes(
                                 wished.words(room.settings().ruler()),
                                 form,
                                 wished.thing().isPresent()),
-                        stash.fabrics(),
+                        new Heap(stash.fabrics(), heap.stash().pieces().isEmpty(), HeldBack.of(heap, also())),
                         shown(),
                         new ClothCard.Choice(
                                 ClothCard.all(room, room.store().cloths().all()), "/cloth/")));
+    }
+
+    /** The cloths whose pieces she allows a new one to take all the same. */
+    private Set<String> also() {
+        return room.store()
+                .setting(ALSO)
+                .map(text -> Set.copyOf(Arrays.asList(text.split("\n"))))
+                .orElse(Set.of());
+    }
+
+    private Stash free(StashAtHand heap) {
+        return heap.free(also());
     }
 
     private Optional<ProposalSearch> planning() {
@@ -128,9 +150,10 @@ public final class GalleryPage {
 
     private void look(Context context) {
         WishForm form = WishForm.read(name -> PageContext.field(context, name), context.formParams("fabric"));
-        Stash stash = room.store().stash().whole();
+        Stash stash = free(room.store().atHand());
         form.wish(Wished.of(room.store()), room.settings(), stash, PROPOSALS);
         form.keep(room.store());
+        room.store().set(ALSO, String.join("\n", context.formParams("also")));
         PageContext.go(context, "/cloth", "");
     }
 

@@ -1,14 +1,14 @@
 package hearthcloth.web.gift;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.Capacity;
 import hearthcloth.wrap.Gift;
@@ -91,7 +91,9 @@ public final class GiftPage {
             case "ties" -> room.show(context, new Ties(answer, room.token()));
             case "holds" -> room.show(context, held);
             default ->
-                room.show(context, new View(
+                room.show(
+                        context,
+                        new View(
                                 room.frame(context, "What will it wrap?", "Gift"),
                                 asked,
                                 answer,

@@ -1,14 +1,17 @@
 package hearthcloth.web.house;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.store.Person;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.PeopleBook;
+import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The way into a studio by name and passphrase, and out again; whoever comes first begins it as its teacher. */
 public final class EntrancePage {
@@ -24,13 +27,18 @@ public final class EntrancePage {
     private final PageContext room;
     private final StudioDesk desk;
 
-    private EntrancePage(PageContext room, StudioDesk desk) {
+    /** Addresses from which somebody comes in just now: one at a time from each, so that a guesser waits for itself alone. */
+    private final Set<String> coming;
+
+    private EntrancePage(PageContext room, StudioDesk desk, Set<String> coming) {
         this.room = room;
         this.desk = desk;
+        this.coming = coming;
     }
 
     public static void add(PageRoutes routes, StudioDesk desk) {
-        routes.of(room -> new EntrancePage(room, desk))
+        Set<String> coming = ConcurrentHashMap.newKeySet();
+        routes.of(room -> new EntrancePage(room, desk, coming))
                 .get("/enter", (page, context) -> page.show(context, ""))
                 .post("/enter", EntrancePage::enter)
                 .post("/leave", EntrancePage::leave);
@@ -47,11 +55,25 @@ public final class EntrancePage {
     }
 
     private void enter(Context context) {
+        String address = RequestGuard.address(context);
+        if (!coming.add(address)) {
+            context.status(429);
+            show(context, "Somebody is just coming in from your machine; try again in some seconds.");
+            return;
+        }
+        try {
+            entered(context);
+        } finally {
+            coming.remove(address);
+        }
+    }
+
+    private void entered(Context context) {
         String name = PageContext.field(context, "name");
         String passphrase = Optional.ofNullable(context.formParam("passphrase")).orElse("");
         try {
             Optional<Person> person = people().isEmpty()
-                    ? Optional.of(people().begin(name, passphrase))
+                    ? Optional.of(begun(context, name, passphrase))
                     : people().enter(name, passphrase);
             if (person.isPresent()) {
                 desk.begin(context, person.get());
@@ -64,6 +86,14 @@ public final class EntrancePage {
             context.status(422);
             show(context, String.valueOf(e.getMessage()));
         }
+    }
+
+    /** Who begins a studio is its teacher; on a network that could be anybody. */
+    private Person begun(Context context, String name, String passphrase) {
+        if (RequestGuard.isNear(context)) {
+            throw new StoreException("A studio is begun at the machine its workroom runs on; come in there first.");
+        }
+        return people().begin(name, passphrase);
     }
 
     private void leave(Context context) {

@@ -1,9 +1,5 @@
 package hearthcloth.web.house;
 
-import hearthcloth.store.Person;
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -11,6 +7,7 @@ import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.plan.rework.GuidelineFit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
+import hearthcloth.store.Person;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
@@ -19,6 +16,9 @@ import hearthcloth.web.cloth.ClothDrawing;
 import hearthcloth.web.cloth.DesignPlanning;
 import hearthcloth.web.cloth.NewCloth;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
 import io.javalin.http.Context;
@@ -75,7 +75,9 @@ public final class GuidelinesPage {
     private void show(Context context) {
         boolean teacher = here().isTeacher();
         List<SavedCloth> own = teacher ? room.store().cloths().all() : List.of();
-        room.show(context, new View(
+        room.show(
+                context,
+                new View(
                         room.frame(context, "Guidelines", ""),
                         book().all().stream().map(this::card).toList(),
                         teacher,
@@ -109,7 +111,7 @@ public final class GuidelinesPage {
     private void follow(Context context) {
         GuidelineBook.Handed handed = book().find(context.pathParam("id"))
                 .orElseThrow(() -> new NotFoundResponse("This guideline has been taken back."));
-        Stash stash = room.store().stash().whole();
+        Stash stash = room.store().atHand().free(Set.of());
         if (stash.pieces().isEmpty()) {
             throw new StoreException("Your stash is empty; lay in what you have first.");
         }

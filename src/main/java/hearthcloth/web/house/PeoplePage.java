@@ -1,14 +1,14 @@
 package hearthcloth.web.house;
 
-import hearthcloth.web.kit.PageRoutes;
-import java.util.List;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.store.Person;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.PeopleBook;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.Optional;
 
 /** Who belongs to the studio; a teacher brings people in, and everybody changes her own passphrase. */

@@ -1,14 +1,13 @@
 package hearthcloth.web.house;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.SafetyCopy;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -41,24 +40,27 @@ public final class SafetyPage {
         routes.of(SafetyPage::new)
                 .get("/copies", SafetyPage::show)
                 .post("/copies", SafetyPage::make)
-                .post("/copies/back", SafetyPage::back);
+                .post("/copies/back", SafetyPage::back)
+                .post("/anew", SafetyPage::anew);
     }
 
     private void show(Context context) {
         List<Line> lines = room.store().copies().map(SafetyCopies::all).orElse(List.of()).stream()
-                .map(SafetyPage::line)
+                .map(this::line)
                 .toList();
         String folder =
                 room.store().copies().map(copies -> copies.folder().toString()).orElse("");
         room.show(context, new View(room.frame(context, "Safety copies", ""), lines, folder));
     }
 
-    private static Line line(SafetyCopy copy) {
-        return new Line(copy.name(), time(copy.made()), copy.reason().words(), size(copy.bytes()));
+    private Line line(SafetyCopy copy) {
+        return new Line(copy.name(), time(copy), copy.reason().words(), size(copy.bytes()));
     }
 
-    private static String time(Instant moment) {
-        return TIME.format(moment);
+    /** When it was made, as far as that is known. */
+    private String time(SafetyCopy copy) {
+        return TIME.format(copy.made())
+                + (copy.isAhead(room.store().now()) ? ", by a clock that was wrong then or is wrong now" : "");
     }
 
     /** Rounded up, so that nothing seems to be nothing. */
@@ -78,12 +80,17 @@ public final class SafetyPage {
         PageContext.go(context, "/copies", "Copied: " + size(made.bytes()) + ".");
     }
 
+    /** Her file was moved or deleted while she works on it. */
+    private void anew(Context context) {
+        room.store().writeAnew();
+        PageContext.go(context, "/gift", "Your work is in its place again, as it was at your last change.");
+    }
+
     private void back(Context context) {
         SafetyCopy copy = copies().restore(PageContext.field(context, "copy"));
         PageContext.go(
                 context,
                 "/copies",
-                "Your work is as it was on " + time(copy.made())
-                        + ". What you had before is the newest copy in this list.");
+                "Your work is as it was on " + time(copy) + ". What you had before is the newest copy in this list.");
     }
 }

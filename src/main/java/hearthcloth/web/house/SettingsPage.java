@@ -1,13 +1,13 @@
 package hearthcloth.web.house;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.sew.machine.SewingHand;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import io.javalin.http.Context;
 import java.util.Arrays;
@@ -41,7 +41,9 @@ public final class SettingsPage {
 
     private void show(Context context) {
         String back = PageContext.text(context, "back");
-        room.show(context, new View(
+        room.show(
+                context,
+                new View(
                         room.frame(context, "How you measure", ""),
                         own(back) ? back : "/gift",
                         OwnHand.of(room.store(), room.settings()),

@@ -1,10 +1,10 @@
 package hearthcloth.web.house;
 
-import hearthcloth.web.kit.Visitor;
 import hearthcloth.store.Person;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.VisitBook;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Visitor;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;

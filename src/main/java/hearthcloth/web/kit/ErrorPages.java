@@ -4,12 +4,64 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import java.net.URI;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.jetty.http.HttpException;
 import org.jspecify.annotations.Nullable;
 
 /** Every trouble becomes a page, or a sentence on the page, in words; nothing of the program's insides is shown. */
 public final class ErrorPages {
+
+    private static final String BARE = "bare";
+
+    private final PageRoutes pages;
+
+    public ErrorPages(PageRoutes pages) {
+        this.pages = pages;
+    }
+
+    /** Whether troubles of this request are told in bare words: who is not let in sees no page, token or setting. */
+    public static void bare(Context context, boolean bare) {
+        context.attribute(BARE, bare);
+    }
+
+    public void add() {
+        RoutesConfig routes = pages.routes();
+        routes.exception(MeasureException.class, (e, context) -> say(context, 422, e.getMessage()));
+        routes.exception(StoreException.class, (e, context) -> {
+            if (StoreException.isAway(e)) {
+                away(context, e, String.valueOf(e.getMessage()));
+            } else {
+                say(context, 409, e.getMessage());
+            }
+        });
+        routes.exception(HttpResponseException.class, (e, context) -> say(context, e.getStatus(), e.getMessage()));
+        routes.exception(Exception.class, this::unforeseen);
+        routes.error(404, context -> say(context, 404, "There is nothing at this address."));
+    }
+
+    /** A trouble of one of the kinds above that came wrapped in others, or one nobody thought of. */
+    private void unforeseen(Exception e, Context context) {
+        Optional<HttpResponseException> answer = behind(e, HttpResponseException.class);
+        Optional<HttpException> unread = behind(e, HttpException.class);
+        if (answer.isPresent()) {
+            say(context, answer.get().getStatus(), answer.get().getMessage());
+        } else if (unread.isPresent()) {
+            say(context, unread.get().getCode(), "What was sent cannot be read; load the page again and send it anew.");
+        } else if (StoreException.isAway(e)) {
+            away(context, e, StoreException.behind(e).orElse(""));
+        } else {
+            say(
+                    context,
+                    500,
+                    StoreException.behind(e)
+                            .orElse("Something went wrong inside the workroom. Nothing was changed; try again."));
+        }
+    }
 
     /**
      * A page that says what went wrong.
@@ -19,37 +71,76 @@ public final class ErrorPages {
     @PageView.Template("trouble.jte")
     public record View(PageFrame frame, String words, String back) implements PageView {}
 
-    private final PageRoutes pages;
+    /**
+     * What a page shows that has nothing of her work to show.
+     *
+     * @param again the form's fields, to send once more; empty where none was sent
+     * @param token of the page the form stood on
+     * @param gone whether the file can be written anew
+     */
+    @PageView.Template("away.jte")
+    public record Away(String words, String path, List<ConflictPage.Sent> again, String token, boolean gone)
+            implements PageView {}
 
-    public ErrorPages(PageRoutes pages) {
-        this.pages = pages;
+    /** Her work cannot be reached: said without looking into it, and what she typed is kept on the page. */
+    private void away(Context context, Exception e, String words) {
+        context.status(503);
+        boolean gone = StoreException.isGone(e);
+        if (Boolean.TRUE.equals(context.attribute(BARE))) {
+            context.contentType("text/plain; charset=utf-8").result(words + "\n");
+        } else if (PageContext.isPart(context)) {
+            context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
+            String more = gone ? " Load the page to have it written anew." : "";
+            pages.at(context).show(context, PageFrame.Said.trouble(words + more));
+        } else {
+            pages.at(context).show(context, away(context, words, gone));
+        }
     }
 
-    public void add() {
-        RoutesConfig routes = pages.routes();
-        routes.exception(MeasureException.class, (e, context) -> say(context, 422, e.getMessage()));
-        routes.exception(StoreException.class, (e, context) -> say(context, 409, e.getMessage()));
-        routes.exception(HttpResponseException.class, (e, context) -> say(context, e.getStatus(), e.getMessage()));
-        routes.exception(
-                Exception.class,
-                (e, context) -> say(
-                        context,
-                        500,
-                        StoreException.behind(e)
-                                .orElse("Something went wrong inside the workroom. Nothing was changed; try again.")));
-        routes.error(404, context -> say(context, 404, "There is nothing at this address."));
+    private Away away(Context context, String words, boolean gone) {
+        List<ConflictPage.Sent> again = new ArrayList<>();
+        if (HandlerType.POST.equals(context.method())) {
+            context.formParamMap()
+                    .forEach((name, values) -> values.stream()
+                            .filter(value -> !name.equals("token"))
+                            .forEach(value -> again.add(new ConflictPage.Sent(name, value))));
+        }
+        String given = PageContext.field(context, "token");
+        return new Away(words, context.path(), again, gone ? pages.at(context).token() : given, gone);
+    }
+
+    private static <T> Optional<T> behind(Throwable thrown, Class<T> kind) {
+        for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+            if (kind.isInstance(cause)) {
+                return Optional.of(kind.cast(cause));
+            }
+        }
+        return Optional.empty();
     }
 
     private void say(Context context, int status, @Nullable String words) {
         context.status(status);
-        PageContext room = pages.at(context);
         String sentence = words == null || words.isBlank() ? "That did not work." : upright(words);
-        if (PageContext.isPart(context)) {
+        if (Boolean.TRUE.equals(context.attribute(BARE))) {
+            context.contentType("text/plain; charset=utf-8").result(sentence + "\n");
+        } else if (PageContext.isPart(context)) {
             context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
-            room.show(context, PageFrame.Said.trouble(sentence));
+            pages.at(context).show(context, PageFrame.Said.trouble(sentence));
         } else {
-            room.show(context, new View(room.frame(context, "That did not work", ""), sentence, back(context)));
+            framed(context, sentence);
         }
+    }
+
+    private void framed(Context context, String sentence) {
+        PageFrame frame;
+        try {
+            frame = pages.at(context).frame(context, "That did not work", "");
+        } catch (RuntimeException e) {
+            // What a page shows round its content cannot be reached either.
+            context.contentType("text/plain; charset=utf-8").result(sentence + "\n");
+            return;
+        }
+        pages.at(context).show(context, new View(frame, sentence, back(context)));
     }
 
     /** The page she came from; where that is not known or is this one, the stage it belongs to. */

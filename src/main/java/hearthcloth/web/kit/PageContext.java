@@ -50,7 +50,9 @@ public final class PageContext {
                 settings(),
                 text(context, "said"),
                 path,
-                visitor.work().flatMap(store -> store.setting(ExampleMark.SETTING)).isPresent(),
+                visitor.work()
+                        .flatMap(store -> store.setting(ExampleMark.SETTING))
+                        .isPresent(),
                 visitor.work()
                         .flatMap(Store::copies)
                         .flatMap(SafetyCopies::trouble)

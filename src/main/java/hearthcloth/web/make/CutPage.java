@@ -1,8 +1,5 @@
 package hearthcloth.web.make;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
@@ -10,13 +7,15 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
-import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.StaleChangeException;
 import io.javalin.http.Context;
 import java.util.HashSet;
@@ -101,16 +100,12 @@ public final class CutPage {
 
     private void show(Context context) {
         SavedCloth cloth = asked.cloth(context);
-        List<Piece> missing = room.store()
-                .cloths()
-                .promises()
-                .missing(cloth.id(), room.store().stash().whole());
-        if (!missing.isEmpty()) {
+        if (!room.store().atHand().canBeCut(cloth.id())) {
             String path = "/cloth/" + cloth.id();
             if (PageContext.isPart(context)) {
                 context.header("HX-Redirect", path);
             } else {
-                PageContext.go(context, path, "Before it is cut, it has to be planned again.");
+                PageContext.go(context, path, "It cannot be cut as it is planned: see below what is amiss.");
             }
             return;
         }
@@ -118,7 +113,8 @@ public final class CutPage {
         if (PageContext.isPart(context)) {
             room.show(context, new Mat(sheet, room.token(), true));
         } else {
-            room.show(context, new View(room.frame(context, "Cut " + sheet.cloth().name(), "Cut"), sheet));
+            room.show(
+                    context, new View(room.frame(context, "Cut " + sheet.cloth().name(), "Cut"), sheet));
         }
     }
 

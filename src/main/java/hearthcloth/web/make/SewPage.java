@@ -1,8 +1,5 @@
 package hearthcloth.web.make;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
@@ -16,6 +13,9 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.house.Threads;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
@@ -74,7 +74,9 @@ public final class SewPage {
         if (PageContext.isPart(context)) {
             room.show(context, new SewSheet.Needle(sheet, room.token(), true));
         } else {
-            room.show(context, new SewSheet.View(room.frame(context, "Sew " + sheet.cloth().name(), "Sew"), sheet));
+            room.show(
+                    context,
+                    new SewSheet.View(room.frame(context, "Sew " + sheet.cloth().name(), "Sew"), sheet));
         }
     }
 
@@ -191,7 +193,8 @@ public final class SewPage {
         SavedCloth cloth = cut(context);
         SewSide.of(cloth, steps(cloth), number(context))
                 .ifPresentOrElse(
-                        side -> room.show(context, new OtherSide(room.frame(context, "The other side up", "Sew"), side)),
+                        side -> room.show(
+                                context, new OtherSide(room.frame(context, "The other side up", "Sew"), side)),
                         () -> PageContext.go(
                                 context, "/sew/" + cloth.id(), "Both sides of its fabric look alike. Sew on."));
     }

@@ -1,6 +1,5 @@
 package hearthcloth.web.photo;
 
-import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.photo.Photograph;
@@ -14,6 +13,7 @@ import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.stash.StashFields;
 import hearthcloth.work.photo.OutlineEdits;
 import hearthcloth.work.photo.PhotoSorting;

@@ -1,7 +1,5 @@
 package hearthcloth.web.photo;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.photo.Photograph;
@@ -11,6 +9,8 @@ import hearthcloth.store.SavedPhoto;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.stash.BegunPhoto;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -89,7 +89,9 @@ public final class PhotoPage {
     }
 
     private void ask(Context context, String wrong) {
-        room.show(context, new Ask(
+        room.show(
+                context,
+                new Ask(
                         new BegunPhoto.Form(room.frame(context, "From a photograph", "Stash"), BegunPhoto.all(book())),
                         wrong));
     }
@@ -161,10 +163,10 @@ public final class PhotoPage {
         } else if (photo.refused().isEmpty()) {
             room.show(context, new Waiting(room.frame(context, "Reading your photograph", "Stash"), going(photo)));
         } else {
-            room.show(context, new Refused(
-                            room.frame(context, "Nothing could be read off it", "Stash"),
-                            photo.id(),
-                            photo.refused()));
+            room.show(
+                    context,
+                    new Refused(
+                            room.frame(context, "Nothing could be read off it", "Stash"), photo.id(), photo.refused()));
         }
     }
 

@@ -1,6 +1,5 @@
 package hearthcloth.web.photo;
 
-import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
@@ -19,6 +18,7 @@ import hearthcloth.store.Store;
 import hearthcloth.store.SwatchBook.Swatch;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.stash.StashFields;
 import hearthcloth.web.stash.StashView;
 import hearthcloth.work.photo.PhotoSorting;
@@ -55,8 +55,7 @@ final class PhotoTaking {
     }
 
     static void add(PageRoutes routes, ReadingQueue readings) {
-        routes.of(room -> new PhotoTaking(room, readings))
-                .post("/stash/photo/{id}/accept", PhotoTaking::accept);
+        routes.of(room -> new PhotoTaking(room, readings)).post("/stash/photo/{id}/accept", PhotoTaking::accept);
     }
 
     /** A fabric with the pieces of it that come, largest first. */

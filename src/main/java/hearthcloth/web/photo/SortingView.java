@@ -35,7 +35,8 @@ public record SortingView(PhotoView photo, String token) {
      * @param name tells it from other buttons of the piece that do the same
      * @param corner which corner or side it is about, from 0
      */
-    public record PieceButton(SortingView sorting, String what, String name, String piece, Label label, OptionalInt corner) {
+    public record PieceButton(
+            SortingView sorting, String what, String name, String piece, Label label, OptionalInt corner) {
 
         /** The same under a name of its own. */
         public PieceButton named(String own) {

@@ -1,8 +1,8 @@
 package hearthcloth.web.stash;
 
-import hearthcloth.web.kit.PageFrame;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
+import hearthcloth.web.kit.PageFrame;
 import hearthcloth.work.photo.PhotoSorting;
 import java.time.Instant;
 import java.time.ZoneId;

@@ -1,8 +1,5 @@
 package hearthcloth.web.stash;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.FabricPicture;
 import hearthcloth.draw.RefusedPictureException;
 import hearthcloth.measure.Length;
@@ -20,9 +17,13 @@ import hearthcloth.store.SwatchBook;
 import hearthcloth.store.SwatchBook.Swatch;
 import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.work.StashAtHand;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.net.URLEncoder;
@@ -31,6 +32,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** One fabric: its name, colour, faces and nap, for all its pieces at once; her own picture of it. */
 public final class FabricPage {
@@ -41,6 +43,7 @@ public final class FabricPage {
     /**
      * What the page shows of it.
      *
+     * @param aside how many of its pieces are set aside
      * @param seen tells this state of the fabric from a later one
      * @param across how much cloth her picture shows, as she may write it
      */
@@ -51,6 +54,8 @@ public final class FabricPage {
             PieceDrawing drawn,
             boolean hasPicture,
             String across,
+            int aside,
+            int pieces,
             String seen) {}
 
     /** The page. */
@@ -67,6 +72,8 @@ public final class FabricPage {
         routes.of(FabricPage::new)
                 .get("/stash/fabric", FabricPage::show)
                 .post("/stash/fabric", FabricPage::change)
+                .post("/stash/fabric/aside", (page, context) -> page.aside(context, true))
+                .post("/stash/fabric/back", (page, context) -> page.aside(context, false))
                 .post("/stash/fabric/picture", FabricPage::picture)
                 .post("/stash/fabric/picture/away", FabricPage::unpicture)
                 .get("/stash/swatch", FabricPage::swatch);
@@ -90,6 +97,7 @@ public final class FabricPage {
         Fabric fabric = asked(stash, PageContext.text(context, "name"));
         Map<String, Length> across = room.store().swatches().across();
         List<Piece> pieces = stash.of(fabric);
+        Set<String> aside = book().aside();
         Ruler ruler = room.settings().ruler();
         double area = pieces.stream().mapToDouble(Piece::areaMm2).sum();
         Shown shown = new Shown(
@@ -99,6 +107,10 @@ public final class FabricPage {
                 PieceDrawing.of(Size.square(SHOWN), fabric, 1, PieceDrawing.scale(SHOWN, PIXELS), across, "cloth"),
                 across.containsKey(fabric.name()),
                 ruler.write(across.getOrDefault(fabric.name(), hand(ruler)), Rounding.NEAREST),
+                (int) pieces.stream()
+                        .filter(piece -> aside.contains(piece.id()))
+                        .count(),
+                pieces.size(),
                 seen(fabric, pieces.size()));
         room.show(context, new View(room.frame(context, fabric.name(), "Stash"), shown));
     }
@@ -131,6 +143,23 @@ public final class FabricPage {
             pictureFollows(was.name(), is.name());
         }
         PageContext.go(context, address(is.name()), "Changed for " + StashView.pieces(gone.size()) + ".");
+    }
+
+    /** All its pieces kept for something else, or given back to what can be planned with. */
+    private void aside(Context context, boolean on) {
+        StashAtHand heap = room.store().atHand();
+        Fabric fabric = meant(context, heap.stash());
+        List<String> pieces = heap.stash().of(fabric).stream()
+                .filter(piece -> heap.isAside(piece) != on)
+                .map(Piece::id)
+                .toList();
+        if (!pieces.isEmpty()) {
+            book().edit(StashEdit.aside((on ? "set aside " : "give back ") + fabric.name(), pieces, on));
+        }
+        PageContext.go(
+                context,
+                address(fabric.name()),
+                on ? "Set aside: no cloth is planned with it." : "Given back: cloths are planned with it again.");
     }
 
     /** The fabric as it was when the page was shown. */

@@ -1,6 +1,5 @@
 package hearthcloth.web.stash;
 
-import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.measure.Ruler;
 import hearthcloth.stash.Arrivals;
 import hearthcloth.stash.Piece;
@@ -8,6 +7,7 @@ import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.Uploads;
 import io.javalin.http.Context;
 import java.nio.ByteBuffer;
@@ -31,9 +31,7 @@ final class StashFiles {
     }
 
     static void add(PageRoutes routes) {
-        routes.of(StashFiles::new)
-                .get("/stash/stash.csv", StashFiles::write)
-                .post("/stash/file", StashFiles::read);
+        routes.of(StashFiles::new).get("/stash/stash.csv", StashFiles::write).post("/stash/file", StashFiles::read);
     }
 
     private void write(Context context) {

@@ -1,6 +1,5 @@
 package hearthcloth.web.stash;
 
-import hearthcloth.web.kit.PageView;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.stash.Arrivals;
@@ -9,6 +8,7 @@ import hearthcloth.stash.SpokenLine;
 import hearthcloth.stash.SpokenPieces;
 import hearthcloth.store.Store;
 import hearthcloth.web.kit.ErrorPages;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
 import java.util.Optional;
 

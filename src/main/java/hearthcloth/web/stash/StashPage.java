@@ -1,6 +1,5 @@
 package hearthcloth.web.stash;
 
-import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
@@ -13,6 +12,7 @@ import hearthcloth.store.StashBook;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;

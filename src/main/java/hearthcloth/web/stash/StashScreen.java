@@ -1,9 +1,9 @@
 package hearthcloth.web.stash;
 
 import hearthcloth.web.kit.ExampleMark;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
 import java.util.List;
 
@@ -79,7 +79,9 @@ public final class StashScreen {
     /** The whole page, with what she wrote still in its boxes. */
     void show(Context context, StashView view, Draft draft, String said) {
         PageFrame frame = room.frame(context, "What have you got?", "Stash").saying(said, "/stash");
-        room.show(context, new View(frame, view, draft, BegunPhoto.all(room.store().photographs())));
+        room.show(
+                context,
+                new View(frame, view, draft, BegunPhoto.all(room.store().photographs())));
     }
 
     /** The stash after a change, as a part of the page. */

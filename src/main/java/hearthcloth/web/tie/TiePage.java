@@ -1,14 +1,14 @@
 package hearthcloth.web.tie;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.tied.Sample;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
@@ -32,8 +32,7 @@ public final class TiePage {
     }
 
     public static void add(PageRoutes routes) {
-        routes.of(TiePage::new)
-                .get("/tie/{tie}", TiePage::show);
+        routes.of(TiePage::new).get("/tie/{tie}", TiePage::show);
     }
 
     private void show(Context context) {
@@ -49,7 +48,9 @@ public final class TiePage {
         Tail tail = Wished.tail(settings.ruler());
         Optional<TiedGift> own = own(PageContext.text(context, "cloth"), Wrapped.of(gift, tie, tail));
         TiedGift drawn = own.orElseGet(() -> Sample.of(tie, gift, tail.usual()));
-        room.show(context, new View(
+        room.show(
+                context,
+                new View(
                         room.frame(context, title(tie), "Gift"),
                         TieView.of(tie, gift, drawn, settings.ruler(), own.isPresent())));
     }

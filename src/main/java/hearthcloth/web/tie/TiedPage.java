@@ -1,8 +1,5 @@
 package hearthcloth.web.tie;
 
-import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageFrame;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
@@ -11,6 +8,9 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.tie.Wrapped;
 import io.javalin.http.Context;

@@ -1,11 +1,11 @@
 package hearthcloth.web.tie;
 
-import hearthcloth.web.kit.PageView;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Visible;

@@ -47,9 +47,9 @@ class PageViewTest {
 
     private static Set<Class<?>> views() {
         return new ClassFileImporter()
-                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-                .importPackages("hearthcloth.web")
-                .stream()
+                        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                        .importPackages("hearthcloth.web")
+                        .stream()
                         .filter(each -> each.isAssignableTo(PageView.class) && !each.isInterface())
                         .map(JavaClass::reflect)
                         .collect(Collectors.toSet());
@@ -115,8 +115,7 @@ class PageViewTest {
     void every_template_is_shown_by_a_view_or_called_by_another_template() {
         Map<String, String> texts = templates();
         Set<String> unused = new TreeSet<>(texts.keySet());
-        views().forEach(
-                view -> unused.remove(PageView.template(view.asSubclass(PageView.class))));
+        views().forEach(view -> unused.remove(PageView.template(view.asSubclass(PageView.class))));
         texts.values().stream()
                 .flatMap(text -> CALL.matcher(text).results())
                 .forEach(call -> unused.remove(call.group(1).replace('.', '/') + ".jte"));
