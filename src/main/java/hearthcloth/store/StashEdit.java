@@ -116,45 +116,45 @@ public record StashEdit(String label, List<Piece> gone, List<Piece> come, Along 
     }
 
     String text() {
-        return Json.text(EditJson.of(this));
+        return Json.text(Written.of(this));
     }
 
     /** @throws StoreException naming the change and what its record lacks */
     static StashEdit read(String label, String text) {
         try {
-            return Json.read(text, EditJson.class).edit(label);
+            return Json.read(text, Written.class).edit(label);
         } catch (IllegalArgumentException e) {
             throw new StoreException("The record of \"" + label + "\" cannot be read: " + e.getMessage() + ".", e);
         }
     }
 
     /** A change as it is kept; what it does not touch is left out. */
-    private record EditJson(
+    private record Written(
             List<Piece> gone,
             List<Piece> come,
 
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            List<PicturedJson> pictured,
+            List<PicturedWritten> pictured,
 
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            AsideJson aside,
+            AsideWritten aside,
 
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            PhotographJson photo) {
+            PhotoWritten photo) {
 
-        static EditJson of(StashEdit edit) {
-            List<PicturedJson> pictured =
-                    edit.pictured().stream().map(PicturedJson::of).toList();
-            return new EditJson(
+        static Written of(StashEdit edit) {
+            List<PicturedWritten> pictured =
+                    edit.pictured().stream().map(PicturedWritten::of).toList();
+            return new Written(
                     edit.gone,
                     edit.come,
                     pictured.isEmpty() ? null : pictured,
                     edit.along
                             .aside()
-                            .map(one -> new AsideJson(one.on, one.pieces))
+                            .map(one -> new AsideWritten(one.on, one.pieces))
                             .orElse(null),
                     edit.photo()
-                            .map(from -> new PhotographJson(from.photograph, from.in, from.keys))
+                            .map(from -> new PhotoWritten(from.photograph, from.in, from.keys))
                             .orElse(null));
         }
 
@@ -162,24 +162,24 @@ public record StashEdit(String label, List<Piece> gone, List<Piece> come, Along 
             Along along = new Along(
                     pictured == null
                             ? List.of()
-                            : pictured.stream().map(PicturedJson::pictured).toList(),
+                            : pictured.stream().map(PicturedWritten::pictured).toList(),
                     Optional.ofNullable(photo).map(from -> new FromPhoto(from.id, from.keys, from.in)),
                     Optional.ofNullable(aside).map(one -> new SetAside(one.pieces, one.on)));
             return new StashEdit(label, gone, come, along);
         }
     }
 
-    private record AsideJson(boolean on, List<String> pieces) {}
+    private record AsideWritten(boolean on, List<String> pieces) {}
 
-    private record PhotographJson(String id, boolean in, List<String> keys) {}
+    private record PhotoWritten(String id, boolean in, List<String> keys) {}
 
-    private record PicturedJson(
+    private record PicturedWritten(
             String fabric,
             @JsonInclude(JsonInclude.Include.NON_NULL) SwatchBook.@Nullable Swatch was,
             @JsonInclude(JsonInclude.Include.NON_NULL) SwatchBook.@Nullable Swatch is) {
 
-        static PicturedJson of(Pictured one) {
-            return new PicturedJson(one.fabric, one.was.orElse(null), one.is.orElse(null));
+        static PicturedWritten of(Pictured one) {
+            return new PicturedWritten(one.fabric, one.was.orElse(null), one.is.orElse(null));
         }
 
         Pictured pictured() {

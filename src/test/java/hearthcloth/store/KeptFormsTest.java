@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import hearthcloth.store.archive.Archive;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.PhotoJson;
+import hearthcloth.store.json.KeptPhoto;
 import hearthcloth.store.json.StoreException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -39,8 +39,8 @@ class KeptFormsTest {
         Map<String, UnaryOperator<String>> again = Map.of(
                 "cloth-planned.json", text -> ClothDocument.read(text).text(),
                 "cloth-lacking.json", text -> ClothDocument.read(text).text(),
-                "photo-scale.json", text -> PhotoJson.text(PhotoJson.scale(text)),
-                "photo-sorting.json", text -> PhotoJson.text(PhotoJson.sorting(text)),
+                "photo-scale.json", text -> KeptPhoto.text(KeptPhoto.scale(text)),
+                "photo-sorting.json", text -> KeptPhoto.text(KeptPhoto.sorting(text)),
                 "stash-photograph.json", text -> StashEdit.read("take in", text).text(),
                 "stash-plain.json", text -> StashEdit.read("cut", text).text(),
                 "edit.json", text -> DocumentEdit.read(text).text());
@@ -92,7 +92,7 @@ class KeptFormsTest {
                 .isInstanceOf(StoreException.class)
                 .hasMessageContaining("\"cut\"")
                 .hasMessageContaining("come");
-        assertThatThrownBy(() -> PhotoJson.scale("{\"width\":1}"))
+        assertThatThrownBy(() -> KeptPhoto.scale("{\"width\":1}"))
                 .isInstanceOf(StoreException.class)
                 .hasMessageContaining("height");
     }

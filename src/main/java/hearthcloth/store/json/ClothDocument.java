@@ -122,7 +122,7 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
 
     /** The JSON text kept in the store and the archive. */
     public String text() {
-        return Json.text(ClothJson.of(this));
+        return Json.text(KeptCloth.of(this));
     }
 
     /**
@@ -131,6 +131,6 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
      * @throws IllegalArgumentException saying what does not fit
      */
     public static ClothDocument read(String text) {
-        return ClothJson.read(text).cloth();
+        return KeptCloth.read(text).cloth();
     }
 }

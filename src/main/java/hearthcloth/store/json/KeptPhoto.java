@@ -21,26 +21,26 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What was read from a photograph, as it is kept: numbers are written so that they are read back exactly. */
-public final class PhotoJson {
+public final class KeptPhoto {
 
-    private PhotoJson() {}
+    private KeptPhoto() {}
 
     public static String text(KeptScale scale) {
-        return Json.text(ScaleJson.of(scale));
+        return Json.text(Scale.of(scale));
     }
 
     public static KeptScale scale(String text) {
-        return read(text, ScaleJson.class).scale();
+        return read(text, Scale.class).scale();
     }
 
     public static String text(PhotoSorting sorting) {
         return Json.text(
-                new SortingJson(sorting.pieces().stream().map(SortedJson::of).toList(), sorting.groups()));
+                new Sorting(sorting.pieces().stream().map(Sorted::of).toList(), sorting.groups()));
     }
 
     public static PhotoSorting sorting(String text) {
-        SortingJson read = read(text, SortingJson.class);
-        return new PhotoSorting(read.pieces.stream().map(SortedJson::sorted).toList(), read.groups);
+        Sorting read = read(text, Sorting.class);
+        return new PhotoSorting(read.pieces.stream().map(Sorted::sorted).toList(), read.groups);
     }
 
     private static <T> T read(String text, Class<T> type) {
@@ -52,26 +52,26 @@ public final class PhotoJson {
         }
     }
 
-    private record SortingJson(List<SortedJson> pieces, List<PieceGroup> groups) {}
+    private record Sorting(List<Sorted> pieces, List<PieceGroup> groups) {}
 
-    private record ScaleJson(
+    private record Scale(
             int width,
             int height,
             double sheetWidth,
             double sheetHeight,
             double deviation,
             List<Point> sheet,
-            List<ViewJson> views) {
+            List<View> views) {
 
-        static ScaleJson of(KeptScale scale) {
-            return new ScaleJson(
+        static Scale of(KeptScale scale) {
+            return new Scale(
                     scale.pictureWidth(),
                     scale.pictureHeight(),
                     scale.sheetWidth(),
                     scale.sheetHeight(),
                     scale.deviation(),
                     scale.sheet(),
-                    scale.views().stream().map(ViewJson::of).toList());
+                    scale.views().stream().map(View::of).toList());
         }
 
         KeptScale scale() {
@@ -82,15 +82,15 @@ public final class PhotoJson {
                     sheetHeight,
                     sheet,
                     deviation,
-                    views.stream().map(ViewJson::view).toList());
+                    views.stream().map(View::view).toList());
         }
     }
 
     /** @param off the deviation of kappa */
-    private record ViewJson(double unit, double kappa, double off, Point middle, List<Point> corners) {
+    private record View(double unit, double kappa, double off, Point middle, List<Point> corners) {
 
-        static ViewJson of(KeptScale.View view) {
-            return new ViewJson(view.unit(), view.kappa(), view.kappaDeviation(), view.middle(), view.corners());
+        static View of(KeptScale.View view) {
+            return new View(view.unit(), view.kappa(), view.kappaDeviation(), view.middle(), view.corners());
         }
 
         KeptScale.View view() {
@@ -105,13 +105,13 @@ public final class PhotoJson {
      * @param grain the angle of its grain in radians, where she marked it; with {@code along}
      * @param along the largest rectangle that follows the grain
      */
-    private record SortedJson(
+    private record Sorted(
             String key,
             boolean byHand,
             boolean dropped,
             boolean checked,
             String group,
-            PieceJson piece,
+            Piece piece,
 
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
             List<Double> drawn,
@@ -120,19 +120,19 @@ public final class PhotoJson {
             Double grain,
 
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            BoxJson along) {
+            Rectangle along) {
 
-        static SortedJson of(SortedPiece sorted) {
-            return new SortedJson(
+        static Sorted of(SortedPiece sorted) {
+            return new Sorted(
                     sorted.key(),
                     sorted.byHand(),
                     sorted.dropped(),
                     sorted.checked(),
                     sorted.group(),
-                    PieceJson.of(sorted.piece()),
+                    Piece.of(sorted.piece()),
                     sorted.rim() instanceof OutlineOrigin.Drawn drawn ? drawn.pixels() : null,
                     sorted.grain().map(MarkedGrain::angleRad).orElse(null),
-                    sorted.grain().map(grain -> BoxJson.of(grain.usable())).orElse(null));
+                    sorted.grain().map(grain -> Rectangle.of(grain.usable())).orElse(null));
         }
 
         SortedPiece sorted() {
@@ -157,39 +157,39 @@ public final class PhotoJson {
         }
     }
 
-    private record PieceJson(
+    private record Piece(
             int number,
             List<Point> floor,
             List<Point> picture,
-            List<SideJson> sides,
-            BoxJson usable,
-            LookJson look,
+            List<Side> sides,
+            Rectangle usable,
+            Look look,
             List<Doubt> doubts) {
 
-        static PieceJson of(ReadPiece piece) {
+        static Piece of(ReadPiece piece) {
             PieceOutline outline = piece.outline();
-            return new PieceJson(
+            return new Piece(
                     piece.number(),
                     outline.floor(),
                     outline.picture(),
-                    outline.sides().stream().map(SideJson::of).toList(),
-                    BoxJson.of(piece.usable()),
-                    LookJson.of(piece.look()),
+                    outline.sides().stream().map(Side::of).toList(),
+                    Rectangle.of(piece.usable()),
+                    Look.of(piece.look()),
                     piece.doubts());
         }
 
         ReadPiece piece() {
             PieceOutline outline = new PieceOutline(
-                    floor, picture, sides.stream().map(SideJson::side).toList());
+                    floor, picture, sides.stream().map(Side::side).toList());
             return new ReadPiece(number, outline, usable.box(), look.look(), doubts);
         }
     }
 
     /** @param off give or take */
-    private record SideJson(Length length, Length off) {
+    private record Side(Length length, Length off) {
 
-        static SideJson of(MeasuredLength side) {
-            return new SideJson(side.length(), side.giveOrTake());
+        static Side of(MeasuredLength side) {
+            return new Side(side.length(), side.giveOrTake());
         }
 
         MeasuredLength side() {
@@ -198,10 +198,10 @@ public final class PhotoJson {
     }
 
     /** @param angle in radians */
-    private record BoxJson(double width, double height, double angle, Point middle) {
+    private record Rectangle(double width, double height, double angle, Point middle) {
 
-        static BoxJson of(Box box) {
-            return new BoxJson(box.width(), box.height(), box.angleRad(), box.middle());
+        static Rectangle of(Box box) {
+            return new Rectangle(box.width(), box.height(), box.angleRad(), box.middle());
         }
 
         Box box() {
@@ -209,10 +209,10 @@ public final class PhotoJson {
         }
     }
 
-    private record LookJson(PieceAppearance.Pattern pattern, double contrast, Lab colour, Lab one, Lab two) {
+    private record Look(PieceAppearance.Pattern pattern, double contrast, Lab colour, Lab one, Lab two) {
 
-        static LookJson of(PieceAppearance look) {
-            return new LookJson(look.pattern(), look.contrast(), look.colour(), look.one(), look.two());
+        static Look of(PieceAppearance look) {
+            return new Look(look.pattern(), look.contrast(), look.colour(), look.one(), look.two());
         }
 
         PieceAppearance look() {

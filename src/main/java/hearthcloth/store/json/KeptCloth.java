@@ -19,17 +19,17 @@ import org.jspecify.annotations.Nullable;
  * @param plan missing where the stash does not suffice
  * @param sewn and {@code measures} and {@code done} are missing in the earliest documents
  */
-record ClothJson(
+record KeptCloth(
         String format,
         int version,
-        DesignJson design,
-        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable PlanJson plan,
+        KeptDesign design,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable KeptPlan plan,
         List<String> lacking,
         List<String> locked,
         List<String> ticked,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Integer sewn,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<Measure> measures,
-        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<DoneJson> done,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<StepDone> done,
         Life life) {
 
     private static final String FORMAT = "hearthcloth-cloth";
@@ -40,7 +40,7 @@ record ClothJson(
      *
      * @param at when, as ISO 8601 writes it
      */
-    record DoneJson(String kind, String at) {
+    record StepDone(String kind, String at) {
 
         Done done() {
             try {
@@ -51,37 +51,37 @@ record ClothJson(
         }
     }
 
-    static ClothJson of(ClothDocument cloth) {
+    static KeptCloth of(ClothDocument cloth) {
         Bench bench = cloth.bench();
-        return new ClothJson(
+        return new KeptCloth(
                 FORMAT,
                 VERSION,
-                DesignJson.of(cloth.design()),
-                cloth.plan().map(PlanJson::of).orElse(null),
+                KeptDesign.of(cloth.design()),
+                cloth.plan().map(KeptPlan::of).orElse(null),
                 cloth.lacking(),
                 bench.locked().stream().sorted().toList(),
                 bench.ticked().stream().sorted().toList(),
                 bench.sewn(),
                 bench.measures(),
                 bench.done().stream()
-                        .map(one -> new DoneJson(one.kind(), one.at().toString()))
+                        .map(one -> new StepDone(one.kind(), one.at().toString()))
                         .toList(),
                 cloth.life());
     }
 
     /** @throws IllegalArgumentException saying what does not fit */
-    static ClothJson read(String text) {
+    static KeptCloth read(String text) {
         JsonNode tree = Json.tree(text);
         if (!tree.path("format").asText().equals(FORMAT) || tree.path("version").asInt() != VERSION) {
             throw new IllegalArgumentException("this is no cloth of ours, or of a newer Hearthcloth");
         }
-        return Json.read(tree, ClothJson.class);
+        return Json.read(tree, KeptCloth.class);
     }
 
     ClothDocument cloth() {
         return new ClothDocument(
                 design.design(),
-                Optional.ofNullable(plan).map(PlanJson::plan),
+                Optional.ofNullable(plan).map(KeptPlan::plan),
                 lacking,
                 new Bench(
                         Set.copyOf(locked),
@@ -90,7 +90,7 @@ record ClothJson(
                         measures == null ? List.of() : measures,
                         done == null
                                 ? List.of()
-                                : done.stream().map(DoneJson::done).toList()),
+                                : done.stream().map(StepDone::done).toList()),
                 life);
     }
 }

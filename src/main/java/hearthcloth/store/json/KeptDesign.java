@@ -11,7 +11,7 @@ import hearthcloth.stash.Fabric;
 import java.util.List;
 
 /** A design as it is kept: its layout and its scheme of colours side by side. */
-record DesignJson(
+record KeptDesign(
         Order order,
         Size hearth,
         List<Layout.Course> courses,
@@ -21,8 +21,8 @@ record DesignJson(
         Making making,
         PiecingRules rules) {
 
-    static DesignJson of(Design design) {
-        return new DesignJson(
+    static KeptDesign of(Design design) {
+        return new KeptDesign(
                 design.order(),
                 design.layout().hearth(),
                 design.layout().courses(),

@@ -23,15 +23,15 @@ import org.jspecify.annotations.Nullable;
  * @param work the cloth in its {@link Notation}
  * @param cuts how each piece is cut up
  */
-record PlanJson(Plan.Story story, String work, Making making, PiecingRules rules, List<CutJson> cuts, Bound bound) {
+record KeptPlan(Plan.Story story, String work, Making making, PiecingRules rules, List<Cut> cuts, Bound bound) {
 
-    static PlanJson of(Plan plan) {
-        return new PlanJson(
+    static KeptPlan of(Plan plan) {
+        return new KeptPlan(
                 plan.story(),
                 Notation.print(plan.cloth().work()),
                 plan.cloth().making(),
                 plan.rules(),
-                plan.cuts().stream().map(CutJson::of).toList(),
+                plan.cuts().stream().map(Cut::of).toList(),
                 plan.bound());
     }
 
@@ -40,17 +40,17 @@ record PlanJson(Plan.Story story, String work, Making making, PiecingRules rules
                 story,
                 new Cloth(Notation.parse(work), making),
                 rules,
-                cuts.stream().map(CutJson::cut).toList(),
+                cuts.stream().map(Cut::cut).toList(),
                 bound);
     }
 
     /** A piece with the cuts that divide it. */
-    record CutJson(String id, Piece.Washed washed, int row, Fabric fabric, Size size, TreeJson tree) {
+    record Cut(String id, Piece.Washed washed, int row, Fabric fabric, Size size, Part tree) {
 
-        static CutJson of(PieceCut cut) {
+        static Cut of(PieceCut cut) {
             Piece piece = cut.piece();
-            return new CutJson(
-                    piece.id(), piece.washed(), piece.row(), piece.fabric(), piece.size(), TreeJson.of(cut.tree()));
+            return new Cut(
+                    piece.id(), piece.washed(), piece.row(), piece.fabric(), piece.size(), Part.of(cut.tree()));
         }
 
         PieceCut cut() {
@@ -66,7 +66,7 @@ record PlanJson(Plan.Story story, String work, Making making, PiecingRules rules
      * @param at where it runs, from the piece's left or upper edge
      * @param patch which one it becomes; with {@code turned}
      */
-    record TreeJson(
+    record Part(
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
             Boolean upright,
 
@@ -74,10 +74,10 @@ record PlanJson(Plan.Story story, String work, Making making, PiecingRules rules
             Length at,
 
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            TreeJson first,
+            Part first,
 
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            TreeJson second,
+            Part second,
 
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
             String patch,
@@ -85,13 +85,13 @@ record PlanJson(Plan.Story story, String work, Making making, PiecingRules rules
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
             Boolean turned) {
 
-        static TreeJson of(CutTree tree) {
+        static Part of(CutTree tree) {
             if (tree instanceof CutTree.Parted cut) {
-                return new TreeJson(cut.upright(), cut.line(), of(cut.first()), of(cut.second()), null, null);
+                return new Part(cut.upright(), cut.line(), of(cut.first()), of(cut.second()), null, null);
             }
             return tree instanceof CutTree.Kept kept
-                    ? new TreeJson(null, null, null, null, kept.patch(), kept.turned())
-                    : new TreeJson(null, null, null, null, null, null);
+                    ? new Part(null, null, null, null, kept.patch(), kept.turned())
+                    : new Part(null, null, null, null, null, null);
         }
 
         /** @param whole where this part lies in the piece */
@@ -108,13 +108,13 @@ record PlanJson(Plan.Story story, String work, Making making, PiecingRules rules
             return new CutTree.Left(whole);
         }
 
-        private static CutTree sideBySide(Rect whole, Length at, TreeJson left, TreeJson right) {
+        private static CutTree sideBySide(Rect whole, Length at, Part left, Part right) {
             Rect first = Rect.at(whole.x(), whole.y(), new Size(at.minus(whole.x()), whole.height()));
             Rect second = Rect.at(at, whole.y(), new Size(whole.right().minus(at), whole.height()));
             return CutTree.parted(whole, true, at, left.tree(first), right.tree(second));
         }
 
-        private static CutTree oneBelowTheOther(Rect whole, Length at, TreeJson upper, TreeJson lower) {
+        private static CutTree oneBelowTheOther(Rect whole, Length at, Part upper, Part lower) {
             Rect first = Rect.at(whole.x(), whole.y(), new Size(whole.width(), at.minus(whole.y())));
             Rect second = Rect.at(
                     whole.x(), at, new Size(whole.width(), whole.bottom().minus(at)));
