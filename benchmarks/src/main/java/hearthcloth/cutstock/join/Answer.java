@@ -1,4 +1,4 @@
-package hearthcloth.cutstock.search;
+package hearthcloth.cutstock.join;
 
 import java.util.Optional;
 

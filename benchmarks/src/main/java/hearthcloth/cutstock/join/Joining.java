@@ -1,9 +1,7 @@
 package hearthcloth.cutstock.join;
 
-import hearthcloth.cutstock.search.Answer;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.cutstock.search.RuinAndRecreate;
-import hearthcloth.cutstock.search.Search;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;

@@ -3,6 +3,6 @@
  * arithmetic on whole lengths in one unit; what a piece is worth is the caller's affair.
  */
 @NullMarked
-package hearthcloth.plan.cut;
+package hearthcloth.benchmarks.sheet;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,6 @@
-package hearthcloth.cutstock.search;
+package hearthcloth.cutstock.join;
 
+import hearthcloth.cutstock.search.Budget;
 import java.util.function.Consumer;
 
 /**

@@ -2,9 +2,7 @@ package hearthcloth.cutstock.join;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cutstock.search.Answer;
 import hearthcloth.cutstock.search.Budget;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -12,68 +10,8 @@ import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
+/** Twenty bars out of strips of their own width: plans that are sound, and as few joins as the bound allows. */
 class JoiningTest {
-
-    private static final int CASES = 400;
-
-    @Test
-    void no_bound_exceeds_the_fewest_joins_and_the_search_finds_them() {
-        int feasible = 0;
-        int proven = 0;
-        for (int seed = 0; seed < CASES; seed++) {
-            JoinJob job = tiny(seed);
-            int fewest = FewestJoins.of(job);
-            Answer<JoinPlan, Integer> answer = new Joining().run(job, Budget.steps(600), seed, better -> {});
-            if (fewest == FewestJoins.NONE) {
-                assertThat(answer.best()).as("%s", job).isEmpty();
-                continue;
-            }
-            feasible++;
-            proven += answer.proven() ? 1 : 0;
-            assertThat(Joining.missing(job)).as("%s", job).isZero();
-            assertThat(answer.bound()).as("bound of %s", job).isLessThanOrEqualTo(fewest);
-            assertThat(answer.best()).as("%s", job).hasValueSatisfying(plan -> {
-                check(job, plan);
-                assertThat(plan.joins()).as("joins of %s", job).isEqualTo(fewest);
-            });
-        }
-        assertThat(feasible).isGreaterThan(CASES / 3);
-        assertThat(proven).isGreaterThan(feasible / 2);
-    }
-
-    @Test
-    void the_dual_bound_alone_never_exceeds_the_fewest_joins_either() {
-        int raised = 0;
-        for (int seed = 0; seed < CASES; seed++) {
-            JoinJob job = tiny(seed);
-            int fewest = FewestJoins.of(job);
-            long[] bars = job.bars().stream().mapToLong(Long::longValue).toArray();
-            long[] strips = job.strips().stream().mapToLong(Long::longValue).toArray();
-            JoinBounds simple = new JoinBounds(bars, strips, job.loss());
-            int dual = new LeftoverBound(bars, strips, job.loss(), simple).joins(100, Budget.steps(1_000));
-            raised += dual > simple.joins() ? 1 : 0;
-            if (fewest < FewestJoins.NONE) {
-                assertThat(dual).as("%s", job).isLessThanOrEqualTo(fewest);
-                assertThat(simple.joins()).as("%s", job).isLessThanOrEqualTo(fewest);
-            }
-        }
-        assertThat(raised).as("the dearer bound must earn its keep").isPositive();
-    }
-
-    @Test
-    void what_is_missing_is_never_overstated() {
-        for (int seed = 0; seed < CASES; seed++) {
-            JoinJob job = tiny(seed);
-            long missing = Joining.missing(job);
-            if (missing > 1) {
-                List<Long> nearly = new ArrayList<>(job.strips());
-                nearly.add(missing - 1);
-                assertThat(FewestJoins.of(new JoinJob(job.bars(), nearly, job.loss(), job.leastPart())))
-                        .as("%s", job)
-                        .isEqualTo(FewestJoins.NONE);
-            }
-        }
-    }
 
     @Test
     void tight_scraps_are_joined_although_hardly_anything_is_left_over() {
@@ -130,13 +68,6 @@ class JoiningTest {
                 .boxed()
                 .toList();
         return new JoinJob(bars, strips, 15, 60);
-    }
-
-    private static JoinJob tiny(long seed) {
-        SplittableRandom chance = new SplittableRandom(seed);
-        List<Long> bars = chance.longs(1 + chance.nextInt(3), 2, 11).boxed().toList();
-        List<Long> strips = chance.longs(1 + chance.nextInt(4), 2, 10).boxed().toList();
-        return new JoinJob(bars, strips, chance.nextInt(2), 1 + chance.nextInt(3));
     }
 
     /** Twenty bars planted in 120 scraps, joined end to end, with a few hundredths to spare. */

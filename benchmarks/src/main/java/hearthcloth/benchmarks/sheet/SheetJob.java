@@ -1,4 +1,4 @@
-package hearthcloth.plan.cut;
+package hearthcloth.benchmarks.sheet;
 
 import java.math.BigInteger;
 import java.util.List;

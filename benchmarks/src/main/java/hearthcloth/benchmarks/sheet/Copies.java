@@ -1,4 +1,4 @@
-package hearthcloth.plan.cut;
+package hearthcloth.benchmarks.sheet;
 
 /**
  * Copies of every kind packed into a few words, each kind in a field with one spare bit, so that a sum and the check

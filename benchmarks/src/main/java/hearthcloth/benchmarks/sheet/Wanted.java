@@ -1,4 +1,4 @@
-package hearthcloth.plan.cut;
+package hearthcloth.benchmarks.sheet;
 
 /**
  * A kind of rectangle worth cutting out, and how often at most.

@@ -1,4 +1,4 @@
-package hearthcloth.plan.cut;
+package hearthcloth.benchmarks.sheet;
 
 import hearthcloth.cutstock.search.Budget;
 import java.util.function.Consumer;

@@ -1,4 +1,4 @@
-package hearthcloth.plan.cut;
+package hearthcloth.benchmarks.sheet;
 
 /** How a rectangle is cut up: a piece, a rest, or one straight cut from edge to edge into two further slicings. */
 public sealed interface Slicing {
