@@ -120,9 +120,7 @@ public record Colour(int rgb) {
 
     /** This colour so many points of L* lighter, or darker where they are negative; at most white or black. */
     public Colour shaded(double points) {
-        return points == 0
-                ? this
-                : withLightness(Math.max(0, Math.min(100, lab().lightness() + points)));
+        return points == 0 ? this : withLightness(Math.max(0, Math.min(100, lab().lightness() + points)));
     }
 
     /**

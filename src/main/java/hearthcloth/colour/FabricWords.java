@@ -138,7 +138,8 @@ final class FabricWords {
             int to = tone > at || next != null ? tone : endOfColour(words, at);
             if (to > at) {
                 String name = run(words, at, to);
-                Lab lab = change.apply(toned(words, at, to).or(() -> lookUp(name)).orElseThrow())
+                Lab lab = change.apply(
+                                toned(words, at, to).or(() -> lookUp(name)).orElseThrow())
                         .lab();
                 found.add(new Found(lab, PLAIN.containsKey(name) && !changed, CLOTHS.contains(name), at, to));
                 change = UnaryOperator.identity();
@@ -175,7 +176,8 @@ final class FabricWords {
                         .flatMap(tone -> NbsNames.find(tone + rest).stream())
                         .findFirst())
                 .or(() -> UNTONED.stream()
-                        .flatMap(tone -> words[from].endsWith("ish") ? NbsNames.find(tone + name).stream() : Stream.of())
+                        .flatMap(
+                                tone -> words[from].endsWith("ish") ? NbsNames.find(tone + name).stream() : Stream.of())
                         .findFirst());
     }
 

@@ -96,7 +96,8 @@ class FabricWordsTest {
     void several_colours_are_all_kept() {
         assertThat(Colour.allNamed("green and brown linen"))
                 .containsExactly(
-                        Colour.named("green").orElseThrow(), Colour.named("brown").orElseThrow());
+                        Colour.named("green").orElseThrow(),
+                        Colour.named("brown").orElseThrow());
         assertThat(Colour.allNamed("red linen, red check")).hasSize(1);
     }
 
@@ -128,8 +129,27 @@ class FabricWordsTest {
 
     /** What cloth means by these words is not what a screen means; all of them, so that none is added unseen. */
     private static final List<String> CLOTH_WINS = List.of(
-            "aqua", "blue", "brown", "chocolate", "forestgreen", "fuchsia", "gold", "indigo", "khaki", "lavender", "lime",
-            "magenta", "maroon", "navy", "orange", "palegreen", "plum", "red", "royalblue", "turquoise", "violet",
+            "aqua",
+            "blue",
+            "brown",
+            "chocolate",
+            "forestgreen",
+            "fuchsia",
+            "gold",
+            "indigo",
+            "khaki",
+            "lavender",
+            "lime",
+            "magenta",
+            "maroon",
+            "navy",
+            "orange",
+            "palegreen",
+            "plum",
+            "red",
+            "royalblue",
+            "turquoise",
+            "violet",
             "yellow");
 
     @ParameterizedTest
