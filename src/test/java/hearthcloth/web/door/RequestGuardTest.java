@@ -1,4 +1,4 @@
-package hearthcloth.web.kit;
+package hearthcloth.web.door;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
