@@ -86,7 +86,8 @@ document.addEventListener("click", event => {
   };
   const near = (elt, name) => { const from = elt.closest("[" + name + "]"); return from ? from.getAttribute(name) : undefined; };
   const same = (a, b) => a && a.values && a.path === b.path && JSON.stringify(a.values) === JSON.stringify(b.values);
-  const isOwn = elt => /^(load|every)/.test(near(elt, "hx-trigger") || "") || /replace/.test(near(elt, "hx-sync") || "");
+  const isFollowing = elt => /^every/.test(near(elt, "hx-trigger") || "");
+  const isOwn = elt => isFollowing(elt) || /^load/.test(near(elt, "hx-trigger") || "") || /replace/.test(near(elt, "hx-sync") || "");
 
   document.addEventListener("htmx:confirm", event => {
     const { elt, verb, path, etc, target, triggeringEvent, issueRequest } = event.detail;
@@ -96,7 +97,7 @@ document.addEventListener("click", event => {
     }
     const isLooking = verb === "get" && triggeringEvent && !["click", "submit"].includes(triggeringEvent.type);
     if (isLooking || isOwn(elt)) {
-      if (current && /^every/.test(near(elt, "hx-trigger") || "")) event.preventDefault();
+      if (current && isFollowing(elt)) event.preventDefault();
       return;
     }
     event.preventDefault();
@@ -144,7 +145,7 @@ document.addEventListener("click", event => {
     if (!turn.isSent) current = null;
   };
   document.addEventListener("htmx:beforeSend", event => {
-    const { xhr, etc } = event.detail;
+    const { xhr, etc, elt } = event.detail;
     const turn = etc.turn;
     const answered = xhr.onload;
     const done = () => {
@@ -154,10 +155,17 @@ document.addEventListener("click", event => {
     };
     if (turn) turn.isSent = true;
     xhr.onload = () => whenFree(() => {
+      // What followed the work of another device has been overtaken where its place has meanwhile been drawn anew.
+      if (!turn && isFollowing(elt) && !elt.isConnected) return;
       if (turn && xhr.getResponseHeader("HX-Redirect")) leaving = true;
       try { answered.call(xhr); } finally { done(); }
     });
     ["error", "abort", "timeout"].forEach(end => xhr.addEventListener(end, done));
+  });
+
+  // Nor does it come between a step and its answer, which would find its place gone.
+  document.addEventListener("htmx:beforeSwap", event => {
+    if (current && isFollowing(event.detail.requestConfig.elt)) event.detail.shouldSwap = false;
   });
 
   // A plain form or link that leads away waits too, so that what was asked before it is kept first.

@@ -174,14 +174,16 @@ export class Turning {
     this.redraw();
   }
 
+  // The fine picture follows the quick one, also where that comes late.
   redraw() {
     clearTimeout(this.resting);
-    this.resting = setTimeout(() => this.draw(FINE), REST_AFTER);
+    this.canvas.removeAttribute("data-rest");
     if (this.waiting) return;
     this.waiting = true;
     requestAnimationFrame(() => {
       this.waiting = false;
       this.draw(1);
+      this.resting = setTimeout(() => this.draw(FINE), REST_AFTER);
     });
   }
 

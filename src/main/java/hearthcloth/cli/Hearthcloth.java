@@ -77,6 +77,23 @@ final class Hearthcloth implements Callable<Integer> {
             description = "Let telephones and tablets on this network in, each by a code shown in the workroom.")
     private boolean lan;
 
+    @Option(
+            names = "--new",
+            description = "Begin an empty workroom although one used to lie in the file's place and is gone.")
+    private boolean anew;
+
+    @Option(
+            names = "--code",
+            description = "Ask for a code on this machine too, where other people are logged in to it.")
+    private boolean code;
+
+    @Option(
+            names = "--address",
+            paramLabel = "URL",
+            description = "Where a studio is reached through a proxy on this machine: https://studio.example.")
+    @Nullable
+    private String address;
+
     @Option(names = "--no-browser", description = "Only print the workroom's address.")
     private boolean noBrowser;
 
@@ -123,7 +140,14 @@ final class Hearthcloth implements Callable<Integer> {
         int number = text.whole("--port", port, 0, 0, 65_535);
         Optional<String> place = text.read("--data", data, Optional.empty(), Hearthcloth::place);
         text.check();
-        return door.open(new WorkroomDoor.Asked(number, place, !noBrowser, Optional.ofNullable(restore), lan), shell);
+        return door.open(
+                new WorkroomDoor.Asked(
+                        number,
+                        place,
+                        !noBrowser,
+                        new WorkroomDoor.Start(Optional.ofNullable(restore), anew),
+                        new WorkroomDoor.Network(lan, code, Optional.ofNullable(address))),
+                shell);
     }
 
     private static Optional<String> place(String written) {

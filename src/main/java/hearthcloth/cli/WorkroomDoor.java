@@ -13,10 +13,27 @@ public interface WorkroomDoor {
      * @param port to listen on
      * @param data the maker's file or a studio's database, as typed; empty for the usual place
      * @param browser whether to open her browser
-     * @param restore the safety copy to restore first; empty for none
-     * @param lan whether other devices on the network may connect
+     * @param start what is done with the file first
+     * @param network who else may connect
      */
-    record Asked(int port, Optional<String> data, boolean browser, Optional<String> restore, boolean lan) {}
+    record Asked(int port, Optional<String> data, boolean browser, Start start, Network network) {}
+
+    /**
+     * How the file is taken up.
+     *
+     * @param restore the safety copy to restore first; empty for none
+     * @param anew whether an empty one is begun where one used to lie
+     */
+    record Start(Optional<String> restore, boolean anew) {}
+
+    /**
+     * Who may connect.
+     *
+     * @param lan whether other devices on the network may
+     * @param code whether a code is asked for on this machine too
+     * @param address of a proxy before a studio's workroom; empty for none
+     */
+    record Network(boolean lan, boolean code, Optional<String> address) {}
 
     /**
      * Opens it and returns when it is closed.

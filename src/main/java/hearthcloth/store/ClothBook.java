@@ -1,6 +1,5 @@
 package hearthcloth.store;
 
-import hearthcloth.plan.model.PieceCut;
 import hearthcloth.store.journal.ChangeJournal;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.journal.UndoRedo;
@@ -25,10 +24,12 @@ public final class ClothBook {
 
     private final Jdbi jdbi;
     private final Clock clock;
+    private final CountedPieces counted;
 
-    ClothBook(Jdbi jdbi, Clock clock) {
+    ClothBook(Jdbi jdbi, Clock clock, CountedPieces counted) {
         this.jdbi = jdbi;
         this.clock = clock;
+        this.counted = counted;
     }
 
     /** All cloths, the last changed first. */
@@ -47,14 +48,7 @@ public final class ClothBook {
 
     /** What the cloths that are planned and not cut yet count on. */
     public Promises promises() {
-        return new Promises(all().stream()
-                .filter(cloth -> cloth.document().life().stage() == ClothDocument.Stage.DESIGNED)
-                .flatMap(cloth -> cloth.document().plan().stream()
-                        .map(plan -> new Promises.Counting(
-                                cloth.id(),
-                                cloth.name(),
-                                plan.cuts().stream().map(PieceCut::piece).toList())))
-                .toList());
+        return jdbi.withHandle(counted::promises);
     }
 
     private static SavedCloth cloth(ResultSet row) throws SQLException {
@@ -96,6 +90,14 @@ public final class ClothBook {
             }
             return Optional.of(new SavedCloth(id, now.name(), ClothDocument.read(document), now.changed(), version));
         }));
+    }
+
+    static Optional<ClothDocument> document(Handle handle, String id) {
+        return handle.createQuery("select document from cloth where id = :id")
+                .bind("id", id)
+                .mapTo(String.class)
+                .findOne()
+                .map(ClothDocument::read);
     }
 
     private static String text(Handle handle, String id) {

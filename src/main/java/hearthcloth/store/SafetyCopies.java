@@ -15,7 +15,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -56,7 +55,7 @@ public final class SafetyCopies {
         return folder(file.path());
     }
 
-    /** All copies, the newest first. */
+    /** All copies, the newest first: the one made last, whatever the clocks said. */
     public List<SafetyCopy> all() {
         return all(file.path());
     }
@@ -70,9 +69,7 @@ public final class SafetyCopies {
             for (Path entry : (Iterable<Path>) entries::iterator) {
                 SafetyCopy.of(entry.getFileName().toString(), Files.size(entry)).ifPresent(copies::add);
             }
-            copies.sort(Comparator.comparing(SafetyCopy::made)
-                    .thenComparing(SafetyCopy::name)
-                    .reversed());
+            copies.sort(SafetyCopy.NEWEST_FIRST);
             return List.copyOf(copies);
         } catch (IOException e) {
             throw new StoreException("The folder of safety copies, " + folder(file) + ", cannot be read.", e);
@@ -83,7 +80,8 @@ public final class SafetyCopies {
     public synchronized void daily() {
         Instant now = clock.instant();
         LocalDate today = day(now);
-        if (looked.equals(Optional.of(today)) || now.isBefore(notBefore)) {
+        boolean waits = now.isBefore(notBefore) && notBefore.minus(AGAIN).isBefore(now);
+        if (looked.equals(Optional.of(today)) || waits) {
             return;
         }
         try {
@@ -132,12 +130,13 @@ public final class SafetyCopies {
     private synchronized SafetyCopy make(Reason reason, String spared) {
         Path part = folder().resolve("part");
         try {
-            Files.createDirectories(folder());
+            OwnerOnly.folder(folder());
             Files.deleteIfExists(part);
             file.jdbi()
                     .useHandle(handle -> handle.execute(
                             "vacuum into ?", part.toAbsolutePath().toString()));
             SqliteFile.refuseDamaged(part);
+            OwnerOnly.file(part);
             toDisk(part);
             Path whole = folder().resolve(freeName(reason));
             Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE);
@@ -163,21 +162,15 @@ public final class SafetyCopies {
         }
     }
 
+    /** One place after the last, so that a clock that goes back makes no copy older than it is. */
     private String freeName(Reason reason) {
-        int number = 1;
-        String name = SafetyCopy.name(clock.instant(), reason, number);
-        while (Files.exists(folder().resolve(name))) {
-            number++;
-            name = SafetyCopy.name(clock.instant(), reason, number);
-        }
-        return name;
+        int place = 1 + all().stream().mapToInt(SafetyCopy::place).max().orElse(0);
+        return SafetyCopy.name(place, clock.instant(), reason);
     }
 
-    /** Deletes the oldest copies of their kind, and only complete copies with names of our own. */
+    /** Deletes what is too old of its kind, and only complete copies with names of our own. */
     private void thin(Reason reason, String spared) throws IOException {
-        List<SafetyCopy> alike =
-                all().stream().filter(copy -> copy.reason() == reason).toList();
-        for (SafetyCopy old : alike.subList(Math.min(reason.most(), alike.size()), alike.size())) {
+        for (SafetyCopy old : CopyAge.tooOld(all(), reason)) {
             if (!old.name().equals(spared)) {
                 Files.deleteIfExists(folder().resolve(old.name()));
             }
@@ -250,9 +243,7 @@ public final class SafetyCopies {
      * @throws StoreException with a sentence, where that cannot be done
      */
     public static SafetyCopy putBack(Path file, String name, Clock clock) {
-        SafetyCopy copy = all(file).stream()
-                .filter(each -> name.equals("last") || each.name().equals(name))
-                .findFirst()
+        SafetyCopy copy = (name.equals("last") ? last(file, clock.instant()) : named(file, name))
                 .orElseThrow(() ->
                         new StoreException("There is no safety copy " + (name.equals("last") ? "" : "\"" + name + "\" ")
                                 + "in " + folder(file) + ". Nothing was changed."));
@@ -261,6 +252,7 @@ public final class SafetyCopies {
         try {
             Path part = folder(file).resolve("part");
             Files.copy(from, part, StandardCopyOption.REPLACE_EXISTING);
+            OwnerOnly.file(part);
             toDisk(part);
             aside(file, SafetyCopy.stamp(clock.instant()));
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
@@ -270,6 +262,19 @@ public final class SafetyCopies {
             throw new StoreException(
                     "The copy could not be put back: the folder of " + file + " cannot be written.", e);
         }
+    }
+
+    private static Optional<SafetyCopy> named(Path file, String name) {
+        return all(file).stream().filter(each -> each.name().equals(name)).findFirst();
+    }
+
+    /** The one made last. One without a place whose date is still to come may be of any time and is taken for want of others. */
+    private static Optional<SafetyCopy> last(Path file, Instant now) {
+        List<SafetyCopy> all = all(file);
+        return all.stream()
+                .filter(copy -> copy.place() > 0 || !copy.isAhead(now))
+                .findFirst()
+                .or(() -> all.stream().findFirst());
     }
 
     /** Moves a file aside with its journal, which belongs to the file it was written for. */

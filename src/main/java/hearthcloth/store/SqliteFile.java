@@ -10,7 +10,6 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationVersion;
@@ -25,10 +24,10 @@ import org.sqlite.SQLiteOpenMode;
  * The maker's file. It is examined before anything is written to it, so that a file that is foreign, damaged or made by
  * a newer Hearthcloth stays unchanged byte by byte; then it is migrated to today's form, after a safety copy.
  */
-public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
+public record SqliteFile(Path path, HeldSource source, Jdbi jdbi) {
 
     /** Today's form: the number of the last script of {@code db/migration}. */
-    static final String FORM = "5";
+    static final String FORM = "6";
 
     /** The application id in the header, "HCLT" (docs/sources.md#sqlite-header). */
     public static final int MARK = 0x48434c54;
@@ -56,8 +55,7 @@ public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
     }
 
     private static SqliteFile with(Path path, SQLiteConfig config) {
-        SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + path.toAbsolutePath());
+        HeldSource source = new HeldSource(path, config);
         Jdbi jdbi = Jdbi.create(source);
         jdbi.setTransactionHandler(WholeChange.inFile(jdbi.getTransactionHandler()));
         return new SqliteFile(path, source, jdbi);
@@ -66,6 +64,7 @@ public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
     /** See {@link Store#open(Path, Clock)}. */
     static Store open(Path path, SQLiteConfig config, Clock clock) {
         Found found = look(path);
+        closeToOthers(path);
         SqliteFile file = with(path, config);
         SafetyCopies copies = new SafetyCopies(file, clock);
         if (found == Found.OLDER) {
@@ -88,6 +87,38 @@ public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
             copies.daily();
         }
         return new Store(file.jdbi, clock, Optional.of(copies));
+    }
+
+    private static void closeToOthers(Path path) {
+        try {
+            OwnerOnly.file(path);
+            for (String beside : new String[] {"-wal", "-shm"}) {
+                Path there = path.resolveSibling(path.getFileName() + beside);
+                if (Files.exists(there)) {
+                    OwnerOnly.file(there);
+                }
+            }
+            if (Files.isDirectory(SafetyCopies.folder(path))) {
+                OwnerOnly.folder(SafetyCopies.folder(path));
+            }
+        } catch (IOException e) {
+            // Where it cannot be made, opening it says so.
+        }
+    }
+
+    /** What to do where the work used to lie at a path and is gone; empty where nothing shows that it did. */
+    static Optional<String> gone(Path path, boolean wasOpened) {
+        List<SafetyCopy> copies = SafetyCopies.all(path);
+        if ((!wasOpened && copies.isEmpty()) || Files.isDirectory(path) || look(path) != Found.NEW) {
+            return Optional.empty();
+        }
+        String copy = copies.isEmpty()
+                ? ""
+                : " or start with \"--restore last\" to take the safety copy dated "
+                        + copies.get(0).made() + ",";
+        return Optional.of(
+                "Your work used to lie in " + path.toAbsolutePath() + " and is not there any more. Put the file"
+                        + " back," + copy + " or begin an empty workroom there with --new.");
     }
 
     private static String name(Path path) {
@@ -194,7 +225,8 @@ public record SqliteFile(Path path, DataSource source, Jdbi jdbi) {
         List<SafetyCopy> copies = SafetyCopies.all(path);
         String mend = copies.isEmpty()
                 ? " There is no safety copy of it yet; an archive you took out can be brought into a new one."
-                : " The last safety copy is of " + copies.get(0).made() + "; start with \"--restore last\" to put it in"
+                : " The last safety copy is dated " + copies.get(0).made()
+                        + "; start with \"--restore last\" to put it in"
                         + " its place. The damaged file is kept beside it.";
         return new StoreException(name(path) + " is damaged and is left as it is." + mend);
     }

@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
@@ -64,6 +65,13 @@ public final class StashBook {
         Fabric fabric = fabrics.computeIfAbsent(read, same -> same);
         Size size = new Size(new Length(row.getLong(6)), new Length(row.getLong(7)));
         return new Piece(row.getString(1), fabric, size, Piece.Washed.valueOf(row.getString(8)), (int) row.getLong(9));
+    }
+
+    /** Ids of pieces that are set aside. The mark outlives its piece, so that undo brings both back; ids are not used again. */
+    public Set<String> aside() {
+        return Set.copyOf(jdbi.withHandle(handle -> handle.createQuery("select piece from aside")
+                .mapTo(String.class)
+                .list()));
     }
 
     /** True while there is no piece. */
@@ -229,6 +237,15 @@ public final class StashBook {
                                 swatch -> swatches.keep(one.fabric(), swatch), () -> swatches.remove(one.fabric()));
             }
         }
+        edit.along()
+                .aside()
+                .ifPresent(one -> one.pieces()
+                        .forEach(id -> handle.createUpdate(
+                                        one.on()
+                                                ? "insert into aside (piece) values (:piece) on conflict (piece) do nothing"
+                                                : "delete from aside where piece = :piece")
+                                .bind("piece", id)
+                                .execute()));
         edit.photo()
                 .ifPresent(from -> from.keys()
                         .forEach(key -> handle.createUpdate(

@@ -2,7 +2,9 @@ package hearthcloth.store;
 
 import hearthcloth.store.journal.OneChange;
 import hearthcloth.store.journal.UndoRedo;
+import hearthcloth.work.StashAtHand;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
@@ -13,11 +15,12 @@ import org.jdbi.v3.core.Jdbi;
  * The maker's work, in one SQLite file or in a studio's database. Every change is one transaction and is on the disk
  * before the call returns, so that what was acknowledged survives a crash. Thread-safe: writers wait for each other.
  */
-public final class Store {
+public final class Store implements AutoCloseable {
 
     private final Jdbi jdbi;
     private final Clock clock;
     private final Optional<SafetyCopies> copies;
+    private final CountedPieces counted = new CountedPieces();
 
     public Store(Jdbi jdbi, Clock clock, Optional<SafetyCopies> copies) {
         this.jdbi = jdbi;
@@ -33,6 +36,36 @@ public final class Store {
      */
     public static Store open(Path file, Clock clock) {
         return SqliteFile.open(file, SqliteFile.usual(), clock);
+    }
+
+    /** Where her work used to lie at a path and does not any more: what to do, in words. */
+    public static Optional<String> gone(Path file, boolean wasOpened) {
+        return SqliteFile.gone(file, wasOpened);
+    }
+
+    /** Holds the file for as long as the workroom is open: from now on it is noticed where it is moved or deleted. */
+    public void hold() {
+        copies.ifPresent(all -> all.file().source().hold());
+    }
+
+    /**
+     * Writes all her work anew where its file lay that was moved or deleted.
+     *
+     * @throws StoreException with a sentence, where that cannot be done
+     */
+    public void writeAnew() {
+        copies.ifPresent(all -> all.file().source().writeAnew());
+    }
+
+    @Override
+    public void close() {
+        copies.ifPresent(all -> {
+            try {
+                all.file().source().close();
+            } catch (SQLException e) {
+                // All that was acknowledged is on the disk already.
+            }
+        });
     }
 
     /** Runs several changes as one: all of them are stored or, where {@code work} throws, none. */
@@ -52,7 +85,10 @@ public final class Store {
         return new UndoRedo(
                 jdbi,
                 clock,
-                new Books(new StashBook(jdbi, clock), new ClothBook(jdbi, clock), new PhotoBook(jdbi, clock)));
+                new Books(
+                        new StashBook(jdbi, clock),
+                        new ClothBook(jdbi, clock, new CountedPieces()),
+                        new PhotoBook(jdbi, clock)));
     }
 
     /** The present time, which dates everything that is stored. */
@@ -65,9 +101,14 @@ public final class Store {
         return new StashBook(jdbi, clock);
     }
 
+    /** The stash as it can be planned with, beside what her cloths count on. */
+    public StashAtHand atHand() {
+        return new StashAtHand(stash().whole(), stash().aside(), cloths().promises());
+    }
+
     /** What she designed and made. */
     public ClothBook cloths() {
-        return new ClothBook(jdbi, clock);
+        return new ClothBook(jdbi, clock, counted);
     }
 
     /** Pictures of her fabrics. */

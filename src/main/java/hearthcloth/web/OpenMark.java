@@ -1,5 +1,6 @@
 package hearthcloth.web;
 
+import hearthcloth.store.OwnerOnly;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -31,6 +32,7 @@ final class OpenMark implements AutoCloseable {
     /** Marks the work as open; empty where another workroom has marked it. */
     static Optional<OpenMark> set(Path data) {
         try {
+            OwnerOnly.file(beside(data));
             FileChannel channel = FileChannel.open(beside(data), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             FileLock lock = locked(channel);
             if (lock == null) {
@@ -60,15 +62,28 @@ final class OpenMark implements AutoCloseable {
         }
     }
 
+    /** Whether a workroom was ever open on the file; asked before this one has said so. */
+    static boolean wasOpened(Path data) {
+        try {
+            return Files.size(beside(data)) > 0;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     void say(String address) {
         if (channel != null) {
             try {
-                channel.truncate(0);
-                channel.write(ByteBuffer.wrap((address + "\n").getBytes(StandardCharsets.UTF_8)), 0);
+                write(channel, address);
             } catch (IOException e) {
                 // A second start then says only that it is open.
             }
         }
+    }
+
+    private static void write(FileChannel channel, String line) throws IOException {
+        channel.truncate(0);
+        channel.write(ByteBuffer.wrap((line + "\n").getBytes(StandardCharsets.UTF_8)), 0);
     }
 
     @Override
@@ -76,7 +91,9 @@ final class OpenMark implements AutoCloseable {
         if (channel != null) {
             try {
                 // Not deleted: whoever waits for the lock of a deleted file would hold it beside the lock of a new one.
-                channel.truncate(0);
+                if (channel.size() > 0) {
+                    write(channel, "closed");
+                }
                 channel.close();
             } catch (IOException e) {
                 // The lock goes with the program.

@@ -1,9 +1,11 @@
 package hearthcloth.web;
 
 import hearthcloth.store.SafetyCopies;
+import hearthcloth.store.Store;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.StudioAddress;
+import hearthcloth.web.door.Reach;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -20,10 +22,27 @@ import java.util.concurrent.CountDownLatch;
  * @param port asked for; the next free one is taken where it is in use
  * @param data the maker's file; empty for the usual place
  * @param browser whether to open her browser
- * @param restore a safety copy to put in the file's place first; empty for none
- * @param lan whether other devices on the network may come in
+ * @param start what is done with her file first
+ * @param network who else may come in
  */
-public record Opening(int port, Optional<String> data, boolean browser, Optional<String> restore, boolean lan) {
+public record Opening(int port, Optional<String> data, boolean browser, Start start, Network network) {
+
+    /**
+     * How her file is taken up.
+     *
+     * @param restore a safety copy to put in the file's place first; empty for none
+     * @param anew whether an empty one is begun where one used to lie
+     */
+    public record Start(Optional<String> restore, boolean anew) {}
+
+    /**
+     * Who may come in, as typed.
+     *
+     * @param lan whether other devices on the network may
+     * @param code whether a code is asked for on this machine too
+     * @param address of a proxy before a studio's workroom; empty for none
+     */
+    public record Network(boolean lan, boolean code, Optional<String> address) {}
 
     /**
      * Opens and waits for Ctrl-C.
@@ -43,18 +62,26 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
             if (mark.isEmpty()) {
                 return openAlready(file, out, err);
             }
-            restore.ifPresent(name -> out.println("Put back: the safety copy of "
-                    + SafetyCopies.putBack(file, name, clock).made()));
-            Workroom room = Workroom.open(file, port, clock, lan);
+            start.restore()
+                    .ifPresent(name -> out.println("Put back: the safety copy dated "
+                            + SafetyCopies.putBack(file, name, clock).made()));
+            Optional<String> gone = Store.gone(file, OpenMark.wasOpened(file)).filter(words -> !start.anew());
+            if (gone.isPresent()) {
+                mark.get().close();
+                err.println(gone.get());
+                return 2;
+            }
+            Workroom room = Workroom.open(file, port, clock, reach());
             mark.get().say(room.address());
             out.println("The workroom is open at " + room.address());
             out.println("Your work is kept in " + file + ". Press Ctrl-C to close.");
-            if (lan) {
+            if (network.lan()) {
                 out.println("Other devices on this network come in by " + room.address() + "devices");
                 room.toTheCamera()
                         .forEach(address -> out.println(
                                 "A telephone that opens this within ten minutes is at its camera: " + address));
             }
+            room.code().ifPresent(code -> out.println("The code to type there: " + code));
             out.flush();
             room.careful().ifPresent(err::println);
             return opened(room, mark.get()::close);
@@ -67,9 +94,13 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
         }
     }
 
+    private Reach reach() {
+        return Reach.of(network.lan(), network.code(), network.address());
+    }
+
     /** A workroom of a studio; its database's password comes from the address or, better, from the surroundings. */
     private int studio(String place, PrintStream out, PrintStream err) {
-        if (restore.isPresent()) {
+        if (start.restore().isPresent()) {
             err.println("A studio's database is restored by whoever keeps it; docs/studio.md says how.");
             return 2;
         }
@@ -77,7 +108,7 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
             StudioAddress address = StudioAddress.parse(place, Optional.ofNullable(System.getenv("PGPASSWORD")));
             Clock clock = Clock.system(ZoneId.systemDefault());
             try (Studio studio = Studio.open(address, clock)) {
-                Workroom room = Workroom.open(studio, port, clock, lan);
+                Workroom room = Workroom.open(studio, port, clock, reach());
                 out.println("The workroom is open at " + room.address());
                 out.println("The studio's work is kept in " + address + ". Press Ctrl-C to close.");
                 out.flush();
@@ -92,7 +123,7 @@ public record Opening(int port, Optional<String> data, boolean browser, Optional
     /** Another workroom has this file open: that one is shown, for a second one beside it would only be in its way. */
     private int openAlready(Path file, PrintStream out, PrintStream err) {
         String where = OpenMark.address(file).map(address -> " at " + address).orElse("");
-        if (restore.isPresent() || lan) {
+        if (start.restore().isPresent() || network.lan()) {
             err.println("The workroom is open already" + where + "; close it first, then do this again.");
             return 2;
         }

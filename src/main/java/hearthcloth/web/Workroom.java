@@ -8,6 +8,11 @@ import hearthcloth.web.cloth.ClothPage;
 import hearthcloth.web.cloth.ClothsPage;
 import hearthcloth.web.cloth.Example;
 import hearthcloth.web.cloth.GalleryPage;
+import hearthcloth.web.door.Devices;
+import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.RequestGuard;
+import hearthcloth.web.door.RequestMeasure;
+import hearthcloth.web.door.UploadFolder;
 import hearthcloth.web.gift.GiftPage;
 import hearthcloth.web.house.ArchivePage;
 import hearthcloth.web.house.DevicesPage;
@@ -19,12 +24,10 @@ import hearthcloth.web.house.SettingsPage;
 import hearthcloth.web.house.StudioDesk;
 import hearthcloth.web.kit.ConflictPage;
 import hearthcloth.web.kit.Desk;
-import hearthcloth.web.kit.Devices;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.LetterFiles;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageSources;
-import hearthcloth.web.kit.RequestGuard;
 import hearthcloth.web.make.CutPage;
 import hearthcloth.web.make.SewPage;
 import hearthcloth.web.photo.PhotoPage;
@@ -45,15 +48,20 @@ import java.util.Optional;
 public final class Workroom implements AutoCloseable {
 
     private static final int PORTS_TRIED = 20;
+    private static final int LAST_PORT = 65_535;
 
     private final Javalin server;
     private final Optional<Store> store;
     private final Optional<Devices> devices;
+    private final boolean isAskedHere;
+    private final UploadFolder uploads;
 
-    private Workroom(Javalin server, Optional<Store> store, Optional<Devices> devices) {
+    private Workroom(Javalin server, Opened opened) {
         this.server = server;
-        this.store = store;
-        this.devices = devices;
+        this.store = opened.store();
+        this.devices = opened.devices();
+        this.isAskedHere = opened.reach().code();
+        this.uploads = opened.uploads();
     }
 
     /**
@@ -64,40 +72,55 @@ public final class Workroom implements AutoCloseable {
      * @throws StoreException where the file cannot be used, in words
      */
     public static Workroom open(Path data, int port, Clock clock) {
-        return open(data, port, clock, false);
+        return open(data, port, clock, Reach.HERE);
     }
 
-    /**
-     * Opens the workroom.
-     *
-     * @param lan true to answer other devices on the network too, those that are let in
-     */
-    public static Workroom open(Path data, int port, Clock clock, boolean lan) {
-        Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
+    /** Opens the workroom, for whom {@code reach} says. */
+    public static Workroom open(Path data, int port, Clock clock, Reach reach) {
         Store store = Store.open(data, clock);
-        return started(
-                server(new Desk.Own(store, RequestGuard.newToken()), devices), Optional.of(store), port, devices);
+        store.hold();
+        Optional<Devices> devices = reach.keepsDoor() ? Optional.of(new Devices(clock)) : Optional.empty();
+        return new Opened(
+                        new Desk.Own(store, RequestGuard.newToken()),
+                        Optional.of(store),
+                        reach,
+                        devices,
+                        UploadFolder.open())
+                .at(port);
     }
 
     /**
-     * Opens a workroom of a studio, for whoever comes in.
+     * Opens a workroom of a studio, for whoever comes in by name and passphrase.
      *
      * @param port as for {@link #open(Path, int, Clock)}
      */
-    public static Workroom open(Studio studio, int port, Clock clock, boolean lan) {
-        Optional<Devices> devices = lan ? Optional.of(new Devices(clock)) : Optional.empty();
-        return started(
-                server(new StudioDesk(studio, RequestGuard.newToken()), devices), Optional.empty(), port, devices);
+    public static Workroom open(Studio studio, int port, Clock clock, Reach reach) {
+        return new Opened(
+                        new StudioDesk(studio, RequestGuard.newToken()),
+                        Optional.empty(),
+                        reach,
+                        Optional.empty(),
+                        UploadFolder.open())
+                .at(port);
     }
 
-    private static Workroom started(Javalin server, Optional<Store> store, int port, Optional<Devices> devices) {
-        for (int tried = 0; ; tried++) {
-            try {
-                String host = devices.isPresent() ? "0.0.0.0" : "127.0.0.1";
-                return new Workroom(server.start(host, port == 0 ? 0 : port + tried), store, devices);
-            } catch (JavalinBindException e) {
-                if (port == 0 || tried == PORTS_TRIED) {
-                    throw new StoreException("No port is free from " + port + " on; choose another with --port.", e);
+    /** All that a workroom is made of but its port. */
+    private record Opened(
+            Desk desk, Optional<Store> store, Reach reach, Optional<Devices> devices, UploadFolder uploads) {
+
+        /** Each port is tried with a server of its own, since one that found its port taken cannot be started again. */
+        private Workroom at(int port) {
+            String host = reach.lan() ? "0.0.0.0" : "127.0.0.1";
+            int last = port == 0 ? 0 : Math.min(port + PORTS_TRIED, LAST_PORT);
+            for (int tried = port; ; tried++) {
+                try {
+                    return new Workroom(server(this).start(host, tried), this);
+                } catch (JavalinBindException e) {
+                    if (tried == last) {
+                        store.ifPresent(Store::close);
+                        throw new StoreException(
+                                "No port is free from " + port + " on; choose another with --port.", e);
+                    }
                 }
             }
         }
@@ -114,7 +137,14 @@ public final class Workroom implements AutoCloseable {
 
     /** Where a telephone goes to photograph scraps, for the next ten minutes; empty where the workroom is not shared. */
     public List<String> toTheCamera() {
-        return devices.map(all -> DevicesPage.toTheCamera(all, port())).orElse(List.of());
+        return isAskedHere
+                ? List.of()
+                : devices.map(all -> DevicesPage.toTheCamera(all, port())).orElse(List.of());
+    }
+
+    /** What is typed on the page that asks for a code, where this machine asks for one; each lets one browser in. */
+    public Optional<String> code() {
+        return isAskedHere ? devices.map(Devices::code) : Optional.empty();
     }
 
     /** What she has to know although the workroom is open; mostly empty. */
@@ -125,13 +155,15 @@ public final class Workroom implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        store.ifPresent(Store::close);
+        uploads.close();
     }
 
-    private static Javalin server(Desk desk, Optional<Devices> devices) {
-        PageContext room = new PageContext(desk);
+    private static Javalin server(Opened opened) {
+        PageContext room = new PageContext(opened.desk());
         return Javalin.create(config -> {
-            settle(config);
-            door(room, desk, devices, config.routes);
+            settle(config, opened.uploads());
+            door(room, opened, config.routes);
             new ErrorPages(room).add(config.routes);
             new ConflictPage(room).add(config.routes);
             new LetterFiles().add(config.routes);
@@ -146,7 +178,7 @@ public final class Workroom implements AutoCloseable {
             new SewPage(room).add(config.routes);
             new ClothsPage(room).add(config.routes);
             new ArchivePage(room).add(config.routes);
-            new DevicesPage(room, devices).add(config.routes);
+            new DevicesPage(room, opened.reach(), opened.devices()).add(config.routes);
             new SettingsPage(room).add(config.routes);
             new SafetyPage(room).add(config.routes);
             new Example(room).add(config.routes);
@@ -154,27 +186,30 @@ public final class Workroom implements AutoCloseable {
     }
 
     /** Who may come in, and what is done before a page is shown. */
-    private static void door(PageContext room, Desk desk, Optional<Devices> devices, RoutesConfig routes) {
-        if (desk instanceof StudioDesk studio) {
+    private static void door(PageContext room, Opened opened, RoutesConfig routes) {
+        RequestGuard guard = new RequestGuard(opened.desk(), opened.reach(), opened.devices());
+        if (opened.desk() instanceof StudioDesk studio) {
             studio.recognise(routes);
-            new RequestGuard(desk, devices).stand(routes);
+            guard.stand(routes);
             studio.bar(routes);
             new EntrancePage(room, studio).add(routes);
             new PeoplePage(room, studio).add(routes);
             new GuidelinesPage(room, studio).add(routes);
         } else {
-            new RequestGuard(desk, devices).stand(routes);
+            guard.stand(routes);
             routes.before(context -> room.store().copies().ifPresent(SafetyCopies::daily));
         }
     }
 
-    private static void settle(JavalinConfig config) {
+    private static void settle(JavalinConfig config, UploadFolder uploads) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.defaultContentType = "text/html; charset=utf-8";
-        config.http.maxRequestSize = RequestGuard.LARGEST_REQUEST;
-        config.jetty.multipartConfig.maxTotalRequestSize(RequestGuard.LARGEST_PHOTOGRAPH, SizeUnit.BYTES);
+        config.http.maxRequestSize = RequestMeasure.LARGEST_PHOTOGRAPH;
+        config.jetty.multipartConfig.maxTotalRequestSize(RequestMeasure.LARGEST_PHOTOGRAPH, SizeUnit.BYTES);
+        config.jetty.multipartConfig.cacheDirectory(uploads.path().toString());
+        config.jetty.modifyServer(server -> server.insertHandler(new RequestMeasure()));
         config.staticFiles.enableWebjars();
         config.staticFiles.add(files -> {
             files.hostedPath = "/own";

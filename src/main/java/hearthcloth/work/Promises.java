@@ -49,8 +49,12 @@ public record Promises(List<Counting> cloths) {
     }
 
     /** What the maker should know before she cuts this cloth, one sentence each; empty where all is well. */
-    public List<String> warnings(String cloth, Stash stash) {
+    List<String> warnings(String cloth, Stash stash, List<Piece> aside) {
         List<String> said = new ArrayList<>();
+        if (!aside.isEmpty()) {
+            said.add("This cloth counts on " + named(aside) + ", which you have set aside. Give "
+                    + (aside.size() == 1 ? "it" : "them") + " back in the stash, or plan the cloth again.");
+        }
         List<Piece> missing = missing(cloth, stash);
         if (!missing.isEmpty()) {
             said.add("This cloth counts on " + named(missing) + ", which "

@@ -20,7 +20,7 @@ record Typed(int code, String out, String err) {
         int code = new CommandLineTool((asked, shell) -> {
                     shell.out()
                             .println("workroom at " + asked.port() + ", " + asked.data() + ", " + asked.browser() + ", "
-                                    + asked.restore());
+                                    + asked.start().restore());
                     return 0;
                 })
                 .run(

@@ -187,4 +187,94 @@ class SafetyCopiesTest {
         assertThatThrownBy(() -> SafetyCopies.putBack(file, "none", Clock.systemUTC()))
                 .hasMessageContaining("There is no safety copy \"none\"");
     }
+
+    private List<String> days() {
+        return SafetyCopies.all(file).stream()
+                .map(copy -> copy.made().toString().substring(0, 10))
+                .toList();
+    }
+
+    @Test
+    void days_that_a_wrong_clock_made_up_push_no_true_day_out_and_count_by_the_order_of_making() {
+        for (int day = 0; day < 5; day++) {
+            add(on(day), 10 + day);
+        }
+        for (int day = 0; day < 7; day++) {
+            add(on(16_000 + day), 30 + day);
+        }
+        add(on(5), 50);
+        on(6);
+
+        assertThat(days().stream().filter(day -> day.startsWith("2026")))
+                .containsExactly("2026-05-10", "2026-05-09", "2026-05-08", "2026-05-07", "2026-05-06");
+        assertThat(days()).startsWith("2026-05-10", "2026-05-09", "2070-02-28").hasSize(10);
+        Clock now = Clock.fixed(MONDAY.plus(Duration.ofDays(6)), ZoneOffset.UTC);
+        assertThat(SafetyCopies.putBack(file, "last", now).made()).isEqualTo(now.instant());
+    }
+
+    @Test
+    void a_clock_that_was_years_ahead_keeps_no_later_day_without_its_copy() throws IOException {
+        add(on(0), 10);
+        Instant[] now = {MONDAY.plus(Duration.ofDays(16_000))};
+        SafetyCopies copies = new SafetyCopies(fileOf(on(0)), new Moved(now));
+        Path folder = copies.folder();
+        Files.move(folder, folder.resolveSibling("aside"));
+        Files.writeString(folder, "in the way");
+        copies.daily();
+        assertThat(copies.trouble()).isPresent();
+        Files.delete(folder);
+        now[0] = MONDAY.plus(Duration.ofDays(1));
+        copies.daily();
+        assertThat(copies.all()).hasSize(1);
+        assertThat(copies.trouble()).isEmpty();
+    }
+
+    /** A clock that is set. */
+    private static final class Moved extends Clock {
+
+        private final Instant[] now;
+
+        private Moved(Instant[] now) {
+            super();
+            this.now = now;
+        }
+
+        @Override
+        public Instant instant() {
+            return now[0];
+        }
+
+        @Override
+        public java.time.ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(java.time.ZoneId zone) {
+            return this;
+        }
+    }
+
+    @Test
+    void copies_of_an_earlier_hearthcloth_count_as_older_than_all_that_have_a_place() throws IOException {
+        add(on(0), 10);
+        add(on(1), 20);
+        Path folder = SafetyCopies.folder(file);
+        Files.move(folder.resolve(copies(on(1)).all().get(0).name()), folder.resolve("2071-01-01T100000Z-daily-01.db"));
+        on(2);
+        assertThat(days()).containsExactly("2026-05-06", "2071-01-01");
+        assertThat(copies(on(2)).restore("2071-01-01T100000Z-daily-01.db").place())
+                .isZero();
+    }
+
+    @Test
+    void at_any_date_it_opens_and_works() {
+        for (String date : new String[] {"1970-01-01", "1999-12-31", "2038-01-20", "2071-02-28", "9999-12-30"}) {
+            Store store = Store.open(file, Clock.fixed(Instant.parse(date + "T12:00:00Z"), ZoneOffset.UTC));
+            int before = store.stash().whole().pieces().size();
+            add(store, 10);
+            assertThat(store.stash().whole().pieces()).as(date).hasSize(before + 1);
+            assertThat(copies(store).trouble()).as(date).isEmpty();
+        }
+    }
 }

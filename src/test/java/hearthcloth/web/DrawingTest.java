@@ -20,6 +20,7 @@ import hearthcloth.store.Store;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -39,13 +40,8 @@ class DrawingTest {
 
     @BeforeEach
     void open() {
+        photograph = BegunWork.photographRead(folder.resolve("work.db"), TestPhotographs.missed());
         browser = new Browser(folder);
-        Visit visit = browser.visit();
-        visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
-        photograph = Visit.onward(visit.send("/stash/photo", "picture", TestPhotographs.missed(), "sheet", "a4"));
-        while (visit.page(photograph).contains("id=\"going\"")) {
-            assertThat(visit.page("/gift")).isNotEmpty();
-        }
         page = browser.touched(new Browser.Screen(390, 844), ColorScheme.LIGHT);
         page.navigate(photograph);
     }
@@ -138,11 +134,12 @@ class DrawingTest {
         undoable("draw in piece 5");
 
         page.locator("#close[data-piece='5']").waitFor();
-        assertThat(page.url()).endsWith("?piece=5");
+        page.waitForURL(Pattern.compile(".*\\?piece=5"));
         PlaywrightAssertions.assertThat(page.locator("#close")).isFocused();
         // 11 × 22 cm, less what a first corner tapped from afar leaves open.
-        assertThat(page.locator("#close .big").textContent())
-                .matches("(8\\.[5-9]|9|9\\.\\d|10|10\\.\\d) × (19\\.\\d|20|20\\.\\d|21|21\\.\\d) cm");
+        PlaywrightAssertions.assertThat(page.locator("#close .big"))
+                .hasText(
+                        Pattern.compile("^(8\\.[5-9]|9|9\\.\\d|10|10\\.\\d) × (19\\.\\d|20|20\\.\\d|21|21\\.\\d) cm$"));
         PlaywrightAssertions.assertThat(page.locator("#close .corner")).hasCount(4);
         PlaywrightAssertions.assertThat(page.locator("#close")).containsText("Drawn in by you");
         look("3-measured");
@@ -194,9 +191,10 @@ class DrawingTest {
     void a_bad_shape_is_told_and_stays_to_be_mended() {
         begin();
         List<Point> corners = corners();
-        for (int i : new int[] {0, 2, 1, 3}) {
-            tap(corners.get(i));
-            page.waitForTimeout(400);
+        List<Integer> crossing = List.of(0, 2, 1, 3);
+        for (int i = 0; i < crossing.size(); i++) {
+            tap(corners.get(crossing.get(i)));
+            told(i + 1 + " corner");
         }
         look("5-before");
         button("Close it and measure").tap();
@@ -224,15 +222,15 @@ class DrawingTest {
         page.keyboard().press("Enter");
         undoable("corner more on piece 2");
 
-        assertThat(page.locator("#fold-sides").getAttribute("open")).isNotNull();
-        assertThat(page.locator("#" + id).getAttribute("open")).isNotNull();
+        PlaywrightAssertions.assertThat(page.locator("#fold-sides[open]")).isVisible();
+        PlaywrightAssertions.assertThat(page.locator("#" + id + "[open]")).isVisible();
         PlaywrightAssertions.assertThat(page.locator("#do-more-2-1")).isFocused();
-        assertThat(box(page.locator("#do-more-2-1")).y).isBetween(before - 2, before + 2);
+        page.waitForCondition(() -> Math.abs(box(page.locator("#do-more-2-1")).y - before) <= 2);
         page.locator("#do-drop-2").focus();
         page.keyboard().press("Enter");
         undoable("leave out piece 2");
         PlaywrightAssertions.assertThat(page.locator("#do-drop-2")).isFocused();
-        assertThat(page.locator("#fold-sides").getAttribute("open")).isNotNull();
+        PlaywrightAssertions.assertThat(page.locator("#fold-sides[open]")).isVisible();
         browser.assertQuiet();
     }
 
@@ -279,12 +277,10 @@ class DrawingTest {
             Point middle = onScreen(between(corners()));
             pinch(middle, 30, 90, upright);
             nearer(whole / 2);
-            assertThat(onScreen(between(corners())).to(middle)).isLessThan(8);
+            page.waitForCondition(() -> onScreen(between(corners())).to(middle) < 8);
             assertThat(page.evaluate("() => '' + window.visualViewport.scale")).isEqualTo("1");
             PlaywrightAssertions.assertThat(page.locator(".draw .spot")).hasCount(0);
-            while (!page.locator("[data-draw=farther]").isDisabled()) {
-                button("Farther").tap();
-            }
+            farthest();
         }
         assertThat(across()).isEqualTo(whole);
         browser.assertQuiet();
@@ -341,6 +337,13 @@ class DrawingTest {
     private double across() {
         return Double.parseDouble(
                 page.locator("svg.drawing").getAttribute("viewBox").split(" ", -1)[2]);
+    }
+
+    private void farthest() {
+        for (int i = 0; i < 20 && button("Farther").isEnabled(); i++) {
+            button("Farther").tap();
+        }
+        PlaywrightAssertions.assertThat(button("Farther")).isDisabled();
     }
 
     private void nearer(double across) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.LoadState;
 import hearthcloth.photo.scene.Photographs;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -139,12 +140,7 @@ class EveryPageTest {
 
     /** The page of a photograph that was sent and read. */
     private static String sent(Visit visit, byte[] photograph, String sheet) {
-        String page = Visit.onward(visit.send("/stash/photo", "picture", photograph, "sheet", sheet));
-        String shown;
-        do {
-            shown = visit.page(page);
-        } while (shown.contains("id=\"going\""));
-        return page;
+        return visit.untilRead(Visit.onward(visit.send("/stash/photo", "picture", photograph, "sheet", sheet)));
     }
 
     @Test
@@ -241,7 +237,7 @@ class EveryPageTest {
     }
 
     private static void drawn(Page page, String name) {
-        page.waitForTimeout(700);
+        page.waitForLoadState(LoadState.NETWORKIDLE);
         page.screenshot(new Page.ScreenshotOptions()
                 .setPath(PICTURES.resolve(name + ".png"))
                 .setFullPage(true));

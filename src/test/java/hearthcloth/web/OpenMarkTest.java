@@ -55,7 +55,13 @@ class OpenMarkTest {
     private String run(Optional<String> restore, boolean lan) {
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         PrintStream stream = new PrintStream(said, true, StandardCharsets.UTF_8);
-        int code = new Opening(0, Optional.of(data().toString()), false, restore, lan).run(stream, stream);
+        int code = new Opening(
+                        0,
+                        Optional.of(data().toString()),
+                        false,
+                        new Opening.Start(restore, false),
+                        new Opening.Network(lan, false, Optional.empty()))
+                .run(stream, stream);
         return code + " " + said.toString(StandardCharsets.UTF_8).strip();
     }
 }

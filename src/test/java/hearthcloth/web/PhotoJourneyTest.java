@@ -11,6 +11,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
 import com.microsoft.playwright.options.ScreenshotCaret;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -61,8 +62,8 @@ class PhotoJourneyTest {
         page.locator("#undo:has-text(\"" + what + "\")").waitFor();
     }
 
-    private String size() {
-        return page.locator("#close .big").textContent();
+    private Locator size() {
+        return page.locator("#close .big");
     }
 
     @Test
@@ -109,7 +110,7 @@ class PhotoJourneyTest {
     private void aCornerIsMoved() {
         page.locator("#to-2").click();
         page.locator("#close[data-piece='2']").waitFor();
-        String before = size();
+        String before = size().textContent();
         BoundingBox dot = page.locator("#corner-1 .dot").boundingBox();
         double x = dot.x + dot.width / 2;
         double y = dot.y + dot.height / 2;
@@ -120,18 +121,18 @@ class PhotoJourneyTest {
         page.mouse().up();
         undoable("corner of piece 2");
         look("4-corner");
-        assertThat(size()).isNotEqualTo(before);
+        PlaywrightAssertions.assertThat(size()).not().hasText(before);
         PlaywrightAssertions.assertThat(page.locator("#close")).containsText("Measured by your outline");
         page.locator("#undo").click();
         undoable("split piece");
-        assertThat(size()).isEqualTo(before);
+        PlaywrightAssertions.assertThat(size()).hasText(before);
 
         page.locator("#corner-3").focus();
         page.keyboard().press("Shift+ArrowUp");
         page.keyboard().press("Shift+ArrowUp");
         undoable("corner of piece 2");
         PlaywrightAssertions.assertThat(page.locator("#corner-3")).isFocused();
-        assertThat(size()).isNotEqualTo(before);
+        PlaywrightAssertions.assertThat(size()).not().hasText(before);
         page.locator("#undo").click();
         undoable("split piece");
     }
@@ -157,8 +158,10 @@ class PhotoJourneyTest {
         String photograph = page.url();
         page.locator("#accept").click();
         page.getByText("Added 5 pieces, numbers 1–5").waitFor();
-        assertThat(page.url()).contains("/stash?");
-        assertThat(page.locator(".group:has-text('Harbour') image").count()).isPositive();
+        page.waitForURL(Pattern.compile(".*/stash\\?.*"));
+        PlaywrightAssertions.assertThat(
+                        page.locator(".group:has-text('Harbour') image").first())
+                .isAttached();
         look("6-stash");
         page.locator("#undo").click();
         page.getByText("Nothing is laid out yet").waitFor();
@@ -166,7 +169,8 @@ class PhotoJourneyTest {
         PlaywrightAssertions.assertThat(page.locator("#accept")).hasText("Take 5 pieces in");
         page.locator("#accept").click();
         page.waitForURL(Pattern.compile(".*/stash\\?.*"));
-        page.locator(".group:has-text('Harbour')").waitFor();
+        PlaywrightAssertions.assertThat(page.locator(".group:has-text('Harbour')"))
+                .isVisible();
     }
 
     private void planned() {
@@ -174,10 +178,11 @@ class PhotoJourneyTest {
         link("To the cloths").click();
         page.getByText("Take this one").first().click();
         page.locator("#bench").waitFor();
-        Locator tiles = page.locator("#bench pattern image");
-        assertThat(tiles.count()).isPositive();
-        for (int i = 0; i < tiles.count(); i++) {
-            var swatch = page.request().get(tiles.nth(i).getAttribute("href"));
+        page.waitForLoadState();
+        List<Locator> tiles = page.locator("#bench pattern image").all();
+        assertThat(tiles).isNotEmpty();
+        for (Locator tile : tiles) {
+            var swatch = page.request().get(tile.getAttribute("href"));
             assertThat(swatch.headers().get("content-type")).startsWith("image/jpeg");
         }
         look("7-cloth");

@@ -6,6 +6,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import hearthcloth.web.door.Reach;
 import hearthcloth.web.make.CutPageTest;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -35,7 +36,7 @@ class SewingJourneyTest {
 
     @BeforeEach
     void open() {
-        workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), true);
+        workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Reach.NEAR);
         visit = new Visit(workroom);
         browser = new Browser(visit);
         visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
@@ -111,7 +112,13 @@ class SewingJourneyTest {
             Browser.assertFit(tablet, "what is to be cut while sewing");
             tablet.getByText("Sew it").click();
         }
+        arrived();
+    }
+
+    /** The page of a step is there as a whole. */
+    private void arrived() {
         tablet.locator("#needle").waitFor();
+        tablet.waitForLoadState();
     }
 
     private int whole() {
@@ -157,12 +164,12 @@ class SewingJourneyTest {
         measure("tea");
         tablet.getByText("is not a").waitFor();
         tablet.goBack();
-        tablet.locator("#needle").waitFor();
+        arrived();
         measure(whole() - 1 + " 3/4");
         tablet.getByText("than planned").waitFor();
         tablet.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve("8-ways.png")));
         choose("Sew on as it is");
-        assertThat(done(tablet)).isEqualTo(before + 1);
+        reached(tablet, before + 1);
         reached(desk, before + 1);
     }
 
@@ -188,31 +195,35 @@ class SewingJourneyTest {
         int width = whole();
         measure(width + " 1/8 and " + width + " 3/8");
         tablet.waitForURL(url -> url.contains("/measure") || !url.endsWith(sew));
+        tablet.waitForLoadState();
         if (button("Sew on as it is").count() > 0) {
             choose("Sew on as it is");
         }
-        assertThat(done(tablet)).isEqualTo(before + 1);
+        reached(tablet, before + 1);
     }
 
     private void keptSize() {
         int before = done(tablet);
         measure(whole() - 1 + " 1/2");
         tablet.getByText("than planned").waitFor();
+        tablet.waitForLoadState();
         String keep = "Keep the size: cut the bars to come anew";
         choose(button(keep).count() > 0 ? keep : "Sew on as it is");
-        assertThat(done(tablet)).isEqualTo(before + 1);
+        reached(tablet, before + 1);
     }
 
     private void otherSideUp() {
         press();
         tablet.locator("#back").click();
+        tablet.waitForURL(url -> url.contains("?step="));
         mine();
         tablet.getByText("lies the wrong side up").click();
         tablet.waitForURL(url -> !url.contains("?step="));
+        tablet.waitForLoadState();
         if (button("Live with it").count() > 0) {
             Browser.assertFit(tablet, "the other side up");
             button("Live with it").click();
         }
-        tablet.locator("#needle").waitFor();
+        arrived();
     }
 }

@@ -3,6 +3,7 @@ package hearthcloth.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.measure.Length;
+import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SwatchBook.Swatch;
 import java.awt.image.BufferedImage;
@@ -14,6 +15,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,6 +62,52 @@ class StashPiecesTest extends StashVisit {
         String left = get("/stash/piece/4").body();
         post("/stash/piece/4/use", "seen", seen(left), "many", "2");
         assertThat(pieces().stream().map(Piece::id)).containsExactlyInAnyOrder("1", "2", "3", "6");
+    }
+
+    @Test
+    void some_of_many_alike_are_set_aside_and_given_back_and_no_cloth_is_planned_with_them_meanwhile()
+            throws Exception {
+        post("/stash/line", "line", "5 oat 4 x 8");
+        String page = get("/stash/piece/1").body();
+
+        post("/stash/piece/1/aside", "seen", seen(page), "many", "2");
+
+        assertThat(pieces()).hasSize(5);
+        assertThat(store.atHand().free(Set.of()).pieces()).extracting(Piece::id).containsExactly("3", "4", "5");
+        assertThat(get("/stash").body()).contains("numbers 1–5, 2 set aside");
+        assertThat(get("/stash/piece/1").body()).contains("How many of the 3", "How many of the 2", "2 set aside.");
+        assertThat(get("/cloth").body()).contains("Left out: 2 pieces you have set aside.");
+
+        post("/stash/piece/1/back", "seen", seen(page), "many", "1");
+        assertThat(store.stash().aside()).containsExactly("2");
+        assertThat(store.stash().undo()).contains("give back 1 of oat");
+        assertThat(store.stash().aside()).containsExactlyInAnyOrder("1", "2");
+        assertThat(store.stash().undo()).contains("set aside 2 of oat");
+        assertThat(store.stash().aside()).isEmpty();
+    }
+
+    @Test
+    void a_whole_fabric_is_set_aside_in_one_tap() throws Exception {
+        post("/stash/lines", "lines", "5 oat 4 x 8\n2 moss 6 in square");
+        String page = get("/stash/fabric?name=oat").body();
+
+        post("/stash/fabric/aside", "was", "oat", "seen", seen(page));
+
+        assertThat(store.atHand().free(Set.of()).fabrics())
+                .extracting(Fabric::name)
+                .containsExactly("moss");
+        post("/stash/fabric/back", "was", "oat", "seen", seen(page));
+        assertThat(store.atHand().free(Set.of()).pieces()).hasSize(7);
+    }
+
+    @Test
+    void setting_aside_more_than_are_left_is_refused_with_how_many_there_are() throws Exception {
+        post("/stash/line", "line", "5 oat 4 x 8");
+        String seen = seen(get("/stash/piece/1").body());
+        post("/stash/piece/1/aside", "seen", seen, "many", "3");
+
+        assertThat(post("/stash/piece/1/aside", "seen", seen, "many", "3").body())
+                .contains("There are 2 of these; say how many of them, from 1 to 2");
     }
 
     @Test

@@ -8,6 +8,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import hearthcloth.TestServer;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.StudioAddress;
+import hearthcloth.web.door.Reach;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -36,10 +37,11 @@ class StudioJourneyTest {
     void a_class_begins_and_a_cloth_goes_round() {
         StudioAddress address = StudioAddress.parse(TestServer.freshDatabase(), Optional.empty());
         try (Studio studio = Studio.open(address, Clock.systemUTC());
-                Browser browser = new Browser(new Visit(Workroom.open(studio, 0, Clock.systemUTC(), false)))) {
+                Browser browser = new Browser(new Visit(Workroom.open(studio, 0, Clock.systemUTC(), Reach.HERE)))) {
             Page ada = browser.window(Browser.Screen.DESK, ColorScheme.LIGHT);
             entered(ada, "Ada", "kelp and plum by lamplight", "Begin");
             pressed(ada, "example");
+            ada.getByText("Nothing in it is yours").waitFor();
             ada.navigate("/people");
             ada.getByLabel("Name").fill("Mo");
             ada.getByLabel("First passphrase").fill("nine buttons in a jar");

@@ -54,6 +54,14 @@ public final class Visit implements AutoCloseable {
         return response.body();
     }
 
+    /** Waits until a photograph that was sent is read, for as long as a test may take; its page. */
+    public String untilRead(String photograph) {
+        while (page(photograph).contains("id=\"going\"")) {
+            page("/gift");
+        }
+        return photograph;
+    }
+
     /** The token that every page of this workroom carries. */
     public String token() {
         Matcher matcher = TOKEN.matcher(page("/gift"));

@@ -60,6 +60,7 @@ class WholeJourneyTest {
         button("Keep").click();
         page.getByText("Before you begin")
                 .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
+        page.waitForLoadState();
         page.getByLabel("Length, in").fill("12");
         page.getByLabel("Width, in").fill("9");
         page.getByLabel("Height, in").fill("4");
@@ -67,6 +68,7 @@ class WholeJourneyTest {
         look("1-gift");
         page.getByLabel("Plan a cloth for the four-corner tie", new Page.GetByLabelOptions().setExact(true))
                 .click();
+        page.waitForURL("**/stash*");
         say("harbour linen 1 1/2 yd of 44 in, dark blue", "harbour linen");
         say("9 oat cotton 4 x 36 in, wheat", "oat cotton");
         say("3 madder 12 x 16 in, brown", "madder");
@@ -97,7 +99,7 @@ class WholeJourneyTest {
     /** Ticks every cut of every piece, as she would: one after the other, then the next piece. */
     private void cutEverything() {
         String start = page.url().replaceFirst("\\?.*", "");
-        for (int piece = 0; ; piece++) {
+        for (int piece = 0; piece < 100; piece++) {
             page.navigate(start + "?piece=" + piece);
             while (page.locator(".tick:not(.done)").count() > 0) {
                 Locator next = page.locator(".tick:not(.done)").first();
@@ -111,11 +113,13 @@ class WholeJourneyTest {
                 return;
             }
         }
+        throw new AssertionError("a hundred pieces are cut, and there are more");
     }
 
     /** Presses the one key after every step, as a foot would. */
     private void sewEverything() {
         page.locator("#needle").waitFor();
+        page.waitForLoadState();
         for (int step = 0; page.locator("#done").count() > 0; step++) {
             if (step == 2) {
                 look("6-sew");
@@ -139,6 +143,7 @@ class WholeJourneyTest {
         look("6-ways");
         button("Sew on as it is").click();
         page.locator("#needle[data-done='3']").waitFor();
+        page.waitForLoadState();
     }
 
     private void printed() {

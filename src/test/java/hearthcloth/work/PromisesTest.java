@@ -37,8 +37,14 @@ class PromisesTest {
     void both_cloths_say_that_they_count_on_the_same_piece() {
         Stash stash = new Stash(List.of(ONE, TWO, THREE));
 
-        assertThat(promises.warnings("a", stash)).singleElement().asString().startsWith("Dusk counts on piece 2 (Oat)");
-        assertThat(promises.warnings("b", stash)).singleElement().asString().startsWith("Dawn counts on piece 2 (Oat)");
+        assertThat(promises.warnings("a", stash, List.of()))
+                .singleElement()
+                .asString()
+                .startsWith("Dusk counts on piece 2 (Oat)");
+        assertThat(promises.warnings("b", stash, List.of()))
+                .singleElement()
+                .asString()
+                .startsWith("Dawn counts on piece 2 (Oat)");
     }
 
     @Test
@@ -47,13 +53,13 @@ class PromisesTest {
 
         assertThat(promises.missing("a", stash)).containsExactly(TWO);
         assertThat(promises.missing("b", stash)).containsExactly(TWO, THREE);
-        assertThat(promises.warnings("b", stash))
+        assertThat(promises.warnings("b", stash, List.of()))
                 .containsExactly("This cloth counts on pieces 2 (Oat), 3 (Oat), which are no longer in the stash as"
                         + " planned. It cannot be cut so; plan it again.");
     }
 
     @Test
     void a_cloth_that_counts_on_nothing_has_nothing_to_say() {
-        assertThat(promises.warnings("c", new Stash(List.of()))).isEmpty();
+        assertThat(promises.warnings("c", new Stash(List.of()), List.of())).isEmpty();
     }
 }

@@ -68,12 +68,9 @@ public final class OutputFile {
 
     public void write(byte[] bytes) {
         try {
-            Path hidden = Files.createTempFile(file.resolveSibling(""), ".hearthcloth-", ".part");
-            try {
-                Files.write(hidden, bytes);
-                Files.move(hidden, file, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(hidden);
+            try (HiddenFolder hidden = HiddenFolder.in(file.resolveSibling(""))) {
+                Files.write(hidden.made(), bytes);
+                hidden.wholly(() -> Files.move(hidden.made(), file, StandardCopyOption.REPLACE_EXISTING));
             }
         } catch (IOException e) {
             throw new BadInputException(

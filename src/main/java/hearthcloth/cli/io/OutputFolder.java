@@ -8,11 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * The folder that receives the proposals, each in a numbered folder of its own. Everything is first written to a hidden
@@ -26,8 +24,7 @@ public final class OutputFolder {
         void into(Path folder) throws IOException;
     }
 
-    private static final String HIDDEN = ".hearthcloth-";
-    private static final String NUMBER = "[1-9]\\d?";
+    static final String NUMBER = "[1-9]\\d?";
     /** A numbered folder that holds this file is one of ours. */
     private static final String PLAN_FILE = "plan.json";
 
@@ -81,9 +78,9 @@ public final class OutputFolder {
     }
 
     private static void checkOurs(String shown, Path folder) throws IOException {
-        for (Path entry : listed(folder)) {
+        for (Path entry : HiddenFolder.listed(folder)) {
             String name = String.valueOf(entry.getFileName());
-            boolean aside = name.startsWith(HIDDEN) || name.equals(".DS_Store");
+            boolean aside = name.startsWith(HiddenFolder.NAME) || name.equals(".DS_Store");
             if (!aside && !isOurs(entry, name)) {
                 throw new BadInputException("--out: " + shown + " holds other things (" + ListWords.plain(name)
                         + "); give a new folder, or one that holds only proposals.");
@@ -95,7 +92,7 @@ public final class OutputFolder {
         if (!name.matches(NUMBER) || !Files.isDirectory(entry) || !Files.exists(entry.resolve(PLAN_FILE))) {
             return false;
         }
-        for (Path file : listed(entry)) {
+        for (Path file : HiddenFolder.listed(entry)) {
             if (!OURS.contains(String.valueOf(file.getFileName()))) {
                 return false;
             }
@@ -108,13 +105,16 @@ public final class OutputFolder {
         try {
             Path parent = Files.isDirectory(folder) ? folder : folder.resolveSibling("");
             Files.createDirectories(parent);
-            Path hidden = Files.createTempDirectory(parent, HIDDEN);
-            try {
-                Path made = Files.createDirectory(hidden.resolve("new"));
-                draw(proposals, made);
-                place(made, Files.createDirectory(hidden.resolve("old")));
-            } finally {
-                delete(hidden);
+            HiddenFolder hidden = HiddenFolder.in(parent);
+            try (hidden) {
+                draw(proposals, Files.createDirectory(hidden.made()));
+                Files.createDirectory(hidden.old());
+                hidden.wholly(() -> place(hidden.made(), hidden.old()));
+            } catch (IOException e) {
+                if (hidden.isStopped()) {
+                    throw new BadInputException("Stopped. Nothing was changed in " + shown + ".");
+                }
+                throw e;
             }
         } catch (FileAlreadyExistsException e) {
             throw new BadInputException("--out: " + shown + " could not be made, since a file is in its way ("
@@ -166,7 +166,7 @@ public final class OutputFolder {
             }
         } catch (IOException e) {
             for (Path to : moved) {
-                delete(to);
+                HiddenFolder.delete(to);
             }
             for (Path entry : numbered(old)) {
                 Files.move(entry, folder.resolve(entry.getFileName()));
@@ -176,22 +176,8 @@ public final class OutputFolder {
     }
 
     private static List<Path> numbered(Path folder) throws IOException {
-        return listed(folder).stream()
+        return HiddenFolder.listed(folder).stream()
                 .filter(entry -> String.valueOf(entry.getFileName()).matches(NUMBER))
                 .toList();
-    }
-
-    private static List<Path> listed(Path folder) throws IOException {
-        try (Stream<Path> entries = Files.list(folder)) {
-            return entries.sorted().toList();
-        }
-    }
-
-    private static void delete(Path tree) throws IOException {
-        try (Stream<Path> entries = Files.walk(tree)) {
-            for (Path entry : entries.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(entry);
-            }
-        }
     }
 }

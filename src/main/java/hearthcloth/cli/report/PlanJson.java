@@ -23,14 +23,14 @@ public record PlanJson(
         int version,
         String units,
         String outcome,
-        Heap stash,
+        StashAtHand stash,
         @Nullable String gift,
         List<Proposal> proposals,
         List<String> why,
         List<Proposal> nearest) {
 
     /** The stash as it was read. */
-    record Heap(int pieces, int fabrics, double areaMm2) {}
+    record StashAtHand(int pieces, int fabrics, double areaMm2) {}
 
     /** The finished cloth. */
     record Extent(long width, long height) {
@@ -82,7 +82,7 @@ public record PlanJson(
 
     private static PlanJson made(
             String outcome,
-            Heap stash,
+            StashAtHand stash,
             @Nullable String gift,
             List<Proposal> proposals,
             List<String> why,
@@ -90,8 +90,8 @@ public record PlanJson(
         return new PlanJson("hearthcloth-plans", 1, "nm", outcome, stash, gift, proposals, why, nearest);
     }
 
-    private static Heap heap(Stash stash) {
-        return new Heap(stash.pieces().size(), stash.fabrics().size(), stash.areaMm2());
+    private static StashAtHand heap(Stash stash) {
+        return new StashAtHand(stash.pieces().size(), stash.fabrics().size(), stash.areaMm2());
     }
 
     private static @Nullable String words(Optional<GiftWish> gift, Ruler ruler) {

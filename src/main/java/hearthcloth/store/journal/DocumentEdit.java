@@ -39,7 +39,7 @@ public record DocumentEdit(int at, String was, String is) {
      * @throws StoreException where {@code document} is not as it was before the change
      */
     public String appliedTo(String document) {
-        if (!document.startsWith(was, at)) {
+        if (at < 0 || !document.startsWith(was, at)) {
             throw new StoreException("The record of this change does not fit what is kept. Nothing was changed.");
         }
         return document.substring(0, at) + is + document.substring(at + was.length());
@@ -62,7 +62,7 @@ public record DocumentEdit(int at, String was, String is) {
                     DesignCodec.field(node, "at").asInt(),
                     DesignCodec.field(node, "was").asText(),
                     DesignCodec.field(node, "is").asText());
-        } catch (JsonProcessingException e) {
+        } catch (JsonProcessingException | IllegalArgumentException e) {
             throw new StoreException("The record of this change cannot be read.", e);
         }
     }

@@ -1,6 +1,7 @@
 package hearthcloth.store.json;
 
 import java.sql.SQLException;
+import java.sql.SQLTransientConnectionException;
 import java.util.Optional;
 import org.sqlite.SQLiteException;
 
@@ -9,13 +10,25 @@ public final class DatabaseTroubles {
 
     private static final String QUICKER = "Another window was quicker with something under the same number.";
 
+    private static final String SILENT = "The studio's database does not answer.";
+
     private DatabaseTroubles() {}
 
     /** A sentence on what went wrong; empty where the fault is not the database's. */
     public static Optional<String> words(Throwable thrown) {
-        return behind(thrown, SQLiteException.class)
-                .map(DatabaseTroubles::file)
-                .or(() -> behind(thrown, SQLException.class).map(e -> studio(String.valueOf(e.getSQLState()))));
+        return behind(thrown, FileGoneException.class)
+                .map(e -> String.valueOf(e.getMessage()))
+                .or(() -> behind(thrown, SQLiteException.class).map(DatabaseTroubles::file))
+                .or(() -> behind(thrown, SQLException.class).map(DatabaseTroubles::studio));
+    }
+
+    /** Whether the work cannot be reached at the moment, so that the same may well do a little later. */
+    static boolean isAway(Throwable thrown) {
+        return behind(thrown, FileGoneException.class).isPresent()
+                || behind(thrown, SQLException.class)
+                        .filter(e ->
+                                !(e instanceof SQLiteException) && studio(e).equals(SILENT))
+                        .isPresent();
     }
 
     private static <E extends Throwable> Optional<E> behind(Throwable thrown, Class<E> kind) {
@@ -61,9 +74,11 @@ public final class DatabaseTroubles {
     }
 
     /** The fault by the class of PostgreSQL's error code (docs/sources.md#database-codes). */
-    private static String studio(String state) {
-        if (state.startsWith("08") || state.startsWith("57P")) {
-            return "The studio's database does not answer.";
+    private static String studio(SQLException e) {
+        String state = String.valueOf(e.getSQLState());
+        boolean isPoolEmpty = e instanceof SQLTransientConnectionException;
+        if (isPoolEmpty || state.startsWith("08") || state.startsWith("57P")) {
+            return SILENT;
         }
         if (state.startsWith("28")) {
             return "The studio's database refuses this name or password.";

@@ -19,4 +19,19 @@ public final class StoreException extends RuntimeException {
     public static Optional<String> behind(Throwable thrown) {
         return DatabaseTroubles.words(thrown);
     }
+
+    /** Whether the work cannot be reached at the moment: its file was moved, or a studio's database does not answer. */
+    public static boolean isAway(Throwable thrown) {
+        return DatabaseTroubles.isAway(thrown);
+    }
+
+    /** Whether it is her file that was moved or deleted. */
+    public static boolean isGone(Throwable thrown) {
+        for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+            if (cause instanceof FileGoneException) {
+                return true;
+            }
+        }
+        return false;
+    }
 }

@@ -1,5 +1,6 @@
 package hearthcloth.store.studio;
 
+import hearthcloth.store.json.StoreException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
@@ -33,7 +34,10 @@ final class Passphrase {
      * Hashes computed at the same time. Each needs its memory while it works, and more of them would crowd out the
      * workroom.
      */
-    private static final Semaphore AT_ONCE = new Semaphore(2);
+    private static final Semaphore AT_ONCE = new Semaphore(2, true);
+
+    /** Who waits for their turn besides; more are told to come again, since a long wait would only hide that. */
+    private static final int MOST_WAITING = 8;
 
     private Passphrase() {}
 
@@ -68,10 +72,22 @@ final class Passphrase {
         return !kept.startsWith("$argon2id$v=19$m=" + MEMORY_KIB + ",t=" + PASSES + ",p=" + LANES + "$");
     }
 
+    /** Whether one more would not wait for long. */
+    static boolean hasRoom() {
+        return AT_ONCE.getQueueLength() < MOST_WAITING;
+    }
+
+    static StoreException crowded() {
+        return new StoreException("Many come in at this moment; try again in some seconds.");
+    }
+
     private static byte[] digest(String passphrase, byte[] salt, int memory, int passes, int lanes, int length) {
         // The same letters, however this keyboard composes them, are the same passphrase.
         byte[] letters = Normalizer.normalize(passphrase, Normalizer.Form.NFC).getBytes(StandardCharsets.UTF_8);
         byte[] hash = new byte[length];
+        if (!hasRoom()) {
+            throw crowded();
+        }
         AT_ONCE.acquireUninterruptibly();
         try {
             Argon2BytesGenerator generator = new Argon2BytesGenerator();

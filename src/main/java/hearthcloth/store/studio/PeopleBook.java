@@ -5,6 +5,7 @@ import hearthcloth.store.json.StoreException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,7 +32,7 @@ public final class PeopleBook {
         this.clock = clock;
     }
 
-    private record Kept(Person person, String passphrase, long wrong, String waits) {}
+    private record Kept(Person person, String passphrase) {}
 
     /** True until the first teacher has been added. */
     public boolean isEmpty() {
@@ -124,9 +125,9 @@ public final class PeopleBook {
 
     /**
      * The person with this name and passphrase; empty where they do not belong together. The answer takes as long for a
-     * name that nobody has.
+     * name that nobody has. A try is counted before it is compared, so that many at once are no more than one after another.
      *
-     * @throws StoreException where this name has to wait after too many wrong passphrases
+     * @throws StoreException where this name has to wait after too many wrong passphrases, or where too many come at once
      */
     public Optional<Person> enter(String name, String passphrase) {
         Optional<Kept> kept = kept(name);
@@ -135,15 +136,47 @@ public final class PeopleBook {
             return Optional.empty();
         }
         Kept found = kept.get();
-        if (!found.waits().isEmpty() && clock.instant().isBefore(Instant.parse(found.waits()))) {
+        if (!Passphrase.hasRoom()) {
+            throw Passphrase.crowded();
+        }
+        if (!isCounted(found.person())) {
             throw new StoreException("Too many wrong passphrases for this name; try again in a minute.");
         }
-        boolean right = Passphrase.matches(passphrase, found.passphrase());
-        jdbi.useTransaction(handle -> count(handle, found.person(), right));
-        if (right && Passphrase.isOld(found.passphrase())) {
-            keep(found.person(), Passphrase.hashed(passphrase));
+        if (!Passphrase.matches(passphrase, found.passphrase())) {
+            return Optional.empty();
         }
-        return right ? Optional.of(found.person()) : Optional.empty();
+        if (Passphrase.isOld(found.passphrase())) {
+            keep(found.person(), Passphrase.hashed(passphrase));
+        } else {
+            proved(found.person());
+        }
+        return Optional.of(found.person());
+    }
+
+    /** Counts a try as wrong until it proves right; false where the name has to wait. One statement, hence one at a time. */
+    private boolean isCounted(Person person) {
+        Instant now = clock.instant();
+        return jdbi.inTransaction(handle -> handle.createUpdate("update person set wrong = wrong + 1,"
+                                + " waits = case when wrong + 1 >= :most then :until else '' end"
+                                // A wait that ends later than one from now was set by a clock that was ahead.
+                                + " where id = :id and (waits = '' or waits <= :now or waits > :until)")
+                        .bind("most", MOST_WRONG)
+                        .bind("now", text(now))
+                        .bind("until", text(now.plus(WAIT)))
+                        .bind("id", person.id())
+                        .execute())
+                > 0;
+    }
+
+    private void proved(Person person) {
+        jdbi.useTransaction(handle -> handle.createUpdate("update person set wrong = 0, waits = '' where id = :id")
+                .bind("id", person.id())
+                .execute());
+    }
+
+    /** Cut to seconds, so that moments compare as texts. */
+    private static String text(Instant moment) {
+        return moment.truncatedTo(ChronoUnit.SECONDS).toString();
     }
 
     private Optional<Kept> kept(String name) {
@@ -152,22 +185,8 @@ public final class PeopleBook {
                 .map((row, context) -> new Kept(
                         new Person(
                                 row.getLong("id"), row.getString("name"), Person.Part.valueOf(row.getString("part"))),
-                        row.getString("passphrase"),
-                        row.getLong("wrong"),
-                        row.getString("waits")))
+                        row.getString("passphrase")))
                 .findOne());
-    }
-
-    private void count(Handle handle, Person person, boolean right) {
-        handle.createUpdate("update person set wrong = case when :right = 1 then 0 else wrong + 1 end where id = :id")
-                .bind("right", right ? 1 : 0)
-                .bind("id", person.id())
-                .execute();
-        handle.createUpdate("update person set waits = case when wrong >= :most then :until else '' end where id = :id")
-                .bind("most", MOST_WRONG)
-                .bind("until", clock.instant().plus(WAIT).toString())
-                .bind("id", person.id())
-                .execute();
     }
 
     /**

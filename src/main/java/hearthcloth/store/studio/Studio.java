@@ -9,6 +9,7 @@ import hearthcloth.store.Store;
 import hearthcloth.store.journal.WholeChange;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
+import java.net.SocketTimeoutException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -34,7 +35,16 @@ public final class Studio implements AutoCloseable {
     /** The most connections of one workroom; PostgreSQL usually allows a hundred in all. */
     private static final int MOST_CONNECTIONS = 8;
 
+    /** At the start the database may take this long. */
     private static final long PATIENCE_MS = 10_000;
+
+    /** Later on a page is waiting: within three seconds it says that the database does not answer. */
+    private static final int PAGE_MS = 2_000;
+
+    /** Longer than a lock is waited for, so that only a line that was cut is given up. */
+    private static final int LONGEST_MS = 25_000;
+
+    private static final long ALIVE_MS = 30_000;
 
     /** The number of the lock under which workrooms that migrate a schema wait for each other, "HCLT". */
     private static final int TURN = SqliteFile.MARK;
@@ -63,9 +73,14 @@ public final class Studio implements AutoCloseable {
         address.password().ifPresent(config::setPassword);
         config.setMaximumPoolSize(MOST_CONNECTIONS);
         config.setMinimumIdle(1);
-        config.setConnectionTimeout(PATIENCE_MS);
+        config.setInitializationFailTimeout(PATIENCE_MS);
+        config.setConnectionTimeout(PAGE_MS);
+        config.setValidationTimeout(PAGE_MS / 2);
+        config.setKeepaliveTime(ALIVE_MS);
         config.setConnectionInitSql("set lock_timeout = '20s'");
         config.addDataSourceProperty("tcpKeepAlive", "true");
+        config.addDataSourceProperty("connectTimeout", "2");
+        config.addDataSourceProperty("socketTimeout", String.valueOf(LONGEST_MS / 1_000));
         HikariDataSource pool;
         try {
             pool = new HikariDataSource(config);
@@ -123,20 +138,29 @@ public final class Studio implements AutoCloseable {
         return jdbi;
     }
 
-    /** A connection set to the schema. One that the server has cut off is dropped and the next one is tried. */
+    /**
+     * A connection set to the schema. One that the server has cut off is dropped and the next one is tried; where the line
+     * is dead without a word, nothing more is tried.
+     */
     private Connection connection(String schema) throws SQLException {
         for (int tried = 0; ; tried++) {
             Connection connection = pool.getConnection();
             try {
+                connection.setNetworkTimeout(Runnable::run, PAGE_MS);
                 connection.setSchema(schema);
+                connection.setNetworkTimeout(Runnable::run, LONGEST_MS);
                 return connection;
             } catch (SQLException e) {
                 connection.close();
-                if (tried == MOST_CONNECTIONS) {
+                if (tried == MOST_CONNECTIONS || isSilent(e)) {
                     throw e;
                 }
             }
         }
+    }
+
+    private static boolean isSilent(SQLException e) {
+        return e.getCause() instanceof SocketTimeoutException;
     }
 
     public PeopleBook people() {

@@ -28,7 +28,7 @@ record ClothBeside(PageContext room, SavedCloth now) {
                         : Optional.<SavedCloth>empty())
                 .orElseThrow(() -> new StoreException("This cloth has been changed many times in another window since"
                         + " this page was loaded. Nothing was changed here; load it again."));
-        Stash stash = room.store().stash().whole();
+        Stash stash = room.store().atHand().freeFor(now.id());
         ClothView view = new ClothView(
                 seen, stash, Map.of(), room.settings(), Wished.of(room.store()), PageContext.field(context, "at"));
         ClothChanges.Change change =

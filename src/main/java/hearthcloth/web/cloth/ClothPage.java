@@ -77,7 +77,7 @@ public final class ClothPage {
                 context.queryParam("at") == null ? PageContext.field(context, "at") : PageContext.text(context, "at");
         return new ClothView(
                 saved,
-                room.store().stash().whole(),
+                room.store().atHand().freeFor(saved.id()),
                 room.store().swatches().across(),
                 room.settings(),
                 Wished.of(room.store()),
@@ -92,7 +92,7 @@ public final class ClothPage {
                 "token", room.token(),
                 "undo", book().undoable(id).orElse(""),
                 "redo", book().redoable(id).orElse("")));
-        values.put("warnings", room.store().cloths().promises().warnings(id, view.stash()));
+        values.put("warnings", room.store().atHand().warnings(id));
         if (PageContext.isPart(context)) {
             values.put("said", said);
             room.show(context, "part/bench.jte", values);
@@ -195,7 +195,7 @@ public final class ClothPage {
         ClothDocument planned = DesignPlanning.settled(
                 saved,
                 saved.document().design(),
-                room.store().stash().whole(),
+                room.store().atHand().freeFor(saved.id()),
                 room.settings().ruler());
         Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
         Set<String> ticked = new HashSet<>(planned.bench().ticked());

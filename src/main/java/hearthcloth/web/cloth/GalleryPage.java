@@ -19,18 +19,24 @@ import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.StashAtHand;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** The gallery: cloths that the stash can make for what she wishes, as they are found. */
 public final class GalleryPage {
 
     private static final int PROPOSALS = 6;
+
+    /** The setting that names those cloths, one a line. */
+    private static final String ALSO = "wish.also";
 
     /** One proposal in the gallery. */
     public record Card(
@@ -69,7 +75,8 @@ public final class GalleryPage {
     }
 
     private void show(Context context) {
-        Stash stash = room.store().stash().whole();
+        StashAtHand heap = room.store().atHand();
+        Stash stash = free(heap);
         Wished wished = Wished.of(room.store());
         WishForm form = WishForm.of(room.store());
         if (!stash.pieces().isEmpty()) {
@@ -84,9 +91,22 @@ public final class GalleryPage {
                         "wished", wished.words(room.settings().ruler()),
                         "form", form,
                         "fabrics", stash.fabrics(),
-                        "empty", stash.pieces().isEmpty(),
+                        "empty", heap.stash().pieces().isEmpty(),
+                        "held", HeldBack.of(heap, also()),
                         "state", state(),
                         "kept", ClothCard.all(room, room.store().cloths().all())));
+    }
+
+    /** The cloths whose pieces she allows a new one to take all the same. */
+    private Set<String> also() {
+        return room.store()
+                .setting(ALSO)
+                .map(text -> Set.copyOf(Arrays.asList(text.split("\n"))))
+                .orElse(Set.of());
+    }
+
+    private Stash free(StashAtHand heap) {
+        return heap.free(also());
     }
 
     /** Begins a search for this wish unless one is going on or has answered it. */
@@ -109,9 +129,10 @@ public final class GalleryPage {
 
     private void look(Context context) {
         WishForm form = WishForm.read(name -> PageContext.field(context, name), context.formParams("fabric"));
-        Stash stash = room.store().stash().whole();
+        Stash stash = free(room.store().atHand());
         form.wish(Wished.of(room.store()), room.settings(), stash, PROPOSALS);
         form.keep(room.store());
+        room.store().set(ALSO, String.join("\n", context.formParams("also")));
         PageContext.go(context, "/cloth", "");
     }
 

@@ -1,8 +1,9 @@
 package hearthcloth.web.house;
 
-import hearthcloth.web.kit.Devices;
+import hearthcloth.web.door.Devices;
+import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.kit.PageContext;
-import hearthcloth.web.kit.RequestGuard;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
@@ -37,11 +38,15 @@ public final class DevicesPage {
     /** A device that is in. */
     public record Inside(String id, String name, String since) {}
 
+    private static final String ASKED = "hearthcloth-asked";
+
     private final PageContext room;
+    private final Reach reach;
     private final Optional<Devices> devices;
 
-    public DevicesPage(PageContext room, Optional<Devices> devices) {
+    public DevicesPage(PageContext room, Reach reach, Optional<Devices> devices) {
         this.room = room;
+        this.reach = reach;
         this.devices = devices;
     }
 
@@ -50,12 +55,14 @@ public final class DevicesPage {
         routes.post("/devices/{id}/end", this::end);
         routes.get("/join", this::ask);
         routes.post("/join", this::join);
+        routes.post("/join/ask", this::knock);
+        routes.post("/devices/asking/{id}", this::answer);
     }
 
     private void show(Context context) {
         here(context);
         String code = devices.map(Devices::code).orElse("");
-        List<Way> ways = code.isEmpty()
+        List<Way> ways = !reach.lan()
                 ? List.of()
                 : addresses().stream()
                         .map(host -> door(host, context.port()))
@@ -72,7 +79,9 @@ public final class DevicesPage {
                         "code",
                         code,
                         "inside",
-                        devices.map(DevicesPage::inside).orElse(List.of())));
+                        devices.map(DevicesPage::inside).orElse(List.of()),
+                        "asking",
+                        devices.map(Devices::asking).orElse(List.of())));
     }
 
     private static String door(String host, int port) {
@@ -110,13 +119,18 @@ public final class DevicesPage {
         PageContext.go(context, "/devices", "That device is out.");
     }
 
+    /** The door: a code typed, or pointed at by a camera; or a device that asked hears what was answered. */
     private void ask(Context context) {
         if (devices.isEmpty()) {
             throw new NotFoundResponse(
                     "This workroom is not shared. Start it with --lan to use it from other devices.");
         }
         String code = PageContext.text(context, "code");
-        if (!code.isEmpty() && isMeant(context)) {
+        String asked = Optional.ofNullable(context.cookie(ASKED)).orElse("");
+        Optional<String> key = devices.get().allowed(asked);
+        if (key.isPresent()) {
+            letIn(context, key.get());
+        } else if (!code.isEmpty() && isMeant(context)) {
             enter(context, code, "");
         } else {
             room.show(
@@ -128,15 +142,45 @@ public final class DevicesPage {
                             "to",
                             PageContext.text(context, "to"),
                             "said",
-                            PageContext.text(context, "said")));
+                            PageContext.text(context, "said"),
+                            "mark",
+                            devices.get().mark(asked).orElse("")));
         }
     }
 
+    private void knock(Context context) {
+        String to = to(context);
+        Optional<String> secret = devices.flatMap(
+                all -> all.ask(PageContext.field(context, "name"), context.req().getRemoteAddr()));
+        secret.ifPresent(found -> context.cookie(cookie(ASKED, found)));
+        PageContext.go(
+                context, to, secret.isPresent() ? "" : "Too many devices ask to come in just now. Try again later.");
+    }
+
+    private void answer(Context context) {
+        here(context);
+        boolean yes = PageContext.field(context, "answer").equals("yes");
+        devices.ifPresent(all -> all.answer(context.pathParam("id"), yes));
+        PageContext.go(context, "/devices", yes ? "It comes in within some seconds." : "That device stays out.");
+    }
+
+    private static String to(Context context) {
+        return PageContext.text(context, "to").equals(PHOTO) ? "/join?to=" + PHOTO : "/join";
+    }
+
+    private static Cookie cookie(String name, String value) {
+        Cookie cookie = new Cookie(name, value);
+        cookie.setHttpOnly(true);
+        cookie.setSameSite(SameSite.STRICT);
+        cookie.setPath("/");
+        return cookie;
+    }
+
     /** Whether she opened it: not a browser that looks ahead, nor the machine itself, which needs no code. */
-    private static boolean isMeant(Context context) {
+    private boolean isMeant(Context context) {
         return HandlerType.GET.equals(context.method())
                 && context.header("Sec-Purpose") == null
-                && !RequestGuard.isHere(context);
+                && (reach.code() || !RequestGuard.isHere(context));
     }
 
     private void join(Context context) {
@@ -144,21 +188,29 @@ public final class DevicesPage {
     }
 
     private void enter(Context context, String code, String name) {
-        boolean photo = PageContext.text(context, "to").equals(PHOTO);
-        Optional<String> key = devices.flatMap(all -> all.join(code, name));
-        if (key.isEmpty()) {
-            PageContext.go(
-                    context,
-                    photo ? "/join?to=" + PHOTO : "/join",
-                    "That code is not right, or not any more. Look at the other screen for the one now.");
-            return;
+        Devices.Answer answer = devices.map(
+                        all -> all.join(code, name, context.req().getRemoteAddr()))
+                .orElseThrow(() -> new NotFoundResponse("This workroom is not shared."));
+        switch (answer.said()) {
+            case IN -> letIn(context, answer.key());
+            case WRONG ->
+                PageContext.go(
+                        context,
+                        to(context),
+                        "That code is not right, or not any more. Look at the other screen for the one now.");
+            case WAIT ->
+                PageContext.go(
+                        context,
+                        to(context),
+                        "Too many wrong codes. Wait ten minutes, or ask to come in and say yes at the other screen.");
         }
-        Cookie cookie = new Cookie(RequestGuard.COOKIE, key.get());
-        cookie.setHttpOnly(true);
-        cookie.setSameSite(SameSite.STRICT);
-        cookie.setPath("/");
-        context.cookie(cookie);
-        PageContext.go(context, photo ? "/stash/photo" : "/sew", "");
+    }
+
+    private static void letIn(Context context, String key) {
+        context.cookie(cookie(RequestGuard.COOKIE, key));
+        context.removeCookie(ASKED, "/");
+        boolean photo = PageContext.text(context, "to").equals(PHOTO);
+        PageContext.go(context, photo ? "/stash/photo" : RequestGuard.isHere(context) ? "/gift" : "/sew", "");
     }
 
     /** Addresses of this machine on networks round it; those at home first. */

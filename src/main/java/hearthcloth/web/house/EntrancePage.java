@@ -3,14 +3,20 @@ package hearthcloth.web.house;
 import hearthcloth.store.Person;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.PeopleBook;
+import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.kit.PageContext;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The way into a studio by name and passphrase, and out again; whoever comes first begins it as its teacher. */
 public final class EntrancePage {
+
+    /** Addresses from which somebody comes in just now: one at a time from each, so that a guesser waits for itself alone. */
+    private final Set<String> coming = ConcurrentHashMap.newKeySet();
 
     private final PageContext room;
     private final StudioDesk desk;
@@ -40,11 +46,25 @@ public final class EntrancePage {
     }
 
     private void enter(Context context) {
+        String address = RequestGuard.address(context);
+        if (!coming.add(address)) {
+            context.status(429);
+            show(context, "Somebody is just coming in from your machine; try again in some seconds.");
+            return;
+        }
+        try {
+            entered(context);
+        } finally {
+            coming.remove(address);
+        }
+    }
+
+    private void entered(Context context) {
         String name = PageContext.field(context, "name");
         String passphrase = Optional.ofNullable(context.formParam("passphrase")).orElse("");
         try {
             Optional<Person> person = people().isEmpty()
-                    ? Optional.of(people().begin(name, passphrase))
+                    ? Optional.of(begun(context, name, passphrase))
                     : people().enter(name, passphrase);
             if (person.isPresent()) {
                 desk.begin(context, person.get());
@@ -57,6 +77,14 @@ public final class EntrancePage {
             context.status(422);
             show(context, String.valueOf(e.getMessage()));
         }
+    }
+
+    /** Who begins a studio is its teacher; on a network that could be anybody. */
+    private Person begun(Context context, String name, String passphrase) {
+        if (RequestGuard.isNear(context)) {
+            throw new StoreException("A studio is begun at the machine its workroom runs on; come in there first.");
+        }
+        return people().begin(name, passphrase);
     }
 
     private void leave(Context context) {

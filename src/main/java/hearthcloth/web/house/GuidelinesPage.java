@@ -97,7 +97,7 @@ public final class GuidelinesPage {
     private void follow(Context context) {
         GuidelineBook.Handed handed = book().find(context.pathParam("id"))
                 .orElseThrow(() -> new NotFoundResponse("This guideline has been taken back."));
-        Stash stash = room.store().stash().whole();
+        Stash stash = room.store().atHand().free(Set.of());
         if (stash.pieces().isEmpty()) {
             throw new StoreException("Your stash is empty; lay in what you have first.");
         }

@@ -6,7 +6,6 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -32,11 +31,12 @@ public final class SafetyPage {
         routes.get("/copies", this::show);
         routes.post("/copies", this::make);
         routes.post("/copies/back", this::back);
+        routes.post("/anew", this::anew);
     }
 
     private void show(Context context) {
         List<Line> lines = room.store().copies().map(SafetyCopies::all).orElse(List.of()).stream()
-                .map(SafetyPage::line)
+                .map(this::line)
                 .toList();
         String folder =
                 room.store().copies().map(copies -> copies.folder().toString()).orElse("");
@@ -46,12 +46,14 @@ public final class SafetyPage {
                 Map.of("frame", room.frame(context, "Safety copies", ""), "copies", lines, "folder", folder));
     }
 
-    private static Line line(SafetyCopy copy) {
-        return new Line(copy.name(), time(copy.made()), copy.reason().words(), size(copy.bytes()));
+    private Line line(SafetyCopy copy) {
+        return new Line(copy.name(), time(copy), copy.reason().words(), size(copy.bytes()));
     }
 
-    private static String time(Instant moment) {
-        return TIME.format(moment);
+    /** When it was made, as far as that is known. */
+    private String time(SafetyCopy copy) {
+        return TIME.format(copy.made())
+                + (copy.isAhead(room.store().now()) ? ", by a clock that was wrong then or is wrong now" : "");
     }
 
     /** Rounded up, so that nothing seems to be nothing. */
@@ -71,12 +73,17 @@ public final class SafetyPage {
         PageContext.go(context, "/copies", "Copied: " + size(made.bytes()) + ".");
     }
 
+    /** Her file was moved or deleted while she works on it. */
+    private void anew(Context context) {
+        room.store().writeAnew();
+        PageContext.go(context, "/gift", "Your work is in its place again, as it was at your last change.");
+    }
+
     private void back(Context context) {
         SafetyCopy copy = copies().restore(PageContext.field(context, "copy"));
         PageContext.go(
                 context,
                 "/copies",
-                "Your work is as it was on " + time(copy.made())
-                        + ". What you had before is the newest copy in this list.");
+                "Your work is as it was on " + time(copy) + ". What you had before is the newest copy in this list.");
     }
 }

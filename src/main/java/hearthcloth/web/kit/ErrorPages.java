@@ -4,13 +4,20 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.store.json.StoreException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import java.net.URI;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.eclipse.jetty.http.HttpException;
 import org.jspecify.annotations.Nullable;
 
 /** Every trouble becomes a page, or a sentence on the page, in words; nothing of the program's insides is shown. */
 public final class ErrorPages {
+
+    private static final String BARE = "bare";
 
     private final PageContext room;
 
@@ -18,38 +25,112 @@ public final class ErrorPages {
         this.room = room;
     }
 
+    /** Whether troubles of this request are told in bare words: who is not let in sees no page, token or setting. */
+    public static void bare(Context context, boolean bare) {
+        context.attribute(BARE, bare);
+    }
+
     public void add(RoutesConfig routes) {
         routes.exception(MeasureException.class, (e, context) -> say(context, 422, e.getMessage()));
-        routes.exception(StoreException.class, (e, context) -> say(context, 409, e.getMessage()));
+        routes.exception(StoreException.class, (e, context) -> {
+            if (StoreException.isAway(e)) {
+                away(context, e, String.valueOf(e.getMessage()));
+            } else {
+                say(context, 409, e.getMessage());
+            }
+        });
         routes.exception(HttpResponseException.class, (e, context) -> say(context, e.getStatus(), e.getMessage()));
-        routes.exception(
-                Exception.class,
-                (e, context) -> say(
-                        context,
-                        500,
-                        StoreException.behind(e)
-                                .orElse("Something went wrong inside the workroom. Nothing was changed; try again.")));
+        routes.exception(Exception.class, this::unforeseen);
         routes.error(404, context -> say(context, 404, "There is nothing at this address."));
+    }
+
+    /** A trouble of one of the kinds above that came wrapped in others, or one nobody thought of. */
+    private void unforeseen(Exception e, Context context) {
+        Optional<HttpResponseException> answer = behind(e, HttpResponseException.class);
+        Optional<HttpException> unread = behind(e, HttpException.class);
+        if (answer.isPresent()) {
+            say(context, answer.get().getStatus(), answer.get().getMessage());
+        } else if (unread.isPresent()) {
+            say(context, unread.get().getCode(), "What was sent cannot be read; load the page again and send it anew.");
+        } else if (StoreException.isAway(e)) {
+            away(context, e, StoreException.behind(e).orElse(""));
+        } else {
+            say(
+                    context,
+                    500,
+                    StoreException.behind(e)
+                            .orElse("Something went wrong inside the workroom. Nothing was changed; try again."));
+        }
+    }
+
+    /**
+     * What a page shows that has nothing of her work to show.
+     *
+     * @param again the form's fields, to send once more; empty where none was sent
+     * @param token of the page the form stood on
+     * @param gone whether the file can be written anew
+     */
+    public record Away(String words, String path, List<ConflictPage.Sent> again, String token, boolean gone) {}
+
+    /** Her work cannot be reached: said without looking into it, and what she typed is kept on the page. */
+    private void away(Context context, Exception e, String words) {
+        context.status(503);
+        boolean gone = StoreException.isGone(e);
+        if (Boolean.TRUE.equals(context.attribute(BARE))) {
+            context.contentType("text/plain; charset=utf-8").result(words + "\n");
+        } else if (PageContext.isPart(context)) {
+            context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
+            String more = gone ? " Load the page to have it written anew." : "";
+            room.show(context, "part/said.jte", Map.of("said", words + more, "trouble", true));
+        } else {
+            room.show(context, "away.jte", Map.of("view", away(context, words, gone)));
+        }
+    }
+
+    private Away away(Context context, String words, boolean gone) {
+        List<ConflictPage.Sent> again = new ArrayList<>();
+        if (HandlerType.POST.equals(context.method())) {
+            context.formParamMap()
+                    .forEach((name, values) -> values.stream()
+                            .filter(value -> !name.equals("token"))
+                            .forEach(value -> again.add(new ConflictPage.Sent(name, value))));
+        }
+        String given = PageContext.field(context, "token");
+        return new Away(words, context.path(), again, gone ? room.token() : given, gone);
+    }
+
+    private static <T> Optional<T> behind(Throwable thrown, Class<T> kind) {
+        for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+            if (kind.isInstance(cause)) {
+                return Optional.of(kind.cast(cause));
+            }
+        }
+        return Optional.empty();
     }
 
     private void say(Context context, int status, @Nullable String words) {
         context.status(status);
         String sentence = words == null || words.isBlank() ? "That did not work." : upright(words);
-        if (PageContext.isPart(context)) {
+        if (Boolean.TRUE.equals(context.attribute(BARE))) {
+            context.contentType("text/plain; charset=utf-8").result(sentence + "\n");
+        } else if (PageContext.isPart(context)) {
             context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
             room.show(context, "part/said.jte", Map.of("said", sentence, "trouble", true));
         } else {
-            room.show(
-                    context,
-                    "trouble.jte",
-                    Map.of(
-                            "frame",
-                            room.frame(context, "That did not work", ""),
-                            "words",
-                            sentence,
-                            "back",
-                            back(context)));
+            framed(context, sentence);
         }
+    }
+
+    private void framed(Context context, String sentence) {
+        PageFrame frame;
+        try {
+            frame = room.frame(context, "That did not work", "");
+        } catch (RuntimeException e) {
+            // What a page shows round its content cannot be reached either.
+            context.contentType("text/plain; charset=utf-8").result(sentence + "\n");
+            return;
+        }
+        room.show(context, "trouble.jte", Map.of("frame", frame, "words", sentence, "back", back(context)));
     }
 
     /** The page she came from; where that is not known or is this one, the stage it belongs to. */

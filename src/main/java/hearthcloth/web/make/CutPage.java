@@ -7,7 +7,6 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
-import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
@@ -82,16 +81,12 @@ public final class CutPage {
 
     private void show(Context context) {
         SavedCloth cloth = asked.cloth(context);
-        List<Piece> missing = room.store()
-                .cloths()
-                .promises()
-                .missing(cloth.id(), room.store().stash().whole());
-        if (!missing.isEmpty()) {
+        if (!room.store().atHand().canBeCut(cloth.id())) {
             String path = "/cloth/" + cloth.id();
             if (PageContext.isPart(context)) {
                 context.header("HX-Redirect", path);
             } else {
-                PageContext.go(context, path, "Before it is cut, it has to be planned again.");
+                PageContext.go(context, path, "It cannot be cut as it is planned: see below what is amiss.");
             }
             return;
         }

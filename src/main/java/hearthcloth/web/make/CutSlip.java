@@ -47,7 +47,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         DesignFit.Answer answer = slip.fit(
                 plan,
                 cloth.document().design(),
-                slip.stash(room.store().stash().whole()),
+                slip.stash(room.store().atHand().freeFor(cloth.id())),
                 room.settings().ruler(),
                 cloth.name(),
                 TimeLimit.within(ANSWER_WITHIN_MS));
@@ -79,7 +79,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         MiscutWays slip = new MiscutWays(
                 miscut,
                 cloth.document().design(),
-                room.store().stash().whole(),
+                room.store().atHand().freeFor(cloth.id()),
                 room.settings().ruler());
         List<WayOn> ways = slip.ways(TimeLimit.within(ANSWER_WITHIN_MS), way -> {});
         String asked = PageContext.field(context, "way");

@@ -211,7 +211,7 @@ public final class SewMeasure {
     private RemainingPlan.Answer fit(Planned way, RemainingPlan resewing) {
         return resewing.fit(
                 way.design(),
-                room.store().stash().whole(),
+                room.store().atHand().freeFor(cloth.id()),
                 room.store().stash().nextPiece(),
                 ruler(),
                 TimeLimit.within(ANSWER_WITHIN_MS));

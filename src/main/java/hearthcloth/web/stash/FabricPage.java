@@ -20,6 +20,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.work.StashAtHand;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -29,6 +30,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** One fabric: its name, colour, faces and nap, for all its pieces at once; her own picture of it. */
 public final class FabricPage {
@@ -39,6 +41,7 @@ public final class FabricPage {
     /**
      * What the page shows.
      *
+     * @param aside how many of its pieces are set aside
      * @param seen tells this state of the fabric from a later one
      * @param across how much cloth her picture shows, as she may write it
      */
@@ -49,6 +52,8 @@ public final class FabricPage {
             PieceDrawing drawn,
             boolean hasPicture,
             String across,
+            int aside,
+            int pieces,
             String seen) {}
 
     private final PageContext room;
@@ -60,6 +65,8 @@ public final class FabricPage {
     void add(RoutesConfig routes) {
         routes.get("/stash/fabric", this::show);
         routes.post("/stash/fabric", this::change);
+        routes.post("/stash/fabric/aside", context -> aside(context, true));
+        routes.post("/stash/fabric/back", context -> aside(context, false));
         routes.post("/stash/fabric/picture", this::picture);
         routes.post("/stash/fabric/picture/away", this::unpicture);
         routes.get("/stash/swatch", this::swatch);
@@ -83,6 +90,7 @@ public final class FabricPage {
         Fabric fabric = asked(stash, PageContext.text(context, "name"));
         Map<String, Length> across = room.store().swatches().across();
         List<Piece> pieces = stash.of(fabric);
+        Set<String> aside = book().aside();
         Ruler ruler = room.settings().ruler();
         double area = pieces.stream().mapToDouble(Piece::areaMm2).sum();
         View view = new View(
@@ -92,6 +100,10 @@ public final class FabricPage {
                 PieceDrawing.of(Size.square(SHOWN), fabric, 1, PieceDrawing.scale(SHOWN, PIXELS), across, "cloth"),
                 across.containsKey(fabric.name()),
                 ruler.write(across.getOrDefault(fabric.name(), hand(ruler)), Rounding.NEAREST),
+                (int) pieces.stream()
+                        .filter(piece -> aside.contains(piece.id()))
+                        .count(),
+                pieces.size(),
                 seen(fabric, pieces.size()));
         room.show(
                 context,
@@ -127,6 +139,23 @@ public final class FabricPage {
             pictureFollows(was.name(), is.name());
         }
         PageContext.go(context, address(is.name()), "Changed for " + StashView.pieces(gone.size()) + ".");
+    }
+
+    /** All its pieces kept for something else, or given back to what can be planned with. */
+    private void aside(Context context, boolean on) {
+        StashAtHand heap = room.store().atHand();
+        Fabric fabric = meant(context, heap.stash());
+        List<String> pieces = heap.stash().of(fabric).stream()
+                .filter(piece -> heap.isAside(piece) != on)
+                .map(Piece::id)
+                .toList();
+        if (!pieces.isEmpty()) {
+            book().edit(StashEdit.aside((on ? "set aside " : "give back ") + fabric.name(), pieces, on));
+        }
+        PageContext.go(
+                context,
+                address(fabric.name()),
+                on ? "Set aside: no cloth is planned with it." : "Given back: cloths are planned with it again.");
     }
 
     /** The fabric as it was when the page was shown. */

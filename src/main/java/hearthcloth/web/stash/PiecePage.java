@@ -18,7 +18,7 @@ import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
-import hearthcloth.work.Promises;
+import hearthcloth.work.StashAtHand;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -26,7 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 
 /** One kind of piece: its size and fabric, cut in two, used up, taken away; one, some or all that are alike. */
 public final class PiecePage {
@@ -36,6 +36,8 @@ public final class PiecePage {
     /**
      * What the page shows.
      *
+     * @param held what holds some of them back from new cloths; empty where nothing does
+     * @param aside how many of them are set aside
      * @param seen tells this state of the pieces from a later one
      * @param fabrics to choose from
      */
@@ -46,6 +48,8 @@ public final class PiecePage {
             int count,
             String numbers,
             String about,
+            String held,
+            int aside,
             String width,
             String length,
             String washed,
@@ -66,6 +70,8 @@ public final class PiecePage {
         routes.post("/stash/piece/{id}/split", this::split);
         routes.post("/stash/piece/{id}/use", context -> away(context, "use up"));
         routes.post("/stash/piece/{id}/delete", context -> away(context, "delete"));
+        routes.post("/stash/piece/{id}/aside", context -> aside(context, true));
+        routes.post("/stash/piece/{id}/back", context -> aside(context, false));
     }
 
     private StashBook book() {
@@ -80,19 +86,10 @@ public final class PiecePage {
                 .map(piece -> Lot.around(piece, stash));
     }
 
-    /** Whose cloths count on these pieces. */
-    private String promised(Lot lot) {
-        Promises promises = room.store().cloths().promises();
-        String names = lot.pieces().stream()
-                .flatMap(piece -> promises.countingOn(piece).stream())
-                .distinct()
-                .collect(Collectors.joining(", "));
-        return names.isEmpty() ? "" : ". Promised to: " + names;
-    }
-
     private void show(Context context) {
         Ruler ruler = room.settings().ruler();
         Stash stash = book().whole();
+        StashAtHand heap = room.store().atHand();
         Lot lot = lot(context, stash)
                 .orElseThrow(
                         () -> new NotFoundResponse("There is no such piece any more; it was used up or taken away."));
@@ -105,7 +102,9 @@ public final class PiecePage {
                 ruler.write(size, Rounding.NEAREST),
                 lot.count(),
                 lot.numbers(),
-                StashView.about(piece.fabric()) + (washed.isEmpty() ? "" : ", " + washed) + promised(lot),
+                StashView.about(piece.fabric()) + (washed.isEmpty() ? "" : ", " + washed),
+                heap.held(lot.pieces()),
+                (int) lot.pieces().stream().filter(heap::isAside).count(),
                 written(size.width(), ruler),
                 written(size.height(), ruler),
                 piece.washed().name(),
@@ -145,16 +144,22 @@ public final class PiecePage {
 
     /** The pieces she means, as they were when the page was shown. */
     private List<Piece> meant(Context context, Stash stash) {
+        return meant(context, stash, piece -> true);
+    }
+
+    /** Of the pieces she means only those that will do. */
+    private List<Piece> meant(Context context, Stash stash, Predicate<Piece> willDo) {
         Optional<Lot> now = lot(context, stash);
         Lot lot = now.filter(found -> seen(found).equals(context.formParam("seen")))
                 .orElseThrow(() -> overtaken(now));
         String many = PageContext.field(context, "many");
         int count = many.isEmpty() ? 1 : many.matches("\\d{1,5}") ? Integer.parseInt(many) : 0;
-        if (count < 1 || count > lot.count()) {
+        List<Piece> some = lot.pieces().stream().filter(willDo).toList();
+        if (count < 1 || count > some.size()) {
             throw new MeasureException(
-                    "there are " + lot.count() + " of these; say how many of them, from 1 to " + lot.count());
+                    "there are " + some.size() + " of these; say how many of them, from 1 to " + some.size());
         }
-        return lot.pieces().subList(0, count);
+        return some.subList(0, count);
     }
 
     private StaleChangeException overtaken(Optional<Lot> now) {
@@ -228,6 +233,16 @@ public final class PiecePage {
 
     private void away(Context context, String verb) {
         edit(context, verb, meant(context, book().whole()), List.of());
+    }
+
+    /** Kept for something else, or given back to what can be planned with. */
+    private void aside(Context context, boolean on) {
+        StashAtHand heap = room.store().atHand();
+        List<Piece> pieces = meant(context, heap.stash(), piece -> heap.isAside(piece) != on);
+        String label = (on ? "set aside " : "give back ") + pieces.size() + " of "
+                + pieces.get(0).fabric().name();
+        book().edit(StashEdit.aside(label, pieces.stream().map(Piece::id).toList(), on));
+        done(context, "Done: " + label + ".");
     }
 
     private void edit(Context context, String verb, List<Piece> gone, List<Piece> come) {

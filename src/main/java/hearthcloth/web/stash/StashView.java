@@ -12,6 +12,7 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import hearthcloth.web.kit.PieceDrawing;
+import hearthcloth.work.StashAtHand;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -44,8 +45,13 @@ public record StashView(
 
     private static final double LONGEST_PIXELS = 240;
 
-    /** Pieces alike, drawn once. */
-    public record Shown(String id, String size, int count, String numbers, String words, PieceDrawing drawn) {}
+    /**
+     * Pieces alike, drawn once.
+     *
+     * @param held what holds some of them back from new cloths; empty where nothing does
+     */
+    public record Shown(
+            String id, String size, int count, String numbers, String words, String held, PieceDrawing drawn) {}
 
     /** Lots of one fabric beside each other. */
     public record Group(String fabric, String about, String total, String change, List<Shown> lots) {}
@@ -59,7 +65,8 @@ public record StashView(
     }
 
     static StashView of(Store store, StashAsked asked, Ruler ruler) {
-        Stash stash = store.stash().whole();
+        StashAtHand heap = store.atHand();
+        Stash stash = heap.stash();
         Map<String, Length> across = store.swatches().across();
         List<Piece> found = new ArrayList<>();
         String trouble = find(stash, asked, ruler, found);
@@ -69,7 +76,7 @@ public record StashView(
         List<Lot> here = lots.subList((page - 1) * LOTS, Math.min(lots.size(), page * LOTS));
         return new StashView(
                 new StashAsked(asked.text(), asked.fabric(), asked.least(), page),
-                groups(here, found, across, ruler),
+                groups(here, found, heap, across, ruler),
                 totals(stash, asked, across, ruler),
                 summary(stash, found, asked, ruler),
                 pages,
@@ -105,13 +112,14 @@ public record StashView(
         return sorted;
     }
 
-    private static List<Group> groups(List<Lot> lots, List<Piece> found, Map<String, Length> across, Ruler ruler) {
+    private static List<Group> groups(
+            List<Lot> lots, List<Piece> found, StashAtHand heap, Map<String, Length> across, Ruler ruler) {
         double scale = PieceDrawing.scale(longest(found), LONGEST_PIXELS);
         Map<String, double[]> sums = sums(found);
         Map<Fabric, List<Shown>> groups = new LinkedHashMap<>();
         for (Lot lot : lots) {
             Fabric fabric = lot.first().fabric();
-            groups.computeIfAbsent(fabric, key -> new ArrayList<>()).add(shown(lot, scale, across, ruler));
+            groups.computeIfAbsent(fabric, key -> new ArrayList<>()).add(shown(lot, heap, scale, across, ruler));
         }
         List<Group> out = new ArrayList<>();
         groups.forEach((fabric, shown) -> {
@@ -134,10 +142,11 @@ public record StashView(
         return longest;
     }
 
-    private static Shown shown(Lot lot, double scale, Map<String, Length> across, Ruler ruler) {
+    private static Shown shown(Lot lot, StashAtHand heap, double scale, Map<String, Length> across, Ruler ruler) {
         String id = lot.first().id();
         String size = ruler.write(lot.size(), Rounding.NEAREST);
         String washed = washed(lot.first().washed());
+        String held = heap.held(lot.pieces());
         return new Shown(
                 id,
                 size,
@@ -147,7 +156,9 @@ public record StashView(
                         + size
                         + (washed.isEmpty() ? "" : ", " + washed)
                         + (lot.count() == 1 ? ", number " : ", numbers ")
-                        + lot.numbers(),
+                        + lot.numbers()
+                        + (held.isEmpty() ? "" : ", " + held),
+                held,
                 PieceDrawing.of(lot.size(), lot.first().fabric(), lot.count(), scale, across, "w" + id));
     }
 
@@ -161,7 +172,7 @@ public record StashView(
 
     /** What all pieces of a fabric share, in words: {@code pale green, right side, nap}. */
     static String about(Fabric fabric) {
-        return ColourName.of(fabric.colour())
+        return (fabric.colour().isKnown() ? ColourName.of(fabric.colour()) : "colour not known yet")
                 + (fabric.faces() == Fabric.Faces.RIGHT ? ", has a right side" : ", same on both sides")
                 + (fabric.nap() == Fabric.Nap.LENGTHWISE ? ", nap lengthwise" : "");
     }

@@ -81,4 +81,57 @@ class OutputFolderTest {
         assertThatThrownBy(() -> OutputFolder.of(out().toString())).isInstanceOf(BadInputException.class);
         assertThat(out().resolve("1/my notes.txt")).exists();
     }
+
+    /** What a run leaves that was killed while it put its folders in place. */
+    private Path left(List<String> made, List<String> old) throws IOException {
+        Path left = Files.createDirectories(out().resolve(".hearthcloth-1"));
+        Files.writeString(left.resolve("lock"), "");
+        for (String number : made) {
+            Files.writeString(
+                    Files.createDirectories(left.resolve("new/" + number)).resolve("plan.json"), "new");
+        }
+        Files.createDirectories(left.resolve("new"));
+        Files.createDirectories(left.resolve("old"));
+        for (String number : old) {
+            Files.writeString(
+                    Files.createDirectories(left.resolve("old/" + number)).resolve("plan.json"), "old");
+        }
+        return left;
+    }
+
+    @Test
+    void killed_while_the_old_ones_went_out_they_come_back_at_the_next_run() throws IOException {
+        OutputFolder.of(out().toString()).write(List.of(saying("a"), saying("b")));
+        Files.move(out().resolve("1"), parent.resolve("taken"));
+        Path left = left(List.of("1"), List.of());
+        Files.move(parent.resolve("taken"), left.resolve("old/1"));
+
+        assertThatThrownBy(() -> OutputFolder.of(out().toString()).write(List.of(failing())))
+                .isInstanceOf(BadInputException.class);
+
+        assertThat(held(out())).containsExactly("1", "2");
+        assertThat(out().resolve("1/plan.json")).hasContent("a");
+    }
+
+    @Test
+    void killed_while_the_new_ones_came_in_the_rest_follows_at_the_next_run() throws IOException {
+        OutputFolder.of(out().toString()).write(List.of(saying("new")));
+        left(List.of("2", "3"), List.of("1", "2"));
+
+        assertThatThrownBy(() -> OutputFolder.of(out().toString()).write(List.of(failing())))
+                .isInstanceOf(BadInputException.class);
+
+        assertThat(held(out())).containsExactly("1", "2", "3");
+        assertThat(out().resolve("2/plan.json")).hasContent("new");
+    }
+
+    @Test
+    void what_another_run_still_writes_stays() throws IOException {
+        try (HiddenFolder other = HiddenFolder.in(Files.createDirectories(out()))) {
+            Files.createDirectory(other.made());
+            OutputFolder.of(out().toString()).write(List.of(saying("a")));
+            assertThat(other.made()).exists();
+        }
+        assertThat(held(out())).containsExactly("1");
+    }
 }

@@ -111,6 +111,45 @@ class StudioTest {
     }
 
     @Test
+    void forty_tries_at_once_are_no_more_than_five_one_after_another() throws InterruptedException {
+        teacher();
+        AtomicInteger compared = new AtomicInteger();
+        AtomicInteger told = new AtomicInteger();
+        List<Runnable> tries = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            String guess = "guess number " + i;
+            tries.add(() -> {
+                try {
+                    studio.people().enter("Ada", guess);
+                    compared.incrementAndGet();
+                } catch (StoreException e) {
+                    told.incrementAndGet();
+                }
+            });
+        }
+        together(tries);
+        assertThat(compared.get()).isBetween(1, 5);
+        assertThat(told.get()).isEqualTo(40 - compared.get());
+        while (compared.get() < 5) {
+            assertThat(studio.people().enter("Ada", "one more guess")).isEmpty();
+            compared.incrementAndGet();
+        }
+        assertThatThrownBy(() -> studio.people().enter("Ada", PHRASE)).hasMessageContaining("try again in a minute");
+    }
+
+    @Test
+    void a_clock_that_was_years_ahead_makes_nobody_wait_for_years_and_no_visit_that_never_ends() {
+        Person ada = teacher();
+        Studio ahead = opened(Clock.offset(CLOCK, Duration.ofDays(16_000)));
+        for (int i = 0; i < 5; i++) {
+            ahead.people().enter("Ada", "not it at all");
+        }
+        String visit = ahead.visits().begin(ada);
+        assertThat(studio.people().enter("Ada", PHRASE)).contains(ada);
+        assertThat(studio.visits().whose(visit)).isEmpty();
+    }
+
+    @Test
     void a_visit_is_known_in_every_workroom_and_ends_everywhere() {
         Person ada = teacher();
         Studio other = opened(CLOCK);

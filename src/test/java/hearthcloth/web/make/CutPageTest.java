@@ -196,7 +196,8 @@ public class CutPageTest {
         String used = all("name=\"id\" value=\"([^\"]+)\"", piece(0)).get(0);
         String stash = "/stash/piece/" + used;
         String page = visit.page(stash);
-        assertThat(page).contains("Promised to: ");
+        assertThat(page).contains("class=\"held\">");
+        assertThat(visit.page("/cloth")).contains(" counts on.", "Also what another cloth counts on");
         assertThat(visit.page(cloth)).doesNotContain("This cloth counts on");
 
         visit.post(
