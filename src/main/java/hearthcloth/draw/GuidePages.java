@@ -80,13 +80,14 @@ final class GuidePages {
                         + " edge to measure from. Hatched parts are left over; cross-hatched ones are lost.",
                 PrintSizes.BODY);
         flow.add(how.gap(3).finished("How to cut"));
-        List<PieceTask> asTheyAre =
-                plan.cloth().isFree() ? guide.cutting().stream().filter(GuidePages::isWhole).toList() : List.of();
+        List<PieceTask> asTheyAre = plan.cloth().isFree()
+                ? guide.cutting().stream().filter(GuidePages::isWhole).toList()
+                : List.of();
         list(
                 asTheyAre.isEmpty() ? "" : "Used as they are: only pin the slips on",
                 asTheyAre.stream()
-                        .map(task -> task.title() + " is " + String.join("", task.gives()).replace(", the piece as it is", "")
-                                + ".")
+                        .map(task -> task.title() + " is "
+                                + String.join("", task.gives()).replace(", the piece as it is", "") + ".")
                         .toList());
         for (PieceTask task : guide.cutting()) {
             if (asTheyAre.contains(task)) {

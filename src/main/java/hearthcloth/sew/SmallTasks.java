@@ -1,8 +1,8 @@
 package hearthcloth.sew;
 
+import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Place;
-import hearthcloth.cloth.Cloth;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -50,23 +50,23 @@ final class SmallTasks {
             return "block " + first.letters();
         }
         String last = names.get(names.size() - 1).id();
-        return names.size() == 2
-                ? "the pair " + first.id() + " and " + last
-                : "the part " + first.id() + " to " + last;
+        return names.size() == 2 ? "the pair " + first.id() + " and " + last : "the part " + first.id() + " to " + last;
     }
 
     /** What is laid out before the first seam of a task; empty before any other seam. */
     Optional<String> begins(List<Laid> patches) {
         List<Place.Free> names = names(patches);
-        if (names.size() < patches.size() || names.get(0).task() != names.get(names.size() - 1).task()) {
+        if (names.size() < patches.size()
+                || names.get(0).task() != names.get(names.size() - 1).task()) {
             return Optional.empty();
         }
         Place.Free first = names.get(0);
         if (!begun.add(first.task())) {
             return Optional.empty();
         }
-        return Optional.of("Block " + first.letters() + " begins: lay out " + first.letters() + "1 to " + first.letters()
-                + size(first.task()) + " as in the picture of the front; nothing else is needed for it.");
+        return Optional.of(
+                "Block " + first.letters() + " begins: lay out " + first.letters() + "1 to " + first.letters()
+                        + size(first.task()) + " as in the picture of the front; nothing else is needed for it.");
     }
 
     /** What is said when all patches of a task are together; empty before. */

@@ -56,8 +56,9 @@ final class TrialSeam {
                 + words.exact(making.seam().loss()) + " in all.");
         lines.add("If the scraps come out narrower, stitch a thread's width nearer the edge; if wider, farther in.");
         if (free) {
-            lines.add("Measure after every step below: nothing is cut too long here, so a part that is off by more than a"
-                    + " thread or two no longer meets its neighbour.");
+            lines.add(
+                    "Measure after every step below: nothing is cut too long here, so a part that is off by more than a"
+                            + " thread or two no longer meets its neighbour.");
         } else if (making.leeway().isPositive()) {
             lines.add("Measure after every step below. A little more or less does no harm, since every bar is cut "
                     + words.exact(making.leeway())

@@ -16,8 +16,15 @@ import java.util.regex.Pattern;
 public final class PatchworkReader {
 
     private static final Pattern GRID = Pattern.compile("(\\d{1,3})\\s*(?:x|×|by)\\s*(\\d{1,3})");
-    private static final Map<String, ScrapRule> RULES =
-            Map.of("as-they-are", ScrapRule.AS_THEY_ARE, "as they are", ScrapRule.AS_THEY_ARE, "cut", ScrapRule.CUT, "either", ScrapRule.EITHER);
+    private static final Map<String, ScrapRule> RULES = Map.of(
+            "as-they-are",
+            ScrapRule.AS_THEY_ARE,
+            "as they are",
+            ScrapRule.AS_THEY_ARE,
+            "cut",
+            ScrapRule.CUT,
+            "either",
+            ScrapRule.EITHER);
     private static final int USUAL_ROUNDS = 2;
     private static final int MOST_ROUNDS = 8;
 
@@ -82,8 +89,8 @@ public final class PatchworkReader {
         int down = Integer.parseInt(matcher.group(2));
         int most = Patchwork.MOST_BLOCKS;
         if (across < 1 || down < 1 || across > most || down > most) {
-            throw new MeasureException("\"" + ListWords.plain(written) + "\" is out of reach; from 1 x 1 to " + most + " x " + most
-                    + " blocks are planned");
+            throw new MeasureException("\"" + ListWords.plain(written) + "\" is out of reach; from 1 x 1 to " + most
+                    + " x " + most + " blocks are planned");
         }
         return new int[] {across, down};
     }
@@ -104,7 +111,8 @@ public final class PatchworkReader {
     private static ScrapRule rule(String written) {
         ScrapRule rule = RULES.get(written.strip().toLowerCase(Locale.ROOT));
         if (rule == null) {
-            throw new MeasureException("\"" + ListWords.plain(written) + "\" is no rule for scraps; write as-they-are, cut or either");
+            throw new MeasureException(
+                    "\"" + ListWords.plain(written) + "\" is no rule for scraps; write as-they-are, cut or either");
         }
         return rule;
     }

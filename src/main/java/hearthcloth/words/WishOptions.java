@@ -89,23 +89,26 @@ public final class WishOptions {
 
     @Option(
             names = "--free",
-            description = "Scraps laid together as they are, without hearth and bars; with --blocks or --rounds, scraps round"
-                    + " the log cabins.")
+            description =
+                    "Scraps laid together as they are, without hearth and bars; with --blocks or --rounds, scraps round"
+                            + " the log cabins.")
     boolean free;
 
     @Option(
             names = "--blocks",
             paramLabel = "N x M",
-            description = "So many small log cabins in a row, and so many rows: \"3 x 3\"; --rounds and --order are those of"
-                    + " each block.")
+            description =
+                    "So many small log cabins in a row, and so many rows: \"3 x 3\"; --rounds and --order are those of"
+                            + " each block.")
     @Nullable
     String blocks;
 
     @Option(
             names = "--setting",
             paramLabel = "SETTING",
-            description = "How the light and dark halves of the blocks lie: \"straight furrow\", \"barn raising\", \"sunshine"
-                    + " and shadow\", \"turned at will\" or \"all alike\".")
+            description =
+                    "How the light and dark halves of the blocks lie: \"straight furrow\", \"barn raising\", \"sunshine"
+                            + " and shadow\", \"turned at will\" or \"all alike\".")
     @Nullable
     String setting;
 

@@ -99,7 +99,8 @@ class PlanCommandTest {
             throws IOException {
         List<String> wishes = new ArrayList<>(List.of(how.split(" (?=--)")));
         wishes.addAll(List.of("--size", size, "--proposals", "1", "--budget", "100ms", "--least-piece", "3 cm"));
-        Typed typed = plan(EXAMPLES.resolve(example), wishes.toArray(String[]::new)).plain();
+        Typed typed =
+                plan(EXAMPLES.resolve(example), wishes.toArray(String[]::new)).plain();
         assertThat(typed.code()).as(typed.err()).isZero();
         long step = (example.startsWith("metric") ? Ruler.MILLIMETRES : Ruler.EIGHTHS)
                 .step()

@@ -85,8 +85,8 @@ public final class PlanReport {
     private String leastTouched(Plan plan) {
         return plan.cloth().isFree()
                 ? ""
-                : "; no plan for it cuts into less than " + ruler.area(plan.bound().touchedMm2(), Rounding.DOWN)
-                        + leastLost(plan);
+                : "; no plan for it cuts into less than "
+                        + ruler.area(plan.bound().touchedMm2(), Rounding.DOWN) + leastLost(plan);
     }
 
     private static String seams(Plan plan, PlanFigures figures) {
@@ -126,7 +126,9 @@ public final class PlanReport {
         int joins = plan.figures().joins();
         line("The nearest that can be made is " + finished(plan) + ": "
                 + plan.story().title()
-                + (plan.cloth().isFree() ? ". " : ", " + (joins == 0 ? "no joins" : ListWords.count(joins, "join")) + ". ")
+                + (plan.cloth().isFree()
+                        ? ". "
+                        : ", " + (joins == 0 ? "no joins" : ListWords.count(joins, "join")) + ". ")
                 + String.join(" ", plan.story().chosen()));
         line("It is in " + folder + "/1, ready to cut and sew by: in " + fabrics(plan) + ".");
         line("For more like it, ask with --size \"" + asked(plan) + "\", leaving the rest to the stash.");

@@ -67,8 +67,7 @@ public final class ScrapCutting {
     }
 
     /** One patch in the corner, the first cut upright or level; the others inside beside it or outside. */
-    private Optional<Way> cornered(
-            Extent part, List<Extent> patches, int patch, List<Integer> rest, boolean upright) {
+    private Optional<Way> cornered(Extent part, List<Extent> patches, int patch, List<Integer> rest, boolean upright) {
         Extent size = patches.get(patch);
         Extent outside = upright
                 ? new Extent(part.width - size.width, part.height)
@@ -81,8 +80,15 @@ public final class ScrapCutting {
             Optional<Way> within = divided(inside, patches, chosen(rest, set, true));
             Optional<Way> without = within.isEmpty() ? within : divided(outside, patches, chosen(rest, set, false));
             if (without.isPresent()) {
-                Way one = parted(!upright, upright ? size.height : size.width, new Way(new ScrapCut.Whole(patch), 0), within.orElseThrow(), inside);
-                best = better(best, Optional.of(parted(upright, upright ? size.width : size.height, one, without.get(), outside)));
+                Way one = parted(
+                        !upright,
+                        upright ? size.height : size.width,
+                        new Way(new ScrapCut.Whole(patch), 0),
+                        within.orElseThrow(),
+                        inside);
+                best = better(
+                        best,
+                        Optional.of(parted(upright, upright ? size.width : size.height, one, without.get(), outside)));
             }
         }
         return best;

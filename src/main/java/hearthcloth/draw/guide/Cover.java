@@ -121,7 +121,8 @@ public final class Cover {
                 new Figure("Finished", ruler.write(plan.cloth().finished(), Rounding.NEAREST)),
                 new Figure("Patches", Integer.toString(plan.cloth().patches().size())),
                 plan.cloth().isFree()
-                        ? new Figure("Seams", Integer.toString(plan.cloth().steps().size()))
+                        ? new Figure(
+                                "Seams", Integer.toString(plan.cloth().steps().size()))
                         : new Figure("Joins", Integer.toString(figures.joins())),
                 new Figure("Cuts", Integer.toString(figures.cuts())),
                 new Figure("Lost", figures.areas().lostPercent() + " %"),

@@ -58,7 +58,11 @@ final class BlockCloths {
         }
         long seam = heap.allowances().seam();
         long least = heap.allowances().cutToShow(heap.terms(true).least()) - seam;
-        return new CabinJob(cabins, heap.scraps(), tones(), new CabinJob.Rules(seam, least, heap.terms(true).keepShort()));
+        return new CabinJob(
+                cabins,
+                heap.scraps(),
+                tones(),
+                new CabinJob.Rules(seam, least, heap.terms(true).keepShort()));
     }
 
     /** Length {@code i} of a length divided into whole marks as evenly as can be. */

@@ -67,8 +67,7 @@ final class BlockPlanning {
                 return Optional.empty();
             }
             List<Plan> plans = plans(
-                    new Size(width, height),
-                    "The size: the largest that was found, in steps of about a fourteenth.");
+                    new Size(width, height), "The size: the largest that was found, in steps of about a fourteenth.");
             if (!plans.isEmpty()) {
                 return Optional.of(plans);
             }
@@ -131,7 +130,8 @@ final class BlockPlanning {
                 .search(within, high, turns, work.trials(number > 0), seed)
                 .flatMap(set -> patchwork.scraps()
                         ? bordered(size, new WishedCloth(within, high), set, seed)
-                                .map(whole -> made(whole.tree(), size, shifted(set, whole.before()), set, setting, aboutSize))
+                                .map(whole ->
+                                        made(whole.tree(), size, shifted(set, whole.before()), set, setting, aboutSize))
                         : Optional.of(made(set.tree(), size, set.blocks(), set, setting, aboutSize)));
     }
 
@@ -165,13 +165,15 @@ final class BlockPlanning {
             chosen.add(aboutSize);
         }
         int count = blocks.across() * blocks.down();
-        chosen.add((count == 1 ? "One log cabin" : count + " log cabins, " + blocks.across() + " × " + blocks.down()) + ", "
+        chosen.add((count == 1 ? "One log cabin" : count + " log cabins, " + blocks.across() + " × " + blocks.down())
+                + ", "
                 + (blocks.rounds() == 1 ? "one round" : blocks.rounds() + " rounds") + " in each, "
                 + blocks.order().phrase() + ".");
         if (!set.toned()) {
             chosen.add("Light and dark are mixed: there was no way to keep them apart.");
         }
-        Plan plan = PatchworkPlans.of(tree, size, heap, numbers, new Plan.Story(title(setting), idea(setting), chosen, List.of()));
+        Plan plan = PatchworkPlans.of(
+                tree, size, heap, numbers, new Plan.Story(title(setting), idea(setting), chosen, List.of()));
         return plan.told(plan.story().chosenLast(Meetings.sentence(plan.cloth())));
     }
 
@@ -196,8 +198,7 @@ final class BlockPlanning {
                 + " log cabins of " + blocks.rounds() + (blocks.rounds() == 1 ? " round" : " rounds") + " at "
                 + ruler.write(size, Rounding.NEAREST) + "; fewer blocks or rounds need less.");
         List<Plan> nearest = heap.wish().target().size().isPresent()
-                ? largest(new Size(
-                                scaled(size.width()), scaled(size.height())))
+                ? largest(new Size(scaled(size.width()), scaled(size.height())))
                         .map(plans -> plans.subList(0, 1))
                         .orElse(List.of())
                 : List.of();

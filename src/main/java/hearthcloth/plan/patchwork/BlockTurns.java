@@ -47,7 +47,8 @@ final class BlockTurns {
         int middleColumn = (blocks.across() + 1) / 2;
         boolean above = row < middleRow;
         boolean left = column < middleColumn;
-        int ring = (above ? middleRow - 1 - row : row - middleRow) + (left ? middleColumn - 1 - column : column - middleColumn);
+        int ring = (above ? middleRow - 1 - row : row - middleRow)
+                + (left ? middleColumn - 1 - column : column - middleColumn);
         int inwards = towards(above, left);
         return ring % 2 == 0 ? inwards : (inwards + 2) % 4;
     }

@@ -36,8 +36,7 @@ final class FreeCloths {
 
     /** What is asked of the search. */
     PiecingJob job(Size wished, boolean offcuts) {
-        return new PiecingJob(
-                List.of(heap.wished(wished)), heap.scraps(), heap.allowances(), heap.terms(offcuts));
+        return new PiecingJob(List.of(heap.wished(wished)), heap.scraps(), heap.allowances(), heap.terms(offcuts));
     }
 
     /** The best cloth within the budget; smaller than wished where that size is not found. */
@@ -58,8 +57,10 @@ final class FreeCloths {
     boolean makes(Size wished, boolean offcuts, Budget budget) {
         boolean[] found = {false};
         new FreePiecing(job(wished, offcuts))
-                .search(() -> found[0] || budget.spent(), seed, better -> found[0] |= better.figures()
-                        .full());
+                .search(
+                        () -> found[0] || budget.spent(),
+                        seed,
+                        better -> found[0] |= better.figures().full());
         return found[0];
     }
 

@@ -42,7 +42,9 @@ final class FreePlanning {
         Optional<Size> size = wished.or(this::largest);
         if (size.isEmpty()) {
             return new PlanOutcome.CannotMake(
-                    false, List.of("No cloth could be made of these scraps; more of them, or larger ones, are needed."), List.of());
+                    false,
+                    List.of("No cloth could be made of these scraps; more of them, or larger ones, are needed."),
+                    List.of());
         }
         List<Plan> plans = arrangements(size.get(), wished.isEmpty());
         return plans.isEmpty() ? lacking(size.get()) : new PlanOutcome.Proposals(plans);
@@ -117,7 +119,8 @@ final class FreePlanning {
         List<String> chosen = new ArrayList<>();
         if (largest != null) {
             chosen.add("The size: the largest square that was found, "
-                    + ruler.write(largest.width(), Rounding.NEAREST) + "; all these scraps together could not make one above "
+                    + ruler.write(largest.width(), Rounding.NEAREST)
+                    + "; all these scraps together could not make one above "
                     + ruler.write(heap.finished((long) Math.ceil(Math.sqrt(heap.netArea()))), Rounding.UP) + ".");
         }
         return new Plan.Story(choice.title(), "", chosen, List.of());
@@ -127,11 +130,7 @@ final class FreePlanning {
         List<String> chosen = new ArrayList<>(story.chosen());
         chosen.add(Meetings.sentence(composed, some, ruler));
         return PatchworkPlans.of(
-                composed.tree(),
-                found.made(),
-                some,
-                List.of(),
-                new Plan.Story(story.title(), "", chosen, List.of()));
+                composed.tree(), found.made(), some, List.of(), new Plan.Story(story.title(), "", chosen, List.of()));
     }
 
     /** Whether two arrangements use different scraps. */

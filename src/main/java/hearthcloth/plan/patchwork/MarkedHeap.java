@@ -93,7 +93,8 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
 
     /** The exact net length of a finished one: what its cut length is more than one seam. */
     Length net(Length finished) {
-        return finished.plus(making().hem().allowance().times(2)).minus(making().seam().loss());
+        return finished.plus(making().hem().allowance().times(2))
+                .minus(making().seam().loss());
     }
 
     /** The net length in marks, rounded up. */

@@ -21,8 +21,8 @@ final class Meetings {
                 .count();
         return thick == 0
                 ? "Nowhere do four seams meet."
-                : "At " + (thick == 1 ? "one place" : thick + " places") + " seams meet on both sides of a third; the guide says"
-                        + " where it is thick.";
+                : "At " + (thick == 1 ? "one place" : thick + " places")
+                        + " seams meet on both sides of a third; the guide says" + " where it is thick.";
     }
 
     static String sentence(Composed composed, MarkedHeap heap, Ruler ruler) {
@@ -30,8 +30,8 @@ final class Meetings {
         int crossings = composed.crossings().size();
         String seams = crossings == 0
                 ? "No two seams end within " + clear + " of each other across a third."
-                : (crossings == 1 ? "At one place seams end" : "At " + crossings + " places seams end") + " within " + clear
-                        + " of each other across a third; the guide says where it is thick.";
+                : (crossings == 1 ? "At one place seams end" : "At " + crossings + " places seams end") + " within "
+                        + clear + " of each other across a third; the guide says where it is thick.";
         return seams + (composed.alike() == 0 ? " No fabric lies beside itself." : "");
     }
 }

@@ -25,12 +25,7 @@ public final class PatchworkPlanner {
      * @param seen receives how far the search has come, on the calling thread
      */
     public static PlanOutcome plan(
-            Stash stash,
-            Wish wish,
-            Patchwork patchwork,
-            int effort,
-            Budget budget,
-            Consumer<PlanProgress> seen) {
+            Stash stash, Wish wish, Patchwork patchwork, int effort, Budget budget, Consumer<PlanProgress> seen) {
         Stash chosen = wish.preferences().fabrics().isEmpty()
                 ? stash
                 : stash.only(wish.preferences().fabrics());
@@ -39,7 +34,8 @@ public final class PatchworkPlanner {
             return new PlanOutcome.CannotMake(true, List.of(none(chosen, wish)), List.of());
         }
         PatchworkEffort work = new PatchworkEffort(effort, budget, seen);
-        return patchwork.blocks()
+        return patchwork
+                .blocks()
                 .map(blocks -> new BlockPlanning(heap, patchwork, blocks, work).outcome())
                 .orElseGet(() -> new FreePlanning(heap, patchwork, work).outcome());
     }
@@ -48,9 +44,7 @@ public final class PatchworkPlanner {
         return stash.pieces().isEmpty()
                 ? "The stash is empty; add at least one piece."
                 : "No piece is large enough for a patch that shows "
-                        + wish.preferences()
-                                .ruler()
-                                .write(wish.rules().leastPiece(), hearthcloth.measure.Rounding.UP)
+                        + wish.preferences().ruler().write(wish.rules().leastPiece(), hearthcloth.measure.Rounding.UP)
                         + " each way; wish a smaller --least-piece.";
     }
 }

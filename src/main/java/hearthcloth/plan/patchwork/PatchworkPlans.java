@@ -47,16 +47,16 @@ final class PatchworkPlans {
         int parted = 0;
         for (PieceCut cut : plan.cuts()) {
             boolean offcut = cut.tree().left().stream()
-                    .anyMatch(left -> CutTree.isReusable(
-                            left.size(), plan.rules().leastPiece()));
+                    .anyMatch(
+                            left -> CutTree.isReusable(left.size(), plan.rules().leastPiece()));
             whole += cut.tree() instanceof CutTree.Kept ? 1 : 0;
             parted += offcut || cut.tree().kept().size() > 1 ? 1 : 0;
         }
         int trimmed = plan.cuts().size() - whole - parted;
         PlanFigures.Areas areas = plan.figures().areas();
         String lost = String.format(Locale.ROOT, "%.1f", 100 * areas.lost() / areas.used());
-        return count(plan.cuts().size(), "scrap") + ": " + whole + " just as they are, " + trimmed + " trimmed, " + parted
-                + " cut in two; " + lost + " % of what is sewn is trimmed off and lost.";
+        return count(plan.cuts().size(), "scrap") + ": " + whole + " just as they are, " + trimmed + " trimmed, "
+                + parted + " cut in two; " + lost + " % of what is sewn is trimmed off and lost.";
     }
 
     private static String count(int number, String thing) {

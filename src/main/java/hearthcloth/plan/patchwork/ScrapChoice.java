@@ -48,8 +48,8 @@ enum ScrapChoice {
      * @param net the net area of the cloth in square marks
      */
     List<Integer> of(MarkedHeap heap, double net) {
-        List<Integer> all = new ArrayList<>(
-                IntStream.range(0, heap.pieces().size()).boxed().toList());
+        List<Integer> all =
+                new ArrayList<>(IntStream.range(0, heap.pieces().size()).boxed().toList());
         if (this == ANY || this == WHOLE) {
             return all;
         }
@@ -75,8 +75,10 @@ enum ScrapChoice {
             case LARGE -> bySize.reversed();
             case CALM -> {
                 Fabric most = most(heap);
-                yield Comparator.comparingDouble(
-                        scrap -> fabric(heap, scrap).colour().lab().difference(most.colour().lab()));
+                yield Comparator.comparingDouble(scrap -> fabric(heap, scrap)
+                        .colour()
+                        .lab()
+                        .difference(most.colour().lab()));
             }
             case LIVELY -> {
                 double middle = middle(heap);

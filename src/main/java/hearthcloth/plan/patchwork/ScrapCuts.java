@@ -29,7 +29,6 @@ final class ScrapCuts {
         Size lies() {
             return turned ? laid.cut().turned() : laid.cut();
         }
-
     }
 
     private ScrapCuts(MarkedHeap heap) {
@@ -53,7 +52,8 @@ final class ScrapCuts {
         }
         ScrapCuts cuts = new ScrapCuts(heap);
         List<PieceCut> all = new ArrayList<>();
-        inSewingOrder(wanted).forEach((scrap, patches) -> all.add(cuts.cut(heap.pieces().get(scrap), patches)));
+        inSewingOrder(wanted)
+                .forEach((scrap, patches) -> all.add(cuts.cut(heap.pieces().get(scrap), patches)));
         return all;
     }
 
@@ -106,14 +106,15 @@ final class ScrapCuts {
                     : Rect.at(at.x(), at.y(), new Size(at.width(), line));
             Rect second = cut.upright()
                     ? Rect.at(at.x().plus(line), at.y(), new Size(at.width().minus(line), at.height()))
-                    : Rect.at(at.x(), at.y().plus(line), new Size(at.width(), at.height().minus(line)));
+                    : Rect.at(
+                            at.x(),
+                            at.y().plus(line),
+                            new Size(at.width(), at.height().minus(line)));
             Length where = cut.upright() ? second.x() : second.y();
             return CutTree.parted(
                     at, cut.upright(), where, tree(cut.first(), first, patches), tree(cut.second(), second, patches));
         }
-        return way instanceof ScrapCut.Whole whole
-                ? trimmed(at, patches.get(whole.patch()))
-                : new CutTree.Left(at);
+        return way instanceof ScrapCut.Whole whole ? trimmed(at, patches.get(whole.patch())) : new CutTree.Left(at);
     }
 
     private static CutTree kept(Rect at, Wanted patch) {
@@ -126,7 +127,8 @@ final class ScrapCuts {
         CutTree tree = kept(part, patch);
         if (part.height().isLessThan(at.height())) {
             Rect row = Rect.at(at.x(), at.y(), new Size(part.width(), at.height()));
-            Rect rest = Rect.at(at.x(), part.bottom(), new Size(part.width(), at.bottom().minus(part.bottom())));
+            Rect rest = Rect.at(
+                    at.x(), part.bottom(), new Size(part.width(), at.bottom().minus(part.bottom())));
             tree = CutTree.parted(row, false, part.bottom(), tree, new CutTree.Left(rest));
         }
         if (part.width().isLessThan(at.width())) {

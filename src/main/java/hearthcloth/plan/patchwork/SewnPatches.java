@@ -54,15 +54,15 @@ final class SewnPatches {
     /** The cloth of this finished size. */
     static Assembly of(Pieced tree, Size finished, MarkedHeap heap) {
         Size net = new Size(heap.net(finished.width()), heap.net(finished.height()));
-        return new SewnPatches(heap).sewn(tree, net, Edges.all(heap.making().hem().allowance()));
+        return new SewnPatches(heap)
+                .sewn(tree, net, Edges.all(heap.making().hem().allowance()));
     }
 
     private Assembly sewn(Pieced tree, Size net, Edges closed) {
         if (tree instanceof ScrapPatch patch) {
             leaves.add(patch);
             Fabric fabric = heap.pieces().get(patch.scrap()).fabric();
-            return new Patch(
-                    new Place.Free(leaves.size()), fabric.name(), shown(net, closed), Design.showing(fabric));
+            return new Patch(new Place.Free(leaves.size()), fabric.name(), shown(net, closed), Design.showing(fabric));
         }
         Joint joint = (Joint) tree;
         Join join = joint.beside() ? Join.BESIDE : Join.BELOW;

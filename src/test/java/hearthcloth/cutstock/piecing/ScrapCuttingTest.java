@@ -71,7 +71,8 @@ class ScrapCuttingTest {
     @Test
     void an_offcut_that_is_large_enough_is_not_lost_and_is_left_as_large_as_can_be() {
         ScrapCutting keeping = new ScrapCutting(5, 10);
-        ScrapCutting.Way way = keeping.of(new Extent(20, 12), List.of(new Extent(8, 11))).orElseThrow();
+        ScrapCutting.Way way =
+                keeping.of(new Extent(20, 12), List.of(new Extent(8, 11))).orElseThrow();
         assertThat(way.lost()).isEqualTo(8);
     }
 }

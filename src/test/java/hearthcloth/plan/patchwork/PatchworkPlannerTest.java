@@ -76,7 +76,8 @@ class PatchworkPlannerTest {
     void as_they_are_no_offcut_is_planned_for() {
         Size size = Size.square(Length.inches(34));
         Patchwork asTheyAre = new Patchwork(Optional.empty(), true, ScrapRule.AS_THEY_ARE);
-        Plan plan = plans(Stashes.scraps(60, 5), wish(Optional.of(size), 1), asTheyAre).get(0);
+        Plan plan = plans(Stashes.scraps(60, 5), wish(Optional.of(size), 1), asTheyAre)
+                .get(0);
         double offcuts = plan.figures().areas().offcuts();
         assertThat(offcuts).isLessThan(0.03 * plan.figures().areas().used());
     }
@@ -106,13 +107,12 @@ class PatchworkPlannerTest {
     void nine_blocks_have_a_hearth_and_two_rounds_each_and_a_letter_each(String setting) {
         Blocks blocks = new Blocks(3, 3, 2, Order.ROUND, Optional.of(Setting.valueOf(setting)));
         Patchwork patchwork = new Patchwork(Optional.of(blocks), false, ScrapRule.EITHER);
-        Plan plan = plans(
-                        Stashes.scraps(90, 8), wish(Optional.of(Size.square(Length.inches(42))), 1), patchwork)
+        Plan plan = plans(Stashes.scraps(90, 8), wish(Optional.of(Size.square(Length.inches(42))), 1), patchwork)
                 .get(0);
         assertThat(plan.cloth().patches()).hasSizeGreaterThanOrEqualTo(9 * 9);
         assertThat(plan.sources()).containsKeys("A1", "A9", "I1", "I9");
-        assertThat(plan.cuts()).allSatisfy(cut -> assertThat(cut.tree().kept().size())
-                .isLessThanOrEqualTo(4));
+        assertThat(plan.cuts())
+                .allSatisfy(cut -> assertThat(cut.tree().kept().size()).isLessThanOrEqualTo(4));
     }
 
     @Test
@@ -120,9 +120,11 @@ class PatchworkPlannerTest {
         Blocks one = new Blocks(1, 1, 2, Order.ROUND, Optional.empty());
         Patchwork patchwork = new Patchwork(Optional.of(one), true, ScrapRule.EITHER);
         Size size = Size.square(Length.inches(44));
-        Plan plan = plans(Stashes.scraps(60, 9), wish(Optional.of(size), 1), patchwork).get(0);
+        Plan plan = plans(Stashes.scraps(60, 9), wish(Optional.of(size), 1), patchwork)
+                .get(0);
         assertThat(plan.cloth().finished()).isEqualTo(size);
         assertThat(plan.sources()).containsKeys("A1", "A9");
-        assertThat(plan.cuts().stream().filter(cut -> cut.tree() instanceof CutTree.Kept)).isNotEmpty();
+        assertThat(plan.cuts().stream().filter(cut -> cut.tree() instanceof CutTree.Kept))
+                .isNotEmpty();
     }
 }

@@ -67,7 +67,9 @@ class SewingNamesTest {
         }
         assertThat(tasks).isSorted();
         assertThat(Collections.max(sizes.values())).isLessThanOrEqualTo(SewingNames.HAND);
-        assertThat(sizes.keySet()).containsExactlyElementsOf(IntStream.rangeClosed(1, task).boxed().toList());
+        assertThat(sizes.keySet())
+                .containsExactlyElementsOf(
+                        IntStream.rangeClosed(1, task).boxed().toList());
     }
 
     @Test
@@ -80,7 +82,9 @@ class SewingNamesTest {
 
         Map<Integer, Place> names = SewingNames.names(work, List.of(numbers));
 
-        assertThat(numbers).allSatisfy(number -> assertThat(((Place.Free) names.get(number)).task()).isEqualTo(1));
+        assertThat(numbers)
+                .allSatisfy(number ->
+                        assertThat(((Place.Free) names.get(number)).task()).isEqualTo(1));
         assertThat(((Place.Free) names.get(10)).task()).isEqualTo(2);
     }
 

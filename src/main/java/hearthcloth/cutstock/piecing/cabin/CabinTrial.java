@@ -181,7 +181,8 @@ final class CabinTrial {
             List<Way> ways = new ArrayList<>(ways(wanted, 2 * rules.least(), left).stream()
                     .filter(way -> parts.isEmpty() || across(way, wanted.log) >= wide)
                     .toList());
-            ways.sort(java.util.Comparator.comparingDouble(way -> way.cost - JOIN * Math.min(rest, along(way, wanted.log))));
+            ways.sort(java.util.Comparator.comparingDouble(
+                    way -> way.cost - JOIN * Math.min(rest, along(way, wanted.log))));
             if (ways.isEmpty()) {
                 return Optional.empty();
             }
@@ -215,7 +216,11 @@ final class CabinTrial {
     private ScrapPatch cut(Way way, Log log, long length) {
         long across = way.breadth + rules.seam();
         long along = length + rules.seam();
-        return cut(way.part, way.turned, log.edge().upright() ? across : along, log.edge().upright() ? along : across);
+        return cut(
+                way.part,
+                way.turned,
+                log.edge().upright() ? across : along,
+                log.edge().upright() ? along : across);
     }
 
     private ScrapPatch cut(Offcuts.Part part, boolean turned, long width, long height) {
