@@ -64,6 +64,11 @@ final class FreeCloths {
         return found[0];
     }
 
+    /** Whether there is net area enough. */
+    boolean mayMake(Size size) {
+        return heap.netMarks(size.width()) * heap.netMarks(size.height()) <= heap.netArea();
+    }
+
     private long net(long finishedMarks) {
         return finishedMarks + 2 * heap.allowances().hem() - heap.allowances().seam();
     }

@@ -25,6 +25,9 @@ final class FreePlanning {
     /** A cloth needs so much spare fabric that it can usually be made at once; ours, from trials. */
     private static final double LIKELY = 0.9;
 
+    /** Sides of the smaller cloths that are tried where the wished one is not found; ours. */
+    private static final double[] SMALLER = {0.98, 0.96, 0.94, 0.92, 0.9, 0.87};
+
     private final MarkedHeap heap;
     private final Patchwork patchwork;
     private final PatchworkEffort work;
@@ -87,8 +90,10 @@ final class FreePlanning {
                 break;
             }
             ScrapChoice choice = choices.get(i);
-            MarkedHeap some = heap.only(choice.of(heap, net));
+            MarkedHeap from = choice.heap(heap);
+            MarkedHeap some = from.only(choice.of(from, net));
             Optional<Plan> plan = arrangement(some, size, choice, i, largest)
+                    .filter(one -> choice != ScrapChoice.WHOLE || isWhole(one))
                     .filter(one -> plans.stream().allMatch(other -> differ(one, other)));
             plan.ifPresent(plans::add);
             work.tell(i + 1, choices.size(), plans.size(), plan.filter(one -> plans.size() == 1));
@@ -102,7 +107,7 @@ final class FreePlanning {
             choices.remove(ScrapChoice.WHOLE);
         }
         if (patchwork.cutting() == Patchwork.ScrapRule.AS_THEY_ARE) {
-            choices.remove(ScrapChoice.ANY);
+            choices.removeAll(List.of(ScrapChoice.ANY, ScrapChoice.EVEN));
         }
         return choices;
     }
@@ -133,6 +138,12 @@ final class FreePlanning {
                 composed.tree(), found.made(), some, List.of(), new Plan.Story(story.title(), "", chosen, List.of()));
     }
 
+    /** Whether no scrap leaves an offcut that could be used again; where the maker asks for that alone, it is only told. */
+    private boolean isWhole(Plan plan) {
+        return patchwork.cutting() == Patchwork.ScrapRule.AS_THEY_ARE
+                || plan.figures().areas().offcuts() == 0;
+    }
+
     /** Whether two arrangements use different scraps. */
     private static boolean differ(Plan one, Plan other) {
         Set<String> first = used(one);
@@ -159,14 +170,33 @@ final class FreePlanning {
             why.add("However these scraps are laid, they are " + ruler.area(bounds.missing() * square, Rounding.DOWN)
                     + " short once the seams are taken off.");
         }
-        MoreFabric.enough(job, 0, work.share(false)::spent, seed())
+        MoreFabric.enough(job, 0, work.fabric()::spent, seed())
                 .ifPresent(more -> why.add("With one more piece of "
                         + ruler.write(size(more.piece().width(), more.piece().height()), Rounding.UP)
                         + " it was found to be possible."));
-        List<Plan> nearest = cloths.search(size, offcuts(), work.share(false)).stream()
+        List<Plan> nearest = nearest(cloths, size).stream()
                 .map(found -> plan(heap, found, cloths.arranged(found.tree()), told(ScrapChoice.ANY, null)))
                 .toList();
         return new PlanOutcome.CannotMake(bounds.missing() > 0, why, nearest);
+    }
+
+    /** The least smaller cloth that is found: first two to ten per cent smaller, then as it comes. */
+    private Optional<FreeCloths.Found> nearest(FreeCloths cloths, Size size) {
+        for (double share : SMALLER) {
+            Size smaller = new Size(onMark(size.width(), share), onMark(size.height(), share));
+            if (cloths.mayMake(smaller)) {
+                Optional<FreeCloths.Found> found = cloths.search(smaller, offcuts(), work.quick(false))
+                        .filter(FreeCloths.Found::full);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return cloths.search(size, offcuts(), work.share(false));
+    }
+
+    private Length onMark(Length length, double share) {
+        return new Length((long) (length.nm() * share)).roundedTo(heap.mark(), Rounding.DOWN);
     }
 
     private Size size(long width, long height) {

@@ -23,6 +23,9 @@ import java.util.List;
  */
 record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
 
+    /** The most patches out of one piece. */
+    private static final int MOST_PARTS = 3;
+
     MarkedHeap {
         pieces = List.copyOf(pieces);
         scraps = List.copyOf(scraps);
@@ -57,6 +60,53 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
                 some.stream().map(pieces::get).toList(),
                 some.stream().map(scraps::get).toList(),
                 wish);
+    }
+
+    /**
+     * The heap with large pieces taken as two or three parts of about equal breadth, each for a patch of its own. A piece that
+     * is parted stands here several times.
+     *
+     * @param most pieces of more net area than twice this are parted, in square marks
+     */
+    MarkedHeap parted(double most) {
+        List<Piece> more = new ArrayList<>();
+        List<Scrap> parts = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            for (Scrap part : parts(scraps.get(i), most)) {
+                more.add(pieces.get(i));
+                parts.add(part);
+            }
+        }
+        return new MarkedHeap(more, parts, wish);
+    }
+
+    private List<Scrap> parts(Scrap scrap, double most) {
+        long seam = allowances().seam();
+        double area = (double) (scrap.width() - seam) * (scrap.height() - seam);
+        boolean across = scrap.width() >= scrap.height();
+        long side = across ? scrap.width() : scrap.height();
+        long fit = side / allowances().cutToShow(least());
+        int count = (int) Math.max(1, Math.min(Math.min(MOST_PARTS, fit), (long) (area / most)));
+        List<Scrap> parts = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            long part = side * (i + 1) / count - side * i / count;
+            parts.add(
+                    across
+                            ? new Scrap(part, scrap.height(), scrap.fabric(), scrap.turnable())
+                            : new Scrap(scrap.width(), part, scrap.fabric(), scrap.turnable()));
+        }
+        return parts;
+    }
+
+    /** The area in the middle of all net areas, in square marks. */
+    double middleArea() {
+        long seam = allowances().seam();
+        return scraps.stream()
+                .mapToDouble(scrap -> (double) (scrap.width() - seam) * (scrap.height() - seam))
+                .sorted()
+                .skip(scraps.size() / 2)
+                .findFirst()
+                .orElse(1);
     }
 
     Making making() {

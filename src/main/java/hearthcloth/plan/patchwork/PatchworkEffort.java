@@ -14,6 +14,8 @@ record PatchworkEffort(int effort, Budget budget, Consumer<PlanProgress> seen) {
     /** Steps of a search that only asks whether a size can be made. */
     private static final long QUICK = 30_000;
 
+    /** Steps of the search for how much more fabric is enough. */
+    private static final long FABRIC = 300_000;
     /** Trials at all blocks of a cloth, for each unit of effort. */
     private static final long TRIALS = 300;
 
@@ -26,6 +28,11 @@ record PatchworkEffort(int effort, Budget budget, Consumer<PlanProgress> seen) {
     Budget quick(boolean found) {
         Budget steps = Budget.steps(QUICK);
         return found ? Budget.either(steps, budget) : steps;
+    }
+
+    /** The search for how much fabric would be enough. */
+    Budget fabric() {
+        return Budget.steps(FABRIC);
     }
 
     /** Trials at blocks. */

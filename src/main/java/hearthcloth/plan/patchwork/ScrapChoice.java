@@ -17,6 +17,8 @@ enum ScrapChoice {
     SMALL("Many small scraps", true),
     /** The large ones first: few seams. */
     LARGE("Few large scraps", true),
+    /** Two or three patches out of each large one: sizes more alike. */
+    EVEN("Sizes more alike", true),
     /** Those whose colours lie nearest together. */
     CALM("Colours near each other", true),
     /** The darkest and the lightest. */
@@ -42,6 +44,11 @@ enum ScrapChoice {
         return offcuts;
     }
 
+    /** The heap to choose from: itself, or with large pieces parted. */
+    MarkedHeap heap(MarkedHeap whole) {
+        return this == EVEN ? whole.parted(whole.middleArea()) : whole;
+    }
+
     /**
      * The scraps of the heap to choose among.
      *
@@ -50,7 +57,7 @@ enum ScrapChoice {
     List<Integer> of(MarkedHeap heap, double net) {
         List<Integer> all =
                 new ArrayList<>(IntStream.range(0, heap.pieces().size()).boxed().toList());
-        if (this == ANY || this == WHOLE) {
+        if (this == ANY || this == WHOLE || this == EVEN) {
             return all;
         }
         all.sort(order(heap));

@@ -44,21 +44,22 @@ final class ScrapCuts {
      * @throws IllegalStateException where the patches of a piece cannot be cut, an error of the search
      */
     static List<PieceCut> of(Cloth cloth, List<ScrapPatch> leaves, MarkedHeap heap) {
-        Map<Integer, List<Wanted>> wanted = new LinkedHashMap<>();
+        Map<Piece, List<Wanted>> wanted = new LinkedHashMap<>();
         List<Laid> laid = cloth.laid();
         for (int i = 0; i < laid.size(); i++) {
             ScrapPatch leaf = leaves.get(i);
-            wanted.computeIfAbsent(leaf.scrap(), key -> new ArrayList<>()).add(new Wanted(laid.get(i), leaf.turned()));
+            wanted.computeIfAbsent(heap.pieces().get(leaf.scrap()), key -> new ArrayList<>())
+                    .add(new Wanted(laid.get(i), leaf.turned()));
         }
         ScrapCuts cuts = new ScrapCuts(heap);
         List<PieceCut> all = new ArrayList<>();
         inSewingOrder(wanted)
-                .forEach((scrap, patches) -> all.add(cuts.cut(heap.pieces().get(scrap), patches)));
+                .forEach((piece, patches) -> all.add(cuts.cut(piece, patches)));
         return all;
     }
 
-    private static Map<Integer, List<Wanted>> inSewingOrder(Map<Integer, List<Wanted>> wanted) {
-        Map<Integer, List<Wanted>> sorted = new LinkedHashMap<>();
+    private static Map<Piece, List<Wanted>> inSewingOrder(Map<Piece, List<Wanted>> wanted) {
+        Map<Piece, List<Wanted>> sorted = new LinkedHashMap<>();
         wanted.entrySet().stream()
                 .sorted(java.util.Comparator.comparing(
                         entry -> FirstName.of(entry.getValue().get(0).laid())))
