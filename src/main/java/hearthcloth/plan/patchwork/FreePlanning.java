@@ -22,6 +22,8 @@ final class FreePlanning {
 
     /** Two arrangements of which more than this share of scraps is the same are one; ours. */
     private static final double ALIKE = 0.85;
+    /** One arrangement has many more patches than another where the other has less than this share of them; ours. */
+    private static final double MANY_MORE = 0.7;
     /** A cloth needs so much spare fabric that it can usually be made at once; ours, from trials. */
     private static final double LIKELY = 0.9;
 
@@ -90,7 +92,7 @@ final class FreePlanning {
                 break;
             }
             ScrapChoice choice = choices.get(i);
-            MarkedHeap from = choice.heap(heap);
+            MarkedHeap from = choice.heap(heap, net);
             MarkedHeap some = from.only(choice.of(from, net));
             Optional<Plan> plan = arrangement(some, size, choice, i, largest)
                     .filter(one -> choice != ScrapChoice.WHOLE || isWhole(one))
@@ -144,8 +146,13 @@ final class FreePlanning {
                 || plan.figures().areas().offcuts() == 0;
     }
 
-    /** Whether two arrangements use different scraps. */
+    /** Whether two arrangements use different scraps, or many more of them. */
     private static boolean differ(Plan one, Plan other) {
+        int fewer = Math.min(one.cloth().patches().size(), other.cloth().patches().size());
+        int more = Math.max(one.cloth().patches().size(), other.cloth().patches().size());
+        if (fewer < MANY_MORE * more) {
+            return true;
+        }
         Set<String> first = used(one);
         Set<String> second = used(other);
         Set<String> both = new HashSet<>(first);

@@ -27,6 +27,9 @@ enum ScrapChoice {
     /** So much more than the cloth's net area is left to choose among; ours. */
     private static final double TO_CHOOSE = 1.45;
 
+    /** About so many patches a cloth has at least where sizes are to be alike; ours. */
+    private static final double FEWEST = 9;
+
     private final String title;
     private final boolean offcuts;
 
@@ -44,9 +47,9 @@ enum ScrapChoice {
         return offcuts;
     }
 
-    /** The heap to choose from: itself, or with large pieces parted. */
-    MarkedHeap heap(MarkedHeap whole) {
-        return this == EVEN ? whole.parted(whole.middleArea()) : whole;
+    /** The heap to choose from: itself, or with pieces parted that are large among the others or for the cloth. */
+    MarkedHeap heap(MarkedHeap whole, double net) {
+        return this == EVEN ? whole.parted(Math.min(whole.middleArea(), net / FEWEST)) : whole;
     }
 
     /**

@@ -127,4 +127,27 @@ class PatchworkPlannerTest {
         assertThat(plan.cuts().stream().filter(cut -> cut.tree() instanceof CutTree.Kept))
                 .isNotEmpty();
     }
+
+    @Test
+    void of_two_lengths_of_fabric_a_piece_gives_two_or_three_patches() {
+        Size size = Size.square(Length.inches(40));
+        List<Plan> plans = plans(Stashes.yardage(), wish(Optional.of(size), 6), Patchwork.free());
+        assertThat(plans)
+                .anySatisfy(plan -> assertThat(plan.cuts()).anySatisfy(cut -> assertThat(
+                                cut.tree().kept().size())
+                        .isBetween(2, 3)));
+    }
+
+    @Test
+    void just_beyond_what_the_heap_makes_the_cloth_offered_is_hardly_smaller_and_the_fabric_that_is_lacking_is_told() {
+        Stash stash = Stashes.scraps(30, 10);
+        Plan largest = plans(stash, wish(Optional.empty(), 1), Patchwork.free()).get(0);
+        Length side = largest.cloth().finished().width().plus(Length.inches(2));
+        PlanOutcome outcome = planned(stash, wish(Optional.of(Size.square(side)), 1), Patchwork.free());
+        assertThat(outcome).isInstanceOf(PlanOutcome.CannotMake.class);
+        PlanOutcome.CannotMake cannot = (PlanOutcome.CannotMake) outcome;
+        Length made = cannot.nearest().get(0).cloth().finished().width();
+        assertThat(made.times(100)).isGreaterThan(side.times(86));
+        assertThat(cannot.why()).anySatisfy(why -> assertThat(why).contains("one more piece"));
+    }
 }
