@@ -31,9 +31,11 @@ final class Camera {
     double[] floorAt(double px, double py) {
         double xd = (px - width / 2.0) / focal;
         double yd = (py - height / 2.0) / focal;
-        double rd = Math.hypot(xd, yd);
+        double rd = Math.sqrt(xd * xd + yd * yd);
         double r = rd;
-        for (int i = 0; i < 5; i++) {
+        double before = Double.NaN;
+        for (int i = 0; i < 5 && r != before; i++) {
+            before = r;
             r -= (r * (1 + k * r * r) - rd) / (1 + 3 * k * r * r);
         }
         double scale = rd > 1e-12 ? r / rd : 1;
