@@ -1,5 +1,8 @@
 package hearthcloth.web.photo;
 
+import hearthcloth.draw.MeasuringSheetPage;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.photo.Photograph;
@@ -74,6 +77,7 @@ public final class PhotoPage {
         Semaphore keeping = new Semaphore(1, true);
         routes.of(room -> new PhotoPage(room, readings, keeping))
                 .get("/stash/photo", (page, context) -> page.ask(context, ""))
+                .get("/stash/measuring-sheet.pdf", PhotoPage::measuringSheet)
                 .post("/stash/photo", PhotoPage::send)
                 .get("/stash/photo/{id}", PhotoPage::show)
                 .get("/stash/photo/{id}/progress", PhotoPage::progress)
@@ -82,6 +86,15 @@ public final class PhotoPage {
                 .post("/stash/photo/{id}/away", PhotoPage::away);
         PhotoChanges.add(routes);
         PhotoTaking.add(routes, readings);
+    }
+
+    /** The measuring sheet, for the paper she prints on or the one asked for. */
+    private void measuringSheet(Context context) {
+        Paper paper = Paper.named(PageContext.text(context, "paper"))
+                .orElse(room.settings().paper());
+        context.contentType("application/pdf")
+                .header("Content-Disposition", "inline; filename=\"measuring-sheet-" + paper.word() + ".pdf\"")
+                .result(MeasuringSheetPage.pdf(paper));
     }
 
     private PhotoBook book() {
@@ -132,6 +145,9 @@ public final class PhotoPage {
     /** The reference, in words that {@link ReferenceSheet#parse} reads whatever her unit is. */
     private String sheet(Context context) {
         String sheet = PageContext.field(context, "sheet");
+        if (sheet.equals("sheet")) {
+            return measuring(PageContext.field(context, "line"));
+        }
         if (!sheet.equals("size")) {
             return NAMED.contains(sheet) ? sheet : NAMED.get(0);
         }
@@ -143,6 +159,16 @@ public final class PhotoPage {
         String said = Measures.size(written, room.settings().bare()).toString();
         ReferenceSheet.parse(said);
         return said;
+    }
+
+    /** Our own sheet, with what its line measures where she laid a ruler to it. */
+    private String measuring(String line) {
+        if (line.isEmpty()) {
+            return "sheet";
+        }
+        Length measured = Measures.length(line, room.settings().bare());
+        ReferenceSheet.measuring(measured);
+        return "sheet " + measured;
     }
 
     private void show(Context context) {
