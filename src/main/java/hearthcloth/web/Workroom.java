@@ -23,11 +23,10 @@ import hearthcloth.web.house.SafetyPage;
 import hearthcloth.web.house.SettingsPage;
 import hearthcloth.web.house.StudioDesk;
 import hearthcloth.web.kit.ConflictPage;
-import hearthcloth.web.kit.Desk;
 import hearthcloth.web.kit.ErrorPages;
-import hearthcloth.web.kit.LetterFiles;
-import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageSources;
+import hearthcloth.web.kit.Visitor;
 import hearthcloth.web.make.CutPage;
 import hearthcloth.web.make.SewPage;
 import hearthcloth.web.photo.PhotoPage;
@@ -36,13 +35,14 @@ import hearthcloth.web.tie.TiePage;
 import hearthcloth.web.tie.TiedPage;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
-import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
 public final class Workroom implements AutoCloseable {
@@ -80,12 +80,8 @@ public final class Workroom implements AutoCloseable {
         Store store = Store.open(data, clock);
         store.hold();
         Optional<Devices> devices = openness.keepsDoor() ? Optional.of(new Devices(clock)) : Optional.empty();
-        return new Opened(
-                        new Desk.Own(store, RequestGuard.newToken()),
-                        Optional.of(store),
-                        openness,
-                        devices,
-                        UploadFolder.open())
+        Visitor visitor = Visitor.own(store, RequestGuard.newToken());
+        return new Opened(context -> visitor, Optional.empty(), Optional.of(store), openness, devices, UploadFolder.open())
                 .at(port);
     }
 
@@ -95,8 +91,10 @@ public final class Workroom implements AutoCloseable {
      * @param port as for {@link #open(Path, int, Clock)}
      */
     public static Workroom open(Studio studio, int port, Clock clock, Openness openness) {
+        StudioDesk desk = new StudioDesk(studio, RequestGuard.newToken());
         return new Opened(
-                        new StudioDesk(studio, RequestGuard.newToken()),
+                        desk::visitor,
+                        Optional.of(desk),
                         Optional.empty(),
                         openness,
                         Optional.empty(),
@@ -104,9 +102,20 @@ public final class Workroom implements AutoCloseable {
                 .at(port);
     }
 
-    /** All that a workroom is made of but its port. */
+    /**
+     * All that a workroom is made of but its port.
+     *
+     * @param who tells whom a request comes from
+     * @param desk of a studio; empty on one's own machine
+     * @param store on one's own machine; empty in a studio, which has one for each person
+     */
     private record Opened(
-            Desk desk, Optional<Store> store, Openness openness, Optional<Devices> devices, UploadFolder uploads) {
+            Function<Context, Visitor> who,
+            Optional<StudioDesk> desk,
+            Optional<Store> store,
+            Openness openness,
+            Optional<Devices> devices,
+            UploadFolder uploads) {
 
         /** Each port is tried with a server of its own, since one that found its port taken cannot be started again. */
         private Workroom at(int port) {
@@ -160,45 +169,45 @@ public final class Workroom implements AutoCloseable {
     }
 
     private static Javalin server(Opened opened) {
-        PageContext room = new PageContext(opened.desk());
         return Javalin.create(config -> {
             settle(config, opened.uploads());
-            door(room, opened, config.routes);
-            new ErrorPages(room).add(config.routes);
-            new ConflictPage(room).add(config.routes);
-            new LetterFiles().add(config.routes);
-            new GiftPage(room).add(config.routes);
-            new GalleryPage(room).add(config.routes);
-            new ClothPage(room).add(config.routes);
-            new TiedPage(room).add(config.routes);
-            new TiePage(room).add(config.routes);
-            new StashPage(room).add(config.routes);
-            new PhotoPage(room).add(config.routes);
-            new CutPage(room).add(config.routes);
-            new SewPage(room).add(config.routes);
-            new ClothsPage(room).add(config.routes);
-            new ArchivePage(room).add(config.routes);
-            new DevicesPage(room, opened.openness(), opened.devices()).add(config.routes);
-            new SettingsPage(room).add(config.routes);
-            new SafetyPage(room).add(config.routes);
-            new Example(room).add(config.routes);
+            PageRoutes pages = new PageRoutes(config.routes, opened.who());
+            door(pages, opened);
+            new ErrorPages(pages).add();
+            new ConflictPage(pages).add();
+            LetterFiles.add(config.routes);
+            GiftPage.add(pages);
+            GalleryPage.add(pages);
+            ClothPage.add(pages);
+            TiedPage.add(pages);
+            TiePage.add(pages);
+            StashPage.add(pages);
+            PhotoPage.add(pages);
+            CutPage.add(pages);
+            SewPage.add(pages);
+            ClothsPage.add(pages);
+            ArchivePage.add(pages);
+            DevicesPage.add(pages, opened.openness(), opened.devices());
+            SettingsPage.add(pages);
+            SafetyPage.add(pages);
+            Example.add(pages);
         });
     }
 
     /** Who may come in, and what is done before a page is shown. */
-    private static void door(PageContext room, Opened opened, RoutesConfig routes) {
-        RequestGuard guard = new RequestGuard(opened.desk(), opened.openness(), opened.devices());
-        if (opened.desk() instanceof StudioDesk studio) {
-            studio.recognise(routes);
-            guard.stand(routes);
-            studio.bar(routes);
-            new EntrancePage(room, studio).add(routes);
-            new PeoplePage(room, studio).add(routes);
-            new GuidelinesPage(room, studio).add(routes);
-        } else {
-            guard.stand(routes);
-            routes.before(context -> room.store().copies().ifPresent(SafetyCopies::daily));
-        }
+    private static void door(PageRoutes pages, Opened opened) {
+        RequestGuard guard = new RequestGuard(opened.who(), opened.openness(), opened.devices());
+        opened.desk().ifPresent(desk -> desk.recognise(pages.routes()));
+        guard.stand(pages.routes());
+        opened.desk().ifPresent(desk -> {
+            desk.bar(pages.routes());
+            EntrancePage.add(pages, desk);
+            PeoplePage.add(pages, desk);
+            GuidelinesPage.add(pages, desk);
+        });
+        opened.store()
+                .ifPresent(
+                        store -> pages.routes().before(context -> store.copies().ifPresent(SafetyCopies::daily)));
     }
 
     private static void settle(JavalinConfig config, UploadFolder uploads) {
