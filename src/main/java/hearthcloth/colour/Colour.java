@@ -1,5 +1,6 @@
 package hearthcloth.colour;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -8,6 +9,12 @@ public record Colour(int rgb) {
 
     public static final Colour BLACK = new Colour(0);
     public static final Colour WHITE = new Colour(0xffffff);
+
+    /**
+     * Plain undyed cloth, which stands for a colour that nobody has told yet. It is kept for that: nobody picks this
+     * very shade by chance.
+     */
+    public static final Colour UNDYED = new Colour(0xe6dbc3);
 
     /**
      * One shade, in points of L*: ours. It is clearly seen (a CIEDE2000 above 5, docs/sources.md#just-noticed) and the
@@ -62,7 +69,22 @@ public record Colour(int rgb) {
      * their colours are ours, after common use; where CSS means something else ("brown", "indigo"), cloth wins.
      */
     public static Optional<Colour> named(String words) {
-        return FabricWords.colour(words);
+        List<Colour> all = allNamed(words);
+        Lab mean = Lab.BLACK;
+        for (int i = 0; i < all.size(); i++) {
+            mean = mean.mixed(all.get(i).lab(), 1.0 / (i + 1));
+        }
+        return all.isEmpty() ? Optional.empty() : Optional.of(all.size() == 1 ? all.get(0) : mean.toColour());
+    }
+
+    /** Every colour that everyday words for cloth name, each once and in their order: "green and brown linen" has two. */
+    public static List<Colour> allNamed(String words) {
+        return FabricWords.colours(words);
+    }
+
+    /** Whether this is a cloth's own colour, and not the {@link #UNDYED} that stands for one not known yet. */
+    public boolean isKnown() {
+        return !equals(UNDYED);
     }
 
     public int red() {
@@ -94,6 +116,11 @@ public record Colour(int rgb) {
     /** One shade lighter, as if paled by white: 10 points of L* up, or white where fewer are left. */
     public Colour lighter() {
         return withLightness(Math.min(100, lab().lightness() + SHADE));
+    }
+
+    /** This colour so many points of L* lighter, or darker where they are negative; at most white or black. */
+    public Colour shaded(double points) {
+        return points == 0 ? this : withLightness(Math.max(0, Math.min(100, lab().lightness() + points)));
     }
 
     /**

@@ -80,7 +80,7 @@ public final class ColourName {
         if (lab.hue() >= 45 && lightness >= 45 && chroma >= 55 && chroma < 85) {
             return "orange";
         }
-        boolean dull = chroma < (lab.hue() < 36 ? 0.45 : 1.4) * lightness;
+        boolean dull = chroma < (lab.hue() < 30 ? 0.45 : lab.hue() < 36 ? 0.8 : 1.4) * lightness;
         return dull ? "brown" : "red";
     }
 

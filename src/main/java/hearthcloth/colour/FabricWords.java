@@ -10,14 +10,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
- * Reads everyday words for the colour of cloth. The words and their colours are ours: docs/sources.md#cloth-words.
+ * Reads everyday words for the colour of cloth. Particular words and their colours ("sage", "navy") are ours:
+ * docs/sources.md#cloth-words; the light, dark, pale and bright forms of plain words are published:
+ * docs/sources.md#iscc-nbs.
  *
- * <p>Grammar: the longest run of words that is a colour ("duck egg", "sky blue") counts as one; "light", "dark" and
- * words like them change the colour that follows; a particular colour followed by the plain one it belongs to ("sage
- * green", "charcoal grey") is that particular colour; a word for cloth ("linen") gives way to any colour beside it; the
- * remaining colours are mixed evenly in Lab.
+ * <p>Grammar: the longest run of words that is a colour ("duck egg", "pale yellowish green") counts as one; "light",
+ * "dark" and words like them change the colour that follows where no list has the two together; a particular colour
+ * beside the plain one it belongs to ("sage green", "charcoal grey") is that particular colour; a word for undyed cloth
+ * ("linen") gives way to any colour beside it.
  */
 final class FabricWords {
 
@@ -29,8 +32,9 @@ final class FabricWords {
             """);
 
     private static final Map<String, Colour> PARTICULAR = CssNames.read("""
+            brightblue 4997d0 paleblue a6bccf palegreen a3bfae palepurple bba8bb paleviolet aaa2c4
             amber d98e1f amethyst 8e6bb0 anthracite 34373b apple 8db84a apricot f3b27a aqua 5cc3c0
-            aubergine 43263f beige d9c9a9 biscuit d8b98b bone e6dcc8 bottle 1f4a38
+            aubergine 43263f beige d9c9a9 biscuit d8b98b bluedenim 4a6488 bone e6dcc8 bottle 1f4a38
             bottlegreen 1f4a38 brick a0472f burgundy 6b1c2f burntorange c0561f buttermilk f6ebc0 butter f3dc8c
             calico e9dfc8 camel bd9460 caramel b0743a celadon a9c7ac cerise c42a63 charcoal 414346
             cherry a51c30 chestnut 6e3b2a chocolate 4b3022 cinnamon a5632f claret 701d33 cobalt 23489c
@@ -54,8 +58,25 @@ final class FabricWords {
             walnut 5d4534 wheat e3cb98 wine 6a1f36 wisteria a892cb
             """);
 
-    /** Words that name a cloth as well as its undyed colour; beside another colour they are only the cloth. */
-    private static final Set<String> CLOTHS = Set.of("linen", "denim", "calico", "flax", "unbleached", "natural");
+    /** Words that name a cloth as well as its colour; beside another colour they are only the cloth. */
+    private static final Set<String> CLOTHS =
+            Set.of("linen", "denim", "calico", "flax", "unbleached", "natural", "bluedenim");
+
+    /** What makers say, and what the published list calls it (ours): tried in this order. */
+    private static final Map<String, List<String>> TONES = Map.ofEntries(
+            entry("bright", List.of("vivid", "brilliant", "strong")),
+            entry("pale", List.of("pale", "verypale", "light")),
+            entry("pastel", List.of("verypale", "pale", "verylight", "light")),
+            entry("light", List.of("light", "pale")),
+            entry("dark", List.of("dark", "verydark", "deep")),
+            entry("deep", List.of("deep", "dark")),
+            entry("medium", List.of("moderate", "strong")),
+            entry("mid", List.of("moderate", "strong")),
+            entry("strong", List.of("strong", "vivid")),
+            entry("vivid", List.of("vivid", "brilliant", "strong")),
+            entry("brilliant", List.of("brilliant", "vivid")),
+            entry("moderate", List.of("moderate", "strong")),
+            entry("dull", List.of("greyish", "moderate")));
 
     private static final Map<String, UnaryOperator<Colour>> CHANGES = Map.ofEntries(
             entry("light", towards(100, 0.30)),
@@ -69,8 +90,11 @@ final class FabricWords {
             entry("soft", FabricWords::dulled),
             entry("faded", FabricWords::dulled));
 
+    /** The tones that a name such as "reddish orange" has where none is said, the usual one first (ours). */
+    private static final List<String> UNTONED = List.of("moderate", "strong", "light");
+
     /** The most words of one colour's name. */
-    private static final int MOST_WORDS = 3;
+    private static final int MOST_WORDS = 4;
     /** Hues no farther apart than this are of one family, so that "sage green" is one colour (ours). */
     private static final double SAME_FAMILY_DEGREES = 80;
     /** Colours with a smaller chroma belong to the family of greys (ours). */
@@ -81,26 +105,26 @@ final class FabricWords {
 
         boolean belongsTo(Found other) {
             boolean touches = other.to == from || other.from == to;
-            return plain && !other.plain && touches && sameFamily(lab, other.lab);
+            return plain && !other.plain && !other.cloth && touches && sameFamily(lab, other.lab);
         }
     }
 
     private FabricWords() {}
 
-    static Optional<Colour> colour(String text) {
-        String[] words = text.toLowerCase(Locale.ROOT).replace('é', 'e').split("[^\\p{L}]+", -1);
+    /** All colours that the words name, each once, in their order. */
+    static List<Colour> colours(String text) {
+        String[] words = text.toLowerCase(Locale.ROOT)
+                .replace('é', 'e')
+                .replaceAll("\\bgray", "grey")
+                .split("[^\\p{L}]+", -1);
         List<Found> all = found(words);
         boolean dyed = all.stream().anyMatch(one -> !one.cloth());
-        List<Lab> labs = all.stream()
+        return all.stream()
                 .filter(one -> !dyed || !one.cloth())
                 .filter(one -> all.stream().noneMatch(one::belongsTo))
-                .map(Found::lab)
+                .map(one -> one.lab().toColour())
+                .distinct()
                 .toList();
-        Lab mean = Lab.BLACK;
-        for (int i = 0; i < labs.size(); i++) {
-            mean = mean.mixed(labs.get(i), 1.0 / (i + 1));
-        }
-        return labs.isEmpty() ? Optional.empty() : Optional.of(mean.toColour());
     }
 
     private static List<Found> found(String[] words) {
@@ -110,21 +134,51 @@ final class FabricWords {
         int at = 0;
         while (at < words.length) {
             UnaryOperator<Colour> next = CHANGES.get(words[at]);
-            int to = next == null ? endOfColour(words, at) : at;
-            if (next != null) {
-                UnaryOperator<Colour> outer = change;
-                change = colour -> outer.apply(next.apply(colour));
-                changed = true;
-            } else if (to > at) {
+            int tone = endOfTone(words, at);
+            int to = tone > at || next != null ? tone : endOfColour(words, at);
+            if (to > at) {
                 String name = run(words, at, to);
-                Lab lab = change.apply(lookUp(name).orElseThrow()).lab();
+                Lab lab = change.apply(
+                                toned(words, at, to).or(() -> lookUp(name)).orElseThrow())
+                        .lab();
                 found.add(new Found(lab, PLAIN.containsKey(name) && !changed, CLOTHS.contains(name), at, to));
                 change = UnaryOperator.identity();
                 changed = false;
+            } else if (next != null) {
+                UnaryOperator<Colour> outer = change;
+                change = colour -> outer.apply(next.apply(colour));
+                changed = true;
             }
             at = Math.max(to, at + 1);
         }
         return found;
+    }
+
+    /** The end of the longest published name, of two words or more, that starts at {@code from}; itself if none. */
+    private static int endOfTone(String[] words, int from) {
+        for (int to = Math.min(words.length, from + MOST_WORDS); to > from + 1; to--) {
+            if (toned(words, from, to).isPresent()) {
+                return to;
+            }
+        }
+        return from;
+    }
+
+    /** The published colour of a name of two words or more; a maker's own word for the tone may be in its place. */
+    private static Optional<Colour> toned(String[] words, int from, int to) {
+        String name = run(words, from, to);
+        if (to - from < 2 || PARTICULAR.containsKey(name) || PLAIN.containsKey(name)) {
+            return Optional.empty();
+        }
+        String rest = name.substring(words[from].length());
+        return NbsNames.find(name)
+                .or(() -> TONES.getOrDefault(words[from], List.of()).stream()
+                        .flatMap(tone -> NbsNames.find(tone + rest).stream())
+                        .findFirst())
+                .or(() -> UNTONED.stream()
+                        .flatMap(
+                                tone -> words[from].endsWith("ish") ? NbsNames.find(tone + name).stream() : Stream.of())
+                        .findFirst());
     }
 
     /** The end of the longest colour that starts at {@code from}; {@code from} itself if none does. */
@@ -143,7 +197,7 @@ final class FabricWords {
 
     private static Optional<Colour> lookUp(String name) {
         Colour cloth = PARTICULAR.getOrDefault(name, PLAIN.get(name));
-        return cloth != null ? Optional.of(cloth) : CssNames.find(name);
+        return cloth != null ? Optional.of(cloth) : CssNames.find(name).or(() -> NbsNames.find(name));
     }
 
     private static boolean sameFamily(Lab plain, Lab particular) {

@@ -63,7 +63,7 @@ final class FabricLines {
     Fabric fabric(Set<Colour> taken) {
         return new Fabric(
                 name,
-                colour().orElseGet(() -> QuietColours.pick(name, taken)),
+                colour().orElseGet(() -> NamedColours.pick(name, taken)),
                 faces.map(Said::what).orElse(Fabric.Faces.SAME),
                 nap.map(Said::what).orElse(Fabric.Nap.ANY));
     }

@@ -75,7 +75,7 @@ public record SpokenPieces(
     public Fabric fabric(Set<Colour> taken) {
         return new Fabric(
                 name,
-                colour.orElseGet(() -> QuietColours.pick(name, taken)),
+                colour.orElseGet(() -> NamedColours.pick(name, taken)),
                 faces.orElse(Fabric.Faces.SAME),
                 nap.orElse(Fabric.Nap.ANY));
     }

@@ -107,7 +107,7 @@ public final class StashFile {
                 written(piece.size().width(), ruler),
                 written(piece.size().height(), ruler),
                 Integer.toString(count),
-                fabric.colour().hex(),
+                fabric.colour().isKnown() ? fabric.colour().hex() : "",
                 fabric.faces().name().toLowerCase(Locale.ROOT),
                 fabric.nap().name().toLowerCase(Locale.ROOT),
                 piece.washed() == Piece.Washed.UNKNOWN

@@ -1,6 +1,7 @@
 package hearthcloth.stash;
 
 import hearthcloth.colour.Colour;
+import hearthcloth.colour.ColourException;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
@@ -207,15 +208,24 @@ final class StashReader {
                 .ifPresent(nap -> lines.nap(nap, row.line(), problems));
         String text = header.cell(row, StashColumn.COLOUR);
         if (!text.isEmpty()) {
-            try {
-                lines.colour(Colour.parse(text), row.line(), warnings);
-            } catch (IllegalArgumentException e) {
+            Optional<Colour> colour = colour(text);
+            colour.ifPresent(said -> lines.colour(said, row.line(), warnings));
+            if (colour.isEmpty()) {
                 wrong(
                         row,
                         StashColumn.COLOUR,
-                        Names.quoted(text) + " is not a colour; write one such as #8a9a5b or a CSS name such as"
-                                + " olive, or leave it blank");
+                        Names.quoted(text) + " is not a colour; write one such as #8a9a5b or a name such as"
+                                + " dark green, or leave it blank");
             }
+        }
+    }
+
+    /** A number or a name of a screen's colours, otherwise everyday words such as "pale green". */
+    private static Optional<Colour> colour(String text) {
+        try {
+            return Optional.of(Colour.parse(text));
+        } catch (ColourException e) {
+            return Colour.named(text);
         }
     }
 

@@ -2,6 +2,14 @@ package hearthcloth.colour;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,7 +35,7 @@ class FabricWordsTest {
         "denim (from jeans), blue",
         "burnt orange, dark orange",
         "off-white, white",
-        "deep purple, dark purple",
+        "deep purple, purple",
         "'black,white', grey"
     })
     void understands_words_for_cloth(String words, String name) {
@@ -82,6 +90,97 @@ class FabricWordsTest {
 
     private static double lightness(String words) {
         return Colour.named(words).orElseThrow().lab().lightness();
+    }
+
+    @Test
+    void several_colours_are_all_kept() {
+        assertThat(Colour.allNamed("green and brown linen"))
+                .containsExactly(
+                        Colour.named("green").orElseThrow(),
+                        Colour.named("brown").orElseThrow());
+        assertThat(Colour.allNamed("red linen, red check")).hasSize(1);
+    }
+
+    /**
+     * 267 names of ISCC–NBS, each as one would say it of a cloth, and the names of CSS but for those where cloth means
+     * something else: over 300 phrases, none off by more than 12 of CIEDE2000 (docs/sources.md#iscc-nbs, #css-names).
+     */
+    @Test
+    void three_hundred_published_names_are_met() throws IOException {
+        Map<String, Colour> published = published("/colour/iscc_nbs.csv");
+        assertThat(published).hasSize(267);
+        Map<String, Colour> css = published("/colour/css_colours.csv");
+        css.keySet().removeAll(CLOTH_WINS);
+        published.putAll(css);
+        assertThat(published).hasSizeGreaterThan(300);
+        List<String> off = new ArrayList<>();
+        published.forEach((name, colour) -> {
+            for (String said : List.of(name, name + " linen", "old " + name + " check", name.replace("gray", "grey"))) {
+                double difference = Colour.named(said)
+                        .map(ours -> ours.lab().difference(colour.lab()))
+                        .orElse(100.0);
+                if (difference > 12) {
+                    off.add(said + " " + Math.round(difference));
+                }
+            }
+        });
+        assertThat(off).isEmpty();
+    }
+
+    /** What cloth means by these words is not what a screen means; all of them, so that none is added unseen. */
+    private static final List<String> CLOTH_WINS = List.of(
+            "aqua",
+            "blue",
+            "brown",
+            "chocolate",
+            "forestgreen",
+            "fuchsia",
+            "gold",
+            "indigo",
+            "khaki",
+            "lavender",
+            "lime",
+            "magenta",
+            "maroon",
+            "navy",
+            "orange",
+            "palegreen",
+            "plum",
+            "red",
+            "royalblue",
+            "turquoise",
+            "violet",
+            "yellow");
+
+    @ParameterizedTest
+    @CsvSource({
+        "red, vivid red",
+        "orange, vivid orange",
+        "yellow, brilliant yellow",
+        "green, strong yellowish green",
+        "blue, strong blue",
+        "purple, strong violet",
+        "pink, strong pink",
+        "brown, moderate brown",
+        "grey, medium gray",
+        "black, black",
+        "white, white"
+    })
+    void plain_words_are_a_usual_tone_of_their_colour(String word, String published) throws IOException {
+        Colour tone = Objects.requireNonNull(published("/colour/iscc_nbs.csv").get(published));
+        assertThat(Colour.named(word + " linen").orElseThrow().lab().difference(tone.lab()))
+                .isLessThan(12);
+    }
+
+    private static Map<String, Colour> published(String file) throws IOException {
+        try (InputStream stream = FabricWordsTest.class.getResourceAsStream(file)) {
+            Map<String, Colour> colours = new TreeMap<>();
+            new String(Objects.requireNonNull(stream).readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> line.contains(",#"))
+                    .forEach(line -> colours.put(line.split(",", -1)[0], Colour.parse(line.split(",", -1)[1])));
+            return colours;
+        }
     }
 
     @Test

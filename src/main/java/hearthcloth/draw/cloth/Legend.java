@@ -65,7 +65,11 @@ public final class Legend {
     }
 
     private void fabric(Fabric fabric) {
-        entries.add(new Entry(fabric.name(), (sketch, at) -> swatch(sketch, at, fabric.colour())));
+        entries.add(new Entry(words(fabric), (sketch, at) -> swatch(sketch, at, fabric.colour())));
+    }
+
+    private static String words(Fabric fabric) {
+        return fabric.name() + (fabric.colour().isKnown() ? "" : " (colour not known yet)");
     }
 
     public static void swatch(Sketch sketch, Bounds at, Colour colour) {

@@ -55,23 +55,34 @@ public final class CutJob {
         }
     }
 
-    Design design() {
+    public Design design() {
         return design;
     }
 
-    Piece piece(int stock) {
+    /** The piece of the stash that the search knows by this number. */
+    public Piece piece(int stock) {
         return pieces.get(stock);
     }
 
-    List<Layout.Slot> slots() {
+    public List<Layout.Slot> slots() {
         return slots;
     }
 
-    Laid laidBar(int bar) {
+    /** Bar {@code bar}, counted from 0, in one piece at its place. */
+    public Laid laidBar(int bar) {
         return laidBars.get(bar);
     }
 
-    Length mark() {
+    public Laid laidHearth() {
+        return laidHearth;
+    }
+
+    /** Every fabric of its pieces, each once. */
+    public List<Fabric> fabrics() {
+        return pieces.stream().map(Piece::fabric).distinct().toList();
+    }
+
+    public Length mark() {
         return mark;
     }
 
@@ -115,7 +126,7 @@ public final class CutJob {
                     marks(upright ? cut.width() : cut.height(), Rounding.UP),
                     marks(upright ? cut.height() : cut.width(), Rounding.UP),
                     numbers(design.scheme().bars().get(i)),
-                    false,
+                    design.scheme().kind().isOneFabricBar(),
                     design.rules().mostJoins(),
                     leastCut(i),
                     upright ? BarTurn.NAP : BarTurn.NAP_ACROSS,

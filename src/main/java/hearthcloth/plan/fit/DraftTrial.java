@@ -36,6 +36,11 @@ public record DraftTrial(Draft draft, CutAnswer answer, Bound bound) {
         return draft.shape().order() == Order.TWO_SIDES;
     }
 
+    /** The same with its parts in other places of the cloth, or cut otherwise. */
+    public DraftTrial answered(CutAnswer other) {
+        return new DraftTrial(draft, other, bound);
+    }
+
     /** The same with its parts cut so that fewer and larger leftovers remain. */
     public DraftTrial recut() {
         return new DraftTrial(draft, answer.recut(), bound);

@@ -17,7 +17,12 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
         ROUNDS("Ring by ring", "each round has a fabric of its own"),
         TURNS("Turn and turn about", "light and dark take turns, bar by bar"),
         FIELD("One field", "the hearth lies alone in one fabric"),
+        SCATTERED("Scattered evenly", "one fabric a bar, and none beside itself"),
+        GRADED("Light to dark", "each round is darker than the one inside it"),
+        FRAMES("Frames", "two fabrics take turns, round by round"),
+        ACCENT("One bright scrap", "a bright fabric stands out among the others in a few places"),
         ALL("All the heap", "every fabric may lie anywhere"),
+        FALLS("As the fabric falls", "the bars are cut where the fabric goes farthest"),
         OUTWARDS("Best side out", "the fabric you chose lies where it shows once tied"),
         OWN("As you like it", "settled by hand");
 
@@ -32,6 +37,14 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
         /** Its name, as a maker would say it. */
         public String title() {
             return title;
+        }
+
+        /**
+         * Whether each bar is to be of one fabric even where it is joined: halves and turns, whose bars may choose
+         * among several, are no chance mixtures. Where fabric goes farthest, a bar takes what there is.
+         */
+        public boolean isOneFabricBar() {
+            return this == HALVES || this == TURNS;
         }
 
         /** A description that completes a sentence. */

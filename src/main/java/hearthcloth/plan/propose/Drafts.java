@@ -3,6 +3,7 @@ package hearthcloth.plan.propose;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.ScatteredBars;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
@@ -12,6 +13,7 @@ import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,6 +24,9 @@ import java.util.function.Predicate;
 
 /** Every layout with every plan of colour that is worth trying, sorted by a quick estimate. */
 public final class Drafts {
+
+    /** Drafts of each look whose bars are scattered by colour. */
+    private static final int SCATTERED_EACH = 5;
 
     private final Wish wish;
     private final Supply supply;
@@ -84,11 +89,48 @@ public final class Drafts {
                 judgement.judged(draft).ifPresent(judged -> costs.put(draft, cost(draft, judged)));
             }
         }
+        if (kinds.test(Scheme.Kind.SCATTERED) && outwards.isEmpty()) {
+            scattered(costs).forEach((draft, cost) -> costs.put(draft, cost));
+        }
         List<Draft> sorted = costs.entrySet().stream()
                 .sorted(Map.Entry.comparingByValue(Comparator.naturalOrder()))
                 .map(Map.Entry::getKey)
                 .toList();
         return outwards.map(wished -> brought(wished, sorted, most)).orElseGet(() -> taken(sorted, most));
+    }
+
+    /** The most promising drafts in which any fabric may lie anywhere, with one fabric chosen for each bar. */
+    private Map<Draft, Double> scattered(Map<Draft, Double> costs) {
+        Map<Draft, Double> scattered = new LinkedHashMap<>();
+        Map<List<Object>, Integer> looks = new HashMap<>();
+        costs.entrySet().stream()
+                .filter(entry -> isFree(entry.getKey()))
+                .sorted(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .filter(draft -> looks.merge(look(draft), 1, Integer::sum) <= SCATTERED_EACH)
+                .forEach(draft -> ScatteredBars.of(
+                                draft.design(), supply, draft.scheme().bars().get(0))
+                        .ifPresent(scheme -> {
+                            Design was = draft.design();
+                            Draft one = new Draft(
+                                    draft.shape(),
+                                    new Design(was.order(), was.layout(), scheme, was.making(), was.rules()));
+                            judgement.judged(one).ifPresent(judged -> scattered.put(one, cost(one, judged)));
+                        }));
+        return scattered;
+    }
+
+    private static boolean isFree(Draft draft) {
+        return draft.scheme().kind() == Scheme.Kind.ALL
+                && draft.scheme().bars().get(0).size() > 1
+                && draft.scheme().hearth().size() == 1;
+    }
+
+    private static List<Object> look(Draft draft) {
+        return List.of(
+                draft.scheme().kind(),
+                draft.shape().order(),
+                draft.shape().ease().isPresent());
     }
 
     /** Half of the tries, each first with the wished fabric brought to the outside and then unchanged. */
@@ -128,11 +170,7 @@ public final class Drafts {
     private static List<Draft> taken(List<Draft> sorted, int most) {
         Map<List<Object>, List<Draft>> looks = new LinkedHashMap<>();
         for (Draft draft : sorted) {
-            List<Object> look = List.of(
-                    draft.scheme().kind(),
-                    draft.shape().order(),
-                    draft.shape().ease().isPresent());
-            looks.computeIfAbsent(look, key -> new ArrayList<>()).add(draft);
+            looks.computeIfAbsent(look(draft), key -> new ArrayList<>()).add(draft);
         }
         List<Draft> taken = new ArrayList<>();
         for (int turn = 0; taken.size() < Math.min(most, sorted.size()); turn++) {

@@ -125,7 +125,7 @@ public final class Planner {
      */
     private List<Plan> proposals(List<DraftTrial> trials) {
         if (outwards.isEmpty()) {
-            return ProposalSelection.of(trials, wish);
+            return TrialColours.told(ProposalSelection.of(trials.subList(0, 1), trials, wish, order), trials);
         }
         VisibleFabricSchemes seen = outwards.get();
         return ProposalSelection.of(trials.subList(0, 1), trials, wish, order).stream()
@@ -272,8 +272,14 @@ public final class Planner {
                     .orElse(trial));
         }
         better.replaceAll(DraftTrial::recut);
+        better.replaceAll(trial -> TrialColours.exchanged(trial, wish.preferences().seed()));
         better.sort(order);
-        return better;
+        if (outwards.isEmpty() && !better.isEmpty() && !work.budget().spent()) {
+            better.addAll(new HearthSeen(supply, named, work.laterSteps(), wish.preferences().seed())
+                    .of(better.get(0), work.budget()));
+            better.sort(order);
+        }
+        return outwards.isEmpty() ? TrialColours.bestFirst(better) : better;
     }
 
     /** The step in which nearest cloths are searched for: half a round. */

@@ -79,6 +79,7 @@ public final class ProposalSelection {
                 && trial.isOffCentre()
                 && chosen.stream().anyMatch(DraftTrial::isOffCentre)
                 && !chosen.stream().allMatch(DraftTrial::isOffCentre);
-        return !corner && chosen.stream().allMatch(other -> ProposalDistance.difference(trial, other) >= difference);
+        boolean strictEye = strict && difference > 1;
+        return !corner && (!strictEye || chosen.stream().allMatch(other -> LookDistance.between(trial, other) >= LookDistance.SEEN)) && chosen.stream().allMatch(other -> ProposalDistance.difference(trial, other) >= difference);
     }
 }

@@ -1,8 +1,8 @@
 package hearthcloth.plan.propose;
 
-import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.colour.Harmony;
+import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
@@ -54,12 +54,14 @@ public final class Schemes {
                 halves(schemes, hearth, rest, slots);
                 turns(schemes, hearth, rest, slots);
                 rounds(schemes, hearth, rest, slots);
+                graded(schemes, hearth, rest, slots);
+                frames(schemes, hearth, rest, slots);
                 schemes.add(scheme(Scheme.Kind.ALL, List.of(hearth), slots, (slot, i) -> rest));
             } else {
                 List<Fabric> both = List.of(hearth, rest.get(0));
                 halves(schemes, hearth, both, slots);
                 turns(schemes, hearth, both, slots);
-                rounds(schemes, hearth, List.of(rest.get(0), hearth), slots);
+                frames(schemes, hearth, both, slots);
             }
         }
         if (all.size() > 1 && named.isEmpty()) {
@@ -95,39 +97,64 @@ public final class Schemes {
         }
     }
 
-    /** The right and bottom sides light, the left and top dark; with many fabrics each half may mix its own. */
+    /**
+     * The right and bottom sides light, the left and top dark; with many fabrics each half may mix its own. None where
+     * light and dark are too near each other to be called so.
+     */
     private void halves(Set<Scheme> schemes, Fabric hearth, List<Fabric> rest, List<Layout.Slot> slots) {
-        List<Fabric> two = rest.subList(0, 2);
-        List<Fabric> pair = Harmony.lightToDark(two, Fabric::colour);
-        schemes.add(scheme(
-                Scheme.Kind.HALVES, List.of(hearth), slots, (slot, i) -> List.of(pair.get(isLightSide(slot) ? 0 : 1))));
-        if (rest.size() > 2) {
-            List<List<Fabric>> groups = split(rest);
+        for (List<List<Fabric>> groups : lightAndDark(rest)) {
             schemes.add(scheme(
-                    Scheme.Kind.HALVES, List.of(hearth), slots, (slot, i) -> groups.get(isLightSide(slot) ? 0 : 1)));
+                    Scheme.Kind.HALVES,
+                    List.of(hearth),
+                    slots,
+                    (slot, i) -> groups.get(SchemeRule.isLightSide(slot.place()) ? 0 : 1)));
         }
     }
 
-    private static boolean isLightSide(Layout.Slot slot) {
-        return slot.place().side() == Side.RIGHT || slot.place().side() == Side.BOTTOM;
-    }
-
     private void turns(Set<Scheme> schemes, Fabric hearth, List<Fabric> rest, List<Layout.Slot> slots) {
-        List<Fabric> pair = Harmony.lightToDark(rest.subList(0, 2), Fabric::colour);
-        schemes.add(scheme(
-                Scheme.Kind.TURNS,
-                List.of(hearth),
-                slots,
-                (slot, i) ->
-                        List.of(pair.get((slot.place().order() + slot.place().round()) % 2))));
-        if (rest.size() > 2) {
-            List<List<Fabric>> groups = split(rest);
+        for (List<List<Fabric>> groups : lightAndDark(rest)) {
             schemes.add(scheme(
                     Scheme.Kind.TURNS,
                     List.of(hearth),
                     slots,
                     (slot, i) -> groups.get((slot.place().order() + slot.place().round()) % 2)));
         }
+    }
+
+    /** Each round darker than the one inside it, of as many fabrics as there are rounds, those of which there is most. */
+    private void graded(Set<Scheme> schemes, Fabric hearth, List<Fabric> rest, List<Layout.Slot> slots) {
+        int rounds = slots.stream().mapToInt(slot -> slot.place().round()).max().orElse(1);
+        if (rounds > 1 && rest.size() >= rounds) {
+            List<Fabric> rings = Harmony.lightToDark(rest.subList(0, rounds), Fabric::colour);
+            schemes.add(ringed(Scheme.Kind.GRADED, hearth, slots, rings));
+        }
+    }
+
+    /** Two fabrics in turn, round by round; the outermost is the one of which there is most. */
+    private void frames(Set<Scheme> schemes, Fabric hearth, List<Fabric> rest, List<Layout.Slot> slots) {
+        int rounds = slots.stream().mapToInt(slot -> slot.place().round()).max().orElse(1);
+        List<Fabric> two = rest.subList(0, 2);
+        if (rounds > 1 && gap(two.get(0), two.get(1)) >= SchemeRule.LIGHT_AND_DARK) {
+            // two fabrics alone: the round about the hearth is not of the hearth's own
+            int first = two.contains(hearth) ? 1 - two.indexOf(hearth) : (rounds - 1) % 2;
+            List<Fabric> rings = new ArrayList<>();
+            for (int round = 1; round <= rounds; round++) {
+                rings.add(two.get((first + round - 1) % 2));
+            }
+            schemes.add(ringed(Scheme.Kind.FRAMES, hearth, slots, rings));
+        }
+    }
+
+    private static Scheme ringed(Scheme.Kind kind, Fabric hearth, List<Layout.Slot> slots, List<Fabric> rings) {
+        return scheme(
+                kind,
+                List.of(hearth),
+                slots,
+                (slot, i) -> List.of(rings.get(slot.place().round() - 1)));
+    }
+
+    private static double gap(Fabric one, Fabric other) {
+        return Math.abs(one.colour().lab().lightness() - other.colour().lab().lightness());
     }
 
     /** One fabric a round. The outer rounds take most, so they get the fabrics of which there is most. */
@@ -160,17 +187,36 @@ public final class Schemes {
         return new Scheme(kind, hearth, bars);
     }
 
-    /** The fabrics as a light and a dark group of about the same amount. */
-    private List<List<Fabric>> split(List<Fabric> fabrics) {
-        List<Fabric> light = Harmony.lightToDark(fabrics, Fabric::colour);
-        double total = fabrics.stream().mapToDouble(supply::area).sum();
-        double sum = 0;
-        int cut = 0;
-        while (cut < light.size() - 1 && (cut == 0 || sum + supply.area(light.get(cut)) / 2 < total / 2)) {
-            sum += supply.area(light.get(cut));
-            cut++;
+    /**
+     * The ways to call some of the fabrics light and the others dark: the two of which there is most, and all of them,
+     * split at the widest gap in lightness that leaves a fifth of the area on either side.
+     */
+    private List<List<List<Fabric>>> lightAndDark(List<Fabric> fabrics) {
+        List<List<List<Fabric>>> ways = new ArrayList<>();
+        List<Fabric> pair = Harmony.lightToDark(fabrics.subList(0, 2), Fabric::colour);
+        if (gap(pair.get(0), pair.get(1)) >= SchemeRule.LIGHT_AND_DARK) {
+            ways.add(List.of(List.of(pair.get(0)), List.of(pair.get(1))));
         }
-        return List.of(List.copyOf(light.subList(0, cut)), List.copyOf(light.subList(cut, light.size())));
+        List<Fabric> row = Harmony.lightToDark(fabrics, Fabric::colour);
+        int cut = widestGap(row);
+        if (fabrics.size() > 2 && cut > 0 && gap(row.get(cut - 1), row.get(cut)) >= SchemeRule.LIGHT_AND_DARK) {
+            ways.add(List.of(List.copyOf(row.subList(0, cut)), List.copyOf(row.subList(cut, row.size()))));
+        }
+        return ways;
+    }
+
+    private int widestGap(List<Fabric> row) {
+        double total = supply.area(row);
+        double sum = 0;
+        int best = 0;
+        for (int cut = 1; cut < row.size(); cut++) {
+            sum += supply.area(row.get(cut - 1));
+            boolean even = sum >= total / 5 && total - sum >= total / 5;
+            if (even && (best == 0 || gap(row.get(cut - 1), row.get(cut)) > gap(row.get(best - 1), row.get(best)))) {
+                best = cut;
+            }
+        }
+        return best;
     }
 
     private static List<Fabric> without(List<Fabric> fabrics, Fabric one) {

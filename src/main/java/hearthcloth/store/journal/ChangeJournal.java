@@ -18,6 +18,9 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 /** The one journal of a workroom, in its database: every change in order, so that it can be undone and redone. */
 public record ChangeJournal(Handle handle, Clock clock) {
 
+    /** How many changes are kept; an older one can no longer be undone. */
+    static final int MOST = 10_000;
+
     private static final String ROWS = "select change.number, change.label, change.undone, touched.thing from change"
             + " join touched on touched.change = change.number where ";
 
@@ -55,7 +58,19 @@ public record ChangeJournal(Handle handle, Clock clock) {
                 .bind("label", OneChange.of(handle).label().orElse(label))
                 .bind("now", clock.instant().toString())
                 .execute();
+        thin(number - MOST);
         return number;
+    }
+
+    /** Drops changes that are too old to undo, so that a file does not grow for ever. */
+    private void thin(long last) {
+        if (last > 0) {
+            for (String rows : List.of("touched where change", "fact where change", "change where number")) {
+                handle.createUpdate("delete from " + rows + " <= :last")
+                        .bind("last", last)
+                        .execute();
+            }
+        }
     }
 
     private void forget(Set<Thing> touched) {

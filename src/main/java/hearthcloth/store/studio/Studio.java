@@ -9,6 +9,7 @@ import hearthcloth.store.Store;
 import hearthcloth.store.journal.WholeChange;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
+import java.net.SocketTimeoutException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -38,7 +39,10 @@ public final class Studio implements AutoCloseable {
     private static final long PATIENCE_MS = 10_000;
 
     /** Later on a page is waiting: within three seconds it says that the database does not answer. */
-    private static final long PAGE_MS = 2_000;
+    private static final int PAGE_MS = 2_000;
+
+    /** Longer than a lock is waited for, so that only a line that was cut is given up. */
+    private static final int LONGEST_MS = 25_000;
 
     private static final long ALIVE_MS = 30_000;
 
@@ -76,8 +80,7 @@ public final class Studio implements AutoCloseable {
         config.setConnectionInitSql("set lock_timeout = '20s'");
         config.addDataSourceProperty("tcpKeepAlive", "true");
         config.addDataSourceProperty("connectTimeout", "2");
-        // Longer than a lock is waited for, so that only a line that was cut is given up.
-        config.addDataSourceProperty("socketTimeout", "25");
+        config.addDataSourceProperty("socketTimeout", String.valueOf(LONGEST_MS / 1_000));
         HikariDataSource pool;
         try {
             pool = new HikariDataSource(config);
@@ -135,20 +138,29 @@ public final class Studio implements AutoCloseable {
         return jdbi;
     }
 
-    /** A connection set to the schema. One that the server has cut off is dropped and the next one is tried. */
+    /**
+     * A connection set to the schema. One that the server has cut off is dropped and the next one is tried; where the line
+     * is dead without a word, nothing more is tried.
+     */
     private Connection connection(String schema) throws SQLException {
         for (int tried = 0; ; tried++) {
             Connection connection = pool.getConnection();
             try {
+                connection.setNetworkTimeout(Runnable::run, PAGE_MS);
                 connection.setSchema(schema);
+                connection.setNetworkTimeout(Runnable::run, LONGEST_MS);
                 return connection;
             } catch (SQLException e) {
                 connection.close();
-                if (tried == MOST_CONNECTIONS) {
+                if (tried == MOST_CONNECTIONS || isSilent(e)) {
                     throw e;
                 }
             }
         }
+    }
+
+    private static boolean isSilent(SQLException e) {
+        return e.getCause() instanceof SocketTimeoutException;
     }
 
     public PeopleBook people() {

@@ -172,7 +172,7 @@ public record StashView(
 
     /** What all pieces of a fabric share, in words: {@code pale green, right side, nap}. */
     static String about(Fabric fabric) {
-        return ColourName.of(fabric.colour())
+        return (fabric.colour().isKnown() ? ColourName.of(fabric.colour()) : "colour not known yet")
                 + (fabric.faces() == Fabric.Faces.RIGHT ? ", has a right side" : ", same on both sides")
                 + (fabric.nap() == Fabric.Nap.LENGTHWISE ? ", nap lengthwise" : "");
     }

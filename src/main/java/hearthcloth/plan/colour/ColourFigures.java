@@ -1,0 +1,159 @@
+package hearthcloth.plan.colour;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Rect;
+import hearthcloth.colour.Colour;
+import hearthcloth.measure.Unit;
+import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the eye makes of a cloth, in figures: how much of the hearth's edge stands out, how much fabric meets itself,
+ * which bars are of several fabrics, and how far light and dark are out of balance. One fold over the assembly's
+ * patches at their places. The back shows the same figures, since it is the same cloth turned over; where wrong sides
+ * differ is not known. The thresholds are ours: docs/sources.md#colour-figures.
+ *
+ * @param mixedBars bars of more than one fabric
+ * @param offCentre how far the lightness lies from the middle, as a share of the cloth's longer side
+ */
+public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars, double offCentre) {
+
+    /** Above this CIEDE2000, together with {@link #STANDS_OUT_LIGHTNESS}, a fabric stands out from the next. */
+    static final double STANDS_OUT = 20;
+
+    static final double STANDS_OUT_LIGHTNESS = 15;
+    /** Below this CIEDE2000 two neighbours look nearly alike. */
+    static final double ALIKE = 15;
+
+    /**
+     * The hearth's edge towards the bars, in millimetres.
+     *
+     * @param standsOut how much of it stands out
+     * @param own how much of it meets the hearth's own fabric
+     */
+    public record Hearth(double edgeMm, double standsOutMm, double ownMm) {
+
+        /** The share that stands out, from 0 to 1; 1 where no bar meets it. */
+        public double standsOut() {
+            return edgeMm == 0 ? 1 : standsOutMm / edgeMm;
+        }
+    }
+
+    /**
+     * The edges that bars share with each other, in millimetres.
+     *
+     * @param same how much of them has the same fabric on both sides
+     * @param alike how much lies between other fabrics that look nearly alike, each millimetre counted by how nearly
+     */
+    public record Neighbours(double edgeMm, double sameMm, double alikeMm) {
+
+        /** The share at which a fabric meets itself, from 0 to 1. */
+        public double same() {
+            return edgeMm == 0 ? 0 : sameMm / edgeMm;
+        }
+    }
+
+    /** The figures of a cloth made of these fabrics. */
+    public static ColourFigures of(Cloth cloth, List<Fabric> fabrics) {
+        FabricDifferences differences = new FabricDifferences(fabrics);
+        return of(tiles(cloth, differences), differences);
+    }
+
+    /** Whether a hearth of one colour stands out from a bar of the other. */
+    public static boolean standsOut(Colour one, Colour other) {
+        return one.lab().difference(other.lab()) >= STANDS_OUT
+                && Math.abs(one.lab().lightness() - other.lab().lightness()) >= STANDS_OUT_LIGHTNESS;
+    }
+
+    private static List<Tile> tiles(Cloth cloth, FabricDifferences differences) {
+        Map<String, Integer> bars = new HashMap<>();
+        List<Tile> tiles = new ArrayList<>();
+        for (Laid laid : cloth.laid()) {
+            Place place = laid.patch().place();
+            String name = place instanceof Place.Bar one ? one.bar() : place.id();
+            int bar = place instanceof Place.Hearth ? 0 : bars.computeIfAbsent(name, each -> bars.size() + 1);
+            tiles.add(tile(bar, differences.number(laid.patch().fabric()), laid.at()));
+        }
+        return tiles;
+    }
+
+    static Tile tile(int bar, int fabric, Rect at) {
+        return new Tile(
+                bar,
+                fabric,
+                at.x().in(Unit.MILLIMETRE),
+                at.y().in(Unit.MILLIMETRE),
+                at.right().in(Unit.MILLIMETRE),
+                at.bottom().in(Unit.MILLIMETRE));
+    }
+
+    static ColourFigures of(List<Tile> tiles, FabricDifferences differences) {
+        ColourSum sum = new ColourSum(differences);
+        for (int i = 0; i < tiles.size(); i++) {
+            sum.tile(tiles.get(i));
+            for (int j = 0; j < i; j++) {
+                sum.pair(tiles.get(j), tiles.get(i));
+            }
+        }
+        return sum.figures();
+    }
+
+    /**
+     * How much is amiss, in millimetres of edge: what of the hearth's edge does not stand out counts twice and where it
+     * meets its own fabric twice more, a fabric meeting itself counts once, neighbours nearly alike half, a bar of
+     * several fabrics like 100 mm, and each hundredth of the side out of balance beyond three like 10 mm. The weights
+     * are ours.
+     */
+    public double amissMm() {
+        return 2 * (hearth.edgeMm - hearth.standsOutMm)
+                + 2 * hearth.ownMm
+                + neighbours.sameMm
+                + 0.5 * neighbours.alikeMm
+                + 100 * mixedBars
+                + 1000 * Math.max(0, offCentre - 0.03);
+    }
+
+    /** The figures in a sentence for the maker, only what is worth telling. */
+    public String sentence() {
+        List<String> said = new ArrayList<>();
+        hearthWords().ifPresent(said::add);
+        long same = Math.round(100 * neighbours.same());
+        if (neighbours.edgeMm > 0) {
+            said.add(
+                    same == 0
+                            ? "no fabric meets itself"
+                            : same == 100
+                                    ? "the bars are one field of fabric"
+                                    : "a fabric meets itself along " + same + " % of the seams between bars");
+        }
+        if (mixedBars > 0) {
+            said.add(mixedBars == 1 ? "one bar is of several fabrics" : mixedBars + " bars are of several fabrics");
+        }
+        if (said.isEmpty()) {
+            return "";
+        }
+        String words = String.join("; ", said);
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+    }
+
+    private Optional<String> hearthWords() {
+        if (hearth.edgeMm == 0) {
+            return Optional.empty();
+        }
+        long share = (long) Math.floor(100 * hearth.standsOut() + 1e-9);
+        if (share == 100) {
+            return Optional.of("the hearth stands out on every side");
+        }
+        return Optional.of(
+                share == 0
+                        ? "the hearth is quiet, close to what lies round it"
+                        : "the hearth stands out along " + share + " % of its edge");
+    }
+}

@@ -1,0 +1,166 @@
+package hearthcloth.plan.colour;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Side;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/**
+ * Whether the name of a scheme is true of a finished cloth; otherwise it is not offered under that name. The thresholds
+ * are ours: docs/sources.md#colour-figures.
+ */
+public final class SchemeRule {
+
+    /** The least points of L* between the darkest light and the lightest dark fabric. */
+    public static final double LIGHT_AND_DARK = 10;
+
+    /** The most of the seams between bars at which a scattered fabric may meet itself. */
+    private static final double SCATTERED = 0.03;
+
+    /** An accent is between these shares of the cloth. */
+    private static final double LEAST_ACCENT = 0.02;
+
+    private static final double MOST_ACCENT = 0.09;
+
+    private final List<Patch> bars;
+    private final Map<String, Fabric> fabrics = new HashMap<>();
+    private final Cloth cloth;
+
+    private SchemeRule(Cloth cloth, List<Fabric> fabrics) {
+        this.cloth = cloth;
+        fabrics.forEach(fabric -> this.fabrics.put(fabric.name(), fabric));
+        this.bars = cloth.patches().stream()
+                .filter(patch -> patch.place() instanceof Place.Bar)
+                .toList();
+    }
+
+    public static boolean holds(Scheme.Kind kind, Cloth cloth, List<Fabric> fabrics) {
+        SchemeRule rule = new SchemeRule(cloth, fabrics);
+        ColourFigures figures = ColourFigures.of(cloth, fabrics);
+        boolean isApart = figures.hearth().ownMm() == 0;
+        return switch (kind) {
+            case HALVES -> rule.isLightAndDark(SchemeRule::isLightSide);
+            case TURNS -> rule.isLightAndDark(bar -> (bar.order() + bar.round()) % 2 == 0);
+            case ROUNDS -> rule.rings().stream().allMatch(ring -> ring.size() == 1) && rule.ringsDiffer() && isApart;
+            case FRAMES -> rule.rings().stream().allMatch(ring -> ring.size() == 1) && rule.ringsTakeTurns() && isApart;
+            case GRADED -> rule.isGraded() && isApart;
+            case FIELD -> rule.isField();
+            case ACCENT -> rule.isAccent() && isApart;
+            case SCATTERED -> rule.isScattered(figures);
+            case ALL, FALLS, OUTWARDS, OWN -> true;
+        };
+    }
+
+    public static boolean isLightSide(Place.Bar bar) {
+        return bar.side() == Side.RIGHT || bar.side() == Side.BOTTOM;
+    }
+
+    private static Place.Bar bar(Patch patch) {
+        if (patch.place() instanceof Place.Bar bar) {
+            return bar;
+        }
+        throw new IllegalArgumentException(patch.place().id() + " is no bar");
+    }
+
+    private double lightness(String fabric) {
+        Fabric found = fabrics.get(fabric);
+        if (found == null) {
+            throw new IllegalArgumentException("no fabric is called " + fabric);
+        }
+        return found.colour().lab().lightness();
+    }
+
+    private boolean isLightAndDark(Predicate<Place.Bar> light) {
+        double least = bars.stream()
+                .filter(patch -> light.test(bar(patch)))
+                .mapToDouble(patch -> lightness(patch.fabric()))
+                .min()
+                .orElse(0);
+        double greatest = bars.stream()
+                .filter(patch -> !light.test(bar(patch)))
+                .mapToDouble(patch -> lightness(patch.fabric()))
+                .max()
+                .orElse(100);
+        return least - greatest >= LIGHT_AND_DARK;
+    }
+
+    /** The fabrics of each round from the hearth outwards, each once. */
+    private List<List<String>> rings() {
+        Map<Integer, List<String>> rings = new TreeMap<>();
+        for (Patch patch : bars) {
+            List<String> ring = rings.computeIfAbsent(bar(patch).round(), round -> new ArrayList<>());
+            if (!ring.contains(patch.fabric())) {
+                ring.add(patch.fabric());
+            }
+        }
+        return List.copyOf(rings.values());
+    }
+
+    private boolean ringsDiffer() {
+        List<List<String>> rings = rings();
+        for (int i = 1; i < rings.size(); i++) {
+            if (rings.get(i).equals(rings.get(i - 1))) {
+                return false;
+            }
+        }
+        return rings.size() > 1;
+    }
+
+    private boolean ringsTakeTurns() {
+        List<List<String>> rings = rings();
+        for (int i = 2; i < rings.size(); i++) {
+            if (!rings.get(i).equals(rings.get(i - 2))) {
+                return false;
+            }
+        }
+        return rings.size() > 1
+                && Math.abs(lightness(rings.get(0).get(0)) - lightness(rings.get(1).get(0))) >= LIGHT_AND_DARK;
+    }
+
+    private boolean isGraded() {
+        List<List<String>> rings = rings();
+        for (int i = 1; i < rings.size(); i++) {
+            if (lightness(rings.get(i).get(0)) >= lightness(rings.get(i - 1).get(0))) {
+                return false;
+            }
+        }
+        return rings.size() > 1 && rings.stream().allMatch(ring -> ring.size() == 1);
+    }
+
+    private boolean isField() {
+        List<String> all = bars.stream().map(Patch::fabric).distinct().toList();
+        return all.size() == 1
+                && cloth.patches().stream()
+                        .filter(patch -> patch.place() instanceof Place.Hearth)
+                        .noneMatch(patch -> patch.fabric().equals(all.get(0)));
+    }
+
+    private boolean isScattered(ColourFigures figures) {
+        return figures.mixedBars() == 0
+                && figures.neighbours().same() <= SCATTERED
+                && figures.hearth().ownMm() == 0;
+    }
+
+    private boolean isAccent() {
+        String brightest = bars.stream()
+                .map(Patch::fabric)
+                .max(java.util.Comparator.comparingDouble(
+                        name -> java.util.Objects.requireNonNull(fabrics.get(name)).colour().lab().chroma()))
+                .orElse("");
+        List<Patch> accents =
+                bars.stream().filter(patch -> patch.fabric().equals(brightest)).toList();
+        double share = accents.stream()
+                        .mapToDouble(patch -> patch.size().areaMm2())
+                        .sum()
+                / cloth.finished().areaMm2();
+        return accents.size() <= 3 && share >= LEAST_ACCENT && share <= MOST_ACCENT;
+    }
+}
