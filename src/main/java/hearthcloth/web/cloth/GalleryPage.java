@@ -1,11 +1,12 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.plan.model.PlanOutcome;
@@ -14,6 +15,7 @@ import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.ClothDocument;
+import hearthcloth.web.gift.PatchworkForm;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
@@ -37,6 +39,15 @@ public final class GalleryPage {
 
     /** The setting that names those cloths, one a line. */
     private static final String ALSO = "wish.also";
+
+    /** What she asked for: her wishes, and how the cloth is put together. */
+    public record Asked(WishForm wishes, PatchworkForm patchwork) {
+
+        /** Whether the stash decides everything. */
+        public boolean isOpen() {
+            return wishes.isOpen() && patchwork.way().isEmpty();
+        }
+    }
 
     /** One proposal in the gallery. */
     public record Card(
@@ -80,7 +91,8 @@ public final class GalleryPage {
         Wished wished = Wished.of(room.store());
         WishForm form = WishForm.of(room.store());
         if (!stash.pieces().isEmpty()) {
-            begin(stash, form.wish(wished, room.settings(), stash, PROPOSALS));
+            Wish wish = form.wish(wished, room.settings(), stash, PROPOSALS);
+            begin(stash, wish, PatchworkForm.of(room.store()).patchwork(form));
         }
         room.show(
                 context,
@@ -89,7 +101,7 @@ public final class GalleryPage {
                         "tied", wished.thing().isPresent(),
                         "frame", room.frame(context, "Cloths your stash can make", "Cloth"),
                         "wished", wished.words(room.settings().ruler()),
-                        "form", form,
+                        "form", new Asked(form, PatchworkForm.of(room.store())),
                         "fabrics", stash.fabrics(),
                         "empty", heap.stash().pieces().isEmpty(),
                         "held", HeldBack.of(heap, also()),
@@ -110,13 +122,13 @@ public final class GalleryPage {
     }
 
     /** Begins a search for this wish unless one is going on or has answered it. */
-    private synchronized void begin(Stash stash, Wish wish) {
+    private synchronized void begin(Stash stash, Wish wish, Optional<Patchwork> patchwork) {
         Optional<ProposalSearch> last = planning();
-        if (last.isPresent() && last.get().isFor(stash, wish) && !last.get().isFailed()) {
+        if (last.isPresent() && last.get().isFor(stash, wish, patchwork) && !last.get().isFailed()) {
             return;
         }
         last.ifPresent(ProposalSearch::stop);
-        searches.put(room.store(), ProposalSearch.begin(stash, wish));
+        searches.put(room.store(), ProposalSearch.begin(stash, wish, patchwork));
     }
 
     private Optional<ProposalSearch> planning() {
@@ -132,6 +144,7 @@ public final class GalleryPage {
         Stash stash = free(room.store().atHand());
         form.wish(Wished.of(room.store()), room.settings(), stash, PROPOSALS);
         form.keep(room.store());
+        PatchworkForm.read(PageContext.field(context, "patchwork")).keep(room.store());
         room.store().set(ALSO, String.join("\n", context.formParams("also")));
         PageContext.go(context, "/cloth", "");
     }
@@ -189,7 +202,9 @@ public final class GalleryPage {
         String words = size.isSquare()
                 ? ruler.write(size.width(), Rounding.NEAREST) + " square"
                 : ruler.write(size, Rounding.NEAREST);
-        String joins = figures.joins() == 0 ? "no joins" : "joins " + ClothFigures.joins(figures, plan.bound());
+        String joins = plan.cloth().isFree()
+                ? plan.cloth().patches().size() + " patches"
+                : figures.joins() == 0 ? "no joins" : "joins " + ClothFigures.joins(figures, plan.bound());
         return new Card(
                 name,
                 plan.story().title(),
@@ -215,8 +230,10 @@ public final class GalleryPage {
         boolean example = plan.cuts().stream()
                 .anyMatch(cut -> ExampleMark.isOn(cut.piece().id()));
         String id = NewCloth.id(example);
-        Order order = WishForm.order(plan);
-        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(DesignEdits.settled(plan, order), plan));
-        PageContext.go(context, "/cloth/" + id, "Kept among your cloths. Tap any bar to change it.");
+        boolean free = plan.cloth().isFree();
+        Design design = free ? Design.undivided(plan) : DesignEdits.settled(plan, WishForm.order(plan));
+        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(design, plan));
+        String said = "Kept among your cloths." + (free ? "" : " Tap any bar to change it.");
+        PageContext.go(context, "/cloth/" + id, said);
     }
 }
