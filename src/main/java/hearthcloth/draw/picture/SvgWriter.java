@@ -38,6 +38,18 @@ public final class SvgWriter {
         return new SvgWriter(true).written(picture, "");
     }
 
+    /**
+     * One repeat as a pattern of a drawing whose lengths are the tile's.
+     *
+     * @param id a name that is safe in SVG and unique in the page
+     */
+    public static String pattern(String id, Picture tile) {
+        SvgWriter writer = new SvgWriter(true);
+        tile.marks().forEach(writer::mark);
+        return "<pattern id=\"" + id + "\" patternUnits=\"userSpaceOnUse\" width=\"" + number(tile.width())
+                + "\" height=\"" + number(tile.height()) + "\">" + writer.out + "</pattern>";
+    }
+
     private String written(Picture picture, String fonts) {
         String width = number(picture.width());
         String height = number(picture.height());
