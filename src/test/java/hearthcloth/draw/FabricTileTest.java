@@ -6,12 +6,19 @@ import static org.assertj.core.api.Assertions.within;
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
 import hearthcloth.draw.cloth.FabricTile;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.PdfWriter;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.geometry.Point;
 import hearthcloth.stash.Fabric;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,5 +80,27 @@ class FabricTileTest {
             }
         }
         assertThat(mean.difference(fabric.colour().lab())).isLessThan(12);
+    }
+
+    @Test
+    void a_repeat_is_written_once_however_often_it_is_used() {
+        Picture tile = FabricTile.of(called("large red floral")).orElseThrow();
+        Sketch few = new Sketch();
+        Sketch many = new Sketch();
+        for (int i = 0; i < 200; i++) {
+            Mark.Figured area = new Mark.Figured(
+                    new Bounds(i % 20 * 10, i / 20 * 10, 9, 9).outline(), tile, 0.2, new Point(0, 0));
+            many.add(area);
+            if (i < 2) {
+                few.add(area);
+            }
+        }
+        Picture two = few.finished("two", 200, 100);
+        Picture all = many.finished("many", 200, 100);
+        assertThat(SvgWriter.writeBare(all).split("<pattern", -1)).hasSize(2);
+        int grown = PdfWriter.write("many", "en", List.of(all)).length
+                - PdfWriter.write("two", "en", List.of(two)).length;
+        // 198 rectangles at well under 30 bytes each once packed
+        assertThat(grown).isLessThan(6_000);
     }
 }
