@@ -8,6 +8,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -57,6 +58,7 @@ class KilledReadingTest {
     }
 
     @Test
+    @Tag("long")
     void a_piece_drawn_in_is_there_after_the_kill_as_it_was_drawn() throws IOException {
         try (RunningWorkroom room = opened()) {
             HttpResponse<String> sent =

@@ -80,7 +80,19 @@ final class GuidePages {
                         + " edge to measure from. Hatched parts are left over; cross-hatched ones are lost.",
                 PrintSizes.BODY);
         flow.add(how.gap(3).finished("How to cut"));
+        List<PieceTask> asTheyAre = plan.cloth().isFree()
+                ? guide.cutting().stream().filter(GuidePages::isWhole).toList()
+                : List.of();
+        list(
+                asTheyAre.isEmpty() ? "" : "Used as they are: only pin the slips on",
+                asTheyAre.stream()
+                        .map(task -> task.title() + " is "
+                                + String.join("", task.gives()).replace(", the piece as it is", "") + ".")
+                        .toList());
         for (PieceTask task : guide.cutting()) {
+            if (asTheyAre.contains(task)) {
+                continue;
+            }
             List<Picture> blocks = new CutBlocks(plan, task, ruler).blocks(flow.width(), flow.height());
             flow.gap(3);
             double whole = blocks.stream().mapToDouble(Picture::height).sum();
@@ -89,6 +101,10 @@ final class GuidePages {
             }
             blocks.forEach(flow::add);
         }
+    }
+
+    private static boolean isWhole(PieceTask task) {
+        return task.lines().isEmpty();
     }
 
     private void sew() {

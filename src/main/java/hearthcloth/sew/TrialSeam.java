@@ -23,6 +23,10 @@ final class TrialSeam {
             lines.add("The hearth is the middle. A bar is named by its round and its turn: 2C is the third bar of the"
                     + " second round, and 2C·1 the first part of it.");
         }
+        if (cloth.patches().stream().anyMatch(patch -> patch.place() instanceof Place.Free free && free.task() > 0)) {
+            lines.add("A letter is a small task: all of A is sewn together first, then B and so on, in the order of the"
+                    + " numbers. Keep each letter in a pile of its own.");
+        }
         lines.add("Step back and look: it is the last moment to swap two of one size.");
         lines.add("Stack them in sewing order, the first on top.");
         return Task.of("Lay everything out", lines);
@@ -37,21 +41,25 @@ final class TrialSeam {
         String smooth = MakerWords.face(making.fell().other());
         return new Task(
                 "Try the seam on two scraps",
-                trial(making, side, words),
+                trial(making, side, words, cloth.isFree()),
                 Optional.of(new Task.Check(
                         sewn, "Together they should now measure " + words.measured(sewn) + ", across the seam first.")),
                 List.of("All seams are turned to the " + fells + ", and the " + smooth
                         + " stays smooth: that is how you tell the faces apart."));
     }
 
-    private static List<String> trial(Making making, Length side, MakerWords words) {
+    private static List<String> trial(Making making, Length side, MakerWords words, boolean free) {
         List<String> lines = new ArrayList<>();
         lines.add("Cut two scraps " + words.cut(side) + " square and sew them together as in the first seam below.");
         lines.add("The seam takes " + words.exact(making.seam().narrow()) + " of one edge and "
                 + words.exact(making.seam().wide()) + " of the other, "
                 + words.exact(making.seam().loss()) + " in all.");
         lines.add("If the scraps come out narrower, stitch a thread's width nearer the edge; if wider, farther in.");
-        if (making.leeway().isPositive()) {
+        if (free) {
+            lines.add(
+                    "Measure after every step below: nothing is cut too long here, so a part that is off by more than a"
+                            + " thread or two no longer meets its neighbour.");
+        } else if (making.leeway().isPositive()) {
             lines.add("Measure after every step below. A little more or less does no harm, since every bar is cut "
                     + words.exact(making.leeway())
                     + " longer than it need be; if it is off by more than that, unpick.");

@@ -40,11 +40,8 @@ class DrawingTest {
 
     @BeforeEach
     void open() {
+        photograph = BegunWork.photographRead(folder.resolve("work.db"), TestPhotographs.missed());
         browser = new Browser(folder);
-        Visit visit = browser.visit();
-        visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
-        photograph = Visit.onward(visit.send("/stash/photo", "picture", TestPhotographs.missed(), "sheet", "a4"));
-        visit.untilRead(photograph);
         page = browser.touched(new Browser.Screen(390, 844), ColorScheme.LIGHT);
         page.navigate(photograph);
     }

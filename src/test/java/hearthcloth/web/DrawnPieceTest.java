@@ -29,20 +29,20 @@ class DrawnPieceTest extends StashVisit {
 
     private static final byte[] MISSED = TestPhotographs.missed();
 
-    private String page = "";
+    private final String page;
 
     DrawnPieceTest(@TempDir Path folder) throws Exception {
-        super(folder);
-        post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
+        super(begun(folder));
+        page = "/stash/photo/" + store.photographs().all().get(0).id();
+    }
+
+    private static Path begun(Path folder) {
+        BegunWork.photographRead(file(folder), MISSED);
+        return folder;
     }
 
     @BeforeEach
-    void read() throws Exception {
-        HttpResponse<String> sent = send("/stash/photo", "picture", MISSED, "sheet", "a4");
-        page = sent.headers().firstValue("Location").orElseThrow();
-        while (get(page).body().contains("id=\"going\"")) {
-            assertThat(get("/gift").statusCode()).isEqualTo(200);
-        }
+    void isRead() {
         assertThat(sorting().pieces()).hasSize(4);
     }
 

@@ -28,11 +28,8 @@ class SlowAnswerTest {
 
     @BeforeEach
     void open() {
+        photograph = BegunWork.photographRead(folder.resolve("work.db"), TestPhotographs.missed());
         browser = new Browser(folder);
-        Visit visit = browser.visit();
-        visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
-        photograph = visit.untilRead(
-                Visit.onward(visit.send("/stash/photo", "picture", TestPhotographs.missed(), "sheet", "a4")));
         page = browser.window(Browser.Screen.DESK, ColorScheme.LIGHT);
         page.navigate(photograph);
         page.locator("#sort").waitFor();

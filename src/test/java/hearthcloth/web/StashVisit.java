@@ -34,10 +34,15 @@ public abstract class StashVisit {
     private final String token;
 
     public StashVisit(@TempDir Path folder) throws Exception {
-        Path file = folder.resolve("workroom.db");
+        Path file = file(folder);
         workroom = Workroom.open(file, 0, CLOCK);
         store = Store.open(file, CLOCK);
         token = first("name=\"token\" content=\"([0-9a-f]+)\"", get("/stash").body());
+    }
+
+    /** Where the workroom's file lies in a test's folder. */
+    static Path file(Path folder) {
+        return folder.resolve("workroom.db");
     }
 
     @AfterEach

@@ -27,13 +27,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-
-
-
-
-
-
-
 /** Seeded jobs of our own kind, solved by our search and by CP-SAT, one after the other on the same cores. */
 @Command(
         name = "against-cpsat",

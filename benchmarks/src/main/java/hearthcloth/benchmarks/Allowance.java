@@ -2,13 +2,6 @@ package hearthcloth.benchmarks;
 
 import picocli.CommandLine.Option;
 
-
-
-
-
-
-
-
 /** The options that every measurement has. */
 final class Allowance {
 

@@ -13,13 +13,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-
-
-
-
-
-
-
 /** Commands that answer problem files, one row each. Every file is read before the first is answered. */
 @Command(
         name = "benchmarks/run",

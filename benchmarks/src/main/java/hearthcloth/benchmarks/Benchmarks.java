@@ -5,13 +5,6 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 
-
-
-
-
-
-
-
 /** Runs the benchmarks' commands. Exit codes: 0 done, 1 a measurement failed its own check, 2 bad input. */
 public final class Benchmarks {
 

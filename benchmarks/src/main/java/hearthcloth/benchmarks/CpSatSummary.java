@@ -10,13 +10,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-
-
-
-
-
-
-
 /** Results of {@code against-cpsat} counted, as a Markdown table. */
 @Command(name = "summary-cpsat", description = "A table in Markdown for the results of against-cpsat.")
 final class CpSatSummary implements Callable<Integer> {

@@ -5,13 +5,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine;
 
-
-
-
-
-
-
-
 /** A length of time as it is written on the command line: 100ms, 2s, 1min. */
 record Duration(long nanos) {
 

@@ -9,13 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalLong;
 
-
-
-
-
-
-
-
 /** CP-SAT's answers as an earlier run of {@code against-cpsat} wrote them down, by seed. */
 final class EarlierRows {
 

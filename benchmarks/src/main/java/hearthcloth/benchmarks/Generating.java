@@ -10,13 +10,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-
-
-
-
-
-
-
 /** Writes seeded instances as problem files. */
 @Command(
         name = "generate",

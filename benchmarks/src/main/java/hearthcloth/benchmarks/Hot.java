@@ -16,13 +16,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-
-
-
-
-
-
-
 /** The microbenchmarks, by JMH in a JVM of their own. */
 @Command(name = "hot", description = "Mean time of the hot paths, in microseconds, by JMH.")
 final class Hot implements Callable<Integer> {

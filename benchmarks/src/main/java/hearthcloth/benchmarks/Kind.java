@@ -4,13 +4,6 @@ import hearthcloth.benchmarks.sets.Formats;
 import hearthcloth.benchmarks.sets.Generated;
 import hearthcloth.benchmarks.sets.NumberFile;
 
-
-
-
-
-
-
-
 /** The kinds of problem that have a file format: how to read one, and which instances of our own warm the machine. */
 enum Kind {
     JOIN(Generated.JOIN),

@@ -6,13 +6,6 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 
-
-
-
-
-
-
-
 /** What one instance may cost, counting from the moment this is made. */
 final class Pace {
 

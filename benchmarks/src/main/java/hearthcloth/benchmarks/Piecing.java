@@ -9,8 +9,8 @@ import hearthcloth.cutstock.piecing.PiecingBounds;
 import hearthcloth.cutstock.piecing.PiecingJob;
 import hearthcloth.cutstock.piecing.PiecingPlan;
 import hearthcloth.cutstock.piecing.tree.Joint;
-import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -31,7 +31,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
 
 /** Pieces cloths from heaps of scraps: what is lost, in percent of the patches' cut area, or how much the cloths lack. */
 @Command(

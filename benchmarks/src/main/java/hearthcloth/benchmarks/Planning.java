@@ -2,10 +2,10 @@ package hearthcloth.benchmarks;
 
 import hearthcloth.benchmarks.sets.Stashes;
 import hearthcloth.benchmarks.sets.Wishes;
-import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.propose.Planner;
-import hearthcloth.plan.model.Wish;
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
 import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
@@ -22,13 +22,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-
-
-
-
-
-
-
 
 /** How soon the planner has a first proposal, and how that grows with the stash. */
 @Command(
@@ -130,7 +123,8 @@ final class Planning implements Callable<Integer> {
         PlanOutcome outcome = Planner.plan(stash, wish, 1, budget, progress -> found.set(progress.found() > 0));
         wall = System.nanoTime() - wall;
         work = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - work;
-        int cloths = outcome instanceof PlanOutcome.Proposals made ? made.plans().size() : 0;
+        int cloths =
+                outcome instanceof PlanOutcome.Proposals made ? made.plans().size() : 0;
         return new Look(
                 cloths,
                 wall,

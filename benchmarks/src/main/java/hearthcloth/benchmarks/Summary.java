@@ -14,13 +14,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-
-
-
-
-
-
-
 /** Results beside what is known of them, as one row of a Markdown table. */
 @Command(name = "summary", description = "One row of a table in Markdown for a CSV of results.")
 final class Summary implements Callable<Integer> {

@@ -10,13 +10,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-
-
-
-
-
-
-
 /** A small CSV without quotes: the rows of results and of known answers, each by the names of its columns. */
 record Table(List<Map<String, String>> rows) {
 

@@ -1,15 +1,15 @@
 package hearthcloth.benchmarks;
 
-import hearthcloth.plan.cut.SheetCutting;
-import hearthcloth.plan.cut.SheetJob;
-import hearthcloth.plan.cut.SheetPlan;
+import hearthcloth.benchmarks.sheet.SheetCutting;
+import hearthcloth.benchmarks.sheet.SheetJob;
+import hearthcloth.benchmarks.sheet.SheetPlan;
 import hearthcloth.cutstock.cutjoin.CutAndJoin;
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.CutOutcome;
+import hearthcloth.cutstock.join.Answer;
 import hearthcloth.cutstock.join.JoinJob;
 import hearthcloth.cutstock.join.JoinPlan;
 import hearthcloth.cutstock.join.Joining;
-import hearthcloth.cutstock.search.Answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
@@ -17,13 +17,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.function.LongFunction;
-
-
-
-
-
-
-
 
 /** One instance, read and ready to be answered. */
 @FunctionalInterface

@@ -2,13 +2,6 @@ package hearthcloth.benchmarks;
 
 import java.util.OptionalLong;
 
-
-
-
-
-
-
-
 /**
  * What a search said of one instance.
  *

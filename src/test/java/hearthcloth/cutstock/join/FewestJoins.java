@@ -9,19 +9,26 @@ import java.util.Map;
  * The fewest joins of a tiny job by trying everything. Whole cut lengths are enough: for a given choice of strips for
  * each bar the cuts are a transport problem, which has whole solutions for whole lengths.
  */
-public final class FewestJoins {
+final class FewestJoins {
 
-    public static final int NONE = 1_000;
+    static final int NONE = 1_000;
 
-    private final JoinJob job;
+    /**
+     * Bars, and strips of their width.
+     *
+     * @param leastPart the shortest part a joined bar may have
+     */
+    record Bars(List<Long> bars, List<Long> strips, long loss, long leastPart) {}
+
+    private final Bars job;
     private final Map<List<Long>, Integer> known = new HashMap<>();
 
-    private FewestJoins(JoinJob job) {
+    private FewestJoins(Bars job) {
         this.job = job;
     }
 
     /** The fewest joins, {@link #NONE} if the job cannot be done. */
-    public static int of(JoinJob job) {
+    static int of(Bars job) {
         long[] left = job.strips().stream().mapToLong(Long::longValue).toArray();
         return new FewestJoins(job).from(0, left);
     }

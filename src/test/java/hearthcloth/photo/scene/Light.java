@@ -5,15 +5,22 @@ import java.util.List;
 /** Uneven light: a slope across the floor, two soft shadows, fall-off to the picture's corners, contact shadows. */
 record Light(double slopeX, double slopeY, List<Shadow> shadows, double contact, double falloff) {
 
+    /** How far a shade reaches, in its half widths. */
+    private static final double REACH = 1.3;
+
     /** An oval shade: its middle, its half widths, how much light it takes and how soft its edge is, as a share of these. */
     record Shadow(double x, double y, double acrossMm, double downMm, double depth, double soft) {}
 
     double at(double x, double y) {
         double light = 1 + slopeX * x + slopeY * y;
         for (Shadow s : shadows) {
-            double d = Math.hypot((x - s.x) / s.acrossMm, (y - s.y) / s.downMm);
-            double t = Math.max(0, Math.min(1, (1.3 - d) / s.soft));
-            light *= 1 - s.depth * t * t * (3 - 2 * t);
+            double across = (x - s.x) / s.acrossMm;
+            double down = (y - s.y) / s.downMm;
+            double square = across * across + down * down;
+            if (square < REACH * REACH) {
+                double t = Math.max(0, Math.min(1, (REACH - Math.sqrt(square)) / s.soft));
+                light *= 1 - s.depth * t * t * (3 - 2 * t);
+            }
         }
         return light;
     }

@@ -19,7 +19,9 @@ record Scrap(List<double[]> corners, Weave weave, double frayMm, boolean isSheet
     }
 
     double side(int i) {
-        return Math.hypot(corner(i + 1)[0] - corner(i)[0], corner(i + 1)[1] - corner(i)[1]);
+        double[] a = corner(i);
+        double[] b = corner(i + 1);
+        return Math.sqrt((b[0] - a[0]) * (b[0] - a[0]) + (b[1] - a[1]) * (b[1] - a[1]));
     }
 
     double area() {
@@ -63,14 +65,16 @@ record Scrap(List<double[]> corners, Weave weave, double frayMm, boolean isSheet
             double length = side(i);
             double t = ((x - a[0]) * (b[0] - a[0]) + (y - a[1]) * (b[1] - a[1])) / (length * length);
             t = Math.max(0, Math.min(1, t));
-            double d = Math.hypot(x - a[0] - t * (b[0] - a[0]), y - a[1] - t * (b[1] - a[1]));
+            double dx = x - a[0] - t * (b[0] - a[0]);
+            double dy = y - a[1] - t * (b[1] - a[1]);
+            double d = dx * dx + dy * dy;
             if (d < best) {
                 best = d;
                 bestAlong = along + t * length;
             }
             along += length;
         }
-        return new double[] {best, bestAlong};
+        return new double[] {Math.sqrt(best), bestAlong};
     }
 
     /** Whether a fringe thread of this scrap covers a place outside it. */

@@ -10,19 +10,12 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
-import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.StockPiece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
-
-
-
-
-
-
-
 
 /**
  * A cutting and joining job as a model for CP-SAT: one pattern of lanes for each piece, one of them with the hearth; a

@@ -1,12 +1,5 @@
 package hearthcloth.benchmarks.cpsat;
 
-
-
-
-
-
-
-
 /**
  * A strip of fabric from which parts are cut one after another.
  *

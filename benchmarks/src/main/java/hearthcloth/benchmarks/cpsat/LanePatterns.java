@@ -1,10 +1,10 @@
 package hearthcloth.benchmarks.cpsat;
 
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
-import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.StockPiece;
-import hearthcloth.cutstock.job.BarTurn;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -13,13 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.LongStream;
-
-
-
-
-
-
-
 
 /**
  * Every way of cutting one piece into lanes that could matter: lanes side by side in one direction, in what they leave

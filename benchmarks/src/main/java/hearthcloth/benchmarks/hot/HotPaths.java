@@ -6,23 +6,23 @@ import hearthcloth.benchmarks.sets.Midsize;
 import hearthcloth.benchmarks.sets.NumberFile;
 import hearthcloth.benchmarks.sets.Stashes;
 import hearthcloth.benchmarks.sets.Wishes;
+import hearthcloth.benchmarks.sheet.SheetCutting;
+import hearthcloth.benchmarks.sheet.SheetJob;
+import hearthcloth.benchmarks.sheet.SheetPlan;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.face.Layers;
 import hearthcloth.cloth.Step;
-import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.propose.Planner;
-import hearthcloth.plan.model.Wish;
-import hearthcloth.plan.cut.SheetCutting;
-import hearthcloth.plan.cut.SheetJob;
-import hearthcloth.plan.cut.SheetPlan;
+import hearthcloth.cloth.face.Layers;
 import hearthcloth.cutstock.cutjoin.CutAndJoin;
 import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.join.Answer;
 import hearthcloth.cutstock.join.JoinJob;
 import hearthcloth.cutstock.join.JoinPlan;
 import hearthcloth.cutstock.join.Joining;
-import hearthcloth.cutstock.search.Answer;
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -36,13 +36,6 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-
-
-
-
-
-
-
 
 /** Mean time of one call, on one thread; each call does the same work, counted in steps. */
 @State(Scope.Benchmark)

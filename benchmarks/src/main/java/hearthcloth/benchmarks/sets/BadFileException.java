@@ -1,12 +1,5 @@
 package hearthcloth.benchmarks.sets;
 
-
-
-
-
-
-
-
 /** A problem file that cannot be read; the message is a sentence that names the file and, where it can, the line. */
 public final class BadFileException extends RuntimeException {
 

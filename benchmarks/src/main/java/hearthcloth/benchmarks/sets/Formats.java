@@ -1,24 +1,17 @@
 package hearthcloth.benchmarks.sets;
 
-import hearthcloth.plan.cut.SheetJob;
-import hearthcloth.plan.cut.Wanted;
+import hearthcloth.benchmarks.sheet.SheetJob;
+import hearthcloth.benchmarks.sheet.Wanted;
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.FabricSets;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
-import hearthcloth.cutstock.job.FabricSets;
-import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.StockPiece;
-import hearthcloth.cutstock.job.BarTurn;
 import hearthcloth.cutstock.join.JoinJob;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-
-
-
-
-
-
-
 
 /** The formats of the problem sets, as they are described in {@code benchmarks/README.md}. */
 public final class Formats {

@@ -8,13 +8,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
-
-
-
-
-
-
-
 /** Seeded instances of the kinds that the problem sets have, written in the sets' own formats. Lengths in millimetres. */
 public enum Generated {
     /** Bars of 6 to 20 steps and strips in three grades of length, 5 to 50 % more than the bars need. */

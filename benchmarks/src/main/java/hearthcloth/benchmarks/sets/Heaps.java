@@ -3,12 +3,11 @@ package hearthcloth.benchmarks.sets;
 import hearthcloth.cutstock.piecing.Allowances;
 import hearthcloth.cutstock.piecing.PiecingJob;
 import hearthcloth.cutstock.piecing.Scrap;
-import hearthcloth.cutstock.piecing.WishedCloth;
 import hearthcloth.cutstock.piecing.Terms;
+import hearthcloth.cutstock.piecing.WishedCloth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-
 
 /** Heaps of scraps made up by chance, to warm the machine with: one or two cloths of two thirds of the heap. */
 public final class Heaps {

@@ -1,21 +1,14 @@
 package hearthcloth.benchmarks.sets;
 
+import hearthcloth.cutstock.job.BarTurn;
+import hearthcloth.cutstock.job.CutJoinJob;
+import hearthcloth.cutstock.job.FabricSets;
 import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
-import hearthcloth.cutstock.job.FabricSets;
-import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.StockPiece;
-import hearthcloth.cutstock.job.BarTurn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-
-
-
-
-
-
-
 
 /**
  * Seeded jobs of our own kind and of middle size: a hearth and two or three rounds of bars about it, each round of its
@@ -66,7 +59,8 @@ public final class Midsize {
         for (int side = 0; side < 4; side++) {
             long length = extent + finished * ((side + 1) / 2);
             BarTurn turn = side % 2 == 0 ? BarTurn.NAP_ACROSS : BarTurn.NAP;
-            bars.add(new JobBar(1 + bars.size(), width, length, side < 2 ? one : other, false, 6, LEAST, turn, List.of()));
+            bars.add(new JobBar(
+                    1 + bars.size(), width, length, side < 2 ? one : other, false, 6, LEAST, turn, List.of()));
         }
         return extent + 2 * finished;
     }

@@ -11,13 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
 
-
-
-
-
-
-
-
 /**
  * A text of whole numbers, read from its first line to its last; blank lines and lines that begin with # are passed
  * over. Every complaint names the file and the line.

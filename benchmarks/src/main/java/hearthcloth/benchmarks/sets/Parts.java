@@ -6,13 +6,6 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
-
-
-
-
-
-
-
 /** Bars cut into parts, so that joining those parts is known to be possible. */
 final class Parts {
 

@@ -3,12 +3,11 @@ package hearthcloth.benchmarks.sets;
 import hearthcloth.cutstock.piecing.Allowances;
 import hearthcloth.cutstock.piecing.PiecingJob;
 import hearthcloth.cutstock.piecing.Scrap;
-import hearthcloth.cutstock.piecing.WishedCloth;
 import hearthcloth.cutstock.piecing.Terms;
+import hearthcloth.cutstock.piecing.WishedCloth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-
 
 /** Reads problems of free piecing, as their format is described in {@code benchmarks/README.md}. */
 public final class PiecingFile {

@@ -4,13 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 
-
-
-
-
-
-
-
 /**
  * Cutting and joining with an answer known by construction: of each colour there are only lanes of one length, exactly
  * as many as the bars need. No part is longer than a lane, so a bar of length l needs (l - loss) / (lane - loss) parts,

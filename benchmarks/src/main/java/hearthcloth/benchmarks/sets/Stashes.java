@@ -10,13 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 
-
-
-
-
-
-
-
 /** Seeded stashes of any number of pieces. */
 public final class Stashes {
 

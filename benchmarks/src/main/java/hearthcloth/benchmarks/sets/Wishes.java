@@ -1,10 +1,10 @@
 package hearthcloth.benchmarks.sets;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.layout.Layout;
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
@@ -12,13 +12,6 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Wish;
 import java.util.List;
 import java.util.Optional;
-
-
-
-
-
-
-
 
 /** Wishes and cloths to measure with. */
 public final class Wishes {

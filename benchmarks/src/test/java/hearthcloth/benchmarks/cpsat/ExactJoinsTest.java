@@ -5,25 +5,30 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.benchmarks.cpsat.ExactJoins.Solved;
 import hearthcloth.benchmarks.sets.Formats;
 import hearthcloth.benchmarks.sets.NumberFile;
-import hearthcloth.cutstock.job.JobBar;
-import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.cutjoin.CutAndJoin;
-import hearthcloth.cutstock.job.FabricSets;
+import hearthcloth.cutstock.job.BarTurn;
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.CutOutcome;
+import hearthcloth.cutstock.job.FabricSets;
+import hearthcloth.cutstock.job.JobBar;
+import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
-import hearthcloth.cutstock.job.BarTurn;
 import hearthcloth.cutstock.search.Budget;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-
 
 class ExactJoinsTest {
 
     private static CutJoinJob job(StockPiece piece, long length) {
         JobBar bar = new JobBar(1, 40, length, FabricSets.of(0), false, 6, 30, BarTurn.ANY, List.of());
         return new CutJoinJob(
-                List.of(piece), List.of(new JobBlock(0, 50, 50, FabricSets.of(0), true)), List.of(bar), List.of(), 10, 0, 30);
+                List.of(piece),
+                List.of(new JobBlock(0, 50, 50, FabricSets.of(0), true)),
+                List.of(bar),
+                List.of(),
+                10,
+                0,
+                30);
     }
 
     @Test

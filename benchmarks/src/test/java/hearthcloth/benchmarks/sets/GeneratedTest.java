@@ -14,7 +14,6 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
-
 class GeneratedTest {
 
     private static NumberFile file(Generated kind, long seed) {
