@@ -100,9 +100,11 @@ public final class MeasuringSheetPage {
                 "If it does not, say what it measures when you send the photograph.");
         sketch.words(TITLE, WORDS, Type.of(BODY_MM * 1.4, Weight.SEMIBOLD, Colour.BLACK));
         for (int i = 0; i < lines.size(); i++) {
-            sketch.words(lines.get(i), WORDS.plus(0, 4.6 * (i + 1)), Type.of(BODY_MM * 0.85, Weight.REGULAR, Colour.BLACK));
+            sketch.words(
+                    lines.get(i), WORDS.plus(0, 4.6 * (i + 1)), Type.of(BODY_MM * 0.85, Weight.REGULAR, Colour.BLACK));
         }
         sketch.words("20 cm", MeasuringSheet.LINE_FROM.plus(2, 124), Type.of(BODY_MM, Weight.REGULAR, Colour.BLACK));
-        sketch.words("7 7/8 in", MeasuringSheet.LINE_FROM.plus(2, 128.5), Type.of(BODY_MM, Weight.REGULAR, Colour.BLACK));
+        sketch.words(
+                "7 7/8 in", MeasuringSheet.LINE_FROM.plus(2, 128.5), Type.of(BODY_MM, Weight.REGULAR, Colour.BLACK));
     }
 }

@@ -65,8 +65,9 @@ final class ReadingPipeline {
     /** How far a place may be off the side of faint paper and still belong to it, in pixels. */
     private static final double FAINT_NEAR = 1.2;
 
-    private static final String NO_MARKS = "The measuring sheet was not found: fewer than three of its square marks can be made"
-            + " out. Lay it flat and uncovered among the pieces, and take the picture from nearer by, sharp and from above.";
+    private static final String NO_MARKS =
+            "The measuring sheet was not found: fewer than three of its square marks can be made"
+                    + " out. Lay it flat and uncovered among the pieces, and take the picture from nearer by, sharp and from above.";
 
     private final PixelImage picture;
     private final Optional<Double> focalShare;

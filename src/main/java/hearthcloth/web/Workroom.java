@@ -81,7 +81,13 @@ public final class Workroom implements AutoCloseable {
         store.hold();
         Optional<Devices> devices = openness.keepsDoor() ? Optional.of(new Devices(clock)) : Optional.empty();
         Visitor visitor = Visitor.own(store, RequestGuard.newToken());
-        return new Opened(context -> visitor, Optional.empty(), Optional.of(store), openness, devices, UploadFolder.open())
+        return new Opened(
+                        context -> visitor,
+                        Optional.empty(),
+                        Optional.of(store),
+                        openness,
+                        devices,
+                        UploadFolder.open())
                 .at(port);
     }
 

@@ -15,7 +15,8 @@ class SheetCommandTest {
     @Test
     void the_sheet_is_written_for_the_paper_asked_for(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("sheet.pdf");
-        Typed typed = Typed.words("sheet", "--paper", "letter", "--out", file.toString()).plain();
+        Typed typed = Typed.words("sheet", "--paper", "letter", "--out", file.toString())
+                .plain();
         assertThat(typed.err()).isEmpty();
         assertThat(typed.code()).isZero();
         assertThat(typed.out()).contains("100 %", "20 cm");
@@ -27,7 +28,8 @@ class SheetCommandTest {
     @Test
     void another_paper_is_refused_with_what_there_is(@TempDir Path folder) {
         Path file = folder.resolve("sheet.pdf");
-        Typed typed = Typed.words("sheet", "--paper", "a3", "--out", file.toString()).plain();
+        Typed typed =
+                Typed.words("sheet", "--paper", "a3", "--out", file.toString()).plain();
         assertThat(typed.code()).isEqualTo(2);
         assertThat(typed.err()).contains("a4 or letter");
         assertThat(file).doesNotExist();

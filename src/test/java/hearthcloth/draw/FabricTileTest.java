@@ -88,8 +88,8 @@ class FabricTileTest {
         Sketch few = new Sketch();
         Sketch many = new Sketch();
         for (int i = 0; i < 200; i++) {
-            Mark.Figured area = new Mark.Figured(
-                    new Bounds(i % 20 * 10, i / 20 * 10, 9, 9).outline(), tile, 0.2, new Point(0, 0));
+            Mark.Figured area =
+                    new Mark.Figured(new Bounds(i % 20 * 10, i / 20 * 10, 9, 9).outline(), tile, 0.2, new Point(0, 0));
             many.add(area);
             if (i < 2) {
                 few.add(area);
@@ -98,8 +98,8 @@ class FabricTileTest {
         Picture two = few.finished("two", 200, 100);
         Picture all = many.finished("many", 200, 100);
         assertThat(SvgWriter.writeBare(all).split("<pattern", -1)).hasSize(2);
-        int grown = PdfWriter.write("many", "en", List.of(all)).length
-                - PdfWriter.write("two", "en", List.of(two)).length;
+        int grown =
+                PdfWriter.write("many", "en", List.of(all)).length - PdfWriter.write("two", "en", List.of(two)).length;
         // 198 rectangles at well under 30 bytes each once packed
         assertThat(grown).isLessThan(6_000);
     }

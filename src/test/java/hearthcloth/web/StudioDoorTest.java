@@ -50,8 +50,8 @@ class StudioDoorTest {
         Matcher token = Pattern.compile("name=\"token\" content=\"([0-9a-f]+)\"")
                 .matcher(raw(room, to, "GET /enter", "", "Host: " + host));
         assertThat(token.find()).isTrue();
-        String form = "token=" + token.group(1) + "&name=Ada&passphrase="
-                + URLEncoder.encode(PHRASE, StandardCharsets.UTF_8);
+        String form =
+                "token=" + token.group(1) + "&name=Ada&passphrase=" + URLEncoder.encode(PHRASE, StandardCharsets.UTF_8);
         return raw(room, to, "POST /enter", form, "Host: " + host, "Origin: " + origin);
     }
 

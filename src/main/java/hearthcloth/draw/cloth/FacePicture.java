@@ -102,7 +102,8 @@ public final class FacePicture {
         labels.draw(words);
         for (Mark mark : words.marks()) {
             if (mark instanceof Mark.Words) {
-                Bounds middle = new Bounds(mark.bounds().middle().x(), mark.bounds().middle().y(), 0, 0);
+                Bounds middle = new Bounds(
+                        mark.bounds().middle().x(), mark.bounds().middle().y(), 0, 0);
                 shown.fields().stream()
                         .filter(field -> !field.fell()
                                 && scale.bounds(field.at(), 0, 0).contains(middle)
@@ -110,7 +111,8 @@ public final class FacePicture {
                                         .isPresent())
                         .findFirst()
                         .ifPresent(field -> sketch.fill(
-                                mark.bounds().grown(0.4), dyes.colour(field.patch().fabric())));
+                                mark.bounds().grown(0.4),
+                                dyes.colour(field.patch().fabric())));
             }
         }
         words.marks().forEach(sketch::add);

@@ -51,7 +51,8 @@ enum Motif {
                 double petal = side * (i % 2 == 0 ? 0.062 : 0.045);
                 double turn = chance.nextDouble(Math.PI);
                 for (int j = 0; j < 5; j++) {
-                    sketch.add(new Mark.Disc(around(middle, petal * 1.25, turn + j * 2 * Math.PI / 5), petal, inks.figure()));
+                    sketch.add(new Mark.Disc(
+                            around(middle, petal * 1.25, turn + j * 2 * Math.PI / 5), petal, inks.figure()));
                 }
                 sketch.add(new Mark.Disc(middle, petal * 0.7, inks.pale()));
             }
@@ -117,7 +118,8 @@ enum Motif {
         void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance) {
             sketch.fill(new Bounds(0, 0, side, side), inks.ground());
             sketch.fill(new Bounds(0, 0, side * 0.3, side), inks.ground().shaded(-7));
-            sketch.fill(new Bounds(side * 0.5, 0, side * 0.25, side), inks.ground().shaded(6));
+            sketch.fill(
+                    new Bounds(side * 0.5, 0, side * 0.25, side), inks.ground().shaded(6));
         }
     },
     PRINT(1.3, "print", "printed", "patterned", "batik") {
@@ -184,8 +186,7 @@ enum Motif {
             double at = 2 * Math.PI * i / 16;
             double x = half * 0.45 * Math.sin(at) * Math.abs(Math.sin(at));
             double y = half * Math.cos(at);
-            outline.add(middle.plus(
-                    x * Math.cos(turn) - y * Math.sin(turn), x * Math.sin(turn) + y * Math.cos(turn)));
+            outline.add(middle.plus(x * Math.cos(turn) - y * Math.sin(turn), x * Math.sin(turn) + y * Math.cos(turn)));
         }
         return outline;
     }

@@ -101,9 +101,8 @@ public final class SvgWriter {
 
     private static String transform(Mark.Figured figured) {
         return " patternTransform=\"translate(" + number(figured.origin().x()) + " "
-                + number(figured.origin().y()) + ") scale(" + BigDecimal.valueOf(figured.scale())
-                        .round(new MathContext(6))
-                        .toPlainString() + ")\"";
+                + number(figured.origin().y()) + ") scale("
+                + BigDecimal.valueOf(figured.scale()).round(new MathContext(6)).toPlainString() + ")\"";
     }
 
     private void words(Mark.Words words) {

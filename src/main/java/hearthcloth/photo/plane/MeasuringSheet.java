@@ -77,8 +77,7 @@ public final class MeasuringSheet {
 
         /** The four corners, from the upper left on as the hands of a clock go. */
         public List<Point> corners() {
-            return List.of(
-                    corner, corner.plus(MARK_MM, 0), corner.plus(MARK_MM, MARK_MM), corner.plus(0, MARK_MM));
+            return List.of(corner, corner.plus(MARK_MM, 0), corner.plus(MARK_MM, MARK_MM), corner.plus(0, MARK_MM));
         }
 
         public Point middle() {

@@ -98,8 +98,7 @@ record BendGuess(
      */
     SimpleMatrix drawn(int count, Random chance) {
         SimpleMatrix unknown = triangle(before).mult(normal(before.getNumRows(), count, chance));
-        SimpleMatrix seen =
-                model.mult(unknown).plus(triangle(rest).mult(normal(rest.getNumRows(), count, chance)));
+        SimpleMatrix seen = model.mult(unknown).plus(triangle(rest).mult(normal(rest.getNumRows(), count, chance)));
         SimpleMatrix missing = new SimpleMatrix(seen.getNumRows(), count);
         for (int c = 0; c < count; c++) {
             missing.insertIntoThis(0, c, sight.off().minus(seen.getColumn(c)));

@@ -99,7 +99,8 @@ public final class MeasuringSheetFinder {
             Point expected = parallel.raw(one.mark().middle());
             double near = (NEAR_SHARE * far + MeasuringSheet.MARK_MM / 4) * parallel.pixelsPerMm();
             boolean first = group.stream().noneMatch(other -> other.mark().equals(one.mark()));
-            if (one == seed || (first && !one.mark().equals(seed.mark()) && middle(one).to(expected) < near)) {
+            if (one == seed
+                    || (first && !one.mark().equals(seed.mark()) && middle(one).to(expected) < near)) {
                 group.add(one);
             }
         }
@@ -153,11 +154,27 @@ public final class MeasuringSheetFinder {
                     seen.mark(),
                     middle(seen),
                     new Point(
-                            (c.get(1).x() - c.get(0).x() + c.get(2).x() - c.get(3).x()) / side,
-                            (c.get(1).y() - c.get(0).y() + c.get(2).y() - c.get(3).y()) / side),
+                            (c.get(1).x()
+                                            - c.get(0).x()
+                                            + c.get(2).x()
+                                            - c.get(3).x())
+                                    / side,
+                            (c.get(1).y()
+                                            - c.get(0).y()
+                                            + c.get(2).y()
+                                            - c.get(3).y())
+                                    / side),
                     new Point(
-                            (c.get(3).x() - c.get(0).x() + c.get(2).x() - c.get(1).x()) / side,
-                            (c.get(3).y() - c.get(0).y() + c.get(2).y() - c.get(1).y()) / side));
+                            (c.get(3).x()
+                                            - c.get(0).x()
+                                            + c.get(2).x()
+                                            - c.get(1).x())
+                                    / side,
+                            (c.get(3).y()
+                                            - c.get(0).y()
+                                            + c.get(2).y()
+                                            - c.get(1).y())
+                                    / side));
         }
 
         Point raw(Point print) {

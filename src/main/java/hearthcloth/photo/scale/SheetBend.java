@@ -135,7 +135,8 @@ final class SheetBend {
         shown.add(shown(mean, 0));
         SimpleEVD<SimpleMatrix> parts = covariance.eig();
         for (int k = 0; k < TOLD; k++) {
-            double deviation = WIDER * Math.sqrt(Math.max(0, parts.getEigenvalue(k).getReal()));
+            double deviation =
+                    WIDER * Math.sqrt(Math.max(0, parts.getEigenvalue(k).getReal()));
             shown.add(shown(mean.plus(parts.getEigenVector(k).scale(deviation)), 0));
         }
         return shown;

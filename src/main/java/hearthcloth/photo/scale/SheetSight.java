@@ -50,14 +50,12 @@ record SheetSight(
         List<Point> rim = FloorPlane.rectangle(MeasuringSheet.WIDTH_MM, MeasuringSheet.HEIGHT_MM);
         List<Point> straight = rim.stream().map(toPicture::map).toList();
         FloorPlane first = FloorPlane.of(
-                lens,
-                straight.stream().map(lens::bent).toList(),
-                MeasuringSheet.WIDTH_MM,
-                MeasuringSheet.HEIGHT_MM);
+                lens, straight.stream().map(lens::bent).toList(), MeasuringSheet.WIDTH_MM, MeasuringSheet.HEIGHT_MM);
         Homography.Eye eye = Homography.of(
                         rim,
                         straight.stream()
-                                .map(c -> c.plus(-lens.middle().x(), -lens.middle().y()))
+                                .map(c -> c.plus(
+                                        -lens.middle().x(), -lens.middle().y()))
                                 .toList())
                 .eye(focal);
         int together = marks.size() > 4 * MANY ? 4 : 1;

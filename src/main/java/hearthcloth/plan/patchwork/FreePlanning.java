@@ -148,8 +148,10 @@ final class FreePlanning {
 
     /** Whether two arrangements use different scraps, or many more of them. */
     private static boolean differ(Plan one, Plan other) {
-        int fewer = Math.min(one.cloth().patches().size(), other.cloth().patches().size());
-        int more = Math.max(one.cloth().patches().size(), other.cloth().patches().size());
+        int fewer =
+                Math.min(one.cloth().patches().size(), other.cloth().patches().size());
+        int more =
+                Math.max(one.cloth().patches().size(), other.cloth().patches().size());
         if (fewer < MANY_MORE * more) {
             return true;
         }
@@ -192,8 +194,8 @@ final class FreePlanning {
         for (double share : SMALLER) {
             Size smaller = new Size(onMark(size.width(), share), onMark(size.height(), share));
             if (cloths.mayMake(smaller)) {
-                Optional<FreeCloths.Found> found = cloths.search(smaller, offcuts(), work.quick(false))
-                        .filter(FreeCloths.Found::full);
+                Optional<FreeCloths.Found> found =
+                        cloths.search(smaller, offcuts(), work.quick(false)).filter(FreeCloths.Found::full);
                 if (found.isPresent()) {
                     return found;
                 }

@@ -53,8 +53,7 @@ final class ScrapCuts {
         }
         ScrapCuts cuts = new ScrapCuts(heap);
         List<PieceCut> all = new ArrayList<>();
-        inSewingOrder(wanted)
-                .forEach((piece, patches) -> all.add(cuts.cut(piece, patches)));
+        inSewingOrder(wanted).forEach((piece, patches) -> all.add(cuts.cut(piece, patches)));
         return all;
     }
 

@@ -34,8 +34,7 @@ public final class KeptPhoto {
     }
 
     public static String text(PhotoSorting sorting) {
-        return Json.text(
-                new Sorting(sorting.pieces().stream().map(Sorted::of).toList(), sorting.groups()));
+        return Json.text(new Sorting(sorting.pieces().stream().map(Sorted::of).toList(), sorting.groups()));
     }
 
     public static PhotoSorting sorting(String text) {

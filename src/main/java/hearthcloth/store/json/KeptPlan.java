@@ -49,8 +49,7 @@ record KeptPlan(Plan.Story story, String work, Making making, PiecingRules rules
 
         static Cut of(PieceCut cut) {
             Piece piece = cut.piece();
-            return new Cut(
-                    piece.id(), piece.washed(), piece.row(), piece.fabric(), piece.size(), Part.of(cut.tree()));
+            return new Cut(piece.id(), piece.washed(), piece.row(), piece.fabric(), piece.size(), Part.of(cut.tree()));
         }
 
         PieceCut cut() {

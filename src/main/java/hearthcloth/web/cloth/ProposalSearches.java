@@ -21,7 +21,9 @@ final class ProposalSearches {
     /** Begins a search for this wish unless one is going on or has answered it. */
     synchronized void begin(Store work, Stash stash, Wish wish, Optional<Patchwork> patchwork) {
         Optional<ProposalSearch> last = of(work);
-        if (last.isPresent() && last.get().isFor(stash, wish, patchwork) && !last.get().isFailed()) {
+        if (last.isPresent()
+                && last.get().isFor(stash, wish, patchwork)
+                && !last.get().isFailed()) {
             return;
         }
         last.ifPresent(ProposalSearch::stop);

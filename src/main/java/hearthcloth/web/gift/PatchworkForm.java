@@ -65,8 +65,7 @@ public record PatchworkForm(String way) {
         int side = way.equals(AMONG.word) ? 1 : Integer.parseInt(way);
         int rounds = form.rounds().matches("\\d") ? Integer.parseInt(form.rounds()) : USUAL_ROUNDS;
         Order order = Order.named(form.order()).orElse(Order.ROUND);
-        Blocks blocks =
-                new Blocks(side, side, Math.max(1, Math.min(MOST_ROUNDS, rounds)), order, Optional.empty());
+        Blocks blocks = new Blocks(side, side, Math.max(1, Math.min(MOST_ROUNDS, rounds)), order, Optional.empty());
         return Optional.of(new Patchwork(Optional.of(blocks), way.equals(AMONG.word), ScrapRule.EITHER));
     }
 }

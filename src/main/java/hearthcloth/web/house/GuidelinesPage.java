@@ -106,7 +106,8 @@ public final class GuidelinesPage {
                 .find(PageContext.field(context, "cloth"))
                 .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
         if (cloth.document().isFree()) {
-            throw new MeasureException("a cloth of scraps is its own heap's: only a cloth with a hearth and bars can be handed on");
+            throw new MeasureException(
+                    "a cloth of scraps is its own heap's: only a cloth with a hearth and bars can be handed on");
         }
         book().hand(here(), cloth.name(), cloth.document().design());
         PageContext.go(context, "/guidelines", cloth.name() + " is handed to everybody.");

@@ -31,8 +31,8 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
     public boolean isFigured(String fabric) {
         return isPictured(fabric)
                 || fabrics.stream()
-                        .anyMatch(one -> one.name().equals(fabric)
-                                && FabricTile.of(one).isPresent());
+                        .anyMatch(one ->
+                                one.name().equals(fabric) && FabricTile.of(one).isPresent());
     }
 
     /** The tile's id; the same for a fabric in every drawing of a page, since the tile is the same too. */

@@ -71,8 +71,9 @@ public final class SewMeasure {
 
     SewMeasure(PageContext room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
         if (cloth.document().isFree()) {
-            throw new MeasureException("a cloth of scraps has no bars to cut anew: unpick a seam that is off by more than a thread"
-                    + " or two");
+            throw new MeasureException(
+                    "a cloth of scraps has no bars to cut anew: unpick a seam that is off by more than a thread"
+                            + " or two");
         }
         this.room = room;
         this.cloth = cloth;

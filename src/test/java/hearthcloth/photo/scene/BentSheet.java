@@ -30,7 +30,10 @@ final class BentSheet {
         /** It stands off the floor in its middle, having been rolled. */
         static Bend arched(double directionRad, double half, double height) {
             return new Bend(
-                    directionRad, t -> Math.abs(t) > half ? 0 : height * Math.pow(Math.cos(t / half * 1.5708), 2), 0, 1);
+                    directionRad,
+                    t -> Math.abs(t) > half ? 0 : height * Math.pow(Math.cos(t / half * 1.5708), 2),
+                    0,
+                    1);
         }
 
         /** One half of it lies in waves, as when it was crumpled and smoothed again. */
@@ -131,8 +134,6 @@ final class BentSheet {
     private double[] local(double[] floor) {
         double dx = floor[0] - x;
         double dy = floor[1] - y;
-        return new double[] {
-            dx * Math.cos(turn) + dy * Math.sin(turn), dy * Math.cos(turn) - dx * Math.sin(turn)
-        };
+        return new double[] {dx * Math.cos(turn) + dy * Math.sin(turn), dy * Math.cos(turn) - dx * Math.sin(turn)};
     }
 }

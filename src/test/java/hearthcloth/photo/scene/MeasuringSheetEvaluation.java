@@ -69,7 +69,10 @@ final class MeasuringSheetEvaluation {
             FloorScale scale = FloorScale.of(found.get(0), ReferenceSheet.MEASURING, lens, picture, Optional.empty());
             List<Check> own = checks(scene, scale, lying, seed);
             checks.addAll(own);
-            double worst = own.stream().mapToDouble(c -> c.error() / Math.max(1, c.trueMm() * 0.007)).max().orElse(0);
+            double worst = own.stream()
+                    .mapToDouble(c -> c.error() / Math.max(1, c.trueMm() * 0.007))
+                    .max()
+                    .orElse(0);
             System.out.printf(
                     Locale.ROOT,
                     "%d %s tilt %.0f marks %d worst %.2f held %d of %d%n",
@@ -125,8 +128,7 @@ final class MeasuringSheetEvaluation {
             double[] a = scene.camera.pictureAt(one[0], one[1]);
             double[] b = scene.camera.pictureAt(two[0], two[1]);
             if (isIn(scene, a) && isIn(scene, b)) {
-                out.add(new Check(
-                        lying, length, scale.measured(new Point(a[0], a[1]), new Point(b[0], b[1]), 0.05)));
+                out.add(new Check(lying, length, scale.measured(new Point(a[0], a[1]), new Point(b[0], b[1]), 0.05)));
             }
         }
         return out;

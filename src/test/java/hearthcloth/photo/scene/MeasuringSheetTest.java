@@ -80,8 +80,10 @@ final class MeasuringSheetTest {
         Scene scene = Scenes.drawn(2, new Scenes.Wish(Floor.Kind.PLAIN, 5, 2.1, 9, Scenes.A4));
         Reading reading = PhotoReader.read(
                 Evaluation.jpeg(scene.photograph(), 0.8f), ReferenceSheet.MEASURING, ReadingProgress.NONE);
-        assertThat(reading).isInstanceOfSatisfying(Reading.Refused.class, refused -> assertThat(refused.reason())
-                .contains("measuring sheet was not found"));
+        assertThat(reading)
+                .isInstanceOfSatisfying(
+                        Reading.Refused.class,
+                        refused -> assertThat(refused.reason()).contains("measuring sheet was not found"));
     }
 
     @Test

@@ -133,9 +133,8 @@ class PatchworkPlannerTest {
         Size size = Size.square(Length.inches(40));
         List<Plan> plans = plans(Stashes.yardage(), wish(Optional.of(size), 6), Patchwork.free());
         assertThat(plans)
-                .anySatisfy(plan -> assertThat(plan.cuts()).anySatisfy(cut -> assertThat(
-                                cut.tree().kept().size())
-                        .isBetween(2, 3)));
+                .anySatisfy(plan -> assertThat(plan.cuts())
+                        .anySatisfy(cut -> assertThat(cut.tree().kept().size()).isBetween(2, 3)));
     }
 
     @Test
