@@ -104,8 +104,8 @@ public sealed interface Place {
     /** The number from 0 of such letters. */
     static int order(String letters) {
         int order = 0;
-        for (char c : letters.toCharArray()) {
-            order = order * 26 + (c - 'A' + 1);
+        for (int i = 0; i < letters.length(); i++) {
+            order = order * 26 + (letters.charAt(i) - 'A' + 1);
         }
         return order - 1;
     }
