@@ -30,6 +30,11 @@ public enum Paper {
         return Optional.empty();
     }
 
+    /** The word in the shell: {@code a4}, {@code letter}. */
+    public String word() {
+        return word;
+    }
+
     /** The width in millimetres. */
     public double width() {
         return width;
