@@ -44,7 +44,7 @@ class DeadCodeTest {
             "plan.patchwork.",
             "plan.rework.EndsMeasured.",
             "plan.rework.WayOn$Kind.words()",
-            "web.door.Reach.isSecure()",
+            "web.door.Openness.isSecure()",
             "work.Change.",
             "work.Journal.",
             "work.Promises.");
@@ -60,6 +60,7 @@ class DeadCodeTest {
             "draw.tied.View.of(",
             "measure.Length.parse(",
             "photo.PhotoReader.read(",
+            "photo.segment.ForegroundMask.on(",
             "plan.model.Wish$Shape.open()",
             "plan.propose.Drafts.<init>(",
             "plan.rework.SewnCloth.raw()",
