@@ -3,6 +3,7 @@ package hearthcloth.web.cloth;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
@@ -40,6 +41,7 @@ public final class ClothsPage {
         routes.post("/cloths/{id}/used", this::used);
         routes.post("/cloths/{id}/remove", this::remove);
         routes.get("/cloths/{id}/guide.pdf", this::guide);
+        routes.get("/cloths/{id}/slips.pdf", this::slips);
         routes.get("/cloths/{id}/plan.json", context -> {
             String text = drawn(context).planFile();
             sent(context, "application/json", "plan.json").result(text);
@@ -135,8 +137,14 @@ public final class ClothsPage {
     }
 
     private void guide(Context context) {
-        byte[] pdf = drawn(context).guide();
-        sent(context, "application/pdf", "guide.pdf").result(pdf);
+        GuideLength length = Optional.ofNullable(context.queryParam("length"))
+                .flatMap(GuideLength::named)
+                .orElse(GuideLength.FULL);
+        sent(context, "application/pdf", "guide.pdf").result(drawn(context).guide(length));
+    }
+
+    private void slips(Context context) {
+        sent(context, "application/pdf", "slips.pdf").result(drawn(context).slips());
     }
 
     private void face(Context context, Face face) {
