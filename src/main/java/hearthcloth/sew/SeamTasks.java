@@ -56,7 +56,8 @@ final class SeamTasks {
         List<String> brief = new ArrayList<>(SeamWords.brief(meeting, words));
         trimming(meeting, brief);
         Task task = new Task(title(meeting), lines, Optional.of(check(meeting)), warnings(meeting));
-        return new SeamTask(step, task, brief, new SeamTask.Glance(meeting.wrapping().name(), thick(meeting)));
+        return new SeamTask(
+                step, task, brief, new SeamTask.Glance(meeting.wrapping().name(), thick(meeting)));
     }
 
     private static String title(Meeting meeting) {

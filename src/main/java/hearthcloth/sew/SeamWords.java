@@ -40,9 +40,11 @@ final class SeamWords {
         SeamWords seam = new SeamWords(meeting, words);
         switch (seam.kind.build()) {
             case FELLED -> seam.briefly(meeting.plain(), seam.kind.narrow());
-            case FRENCH -> seam.briefly(meeting.making().fell(), seam.kind.narrow().minus(seam.kind.band()));
-            case LAPPED, WHIPPED -> seam.lines.add("Sew " + meeting.added().name() + " to the "
-                    + seam.edge(meeting.plain()) + ", as in step 1. " + MakerWords.capital(seam.wrapping()) + " wraps.");
+            case FRENCH ->
+                seam.briefly(meeting.making().fell(), seam.kind.narrow().minus(seam.kind.band()));
+            case LAPPED, WHIPPED ->
+                seam.lines.add("Sew " + meeting.added().name() + " to the " + seam.edge(meeting.plain())
+                        + ", as in step 1. " + MakerWords.capital(seam.wrapping()) + " wraps.");
         }
         return List.copyOf(seam.lines);
     }
@@ -56,7 +58,8 @@ final class SeamWords {
         }
         Length top = meeting.addedWraps() ? fromWrapped.plus(meeting.offset()) : fromWrapped;
         String wraps = meeting.offset().isPositive()
-                ? MakerWords.capital(wrapping()) + " wraps: let its edge stick out " + words.exact(meeting.offset()) + "."
+                ? MakerWords.capital(wrapping()) + " wraps: let its edge stick out " + words.exact(meeting.offset())
+                        + "."
                 : MakerWords.capital(wrapping()) + " wraps.";
         lines.add(wraps + " Stitch " + words.exact(top) + " from the edge on top. Finish as in step 1.");
     }
@@ -71,7 +74,8 @@ final class SeamWords {
     }
 
     private String edge(Face inside) {
-        return meeting.sideSeen(inside).word() + (meeting.isJoin() ? " end of " : " edge of ")
+        return meeting.sideSeen(inside).word()
+                + (meeting.isJoin() ? " end of " : " edge of ")
                 + meeting.work().name();
     }
 

@@ -63,7 +63,10 @@ class GuideTest {
         Plan plan = Samples.small();
         String text;
         try (PDDocument document = printed(plan, Ruler.EIGHTHS, Paper.A4)) {
-            text = new PDFTextStripper().getText(document).replace('\u00a0', ' ').replaceAll("\\s+", " ");
+            text = new PDFTextStripper()
+                    .getText(document)
+                    .replace('\u00a0', ' ')
+                    .replaceAll("\\s+", " ");
         }
         assertThat(text).contains(Ruler.EIGHTHS.write(plan.cloth().finished(), Rounding.NEAREST));
         for (SeamTask seam : Guide.of(plan, Ruler.EIGHTHS).sewing().seams()) {
@@ -120,7 +123,9 @@ class GuideTest {
             List<String> names = slips.stream()
                     .flatMap(page -> LegibilityTest.texts(page).stream())
                     .toList();
-            plan.cloth().patches().forEach(patch -> assertThat(names).contains(patch.place().label()));
+            plan.cloth()
+                    .patches()
+                    .forEach(patch -> assertThat(names).contains(patch.place().label()));
         }
     }
 

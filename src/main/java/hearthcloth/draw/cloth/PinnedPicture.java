@@ -145,7 +145,8 @@ public final class PinnedPicture {
         List<String> lines = new ArrayList<>();
         lines.add(capital(added) + " lies on top with its " + face + " up, pinned to " + work + ".");
         if (kind.wide().isMoreThan(kind.narrow())) {
-            lines.add(capital(addedWraps ? added : work) + " sticks out " + exact(kind.wide().minus(kind.narrow()))
+            lines.add(capital(addedWraps ? added : work) + " sticks out "
+                    + exact(kind.wide().minus(kind.narrow()))
                     + ". This wider seam allowance will wrap round the other.");
         }
         lines.add("The dashed line is the stitching. Take each pin out before the foot reaches it.");
@@ -160,13 +161,12 @@ public final class PinnedPicture {
     }
 
     private boolean hatched() {
-        return plan.cloth().laid().stream()
-                .map(Laid::patch)
-                .anyMatch(patch -> patch.showing() != Showing.SAME);
+        return plan.cloth().laid().stream().map(Laid::patch).anyMatch(patch -> patch.showing() != Showing.SAME);
     }
 
     private String exact(Length length) {
-        Ruler finer = ruler.mark(length, Rounding.NEAREST).equals(length) || ruler.isMetric() ? ruler : Ruler.SIXTEENTHS;
+        Ruler finer =
+                ruler.mark(length, Rounding.NEAREST).equals(length) || ruler.isMetric() ? ruler : Ruler.SIXTEENTHS;
         return finer.write(length, Rounding.NEAREST);
     }
 }

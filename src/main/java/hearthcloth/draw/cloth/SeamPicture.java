@@ -62,7 +62,9 @@ public final class SeamPicture {
     }
 
     private static String name(Step step, Half half) {
-        return step.patches(half).size() == 1 ? step.patches(half).get(0).place().label() : "the work";
+        return step.patches(half).size() == 1
+                ? step.patches(half).get(0).place().label()
+                : "the work";
     }
 
     /** The same with its three states one below the other. */
@@ -95,8 +97,7 @@ public final class SeamPicture {
         double y = HEIGHT + 12 + 2 * down;
         key(wrapping, names.get(0) + ", wraps", new Point(0, y));
         key(wrapped, names.get(1) + ", is wrapped", upright ? new Point(0, y + 7) : new Point(CELL, y));
-        return sketch.finished(
-                "A felled seam cut through, in three states", CELL + 2 * across, y + (upright ? 13 : 6));
+        return sketch.finished("A felled seam cut through, in three states", CELL + 2 * across, y + (upright ? 13 : 6));
     }
 
     /** Says which layer is which. */

@@ -118,9 +118,10 @@ public final class ClassGuide {
         }
         flow.heading("All seams, in order");
         SeamTable table = new SeamTable(seams, ruler);
-        paragraph("Sew every seam as in step 1. \"The work\" is everything sewn together so far. Sizes are width × height,"
-                + " front up. Slow down at the thick places, or turn the handwheel."
-                + table.joinRule().map(rule -> " " + rule).orElse(""));
+        paragraph(
+                "Sew every seam as in step 1. \"The work\" is everything sewn together so far. Sizes are width × height,"
+                        + " front up. Slow down at the thick places, or turn the handwheel."
+                        + table.joinRule().map(rule -> " " + rule).orElse(""));
         table.flow(flow);
     }
 

@@ -60,9 +60,10 @@ public final class CutCells {
             }
         }
         if (!whole.isEmpty()) {
-            flow.gap(3).add(new TextColumn(flow.width())
-                    .words("Use these pieces whole", PrintSizes.STEP)
-                    .finished("Used whole"));
+            flow.gap(3)
+                    .add(new TextColumn(flow.width())
+                            .words("Use these pieces whole", PrintSizes.STEP)
+                            .finished("Used whole"));
             Cards.flow(flow, whole, 2);
         }
         Cards.flow(flow, cells, COLUMNS);

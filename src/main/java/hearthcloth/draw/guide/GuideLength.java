@@ -13,7 +13,9 @@ public enum GuideLength {
     /** The length with this word. */
     public static Optional<GuideLength> named(String text) {
         String plain = text.strip().toUpperCase(Locale.ROOT);
-        return Optional.of(plain).filter(word -> word.equals(FULL.name()) || word.equals(CLASS.name())).map(GuideLength::valueOf);
+        return Optional.of(plain)
+                .filter(word -> word.equals(FULL.name()) || word.equals(CLASS.name()))
+                .map(GuideLength::valueOf);
     }
 
     /** The word in the shell: {@code full}, {@code class}. */

@@ -40,8 +40,9 @@ public final class PatchSlips {
                 .gap(1)
                 .finished("Patch slips"));
         double width = Cards.width(flow, COLUMNS);
-        List<Picture> slips =
-                plan.cloth().laid().stream().map(laid -> slip(laid, ruler, width)).toList();
+        List<Picture> slips = plan.cloth().laid().stream()
+                .map(laid -> slip(laid, ruler, width))
+                .toList();
         Cards.flow(flow, slips, COLUMNS);
         return flow.pages();
     }
@@ -55,8 +56,8 @@ public final class PatchSlips {
         }
         sketch.words(patch.place().label(), new Point(4, 11), name);
         arrow(sketch, new Point(width - 7, 4));
-        List<String> lines = List.of(
-                ruler.write(laid.cut(), Rounding.UP) + ", as cut", patch.fabric(), up(patch.showing()));
+        List<String> lines =
+                List.of(ruler.write(laid.cut(), Rounding.UP) + ", as cut", patch.fabric(), up(patch.showing()));
         double y = 17;
         for (String line : lines) {
             sketch.words(Paragraph.cut(line, width - 6, PrintSizes.BODY), new Point(4, y), PrintSizes.BODY);

@@ -93,7 +93,7 @@ public final class SeamCards {
     private void measure(TextColumn card, SeamTask seam) {
         seam.task()
                 .check()
-                .ifPresent(check -> card.words(
-                        "Measures " + ruler.write(check.size(), Rounding.NEAREST) + ".", PrintSizes.STRONG));
+                .ifPresent(check ->
+                        card.words("Measures " + ruler.write(check.size(), Rounding.NEAREST) + ".", PrintSizes.STRONG));
     }
 }

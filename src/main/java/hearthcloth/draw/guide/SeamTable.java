@@ -55,7 +55,9 @@ final class SeamTable {
         }
         boolean added = joins().allMatch(SeamTable::addedWraps);
         return Optional.of(
-                added ? "In a joined bar each new part wraps the one before." : "In a joined bar each part wraps the next.");
+                added
+                        ? "In a joined bar each new part wraps the one before."
+                        : "In a joined bar each part wraps the next.");
     }
 
     private Stream<SeamTask> joins() {
@@ -85,7 +87,11 @@ final class SeamTable {
     }
 
     private String measure(SeamTask seam) {
-        return seam.task().check().map(Task.Check::size).map(size -> ruler.write(size, Rounding.NEAREST)).orElse("");
+        return seam.task()
+                .check()
+                .map(Task.Check::size)
+                .map(size -> ruler.write(size, Rounding.NEAREST))
+                .orElse("");
     }
 
     private static Picture row(List<String> cells, double width, Type type) {

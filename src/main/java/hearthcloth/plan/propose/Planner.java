@@ -272,10 +272,12 @@ public final class Planner {
                     .orElse(trial));
         }
         better.replaceAll(DraftTrial::recut);
-        better.replaceAll(trial -> TrialColours.exchanged(trial, wish.preferences().seed()));
+        better.replaceAll(
+                trial -> TrialColours.exchanged(trial, wish.preferences().seed()));
         better.sort(order);
         if (outwards.isEmpty() && !better.isEmpty() && !work.budget().spent()) {
-            better.addAll(new HearthSeen(supply, named, work.laterSteps(), wish.preferences().seed())
+            better.addAll(new HearthSeen(
+                            supply, named, work.laterSteps(), wish.preferences().seed())
                     .of(better.get(0), work.budget()));
             better.sort(order);
         }
