@@ -118,7 +118,7 @@ public final class ClothsPage {
         SavedCloth saved = cloth(context);
         Plan plan = saved.document()
                 .plan()
-                .orElseThrow(() -> new StoreException("The stash does not suffice for this cloth; change it first."));
+                .orElseThrow(() -> new StoreException("You don't have enough fabric for this cloth; change it first."));
         Plan named = new Plan(
                 new Plan.Story(
                         saved.name(),
