@@ -27,8 +27,8 @@
       ? "Sending the picture …" : "No picture is chosen yet.";
   });
   document.addEventListener("focusin", event => {
-    if (event.target.matches && event.target.matches(".sheets input[name=size]"))
-      event.target.closest(".sheets").querySelector("input[value=size]").checked = true;
+    if (event.target.matches && event.target.matches(".sheets input[name=size], .sheets input[name=line]"))
+      event.target.closest(".sheets").querySelector("input[value=" + (event.target.name === "size" ? "size" : "sheet") + "]").checked = true;
   });
 
   // Words and handles keep their size on the screen, however large the picture is shown. Told by a sheet of rules, not on

@@ -55,7 +55,8 @@ class ArchitectureTest {
             Map.entry("photo", List.of("measure", "colour", "geometry")),
             Map.entry(
                     "work", List.of("measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
-            Map.entry("draw", List.of("measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew")),
+            Map.entry(
+                    "draw", List.of("measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
             Map.entry("words", List.of("measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan", "sew")),
             Map.entry(
                     "store",

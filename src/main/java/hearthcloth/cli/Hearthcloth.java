@@ -104,6 +104,7 @@ final class Hearthcloth implements Callable<Integer> {
                 .addSubcommand("plan", new PlanCommand(shell))
                 .addSubcommand("read", new ReadCommand(shell))
                 .addSubcommand("size", new SizeCommand(shell))
+                .addSubcommand("sheet", new SheetCommand(shell))
                 .addSubcommand("completion", new CompletionCommand(shell))
                 .setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

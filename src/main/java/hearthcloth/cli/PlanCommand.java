@@ -7,14 +7,18 @@ import hearthcloth.cli.io.Shell;
 import hearthcloth.cli.report.JsonText;
 import hearthcloth.cli.report.PlanJson;
 import hearthcloth.cli.report.PlanReport;
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.patchwork.PatchworkPlanner;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
@@ -22,6 +26,7 @@ import hearthcloth.words.BadInputException;
 import hearthcloth.words.GiftWish;
 import hearthcloth.words.ListWords;
 import hearthcloth.words.OptionText;
+import hearthcloth.words.PatchworkReader;
 import hearthcloth.words.PlacingReader;
 import hearthcloth.words.PlanBudget;
 import hearthcloth.words.Rulers;
@@ -32,6 +37,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -71,6 +77,10 @@ import picocli.CommandLine.Parameters;
             "      --seam \"1/4 + 1/2 in\" --hem \"1/4 + 1/4 in\" --out out",
             "      hearth and bars as cut; the size follows",
             "  hearthcloth plan examples/metric.csv --size \"70 cm\" --order pairs --fabrics \"Rope, Slate\" --out out",
+            "  hearthcloth plan examples/scraps.csv --free --size \"30 x 24 in\" --out out",
+            "      scraps laid together as they are",
+            "  hearthcloth plan examples/scraps.csv --blocks \"3 x 3\" --setting \"straight furrow\" --out out",
+            "      nine small log cabins set together",
             "  hearthcloth plan - --size \"30 x 24 in\" --out out < my-stash.csv",
             "",
             "Ends with 0 when cloths were planned, 1 when the stash cannot make what is wished (and says what is",
@@ -139,6 +149,16 @@ final class PlanCommand implements Callable<Integer> {
     /** For whom and on what the proposals are printed. */
     private record Print(Optional<GiftWish> gift, Paper paper, Ruler ruler, GuideLength length) {}
 
+    /** What is to be planned from what. */
+    private record Wished(Stash stash, Wish wish, Optional<Patchwork> patchwork) {
+
+        PlanOutcome plan(int effort, Budget budget, Consumer<PlanProgress> seen) {
+            return patchwork
+                    .map(asked -> PatchworkPlanner.plan(stash, wish, asked, effort, budget, seen))
+                    .orElseGet(() -> Planner.plan(stash, wish, effort, budget, seen));
+        }
+    }
+
     PlanCommand(Shell shell) {
         this.shell = shell;
     }
@@ -157,9 +177,11 @@ final class PlanCommand implements Callable<Integer> {
         Optional<GiftWish> bare = GiftWish.read(options.gift, options.tie, ruler.unit());
         Placing placing = PlacingReader.read(options, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
+        Optional<Patchwork> patchwork = PatchworkReader.read(options);
         Wish wish = new WishReader(options, read.stash(), ruler).wish(gift);
         read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning)));
-        return planned(read.stash(), wish, time, new Print(gift, sheet, ruler, length), folder);
+        Wished wished = new Wished(read.stash(), wish, patchwork);
+        return planned(wished, time, new Print(gift, sheet, ruler, length), folder);
     }
 
     private StashFile.Read stash() {
@@ -175,10 +197,11 @@ final class PlanCommand implements Callable<Integer> {
         throw new BadInputException(sentences);
     }
 
-    private int planned(Stash stash, Wish wish, PlanBudget time, Print print, OutputFolder folder) {
+    private int planned(Wished wished, PlanBudget time, Print print, OutputFolder folder) {
         ProgressLine progress = new ProgressLine(shell);
         PlanBudget.Clock clock = time.begin();
-        PlanOutcome outcome = Planner.plan(stash, wish, time.effort(), clock, progress::show);
+        Stash stash = wished.stash();
+        PlanOutcome outcome = wished.plan(time.effort(), clock, progress::show);
         progress.clear();
         if (clock.ranOut()) {
             shell.err()

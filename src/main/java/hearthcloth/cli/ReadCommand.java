@@ -68,8 +68,8 @@ final class ReadCommand implements Callable<Integer> {
             names = "--sheet",
             paramLabel = "SHEET",
             required = true,
-            description = "What of known size lies in the picture: a4, letter, card (a bank card), or a size such as"
-                    + " \"12 x 18 in\".")
+            description = "What of known size lies in the picture: sheet (the measuring sheet; \"sheet 19.9 cm\" with what"
+                    + " its line measures), a4, letter, card (a bank card), or a size such as \"12 x 18 in\".")
     private String sheetName = "";
 
     @Option(names = "--out", paramLabel = "FILE.csv", required = true, description = "The stash file to write.")

@@ -22,6 +22,11 @@ public record Cloth(Assembly work, Making making) {
         }
     }
 
+    /** Whether it is free patchwork: no hearth and no bars. */
+    public boolean isFree() {
+        return patches().stream().allMatch(patch -> patch.place() instanceof Place.Free);
+    }
+
     /** The finished size, hemmed. */
     public Size finished() {
         return work.size();

@@ -11,14 +11,16 @@ import java.util.regex.Pattern;
  * The one text form of a tree, for tests, stores and bug reports: {@code parse(print(tree))} equals the tree.
  *
  * <p>A patch is {@code place "fabric" width x height showing}, in exact millimetres: {@code hearth "oat" 342.9 x 342.9
- * same}, {@code 2C right "kelp" 101.6 x 546.1 right}, {@code 2C.1 right …} for a part of a joined bar. A seam is {@code
+ * same}, {@code 2C right "kelp" 101.6 x 546.1 right}, {@code 2C.1 right …} for a part of a joined bar,
+ * {@code A1 "kelp" …} for a patch of free patchwork. A seam is {@code
  * (first |> second)} beside and {@code (first /> second)} below; the arrow points from the half that wraps over the one
  * that is wrapped, so {@code <|} and {@code </} say that the second wraps.
  */
 public final class Notation {
 
     private static final Pattern PATCH =
-            Pattern.compile("\\G\\s*(?:(hearth)|patch(\\d+)|(\\d+)([A-Z]+)(?:\\.(\\d+))? (left|top|right|bottom))"
+            Pattern.compile("\\G\\s*(?:(hearth)|patch(\\d+)|(\\d+)([A-Z]+)(?:\\.(\\d+))? (left|top|right|bottom)"
+                    + "|([A-Z]{1,4})(\\d{1,6}))"
                     + " \"((?:[^\"\\\\]|\\\\.)*+)\" ([\\d.]+) x ([\\d.]+) (same|right|wrong)");
     private static final Pattern SIGN = Pattern.compile("\\G\\s*(\\|>|<\\||/>|</)");
 
@@ -76,9 +78,9 @@ public final class Notation {
     }
 
     private static Patch patch(Matcher m) {
-        Size size = new Size(length(m.group(8)), length(m.group(9)));
-        Showing showing = Showing.valueOf(m.group(10).toUpperCase(Locale.ROOT));
-        return new Patch(place(m), m.group(7).replaceAll("\\\\(.)", "$1"), size, showing);
+        Size size = new Size(length(m.group(10)), length(m.group(11)));
+        Showing showing = Showing.valueOf(m.group(12).toUpperCase(Locale.ROOT));
+        return new Patch(place(m), m.group(9).replaceAll("\\\\(.)", "$1"), size, showing);
     }
 
     private static Place place(Matcher m) {
@@ -88,13 +90,12 @@ public final class Notation {
         if (m.group(2) != null) {
             return new Place.Free(Integer.parseInt(m.group(2)));
         }
-        int order = 0;
-        for (char c : m.group(4).toCharArray()) {
-            order = order * 26 + (c - 'A' + 1);
+        if (m.group(7) != null) {
+            return new Place.Free(Place.order(m.group(7)) + 1, Integer.parseInt(m.group(8)));
         }
         Side side = Side.valueOf(m.group(6).toUpperCase(Locale.ROOT));
         int part = m.group(5) == null ? 0 : Integer.parseInt(m.group(5));
-        return new Place.Bar(Integer.parseInt(m.group(3)), order - 1, side, part);
+        return new Place.Bar(Integer.parseInt(m.group(3)), Place.order(m.group(4)), side, part);
     }
 
     private static Length length(String millimetres) {

@@ -45,7 +45,7 @@ public sealed interface Place {
 
         /** The name of the whole bar, without its part: {@code 2C}. */
         public String bar() {
-            return round + letters(order);
+            return round + Place.letters(order);
         }
 
         @Override
@@ -62,18 +62,51 @@ public sealed interface Place {
         public Place turnedOver() {
             return new Bar(round, order, side.turnedOver(), part);
         }
+    }
 
-        private static String letters(int order) {
-            String last = String.valueOf((char) ('A' + order % 26));
-            return order < 26 ? last : letters(order / 26 - 1) + last;
+    /**
+     * A patch of free patchwork, named in sewing order by its task and its number in it: {@code A1}, {@code A2}, {@code B1}.
+     *
+     * @param task from 1, the small task in which it is sewn: 1 is A; 0 where the cloth is not parted into tasks, and the
+     *     name is then {@code patch7}
+     * @param number from 1 within its task
+     */
+    record Free(int task, int number) implements Place {
+
+        public Free {
+            if (task < 0 || number < 1) {
+                throw new IllegalArgumentException("patch " + task + "/" + number + " cannot be");
+            }
+        }
+
+        /** A patch of a cloth that is not parted into tasks. */
+        public Free(int number) {
+            this(0, number);
+        }
+
+        /** The letters of its task, empty where there is none. */
+        public String letters() {
+            return task == 0 ? "" : Place.letters(task - 1);
+        }
+
+        @Override
+        public String id() {
+            return task == 0 ? "patch" + number : letters() + number;
         }
     }
 
-    /** A patch of free patchwork, numbered from 1. */
-    record Free(int number) implements Place {
-        @Override
-        public String id() {
-            return "patch" + number;
+    /** A, B … Z, AA, AB … for 0, 1 and so on. */
+    private static String letters(int order) {
+        String last = String.valueOf((char) ('A' + order % 26));
+        return order < 26 ? last : letters(order / 26 - 1) + last;
+    }
+
+    /** The number from 0 of such letters. */
+    static int order(String letters) {
+        int order = 0;
+        for (char c : letters.toCharArray()) {
+            order = order * 26 + (c - 'A' + 1);
         }
+        return order - 1;
     }
 }

@@ -58,9 +58,24 @@ final class PieceMeasurement {
 
     /** All shapes but the sheet, numbered in reading order. */
     List<ReadPiece> of(List<Blob> blobs, List<FittedPolygon> traced, int sheetIndex) {
-        InteriorColour paper = InteriorColour.of(traced.get(sheetIndex).corners(), coarse, ground);
+        FittedPolygon own = traced.get(sheetIndex);
+        return beside(own.corners(), own.sharpness(), blobs, traced, sheetIndex);
+    }
+
+    /**
+     * All shapes, where the sheet is none of them.
+     *
+     * @param paper a part of the sheet that is blank, in raw pixels
+     * @param sharpest sharpness of the sheet's own edges
+     */
+    List<ReadPiece> beside(List<Point> paper, double sharpest, List<Blob> blobs, List<FittedPolygon> traced) {
+        return beside(paper, sharpest, blobs, traced, -1);
+    }
+
+    private List<ReadPiece> beside(
+            List<Point> blank, double sharpest, List<Blob> blobs, List<FittedPolygon> traced, int sheetIndex) {
+        InteriorColour paper = InteriorColour.of(blank, coarse, ground);
         WhiteBalance light = new WhiteBalance(sheet.white() ? paper.colour() : WhiteBalance.PAPER, paper.ground());
-        double sharpest = traced.get(sheetIndex).sharpness();
         List<ReadPiece> pieces = IntStream.range(0, blobs.size())
                 .parallel()
                 .filter(i -> i != sheetIndex)

@@ -11,6 +11,7 @@ import hearthcloth.photo.ground.IlluminationCorrection;
 import hearthcloth.photo.image.ImageDecoder;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.Doubt;
@@ -19,6 +20,8 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.scale.FaintSheetFinder;
 import hearthcloth.photo.scale.FloorPlane;
 import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.photo.scale.MarkedSheet;
+import hearthcloth.photo.scale.MeasuringSheetFinder;
 import hearthcloth.photo.scale.SheetChoice;
 import hearthcloth.photo.scale.SheetFinder;
 import hearthcloth.photo.segment.Blob;
@@ -62,6 +65,9 @@ final class ReadingPipeline {
     /** How far a place may be off the side of faint paper and still belong to it, in pixels. */
     private static final double FAINT_NEAR = 1.2;
 
+    private static final String NO_MARKS = "The measuring sheet was not found: fewer than three of its square marks can be made"
+            + " out. Lay it flat and uncovered among the pieces, and take the picture from nearer by, sharp and from above.";
+
     private final PixelImage picture;
     private final Optional<Double> focalShare;
     private final ReferenceSheet sheet;
@@ -69,6 +75,9 @@ final class ReadingPipeline {
     private final LabThumbnail coarse;
     private final double step;
     private final LabThumbnail smooth;
+    /** The measuring sheets that lie in the picture, the surest first. */
+    private final List<MarkedSheet> printed;
+
     private final GroundModel ground;
 
     ReadingPipeline(ImageDecoder.Decoded decoded, ReferenceSheet sheet, ReadingProgress progress) {
@@ -80,11 +89,22 @@ final class ReadingPipeline {
         this.coarse = LabThumbnail.of(picture);
         this.step = coarse.step;
         this.smooth = coarse.smoothed(1.2);
-        this.ground = GroundModel.of(smooth);
+        this.printed = MeasuringSheetFinder.in(picture, coarse, sheet.isMeasuringSheet());
+        this.ground = GroundModel.without(papers(), smooth);
+    }
+
+    private List<List<Point>> papers() {
+        return printed.stream().map(MarkedSheet::paper).toList();
     }
 
     Reading read() {
         progress.at(0.45, "finding the pieces");
+        if (!printed.isEmpty()) {
+            return byPrint(printed.get(0));
+        }
+        if (sheet.isMeasuringSheet()) {
+            throw new PhotoRefusedException(NO_MARKS);
+        }
         Looked looked = withSheet(look(ground));
         LensModel first = looked.lens;
         SheetFinder.Found rough = choice(looked).likeliest(looked.uncut());
@@ -105,6 +125,20 @@ final class ReadingPipeline {
                         .map(piece -> doubted(piece, doubts))
                         .toList();
         return new Reading.Read(pieces, scale);
+    }
+
+    /** The pieces by the measuring sheet, which is none of the shapes. */
+    private Reading byPrint(MarkedSheet found) {
+        Looked looked = look(ground);
+        LensModel lens = LensEstimator.estimated(looked.lens, straightSides(looked), List.of(), 1);
+        Looked closer = looked(looked.ground, looked.blobs, looked.followed, lens);
+        ReferenceSheet own = sheet.isMeasuringSheet() ? sheet : ReferenceSheet.MEASURING;
+        FloorScale scale = FloorScale.of(found, own, lens, picture, focalShare);
+        progress.at(0.8, "measuring");
+        return new Reading.Read(
+                new PieceMeasurement(coarse, closer.ground, scale, own)
+                        .beside(found.white(), found.sharpness(), closer.blobs, closer.traced),
+                scale);
     }
 
     /**
@@ -140,7 +174,7 @@ final class ReadingPipeline {
 
     private Looked look(GroundModel on) {
         LensModel lens = LensModel.unknown(picture);
-        List<Seen> seen = ForegroundMask.on(smooth, on).stream()
+        List<Seen> seen = ForegroundMask.beside(papers(), smooth, on).stream()
                 .parallel()
                 .flatMap(blob -> parted(blob, on, lens))
                 .toList();

@@ -98,8 +98,12 @@ record MakerWords(Ruler ruler) {
             case HEARTH -> "the hearth";
             case BAR -> "bar " + patch.place().label();
             case PART -> "part " + patch.place().label();
-            case FREE -> "patch " + patch.place().id().substring("patch".length());
+            case FREE -> free((Place.Free) patch.place());
         };
+    }
+
+    private static String free(Place.Free place) {
+        return place.task() == 0 ? "patch " + place.number() : place.id();
     }
 
     private enum Kind {

@@ -25,6 +25,7 @@ final class SeamTasks {
 
     private final Cloth cloth;
     private final MakerWords words;
+    private final SmallTasks small;
     private final Map<String, Laid> laid = new HashMap<>();
     private final Map<Assembly, Integer> madeIn = new HashMap<>();
     private final Map<Integer, List<Layers.Spot>> thick = new HashMap<>();
@@ -32,6 +33,7 @@ final class SeamTasks {
     private SeamTasks(Cloth cloth, MakerWords words) {
         this.cloth = cloth;
         this.words = words;
+        this.small = new SmallTasks(cloth);
         cloth.laid().forEach(patch -> laid.put(patch.patch().place().id(), patch));
         Layers.spots(cloth)
                 .forEach(spot -> thick.computeIfAbsent(spot.step(), key -> new ArrayList<>())
@@ -51,10 +53,18 @@ final class SeamTasks {
     private SeamTask task(Step step) {
         Meeting meeting =
                 new Meeting(step, cloth.making(), party(step, step.added().other()), party(step, step.added()));
-        List<String> lines = new ArrayList<>(SeamWords.of(meeting, words));
+        List<Laid> patches = new ArrayList<>(meeting.work().patches());
+        patches.addAll(meeting.added().patches());
+        List<String> lines = new ArrayList<>();
+        small.begins(patches).ifPresent(lines::add);
+        lines.addAll(SeamWords.of(meeting, words));
         trimming(meeting, lines);
-        List<String> brief = new ArrayList<>(SeamWords.brief(meeting, words));
+        small.ends(patches).ifPresent(lines::add);
+        List<String> brief = new ArrayList<>();
+        small.begins(patches).ifPresent(brief::add);
+        brief.addAll(SeamWords.brief(meeting, words));
         trimming(meeting, brief);
+        small.ends(patches).ifPresent(brief::add);
         Task task = new Task(title(meeting), lines, Optional.of(check(meeting)), warnings(meeting));
         return new SeamTask(
                 step, task, brief, new SeamTask.Glance(meeting.wrapping().name(), thick(meeting)));
@@ -153,6 +163,10 @@ final class SeamTasks {
         Optional<String> bar = Bars.name(assembly);
         if (bar.isPresent()) {
             return isWhole(bar.get(), patches.size()) ? "bar " + bar.get() : "the joined parts of " + bar.get();
+        }
+        Optional<String> task = small.name(patches);
+        if (task.isPresent()) {
+            return task.get();
         }
         boolean hearth = patches.stream().anyMatch(one -> one.patch().place() instanceof Place.Hearth);
         return hearth ? "the work" : "the block of step " + madeIn.getOrDefault(assembly, 0);

@@ -23,6 +23,10 @@ final class TrialSeam {
             lines.add("The hearth is the centre. A bar is named by its round and its turn: 2C is the third bar of the"
                     + " second round. 2C·1 is the first part of that bar.");
         }
+        if (cloth.patches().stream().anyMatch(patch -> patch.place() instanceof Place.Free free && free.task() > 0)) {
+            lines.add("A letter is a small task. Sew all of A together first, then all of B and so on, in the order of the"
+                    + " numbers. Keep each letter in its own pile.");
+        }
         lines.add("Step back and look. Now is the last time to swap two patches of the same size.");
         lines.add("Stack the patches in sewing order, the first on top.");
         lines.add("In the steps below, \"the work\" is everything sewn together so far.");
@@ -38,7 +42,7 @@ final class TrialSeam {
         String smooth = MakerWords.face(making.fell().other());
         return new Task(
                 "Try the seam on two scraps",
-                trial(making, side, words),
+                trial(making, side, words, cloth.isFree()),
                 Optional.of(new Task.Check(
                         sewn,
                         "Together they should now measure " + words.measured(sewn)
@@ -47,7 +51,7 @@ final class TrialSeam {
                         + " stays smooth. This is how you tell front from back."));
     }
 
-    private static List<String> trial(Making making, Length side, MakerWords words) {
+    private static List<String> trial(Making making, Length side, MakerWords words, boolean free) {
         List<String> lines = new ArrayList<>();
         lines.add("Cut two scraps " + words.cut(side) + " square and sew them together as in the first seam below.");
         lines.add("Set the stitch length to " + MakerWords.STITCH + ". The seam takes up "
@@ -57,7 +61,10 @@ final class TrialSeam {
         lines.add(
                 "If the scraps come out too narrow, stitch a thread's width nearer the edge. If they come out too wide,"
                         + " stitch a thread's width farther in.");
-        if (making.leeway().isPositive()) {
+        if (free) {
+            lines.add("Measure after every step. Nothing is cut too long here. If a part is off by more than a thread or two,"
+                    + " it no longer meets its neighbour.");
+        } else if (making.leeway().isPositive()) {
             lines.add("Measure after every step. Every bar is cut " + words.exact(making.leeway())
                     + " too long, so a small difference does no harm. If it is off by more than that, unpick.");
         }

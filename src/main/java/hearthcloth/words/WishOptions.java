@@ -88,6 +88,38 @@ public final class WishOptions {
     String order;
 
     @Option(
+            names = "--free",
+            description =
+                    "Scraps laid together as they are, without hearth and bars; with --blocks or --rounds, scraps round"
+                            + " the log cabins.")
+    boolean free;
+
+    @Option(
+            names = "--blocks",
+            paramLabel = "N x M",
+            description =
+                    "So many small log cabins in a row, and so many rows: \"3 x 3\"; --rounds and --order are those of"
+                            + " each block.")
+    @Nullable
+    String blocks;
+
+    @Option(
+            names = "--setting",
+            paramLabel = "SETTING",
+            description =
+                    "How the light and dark halves of the blocks lie: \"straight furrow\", \"barn raising\", \"sunshine"
+                            + " and shadow\", \"turned at will\" or \"all alike\".")
+    @Nullable
+    String setting;
+
+    @Option(
+            names = "--scraps",
+            paramLabel = "RULE",
+            description = "With --free: as-they-are (no scrap is cut in two), cut (where it helps), either; either.")
+    @Nullable
+    String scraps;
+
+    @Option(
             names = "--seam",
             paramLabel = "SEAM",
             description = "Narrow + wide allowance of a felled seam, \"1/4 + 1/2 in\", or the name of a seam: ssamsol,"

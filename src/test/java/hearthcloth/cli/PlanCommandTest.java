@@ -86,6 +86,32 @@ class PlanCommandTest {
         assertThat(typed.out()).contains("Joins: ", "fewest possible", "Cuts: ", "Lost: ", "Chosen for you: ");
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "scraps.csv | 36 x 30 in | --free | as they are",
+                "metric.csv | 60 cm | --free | as they are",
+                "scraps.csv | 26 in | --blocks=2 x 2 | log cabins",
+                "scraps.csv | 45 in | --free --rounds=1 | among scraps"
+            })
+    void scraps_and_blocks_are_planned_cut_and_sewn_like_any_cloth(String example, String size, String how, String told)
+            throws IOException {
+        List<String> wishes = new ArrayList<>(List.of(how.split(" (?=--)")));
+        wishes.addAll(List.of("--size", size, "--proposals", "1", "--budget", "100ms", "--least-piece", "3 cm"));
+        Typed typed =
+                plan(EXAMPLES.resolve(example), wishes.toArray(String[]::new)).plain();
+        assertThat(typed.code()).as(typed.err()).isZero();
+        long step = (example.startsWith("metric") ? Ruler.MILLIMETRES : Ruler.EIGHTHS)
+                .step()
+                .nm();
+        String file = Files.readString(out().resolve("1").resolve("plan.json"));
+        assertThat(PlanJudge.faults(file, step, Set.of("Gull corduroy"))).isEmpty();
+        assertThat(held(out().resolve("1"))).containsExactly(FILES);
+        assertThat(typed.out()).contains("Patches: ", "Seams: ", told).doesNotContain("Joins: ");
+        assertThat(json(1).path("patches").path(0).path("id").asText()).matches("[A-Z]+\\d+");
+    }
+
     @Test
     void pictures_come_as_png_too_and_are_planned_over_again() throws IOException {
         for (int time = 0; time < 2; time++) {

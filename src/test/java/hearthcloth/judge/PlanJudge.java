@@ -103,9 +103,7 @@ public final class PlanJudge {
         JsonNode f = node.path("finished");
         JsonNode a = node.path("allowances");
         Box finished = new Box(nm(f, "x"), nm(f, "y"), nm(f, "width"), nm(f, "height"));
-        String bar = node.path("role").asText().equals("hearth")
-                ? id
-                : node.path("bar").asText();
+        String bar = node.path("role").asText().equals("bar") ? node.path("bar").asText() : id;
         Patch patch = new Patch(id, bar, node, finished, nm(a, "left"), nm(a, "top"), nm(a, "right"), nm(a, "bottom"));
         check(patches.put(id, patch) == null, "patch twice " + id);
     }
@@ -135,7 +133,7 @@ public final class PlanJudge {
             long moreW = nm(p.node.path("cut"), "width") - w;
             long moreH = nm(p.node.path("cut"), "height") - h;
             check(moreW >= 0 && moreH >= 0, p.id + " is cut too small");
-            boolean hearth = p.node.path("role").asText().equals("hearth");
+            boolean hearth = !p.node.path("role").asText().equals("bar");
             String side = p.node.path("side").asText();
             boolean upright = side.equals("left") || side.equals("right");
             long along = upright ? moreH : moreW;

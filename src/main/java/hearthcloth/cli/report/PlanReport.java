@@ -71,16 +71,29 @@ public final class PlanReport {
         PlanFigures figures = plan.figures();
         out.println(number + "  " + plan.story().title() + ", " + finished(plan) + ", in " + folder + "/" + number);
         line(plan.story().goodAt());
-        line("Joins: " + joins(plan, figures) + " Cuts: " + figures.cuts() + ". Lost: "
+        line(seams(plan, figures) + " Cuts: " + figures.cuts() + ". Lost: "
                 + ruler.area(figures.areas().lost(), Rounding.NEAREST)
                 + " (" + figures.areas().lostPercent() + " % of the "
                 + ruler.area(figures.areas().touched(), Rounding.NEAREST)
-                + " cut into; no plan for it cuts into less than "
-                + ruler.area(plan.bound().touchedMm2(), Rounding.DOWN) + leastLost(plan) + ").");
+                + " cut into" + leastTouched(plan) + ").");
         if (!plan.story().chosen().isEmpty()) {
             line("Chosen for you: " + String.join(" ", plan.story().chosen()));
         }
         plan.story().cautions().forEach(caution -> line("Take care: " + caution));
+    }
+
+    private String leastTouched(Plan plan) {
+        return plan.cloth().isFree()
+                ? ""
+                : "; no plan for it cuts into less than "
+                        + ruler.area(plan.bound().touchedMm2(), Rounding.DOWN) + leastLost(plan);
+    }
+
+    private static String seams(Plan plan, PlanFigures figures) {
+        return plan.cloth().isFree()
+                ? "Patches: " + plan.cloth().patches().size() + ". Seams: "
+                        + plan.cloth().steps().size() + "."
+                : "Joins: " + joins(plan, figures);
     }
 
     private static String joins(Plan plan, PlanFigures figures) {
@@ -112,8 +125,10 @@ public final class PlanReport {
     private void nearest(Plan plan, String folder) {
         int joins = plan.figures().joins();
         line("The nearest that can be made is " + finished(plan) + ": "
-                + plan.story().title() + ", "
-                + (joins == 0 ? "no joins" : ListWords.count(joins, "join")) + ". "
+                + plan.story().title()
+                + (plan.cloth().isFree()
+                        ? ". "
+                        : ", " + (joins == 0 ? "no joins" : ListWords.count(joins, "join")) + ". ")
                 + String.join(" ", plan.story().chosen()));
         line("It is in " + folder + "/1, ready to cut and sew by: in " + fabrics(plan) + ".");
         line("For more like it, ask with --size \"" + asked(plan) + "\", leaving the rest to the stash.");

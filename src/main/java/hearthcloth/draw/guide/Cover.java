@@ -38,6 +38,9 @@ public final class Cover {
     /** The height of a face beside the other one, in millimetres; {@link #LARGE} is its height across the page. */
     private static final double SMALL = 98;
 
+    /** Free patches of which names can be read at half the width of the page. */
+    private static final int FEW = 12;
+
     private static final double LARGE = 185;
 
     /** The height of the front where it stands alone in the guide for a class. */
@@ -99,7 +102,8 @@ public final class Cover {
         double half = (flow.width() - BETWEEN) / 2;
         ScaledPicture front = new FacePicture(plan, Face.FRONT, ruler).within(half, SMALL);
         ScaledPicture back = new FacePicture(plan, Face.BACK, ruler).within(half, SMALL);
-        if (front.excess(half, SMALL) > 0 || back.excess(half, SMALL) > 0) {
+        boolean many = plan.cloth().isFree() && plan.cloth().patches().size() > FEW;
+        if (many || front.excess(half, SMALL) > 0 || back.excess(half, SMALL) > 0) {
             flow.add(face(Face.FRONT, LARGE));
             flow.add(face(Face.BACK, LARGE));
             return;
@@ -137,7 +141,10 @@ public final class Cover {
         List<Figure> cells = List.of(
                 new Figure("Finished", ruler.write(plan.cloth().finished(), Rounding.NEAREST)),
                 new Figure("Patches", Integer.toString(plan.cloth().patches().size())),
-                new Figure("Joins", Integer.toString(figures.joins())),
+                plan.cloth().isFree()
+                        ? new Figure(
+                                "Seams", Integer.toString(plan.cloth().steps().size()))
+                        : new Figure("Joins", Integer.toString(figures.joins())),
                 new Figure("Cuts", Integer.toString(figures.cuts())),
                 new Figure("Lost", figures.areas().lostPercent() + " %"),
                 new Figure("Thread", ruler.run(guide.notes().thread().total(), Rounding.UP)));

@@ -39,6 +39,34 @@ public final class Homography {
     }
 
     /**
+     * Where the camera is: its place above the plane, and its height, in units of the plane. The middle of the picture must be
+     * the origin.
+     *
+     * @param focal length in pixels
+     */
+    public Eye eye(double focal) {
+        double[] one = {h[0] / focal, h[3] / focal, h[6]};
+        double[] two = {h[1] / focal, h[4] / focal, h[7]};
+        double[] far = {h[2] / focal, h[5] / focal, h[8]};
+        double unit = Math.sqrt(Math.sqrt(dot(one, one) * dot(two, two)));
+        double[] up = cross(one, two);
+        double x = -dot(one, far) / (unit * unit);
+        double y = -dot(two, far) / (unit * unit);
+        return new Eye(new Point(x, y), Math.abs(dot(up, far)) / (unit * unit * unit));
+    }
+
+    /** A camera's foot on the plane, and how far it is above it. */
+    public record Eye(Point foot, double height) {}
+
+    private static double dot(double[] a, double[] b) {
+        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    }
+
+    private static double[] cross(double[] a, double[] b) {
+        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
+    }
+
+    /**
      * How far this map is from one that a camera of the given focal length, in pixels, makes of a true rectangle's
      * axes: zero when the two axes come out at right angles and to one scale. The middle of the picture must be the
      * origin.

@@ -2,6 +2,7 @@ package hearthcloth.photo.plane;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import java.util.Locale;
@@ -36,6 +37,18 @@ public record ReferenceSheet(String name, Size size, Length tolerance, Length co
             new Length(3_180_000),
             false);
 
+    /** How our own sheet is called. */
+    private static final String OWN = "measuring sheet";
+
+    /** The share by which a print may be off where nobody has laid a ruler to it (docs/sources.md#print-scale). */
+    private static final double PRINT_SHARE = 0.005;
+
+    /** How well a ruler is read along the line of the print, as a share of it: half a millimetre of 20 cm. */
+    private static final double RULER_SHARE = 0.0025;
+
+    /** Our own sheet as printed, its line not measured: it is taken to be printed true to size. */
+    public static final ReferenceSheet MEASURING = printed(1, PRINT_SHARE);
+
     public ReferenceSheet {
         if (size.width().isLessThan(Length.mm(20)) || size.height().isLessThan(Length.mm(20))) {
             throw new MeasureException(
@@ -48,13 +61,42 @@ public record ReferenceSheet(String name, Size size, Length tolerance, Length co
         return new ReferenceSheet("rectangle", size, new Length(500_000), Length.ZERO, false);
     }
 
+    /** Our own sheet, where a ruler says that its line of 20 cm is this long. */
+    public static ReferenceSheet measuring(Length line) {
+        return printed(MeasuringSheet.enlarged(line), RULER_SHARE);
+    }
+
+    private static ReferenceSheet printed(double enlarged, double share) {
+        return new ReferenceSheet(
+                OWN,
+                new Size(mm(MeasuringSheet.WIDTH_MM * enlarged), mm(MeasuringSheet.HEIGHT_MM * enlarged)),
+                mm(MeasuringSheet.HEIGHT_MM * share),
+                Length.ZERO,
+                true);
+    }
+
+    private static Length mm(double millimetres) {
+        return new Length(Rounding.NEAREST.whole(millimetres * 1e6));
+    }
+
+    /** Whether it is the sheet that we print, which tells itself by its marks. */
+    public boolean isMeasuringSheet() {
+        return name.equals(OWN);
+    }
+
     /**
-     * Reads "a4", "letter", "card" or a size such as "12 x 18 in".
+     * Reads "sheet" (our own, or "sheet 19.9 cm" with what its line measures), "a4", "letter", "card" or a size such as
+     * "12 x 18 in".
      *
      * @throws MeasureException with a sentence for the maker
      */
     public static ReferenceSheet parse(String text) {
-        return switch (text.strip().toLowerCase(Locale.ROOT)) {
+        String said = text.strip().toLowerCase(Locale.ROOT);
+        if (said.startsWith("sheet ")) {
+            return measuring(Length.parse(said.substring("sheet ".length())));
+        }
+        return switch (said) {
+            case "sheet" -> MEASURING;
             case "a4" -> A4;
             case "letter" -> LETTER;
             case "card", "id-1" -> CARD;

@@ -47,7 +47,17 @@ public final class FloorPlane {
     }
 
     Point raw(Point floor) {
-        return lens.bent(toPicture.map(floor));
+        return lens.bent(straight(floor));
+    }
+
+    /** Where a place on the floor would show if the lens did not distort. */
+    Point straight(Point floor) {
+        return toPicture.map(floor);
+    }
+
+    /** Where a place lies on the floor that would show there if the lens did not distort. */
+    Point ofStraight(Point straight) {
+        return toFloor.map(straight);
     }
 
     /**
@@ -80,9 +90,27 @@ public final class FloorPlane {
             out.add(of(lens, moved, size.width(), size.height()));
         }
         out.add(of(lens.with(lens.kappa() + lens.deviation(), 0), corners, size.width(), size.height()));
+        out.addAll(ofOtherSizes(lens, corners, sheet, size));
+        return out;
+    }
+
+    private static List<FloorPlane> ofOtherSizes(
+            LensModel lens, List<Point> corners, ReferenceSheet sheet, Turned size) {
         double off = sheet.toleranceMm() / 2;
-        out.add(of(lens, corners, size.width() + off, size.height()));
-        out.add(of(lens, corners, size.width(), size.height() + off));
+        return List.of(
+                of(lens, corners, size.width() + off, size.height()),
+                of(lens, corners, size.width(), size.height() + off));
+    }
+
+    /** The same for a measuring sheet: the plane under it, and that plane with each part of it one deviation off. */
+    static List<FloorPlane> variants(SheetBend.Floor floor, ReferenceSheet sheet) {
+        Turned size = new Turned(sheet.widthMm(), sheet.heightMm());
+        List<FloorPlane> out = new ArrayList<>();
+        for (SheetBend.Shown shown : floor.shown()) {
+            out.add(of(shown.lens(), shown.corners(), size.width(), size.height()));
+        }
+        SheetBend.Shown likeliest = floor.shown().get(0);
+        out.addAll(ofOtherSizes(likeliest.lens(), likeliest.corners(), sheet, size));
         return out;
     }
 

@@ -1,11 +1,14 @@
 package hearthcloth.photo.scale;
 
 import hearthcloth.geometry.Point;
+import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
+import hearthcloth.photo.plane.ReferenceSheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a picture's pixels are worth on the floor, and how surely. A corner that the maker has dragged can be measured
@@ -37,6 +40,23 @@ public final class FloorScale {
         this.found = found;
         this.pictureWidth = pictureWidth;
         this.pictureHeight = pictureHeight;
+    }
+
+    /**
+     * The scale that a measuring sheet gives.
+     *
+     * @param sheet what is said of it: whether its line was measured
+     * @param focal the camera's focal length as a share of the picture's longer side, where the file tells it
+     */
+    public static FloorScale of(
+            MarkedSheet found, ReferenceSheet sheet, LensModel lens, PixelImage picture, Optional<Double> focal) {
+        double pixels = focal.orElse(SheetFinder.USUAL_FOCAL) * Math.max(picture.width, picture.height);
+        SheetBend.Floor floor = SheetBend.of(lens, found.marks(), pixels);
+        FloorPlane.Turned size = new FloorPlane.Turned(sheet.widthMm(), sheet.heightMm());
+        return new FloorScale(
+                FloorPlane.variants(floor, sheet),
+                new SheetFinder.Found(-1, floor.shown().get(0).corners(), size, 0, 0, 0),
+                picture);
     }
 
     /** Everything this scale is made of, to be stored and made again. */

@@ -47,7 +47,7 @@ public final class SheetFinder {
      * (docs/sources.md#focal-length). Another focal length explains a slanted A4 as a Letter and the other way round,
      * so it must explain much to be believed.
      */
-    private static final double USUAL_FOCAL = 0.74;
+    static final double USUAL_FOCAL = 0.74;
 
     /** The logarithm of the focal length may be off by this without cost. */
     private static final double USUAL_RANGE = 0.18;

@@ -5,6 +5,7 @@ import boofcv.alg.filter.binary.Contour;
 import boofcv.struct.ConnectRule;
 import boofcv.struct.image.GrayU8;
 import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.ground.GroundLayer;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.BinaryMorphology;
@@ -45,12 +46,35 @@ public final class ForegroundMask {
     }
 
     public static List<Blob> on(LabThumbnail coarse, GroundModel ground) {
+        return beside(List.of(), coarse, ground);
+    }
+
+    /**
+     * The shapes beside what is known already.
+     *
+     * @param known outlines in raw pixels; what lies in them does not stand out
+     */
+    public static List<Blob> beside(List<List<Point>> known, LabThumbnail coarse, GroundModel ground) {
         ForegroundMask standouts = new ForegroundMask(coarse, ground);
         List<double[]> inverses = ground.kinds().stream()
                 .map(kind -> inverse3(standouts.covariance(kind)))
                 .toList();
         IntStream.range(0, coarse.height).parallel().forEach(y -> standouts.mark(y, inverses));
+        known.forEach(standouts::clear);
         return standouts.blobs();
+    }
+
+    private void clear(List<Point> outline) {
+        List<Point> inside = outline.stream()
+                .map(c -> new Point(c.x() / coarse.step, c.y() / coarse.step))
+                .toList();
+        for (int y = 0; y < mask.height; y++) {
+            for (int x = 0; x < mask.width; x++) {
+                if (Polygons.inside(inside, x + 0.5, y + 0.5)) {
+                    mask.data[y * mask.width + x] = 0;
+                }
+            }
+        }
     }
 
     private double[] covariance(GroundLayer kind) {

@@ -34,6 +34,13 @@ public record Plan(Story story, Cloth cloth, PiecingRules rules, List<PieceCut> 
             return new Story(title, sentence, chosen, cautions);
         }
 
+        /** With one more sentence on what was chosen, at the end. */
+        public Story chosenLast(String sentence) {
+            List<String> more = new ArrayList<>(chosen);
+            more.add(sentence);
+            return new Story(title, goodAt, more, cautions);
+        }
+
         public Story chosenFirst(String sentence) {
             List<String> more = new ArrayList<>(List.of(sentence));
             more.addAll(chosen);

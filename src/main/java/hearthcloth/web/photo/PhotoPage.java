@@ -1,5 +1,8 @@
 package hearthcloth.web.photo;
 
+import hearthcloth.draw.MeasuringSheetPage;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.photo.Photograph;
@@ -48,6 +51,7 @@ public final class PhotoPage {
 
     public void add(RoutesConfig routes) {
         routes.get("/stash/photo", context -> ask(context, ""));
+        routes.get("/stash/measuring-sheet.pdf", this::measuringSheet);
         routes.post("/stash/photo", this::send);
         routes.get("/stash/photo/{id}", this::show);
         routes.get("/stash/photo/{id}/progress", this::progress);
@@ -56,6 +60,15 @@ public final class PhotoPage {
         routes.post("/stash/photo/{id}/away", this::away);
         new PhotoChanges(room).add(routes);
         new PhotoTaking(room, readings).add(routes);
+    }
+
+    /** The measuring sheet, for the paper she prints on or the one asked for. */
+    private void measuringSheet(Context context) {
+        Paper paper = Paper.named(PageContext.text(context, "paper"))
+                .orElse(room.settings().paper());
+        context.contentType("application/pdf")
+                .header("Content-Disposition", "inline; filename=\"measuring-sheet-" + paper.word() + ".pdf\"")
+                .result(MeasuringSheetPage.pdf(paper));
     }
 
     private PhotoBook book() {
@@ -111,6 +124,9 @@ public final class PhotoPage {
     /** The reference, in words that {@link ReferenceSheet#parse} reads whatever her unit is. */
     private String sheet(Context context) {
         String sheet = PageContext.field(context, "sheet");
+        if (sheet.equals("sheet")) {
+            return measuring(PageContext.field(context, "line"));
+        }
         if (!sheet.equals("size")) {
             return NAMED.contains(sheet) ? sheet : NAMED.get(0);
         }
@@ -122,6 +138,16 @@ public final class PhotoPage {
         String said = Measures.size(written, room.settings().bare()).toString();
         ReferenceSheet.parse(said);
         return said;
+    }
+
+    /** Our own sheet, with what its line measures where she laid a ruler to it. */
+    private String measuring(String line) {
+        if (line.isEmpty()) {
+            return "sheet";
+        }
+        Length measured = Measures.length(line, room.settings().bare());
+        ReferenceSheet.measuring(measured);
+        return "sheet " + measured;
     }
 
     private void show(Context context) {

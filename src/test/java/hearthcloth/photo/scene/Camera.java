@@ -29,6 +29,11 @@ final class Camera {
 
     /** Where the floor shows at picture place (px, py), pixel centres at whole numbers plus a half. */
     double[] floorAt(double px, double py) {
+        return at(px, py, 0);
+    }
+
+    /** Where what shows at a picture place lies, when it is this high above the floor. */
+    double[] at(double px, double py, double heightMm) {
         double xd = (px - width / 2.0) / focal;
         double yd = (py - height / 2.0) / focal;
         double rd = Math.sqrt(xd * xd + yd * yd);
@@ -45,7 +50,7 @@ final class Camera {
         for (int i = 0; i < 3; i++) {
             ray[i] = x * axes[0][i] + y * axes[1][i] - axes[2][i];
         }
-        double t = -eye[2] / ray[2];
+        double t = (heightMm - eye[2]) / ray[2];
         return new double[] {eye[0] + t * ray[0], eye[1] + t * ray[1]};
     }
 

@@ -2,8 +2,11 @@ package hearthcloth.photo.scene;
 
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** A floor with scraps and a reference sheet, its light and its camera: everything a photograph is drawn from. */
@@ -25,7 +28,22 @@ final class Scene {
     private final long firstRow;
     private final int[][][] cells;
 
+    /** Printed sheets that lie above all scraps. */
+    private final List<BentSheet> sheets;
+
     Scene(Floor floor, List<Scrap> scraps, Light light, Camera camera, double noise, long seed) {
+        this(floor, scraps, List.of(), light, camera, noise, seed);
+    }
+
+    Scene(
+            Floor floor,
+            List<Scrap> scraps,
+            List<BentSheet> sheets,
+            Light light,
+            Camera camera,
+            double noise,
+            long seed) {
+        this.sheets = List.copyOf(sheets);
         this.floor = floor;
         this.scraps = List.copyOf(scraps);
         this.light = light;
@@ -34,13 +52,10 @@ final class Scene {
         this.seed = seed;
         List<Rectangle2D> boxes =
                 scraps.stream().map(scrap -> scrap.path().getBounds2D()).toList();
-        firstColumn =
-                cell(boxes.stream().mapToDouble(Rectangle2D::getMinX).min().orElse(0) - RIM_MM);
+        firstColumn = cell(boxes.stream().mapToDouble(Rectangle2D::getMinX).min().orElse(0) - RIM_MM);
         firstRow = cell(boxes.stream().mapToDouble(Rectangle2D::getMinY).min().orElse(0) - RIM_MM);
-        long lastColumn =
-                cell(boxes.stream().mapToDouble(Rectangle2D::getMaxX).max().orElse(0) + RIM_MM);
-        long lastRow =
-                cell(boxes.stream().mapToDouble(Rectangle2D::getMaxY).max().orElse(0) + RIM_MM);
+        long lastColumn = cell(boxes.stream().mapToDouble(Rectangle2D::getMaxX).max().orElse(0) + RIM_MM);
+        long lastRow = cell(boxes.stream().mapToDouble(Rectangle2D::getMaxY).max().orElse(0) + RIM_MM);
         cells = new int[(int) (lastColumn - firstColumn + 1)][(int) (lastRow - firstRow + 1)][];
         for (int[][] column : cells) {
             Arrays.fill(column, NOTHING);
@@ -76,14 +91,35 @@ final class Scene {
     /** The photograph: four jittered rays a pixel, noise as of a phone indoors. */
     BufferedImage photograph() {
         BufferedImage image = new BufferedImage(camera.width, camera.height, BufferedImage.TYPE_3BYTE_BGR);
-        IntStream.range(0, camera.height).parallel().forEach(y -> row(image, y));
+        IntStream.range(0, camera.height).parallel().forEach(y -> row(image, y, 0, camera.width));
         return image;
     }
 
-    private void row(BufferedImage image, int y) {
+    /** The same, drawn only where the sheets lie and a little way round them; the rest is grey. */
+    BufferedImage ofSheets(int margin) {
+        BufferedImage image = new BufferedImage(camera.width, camera.height, BufferedImage.TYPE_3BYTE_BGR);
+        Arrays.fill(((DataBufferByte) image.getRaster().getDataBuffer()).getData(), (byte) 120);
+        for (BentSheet sheet : sheets) {
+            double[][] at = Arrays.stream(sheet.corners())
+                    .map(c -> camera.pictureAt(c[0], c[1]))
+                    .toArray(double[][]::new);
+            DoubleSummaryStatistics x = Arrays.stream(at).mapToDouble(p -> p[0]).summaryStatistics();
+            DoubleSummaryStatistics y = Arrays.stream(at).mapToDouble(p -> p[1]).summaryStatistics();
+            int left = (int) Math.max(0, x.getMin() - margin);
+            int right = (int) Math.min(camera.width, x.getMax() + margin);
+            IntStream.range(
+                            (int) Math.max(0, y.getMin() - margin),
+                            (int) Math.min(camera.height, y.getMax() + margin))
+                    .parallel()
+                    .forEach(row -> row(image, row, left, right));
+        }
+        return image;
+    }
+
+    private void row(BufferedImage image, int y, int left, int right) {
         Chance chance = new Chance(seed * 31 + y);
-        int[] line = new int[camera.width];
-        for (int x = 0; x < camera.width; x++) {
+        int[] line = new int[right - left];
+        for (int x = left; x < right; x++) {
             double r = 0;
             double g = 0;
             double b = 0;
@@ -95,9 +131,9 @@ final class Scene {
                 g += p.g();
                 b += p.b();
             }
-            line[x] = (noisy(r / 4, chance) << 16) | (noisy(g / 4, chance) << 8) | noisy(b / 4, chance);
+            line[x - left] = (noisy(r / 4, chance) << 16) | (noisy(g / 4, chance) << 8) | noisy(b / 4, chance);
         }
-        image.setRGB(0, y, camera.width, 1, line, 0, camera.width);
+        image.setRGB(left, y, right - left, 1, line, 0, right - left);
     }
 
     private int noisy(double linear, Chance chance) {
@@ -110,6 +146,12 @@ final class Scene {
         double dx = (px - camera.width / 2.0) / camera.width;
         double dy = (py - camera.height / 2.0) / camera.width;
         double lit = light.at(at[0], at[1]) * (1 - light.falloff() * (dx * dx + dy * dy));
+        for (BentSheet sheet : sheets) {
+            Optional<Paint> print = sheet.seen(camera, px, py);
+            if (print.isPresent()) {
+                return print.get().times(lit);
+            }
+        }
         int[] near = near(at[0], at[1]);
         double contact = 1;
         for (int i = near.length - 1; i >= 0; i--) {

@@ -53,6 +53,17 @@ class PhotoPageTest extends StashVisit {
         return first("class=\"piece look\" data-piece=\"(\\w+)\"", get(page).body());
     }
 
+    @Test
+    void the_measuring_sheet_is_there_to_print_and_what_its_line_measures_is_looked_at() throws Exception {
+        assertThat(get("/stash/photo").body()).contains("/stash/measuring-sheet.pdf", "The measuring sheet");
+        HttpResponse<String> sheet = get("/stash/measuring-sheet.pdf?paper=letter");
+        assertThat(sheet.statusCode()).isEqualTo(200);
+        assertThat(sheet.headers().firstValue("Content-Type")).contains("application/pdf");
+        HttpResponse<String> refused = send("/stash/photo", "picture", FEW, "sheet", "sheet", "line", "5 cm");
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.body()).contains("about 20 cm");
+    }
+
     private HttpResponse<String> change(String page, String... fields) throws IOException, InterruptedException {
         return post(page + "/change", fields);
     }

@@ -1,0 +1,266 @@
+package hearthcloth.photo.scale;
+
+import hearthcloth.geometry.Point;
+import hearthcloth.photo.edge.EdgeFit;
+import hearthcloth.photo.edge.FittedPolygon;
+import hearthcloth.photo.edge.SubpixelEdges;
+import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.plane.Homography;
+import hearthcloth.photo.plane.MeasuringSheet;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds measuring sheets. Marks that lie to each other as on the print belong to one sheet; three of them make it certain,
+ * since cloth does not lie so. Then every mark that shows at all is measured in the full picture.
+ */
+public final class MeasuringSheetFinder {
+
+    /** With fewer marks it is no sheet. */
+    private static final int LEAST_MARKS = 3;
+    /**
+     * How far a mark may lie from where one other mark says, as a share of the distance between them: what tilt does to a
+     * parallel projection, and bending.
+     */
+    private static final double NEAR_SHARE = 0.4;
+    /** The same from where all others say, in millimetres on the print: what bending does. */
+    private static final double NEAR_MM = 14;
+    /** The share of a mark's cells that must be as printed, so that it counts; a chance pattern has half. */
+    private static final double LEAST_LIKE = 0.86;
+    /** How far in from the expected side a side is looked for, as a share of a cell, so that no other edge is met. */
+    private static final double REACH = 0.75;
+    /** A corner may be found this far from where it was expected, as a share of a cell. */
+    private static final double LEASH = 0.9;
+    /** The share of a side that must show. */
+    private static final double LEAST_SHARE = 0.35;
+    /** A corner is not known better than this, in pixels. */
+    private static final double LEAST_DEVIATION = 0.06;
+    /** How far the paper reaches beyond the dark rim on either kind of paper, in millimetres, with the print a little off. */
+    private static final double BESIDE_MM = 15;
+
+    private static final double BEYOND_MM = 24;
+
+    private final PixelImage picture;
+    private final LensModel lens;
+
+    private MeasuringSheetFinder(PixelImage picture) {
+        this.picture = picture;
+        this.lens = LensModel.unknown(picture);
+    }
+
+    /**
+     * The sheets in a picture, the one that shows most of its marks first.
+     *
+     * @param thorough whether to look in the finer picture too where the reduced one shows too little
+     */
+    public static List<MarkedSheet> in(PixelImage picture, LabThumbnail coarse, boolean thorough) {
+        MeasuringSheetFinder finder = new MeasuringSheetFinder(picture);
+        List<CodedMarks.Seen> seen = CodedMarks.in(coarse);
+        List<MarkedSheet> found = finder.sheets(seen);
+        if (found.isEmpty() && (thorough || !seen.isEmpty()) && coarse.step > 1) {
+            found = finder.sheets(CodedMarks.in(picture, coarse.step / 2));
+        }
+        return found;
+    }
+
+    private List<MarkedSheet> sheets(List<CodedMarks.Seen> seen) {
+        List<CodedMarks.Seen> left = new ArrayList<>(seen);
+        List<MarkedSheet> found = new ArrayList<>();
+        while (left.size() >= LEAST_MARKS) {
+            List<CodedMarks.Seen> together = largest(left);
+            if (together.size() < LEAST_MARKS) {
+                break;
+            }
+            left.removeAll(together);
+            measured(together).ifPresent(found::add);
+        }
+        found.sort(Comparator.comparingInt((MarkedSheet sheet) -> -sheet.marks().size()));
+        return found;
+    }
+
+    private static List<CodedMarks.Seen> largest(List<CodedMarks.Seen> among) {
+        List<CodedMarks.Seen> best = List.of();
+        for (CodedMarks.Seen seed : among) {
+            List<CodedMarks.Seen> group = agreeing(seed, among);
+            best = group.size() > best.size() ? group : best;
+        }
+        return best;
+    }
+
+    private static List<CodedMarks.Seen> agreeing(CodedMarks.Seen seed, List<CodedMarks.Seen> among) {
+        Parallel parallel = Parallel.of(seed);
+        List<CodedMarks.Seen> group = new ArrayList<>();
+        for (CodedMarks.Seen one : among) {
+            double far = one.mark().middle().to(seed.mark().middle());
+            Point expected = parallel.raw(one.mark().middle());
+            double near = (NEAR_SHARE * far + MeasuringSheet.MARK_MM / 4) * parallel.pixelsPerMm();
+            boolean first = group.stream().noneMatch(other -> other.mark().equals(one.mark()));
+            if (one == seed || (first && !one.mark().equals(seed.mark()) && middle(one).to(expected) < near)) {
+                group.add(one);
+            }
+        }
+        return group.size() < LEAST_MARKS ? group : settled(group);
+    }
+
+    /** Without those that lie elsewhere than all others say, the worst first. */
+    private static List<CodedMarks.Seen> settled(List<CodedMarks.Seen> group) {
+        List<CodedMarks.Seen> kept = new ArrayList<>(group);
+        while (kept.size() >= LEAST_MARKS) {
+            Homography toPrint = toPrint(kept);
+            CodedMarks.Seen worst = kept.stream()
+                    .max(Comparator.comparingDouble(one -> off(one, toPrint)))
+                    .orElseThrow();
+            if (off(worst, toPrint) < NEAR_MM) {
+                return kept;
+            }
+            kept.remove(worst);
+        }
+        return kept;
+    }
+
+    private static double off(CodedMarks.Seen one, Homography toPrint) {
+        return toPrint.map(middle(one)).to(one.mark().middle());
+    }
+
+    private static Homography toPrint(List<CodedMarks.Seen> marks) {
+        return Homography.of(corners(marks), prints(marks));
+    }
+
+    private static List<Point> corners(List<CodedMarks.Seen> marks) {
+        return marks.stream().flatMap(one -> one.corners().stream()).toList();
+    }
+
+    private static List<Point> prints(List<CodedMarks.Seen> marks) {
+        return marks.stream().flatMap(one -> one.mark().corners().stream()).toList();
+    }
+
+    private static Point middle(CodedMarks.Seen one) {
+        List<Point> c = one.corners();
+        return c.get(0).towards(c.get(2), 0.5).towards(c.get(1).towards(c.get(3), 0.5), 0.5);
+    }
+
+    /** How one mark shows, without perspective: enough to tell where its neighbours are about. */
+    private record Parallel(MeasuringSheet.Mark mark, Point corner, Point across, Point down) {
+
+        static Parallel of(CodedMarks.Seen seen) {
+            List<Point> c = seen.corners();
+            double side = 2 * MeasuringSheet.MARK_MM;
+            return new Parallel(
+                    seen.mark(),
+                    middle(seen),
+                    new Point(
+                            (c.get(1).x() - c.get(0).x() + c.get(2).x() - c.get(3).x()) / side,
+                            (c.get(1).y() - c.get(0).y() + c.get(2).y() - c.get(3).y()) / side),
+                    new Point(
+                            (c.get(3).x() - c.get(0).x() + c.get(2).x() - c.get(1).x()) / side,
+                            (c.get(3).y() - c.get(0).y() + c.get(2).y() - c.get(1).y()) / side));
+        }
+
+        Point raw(Point print) {
+            double x = print.x() - mark.middle().x();
+            double y = print.y() - mark.middle().y();
+            return corner.plus(x * across.x() + y * down.x(), x * across.y() + y * down.y());
+        }
+
+        double pixelsPerMm() {
+            return Math.max(Math.hypot(across.x(), across.y()), Math.hypot(down.x(), down.y()));
+        }
+    }
+
+    private Optional<MarkedSheet> measured(List<CodedMarks.Seen> group) {
+        Homography toPicture = Homography.of(prints(group), corners(group));
+        List<MarkedSheet.Placed> placed = new ArrayList<>();
+        double sharp = 0;
+        for (MeasuringSheet.Mark mark : MeasuringSheet.marks()) {
+            List<Point> rough = group.stream()
+                    .filter(one -> one.mark().equals(mark))
+                    .findFirst()
+                    .map(CodedMarks.Seen::corners)
+                    .orElseGet(() -> mark.corners().stream().map(toPicture::map).toList());
+            Optional<FittedPolygon> fitted = fitted(rough).filter(at -> isLike(mark, at.corners()));
+            if (fitted.isPresent()) {
+                sharp += fitted.get().sharpness();
+                for (int i = 0; i < 4; i++) {
+                    double deviation = Math.hypot(end(fitted.get(), i), end(fitted.get(), (i + 3) % 4));
+                    placed.add(new MarkedSheet.Placed(
+                            mark.corners().get(i), fitted.get().corners().get(i), deviation));
+                }
+            }
+        }
+        if (placed.size() < 4 * LEAST_MARKS) {
+            return Optional.empty();
+        }
+        return Optional.of(new MarkedSheet(
+                placed,
+                field(toPicture, new Point(-BESIDE_MM, -BEYOND_MM), beyond()),
+                field(toPicture, MeasuringSheet.WHITE.get(0), MeasuringSheet.WHITE.get(1)),
+                4 * sharp / placed.size()));
+    }
+
+    private static Point beyond() {
+        return new Point(MeasuringSheet.WIDTH_MM + BESIDE_MM, MeasuringSheet.HEIGHT_MM + BEYOND_MM);
+    }
+
+    private static List<Point> field(Homography toPicture, Point from, Point to) {
+        return List.of(from, new Point(to.x(), from.y()), to, new Point(from.x(), to.y())).stream()
+                .map(toPicture::map)
+                .toList();
+    }
+
+    private static double end(FittedPolygon at, int side) {
+        return 1.5 * Math.hypot(at.fits().get(side).deviation(), LEAST_DEVIATION);
+    }
+
+    /** A mark's outline in the full picture, where all four sides show. */
+    private Optional<FittedPolygon> fitted(List<Point> rough) {
+        double cell = shortest(rough) / MeasuringSheet.CELLS;
+        int reach = (int) Math.max(2, Math.round(REACH * cell));
+        boolean inside = rough.stream().allMatch(c -> picture.holds(c.x(), c.y(), reach + 3));
+        if (!inside || cell < 2) {
+            return Optional.empty();
+        }
+        List<EdgeFit> sides = new SubpixelEdges(picture, reach, false).of(rough);
+        FittedPolygon at = FittedPolygon.of(rough, sides, lens, 1.2, LEASH * cell);
+        boolean shows = at.fits().stream().allMatch(fit -> fit.share() > LEAST_SHARE);
+        boolean moved = rough.equals(at.corners());
+        return shows && !moved ? Optional.of(at) : Optional.empty();
+    }
+
+    private static double shortest(List<Point> corners) {
+        double least = Double.MAX_VALUE;
+        for (int i = 0; i < 4; i++) {
+            least = Math.min(least, corners.get(i).to(corners.get((i + 1) % 4)));
+        }
+        return least;
+    }
+
+    /** Whether the cells inside an outline are as printed: black ones darker than the mean of the black and white ones. */
+    private boolean isLike(MeasuringSheet.Mark mark, List<Point> corners) {
+        List<Point> square = FloorPlane.rectangle(MeasuringSheet.CELLS, MeasuringSheet.CELLS);
+        Homography cells = Homography.of(square, corners);
+        double[] value = new double[MeasuringSheet.CELLS * MeasuringSheet.CELLS];
+        double[] mean = new double[2];
+        int[] count = new int[2];
+        for (int i = 0; i < value.length; i++) {
+            int column = i % MeasuringSheet.CELLS;
+            int row = i / MeasuringSheet.CELLS;
+            double[] sum = new double[3];
+            Point at = cells.map(new Point(column + 0.5, row + 0.5));
+            picture.add(at.x(), at.y(), 1, sum);
+            value[i] = sum[0] + sum[1] + sum[2];
+            int which = mark.isBlack(column, row) ? 1 : 0;
+            mean[which] += value[i];
+            count[which]++;
+        }
+        double between = (mean[0] / count[0] + mean[1] / count[1]) / 2;
+        int like = 0;
+        for (int i = 0; i < value.length; i++) {
+            like += value[i] < between == mark.isBlack(i % MeasuringSheet.CELLS, i / MeasuringSheet.CELLS) ? 1 : 0;
+        }
+        return like >= LEAST_LIKE * value.length;
+    }
+}

@@ -1,0 +1,103 @@
+package hearthcloth.plan.model;
+
+import hearthcloth.cloth.layout.Order;
+import java.util.Optional;
+
+/**
+ * A cloth without one hearth and its rounds: scraps as they are, small log cabins set together, or log cabins with scraps
+ * round them.
+ *
+ * @param blocks the log cabins; empty where all is scraps
+ * @param scraps whether scraps fill the cloth, or what is left round the blocks
+ * @param cutting how scraps may be cut
+ */
+public record Patchwork(Optional<Blocks> blocks, boolean scraps, ScrapRule cutting) {
+
+    /** The most blocks in a row, and the most rows. */
+    public static final int MOST_BLOCKS = 12;
+
+    public Patchwork {
+        if (blocks.isEmpty() && !scraps) {
+            throw new IllegalArgumentException("neither blocks nor scraps");
+        }
+    }
+
+    /** Scraps as they are, cut where it helps. */
+    public static Patchwork free() {
+        return new Patchwork(Optional.empty(), true, ScrapRule.EITHER);
+    }
+
+    /** How scraps may be cut. */
+    public enum ScrapRule {
+        /** No scrap is cut in two; only edges are trimmed. */
+        AS_THEY_ARE,
+        /** A scrap may be cut in two where its offcut can be used again. */
+        CUT,
+        /** Arrangements of both kinds are offered. */
+        EITHER
+    }
+
+    /**
+     * Small log cabins, set together in rows.
+     *
+     * @param across how many in a row
+     * @param down how many rows
+     * @param rounds rounds of bars in each
+     * @param order in which the bars of a block are laid
+     * @param setting how the light and dark halves of the blocks lie; empty where several are to be offered
+     */
+    public record Blocks(int across, int down, int rounds, Order order, Optional<Setting> setting) {
+
+        public Blocks {
+            if (across < 1 || down < 1 || rounds < 1 || across > MOST_BLOCKS || down > MOST_BLOCKS) {
+                throw new IllegalArgumentException(across + " x " + down + " blocks of " + rounds + " rounds");
+            }
+        }
+    }
+
+    /**
+     * How the blocks of a cloth are turned against each other, each with a light and a dark half: the settings of the trade
+     * (docs/sources.md#block-settings).
+     */
+    public enum Setting {
+        /** All alike: each block lies as the first. */
+        ALIKE("all alike", "every block lies the same way"),
+        /** Straight furrow: light and dark run in diagonal bands. */
+        STRAIGHT_FURROW("straight furrow", "light and dark run in bands from corner to corner"),
+        /** Barn raising: light and dark lie in squares on their points round the middle. */
+        BARN_RAISING("barn raising", "light and dark go out from the middle in squares on their points"),
+        /** Sunshine and shadow: light halves of four blocks meet, and so do the dark ones. */
+        SUNSHINE_AND_SHADOW("sunshine and shadow", "the light halves of four blocks meet, and the dark ones"),
+        /** Each block is turned as chance will have it. */
+        TURNED_AT_WILL("turned at will", "each block is turned as chance had it");
+
+        private final String words;
+        private final String idea;
+
+        Setting(String words, String idea) {
+            this.words = words;
+            this.idea = idea;
+        }
+
+        /** Its name, as a maker says and types it. */
+        public String words() {
+            return words;
+        }
+
+        /** What it looks like, to end a sentence. */
+        public String idea() {
+            return idea;
+        }
+
+        /** The setting of this name. */
+        public static Optional<Setting> named(String text) {
+            String plain = text.strip().toLowerCase(java.util.Locale.ROOT).replaceAll("[\\s_-]+", " ");
+            for (Setting setting : values()) {
+                if (setting.words.equals(plain)) {
+                    return Optional.of(setting);
+                }
+            }
+            return Optional.empty();
+        }
+    }
+}

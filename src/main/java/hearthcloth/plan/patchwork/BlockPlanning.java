@@ -1,0 +1,211 @@
+package hearthcloth.plan.patchwork;
+
+import hearthcloth.cutstock.piecing.WishedCloth;
+import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Patchwork;
+import hearthcloth.plan.model.Patchwork.Blocks;
+import hearthcloth.plan.model.Patchwork.Setting;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Plans cloths of small log cabins, with or without scraps round them, in one setting or in several. */
+final class BlockPlanning {
+
+    /** The side of the blocks together, of the cloth's, where scraps lie round them; ours. */
+    private static final double MIDDLE = 0.55;
+    /** Sizes tried for the largest cloth, from the largest: each is so much of the one before; ours. */
+    private static final double SMALLER = 0.93;
+    /** The side of the first size tried, of what the fabric would make without any loss; ours. */
+    private static final double FIRST = 0.85;
+
+    private final MarkedHeap heap;
+    private final Patchwork patchwork;
+    private final Blocks blocks;
+    private final PatchworkEffort work;
+    private final Ruler ruler;
+
+    BlockPlanning(MarkedHeap heap, Patchwork patchwork, Blocks blocks, PatchworkEffort work) {
+        this.heap = heap;
+        this.patchwork = patchwork;
+        this.blocks = blocks;
+        this.work = work;
+        this.ruler = heap.wish().preferences().ruler();
+    }
+
+    PlanOutcome outcome() {
+        Optional<Size> wished = heap.wish().target().size();
+        if (wished.isPresent()) {
+            List<Plan> plans = plans(wished.get(), "");
+            return plans.isEmpty() ? lacking(wished.get()) : new PlanOutcome.Proposals(plans);
+        }
+        return largest(Size.square(heap.finished((long) (FIRST * Math.sqrt(heap.netArea())))))
+                .<PlanOutcome>map(PlanOutcome.Proposals::new)
+                .orElseGet(() -> lacking(Size.square(step())));
+    }
+
+    private Length step() {
+        return ruler.isMetric() ? Length.cm(1) : Length.inches(1, 2);
+    }
+
+    /** The first that is found of sizes that become ever smaller. */
+    private Optional<List<Plan>> largest(Size from) {
+        Length step = step();
+        double scale = 1;
+        while (true) {
+            Length width = step.times((long) (from.width().nm() * scale / step.nm()));
+            Length height = step.times((long) (from.height().nm() * scale / step.nm()));
+            if (heap.netMarks(width) < leastNet(blocks.across()) || heap.netMarks(height) < leastNet(blocks.down())) {
+                return Optional.empty();
+            }
+            List<Plan> plans = plans(
+                    new Size(width, height), "The size: the largest that was found, in steps of about a fourteenth.");
+            if (!plans.isEmpty()) {
+                return Optional.of(plans);
+            }
+            scale *= SMALLER;
+        }
+    }
+
+    /** The least net side that so many blocks could have. */
+    private long leastNet(int count) {
+        int bars = blocks.order().sides().size() / 2 * blocks.rounds();
+        long least = heap.allowances().cutToShow(heap.terms(true).least())
+                - heap.allowances().seam();
+        return (bars + 1) * least * count;
+    }
+
+    private List<Plan> plans(Size size, String aboutSize) {
+        List<Plan> plans = new ArrayList<>();
+        List<Setting> settings = settings();
+        int most = Math.max(1, heap.wish().preferences().proposals());
+        for (int i = 0; i < settings.size() && plans.size() < most; i++) {
+            if (!plans.isEmpty() && work.budget().spent()) {
+                break;
+            }
+            Optional<Plan> plan = plan(size, settings.get(i), i, aboutSize);
+            plan.ifPresent(plans::add);
+            work.tell(i + 1, settings.size(), plans.size(), plan.filter(one -> plans.size() == 1));
+            if (plan.isEmpty() && i == 0) {
+                break;
+            }
+        }
+        return plans;
+    }
+
+    private List<Setting> settings() {
+        if (blocks.across() * blocks.down() == 1) {
+            return List.of(blocks.setting().orElse(Setting.ALIKE));
+        }
+        return blocks.setting()
+                .map(List::of)
+                .orElse(List.of(
+                        Setting.STRAIGHT_FURROW,
+                        Setting.BARN_RAISING,
+                        Setting.SUNSHINE_AND_SHADOW,
+                        Setting.TURNED_AT_WILL,
+                        Setting.ALIKE));
+    }
+
+    private Optional<Plan> plan(Size size, Setting setting, int number, String aboutSize) {
+        long seed = heap.wish().preferences().seed() + number;
+        long width = heap.netMarks(size.width());
+        long height = heap.netMarks(size.height());
+        double share = patchwork.scraps() ? MIDDLE : 1;
+        long within = (long) (width * share);
+        long high = (long) (height * share);
+        if (within < leastNet(blocks.across()) || high < leastNet(blocks.down())) {
+            return Optional.empty();
+        }
+        BlockTurns turns = new BlockTurns(blocks, setting, seed);
+        return new BlockCloths(heap, blocks)
+                .search(within, high, turns, work.trials(number > 0), seed)
+                .flatMap(set -> patchwork.scraps()
+                        ? bordered(size, new WishedCloth(within, high), set, seed)
+                                .map(whole ->
+                                        made(whole.tree(), size, shifted(set, whole.before()), set, setting, aboutSize))
+                        : Optional.of(made(set.tree(), size, set.blocks(), set, setting, aboutSize)));
+    }
+
+    private Optional<ScrapBorder.Bordered> bordered(
+            Size size, WishedCloth within, BlockCloths.SetTogether set, long seed) {
+        WishedCloth whole = new WishedCloth(heap.netMarks(size.width()), heap.netMarks(size.height()));
+        boolean offcuts = patchwork.cutting() != Patchwork.ScrapRule.AS_THEY_ARE;
+        return new ScrapBorder(heap, set.tree()).around(whole, within, offcuts, work.share(false), seed);
+    }
+
+    /** The numbers of the blocks' patches where others come before them. */
+    private static List<Set<Integer>> shifted(BlockCloths.SetTogether set, int before) {
+        List<Set<Integer>> blocks = new ArrayList<>();
+        for (Set<Integer> block : set.blocks()) {
+            Set<Integer> numbers = new HashSet<>();
+            block.forEach(number -> numbers.add(number + before));
+            blocks.add(numbers);
+        }
+        return blocks;
+    }
+
+    private Plan made(
+            Pieced tree,
+            Size size,
+            List<Set<Integer>> numbers,
+            BlockCloths.SetTogether set,
+            Setting setting,
+            String aboutSize) {
+        List<String> chosen = new ArrayList<>();
+        if (!aboutSize.isEmpty()) {
+            chosen.add(aboutSize);
+        }
+        int count = blocks.across() * blocks.down();
+        chosen.add((count == 1 ? "One log cabin" : count + " log cabins, " + blocks.across() + " × " + blocks.down())
+                + ", "
+                + (blocks.rounds() == 1 ? "one round" : blocks.rounds() + " rounds") + " in each, "
+                + blocks.order().phrase() + ".");
+        if (!set.toned()) {
+            chosen.add("Light and dark are mixed: there was no way to keep them apart.");
+        }
+        Plan plan = PatchworkPlans.of(
+                tree, size, heap, numbers, new Plan.Story(title(setting), idea(setting), chosen, List.of()));
+        return plan.told(plan.story().chosenLast(Meetings.sentence(plan.cloth())));
+    }
+
+    private String title(Setting setting) {
+        String blocksAlone = blocks.across() * blocks.down() == 1
+                ? "A log cabin"
+                : setting.words().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                        + setting.words().substring(1) + ", " + blocks.across() + " × " + blocks.down() + " log cabins";
+        return patchwork.scraps() ? blocksAlone + " among scraps" : blocksAlone;
+    }
+
+    private String idea(Setting setting) {
+        if (blocks.across() * blocks.down() == 1) {
+            return "";
+        }
+        return setting.idea().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                + setting.idea().substring(1) + ". ";
+    }
+
+    private PlanOutcome lacking(Size size) {
+        List<String> why = List.of("These scraps were not enough for " + blocks.across() + " × " + blocks.down()
+                + " log cabins of " + blocks.rounds() + (blocks.rounds() == 1 ? " round" : " rounds") + " at "
+                + ruler.write(size, Rounding.NEAREST) + "; fewer blocks or rounds need less.");
+        List<Plan> nearest = heap.wish().target().size().isPresent()
+                ? largest(new Size(scaled(size.width()), scaled(size.height())))
+                        .map(plans -> plans.subList(0, 1))
+                        .orElse(List.of())
+                : List.of();
+        return new PlanOutcome.CannotMake(false, why, nearest);
+    }
+
+    private static Length scaled(Length length) {
+        return new Length((long) (length.nm() * SMALLER));
+    }
+}

@@ -1,0 +1,218 @@
+package hearthcloth.plan.patchwork;
+
+import hearthcloth.cutstock.piecing.MoreFabric;
+import hearthcloth.cutstock.piecing.PiecingBounds;
+import hearthcloth.cutstock.piecing.PiecingJob;
+import hearthcloth.cutstock.piecing.compose.Composed;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Patchwork;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Plans cloths of scraps: several arrangements of the wished size, or of the largest that the heap makes. */
+final class FreePlanning {
+
+    /** Two arrangements of which more than this share of scraps is the same are one; ours. */
+    private static final double ALIKE = 0.85;
+    /** One arrangement has many more patches than another where the other has less than this share of them; ours. */
+    private static final double MANY_MORE = 0.7;
+    /** A cloth needs so much spare fabric that it can usually be made at once; ours, from trials. */
+    private static final double LIKELY = 0.9;
+
+    /** Sides of the smaller cloths that are tried where the wished one is not found; ours. */
+    private static final double[] SMALLER = {0.98, 0.96, 0.94, 0.92, 0.9, 0.87};
+
+    private final MarkedHeap heap;
+    private final Patchwork patchwork;
+    private final PatchworkEffort work;
+    private final Ruler ruler;
+
+    FreePlanning(MarkedHeap heap, Patchwork patchwork, PatchworkEffort work) {
+        this.heap = heap;
+        this.patchwork = patchwork;
+        this.work = work;
+        this.ruler = heap.wish().preferences().ruler();
+    }
+
+    PlanOutcome outcome() {
+        Optional<Size> wished = heap.wish().target().size();
+        Optional<Size> size = wished.or(this::largest);
+        if (size.isEmpty()) {
+            return new PlanOutcome.CannotMake(
+                    false,
+                    List.of("No cloth could be made of these scraps; more of them, or larger ones, are needed."),
+                    List.of());
+        }
+        List<Plan> plans = arrangements(size.get(), wished.isEmpty());
+        return plans.isEmpty() ? lacking(size.get()) : new PlanOutcome.Proposals(plans);
+    }
+
+    /** The largest square that was found. */
+    private Optional<Size> largest() {
+        Length step = ruler.isMetric() ? Length.cm(1) : Length.inches(1, 2);
+        Length side = heap.finished((long) Math.sqrt(heap.netArea()));
+        FreeCloths cloths = new FreeCloths(heap, seed());
+        long high = side.nm() / step.nm();
+        long low = 0;
+        long next = (long) (high * Math.sqrt(LIKELY));
+        while (low < high && next > 0) {
+            if (cloths.makes(Size.square(step.times(next)), offcuts(), work.quick(low > 0))) {
+                low = next;
+            } else {
+                high = next - 1;
+            }
+            next = (low + high + 1) / 2;
+        }
+        return low == 0 ? Optional.empty() : Optional.of(Size.square(step.times(low)));
+    }
+
+    private boolean offcuts() {
+        return patchwork.cutting() != Patchwork.ScrapRule.AS_THEY_ARE;
+    }
+
+    private long seed() {
+        return heap.wish().preferences().seed();
+    }
+
+    private List<Plan> arrangements(Size size, boolean largest) {
+        List<Plan> plans = new ArrayList<>();
+        List<ScrapChoice> choices = choices();
+        int most = heap.wish().preferences().proposals();
+        double net = (double) heap.netMarks(size.width()) * heap.netMarks(size.height());
+        for (int i = 0; i < choices.size() && plans.size() < most; i++) {
+            if (!plans.isEmpty() && work.budget().spent()) {
+                break;
+            }
+            ScrapChoice choice = choices.get(i);
+            MarkedHeap from = choice.heap(heap, net);
+            MarkedHeap some = from.only(choice.of(from, net));
+            Optional<Plan> plan = arrangement(some, size, choice, i, largest)
+                    .filter(one -> choice != ScrapChoice.WHOLE || isWhole(one))
+                    .filter(one -> plans.stream().allMatch(other -> differ(one, other)));
+            plan.ifPresent(plans::add);
+            work.tell(i + 1, choices.size(), plans.size(), plan.filter(one -> plans.size() == 1));
+        }
+        return plans;
+    }
+
+    private List<ScrapChoice> choices() {
+        List<ScrapChoice> choices = new ArrayList<>(List.of(ScrapChoice.values()));
+        if (patchwork.cutting() == Patchwork.ScrapRule.CUT) {
+            choices.remove(ScrapChoice.WHOLE);
+        }
+        if (patchwork.cutting() == Patchwork.ScrapRule.AS_THEY_ARE) {
+            choices.removeAll(List.of(ScrapChoice.ANY, ScrapChoice.EVEN));
+        }
+        return choices;
+    }
+
+    private Optional<Plan> arrangement(MarkedHeap some, Size size, ScrapChoice choice, int number, boolean largest) {
+        FreeCloths cloths = new FreeCloths(some, seed() + number);
+        boolean first = number == 0;
+        return cloths.search(size, choice.offcuts() && offcuts(), work.share(!first))
+                .filter(FreeCloths.Found::full)
+                .map(found -> plan(some, found, cloths.arranged(found.tree()), told(choice, largest ? size : null)));
+    }
+
+    private Plan.Story told(ScrapChoice choice, @org.jspecify.annotations.Nullable Size largest) {
+        List<String> chosen = new ArrayList<>();
+        if (largest != null) {
+            chosen.add("The size: the largest square that was found, "
+                    + ruler.write(largest.width(), Rounding.NEAREST)
+                    + "; all these scraps together could not make one above "
+                    + ruler.write(heap.finished((long) Math.ceil(Math.sqrt(heap.netArea()))), Rounding.UP) + ".");
+        }
+        return new Plan.Story(choice.title(), "", chosen, List.of());
+    }
+
+    private Plan plan(MarkedHeap some, FreeCloths.Found found, Composed composed, Plan.Story story) {
+        List<String> chosen = new ArrayList<>(story.chosen());
+        chosen.add(Meetings.sentence(composed, some, ruler));
+        return PatchworkPlans.of(
+                composed.tree(), found.made(), some, List.of(), new Plan.Story(story.title(), "", chosen, List.of()));
+    }
+
+    /** Whether no scrap leaves an offcut that could be used again; where the maker asks for that alone, it is only told. */
+    private boolean isWhole(Plan plan) {
+        return patchwork.cutting() == Patchwork.ScrapRule.AS_THEY_ARE
+                || plan.figures().areas().offcuts() == 0;
+    }
+
+    /** Whether two arrangements use different scraps, or many more of them. */
+    private static boolean differ(Plan one, Plan other) {
+        int fewer = Math.min(one.cloth().patches().size(), other.cloth().patches().size());
+        int more = Math.max(one.cloth().patches().size(), other.cloth().patches().size());
+        if (fewer < MANY_MORE * more) {
+            return true;
+        }
+        Set<String> first = used(one);
+        Set<String> second = used(other);
+        Set<String> both = new HashSet<>(first);
+        both.retainAll(second);
+        return both.size() <= ALIKE * Math.max(first.size(), second.size());
+    }
+
+    private static Set<String> used(Plan plan) {
+        Set<String> used = new HashSet<>();
+        plan.cuts().forEach(cut -> used.add(cut.piece().id()));
+        return used;
+    }
+
+    /** What is short, how much more fabric makes it, and the nearest cloth. */
+    private PlanOutcome lacking(Size size) {
+        FreeCloths cloths = new FreeCloths(heap, seed());
+        PiecingJob job = cloths.job(size, offcuts());
+        PiecingBounds bounds = PiecingBounds.of(job);
+        List<String> why = new ArrayList<>();
+        double square = mm2();
+        if (bounds.missing() > 0) {
+            why.add("However these scraps are laid, they are " + ruler.area(bounds.missing() * square, Rounding.DOWN)
+                    + " short once the seams are taken off.");
+        }
+        MoreFabric.enough(job, 0, work.fabric()::spent, seed())
+                .ifPresent(more -> why.add("With one more piece of "
+                        + ruler.write(size(more.piece().width(), more.piece().height()), Rounding.UP)
+                        + " it was found to be possible."));
+        List<Plan> nearest = nearest(cloths, size).stream()
+                .map(found -> plan(heap, found, cloths.arranged(found.tree()), told(ScrapChoice.ANY, null)))
+                .toList();
+        return new PlanOutcome.CannotMake(bounds.missing() > 0, why, nearest);
+    }
+
+    /** The least smaller cloth that is found: first two to ten per cent smaller, then as it comes. */
+    private Optional<FreeCloths.Found> nearest(FreeCloths cloths, Size size) {
+        for (double share : SMALLER) {
+            Size smaller = new Size(onMark(size.width(), share), onMark(size.height(), share));
+            if (cloths.mayMake(smaller)) {
+                Optional<FreeCloths.Found> found = cloths.search(smaller, offcuts(), work.quick(false))
+                        .filter(FreeCloths.Found::full);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return cloths.search(size, offcuts(), work.share(false));
+    }
+
+    private Length onMark(Length length, double share) {
+        return new Length((long) (length.nm() * share)).roundedTo(heap.mark(), Rounding.DOWN);
+    }
+
+    private Size size(long width, long height) {
+        return new Size(heap.mark().times(width), heap.mark().times(height));
+    }
+
+    /** One square mark. */
+    private double mm2() {
+        double mark = heap.mark().in(hearthcloth.measure.Unit.MILLIMETRE);
+        return mark * mark;
+    }
+}

@@ -1,0 +1,50 @@
+package hearthcloth.plan.patchwork;
+
+import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.model.Patchwork;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.PlanProgress;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.stash.Stash;
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * From a wish and a heap to cloths of scraps or of small log cabins. The same stash, wish and effort give the same cloths, as
+ * long as the budget does not end first.
+ */
+public final class PatchworkPlanner {
+
+    private PatchworkPlanner() {}
+
+    /**
+     * Plans cloths.
+     *
+     * @param effort how long is searched, 1 and more, counted in steps
+     * @param budget ends the search early, but not before a first cloth is found or found to be out of reach
+     * @param seen receives how far the search has come, on the calling thread
+     */
+    public static PlanOutcome plan(
+            Stash stash, Wish wish, Patchwork patchwork, int effort, Budget budget, Consumer<PlanProgress> seen) {
+        Stash chosen = wish.preferences().fabrics().isEmpty()
+                ? stash
+                : stash.only(wish.preferences().fabrics());
+        MarkedHeap heap = MarkedHeap.of(chosen.pieces(), chosen.fabrics(), wish);
+        if (heap.pieces().isEmpty()) {
+            return new PlanOutcome.CannotMake(true, List.of(none(chosen, wish)), List.of());
+        }
+        PatchworkEffort work = new PatchworkEffort(effort, budget, seen);
+        return patchwork
+                .blocks()
+                .map(blocks -> new BlockPlanning(heap, patchwork, blocks, work).outcome())
+                .orElseGet(() -> new FreePlanning(heap, patchwork, work).outcome());
+    }
+
+    private static String none(Stash stash, Wish wish) {
+        return stash.pieces().isEmpty()
+                ? "The stash is empty; add at least one piece."
+                : "No piece is large enough for a patch that shows "
+                        + wish.preferences().ruler().write(wish.rules().leastPiece(), hearthcloth.measure.Rounding.UP)
+                        + " each way; wish a smaller --least-piece.";
+    }
+}

@@ -1,0 +1,125 @@
+package hearthcloth.plan.patchwork;
+
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Which scraps of a heap a cloth may be made of, so that arrangements differ to the eye. */
+enum ScrapChoice {
+    /** All, cut where it helps. */
+    ANY("Scraps as they come", true),
+    /** All, but none is cut in two. */
+    WHOLE("No scrap cut in two", false),
+    /** The small ones first: many patches. */
+    SMALL("Many small scraps", true),
+    /** The large ones first: few seams. */
+    LARGE("Few large scraps", true),
+    /** Two or three patches out of each large one: sizes more alike. */
+    EVEN("Sizes more alike", true),
+    /** Those whose colours lie nearest together. */
+    CALM("Colours near each other", true),
+    /** The darkest and the lightest. */
+    LIVELY("Light against dark", true);
+
+    /** So much more than the cloth's net area is left to choose among; ours. */
+    private static final double TO_CHOOSE = 1.45;
+
+    /** About so many patches a cloth has at least where sizes are to be alike; ours. */
+    private static final double FEWEST = 9;
+
+    private final String title;
+    private final boolean offcuts;
+
+    ScrapChoice(String title, boolean offcuts) {
+        this.title = title;
+        this.offcuts = offcuts;
+    }
+
+    String title() {
+        return title;
+    }
+
+    /** Whether a scrap may be cut in two where its offcut goes back. */
+    boolean offcuts() {
+        return offcuts;
+    }
+
+    /** The heap to choose from: itself, or with pieces parted that are large among the others or for the cloth. */
+    MarkedHeap heap(MarkedHeap whole, double net) {
+        return this == EVEN ? whole.parted(Math.min(whole.middleArea(), net / FEWEST)) : whole;
+    }
+
+    /**
+     * The scraps of the heap to choose among.
+     *
+     * @param net the net area of the cloth in square marks
+     */
+    List<Integer> of(MarkedHeap heap, double net) {
+        List<Integer> all =
+                new ArrayList<>(IntStream.range(0, heap.pieces().size()).boxed().toList());
+        if (this == ANY || this == WHOLE || this == EVEN) {
+            return all;
+        }
+        all.sort(order(heap));
+        List<Integer> chosen = new ArrayList<>();
+        long seam = heap.allowances().seam();
+        double sum = 0;
+        for (int scrap : all) {
+            if (sum < TO_CHOOSE * net) {
+                chosen.add(scrap);
+                sum += (double) (heap.scraps().get(scrap).width() - seam)
+                        * (heap.scraps().get(scrap).height() - seam);
+            }
+        }
+        return chosen.stream().sorted().toList();
+    }
+
+    private Comparator<Integer> order(MarkedHeap heap) {
+        Comparator<Integer> bySize =
+                Comparator.comparingDouble(scrap -> heap.pieces().get(scrap).areaMm2());
+        return switch (this) {
+            case SMALL -> bySize;
+            case LARGE -> bySize.reversed();
+            case CALM -> {
+                Fabric most = most(heap);
+                yield Comparator.comparingDouble(scrap -> fabric(heap, scrap)
+                        .colour()
+                        .lab()
+                        .difference(most.colour().lab()));
+            }
+            case LIVELY -> {
+                double middle = middle(heap);
+                yield Comparator.comparingDouble((Integer scrap) ->
+                                Math.abs(fabric(heap, scrap).colour().lab().lightness() - middle))
+                        .reversed();
+            }
+            default -> bySize;
+        };
+    }
+
+    private static Fabric fabric(MarkedHeap heap, int scrap) {
+        return heap.pieces().get(scrap).fabric();
+    }
+
+    /** The fabric of which there is most. */
+    private static Fabric most(MarkedHeap heap) {
+        List<Piece> pieces = heap.pieces();
+        return pieces.stream()
+                .map(Piece::fabric)
+                .max(Comparator.comparingDouble(fabric -> pieces.stream()
+                        .filter(piece -> piece.fabric().equals(fabric))
+                        .mapToDouble(Piece::areaMm2)
+                        .sum()))
+                .orElseThrow();
+    }
+
+    private static double middle(MarkedHeap heap) {
+        return heap.pieces().stream()
+                .mapToDouble(piece -> piece.fabric().colour().lab().lightness())
+                .average()
+                .orElse(0);
+    }
+}
