@@ -98,9 +98,9 @@ class GuideTest {
         }
     }
 
-    /** Guides of eight bars in one piece each, and of 24 bars in three parts each. */
+    /** Guides of eight bars in one piece each, and of 16 bars in three parts each. */
     @ParameterizedTest
-    @CsvSource({"2, 1, 10, 5", "6, 3, 28, 6"})
+    @CsvSource({"2, 1, 10, 5", "4, 3, 28, 6"})
     void guides_have_few_pages_full_and_fewer_for_a_class(int rounds, int parts, int full, int forClass) {
         Plan plan = Samples.large(rounds, parts);
         Guide guide = Guide.of(plan, Ruler.EIGHTHS);

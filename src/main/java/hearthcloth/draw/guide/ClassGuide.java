@@ -53,8 +53,9 @@ public final class ClassGuide {
                 .finished(plan.story().title()));
         cover.facesOrFront();
         cover.threadAndTools();
-        list("Before you cut", guide.gather().washing());
-        list("Take care", plan.story().cautions());
+        List<String> before = new ArrayList<>(guide.gather().washing());
+        before.addAll(plan.story().cautions());
+        list("Before you cut", before);
         pieces();
         seam();
         table();
@@ -65,7 +66,7 @@ public final class ClassGuide {
     }
 
     private void pieces() {
-        flow.heading("Fabric and pieces");
+        heading("Fabric and pieces");
         paragraph("Each piece with what you cut from it. Sizes are width × length in "
                 + (ruler.isMetric() ? "centimetres" : "inches")
                 + ": the second number runs along the lengthwise grain.");
@@ -101,7 +102,7 @@ public final class ClassGuide {
         if (seams.isEmpty()) {
             return;
         }
-        flow.heading("The seam");
+        heading("The seam");
         flow.add(PinnedPicture.of(plan, ruler, flow.width()));
         SeamPicture.of(plan, ruler).ifPresent(section -> flow.gap(3).add(section));
         TaskBlock block = new TaskBlock(flow.width(), ruler);
@@ -116,7 +117,7 @@ public final class ClassGuide {
         if (seams.isEmpty()) {
             return;
         }
-        flow.heading("All seams, in order");
+        heading("All seams, in order");
         SeamTable table = new SeamTable(seams, ruler);
         paragraph(
                 "Sew every seam as in step 1. \"The work\" is everything sewn together so far. Sizes are width × height,"
@@ -129,7 +130,7 @@ public final class ClassGuide {
         if (guide.hemming().isEmpty()) {
             return;
         }
-        flow.heading("Hem");
+        heading("Hem");
         flow.add(new HemPicture(plan, ruler).block(flow.width()));
         for (Task task : guide.hemming()) {
             TextColumn column = new TextColumn(flow.width());
@@ -140,7 +141,7 @@ public final class ClassGuide {
 
     private void tie(Wrapped wrapped) {
         Tying tying = Tying.of(wrapped.tie(), wrapped.gift());
-        flow.heading("Tie it");
+        heading("Tie it");
         paragraph(wrapped.fit(plan.cloth()).sentence(ruler));
         int number = 1;
         for (Tying.Step step : tying.steps()) {
@@ -156,15 +157,20 @@ public final class ClassGuide {
 
     private void care() {
         list("Washing", guide.notes().washing());
-        flow.heading("Take care");
+        heading("Take care");
         for (Caution caution : guide.notes().cautions()) {
             item(caution.topic() + ": " + caution.words());
         }
     }
 
-    private void list(String heading, List<String> lines) {
+    private void heading(String words) {
+        flow.gap(2.5).lead(
+                new TextColumn(flow.width()).words(words, PrintSizes.STEP).gap(0.8).finished(words));
+    }
+
+    private void list(String title, List<String> lines) {
         if (!lines.isEmpty()) {
-            flow.heading(heading);
+            heading(title);
             lines.forEach(this::item);
         }
     }
@@ -172,7 +178,7 @@ public final class ClassGuide {
     private void item(String line) {
         flow.add(new TextColumn(flow.width())
                 .item("•", 4, line, PrintSizes.BODY)
-                .gap(0.6)
+                .gap(0.3)
                 .finished(line));
     }
 

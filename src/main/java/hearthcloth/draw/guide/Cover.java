@@ -44,7 +44,7 @@ public final class Cover {
     private static final double LARGE = 185;
 
     /** The height of the front where it stands alone in the guide for a class. */
-    private static final double ALONE = 160;
+    private static final double ALONE = 146;
 
     private final Plan plan;
     private final Guide guide;

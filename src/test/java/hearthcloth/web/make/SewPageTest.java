@@ -165,7 +165,7 @@ class SewPageTest {
             var side = visit.post(sew + "/side", "step", String.valueOf(i));
             if (side.statusCode() == 200) {
                 step = i;
-                assertThat(side.body()).contains("lies the other side up", "one step is undone");
+                assertThat(side.body()).contains("is wrong side up", "one step is undone");
                 break;
             }
         }
