@@ -163,6 +163,10 @@ public final class ClothPage {
         if (saved.document().life().stage() != ClothDocument.Stage.DESIGNED) {
             throw new StoreException("This cloth is cut already. Keep a copy of it to change the design.");
         }
+        if (saved.document().isFree()) {
+            throw new StoreException("This cloth has no bars to change. For other scraps or another size, look for proposals"
+                    + " again.");
+        }
         StaleChangeException.check(context, saved, "");
         return saved;
     }

@@ -38,6 +38,7 @@ public final class RequestGuard {
     public static final String COOKIE = "hearthcloth-device";
 
     private static final String WHERE = "where";
+    private static final String SECURE = "secure";
 
     /** Where a request comes from. */
     private enum Where {
@@ -87,6 +88,11 @@ public final class RequestGuard {
         return Where.NEAR == context.attribute(WHERE);
     }
 
+    /** True for what came to the proxy over TLS, whose cookies go over nothing else. */
+    public static boolean isSecure(Context context) {
+        return Boolean.TRUE.equals(context.attribute(SECURE));
+    }
+
     /** Where a request comes from; behind a proxy, as that says in the last word of X-Forwarded-For. */
     public static String address(Context context) {
         String said = Where.PROXY == context.attribute(WHERE) ? context.header("X-Forwarded-For") : null;
@@ -101,6 +107,7 @@ public final class RequestGuard {
                 .orElseThrow(() ->
                         new ForbiddenResponse("This workroom answers only under its own address on this machine."));
         context.attribute(WHERE, where);
+        context.attribute(SECURE, where == Where.PROXY && openness.isSecure());
         RequestMeasure.Measured measured = RequestMeasure.of(context.req());
         boolean isIn = isLetIn(context, where);
         if (measured != null) {

@@ -1,6 +1,7 @@
 package hearthcloth.web.house;
 
 import hearthcloth.cloth.making.Face;
+import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.rework.DesignFit;
@@ -104,6 +105,9 @@ public final class GuidelinesPage {
                 .cloths()
                 .find(PageContext.field(context, "cloth"))
                 .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+        if (cloth.document().isFree()) {
+            throw new MeasureException("a cloth of scraps is its own heap's: only a cloth with a hearth and bars can be handed on");
+        }
         book().hand(here(), cloth.name(), cloth.document().design());
         PageContext.go(context, "/guidelines", cloth.name() + " is handed to everybody.");
     }

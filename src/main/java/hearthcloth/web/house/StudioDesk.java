@@ -3,6 +3,7 @@ package hearthcloth.web.house;
 import hearthcloth.store.Person;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.VisitBook;
+import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Visitor;
 import io.javalin.config.RoutesConfig;
@@ -84,6 +85,7 @@ public final class StudioDesk {
         cookie.setHttpOnly(true);
         cookie.setSameSite(SameSite.STRICT);
         cookie.setPath("/");
+        cookie.setSecure(RequestGuard.isSecure(context));
         cookie.setMaxAge(A_FORTNIGHT);
         context.cookie(cookie);
     }
