@@ -229,4 +229,9 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("io.javalin..", "gg.jte..", "jakarta.servlet..");
+
+    /** Who a request comes from is a value that travels with it; nothing is kept by thread. */
+    @ArchTest
+    static final ArchRule who_asks_travels_as_a_value =
+            noClasses().should().dependOnClassesThat().areAssignableTo(ThreadLocal.class);
 }

@@ -113,7 +113,7 @@ public final class BadInput {
     }
 
     private static void said(String words) {
-        if (words.contains("inside Hearthcloth") || words.contains("Exception") || words.contains("\tat ")) {
+        if (words.contains("went wrong inside Hearthcloth") || words.contains("\tat hearthcloth.")) {
             throw new AssertionError(words);
         }
     }

@@ -3,7 +3,7 @@ package hearthcloth.store;
 import hearthcloth.store.journal.ChangeJournal;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.journal.UndoRedo;
-import hearthcloth.store.json.PhotoCodec;
+import hearthcloth.store.json.KeptPhoto;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.work.Thing;
 import hearthcloth.work.photo.PhotoSorting;
@@ -64,7 +64,7 @@ public final class PhotoBook {
                 row.getString("refused"),
                 document.isEmpty()
                         ? Optional.empty()
-                        : Optional.of(new SavedPhoto.Read(PhotoCodec.scale(scale), PhotoCodec.sorting(document))),
+                        : Optional.of(new SavedPhoto.Read(KeptPhoto.scale(scale), KeptPhoto.sorting(document))),
                 row.getLong("version"));
     }
 
@@ -136,8 +136,8 @@ public final class PhotoBook {
         jdbi.useTransaction(handle -> {
             int told = handle.createUpdate("update photograph set scale = :scale, document = :document, refused = '',"
                             + " version = version + 1 where id = :id and document = ''")
-                    .bind("scale", PhotoCodec.text(read.scale()))
-                    .bind("document", PhotoCodec.text(read.sorting()))
+                    .bind("scale", KeptPhoto.text(read.scale()))
+                    .bind("document", KeptPhoto.text(read.sorting()))
                     .bind("id", id)
                     .execute();
             if (told == 1) {
@@ -182,7 +182,7 @@ public final class PhotoBook {
                 throw new StoreException("This photograph has meanwhile been changed in another window. Nothing was"
                         + " changed; look again.");
             }
-            DocumentEdit edit = DocumentEdit.of(text(handle, was.id()), PhotoCodec.text(sorting));
+            DocumentEdit edit = DocumentEdit.of(text(handle, was.id()), KeptPhoto.text(sorting));
             replay(handle, was.id(), edit);
             Thing photograph = Thing.photograph(was.id());
             new ChangeJournal(handle, clock)

@@ -1,17 +1,15 @@
 package hearthcloth.store;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import hearthcloth.measure.Length;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.stash.Piece;
-import hearthcloth.store.json.DesignCodec;
+import hearthcloth.store.json.Json;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.work.Thing;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One change of the stash: pieces that go and pieces that come. A changed piece goes and comes with the same id.
@@ -118,71 +116,74 @@ public record StashEdit(String label, List<Piece> gone, List<Piece> come, Along 
     }
 
     String text() {
-        ObjectNode node = DesignCodec.object();
-        node.set("gone", DesignCodec.list(gone, DesignCodec::piece));
-        node.set("come", DesignCodec.list(come, DesignCodec::piece));
-        if (!pictured().isEmpty()) {
-            node.set("pictured", DesignCodec.list(pictured(), StashEdit::pictured));
-        }
-        along.aside()
-                .ifPresent(one ->
-                        node.putObject("aside").put("on", one.on()).set("pieces", DesignCodec.texts(one.pieces())));
-        photo().ifPresent(from -> node.putObject("photo")
-                .put("id", from.photograph())
-                .put("in", from.in())
-                .set("keys", DesignCodec.texts(from.keys())));
-        return node.toString();
+        return Json.text(Written.of(this));
     }
 
+    /** @throws StoreException naming the change and what its record lacks */
     static StashEdit read(String label, String text) {
         try {
-            JsonNode node = DesignCodec.JSON.readTree(text);
-            return new StashEdit(
-                    label,
-                    DesignCodec.list(DesignCodec.field(node, "gone"), DesignCodec::piece),
-                    DesignCodec.list(DesignCodec.field(node, "come"), DesignCodec::piece),
-                    new Along(
-                            DesignCodec.list(node.path("pictured"), StashEdit::pictured),
-                            Optional.ofNullable(node.get("photo"))
-                                    .map(from -> new FromPhoto(
-                                            DesignCodec.field(from, "id").asText(),
-                                            DesignCodec.texts(DesignCodec.field(from, "keys")),
-                                            DesignCodec.field(from, "in").asBoolean())),
-                            Optional.ofNullable(node.get("aside"))
-                                    .map(one -> new SetAside(
-                                            DesignCodec.texts(DesignCodec.field(one, "pieces")),
-                                            DesignCodec.field(one, "on").asBoolean()))));
-        } catch (JsonProcessingException e) {
-            throw new StoreException("The record of \"" + label + "\" cannot be read.", e);
+            return Json.read(text, Written.class).edit(label);
+        } catch (IllegalArgumentException e) {
+            throw new StoreException("The record of \"" + label + "\" cannot be read: " + e.getMessage() + ".", e);
         }
     }
 
-    private static JsonNode pictured(Pictured one) {
-        ObjectNode node = DesignCodec.object().put("fabric", one.fabric());
-        one.was().ifPresent(swatch -> node.set("was", swatch(swatch)));
-        one.is().ifPresent(swatch -> node.set("is", swatch(swatch)));
-        return node;
+    /** A change as it is kept; what it does not touch is left out. */
+    private record Written(
+            List<Piece> gone,
+            List<Piece> come,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            List<PicturedWritten> pictured,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            AsideWritten aside,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            PhotoWritten photo) {
+
+        static Written of(StashEdit edit) {
+            List<PicturedWritten> pictured =
+                    edit.pictured().stream().map(PicturedWritten::of).toList();
+            return new Written(
+                    edit.gone,
+                    edit.come,
+                    pictured.isEmpty() ? null : pictured,
+                    edit.along
+                            .aside()
+                            .map(one -> new AsideWritten(one.on, one.pieces))
+                            .orElse(null),
+                    edit.photo()
+                            .map(from -> new PhotoWritten(from.photograph, from.in, from.keys))
+                            .orElse(null));
+        }
+
+        StashEdit edit(String label) {
+            Along along = new Along(
+                    pictured == null
+                            ? List.of()
+                            : pictured.stream().map(PicturedWritten::pictured).toList(),
+                    Optional.ofNullable(photo).map(from -> new FromPhoto(from.id, from.keys, from.in)),
+                    Optional.ofNullable(aside).map(one -> new SetAside(one.pieces, one.on)));
+            return new StashEdit(label, gone, come, along);
+        }
     }
 
-    private static Pictured pictured(JsonNode node) {
-        return new Pictured(
-                DesignCodec.field(node, "fabric").asText(),
-                Optional.ofNullable(node.get("was")).map(StashEdit::swatch),
-                Optional.ofNullable(node.get("is")).map(StashEdit::swatch));
-    }
+    private record AsideWritten(boolean on, List<String> pieces) {}
 
-    private static JsonNode swatch(SwatchBook.Swatch swatch) {
-        return DesignCodec.object()
-                .put("kind", swatch.kind())
-                .put("picture", swatch.picture())
-                .put("across", swatch.across().nm());
-    }
+    private record PhotoWritten(String id, boolean in, List<String> keys) {}
 
-    private static SwatchBook.Swatch swatch(JsonNode node) {
-        Length across = DesignCodec.length(node, "across");
-        return new SwatchBook.Swatch(
-                DesignCodec.field(node, "kind").asText(),
-                DesignCodec.field(node, "picture").asText(),
-                across);
+    private record PicturedWritten(
+            String fabric,
+            @JsonInclude(JsonInclude.Include.NON_NULL) SwatchBook.@Nullable Swatch was,
+            @JsonInclude(JsonInclude.Include.NON_NULL) SwatchBook.@Nullable Swatch is) {
+
+        static PicturedWritten of(Pictured one) {
+            return new PicturedWritten(one.fabric, one.was.orElse(null), one.is.orElse(null));
+        }
+
+        Pictured pictured() {
+            return new Pictured(fabric, Optional.ofNullable(was), Optional.ofNullable(is));
+        }
     }
 }

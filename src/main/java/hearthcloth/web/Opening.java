@@ -5,7 +5,7 @@ import hearthcloth.store.Store;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.StudioAddress;
-import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.Openness;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -71,7 +71,7 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
                 err.println(gone.get());
                 return 2;
             }
-            Workroom room = Workroom.open(file, port, clock, reach());
+            Workroom room = Workroom.open(file, port, clock, openness());
             mark.get().say(room.address());
             out.println("The workroom is open at " + room.address());
             out.println("Your work is kept in " + file + ". Press Ctrl-C to close.");
@@ -94,8 +94,8 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
         }
     }
 
-    private Reach reach() {
-        return Reach.of(network.lan(), network.code(), network.address());
+    private Openness openness() {
+        return Openness.of(network.lan(), network.code(), network.address());
     }
 
     /** A workroom of a studio; its database's password comes from the address or, better, from the surroundings. */
@@ -108,7 +108,7 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
             StudioAddress address = StudioAddress.parse(place, Optional.ofNullable(System.getenv("PGPASSWORD")));
             Clock clock = Clock.system(ZoneId.systemDefault());
             try (Studio studio = Studio.open(address, clock)) {
-                Workroom room = Workroom.open(studio, port, clock, reach());
+                Workroom room = Workroom.open(studio, port, clock, openness());
                 out.println("The workroom is open at " + room.address());
                 out.println("The studio's work is kept in " + address + ". Press Ctrl-C to close.");
                 out.flush();

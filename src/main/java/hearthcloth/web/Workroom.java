@@ -9,7 +9,7 @@ import hearthcloth.web.cloth.ClothsPage;
 import hearthcloth.web.cloth.Example;
 import hearthcloth.web.cloth.GalleryPage;
 import hearthcloth.web.door.Devices;
-import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.Openness;
 import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.door.RequestMeasure;
 import hearthcloth.web.door.UploadFolder;
@@ -23,11 +23,10 @@ import hearthcloth.web.house.SafetyPage;
 import hearthcloth.web.house.SettingsPage;
 import hearthcloth.web.house.StudioDesk;
 import hearthcloth.web.kit.ConflictPage;
-import hearthcloth.web.kit.Desk;
 import hearthcloth.web.kit.ErrorPages;
-import hearthcloth.web.kit.LetterFiles;
-import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageSources;
+import hearthcloth.web.kit.Visitor;
 import hearthcloth.web.make.CutPage;
 import hearthcloth.web.make.SewPage;
 import hearthcloth.web.photo.PhotoPage;
@@ -36,13 +35,14 @@ import hearthcloth.web.tie.TiePage;
 import hearthcloth.web.tie.TiedPage;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
-import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
 public final class Workroom implements AutoCloseable {
@@ -60,7 +60,7 @@ public final class Workroom implements AutoCloseable {
         this.server = server;
         this.store = opened.store();
         this.devices = opened.devices();
-        this.isAskedHere = opened.reach().code();
+        this.isAskedHere = opened.openness().code();
         this.uploads = opened.uploads();
     }
 
@@ -72,20 +72,16 @@ public final class Workroom implements AutoCloseable {
      * @throws StoreException where the file cannot be used, in words
      */
     public static Workroom open(Path data, int port, Clock clock) {
-        return open(data, port, clock, Reach.HERE);
+        return open(data, port, clock, Openness.HERE);
     }
 
-    /** Opens the workroom, for whom {@code reach} says. */
-    public static Workroom open(Path data, int port, Clock clock, Reach reach) {
+    /** Opens the workroom, for whom {@code openness} says. */
+    public static Workroom open(Path data, int port, Clock clock, Openness openness) {
         Store store = Store.open(data, clock);
         store.hold();
-        Optional<Devices> devices = reach.keepsDoor() ? Optional.of(new Devices(clock)) : Optional.empty();
-        return new Opened(
-                        new Desk.Own(store, RequestGuard.newToken()),
-                        Optional.of(store),
-                        reach,
-                        devices,
-                        UploadFolder.open())
+        Optional<Devices> devices = openness.keepsDoor() ? Optional.of(new Devices(clock)) : Optional.empty();
+        Visitor visitor = Visitor.own(store, RequestGuard.newToken());
+        return new Opened(context -> visitor, Optional.empty(), Optional.of(store), openness, devices, UploadFolder.open())
                 .at(port);
     }
 
@@ -94,23 +90,36 @@ public final class Workroom implements AutoCloseable {
      *
      * @param port as for {@link #open(Path, int, Clock)}
      */
-    public static Workroom open(Studio studio, int port, Clock clock, Reach reach) {
+    public static Workroom open(Studio studio, int port, Clock clock, Openness openness) {
+        StudioDesk desk = new StudioDesk(studio, RequestGuard.newToken());
         return new Opened(
-                        new StudioDesk(studio, RequestGuard.newToken()),
+                        desk::visitor,
+                        Optional.of(desk),
                         Optional.empty(),
-                        reach,
+                        openness,
                         Optional.empty(),
                         UploadFolder.open())
                 .at(port);
     }
 
-    /** All that a workroom is made of but its port. */
+    /**
+     * All that a workroom is made of but its port.
+     *
+     * @param who tells whom a request comes from
+     * @param desk of a studio; empty on one's own machine
+     * @param store on one's own machine; empty in a studio, which has one for each person
+     */
     private record Opened(
-            Desk desk, Optional<Store> store, Reach reach, Optional<Devices> devices, UploadFolder uploads) {
+            Function<Context, Visitor> who,
+            Optional<StudioDesk> desk,
+            Optional<Store> store,
+            Openness openness,
+            Optional<Devices> devices,
+            UploadFolder uploads) {
 
         /** Each port is tried with a server of its own, since one that found its port taken cannot be started again. */
         private Workroom at(int port) {
-            String host = reach.lan() ? "0.0.0.0" : "127.0.0.1";
+            String host = openness.lan() ? "0.0.0.0" : "127.0.0.1";
             int last = port == 0 ? 0 : Math.min(port + PORTS_TRIED, LAST_PORT);
             for (int tried = port; ; tried++) {
                 try {
@@ -160,45 +169,45 @@ public final class Workroom implements AutoCloseable {
     }
 
     private static Javalin server(Opened opened) {
-        PageContext room = new PageContext(opened.desk());
         return Javalin.create(config -> {
             settle(config, opened.uploads());
-            door(room, opened, config.routes);
-            new ErrorPages(room).add(config.routes);
-            new ConflictPage(room).add(config.routes);
-            new LetterFiles().add(config.routes);
-            new GiftPage(room).add(config.routes);
-            new GalleryPage(room).add(config.routes);
-            new ClothPage(room).add(config.routes);
-            new TiedPage(room).add(config.routes);
-            new TiePage(room).add(config.routes);
-            new StashPage(room).add(config.routes);
-            new PhotoPage(room).add(config.routes);
-            new CutPage(room).add(config.routes);
-            new SewPage(room).add(config.routes);
-            new ClothsPage(room).add(config.routes);
-            new ArchivePage(room).add(config.routes);
-            new DevicesPage(room, opened.reach(), opened.devices()).add(config.routes);
-            new SettingsPage(room).add(config.routes);
-            new SafetyPage(room).add(config.routes);
-            new Example(room).add(config.routes);
+            PageRoutes pages = new PageRoutes(config.routes, opened.who());
+            door(pages, opened);
+            new ErrorPages(pages).add();
+            new ConflictPage(pages).add();
+            LetterFiles.add(config.routes);
+            GiftPage.add(pages);
+            GalleryPage.add(pages);
+            ClothPage.add(pages);
+            TiedPage.add(pages);
+            TiePage.add(pages);
+            StashPage.add(pages);
+            PhotoPage.add(pages);
+            CutPage.add(pages);
+            SewPage.add(pages);
+            ClothsPage.add(pages);
+            ArchivePage.add(pages);
+            DevicesPage.add(pages, opened.openness(), opened.devices());
+            SettingsPage.add(pages);
+            SafetyPage.add(pages);
+            Example.add(pages);
         });
     }
 
     /** Who may come in, and what is done before a page is shown. */
-    private static void door(PageContext room, Opened opened, RoutesConfig routes) {
-        RequestGuard guard = new RequestGuard(opened.desk(), opened.reach(), opened.devices());
-        if (opened.desk() instanceof StudioDesk studio) {
-            studio.recognise(routes);
-            guard.stand(routes);
-            studio.bar(routes);
-            new EntrancePage(room, studio).add(routes);
-            new PeoplePage(room, studio).add(routes);
-            new GuidelinesPage(room, studio).add(routes);
-        } else {
-            guard.stand(routes);
-            routes.before(context -> room.store().copies().ifPresent(SafetyCopies::daily));
-        }
+    private static void door(PageRoutes pages, Opened opened) {
+        RequestGuard guard = new RequestGuard(opened.who(), opened.openness(), opened.devices());
+        opened.desk().ifPresent(desk -> desk.recognise(pages.routes()));
+        guard.stand(pages.routes());
+        opened.desk().ifPresent(desk -> {
+            desk.bar(pages.routes());
+            EntrancePage.add(pages, desk);
+            PeoplePage.add(pages, desk);
+            GuidelinesPage.add(pages, desk);
+        });
+        opened.store()
+                .ifPresent(
+                        store -> pages.routes().before(context -> store.copies().ifPresent(SafetyCopies::daily)));
     }
 
     private static void settle(JavalinConfig config, UploadFolder uploads) {

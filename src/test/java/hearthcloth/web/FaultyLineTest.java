@@ -9,7 +9,7 @@ import hearthcloth.store.Person;
 import hearthcloth.store.Store;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.StudioAddress;
-import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.Openness;
 import java.io.IOException;
 import java.net.CookieManager;
 import java.net.URI;
@@ -39,7 +39,7 @@ class FaultyLineTest {
     private final FaultyLine line = FaultyLine.to(database);
     private final Studio studio = Studio.open(
             StudioAddress.parse(line.address(database), Optional.empty()), Clock.systemUTC());
-    private final Workroom workroom = Workroom.open(studio, 0, Clock.systemUTC(), Reach.HERE);
+    private final Workroom workroom = Workroom.open(studio, 0, Clock.systemUTC(), Openness.HERE);
     private final HttpClient client =
             HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
     private String token = "";

@@ -6,7 +6,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.Openness;
 import hearthcloth.web.make.CutPageTest;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -36,7 +36,7 @@ class SewingJourneyTest {
 
     @BeforeEach
     void open() {
-        workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Reach.NEAR);
+        workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Openness.NEAR);
         visit = new Visit(workroom);
         browser = new Browser(visit);
         visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");

@@ -8,7 +8,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import hearthcloth.TestServer;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.StudioAddress;
-import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.Openness;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -37,7 +37,7 @@ class StudioJourneyTest {
     void a_class_begins_and_a_cloth_goes_round() {
         StudioAddress address = StudioAddress.parse(TestServer.freshDatabase(), Optional.empty());
         try (Studio studio = Studio.open(address, Clock.systemUTC());
-                Browser browser = new Browser(new Visit(Workroom.open(studio, 0, Clock.systemUTC(), Reach.HERE)))) {
+                Browser browser = new Browser(new Visit(Workroom.open(studio, 0, Clock.systemUTC(), Openness.HERE)))) {
             Page ada = browser.window(Browser.Screen.DESK, ColorScheme.LIGHT);
             entered(ada, "Ada", "kelp and plum by lamplight", "Begin");
             pressed(ada, "example");

@@ -74,7 +74,9 @@ public record SizeJson(
     }
 
     private static Take take(Capacity capacity, Ruler ruler) {
-        Gift largest = capacity.largest().orElse(null);
+        Gift largest = capacity.largest()
+                .filter(gift -> ruler.mark(gift.leading(), Rounding.DOWN).isPositive())
+                .orElse(null);
         return new Take(
                 capacity.tie().words(),
                 capacity.shape(),

@@ -57,6 +57,7 @@ public final class SizeReport {
                 + ":");
         for (TradeFit fit : TradeFit.of(tie, gift, tail.usual())) {
             String ours = fit.largest()
+                    .filter(largest -> ruler.mark(largest.leading(), Rounding.DOWN).isPositive())
                     .map(largest -> largest.like(ruler.mark(largest.leading(), Rounding.DOWN)))
                     .map(largest -> "up to " + largest.describe(ruler))
                     .orElse("none");

@@ -4,6 +4,7 @@ import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.face.Shown;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Paragraph;
 import hearthcloth.draw.picture.Picture;
@@ -65,7 +66,14 @@ public final class Legend {
     }
 
     private void fabric(Fabric fabric) {
-        entries.add(new Entry(words(fabric), (sketch, at) -> swatch(sketch, at, fabric.colour())));
+        entries.add(new Entry(words(fabric), (sketch, at) -> {
+            sketch.fill(at, fabric.colour());
+            // a swatch shows a repeat and a half, to no scale
+            FabricTile.of(fabric)
+                    .ifPresent(tile -> sketch.add(new Mark.Figured(
+                            at.outline(), tile, at.width() / tile.width() / 1.5, new Point(at.x(), at.y()))));
+            sketch.outline(at, Stroke.solid(0.25, Palette.INK));
+        }));
     }
 
     private static String words(Fabric fabric) {

@@ -29,6 +29,30 @@ public sealed interface Mark {
         }
     }
 
+    /**
+     * A shape filled with a repeated tile; it is drawn over a plain area of the tile's ground, so that a reader that
+     * knows no patterns shows that.
+     *
+     * @param tile one repeat
+     * @param scale millimetres of the picture for one of the tile
+     * @param origin where a repeat begins
+     */
+    record Figured(List<Point> outline, Picture tile, double scale, Point origin) implements Mark {
+        public Figured {
+            outline = List.copyOf(outline);
+        }
+
+        @Override
+        public Mark movedBy(double dx, double dy) {
+            return new Figured(moved(outline, dx, dy), tile, scale, origin.plus(dx, dy));
+        }
+
+        @Override
+        public Bounds bounds() {
+            return around(outline);
+        }
+    }
+
     /** A line through points; closed where the last is the first. */
     record Line(List<Point> points, Stroke stroke) implements Mark {
         public Line {

@@ -2,15 +2,24 @@ package hearthcloth.draw.picture;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.geometry.Point;
+import java.awt.geom.AffineTransform;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
+import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
+import org.apache.pdfbox.pdmodel.graphics.pattern.PDTilingPattern;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -30,6 +39,8 @@ public final class PdfWriter {
     private final PDDocument document;
     private final Map<Weight, PDFont> fonts = new EnumMap<>(Weight.class);
 
+    private final Map<Mark.Figured, PDTilingPattern> repeats = new HashMap<>();
+
     private PdfWriter(PDDocument document) {
         this.document = document;
     }
@@ -47,6 +58,7 @@ public final class PdfWriter {
             document.getDocumentCatalog().setLanguage(language);
             PdfWriter writer = new PdfWriter(document);
             for (Picture page : pages) {
+                writer.repeats.clear();
                 writer.page(page);
             }
             ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -63,7 +75,11 @@ public final class PdfWriter {
         try (PDPageContentStream content = new PDPageContentStream(document, page)) {
             content.transform(new Matrix(POINTS, 0, 0, -POINTS, 0, (float) picture.height() * POINTS));
             for (Mark mark : picture.marks()) {
-                draw(mark, content);
+                if (mark instanceof Mark.Figured figured) {
+                    figured(figured, page, content);
+                } else {
+                    draw(mark, content);
+                }
             }
         }
     }
@@ -82,6 +98,50 @@ public final class PdfWriter {
         } else if (mark instanceof Mark.Words words) {
             words(words, content);
         }
+    }
+
+    /** A tiling pattern, kept once a page for all areas that are filled with the same repeat. */
+    private void figured(Mark.Figured figured, PDPage page, PDPageContentStream content) throws IOException {
+        Mark.Figured repeat = new Mark.Figured(List.of(), figured.tile(), figured.scale(), figured.origin());
+        PDTilingPattern pattern = repeats.get(repeat);
+        if (pattern == null) {
+            pattern = pattern(figured, page.getMediaBox().getHeight());
+            repeats.put(repeat, pattern);
+        }
+        COSName name = page.getResources().add(pattern);
+        content.setNonStrokingColor(new PDColor(name, new PDPattern(page.getResources())));
+        path(figured.outline(), content);
+        content.fill();
+    }
+
+    private PDTilingPattern pattern(Mark.Figured figured, float pageHeight) throws IOException {
+        Picture tile = figured.tile();
+        PDTilingPattern pattern = new PDTilingPattern();
+        pattern.setResources(new PDResources());
+        pattern.setPaintType(PDTilingPattern.PAINT_COLORED);
+        pattern.setTilingType(PDTilingPattern.TILING_CONSTANT_SPACING);
+        pattern.setBBox(new PDRectangle((float) tile.width(), (float) tile.height()));
+        pattern.setXStep((float) tile.width());
+        pattern.setYStep((float) tile.height());
+        double scale = POINTS * figured.scale();
+        pattern.setMatrix(new AffineTransform(
+                scale,
+                0,
+                0,
+                -scale,
+                POINTS * figured.origin().x(),
+                pageHeight - POINTS * figured.origin().y()));
+        // the writer of contents knows pages and appearances; a pattern's stream is written like the latter
+        PDAppearanceStream form = new PDAppearanceStream((COSStream) pattern.getCOSObject());
+        try (PDPageContentStream content = new PDPageContentStream(
+                document, form, pattern.getContentStream().createOutputStream(COSName.FLATE_DECODE))) {
+            for (Mark mark : tile.marks()) {
+                draw(mark, content);
+            }
+        }
+        pattern.getCOSObject().removeItem(COSName.SUBTYPE);
+        pattern.getCOSObject().setItem(COSName.TYPE, COSName.PATTERN);
+        return pattern;
     }
 
     private static void path(List<Point> points, PDPageContentStream content) throws IOException {

@@ -2,7 +2,9 @@ package hearthcloth.draw.picture;
 
 import hearthcloth.geometry.Point;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +25,7 @@ public final class SvgWriter {
 
     private final StringBuilder out = new StringBuilder();
     private final boolean bare;
+    private final List<Mark.Figured> repeats = new ArrayList<>();
 
     private SvgWriter(boolean bare) {
         this.bare = bare;
@@ -36,6 +39,22 @@ public final class SvgWriter {
     /** The picture without letters of its own, for readers that know the typeface, and for tests. */
     public static String writeBare(Picture picture) {
         return new SvgWriter(true).written(picture, "");
+    }
+
+    /**
+     * One repeat as a pattern of a drawing whose lengths are the tile's.
+     *
+     * @param id a name that is safe in SVG and unique in the page
+     */
+    public static String pattern(String id, Picture tile) {
+        return pattern(id, tile, "");
+    }
+
+    private static String pattern(String id, Picture tile, String transform) {
+        SvgWriter writer = new SvgWriter(true);
+        tile.marks().forEach(writer::mark);
+        return "<pattern id=\"" + id + "\" patternUnits=\"userSpaceOnUse\" width=\"" + number(tile.width())
+                + "\" height=\"" + number(tile.height()) + "\"" + transform + ">" + writer.out + "</pattern>";
     }
 
     private String written(Picture picture, String fonts) {
@@ -63,7 +82,28 @@ public final class SvgWriter {
                     + disc.colour().hex() + "\"/>\n");
         } else if (mark instanceof Mark.Words words) {
             words(words);
+        } else if (mark instanceof Mark.Figured figured) {
+            figured(figured);
         }
+    }
+
+    /** Each repeat is written once, however many areas are filled with it. */
+    private void figured(Mark.Figured figured) {
+        Mark.Figured repeat = new Mark.Figured(List.of(), figured.tile(), figured.scale(), figured.origin());
+        int known = repeats.indexOf(repeat);
+        if (known < 0) {
+            known = repeats.size();
+            repeats.add(repeat);
+            out.append("<defs>" + pattern("repeat" + known, figured.tile(), transform(figured)) + "</defs>\n");
+        }
+        out.append("<polygon points=\"" + points(figured.outline()) + "\" fill=\"url(#repeat" + known + ")\"/>\n");
+    }
+
+    private static String transform(Mark.Figured figured) {
+        return " patternTransform=\"translate(" + number(figured.origin().x()) + " "
+                + number(figured.origin().y()) + ") scale(" + BigDecimal.valueOf(figured.scale())
+                        .round(new MathContext(6))
+                        .toPlainString() + ")\"";
     }
 
     private void words(Mark.Words words) {

@@ -274,9 +274,16 @@ public final class Planner {
         better.replaceAll(DraftTrial::recut);
         better.replaceAll(trial -> TrialColours.exchanged(trial, wish.preferences().seed()));
         better.sort(order);
-        if (outwards.isEmpty() && !better.isEmpty() && !work.budget().spent()) {
-            better.addAll(new HearthSeen(supply, named, work.laterSteps(), wish.preferences().seed())
-                    .of(better.get(0), work.budget()));
+        if (outwards.isEmpty() && !better.isEmpty()) {
+            // a few counted steps are taken even where the time is up: the first cloth's hearth is what she sees first
+            boolean late = work.budget().spent();
+            Budget share = late ? Budget.steps(4 * FIRST_STEPS) : work.budget();
+            better.addAll(new HearthSeen(
+                            supply,
+                            named,
+                            late ? FIRST_STEPS : work.laterSteps(),
+                            wish.preferences().seed())
+                    .of(better.get(0), share));
             better.sort(order);
         }
         return outwards.isEmpty() ? TrialColours.bestFirst(better) : better;

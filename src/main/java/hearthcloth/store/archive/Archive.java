@@ -1,12 +1,12 @@
 package hearthcloth.store.archive;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
 import hearthcloth.store.SwatchBook;
 import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.DesignCodec;
+import hearthcloth.store.json.Json;
 import hearthcloth.store.json.StoreException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A maker's whole work in one file: a ZIP with {@code hearthcloth.json} (format, version and numbers of entries),
@@ -31,6 +32,27 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
 
     /** A cloth in an archive. */
     public record Kept(String id, String name, ClothDocument document) {}
+
+    /** What an archive says of itself; what it counts tells one that broke off. */
+    record Front(
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String format,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Integer version,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Integer pieces,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Integer cloths) {}
+
+    /**
+     * A cloth's entry.
+     *
+     * @param document as the store keeps it
+     */
+    record ClothEntry(String id, String name, String document) {}
 
     public Archive {
         pieces = List.copyOf(pieces);
@@ -56,37 +78,19 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
     public byte[] bytes() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
-            write(zip, FRONT, front());
-            write(
-                    zip,
-                    "stash.json",
-                    DesignCodec.list(pieces, DesignCodec::piece).toString());
-            ObjectNode pictures = DesignCodec.object();
-            new TreeMap<>(swatches)
-                    .forEach((fabric, swatch) -> pictures.putObject(fabric)
-                            .put("kind", swatch.kind())
-                            .put("picture", swatch.picture())
-                            .put("across", swatch.across().nm()));
-            write(zip, "swatches.json", pictures.toString());
+            write(zip, FRONT, Json.text(new Front(FORMAT, VERSION, pieces.size(), cloths.size())));
+            write(zip, "stash.json", Json.text(pieces));
+            write(zip, "swatches.json", Json.text(new TreeMap<>(swatches)));
             for (int i = 0; i < cloths.size(); i++) {
                 Kept kept = cloths.get(i);
-                ObjectNode node = DesignCodec.object().put("id", kept.id()).put("name", kept.name());
-                node.put("document", kept.document().text());
-                write(zip, "cloth-" + (i + 1) + ".json", node.toString());
+                ClothEntry entry =
+                        new ClothEntry(kept.id(), kept.name(), kept.document().text());
+                write(zip, "cloth-" + (i + 1) + ".json", Json.text(entry));
             }
         } catch (IOException e) {
             throw new StoreException("The archive could not be written.", e);
         }
         return out.toByteArray();
-    }
-
-    private String front() {
-        return DesignCodec.object()
-                .put("format", FORMAT)
-                .put("version", VERSION)
-                .put("pieces", pieces.size())
-                .put("cloths", cloths.size())
-                .toString();
     }
 
     private static void write(ZipOutputStream zip, String name, String text) throws IOException {

@@ -1,7 +1,5 @@
 package hearthcloth.store.archive;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
@@ -12,7 +10,7 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.StashFile;
 import hearthcloth.store.SwatchBook;
 import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.DesignCodec;
+import hearthcloth.store.json.Json;
 import hearthcloth.store.json.StoreException;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -80,34 +78,33 @@ public final class ArchiveReader {
         return entries;
     }
 
-    private Archive archive() throws JsonProcessingException {
-        JsonNode front = json(Archive.FRONT);
-        if (!front.path("format").asText().equals(Archive.FORMAT)) {
+    private Archive archive() {
+        Archive.Front front = Json.read(text(Archive.FRONT), Archive.Front.class);
+        if (!Archive.FORMAT.equals(front.format())) {
             throw new StoreException("This file is no archive of Hearthcloth.");
         }
-        if (front.path("version").asInt() != Archive.VERSION) {
+        if (!Integer.valueOf(Archive.VERSION).equals(front.version())) {
             throw new StoreException("This archive is of a newer Hearthcloth; nothing was taken from it.");
         }
         List<Piece> pieces = pieces();
         Map<String, SwatchBook.Swatch> swatches = new TreeMap<>();
-        json("swatches.json")
-                .properties()
-                .forEach(entry -> swatches.put(word(entry.getKey()), swatch(entry.getValue())));
+        Json.map(text("swatches.json"), SwatchBook.Swatch.class)
+                .forEach((fabric, swatch) -> swatches.put(word(fabric), checked(swatch)));
         List<Archive.Kept> cloths = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         for (int i = 1; entries.containsKey("cloth-" + i + ".json"); i++) {
-            Archive.Kept kept = cloth(json("cloth-" + i + ".json"));
+            Archive.Kept kept = cloth(Json.read(text("cloth-" + i + ".json"), Archive.ClothEntry.class));
             require(ids.add(kept.id()));
             cloths.add(kept);
         }
         // A file that broke off in the middle lacks what its front counts.
-        require(front.path("pieces").asInt(-1) == pieces.size());
-        require(front.path("cloths").asInt(-1) == cloths.size());
+        require(Integer.valueOf(pieces.size()).equals(front.pieces()));
+        require(Integer.valueOf(cloths.size()).equals(front.cloths()));
         return new Archive(pieces, swatches, cloths);
     }
 
-    private List<Piece> pieces() throws JsonProcessingException {
-        List<Piece> pieces = DesignCodec.list(json("stash.json"), DesignCodec::piece);
+    private List<Piece> pieces() {
+        List<Piece> pieces = Json.list(text("stash.json"), Piece.class);
         if (pieces.size() > StashFile.MOST_PIECES) {
             throw new StoreException("This archive holds more pieces than a stash can; nothing was taken from it.");
         }
@@ -121,11 +118,9 @@ public final class ArchiveReader {
         return pieces;
     }
 
-    private static Archive.Kept cloth(JsonNode node) {
-        String id = DesignCodec.field(node, "id").asText();
-        require(id.matches("[\\w-]{0,40}\\w"));
-        ClothDocument document =
-                ClothDocument.read(DesignCodec.field(node, "document").asText());
+    private static Archive.Kept cloth(Archive.ClothEntry entry) {
+        require(entry.id().matches("[\\w-]{0,40}\\w"));
+        ClothDocument document = ClothDocument.read(entry.document());
         Design design = document.design();
         require(design.layout().courses().size() <= MOST_BARS
                 && design.scheme().bars().size() == design.layout().courses().size());
@@ -133,23 +128,20 @@ public final class ArchiveReader {
         fits(DesignFit.unfitted(design).finished());
         document.plan().ifPresent(ArchiveReader::planned);
         require(document.life().uses() >= 0);
-        return new Archive.Kept(id, word(DesignCodec.field(node, "name").asText()), document);
+        return new Archive.Kept(entry.id(), word(entry.name()), document);
     }
 
     private static void planned(Plan plan) {
         plan.checked().cuts().forEach(cut -> fits(cut.piece().size()));
     }
 
-    private static SwatchBook.Swatch swatch(JsonNode node) {
-        String kind = DesignCodec.field(node, "kind").asText();
-        String picture = DesignCodec.field(node, "picture").asText();
-        byte[] bytes = Base64.getDecoder().decode(picture);
-        boolean jpeg = kind.equals("image/jpeg") && begins(bytes, 0xff, 0xd8, 0xff);
-        boolean png = kind.equals("image/png") && begins(bytes, 0x89, 'P', 'N', 'G');
+    private static SwatchBook.Swatch checked(SwatchBook.Swatch swatch) {
+        byte[] bytes = Base64.getDecoder().decode(swatch.picture());
+        boolean jpeg = swatch.kind().equals("image/jpeg") && begins(bytes, 0xff, 0xd8, 0xff);
+        boolean png = swatch.kind().equals("image/png") && begins(bytes, 0x89, 'P', 'N', 'G');
         require(jpeg || png);
-        Length across = DesignCodec.length(node, "across");
-        fits(Size.square(across));
-        return new SwatchBook.Swatch(kind, picture, across);
+        fits(Size.square(swatch.across()));
+        return swatch;
     }
 
     private static boolean begins(byte[] bytes, int... signs) {
@@ -173,12 +165,12 @@ public final class ArchiveReader {
         return text;
     }
 
-    private JsonNode json(String name) throws JsonProcessingException {
+    private String text(String name) {
         byte[] bytes = entries.get(name);
         if (bytes == null) {
             throw new StoreException("This file is no whole archive of Hearthcloth: it lacks " + name + ".");
         }
-        return DesignCodec.JSON.readTree(new String(bytes, StandardCharsets.UTF_8));
+        return new String(bytes, StandardCharsets.UTF_8);
     }
 
     private static void require(boolean holds) {

@@ -1,9 +1,9 @@
 package hearthcloth.store.journal;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import hearthcloth.store.json.DesignCodec;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import hearthcloth.store.json.Json;
 import hearthcloth.store.json.StoreException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One change of something that is stored as a document: the stretch of its text that differs, before and after, so that
@@ -46,24 +46,43 @@ public record DocumentEdit(int at, String was, String is) {
     }
 
     public String text() {
-        return DesignCodec.object().put("at", at).put("was", was).put("is", is).toString();
+        return Json.text(this);
     }
+
+    /**
+     * The record of a change as earlier files hold it too.
+     *
+     * @param before the whole document, in place of the stretch; with {@code after}
+     */
+    private record Written(
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Integer at,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String was,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String is,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String before,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String after) {}
 
     /** Reads what {@link #text} wrote, and the whole documents before and after that earlier files hold. */
     public static DocumentEdit read(String text) {
         try {
-            JsonNode node = DesignCodec.JSON.readTree(text);
-            if (node.has("before")) {
-                return of(
-                        DesignCodec.field(node, "before").asText(),
-                        DesignCodec.field(node, "after").asText());
+            Written written = Json.read(text, Written.class);
+            if (written.before != null && written.after != null) {
+                return of(written.before, written.after);
             }
-            return new DocumentEdit(
-                    DesignCodec.field(node, "at").asInt(),
-                    DesignCodec.field(node, "was").asText(),
-                    DesignCodec.field(node, "is").asText());
-        } catch (JsonProcessingException | IllegalArgumentException e) {
-            throw new StoreException("The record of this change cannot be read.", e);
+            if (written.at != null && written.was != null && written.is != null) {
+                return new DocumentEdit(written.at, written.was, written.is);
+            }
+        } catch (IllegalArgumentException e) {
+            throw new StoreException("The record of this change cannot be read: " + e.getMessage() + ".", e);
         }
+        throw new StoreException("The record of this change cannot be read: it does not say what was changed.");
     }
 }

@@ -1,14 +1,9 @@
 package hearthcloth.store.json;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import java.time.Instant;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -117,6 +112,11 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
         return new ClothDocument(design, Optional.of(plan), List.of(), Bench.CLEAR, Life.begun());
     }
 
+    /** Whether it is free patchwork, which is not changed bar by bar. */
+    public boolean isFree() {
+        return plan.filter(whole -> whole.cloth().isFree()).isPresent();
+    }
+
     public ClothDocument with(Bench other) {
         return new ClothDocument(design, plan, lacking, other, life);
     }
@@ -127,51 +127,7 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
 
     /** The JSON text kept in the store and the archive. */
     public String text() {
-        ObjectNode node =
-                DesignCodec.object().put("format", "hearthcloth-cloth").put("version", 1);
-        node.set("design", DesignCodec.design(design));
-        plan.ifPresent(whole -> node.set("plan", PlanCodec.write(whole)));
-        node.set("lacking", DesignCodec.texts(lacking));
-        node.set("locked", DesignCodec.texts(bench.locked.stream().sorted().toList()));
-        node.set("ticked", DesignCodec.texts(bench.ticked.stream().sorted().toList()));
-        node.put("sewn", bench.sewn);
-        ArrayNode measures = node.putArray("measures");
-        bench.measures.forEach(one -> measures.addObject()
-                .put("step", one.step)
-                .put("planned", one.planned.nm())
-                .put("real", one.real.nm()));
-        ArrayNode done = node.putArray("done");
-        bench.done.forEach(one -> done.addObject().put("kind", one.kind).put("at", one.at.toString()));
-        node.putObject("life")
-                .put("stage", life.stage.name())
-                .put("made", life.made)
-                .put("wrapped", life.wrapped)
-                .put("keeper", life.keeper)
-                .put("uses", life.uses);
-        return node.toString();
-    }
-
-    private static List<Done> done(JsonNode node) {
-        List<Done> done = new ArrayList<>();
-        for (JsonNode one : node) {
-            try {
-                done.add(new Done(
-                        DesignCodec.field(one, "kind").asText(),
-                        Instant.parse(DesignCodec.field(one, "at").asText())));
-            } catch (DateTimeParseException e) {
-                throw new IllegalArgumentException("this is no cloth of ours: a step has no time", e);
-            }
-        }
-        return done;
-    }
-
-    private static List<Measure> measures(JsonNode node) {
-        List<Measure> measures = new ArrayList<>();
-        node.forEach(one -> measures.add(new Measure(
-                DesignCodec.field(one, "step").asInt(),
-                new Length(DesignCodec.field(one, "planned").asLong()),
-                new Length(DesignCodec.field(one, "real").asLong()))));
-        return measures;
+        return Json.text(KeptCloth.of(this));
     }
 
     /**
@@ -180,32 +136,6 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
      * @throws IllegalArgumentException saying what does not fit
      */
     public static ClothDocument read(String text) {
-        JsonNode node;
-        try {
-            node = DesignCodec.JSON.readTree(text);
-        } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("this is no cloth of ours: it is not JSON", e);
-        }
-        if (!node.path("format").asText().equals("hearthcloth-cloth")
-                || node.path("version").asInt() != 1) {
-            throw new IllegalArgumentException("this is no cloth of ours, or of a newer Hearthcloth");
-        }
-        JsonNode life = DesignCodec.field(node, "life");
-        return new ClothDocument(
-                DesignCodec.design(DesignCodec.field(node, "design")),
-                Optional.ofNullable(node.get("plan")).map(PlanCodec::read),
-                DesignCodec.texts(DesignCodec.field(node, "lacking")),
-                new Bench(
-                        Set.copyOf(DesignCodec.texts(DesignCodec.field(node, "locked"))),
-                        Set.copyOf(DesignCodec.texts(DesignCodec.field(node, "ticked"))),
-                        node.path("sewn").asInt(),
-                        measures(node.path("measures")),
-                        done(node.path("done"))),
-                new Life(
-                        DesignCodec.word(Stage.class, life, "stage"),
-                        DesignCodec.field(life, "made").asText(),
-                        DesignCodec.field(life, "wrapped").asText(),
-                        DesignCodec.field(life, "keeper").asText(),
-                        DesignCodec.field(life, "uses").asInt()));
+        return KeptCloth.read(text).cloth();
     }
 }

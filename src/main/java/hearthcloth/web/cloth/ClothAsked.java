@@ -4,14 +4,19 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Predicate;
 
 /** The cloth that a page is asked for, or the choice of one where none is named. */
 public record ClothAsked(PageContext room) {
+
+    /** The page on which a cloth is chosen. */
+    @PageView.Template("choose.jte")
+    public record View(PageFrame frame, ClothCard.Choice choice) implements PageView {}
 
     /** The cloth in the address. */
     public SavedCloth cloth(Context context) {
@@ -40,7 +45,6 @@ public record ClothAsked(PageContext room) {
         }
         room.show(
                 context,
-                "choose.jte",
-                Map.of("frame", room.frame(context, question, stage), "cards", ClothCard.all(room, cloths), "to", to));
+                new View(room.frame(context, question, stage), new ClothCard.Choice(ClothCard.all(room, cloths), to)));
     }
 }

@@ -25,6 +25,13 @@ import java.util.Map;
 public record ClothCard(
         SavedCloth saved, String front, String back, String size, String stage, List<ClothFigures.Line> figures) {
 
+    /**
+     * Cloths to choose one of.
+     *
+     * @param to where each leads, before its id
+     */
+    public record Choice(List<ClothCard> cards, String to) {}
+
     /** Cloths as they stand on the shelf, to choose one of them. */
     static List<ClothCard> all(PageContext room, List<SavedCloth> cloths) {
         Map<String, Length> pictures = room.store().swatches().across();

@@ -113,7 +113,7 @@ public final class ClothDrawing {
     /** Her picture of the fabric where its pictured side shows, its colour otherwise; a fell is a shade off either. */
     private void ground(Shown.Field field, Colour colour) {
         String fabric = field.patch().fabric();
-        if (!swatches.isPictured(fabric) || field.patch().showing() == Showing.WRONG) {
+        if (!swatches.isFigured(fabric) || field.patch().showing() == Showing.WRONG) {
             rect(field.at(), "fill=\"" + (field.fell() ? colour.shade() : colour).hex() + "\"");
             return;
         }
@@ -148,7 +148,7 @@ public final class ClothDrawing {
                 size,
                 ground.inkOn().hex(),
                 // A figured ground is kept off the letters by a rim of the fabric's colour.
-                swatches.isPictured(field.patch().fabric())
+                swatches.isFigured(field.patch().fabric())
                         ? String.format(
                                 Locale.ROOT,
                                 " paint-order=\"stroke\" stroke=\"%s\" stroke-width=\"%.2f\" stroke-linejoin=\"round\"",

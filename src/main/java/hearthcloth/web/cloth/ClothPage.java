@@ -17,15 +17,15 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -45,23 +45,37 @@ public final class ClothPage {
     private static final String TICKS_GONE = " Some cuts you had ticked are planned otherwise now: where a piece is cut"
             + " already, give its real size in the stash, then plan again.";
 
+    /** The page. */
+    @PageView.Template("cloth.jte")
+    public record View(PageFrame frame, ClothBench bench) implements PageView {}
+
+    /**
+     * The cloth tied, as it is shown beside its faces.
+     *
+     * @param picture as SVG; empty where it cannot be tied so
+     * @param sentences what shows of it
+     */
+    @PageView.Template("part/tied.jte")
+    public record Tied(String picture, List<String> sentences) implements PageView {}
+
     private final PageContext room;
 
-    public ClothPage(PageContext room) {
+    private ClothPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/cloth/{id}", context -> show(context, ""));
-        routes.get("/cloth/{id}/tied", this::tied);
-        routes.post("/cloth/{id}/change", this::change);
-        routes.post("/cloth/{id}/again", this::again);
-        routes.post("/cloth/{id}/replan", this::replan);
-        routes.post("/cloth/{id}/lock", this::lock);
-        routes.post("/cloth/{id}/undo", context -> turn(context, false));
-        routes.post("/cloth/{id}/redo", context -> turn(context, true));
-        routes.post("/cloth/{id}/name", this::rename);
-        routes.post("/cloth/{id}/copy", this::copy);
+    public static void add(PageRoutes routes) {
+        routes.of(ClothPage::new)
+                .get("/cloth/{id}", (page, context) -> page.show(context, ""))
+                .get("/cloth/{id}/tied", ClothPage::tied)
+                .post("/cloth/{id}/change", ClothPage::change)
+                .post("/cloth/{id}/again", ClothPage::again)
+                .post("/cloth/{id}/replan", ClothPage::replan)
+                .post("/cloth/{id}/lock", ClothPage::lock)
+                .post("/cloth/{id}/undo", (page, context) -> page.turn(context, false))
+                .post("/cloth/{id}/redo", (page, context) -> page.turn(context, true))
+                .post("/cloth/{id}/name", ClothPage::rename)
+                .post("/cloth/{id}/copy", ClothPage::copy);
     }
 
     private ClothBook book() {
@@ -86,20 +100,18 @@ public final class ClothPage {
 
     private void show(Context context, String said) {
         ClothView view = view(context, saved(context));
+        boolean part = PageContext.isPart(context);
         String id = view.saved().id();
-        Map<String, Object> values = new HashMap<>(Map.of(
-                "view", view,
-                "token", room.token(),
-                "undo", book().undoable(id).orElse(""),
-                "redo", book().redoable(id).orElse("")));
-        values.put("warnings", room.store().atHand().warnings(id));
-        if (PageContext.isPart(context)) {
-            values.put("said", said);
-            room.show(context, "part/bench.jte", values);
-        } else {
-            values.put("frame", room.frame(context, view.saved().name(), "Cloth"));
-            room.show(context, "cloth.jte", values);
-        }
+        ClothBench bench = new ClothBench(
+                view,
+                room.token(),
+                new ClothBench.History(
+                        book().undoable(id).orElse(""), book().redoable(id).orElse("")),
+                part ? said : "",
+                room.store().atHand().warnings(id));
+        room.show(
+                context,
+                part ? bench : new View(room.frame(context, view.saved().name(), "Cloth"), bench));
     }
 
     /** The cloth tied round what she wants to wrap, and what of it can be seen then. */
@@ -114,12 +126,9 @@ public final class ClothPage {
                         .tied());
         room.show(
                 context,
-                "part/tied.jte",
-                Map.of(
-                        "picture",
+                new Tied(
                         tied.map(gift -> SvgWriter.writeBare(gift.views(TIED_WIDTH, TIED_HEIGHT, CAPTION)))
                                 .orElse(""),
-                        "sentences",
                         tied.map(gift -> gift.whatShows().sentences()).orElse(List.of())));
     }
 
@@ -153,6 +162,10 @@ public final class ClothPage {
         SavedCloth saved = saved(context);
         if (saved.document().life().stage() != ClothDocument.Stage.DESIGNED) {
             throw new StoreException("This cloth is cut already. Keep a copy of it to change the design.");
+        }
+        if (saved.document().isFree()) {
+            throw new StoreException("This cloth has no bars to change. For other scraps or another size, look for proposals"
+                    + " again.");
         }
         StaleChangeException.check(context, saved, "");
         return saved;

@@ -76,6 +76,11 @@ public record ClothView(
         return document().lacking();
     }
 
+    /** Whether it has a hearth and bars that can be changed one by one. */
+    public boolean barred() {
+        return !document().isFree();
+    }
+
     public boolean editable() {
         return document().life().stage() == ClothDocument.Stage.DESIGNED;
     }
@@ -100,6 +105,9 @@ public record ClothView(
     }
 
     public String front() {
+        if (!barred()) {
+            return still(Face.FRONT);
+        }
         return ClothDrawing.tappable(cloth(), Face.FRONT, swatches(), "Front; each bar can be chosen", this::target);
     }
 

@@ -13,11 +13,12 @@ import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.StaleChangeException;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -27,30 +28,36 @@ public final class ClothsPage {
     private static final int LONGEST_NOTE = 200;
     private static final int MOST_SIDE_BY_SIDE = 4;
 
+    /** The page with all of them. */
+    @PageView.Template("cloths.jte")
+    public record View(PageFrame frame, List<ClothCard> cards) implements PageView {}
+
+    /** The page with some of them to compare. */
+    @PageView.Template("cloths-compare.jte")
+    public record SideBySide(PageFrame frame, List<ClothCard> cards) implements PageView {}
+
     private final PageContext room;
 
-    public ClothsPage(PageContext room) {
+    private ClothsPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/cloths", this::show);
-        routes.get("/cloths/compare", this::compare);
-        routes.post("/cloths/{id}/life", this::life);
-        routes.post("/cloths/{id}/used", this::used);
-        routes.post("/cloths/{id}/remove", this::remove);
-        routes.get("/cloths/{id}/guide.pdf", this::guide);
-        routes.get("/cloths/{id}/plan.json", context -> {
-            String text = drawn(context).planFile();
-            sent(context, "application/json", "plan.json").result(text);
-        });
-        routes.get("/cloths/{id}/front.svg", context -> face(context, Face.FRONT));
-        routes.get("/cloths/{id}/back.svg", context -> face(context, Face.BACK));
+    public static void add(PageRoutes routes) {
+        routes.of(ClothsPage::new)
+                .get("/cloths", ClothsPage::show)
+                .get("/cloths/compare", ClothsPage::compare)
+                .post("/cloths/{id}/life", ClothsPage::life)
+                .post("/cloths/{id}/used", ClothsPage::used)
+                .post("/cloths/{id}/remove", ClothsPage::remove)
+                .get("/cloths/{id}/guide.pdf", ClothsPage::guide)
+                .get("/cloths/{id}/plan.json", ClothsPage::planFile)
+                .get("/cloths/{id}/front.svg", (page, context) -> page.face(context, Face.FRONT))
+                .get("/cloths/{id}/back.svg", (page, context) -> page.face(context, Face.BACK));
     }
 
     private void show(Context context) {
         List<ClothCard> cards = ClothCard.all(room, room.store().cloths().all());
-        room.show(context, "cloths.jte", Map.of("frame", room.frame(context, "Your cloths", "Cloths"), "cards", cards));
+        room.show(context, new View(room.frame(context, "Your cloths", "Cloths"), cards));
     }
 
     private void compare(Context context) {
@@ -63,10 +70,7 @@ public final class ClothsPage {
             PageContext.go(context, "/cloths", "Choose two cloths or more to see them side by side.");
             return;
         }
-        room.show(
-                context,
-                "cloths-compare.jte",
-                Map.of("frame", room.frame(context, "Side by side", "Cloths"), "cards", cards));
+        room.show(context, new SideBySide(room.frame(context, "Side by side", "Cloths"), cards));
     }
 
     private SavedCloth cloth(Context context) {
@@ -137,6 +141,11 @@ public final class ClothsPage {
     private void guide(Context context) {
         byte[] pdf = drawn(context).guide();
         sent(context, "application/pdf", "guide.pdf").result(pdf);
+    }
+
+    private void planFile(Context context) {
+        String text = drawn(context).planFile();
+        sent(context, "application/json", "plan.json").result(text);
     }
 
     private void face(Context context, Face face) {

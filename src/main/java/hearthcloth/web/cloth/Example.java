@@ -17,8 +17,8 @@ import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.TimeLimit;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
@@ -34,13 +34,12 @@ public final class Example {
 
     private final PageContext room;
 
-    public Example(PageContext room) {
+    private Example(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.post("/example", this::lay);
-        routes.post("/example/away", this::clear);
+    public static void add(PageRoutes routes) {
+        routes.of(Example::new).post("/example", Example::lay).post("/example/away", Example::clear);
     }
 
     private void lay(Context context) {

@@ -1,26 +1,28 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
-import hearthcloth.store.Store;
 import hearthcloth.store.json.ClothDocument;
+import hearthcloth.web.gift.PatchworkForm;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.work.StashAtHand;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -28,7 +30,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 
 /** The gallery: cloths that the stash can make for what she wishes, as they are found. */
 public final class GalleryPage {
@@ -57,21 +58,60 @@ public final class GalleryPage {
             String verdict,
             List<String> why) {}
 
-    private final PageContext room;
+    /** What the search found, with the forms for it. */
+    @PageView.Template("part/proposals.jte")
+    public record Proposals(State state, String token) implements PageView {}
 
-    /** The last search of each one's work; in a studio there are several. */
-    private final Map<Store, ProposalSearch> searches = new ConcurrentHashMap<>();
+    /**
+     * What she wishes.
+     *
+     * @param wished in a sentence; empty where she said nothing
+     * @param patchwork how the cloth is put together
+     * @param isTied true where there is a gift, so that a fabric can be put where it shows
+     */
+    public record Wishes(String wished, WishForm form, PatchworkForm patchwork, boolean isTied) {
 
-    public GalleryPage(PageContext room) {
-        this.room = room;
+        /** Whether the stash decides everything. */
+        public boolean isOpen() {
+            return form.isOpen() && patchwork.way().isEmpty();
+        }
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/cloth", this::show);
-        routes.get("/proposals", this::proposals);
-        routes.post("/proposals", this::look);
-        routes.post("/proposals/stop", this::stop);
-        routes.post("/proposals/open", this::open);
+    /**
+     * What she has to plan from.
+     *
+     * @param fabrics to choose from
+     * @param isEmpty true where there is nothing in the stash at all
+     * @param held what a new cloth is not planned from
+     */
+    public record Heap(List<Fabric> fabrics, boolean isEmpty, HeldBack held) {}
+
+    /**
+     * The page.
+     *
+     * @param kept the cloths she has already
+     */
+    @PageView.Template("gallery.jte")
+    public record View(PageFrame frame, Wishes wishes, Heap heap, Proposals proposals, ClothCard.Choice kept)
+            implements PageView {}
+
+    private final PageContext room;
+
+    private final ProposalSearches searches;
+
+    private GalleryPage(PageContext room, ProposalSearches searches) {
+        this.room = room;
+        this.searches = searches;
+    }
+
+    public static void add(PageRoutes routes) {
+        ProposalSearches searches = new ProposalSearches();
+        routes.of(room -> new GalleryPage(room, searches))
+                .get("/cloth", GalleryPage::show)
+                .get("/proposals", GalleryPage::proposals)
+                .post("/proposals", GalleryPage::look)
+                .post("/proposals/stop", GalleryPage::stop)
+                .post("/proposals/open", GalleryPage::open);
     }
 
     private void show(Context context) {
@@ -80,21 +120,25 @@ public final class GalleryPage {
         Wished wished = Wished.of(room.store());
         WishForm form = WishForm.of(room.store());
         if (!stash.pieces().isEmpty()) {
-            begin(stash, form.wish(wished, room.settings(), stash, PROPOSALS));
+            searches.begin(
+                    room.store(),
+                    stash,
+                    form.wish(wished, room.settings(), stash, PROPOSALS),
+                    PatchworkForm.of(room.store()).patchwork(form));
         }
         room.show(
                 context,
-                "gallery.jte",
-                Map.of(
-                        "tied", wished.thing().isPresent(),
-                        "frame", room.frame(context, "Cloths your stash can make", "Cloth"),
-                        "wished", wished.words(room.settings().ruler()),
-                        "form", form,
-                        "fabrics", stash.fabrics(),
-                        "empty", heap.stash().pieces().isEmpty(),
-                        "held", HeldBack.of(heap, also()),
-                        "state", state(),
-                        "kept", ClothCard.all(room, room.store().cloths().all())));
+                new View(
+                        room.frame(context, "Cloths your stash can make", "Cloth"),
+                        new Wishes(
+                                wished.words(room.settings().ruler()),
+                                form,
+                                PatchworkForm.of(room.store()),
+                                wished.thing().isPresent()),
+                        new Heap(stash.fabrics(), heap.stash().pieces().isEmpty(), HeldBack.of(heap, also())),
+                        shown(),
+                        new ClothCard.Choice(
+                                ClothCard.all(room, room.store().cloths().all()), "/cloth/")));
     }
 
     /** The cloths whose pieces she allows a new one to take all the same. */
@@ -109,22 +153,12 @@ public final class GalleryPage {
         return heap.free(also());
     }
 
-    /** Begins a search for this wish unless one is going on or has answered it. */
-    private synchronized void begin(Stash stash, Wish wish) {
-        Optional<ProposalSearch> last = planning();
-        if (last.isPresent() && last.get().isFor(stash, wish) && !last.get().isFailed()) {
-            return;
-        }
-        last.ifPresent(ProposalSearch::stop);
-        searches.put(room.store(), ProposalSearch.begin(stash, wish));
-    }
-
     private Optional<ProposalSearch> planning() {
-        return Optional.ofNullable(searches.get(room.store()));
+        return searches.of(room.store());
     }
 
     private void proposals(Context context) {
-        room.show(context, "part/proposals.jte", Map.of("state", state(), "token", room.token()));
+        room.show(context, shown());
     }
 
     private void look(Context context) {
@@ -132,6 +166,7 @@ public final class GalleryPage {
         Stash stash = free(room.store().atHand());
         form.wish(Wished.of(room.store()), room.settings(), stash, PROPOSALS);
         form.keep(room.store());
+        PatchworkForm.read(PageContext.field(context, "patchwork")).keep(room.store());
         room.store().set(ALSO, String.join("\n", context.formParams("also")));
         PageContext.go(context, "/cloth", "");
     }
@@ -143,6 +178,10 @@ public final class GalleryPage {
         } else {
             PageContext.go(context, "/cloth", "Stopped; the best so far is shown.");
         }
+    }
+
+    private Proposals shown() {
+        return new Proposals(state(), room.token());
     }
 
     private State state() {
@@ -189,7 +228,9 @@ public final class GalleryPage {
         String words = size.isSquare()
                 ? ruler.write(size.width(), Rounding.NEAREST) + " square"
                 : ruler.write(size, Rounding.NEAREST);
-        String joins = figures.joins() == 0 ? "no joins" : "joins " + ClothFigures.joins(figures, plan.bound());
+        String joins = plan.cloth().isFree()
+                ? plan.cloth().patches().size() + " patches"
+                : figures.joins() == 0 ? "no joins" : "joins " + ClothFigures.joins(figures, plan.bound());
         return new Card(
                 name,
                 plan.story().title(),
@@ -215,8 +256,10 @@ public final class GalleryPage {
         boolean example = plan.cuts().stream()
                 .anyMatch(cut -> ExampleMark.isOn(cut.piece().id()));
         String id = NewCloth.id(example);
-        Order order = WishForm.order(plan);
-        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(DesignEdits.settled(plan, order), plan));
-        PageContext.go(context, "/cloth/" + id, "Kept among your cloths. Tap any bar to change it.");
+        boolean free = plan.cloth().isFree();
+        Design design = free ? Design.undivided(plan) : DesignEdits.settled(plan, WishForm.order(plan));
+        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(design, plan));
+        String said = "Kept among your cloths." + (free ? "" : " Tap any bar to change it.");
+        PageContext.go(context, "/cloth/" + id, said);
     }
 }

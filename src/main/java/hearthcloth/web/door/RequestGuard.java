@@ -1,8 +1,8 @@
 package hearthcloth.web.door;
 
-import hearthcloth.web.kit.Desk;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Visitor;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +38,7 @@ public final class RequestGuard {
     public static final String COOKIE = "hearthcloth-device";
 
     private static final String WHERE = "where";
+    private static final String SECURE = "secure";
 
     /** Where a request comes from. */
     private enum Where {
@@ -48,19 +50,19 @@ public final class RequestGuard {
         PROXY
     }
 
-    private final Desk desk;
-    private final Reach reach;
+    private final Function<Context, Visitor> who;
+    private final Openness openness;
     private final Optional<Devices> devices;
 
     /**
      * The guard of one workroom.
      *
-     * @param desk knows the token of whoever a request comes from
+     * @param who tells whom a request comes from, with her token
      * @param devices those let in; empty where nobody has to be, or where a passphrase lets people in
      */
-    public RequestGuard(Desk desk, Reach reach, Optional<Devices> devices) {
-        this.desk = desk;
-        this.reach = reach;
+    public RequestGuard(Function<Context, Visitor> who, Openness openness, Optional<Devices> devices) {
+        this.who = who;
+        this.openness = openness;
         this.devices = devices;
     }
 
@@ -86,6 +88,11 @@ public final class RequestGuard {
         return Where.NEAR == context.attribute(WHERE);
     }
 
+    /** True for what came to the proxy over TLS, whose cookies go over nothing else. */
+    public static boolean isSecure(Context context) {
+        return Boolean.TRUE.equals(context.attribute(SECURE));
+    }
+
     /** Where a request comes from; behind a proxy, as that says in the last word of X-Forwarded-For. */
     public static String address(Context context) {
         String said = Where.PROXY == context.attribute(WHERE) ? context.header("X-Forwarded-For") : null;
@@ -100,10 +107,11 @@ public final class RequestGuard {
                 .orElseThrow(() ->
                         new ForbiddenResponse("This workroom answers only under its own address on this machine."));
         context.attribute(WHERE, where);
+        context.attribute(SECURE, where == Where.PROXY && openness.isSecure());
         RequestMeasure.Measured measured = RequestMeasure.of(context.req());
         boolean isIn = isLetIn(context, where);
         if (measured != null) {
-            weigh(measured, isIn && desk.work().isPresent());
+            weigh(measured, isIn && who.apply(context).work().isPresent());
         }
         if (isIn) {
             ErrorPages.bare(context, false);
@@ -125,9 +133,9 @@ public final class RequestGuard {
         String number = context.req().getLocalAddr().replaceAll("[\\[\\]]", "");
         if (!OWN_NUMBERS.contains(number)) {
             // Spoken to by the number of the machine: a name could have been made to point here.
-            return reach.lan() && withoutPort(host).equals(number) ? Optional.of(Where.NEAR) : Optional.empty();
+            return openness.lan() && withoutPort(host).equals(number) ? Optional.of(Where.NEAR) : Optional.empty();
         }
-        if (reach.authority().filter(host::equalsIgnoreCase).isPresent()) {
+        if (openness.authority().filter(host::equalsIgnoreCase).isPresent()) {
             return Optional.of(Where.PROXY);
         }
         return OWN_NAMES.contains(withoutPort(host)) ? Optional.of(Where.HERE) : Optional.empty();
@@ -168,7 +176,7 @@ public final class RequestGuard {
 
     private void refuseForeign(Context context, Where where) {
         String origin = context.header("Origin");
-        String own = where == Where.PROXY ? reach.origin().orElse("") : "http://" + context.header("Host");
+        String own = where == Where.PROXY ? openness.origin().orElse("") : "http://" + context.header("Host");
         if (origin != null && !origin.equalsIgnoreCase(own)) {
             throw new ForbiddenResponse("This change did not come from a page of the workroom.");
         }
@@ -180,7 +188,7 @@ public final class RequestGuard {
             return; // Whoever joins has no page of ours yet; the code is the proof.
         }
         String given = Optional.ofNullable(context.header("X-Token")).orElse(context.formParam("token"));
-        if (!matches(given)) {
+        if (!matches(given, who.apply(context).token())) {
             throw new ForbiddenResponse("This page is from an earlier start of the workroom. Load it again.");
         }
     }
@@ -198,7 +206,7 @@ public final class RequestGuard {
     }
 
     private boolean isLetIn(Context context, Where where) {
-        if (devices.isEmpty() || (where == Where.HERE && !reach.code())) {
+        if (devices.isEmpty() || (where == Where.HERE && !openness.code())) {
             return true;
         }
         String key = context.cookie(COOKIE);
@@ -219,10 +227,10 @@ public final class RequestGuard {
         }
     }
 
-    private boolean matches(@Nullable String given) {
+    private static boolean matches(@Nullable String given, String token) {
         return given != null
                 && MessageDigest.isEqual(
-                        given.getBytes(StandardCharsets.UTF_8), desk.token().getBytes(StandardCharsets.UTF_8));
+                        given.getBytes(StandardCharsets.UTF_8), token.getBytes(StandardCharsets.UTF_8));
     }
 
     private static void seal(Context context) {

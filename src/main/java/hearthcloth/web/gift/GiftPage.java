@@ -6,6 +6,9 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.Capacity;
 import hearthcloth.wrap.Gift;
@@ -13,11 +16,9 @@ import hearthcloth.wrap.PublishedRule;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.TradeSize;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** "What will it wrap?": every tie that suits the gift with the cloth it takes, and what a cloth she owns ties. */
@@ -43,19 +44,38 @@ public final class GiftPage {
         static final Answer NONE = new Answer("", List.of(), "", "");
     }
 
+    /** Each tie with the cloth it takes, to be chosen. */
+    @PageView.Template("part/ties.jte")
+    public record Ties(Answer answer, String token) implements PageView {}
+
     /** What a cloth of hers ties. */
-    public record Held(List<HeldGift> holds, String trouble) {}
+    @PageView.Template("part/holds.jte")
+    public record Held(List<HeldGift> holds, String trouble) implements PageView {}
+
+    /**
+     * The page.
+     *
+     * @param wished what is planned for now, in a sentence; empty where nothing is wished
+     */
+    @PageView.Template("gift.jte")
+    public record View(PageFrame frame, Asked asked, Answer answer, Held held, String wished) implements PageView {
+
+        public Ties ties() {
+            return new Ties(answer, frame.token());
+        }
+    }
 
     private final PageContext room;
 
-    public GiftPage(PageContext room) {
+    private GiftPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/", context -> context.redirect("/gift"));
-        routes.get("/gift", this::show);
-        routes.post("/gift", this::choose);
+    public static void add(PageRoutes routes) {
+        routes.of(GiftPage::new)
+                .get("/", (page, context) -> context.redirect("/gift"))
+                .get("/gift", GiftPage::show)
+                .post("/gift", GiftPage::choose);
     }
 
     private void show(Context context) {
@@ -68,22 +88,16 @@ public final class GiftPage {
         Held held = held(asked, settings.ruler());
         String target = Optional.ofNullable(context.header("HX-Target")).orElse("");
         switch (PageContext.isPart(context) ? target : "") {
-            case "ties" -> room.show(context, "part/ties.jte", Map.of("answer", answer, "token", room.token()));
-            case "holds" -> room.show(context, "part/holds.jte", Map.of("held", held));
+            case "ties" -> room.show(context, new Ties(answer, room.token()));
+            case "holds" -> room.show(context, held);
             default ->
                 room.show(
                         context,
-                        "gift.jte",
-                        Map.of(
-                                "frame",
+                        new View(
                                 room.frame(context, "What will it wrap?", "Gift"),
-                                "asked",
                                 asked,
-                                "answer",
                                 answer,
-                                "held",
                                 held,
-                                "wished",
                                 Wished.of(room.store()).words(settings.ruler())));
         }
     }

@@ -17,6 +17,7 @@ public record HeldGift(String tie, String shape, String largest, boolean fits) {
 
     public static HeldGift of(Capacity capacity, Ruler ruler) {
         Optional<String> largest = capacity.largest()
+                .filter(gift -> ruler.mark(gift.leading(), Rounding.DOWN).isPositive())
                 .map(gift -> gift.like(ruler.mark(gift.leading(), Rounding.DOWN)))
                 .map(gift -> gift.describe(ruler));
         return new HeldGift(

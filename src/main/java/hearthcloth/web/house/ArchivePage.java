@@ -3,7 +3,7 @@ package hearthcloth.web.house;
 import hearthcloth.store.archive.Archive;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
-import io.javalin.config.RoutesConfig;
+import hearthcloth.web.kit.PageRoutes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.UploadedFile;
@@ -18,13 +18,12 @@ public final class ArchivePage {
 
     private final PageContext room;
 
-    public ArchivePage(PageContext room) {
+    private ArchivePage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/archive", this::out);
-        routes.post("/archive", this::in);
+    public static void add(PageRoutes routes) {
+        routes.of(ArchivePage::new).get("/archive", ArchivePage::out).post("/archive", ArchivePage::in);
     }
 
     private void out(Context context) {

@@ -1,10 +1,12 @@
 package hearthcloth.web.house;
 
 import hearthcloth.web.door.Devices;
-import hearthcloth.web.door.Reach;
+import hearthcloth.web.door.Openness;
 import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.kit.PageContext;
-import io.javalin.config.RoutesConfig;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HandlerType;
@@ -19,7 +21,6 @@ import java.net.SocketException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** The other device: how it comes in, which are in, and how one is put out again. */
@@ -40,29 +41,51 @@ public final class DevicesPage {
 
     private static final String ASKED = "hearthcloth-asked";
 
+    /**
+     * The page at the machine itself.
+     *
+     * @param code lets the next device in; empty where the workroom is not shared
+     * @param asking devices that wait to be let in
+     */
+    @PageView.Template("devices.jte")
+    public record View(PageFrame frame, List<Way> ways, String code, List<Inside> inside, List<Devices.Asking> asking)
+            implements PageView {}
+
+    /**
+     * What another device is shown before it is let in.
+     *
+     * @param code as far as it is known
+     * @param to where it goes when it is in; empty for the machine's side
+     * @param said what went wrong; may be empty
+     * @param mark by which it is known at the machine; empty where it has not asked to come in
+     */
+    @PageView.Template("join.jte")
+    public record Door(String code, String to, String said, String mark) implements PageView {}
+
     private final PageContext room;
-    private final Reach reach;
+    private final Openness openness;
     private final Optional<Devices> devices;
 
-    public DevicesPage(PageContext room, Reach reach, Optional<Devices> devices) {
+    private DevicesPage(PageContext room, Openness openness, Optional<Devices> devices) {
         this.room = room;
-        this.reach = reach;
+        this.openness = openness;
         this.devices = devices;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/devices", this::show);
-        routes.post("/devices/{id}/end", this::end);
-        routes.get("/join", this::ask);
-        routes.post("/join", this::join);
-        routes.post("/join/ask", this::knock);
-        routes.post("/devices/asking/{id}", this::answer);
+    public static void add(PageRoutes routes, Openness openness, Optional<Devices> devices) {
+        routes.of(room -> new DevicesPage(room, openness, devices))
+                .get("/devices", DevicesPage::show)
+                .post("/devices/{id}/end", DevicesPage::end)
+                .get("/join", DevicesPage::ask)
+                .post("/join", DevicesPage::join)
+                .post("/join/ask", DevicesPage::knock)
+                .post("/devices/asking/{id}", DevicesPage::answer);
     }
 
     private void show(Context context) {
         here(context);
         String code = devices.map(Devices::code).orElse("");
-        List<Way> ways = !reach.lan()
+        List<Way> ways = !openness.lan()
                 ? List.of()
                 : addresses().stream()
                         .map(host -> door(host, context.port()))
@@ -70,17 +93,11 @@ public final class DevicesPage {
                         .toList();
         room.show(
                 context,
-                "devices.jte",
-                Map.of(
-                        "frame",
+                new View(
                         room.frame(context, "On another device", ""),
-                        "ways",
                         ways,
-                        "code",
                         code,
-                        "inside",
                         devices.map(DevicesPage::inside).orElse(List.of()),
-                        "asking",
                         devices.map(Devices::asking).orElse(List.of())));
     }
 
@@ -135,15 +152,10 @@ public final class DevicesPage {
         } else {
             room.show(
                     context,
-                    "join.jte",
-                    Map.of(
-                            "code",
+                    new Door(
                             code,
-                            "to",
                             PageContext.text(context, "to"),
-                            "said",
                             PageContext.text(context, "said"),
-                            "mark",
                             devices.get().mark(asked).orElse("")));
         }
     }
@@ -180,7 +192,7 @@ public final class DevicesPage {
     private boolean isMeant(Context context) {
         return HandlerType.GET.equals(context.method())
                 && context.header("Sec-Purpose") == null
-                && (reach.code() || !RequestGuard.isHere(context));
+                && (openness.code() || !RequestGuard.isHere(context));
     }
 
     private void join(Context context) {

@@ -5,9 +5,10 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.PeopleBook;
 import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.kit.PageContext;
-import io.javalin.config.RoutesConfig;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -15,21 +16,32 @@ import java.util.concurrent.ConcurrentHashMap;
 /** The way into a studio by name and passphrase, and out again; whoever comes first begins it as its teacher. */
 public final class EntrancePage {
 
-    /** Addresses from which somebody comes in just now: one at a time from each, so that a guesser waits for itself alone. */
-    private final Set<String> coming = ConcurrentHashMap.newKeySet();
+    /**
+     * The page.
+     *
+     * @param isFirst true where nobody belongs to the studio yet
+     */
+    @PageView.Template("enter.jte")
+    public record View(PageFrame frame, boolean isFirst) implements PageView {}
 
     private final PageContext room;
     private final StudioDesk desk;
 
-    public EntrancePage(PageContext room, StudioDesk desk) {
+    /** Addresses from which somebody comes in just now: one at a time from each, so that a guesser waits for itself alone. */
+    private final Set<String> coming;
+
+    private EntrancePage(PageContext room, StudioDesk desk, Set<String> coming) {
         this.room = room;
         this.desk = desk;
+        this.coming = coming;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/enter", context -> show(context, ""));
-        routes.post("/enter", this::enter);
-        routes.post("/leave", this::leave);
+    public static void add(PageRoutes routes, StudioDesk desk) {
+        Set<String> coming = ConcurrentHashMap.newKeySet();
+        routes.of(room -> new EntrancePage(room, desk, coming))
+                .get("/enter", (page, context) -> page.show(context, ""))
+                .post("/enter", EntrancePage::enter)
+                .post("/leave", EntrancePage::leave);
     }
 
     private PeopleBook people() {
@@ -39,10 +51,7 @@ public final class EntrancePage {
     private void show(Context context, String said) {
         boolean first = people().isEmpty();
         String title = first ? "Begin a studio" : "Come in";
-        room.show(
-                context,
-                "enter.jte",
-                Map.of("frame", room.frame(context, title, "").saying(said, "/enter"), "first", first));
+        room.show(context, new View(room.frame(context, title, "").saying(said, "/enter"), first));
     }
 
     private void enter(Context context) {

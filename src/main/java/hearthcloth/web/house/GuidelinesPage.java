@@ -1,12 +1,14 @@
 package hearthcloth.web.house;
 
 import hearthcloth.cloth.making.Face;
+import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.plan.rework.GuidelineFit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
+import hearthcloth.store.Person;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
@@ -15,9 +17,11 @@ import hearthcloth.web.cloth.ClothDrawing;
 import hearthcloth.web.cloth.DesignPlanning;
 import hearthcloth.web.cloth.NewCloth;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.LinkedHashSet;
@@ -34,39 +38,50 @@ public final class GuidelinesPage {
     /** A cloth handed out, as it is shown. */
     public record Card(String id, String name, String teacher, String size, String picture) {}
 
+    /**
+     * The page.
+     *
+     * @param isTeacher true where she may hand cloths out
+     * @param own her cloths, to hand out; none where she is no teacher
+     */
+    @PageView.Template("guidelines.jte")
+    public record View(PageFrame frame, List<Card> cards, boolean isTeacher, List<SavedCloth> own)
+            implements PageView {}
+
     private final PageContext room;
     private final StudioDesk desk;
 
-    public GuidelinesPage(PageContext room, StudioDesk desk) {
+    private GuidelinesPage(PageContext room, StudioDesk desk) {
         this.room = room;
         this.desk = desk;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/guidelines", this::show);
-        routes.post("/guidelines", this::hand);
-        routes.post("/guidelines/{id}/follow", this::follow);
-        routes.post("/guidelines/{id}/away", this::away);
+    public static void add(PageRoutes routes, StudioDesk desk) {
+        routes.of(room -> new GuidelinesPage(room, desk))
+                .get("/guidelines", GuidelinesPage::show)
+                .post("/guidelines", GuidelinesPage::hand)
+                .post("/guidelines/{id}/follow", GuidelinesPage::follow)
+                .post("/guidelines/{id}/away", GuidelinesPage::away);
     }
 
     private GuidelineBook book() {
         return desk.studio().guidelines();
     }
 
+    /** Who came in; the desk shows this page to nobody else. */
+    private Person here() {
+        return room.visitor().person().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
+    }
+
     private void show(Context context) {
-        boolean teacher = desk.here().isTeacher();
+        boolean teacher = here().isTeacher();
         List<SavedCloth> own = teacher ? room.store().cloths().all() : List.of();
         room.show(
                 context,
-                "guidelines.jte",
-                Map.of(
-                        "frame",
+                new View(
                         room.frame(context, "Guidelines", ""),
-                        "cards",
                         book().all().stream().map(this::card).toList(),
-                        "teacher",
                         teacher,
-                        "own",
                         own));
     }
 
@@ -90,7 +105,10 @@ public final class GuidelinesPage {
                 .cloths()
                 .find(PageContext.field(context, "cloth"))
                 .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
-        book().hand(desk.here(), cloth.name(), cloth.document().design());
+        if (cloth.document().isFree()) {
+            throw new MeasureException("a cloth of scraps is its own heap's: only a cloth with a hearth and bars can be handed on");
+        }
+        book().hand(here(), cloth.name(), cloth.document().design());
         PageContext.go(context, "/guidelines", cloth.name() + " is handed to everybody.");
     }
 
@@ -126,7 +144,7 @@ public final class GuidelinesPage {
     }
 
     private void away(Context context) {
-        book().away(desk.here(), context.pathParam("id"));
+        book().away(here(), context.pathParam("id"));
         PageContext.go(context, "/guidelines", "Taken back. Cloths made after it stay with those who made them.");
     }
 }

@@ -4,44 +4,47 @@ import hearthcloth.store.Person;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.PeopleBook;
 import hearthcloth.web.kit.PageContext;
-import io.javalin.config.RoutesConfig;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 
 /** Who belongs to the studio; a teacher brings people in, and everybody changes her own passphrase. */
 public final class PeoplePage {
 
+    /** The page. */
+    @PageView.Template("people.jte")
+    public record View(PageFrame frame, List<Person> people, Person me) implements PageView {}
+
     private final PageContext room;
     private final StudioDesk desk;
 
-    public PeoplePage(PageContext room, StudioDesk desk) {
+    private PeoplePage(PageContext room, StudioDesk desk) {
         this.room = room;
         this.desk = desk;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/people", this::show);
-        routes.post("/people", this::bring);
-        routes.post("/people/passphrase", this::own);
-        routes.post("/people/{id}/passphrase", this::forgotten);
+    public static void add(PageRoutes routes, StudioDesk desk) {
+        routes.of(room -> new PeoplePage(room, desk))
+                .get("/people", PeoplePage::show)
+                .post("/people", PeoplePage::bring)
+                .post("/people/passphrase", PeoplePage::own)
+                .post("/people/{id}/passphrase", PeoplePage::forgotten);
     }
 
     private PeopleBook people() {
         return desk.studio().people();
     }
 
+    /** Who came in; the desk shows this page to nobody else. */
+    private Person here() {
+        return room.visitor().person().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
+    }
+
     private void show(Context context) {
-        room.show(
-                context,
-                "people.jte",
-                Map.of(
-                        "frame",
-                        room.frame(context, "People of this studio", ""),
-                        "people",
-                        people().all(),
-                        "me",
-                        desk.here()));
+        room.show(context, new View(room.frame(context, "People of this studio", ""), people().all(), here()));
     }
 
     private static String secret(Context context, String name) {
@@ -49,7 +52,7 @@ public final class PeoplePage {
     }
 
     private void requireTeacher() {
-        if (!desk.here().isTeacher()) {
+        if (!here().isTeacher()) {
             throw new StoreException("Only a teacher does this.");
         }
     }
@@ -66,7 +69,7 @@ public final class PeoplePage {
     }
 
     private void own(Context context) {
-        Person me = desk.here();
+        Person me = here();
         if (people().enter(me.name(), secret(context, "old")).isEmpty()) {
             throw new StoreException("That is not your passphrase. Nothing was changed.");
         }
@@ -81,7 +84,7 @@ public final class PeoplePage {
         Person person = (id.matches("\\d{1,18}") ? people().find(Long.parseLong(id)) : Optional.<Person>empty())
                 .orElseThrow(() -> new StoreException("There is nobody of this number."));
         people().change(person, secret(context, "passphrase"));
-        if (person.id() == desk.here().id()) {
+        if (person.id() == here().id()) {
             desk.begin(context, person);
         }
         PageContext.go(context, "/people", person.name() + " has a new passphrase. Tell her; she can change it here.");

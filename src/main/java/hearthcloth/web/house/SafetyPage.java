@@ -4,13 +4,14 @@ import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.SafetyCopy;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
-import io.javalin.config.RoutesConfig;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** Whole copies of her work: what there is, one more now, one put back. */
 public final class SafetyPage {
@@ -21,17 +22,26 @@ public final class SafetyPage {
     /** One copy as it is listed. */
     public record Line(String name, String made, String why, String size) {}
 
+    /**
+     * The page.
+     *
+     * @param folder where the copies lie; empty in a studio, whose database is copied as a whole
+     */
+    @PageView.Template("copies.jte")
+    public record View(PageFrame frame, List<Line> copies, String folder) implements PageView {}
+
     private final PageContext room;
 
-    public SafetyPage(PageContext room) {
+    private SafetyPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/copies", this::show);
-        routes.post("/copies", this::make);
-        routes.post("/copies/back", this::back);
-        routes.post("/anew", this::anew);
+    public static void add(PageRoutes routes) {
+        routes.of(SafetyPage::new)
+                .get("/copies", SafetyPage::show)
+                .post("/copies", SafetyPage::make)
+                .post("/copies/back", SafetyPage::back)
+                .post("/anew", SafetyPage::anew);
     }
 
     private void show(Context context) {
@@ -40,10 +50,7 @@ public final class SafetyPage {
                 .toList();
         String folder =
                 room.store().copies().map(copies -> copies.folder().toString()).orElse("");
-        room.show(
-                context,
-                "copies.jte",
-                Map.of("frame", room.frame(context, "Safety copies", ""), "copies", lines, "folder", folder));
+        room.show(context, new View(room.frame(context, "Safety copies", ""), lines, folder));
     }
 
     private Line line(SafetyCopy copy) {

@@ -5,42 +5,48 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.sew.machine.SewingHand;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Arrays;
-import java.util.Map;
 import java.util.Optional;
 
 /** Inches or centimetres, A4 or Letter: asked once, changeable. */
 public final class SettingsPage {
 
+    /**
+     * The page.
+     *
+     * @param back the page she came from
+     * @param threads her threads, a line for each
+     */
+    @PageView.Template("settings.jte")
+    public record View(PageFrame frame, String back, OwnHand hand, String threads) implements PageView {}
+
     private final PageContext room;
 
-    public SettingsPage(PageContext room) {
+    private SettingsPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/settings", this::show);
-        routes.post("/settings", this::change);
-        routes.post("/settings/hand", this::hand);
-        routes.post("/settings/threads", this::threads);
+    public static void add(PageRoutes routes) {
+        routes.of(SettingsPage::new)
+                .get("/settings", SettingsPage::show)
+                .post("/settings", SettingsPage::change)
+                .post("/settings/hand", SettingsPage::hand)
+                .post("/settings/threads", SettingsPage::threads);
     }
 
     private void show(Context context) {
         String back = PageContext.text(context, "back");
         room.show(
                 context,
-                "settings.jte",
-                Map.of(
-                        "frame",
+                new View(
                         room.frame(context, "How you measure", ""),
-                        "back",
                         own(back) ? back : "/gift",
-                        "hand",
                         OwnHand.of(room.store(), room.settings()),
-                        "threads",
                         Threads.of(room.store()).written()));
     }
 

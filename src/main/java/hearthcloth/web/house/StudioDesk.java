@@ -1,11 +1,11 @@
 package hearthcloth.web.house;
 
 import hearthcloth.store.Person;
-import hearthcloth.store.Store;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.VisitBook;
-import hearthcloth.web.kit.Desk;
+import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Visitor;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
@@ -13,18 +13,16 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import java.util.Optional;
 
-/**
- * A desk in a studio: who sits there is told by a cookie, request by request. A request is served by one thread from
- * its beginning to its end, so what is known of it is kept by thread.
- */
-public final class StudioDesk implements Desk {
+/** A desk in a studio: who sits there is told by a cookie, request by request, and kept with the request. */
+public final class StudioDesk {
 
     private static final String COOKIE = "hearthcloth";
     private static final int A_FORTNIGHT = 14 * 24 * 3600;
 
-    private record Visit(String secret, Person person) {}
+    /** The attribute of a request that holds its {@link Visit}; it has none before it is recognised. */
+    private static final String VISIT = "hearthcloth.visit";
 
-    private static final ThreadLocal<Optional<Visit>> VISIT = ThreadLocal.withInitial(Optional::empty);
+    private record Visit(String secret, Person person) {}
 
     private final Studio studio;
     private final String entranceToken;
@@ -37,7 +35,7 @@ public final class StudioDesk implements Desk {
 
     /** Before anything else: who is it? */
     public void recognise(RoutesConfig routes) {
-        routes.before(context -> VISIT.set(read(context)));
+        routes.before(context -> read(context).ifPresent(visit -> context.attribute(VISIT, visit)));
     }
 
     private Optional<Visit> read(Context context) {
@@ -47,10 +45,23 @@ public final class StudioDesk implements Desk {
                 : studio.visits().whose(secret).map(person -> new Visit(secret, person));
     }
 
+    private static Optional<Visit> visit(Context context) {
+        return Optional.ofNullable(context.<Visit>attribute(VISIT));
+    }
+
+    /** Who the request comes from; nobody where she has not come in. */
+    public Visitor visitor(Context context) {
+        Optional<Visit> visit = visit(context);
+        return new Visitor(
+                visit.map(Visit::person).map(studio::of),
+                visit.map(Visit::person),
+                visit.map(now -> VisitBook.token(now.secret())).orElse(entranceToken));
+    }
+
     /** Nobody sees a page of work before she has come in. */
     public void bar(RoutesConfig routes) {
         routes.before(context -> {
-            if (VISIT.get().isEmpty() && !isOpen(context.path())) {
+            if (visit(context).isEmpty() && !isOpen(context.path())) {
                 if (PageContext.isPart(context)) {
                     context.header("HX-Redirect", "/enter").status(HttpStatus.NO_CONTENT);
                 } else {
@@ -74,37 +85,18 @@ public final class StudioDesk implements Desk {
         cookie.setHttpOnly(true);
         cookie.setSameSite(SameSite.STRICT);
         cookie.setPath("/");
+        cookie.setSecure(RequestGuard.isSecure(context));
         cookie.setMaxAge(A_FORTNIGHT);
         context.cookie(cookie);
     }
 
     void end(Context context) {
-        VISIT.get().ifPresent(now -> studio.visits().end(now.secret()));
-        VISIT.set(Optional.empty());
+        visit(context).ifPresent(now -> studio.visits().end(now.secret()));
+        context.attribute(VISIT, null);
         context.removeCookie(COOKIE, "/");
     }
 
     Studio studio() {
         return studio;
-    }
-
-    /** Who came in; pages behind the bar have somebody. */
-    Person here() {
-        return person().orElseThrow(() -> new IllegalStateException("nobody has come in"));
-    }
-
-    @Override
-    public Optional<Store> work() {
-        return person().map(studio::of);
-    }
-
-    @Override
-    public Optional<Person> person() {
-        return VISIT.get().map(Visit::person);
-    }
-
-    @Override
-    public String token() {
-        return VISIT.get().map(now -> VisitBook.token(now.secret())).orElse(entranceToken);
     }
 }

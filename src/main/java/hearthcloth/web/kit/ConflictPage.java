@@ -1,6 +1,5 @@
 package hearthcloth.web.kit;
 
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,12 +19,12 @@ public final class ConflictPage {
     public record Written(String label, String value) {}
 
     /**
-     * What the page shows.
+     * What was changed in two windows.
      *
      * @param path the form's address
      * @param again true where it can be sent once more
      */
-    public record View(
+    public record Conflict(
             String words,
             String now,
             String look,
@@ -34,10 +33,14 @@ public final class ConflictPage {
             List<Sent> sent,
             boolean again) {}
 
-    private final PageContext room;
+    /** The page. */
+    @PageView.Template("both.jte")
+    public record View(PageFrame frame, Conflict conflict) implements PageView {}
 
-    public ConflictPage(PageContext room) {
-        this.room = room;
+    private final PageRoutes pages;
+
+    public ConflictPage(PageRoutes pages) {
+        this.pages = pages;
     }
 
     private static Map<String, String> labels() {
@@ -58,20 +61,21 @@ public final class ConflictPage {
         return labels;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.exception(StaleChangeException.class, this::answer);
+    public void add() {
+        pages.routes().exception(StaleChangeException.class, this::answer);
     }
 
     private void answer(StaleChangeException stale, Context context) {
         context.status(409);
+        PageContext room = pages.at(context);
         String words = String.valueOf(stale.getMessage());
         if (PageContext.isPart(context)) {
             // Her form still stands on the page with what she wrote in it; what is there now is said above it.
             context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
-            room.show(context, "part/said.jte", Map.of("said", words + " " + stale.now(), "trouble", true));
+            room.show(context, PageFrame.Said.trouble(words + " " + stale.now()));
             return;
         }
-        View view = new View(
+        Conflict conflict = new Conflict(
                 words,
                 stale.now(),
                 stale.look(),
@@ -79,8 +83,7 @@ public final class ConflictPage {
                 written(context),
                 sent(context, stale),
                 !stale.fresh().isEmpty());
-        room.show(
-                context, "both.jte", Map.of("frame", room.frame(context, "Changed in two windows", ""), "view", view));
+        room.show(context, new View(room.frame(context, "Changed in two windows", ""), conflict));
     }
 
     private static List<Written> written(Context context) {

@@ -9,7 +9,6 @@ import io.javalin.http.HttpResponseException;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jetty.http.HttpException;
 import org.jspecify.annotations.Nullable;
@@ -19,10 +18,10 @@ public final class ErrorPages {
 
     private static final String BARE = "bare";
 
-    private final PageContext room;
+    private final PageRoutes pages;
 
-    public ErrorPages(PageContext room) {
-        this.room = room;
+    public ErrorPages(PageRoutes pages) {
+        this.pages = pages;
     }
 
     /** Whether troubles of this request are told in bare words: who is not let in sees no page, token or setting. */
@@ -30,7 +29,8 @@ public final class ErrorPages {
         context.attribute(BARE, bare);
     }
 
-    public void add(RoutesConfig routes) {
+    public void add() {
+        RoutesConfig routes = pages.routes();
         routes.exception(MeasureException.class, (e, context) -> say(context, 422, e.getMessage()));
         routes.exception(StoreException.class, (e, context) -> {
             if (StoreException.isAway(e)) {
@@ -64,13 +64,23 @@ public final class ErrorPages {
     }
 
     /**
+     * A page that says what went wrong.
+     *
+     * @param back where she can go on
+     */
+    @PageView.Template("trouble.jte")
+    public record View(PageFrame frame, String words, String back) implements PageView {}
+
+    /**
      * What a page shows that has nothing of her work to show.
      *
      * @param again the form's fields, to send once more; empty where none was sent
      * @param token of the page the form stood on
      * @param gone whether the file can be written anew
      */
-    public record Away(String words, String path, List<ConflictPage.Sent> again, String token, boolean gone) {}
+    @PageView.Template("away.jte")
+    public record Away(String words, String path, List<ConflictPage.Sent> again, String token, boolean gone)
+            implements PageView {}
 
     /** Her work cannot be reached: said without looking into it, and what she typed is kept on the page. */
     private void away(Context context, Exception e, String words) {
@@ -81,9 +91,9 @@ public final class ErrorPages {
         } else if (PageContext.isPart(context)) {
             context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
             String more = gone ? " Load the page to have it written anew." : "";
-            room.show(context, "part/said.jte", Map.of("said", words + more, "trouble", true));
+            pages.at(context).show(context, PageFrame.Said.trouble(words + more));
         } else {
-            room.show(context, "away.jte", Map.of("view", away(context, words, gone)));
+            pages.at(context).show(context, away(context, words, gone));
         }
     }
 
@@ -96,7 +106,7 @@ public final class ErrorPages {
                             .forEach(value -> again.add(new ConflictPage.Sent(name, value))));
         }
         String given = PageContext.field(context, "token");
-        return new Away(words, context.path(), again, gone ? room.token() : given, gone);
+        return new Away(words, context.path(), again, gone ? pages.at(context).token() : given, gone);
     }
 
     private static <T> Optional<T> behind(Throwable thrown, Class<T> kind) {
@@ -115,7 +125,7 @@ public final class ErrorPages {
             context.contentType("text/plain; charset=utf-8").result(sentence + "\n");
         } else if (PageContext.isPart(context)) {
             context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
-            room.show(context, "part/said.jte", Map.of("said", sentence, "trouble", true));
+            pages.at(context).show(context, PageFrame.Said.trouble(sentence));
         } else {
             framed(context, sentence);
         }
@@ -124,13 +134,13 @@ public final class ErrorPages {
     private void framed(Context context, String sentence) {
         PageFrame frame;
         try {
-            frame = room.frame(context, "That did not work", "");
+            frame = pages.at(context).frame(context, "That did not work", "");
         } catch (RuntimeException e) {
             // What a page shows round its content cannot be reached either.
             context.contentType("text/plain; charset=utf-8").result(sentence + "\n");
             return;
         }
-        room.show(context, "trouble.jte", Map.of("frame", frame, "words", sentence, "back", back(context)));
+        pages.at(context).show(context, new View(frame, sentence, back(context)));
     }
 
     /** The page she came from; where that is not known or is this one, the stage it belongs to. */

@@ -10,31 +10,35 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
-import java.util.Map;
 
-/** What all pages share: the work at hand, the token, the templates. */
+/** What a page that answers one request has to know: who asks, her work, the templates. */
 public final class PageContext {
 
-    private final Desk desk;
-    private final TemplateEngine templates = new PageSources().templates();
+    private final Visitor visitor;
+    private final TemplateEngine templates;
 
-    public PageContext(Desk desk) {
-        this.desk = desk;
+    PageContext(Visitor visitor, TemplateEngine templates) {
+        this.visitor = visitor;
+        this.templates = templates;
     }
 
-    /** The work of whoever the request at hand comes from. */
+    /** Who the request comes from. */
+    public Visitor visitor() {
+        return visitor;
+    }
+
+    /** The work of whoever the request comes from. */
     public Store store() {
-        return desk.work().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
+        return visitor.work().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
     }
 
     /** Proves that a form came from one of our own pages. */
     public String token() {
-        return desk.token();
+        return visitor.token();
     }
 
     public Settings settings() {
-        return desk.work().map(Settings::of).orElse(Settings.UNASKED);
+        return visitor.work().map(Settings::of).orElse(Settings.UNASKED);
     }
 
     public PageFrame frame(Context context, String title, String stage) {
@@ -42,16 +46,18 @@ public final class PageContext {
         return new PageFrame(
                 title,
                 stage,
-                desk.token(),
+                visitor.token(),
                 settings(),
                 text(context, "said"),
                 path,
-                desk.work().flatMap(store -> store.setting(ExampleMark.SETTING)).isPresent(),
-                desk.work()
+                visitor.work()
+                        .flatMap(store -> store.setting(ExampleMark.SETTING))
+                        .isPresent(),
+                visitor.work()
                         .flatMap(Store::copies)
                         .flatMap(SafetyCopies::trouble)
                         .orElse(""),
-                desk.person().map(Person::name).orElse(""));
+                visitor.person().map(Person::name).orElse(""));
     }
 
     /** True when htmx asks for a part of a page, not for a whole one. */
@@ -71,15 +77,11 @@ public final class PageContext {
         return text == null ? "" : text.strip();
     }
 
-    /** Renders a template of {@code src/main/jte}. */
-    public void show(Context context, String template, Map<String, Object> values) {
-        context.html(rendered(template, values));
-    }
-
-    String rendered(String template, Map<String, Object> values) {
+    /** Answers with a page or part of a page, by the template that its view names. */
+    public void show(Context context, PageView view) {
         StringOutput output = new StringOutput();
-        templates.render(template, new HashMap<>(values), output);
-        return output.toString();
+        templates.render(PageView.template(view.getClass()), view, output);
+        context.html(output.toString());
     }
 
     /** Sends the browser on, with a sentence to say there. */

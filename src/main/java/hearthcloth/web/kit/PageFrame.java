@@ -26,6 +26,40 @@ public record PageFrame(
         String careful,
         String person) {
 
+    /**
+     * A sentence said on the page, as {@code part/said.jte} shows it.
+     *
+     * @param isTrouble true where something went wrong
+     */
+    @PageView.Template("part/said.jte")
+    public record Said(String words, boolean isTrouble) implements PageView {
+
+        /** What was just done; may be empty. */
+        public static Said done(String words) {
+            return new Said(words, false);
+        }
+
+        /** What went wrong. */
+        static Said trouble(String words) {
+            return new Said(words, true);
+        }
+    }
+
+    /** Laid out in one column, for reading and filling in. */
+    public PageLayout narrow() {
+        return new PageLayout(this, false, "", "");
+    }
+
+    /** Laid out over the whole screen, for pictures. */
+    public PageLayout wide() {
+        return new PageLayout(this, true, "", "");
+    }
+
+    /** The form that asks how she measures and prints, and then goes to {@code back}. */
+    public Settings.Form measures(String back) {
+        return new Settings.Form(settings, token, back);
+    }
+
     /** The same page under another address, with something said on it. */
     public PageFrame saying(String words, String address) {
         return new PageFrame(title, stage, token, settings, words, address, example, careful, person);

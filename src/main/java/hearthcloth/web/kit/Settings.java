@@ -20,6 +20,14 @@ import java.util.Optional;
  */
 public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, boolean asked) {
 
+    /**
+     * The form that asks how she measures and prints, as {@code part/measures.jte} shows it.
+     *
+     * @param token proves that the form came from one of our own pages
+     * @param back the page that is gone to afterwards
+     */
+    public record Form(Settings settings, String token, String back) {}
+
     /** Before anybody has said how she measures. */
     static final Settings UNASKED = new Settings(Ruler.EIGHTHS, Paper.LETTER, Optional.empty(), false);
 

@@ -1,5 +1,7 @@
 package hearthcloth.web.kit;
 
+import hearthcloth.draw.cloth.FabricTile;
+import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.Fabric;
@@ -25,12 +27,20 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
         return across.containsKey(fabric);
     }
 
+    /** Whether the fabric is drawn with figures: her picture of it, or what its name tells. */
+    public boolean isFigured(String fabric) {
+        return isPictured(fabric)
+                || fabrics.stream()
+                        .anyMatch(one -> one.name().equals(fabric)
+                                && FabricTile.of(one).isPresent());
+    }
+
     /** The tile's id; the same for a fabric in every drawing of a page, since the tile is the same too. */
     public static String id(String fabric) {
         return "weave-" + HexFormat.of().formatHex(fabric.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** Adds the tiles of all pictured fabrics to a drawing whose lengths are millimetres. */
+    /** Adds the tiles of all figured fabrics to a drawing whose lengths are millimetres. */
     public void tiles(StringBuilder svg) {
         for (Fabric fabric : fabrics) {
             Length shown = across.get(fabric.name());
@@ -43,6 +53,11 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
                         id(fabric.name()),
                         side,
                         PieceDrawing.address(fabric.name())));
+            } else {
+                FabricTile.of(fabric)
+                        .ifPresent(tile -> svg.append("<defs>")
+                                .append(SvgWriter.pattern(id(fabric.name()), tile))
+                                .append("</defs>"));
             }
         }
     }

@@ -13,12 +13,13 @@ import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.StaleChangeException;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** Cutting, one piece of fabric at a time: the picture as it lies on the mat, the cuts in order, ticks that stay. */
@@ -59,20 +60,38 @@ public final class CutPage {
         }
     }
 
+    /**
+     * One piece on the page, with its forms.
+     *
+     * @param isAnswer true where it takes the place of the one on the page, so that progress is spoken
+     */
+    @PageView.Template("part/mat.jte")
+    public record Mat(Sheet sheet, String token, boolean isAnswer) implements PageView {}
+
+    /** The page. */
+    @PageView.Template("cut.jte")
+    public record View(PageFrame frame, Sheet sheet) implements PageView {
+
+        public Mat mat() {
+            return new Mat(sheet, frame.token(), false);
+        }
+    }
+
     private final PageContext room;
     private final ClothAsked asked;
 
-    public CutPage(PageContext room) {
+    private CutPage(PageContext room) {
         this.room = room;
         this.asked = new ClothAsked(room);
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/cut", this::choose);
-        routes.get("/cut/{id}", this::show);
-        routes.post("/cut/{id}/tick", this::tick);
-        routes.post("/cut/{id}/wrong", this::wrong);
-        routes.post("/cut/{id}/done", this::done);
+    public static void add(PageRoutes routes) {
+        routes.of(CutPage::new)
+                .get("/cut", CutPage::choose)
+                .get("/cut/{id}", CutPage::show)
+                .post("/cut/{id}/tick", CutPage::tick)
+                .post("/cut/{id}/wrong", CutPage::wrong)
+                .post("/cut/{id}/done", CutPage::done);
     }
 
     private void choose(Context context) {
@@ -92,15 +111,10 @@ public final class CutPage {
         }
         Sheet sheet = sheet(context);
         if (PageContext.isPart(context)) {
-            room.show(context, "part/mat.jte", Map.of("sheet", sheet, "token", room.token(), "swapped", true));
+            room.show(context, new Mat(sheet, room.token(), true));
         } else {
             room.show(
-                    context,
-                    "cut.jte",
-                    Map.of(
-                            "frame", room.frame(context, "Cut " + sheet.cloth().name(), "Cut"),
-                            "sheet", sheet,
-                            "token", room.token()));
+                    context, new View(room.frame(context, "Cut " + sheet.cloth().name(), "Cut"), sheet));
         }
     }
 

@@ -34,6 +34,10 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 .filter(each -> each.id().equals(wrong))
                 .findFirst()
                 .orElseThrow(() -> new StoreException("This piece is not in the plan any more; load the page again."));
+        if (cloth.document().isFree()) {
+            throw new MeasureException("a cloth of scraps is not planned again after a slip: cut the patch from another scrap of at"
+                    + " least its cut size, or look for proposals with what is left");
+        }
         if (!PageContext.field(context, "short").isEmpty()) {
             goOn(context, piece);
             return;

@@ -70,6 +70,10 @@ public final class SewMeasure {
     private final Map<String, Length> tooShort;
 
     SewMeasure(PageContext room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
+        if (cloth.document().isFree()) {
+            throw new MeasureException("a cloth of scraps has no bars to cut anew: unpick a seam that is off by more than a thread"
+                    + " or two");
+        }
         this.room = room;
         this.cloth = cloth;
         this.plan = cloth.document().plan().orElseThrow();

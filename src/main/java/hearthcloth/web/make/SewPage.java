@@ -5,7 +5,6 @@ import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.sew.Guide;
-import hearthcloth.sew.Task;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
@@ -14,83 +13,42 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.house.Threads;
 import hearthcloth.web.kit.PageContext;
-import io.javalin.config.RoutesConfig;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** Sewing, one step at a time beside the machine: two parts, what to do with them, one number to check. */
 public final class SewPage {
 
-    /**
-     * One step on the page.
-     *
-     * @param at which of the steps, from 0
-     * @param of how many there are
-     * @param done how many are done; the next to do is the one of that number
-     * @param picture for a desk or tablet
-     * @param inHand the same drawn for a telephone
-     * @param measure what it should then measure, empty where nothing is checked
-     * @param thread what the whole cloth takes, on the first step; else empty
-     * @param bar the bar that is sewn on; else empty
-     * @param time how long what is left will take her, where that is known
-     */
-    public record Sheet(
-            SavedCloth cloth,
-            int at,
-            int of,
-            int done,
-            Task task,
-            String kind,
-            String picture,
-            String inHand,
-            String measure,
-            String thread,
-            String time,
-            String bar) {
+    /** The page that shows the ways on after a measure that is not as planned. */
+    @PageView.Template("sew-ways.jte")
+    public record WaysOn(PageFrame frame, SewMeasure.Ways ways) implements PageView {}
 
-        /** True where what it measures can be said and the rest planned again. */
-        public boolean isMeasured() {
-            return kind.equals("seam") && at <= done;
-        }
-
-        /** To be shown and spoken. */
-        public String progress() {
-            return "Step " + (at + 1) + " of " + of + (at < done ? ", done" : "") + ".";
-        }
-
-        public boolean isDone() {
-            return at < done;
-        }
-
-        /** True where this is the step she has come to. */
-        public boolean isNext() {
-            return at == done;
-        }
-
-        public boolean isSewn() {
-            return done == of;
-        }
-    }
+    /** The page about a bar that lies the other side up. */
+    @PageView.Template("sew-side.jte")
+    public record OtherSide(PageFrame frame, SewSide side) implements PageView {}
 
     private final PageContext room;
     private final ClothAsked asked;
 
-    public SewPage(PageContext room) {
+    private SewPage(PageContext room) {
         this.room = room;
         this.asked = new ClothAsked(room);
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/sew", this::choose);
-        routes.get("/sew/{id}", this::show);
-        routes.post("/sew/{id}/done", this::done);
-        routes.post("/sew/{id}/again", this::again);
-        routes.post("/sew/{id}/measure", this::measure);
-        routes.post("/sew/{id}/choose", this::goOn);
-        routes.post("/sew/{id}/side", this::side);
-        routes.post("/sew/{id}/side/live", this::live);
+    public static void add(PageRoutes routes) {
+        routes.of(SewPage::new)
+                .get("/sew", SewPage::choose)
+                .get("/sew/{id}", SewPage::show)
+                .post("/sew/{id}/done", SewPage::done)
+                .post("/sew/{id}/again", SewPage::again)
+                .post("/sew/{id}/measure", SewPage::measure)
+                .post("/sew/{id}/choose", SewPage::goOn)
+                .post("/sew/{id}/side", SewPage::side)
+                .post("/sew/{id}/side/live", SewPage::live);
     }
 
     private void choose(Context context) {
@@ -112,21 +70,17 @@ public final class SewPage {
             context.status(204);
             return;
         }
-        Sheet sheet = sheet(context);
+        SewSheet sheet = sheet(context);
         if (PageContext.isPart(context)) {
-            room.show(context, "part/needle.jte", Map.of("sheet", sheet, "token", room.token(), "swapped", true));
+            room.show(context, new SewSheet.Needle(sheet, room.token(), true));
         } else {
             room.show(
                     context,
-                    "sew.jte",
-                    Map.of(
-                            "frame", room.frame(context, "Sew " + sheet.cloth().name(), "Sew"),
-                            "sheet", sheet,
-                            "token", room.token()));
+                    new SewSheet.View(room.frame(context, "Sew " + sheet.cloth().name(), "Sew"), sheet));
         }
     }
 
-    private Sheet sheet(Context context) {
+    private SewSheet sheet(Context context) {
         SavedCloth cloth = asked.cloth(context);
         List<AtTheMachine> steps = steps(cloth);
         int done = Math.min(cloth.document().bench().sewn(), steps.size());
@@ -134,7 +88,7 @@ public final class SewPage {
         AtTheMachine step = steps.get(at);
         PlanFolder drawn = new PlanFolder(
                 ClothAsked.plan(cloth), room.settings().ruler(), room.settings().paper());
-        return new Sheet(
+        return new SewSheet(
                 cloth,
                 at,
                 steps.size(),
@@ -222,10 +176,7 @@ public final class SewPage {
             measure.note();
             PageContext.go(context, "/sew/" + cloth.id(), "As planned. Sew on.");
         } else {
-            room.show(
-                    context,
-                    "sew-ways.jte",
-                    Map.of("frame", room.frame(context, "Your measure", "Sew"), "ways", measure.ways()));
+            room.show(context, new WaysOn(room.frame(context, "Your measure", "Sew"), measure.ways()));
         }
     }
 
@@ -243,9 +194,7 @@ public final class SewPage {
         SewSide.of(cloth, steps(cloth), number(context))
                 .ifPresentOrElse(
                         side -> room.show(
-                                context,
-                                "sew-side.jte",
-                                Map.of("frame", room.frame(context, "The other side up", "Sew"), "side", side)),
+                                context, new OtherSide(room.frame(context, "The other side up", "Sew"), side)),
                         () -> PageContext.go(
                                 context, "/sew/" + cloth.id(), "Both sides of its fabric look alike. Sew on."));
     }

@@ -13,14 +13,13 @@ import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.stash.StashFields;
 import hearthcloth.work.photo.OutlineEdits;
 import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.work.photo.PieceGroup;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -32,14 +31,15 @@ final class PhotoChanges {
 
     private final PageContext room;
 
-    PhotoChanges(PageContext room) {
+    private PhotoChanges(PageContext room) {
         this.room = room;
     }
 
-    void add(RoutesConfig routes) {
-        routes.post("/stash/photo/{id}/change", this::change);
-        routes.post("/stash/photo/{id}/undo", context -> turn(context, false));
-        routes.post("/stash/photo/{id}/redo", context -> turn(context, true));
+    static void add(PageRoutes routes) {
+        routes.of(PhotoChanges::new)
+                .post("/stash/photo/{id}/change", PhotoChanges::change)
+                .post("/stash/photo/{id}/undo", (page, context) -> page.turn(context, false))
+                .post("/stash/photo/{id}/redo", (page, context) -> page.turn(context, true));
     }
 
     /** A change and what it is called, for "Undo …". */
@@ -205,10 +205,7 @@ final class PhotoChanges {
 
     private void answer(Context context, String id, String at, String said) {
         if (PageContext.isPart(context)) {
-            room.show(
-                    context,
-                    "part/photo-changed.jte",
-                    Map.of("view", view(id, at), "token", room.token(), "said", said));
+            room.show(context, new SortingView.Changed(sorting(id, at), said));
         } else {
             String there = at.matches("\\d+[a-z]*") ? "?piece=" + at : "";
             PageContext.go(context, PhotoAddress.address(id) + there, said);
@@ -218,25 +215,14 @@ final class PhotoChanges {
     /** Only what tells of the change, so that nothing moves under her hand while she fills in the next field. */
     private void answerTools(Context context, String id) {
         if (PageContext.isPart(context)) {
-            room.show(
-                    context,
-                    "part/photo-tools.jte",
-                    Map.of(
-                            "view",
-                            view(id, PageContext.field(context, "at")),
-                            "token",
-                            room.token(),
-                            "said",
-                            "",
-                            "oob",
-                            true));
+            room.show(context, new SortingView.Tools(sorting(id, PageContext.field(context, "at")), true));
         } else {
             PageContext.go(context, PhotoAddress.address(id), "Kept.");
         }
     }
 
-    private PhotoView view(String id, String at) {
+    private SortingView sorting(String id, String at) {
         SavedPhoto photo = book().find(id).orElseThrow(() -> new StoreException("This photograph has been put away."));
-        return PhotoView.of(room.store(), photo, room.settings().ruler(), at, "");
+        return new SortingView(PhotoView.of(room.store(), photo, room.settings().ruler(), at, ""), room.token());
     }
 }

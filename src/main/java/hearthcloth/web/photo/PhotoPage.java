@@ -12,8 +12,9 @@ import hearthcloth.store.SavedPhoto;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.stash.BegunPhoto;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
@@ -21,7 +22,6 @@ import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Semaphore;
@@ -38,28 +38,54 @@ public final class PhotoPage {
      * @param share in hundredths
      * @param before how many are read before it
      */
-    public record Going(String id, int share, String what, int before) {}
+    @PageView.Template("part/photo-going.jte")
+    public record Going(String id, int share, String what, int before, String token) implements PageView {}
+
+    /**
+     * The page that asks for a photograph.
+     *
+     * @param wrong what was wrong with the last one; may be empty
+     */
+    @PageView.Template("photo-ask.jte")
+    public record Ask(BegunPhoto.Form form, String wrong) implements PageView {}
+
+    /** The page while it is read. */
+    @PageView.Template("photo-going.jte")
+    public record Waiting(PageFrame frame, Going going) implements PageView {}
+
+    /** The page where nothing could be read. */
+    @PageView.Template("photo-refused.jte")
+    public record Refused(PageFrame frame, String id, String reason) implements PageView {}
+
+    /** The page where what was read is put right. */
+    @PageView.Template("photo.jte")
+    public record View(PageFrame frame, SortingView sorting) implements PageView {}
 
     private final PageContext room;
     private final ReadingQueue readings;
-    private final Semaphore keeping = new Semaphore(1, true);
+    private final Semaphore keeping;
 
-    public PhotoPage(PageContext room) {
+    /** @param keeping lets one upload at a time into memory */
+    private PhotoPage(PageContext room, ReadingQueue readings, Semaphore keeping) {
         this.room = room;
-        this.readings = new ReadingQueue();
+        this.readings = readings;
+        this.keeping = keeping;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/stash/photo", context -> ask(context, ""));
-        routes.get("/stash/measuring-sheet.pdf", this::measuringSheet);
-        routes.post("/stash/photo", this::send);
-        routes.get("/stash/photo/{id}", this::show);
-        routes.get("/stash/photo/{id}/progress", this::progress);
-        routes.get("/stash/photo/{id}/picture", this::picture);
-        routes.post("/stash/photo/{id}/again", this::again);
-        routes.post("/stash/photo/{id}/away", this::away);
-        new PhotoChanges(room).add(routes);
-        new PhotoTaking(room, readings).add(routes);
+    public static void add(PageRoutes routes) {
+        ReadingQueue readings = new ReadingQueue();
+        Semaphore keeping = new Semaphore(1, true);
+        routes.of(room -> new PhotoPage(room, readings, keeping))
+                .get("/stash/photo", (page, context) -> page.ask(context, ""))
+                .get("/stash/measuring-sheet.pdf", PhotoPage::measuringSheet)
+                .post("/stash/photo", PhotoPage::send)
+                .get("/stash/photo/{id}", PhotoPage::show)
+                .get("/stash/photo/{id}/progress", PhotoPage::progress)
+                .get("/stash/photo/{id}/picture", PhotoPage::picture)
+                .post("/stash/photo/{id}/again", PhotoPage::again)
+                .post("/stash/photo/{id}/away", PhotoPage::away);
+        PhotoChanges.add(routes);
+        PhotoTaking.add(routes, readings);
     }
 
     /** The measuring sheet, for the paper she prints on or the one asked for. */
@@ -78,13 +104,8 @@ public final class PhotoPage {
     private void ask(Context context, String wrong) {
         room.show(
                 context,
-                "photo-ask.jte",
-                Map.of(
-                        "frame",
-                        room.frame(context, "From a photograph", "Stash"),
-                        "begun",
-                        BegunPhoto.all(book()),
-                        "wrong",
+                new Ask(
+                        new BegunPhoto.Form(room.frame(context, "From a photograph", "Stash"), BegunPhoto.all(book())),
                         wrong));
     }
 
@@ -153,48 +174,38 @@ public final class PhotoPage {
     private void show(Context context) {
         SavedPhoto photo = PhotoAddress.asked(context, book());
         if (photo.read().isPresent()) {
-            PhotoView view = PhotoView.of(
+            PhotoView read = PhotoView.of(
                     room.store(),
                     photo,
                     room.settings().ruler(),
                     PageContext.text(context, "piece"),
                     PageContext.text(context, "do"));
-            PageFrame frame = room.frame(context, "Is it read right?", "Stash");
-            String template = PageContext.isPart(context) ? "part/photo-changed.jte" : "photo.jte";
-            room.show(
-                    context,
-                    template,
-                    PageContext.isPart(context)
-                            ? Map.of("view", view, "token", room.token(), "said", "")
-                            : Map.of("frame", frame, "view", view));
+            SortingView sorting = new SortingView(read, room.token());
+            if (PageContext.isPart(context)) {
+                room.show(context, new SortingView.Changed(sorting, ""));
+            } else {
+                room.show(context, new View(room.frame(context, "Is it read right?", "Stash"), sorting));
+            }
         } else if (photo.refused().isEmpty()) {
-            room.show(
-                    context,
-                    "photo-going.jte",
-                    Map.of("frame", room.frame(context, "Reading your photograph", "Stash"), "going", going(photo)));
+            room.show(context, new Waiting(room.frame(context, "Reading your photograph", "Stash"), going(photo)));
         } else {
             room.show(
                     context,
-                    "photo-refused.jte",
-                    Map.of(
-                            "frame",
-                            room.frame(context, "Nothing could be read off it", "Stash"),
-                            "id",
-                            photo.id(),
-                            "reason",
-                            photo.refused()));
+                    new Refused(
+                            room.frame(context, "Nothing could be read off it", "Stash"), photo.id(), photo.refused()));
         }
     }
 
     private Going going(SavedPhoto photo) {
         ReadingQueue.Job job = readings.of(room.store(), photo);
-        return new Going(photo.id(), (int) (100 * job.share()), job.what(), job.isBegun() ? 0 : readings.before(job));
+        int before = job.isBegun() ? 0 : readings.before(job);
+        return new Going(photo.id(), (int) (100 * job.share()), job.what(), before, room.token());
     }
 
     private void progress(Context context) {
         SavedPhoto photo = PhotoAddress.asked(context, book());
         if (photo.isWaiting()) {
-            room.show(context, "part/photo-going.jte", Map.of("going", going(photo), "token", room.token()));
+            room.show(context, going(photo));
         } else {
             context.header("HX-Redirect", PhotoAddress.address(photo.id())).status(HttpStatus.NO_CONTENT);
         }

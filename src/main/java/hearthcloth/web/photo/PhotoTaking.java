@@ -18,12 +18,12 @@ import hearthcloth.store.Store;
 import hearthcloth.store.SwatchBook.Swatch;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.stash.StashFields;
 import hearthcloth.web.stash.StashView;
 import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.work.photo.PieceGroup;
 import hearthcloth.work.photo.SortedPiece;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -49,13 +49,13 @@ final class PhotoTaking {
     private final PageContext room;
     private final ReadingQueue readings;
 
-    PhotoTaking(PageContext room, ReadingQueue readings) {
+    private PhotoTaking(PageContext room, ReadingQueue readings) {
         this.room = room;
         this.readings = readings;
     }
 
-    void add(RoutesConfig routes) {
-        routes.post("/stash/photo/{id}/accept", this::accept);
+    static void add(PageRoutes routes, ReadingQueue readings) {
+        routes.of(room -> new PhotoTaking(room, readings)).post("/stash/photo/{id}/accept", PhotoTaking::accept);
     }
 
     /** A fabric with the pieces of it that come, largest first. */

@@ -2,6 +2,7 @@ package hearthcloth.web.stash;
 
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
+import hearthcloth.web.kit.PageFrame;
 import hearthcloth.work.photo.PhotoSorting;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -19,6 +20,13 @@ import java.util.stream.Stream;
  * @param words when it was sent and how far it has come
  */
 public record BegunPhoto(String href, String words) {
+
+    /**
+     * The form that asks for a photograph, as {@code part/photo-form.jte} shows it.
+     *
+     * @param begun photographs that were begun before, to go on with
+     */
+    public record Form(PageFrame frame, List<BegunPhoto> begun) {}
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.UK);
 

@@ -17,11 +17,13 @@ import hearthcloth.store.SwatchBook;
 import hearthcloth.store.SwatchBook.Swatch;
 import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.work.StashAtHand;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.net.URLEncoder;
@@ -39,13 +41,13 @@ public final class FabricPage {
     private static final Length SHOWN = Length.cm(20);
 
     /**
-     * What the page shows.
+     * What the page shows of it.
      *
      * @param aside how many of its pieces are set aside
      * @param seen tells this state of the fabric from a later one
      * @param across how much cloth her picture shows, as she may write it
      */
-    public record View(
+    public record Shown(
             Fabric fabric,
             String total,
             String about,
@@ -56,20 +58,25 @@ public final class FabricPage {
             int pieces,
             String seen) {}
 
+    /** The page. */
+    @PageView.Template("stash-fabric.jte")
+    public record View(PageFrame frame, Shown shown) implements PageView {}
+
     private final PageContext room;
 
-    FabricPage(PageContext room) {
+    private FabricPage(PageContext room) {
         this.room = room;
     }
 
-    void add(RoutesConfig routes) {
-        routes.get("/stash/fabric", this::show);
-        routes.post("/stash/fabric", this::change);
-        routes.post("/stash/fabric/aside", context -> aside(context, true));
-        routes.post("/stash/fabric/back", context -> aside(context, false));
-        routes.post("/stash/fabric/picture", this::picture);
-        routes.post("/stash/fabric/picture/away", this::unpicture);
-        routes.get("/stash/swatch", this::swatch);
+    static void add(PageRoutes routes) {
+        routes.of(FabricPage::new)
+                .get("/stash/fabric", FabricPage::show)
+                .post("/stash/fabric", FabricPage::change)
+                .post("/stash/fabric/aside", (page, context) -> page.aside(context, true))
+                .post("/stash/fabric/back", (page, context) -> page.aside(context, false))
+                .post("/stash/fabric/picture", FabricPage::picture)
+                .post("/stash/fabric/picture/away", FabricPage::unpicture)
+                .get("/stash/swatch", FabricPage::swatch);
     }
 
     private StashBook book() {
@@ -93,7 +100,7 @@ public final class FabricPage {
         Set<String> aside = book().aside();
         Ruler ruler = room.settings().ruler();
         double area = pieces.stream().mapToDouble(Piece::areaMm2).sum();
-        View view = new View(
+        Shown shown = new Shown(
                 fabric,
                 StashView.pieces(pieces.size()) + ", " + StashView.area(area, ruler),
                 StashView.about(fabric),
@@ -105,10 +112,7 @@ public final class FabricPage {
                         .count(),
                 pieces.size(),
                 seen(fabric, pieces.size()));
-        room.show(
-                context,
-                "stash-fabric.jte",
-                Map.of("frame", room.frame(context, fabric.name(), "Stash"), "view", view));
+        room.show(context, new View(room.frame(context, fabric.name(), "Stash"), shown));
     }
 
     private static String seen(Fabric fabric, int pieces) {

@@ -16,15 +16,16 @@ import hearthcloth.store.StashBook;
 import hearthcloth.store.StashEdit;
 import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.work.StashAtHand;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -34,14 +35,14 @@ public final class PiecePage {
     private static final double PIXELS = 300;
 
     /**
-     * What the page shows.
+     * What the page shows of them.
      *
      * @param held what holds some of them back from new cloths; empty where nothing does
      * @param aside how many of them are set aside
      * @param seen tells this state of the pieces from a later one
      * @param fabrics to choose from
      */
-    public record View(
+    public record Alike(
             String id,
             String fabric,
             String size,
@@ -58,20 +59,33 @@ public final class PiecePage {
             List<String> fabrics,
             String back) {}
 
+    /** The page. */
+    @PageView.Template("stash-piece.jte")
+    public record View(PageFrame frame, Alike piece) implements PageView {}
+
+    /**
+     * How many of those alike are meant.
+     *
+     * @param of how many there are
+     * @param usual what stands in the box
+     */
+    public record Many(int of, int usual) {}
+
     private final PageContext room;
 
-    PiecePage(PageContext room) {
+    private PiecePage(PageContext room) {
         this.room = room;
     }
 
-    void add(RoutesConfig routes) {
-        routes.get("/stash/piece/{id}", this::show);
-        routes.post("/stash/piece/{id}/change", this::change);
-        routes.post("/stash/piece/{id}/split", this::split);
-        routes.post("/stash/piece/{id}/use", context -> away(context, "use up"));
-        routes.post("/stash/piece/{id}/delete", context -> away(context, "delete"));
-        routes.post("/stash/piece/{id}/aside", context -> aside(context, true));
-        routes.post("/stash/piece/{id}/back", context -> aside(context, false));
+    static void add(PageRoutes routes) {
+        routes.of(PiecePage::new)
+                .get("/stash/piece/{id}", PiecePage::show)
+                .post("/stash/piece/{id}/change", PiecePage::change)
+                .post("/stash/piece/{id}/split", PiecePage::split)
+                .post("/stash/piece/{id}/use", (page, context) -> page.away(context, "use up"))
+                .post("/stash/piece/{id}/delete", (page, context) -> page.away(context, "delete"))
+                .post("/stash/piece/{id}/aside", (page, context) -> page.aside(context, true))
+                .post("/stash/piece/{id}/back", (page, context) -> page.aside(context, false));
     }
 
     private StashBook book() {
@@ -96,7 +110,7 @@ public final class PiecePage {
         Piece piece = lot.first();
         Size size = lot.size();
         String washed = StashView.washed(piece.washed());
-        View view = new View(
+        Alike alike = new Alike(
                 context.pathParam("id"),
                 piece.fabric().name(),
                 ruler.write(size, Rounding.NEAREST),
@@ -121,10 +135,7 @@ public final class PiecePage {
                         .sorted(String.CASE_INSENSITIVE_ORDER)
                         .toList(),
                 back(PageContext.text(context, "back")));
-        room.show(
-                context,
-                "stash-piece.jte",
-                Map.of("frame", room.frame(context, view.size() + ", " + view.fabric(), "Stash"), "view", view));
+        room.show(context, new View(room.frame(context, alike.size() + ", " + alike.fabric(), "Stash"), alike));
     }
 
     /** As it is edited: on the ruler's marks where it lies on one, else exactly. */

@@ -7,8 +7,8 @@ import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.Uploads;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -26,13 +26,12 @@ final class StashFiles {
 
     private final PageContext room;
 
-    StashFiles(PageContext room) {
+    private StashFiles(PageContext room) {
         this.room = room;
     }
 
-    void add(RoutesConfig routes) {
-        routes.get("/stash/stash.csv", this::write);
-        routes.post("/stash/file", this::read);
+    static void add(PageRoutes routes) {
+        routes.of(StashFiles::new).get("/stash/stash.csv", StashFiles::write).post("/stash/file", StashFiles::read);
     }
 
     private void write(Context context) {

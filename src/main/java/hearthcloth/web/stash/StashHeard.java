@@ -8,6 +8,7 @@ import hearthcloth.stash.SpokenLine;
 import hearthcloth.stash.SpokenPieces;
 import hearthcloth.store.Store;
 import hearthcloth.web.kit.ErrorPages;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
 import java.util.Optional;
 
@@ -18,8 +19,10 @@ import java.util.Optional;
  * @param note what she should know; may be empty
  * @param trouble true where she pressed Enter and it cannot be taken
  */
+@PageView.Template("part/stash-heard.jte")
 public record StashHeard(
-        Optional<PieceDrawing> drawn, String count, String words, String about, String note, boolean trouble) {
+        Optional<PieceDrawing> drawn, String count, String words, String about, String note, boolean trouble)
+        implements PageView {
 
     private static final double PIXELS = 96;
 

@@ -10,14 +10,12 @@ import hearthcloth.stash.SpokenLine;
 import hearthcloth.stash.SpokenPieces;
 import hearthcloth.store.StashBook;
 import hearthcloth.store.json.StoreException;
-import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
-import io.javalin.config.RoutesConfig;
+import hearthcloth.web.kit.PageRoutes;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** "What have you got?": pieces said in a line, many lines or fields; shown to scale; every change undone. */
@@ -29,22 +27,23 @@ public final class StashPage {
     private final PageContext room;
     private final StashScreen screen;
 
-    public StashPage(PageContext room) {
+    private StashPage(PageContext room) {
         this.room = room;
         this.screen = new StashScreen(room);
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/stash", this::show);
-        routes.get("/stash/heard", this::hear);
-        routes.post("/stash/line", this::line);
-        routes.post("/stash/lines", this::lines);
-        routes.post("/stash/fields", this::fields);
-        routes.post("/stash/undo", context -> turn(context, false));
-        routes.post("/stash/redo", context -> turn(context, true));
-        new StashFiles(room).add(routes);
-        new PiecePage(room).add(routes);
-        new FabricPage(room).add(routes);
+    public static void add(PageRoutes routes) {
+        routes.of(StashPage::new)
+                .get("/stash", StashPage::show)
+                .get("/stash/heard", StashPage::hear)
+                .post("/stash/line", StashPage::line)
+                .post("/stash/lines", StashPage::lines)
+                .post("/stash/fields", StashPage::fields)
+                .post("/stash/undo", (page, context) -> page.turn(context, false))
+                .post("/stash/redo", (page, context) -> page.turn(context, true));
+        StashFiles.add(routes);
+        PiecePage.add(routes);
+        FabricPage.add(routes);
     }
 
     private StashIntake intake() {
@@ -59,7 +58,7 @@ public final class StashPage {
         StashView view = StashView.of(
                 room.store(), StashAsked.of(context), room.settings().ruler());
         if (PageContext.isPart(context) && "found".equals(context.header("HX-Target"))) {
-            room.show(context, "part/stash-found.jte", Map.of("view", view, "oob", true));
+            room.show(context, new StashScreen.Found(view, true));
         } else {
             screen.show(context, view, StashScreen.Draft.NONE, PageContext.text(context, "said"));
         }
@@ -68,7 +67,7 @@ public final class StashPage {
     private void hear(Context context) {
         StashHeard heard = StashHeard.of(
                 PageContext.text(context, "line"), room.store(), room.settings().ruler(), false);
-        room.show(context, "part/stash-heard.jte", Map.of("heard", heard));
+        room.show(context, heard);
     }
 
     private void line(Context context) {
@@ -83,7 +82,7 @@ public final class StashPage {
         context.status(422);
         if (PageContext.isPart(context)) {
             context.header("HX-Retarget", "#heard").header("HX-Reswap", "innerHTML");
-            room.show(context, "part/stash-heard.jte", Map.of("heard", heard));
+            room.show(context, heard);
         } else {
             screen.show(context, screen.whole(), new StashScreen.Draft(line, heard, "", List.of()), "");
         }
@@ -187,22 +186,7 @@ public final class StashPage {
 
     private void answer(Context context, String said, boolean clear) {
         if (PageContext.isPart(context)) {
-            room.show(
-                    context,
-                    "part/stash-changed.jte",
-                    Map.of(
-                            "view",
-                            screen.whole(),
-                            "token",
-                            room.token(),
-                            "said",
-                            said,
-                            "clear",
-                            clear,
-                            "metric",
-                            room.settings().ruler().isMetric(),
-                            "example",
-                            room.store().setting(ExampleMark.SETTING).isPresent()));
+            screen.showChanged(context, said, clear);
         } else {
             PageContext.go(context, "/stash", said);
         }

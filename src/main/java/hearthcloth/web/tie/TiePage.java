@@ -6,28 +6,33 @@ import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.tie.Wrapped;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.util.Map;
 import java.util.Optional;
 
 /** How a tie is done, step by step, round the gift at hand: with her own cloth where one is named, else with a plain one. */
 public final class TiePage {
 
+    /** The page. */
+    @PageView.Template("tie.jte")
+    public record View(PageFrame frame, TieView tie) implements PageView {}
+
     private final PageContext room;
 
-    public TiePage(PageContext room) {
+    private TiePage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/tie/{tie}", this::show);
+    public static void add(PageRoutes routes) {
+        routes.of(TiePage::new).get("/tie/{tie}", TiePage::show);
     }
 
     private void show(Context context) {
@@ -45,11 +50,8 @@ public final class TiePage {
         TiedGift drawn = own.orElseGet(() -> Sample.of(tie, gift, tail.usual()));
         room.show(
                 context,
-                "tie.jte",
-                Map.of(
-                        "frame",
+                new View(
                         room.frame(context, title(tie), "Gift"),
-                        "view",
                         TieView.of(tie, gift, drawn, settings.ruler(), own.isPresent())));
     }
 

@@ -84,6 +84,8 @@ public record TieView(
                         fit.size().trade(),
                         fit.size().uses(),
                         fit.largest()
+                                .filter(largest -> ruler.mark(largest.leading(), Rounding.DOWN)
+                                        .isPositive())
                                 .map(largest -> largest.like(ruler.mark(largest.leading(), Rounding.DOWN)))
                                 .map(largest -> largest.describe(ruler))
                                 .orElse("nothing of this shape"),

@@ -8,48 +8,47 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.tie.Wrapped;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** A cloth tied round what she wants to wrap, before anything is cut: from three sides, to be turned, and what shows. */
 public final class TiedPage {
 
+    /**
+     * The page.
+     *
+     * @param cloth its id
+     */
+    @PageView.Template("tied.jte")
+    public record View(PageFrame frame, TiedView tied, String cloth) implements PageView {}
+
     private final PageContext room;
 
-    public TiedPage(PageContext room) {
+    private TiedPage(PageContext room) {
         this.room = room;
     }
 
-    public void add(RoutesConfig routes) {
-        routes.get("/tied/{id}", this::show);
-        routes.get("/tied/{id}/model", this::model);
-        routes.get("/tied/{id}/net.pdf", this::net);
+    public static void add(PageRoutes routes) {
+        routes.of(TiedPage::new)
+                .get("/tied/{id}", TiedPage::show)
+                .get("/tied/{id}/model", TiedPage::model)
+                .get("/tied/{id}/net.pdf", TiedPage::net);
     }
 
     private void show(Context context) {
         SavedCloth saved = saved(context);
         TiedView view = view(context, saved);
         if (PageContext.isPart(context)) {
-            room.show(context, "part/tied-changed.jte", Map.of("view", view));
+            room.show(context, view);
         } else {
-            room.show(
-                    context,
-                    "tied.jte",
-                    Map.of(
-                            "frame",
-                            room.frame(context, saved.name() + ", tied", "Cloth"),
-                            "view",
-                            view,
-                            "cloth",
-                            saved.id(),
-                            "unit",
-                            room.settings().bare().symbol()));
+            room.show(context, new View(room.frame(context, saved.name() + ", tied", "Cloth"), view, saved.id()));
         }
     }
 

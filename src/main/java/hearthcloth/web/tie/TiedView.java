@@ -5,6 +5,7 @@ import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
+import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Visible;
@@ -27,6 +28,7 @@ import java.util.stream.Collectors;
  * @param links where the model to turn and more is found
  * @param trouble what cannot be read; empty else
  */
+@PageView.Template("part/tied-changed.jte")
 public record TiedView(
         TiedAsked asked,
         List<String> ties,
@@ -35,7 +37,15 @@ public record TiedView(
         List<Still> stills,
         Shows shows,
         Links links,
-        String trouble) {
+        String trouble)
+        implements PageView {
+
+    /**
+     * Where each fabric or each patch went, as a table.
+     *
+     * @param isByPatch true for patches, false for fabrics
+     */
+    public record Table(List<Row> rows, boolean isByPatch) {}
 
     /** One picture with its caption. */
     public record Still(String words, String svg) {}

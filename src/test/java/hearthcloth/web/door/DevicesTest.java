@@ -66,7 +66,7 @@ class DevicesTest {
 
     @Test
     void a_device_comes_in_by_a_code_that_works_once_and_is_put_out_again() throws Exception {
-        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Reach.NEAR)) {
+        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Openness.NEAR)) {
             String here = "http://localhost:" + workroom.port();
             String there = "http://127.0.0.2:" + workroom.port();
             HttpClient owner = HttpClient.newHttpClient();
@@ -122,7 +122,7 @@ class DevicesTest {
 
     @Test
     void the_printed_address_lets_a_telephone_in_one_tap_away_from_its_camera() throws Exception {
-        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Reach.NEAR)) {
+        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Openness.NEAR)) {
             String there = "http://127.0.0.2:" + workroom.port();
             String code = code(HttpClient.newHttpClient(), "http://localhost:" + workroom.port());
             for (String address : workroom.toTheCamera()) {
@@ -226,7 +226,7 @@ class DevicesTest {
 
     @Test
     void a_device_that_asks_comes_in_when_the_owner_says_yes_at_the_machine() throws Exception {
-        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Reach.NEAR)) {
+        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Openness.NEAR)) {
             String here = "http://localhost:" + workroom.port();
             String there = "http://127.0.0.2:" + workroom.port();
             HttpClient owner = HttpClient.newHttpClient();
@@ -258,7 +258,7 @@ class DevicesTest {
 
     @Test
     void before_it_is_let_in_a_device_sees_bare_words_and_sends_little() throws Exception {
-        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Reach.NEAR)) {
+        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Openness.NEAR)) {
             String there = "http://127.0.0.2:" + workroom.port();
             HttpClient stranger = HttpClient.newHttpClient();
             for (String path : new String[] {
@@ -286,7 +286,7 @@ class DevicesTest {
 
     @Test
     void a_form_from_another_port_of_the_same_machine_is_refused() throws Exception {
-        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Reach.NEAR)) {
+        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Openness.NEAR)) {
             String there = "http://127.0.0.2:" + workroom.port();
             String form = "code=" + code(HttpClient.newHttpClient(), "http://localhost:" + workroom.port());
             for (String origin : new String[] {
@@ -302,8 +302,8 @@ class DevicesTest {
 
     @Test
     void where_others_are_logged_in_to_the_same_machine_a_code_is_asked_for_there_too() throws Exception {
-        Reach reach = new Reach(false, true, java.util.Optional.empty());
-        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), reach)) {
+        Openness openness = new Openness(false, true, java.util.Optional.empty());
+        try (Workroom workroom = Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), openness)) {
             String here = "http://localhost:" + workroom.port();
             HttpClient other = HttpClient.newHttpClient();
             assertThat(get(other, here + "/stash")

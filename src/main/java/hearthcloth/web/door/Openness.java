@@ -12,21 +12,21 @@ import java.util.Optional;
  * @param code whether a code is asked for on this machine too, where other people are logged in to it
  * @param origin of a reverse proxy before a studio's workroom, such as {@code https://studio.example}; empty for none
  */
-public record Reach(boolean lan, boolean code, Optional<String> origin) {
+public record Openness(boolean lan, boolean code, Optional<String> origin) {
 
     /** This machine only, without a code. */
-    public static final Reach HERE = new Reach(false, false, Optional.empty());
+    public static final Openness HERE = new Openness(false, false, Optional.empty());
 
     /** Other devices on the network too. */
-    public static final Reach NEAR = new Reach(true, false, Optional.empty());
+    public static final Openness NEAR = new Openness(true, false, Optional.empty());
 
     /**
      * With the address of a reverse proxy, as typed.
      *
      * @throws StoreException where that is no address
      */
-    public static Reach of(boolean lan, boolean code, Optional<String> address) {
-        return new Reach(lan, code, address.map(Reach::origin));
+    public static Openness of(boolean lan, boolean code, Optional<String> address) {
+        return new Openness(lan, code, address.map(Openness::origin));
     }
 
     private static String origin(String typed) {

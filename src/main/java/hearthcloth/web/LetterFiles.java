@@ -1,4 +1,4 @@
-package hearthcloth.web.kit;
+package hearthcloth.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -7,7 +7,7 @@ import java.io.InputStream;
 import java.util.Map;
 
 /** The pages are set in the same letters as the printed guide, which lie beside its drawing. */
-public final class LetterFiles {
+final class LetterFiles {
 
     private static final Map<String, String> FILES = Map.of(
             "regular",
@@ -17,7 +17,9 @@ public final class LetterFiles {
             "bold",
             "SourceSans3-Bold.ttf");
 
-    public void add(RoutesConfig routes) {
+    private LetterFiles() {}
+
+    static void add(RoutesConfig routes) {
         routes.get("/letters/{weight}.ttf", LetterFiles::send);
     }
 
