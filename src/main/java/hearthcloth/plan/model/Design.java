@@ -23,6 +23,16 @@ import java.util.Set;
  */
 public record Design(Order order, Layout layout, Scheme scheme, Making making, PiecingRules rules) {
 
+    /**
+     * What is decided of a cloth that has no hearth and bars: its size, its fabrics, how it is made up. How it is divided is
+     * in its plan alone, so such a cloth is not changed bar by bar.
+     */
+    public static Design undivided(Plan plan) {
+        Layout whole = new Layout(plan.cloth().finished(), List.of());
+        Scheme scheme = new Scheme(Scheme.Kind.OWN, plan.fabrics(), List.of());
+        return new Design(Order.ROUND, whole, scheme, plan.cloth().making(), plan.rules());
+    }
+
     /** Every fabric that is allowed somewhere. */
     public List<Fabric> fabrics() {
         Set<Fabric> wanted = new LinkedHashSet<>(scheme.hearth());

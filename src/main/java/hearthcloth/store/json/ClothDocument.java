@@ -112,6 +112,11 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
         return new ClothDocument(design, Optional.of(plan), List.of(), Bench.CLEAR, Life.begun());
     }
 
+    /** Whether it is free patchwork, which is not changed bar by bar. */
+    public boolean isFree() {
+        return plan.filter(whole -> whole.cloth().isFree()).isPresent();
+    }
+
     public ClothDocument with(Bench other) {
         return new ClothDocument(design, plan, lacking, other, life);
     }

@@ -24,7 +24,10 @@ public record ClothFigures(Cloth cloth, Optional<Plan> plan, Ruler ruler) {
         List<Line> lines = new ArrayList<>();
         plan.ifPresent(made -> {
             PlanFigures figures = made.figures();
-            lines.add(new Line("Joins", joins(figures, made.bound())));
+            lines.add(
+                    cloth.isFree()
+                            ? new Line("Patches", String.valueOf(cloth.patches().size()))
+                            : new Line("Joins", joins(figures, made.bound())));
             lines.add(new Line("Cuts", String.valueOf(figures.cuts())));
             lines.add(new Line("Pieces cut into", String.valueOf(made.cuts().size())));
             lines.add(new Line("Lost fabric", figures.areas().lostPercent() + " %"));

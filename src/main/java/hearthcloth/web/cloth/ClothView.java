@@ -76,6 +76,11 @@ public record ClothView(
         return document().lacking();
     }
 
+    /** Whether it has a hearth and bars that can be changed one by one. */
+    public boolean barred() {
+        return !document().isFree();
+    }
+
     public boolean editable() {
         return document().life().stage() == ClothDocument.Stage.DESIGNED;
     }
@@ -100,6 +105,9 @@ public record ClothView(
     }
 
     public String front() {
+        if (!barred()) {
+            return still(Face.FRONT);
+        }
         return ClothDrawing.tappable(cloth(), Face.FRONT, swatches(), "Front; each bar can be chosen", this::target);
     }
 
@@ -244,7 +252,7 @@ public record ClothView(
             said.add("Size " + before.size() + ", now " + size());
         }
         if (!made()) {
-            said.add("the stash does not suffice: " + String.join(" ", lacking()));
+            said.add("not enough fabric: " + String.join(" ", lacking()));
             return upright(said);
         }
         PlanFigures now = document().plan().orElseThrow().figures();
@@ -258,7 +266,7 @@ public record ClothView(
                         + now.areas().lostPercent() + " %");
             }
         } else {
-            said.add("the stash suffices again");
+            said.add("you have enough fabric again");
         }
         if (!fits().isEmpty() && !fits().equals(before.fits())) {
             said.add(fits());

@@ -1,11 +1,11 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.plan.model.PlanOutcome;
@@ -13,6 +13,7 @@ import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.json.ClothDocument;
+import hearthcloth.web.gift.PatchworkForm;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
@@ -65,9 +66,16 @@ public final class GalleryPage {
      * What she wishes.
      *
      * @param wished in a sentence; empty where she said nothing
+     * @param patchwork how the cloth is put together
      * @param isTied true where there is a gift, so that a fabric can be put where it shows
      */
-    public record Wishes(String wished, WishForm form, boolean isTied) {}
+    public record Wishes(String wished, WishForm form, PatchworkForm patchwork, boolean isTied) {
+
+        /** Whether the stash decides everything. */
+        public boolean isOpen() {
+            return form.isOpen() && patchwork.way().isEmpty();
+        }
+    }
 
     /**
      * What she has to plan from.
@@ -112,7 +120,11 @@ public final class GalleryPage {
         Wished wished = Wished.of(room.store());
         WishForm form = WishForm.of(room.store());
         if (!stash.pieces().isEmpty()) {
-            searches.begin(room.store(), stash, form.wish(wished, room.settings(), stash, PROPOSALS));
+            searches.begin(
+                    room.store(),
+                    stash,
+                    form.wish(wished, room.settings(), stash, PROPOSALS),
+                    PatchworkForm.of(room.store()).patchwork(form));
         }
         room.show(
                 context,
@@ -121,6 +133,7 @@ public final class GalleryPage {
                         new Wishes(
                                 wished.words(room.settings().ruler()),
                                 form,
+                                PatchworkForm.of(room.store()),
                                 wished.thing().isPresent()),
                         new Heap(stash.fabrics(), heap.stash().pieces().isEmpty(), HeldBack.of(heap, also())),
                         shown(),
@@ -153,6 +166,7 @@ public final class GalleryPage {
         Stash stash = free(room.store().atHand());
         form.wish(Wished.of(room.store()), room.settings(), stash, PROPOSALS);
         form.keep(room.store());
+        PatchworkForm.read(PageContext.field(context, "patchwork")).keep(room.store());
         room.store().set(ALSO, String.join("\n", context.formParams("also")));
         PageContext.go(context, "/cloth", "");
     }
@@ -214,7 +228,9 @@ public final class GalleryPage {
         String words = size.isSquare()
                 ? ruler.write(size.width(), Rounding.NEAREST) + " square"
                 : ruler.write(size, Rounding.NEAREST);
-        String joins = figures.joins() == 0 ? "no joins" : "joins " + ClothFigures.joins(figures, plan.bound());
+        String joins = plan.cloth().isFree()
+                ? plan.cloth().patches().size() + " patches"
+                : figures.joins() == 0 ? "no joins" : "joins " + ClothFigures.joins(figures, plan.bound());
         return new Card(
                 name,
                 plan.story().title(),
@@ -240,8 +256,10 @@ public final class GalleryPage {
         boolean example = plan.cuts().stream()
                 .anyMatch(cut -> ExampleMark.isOn(cut.piece().id()));
         String id = NewCloth.id(example);
-        Order order = WishForm.order(plan);
-        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(DesignEdits.settled(plan, order), plan));
-        PageContext.go(context, "/cloth/" + id, "Kept among your cloths. Tap any bar to change it.");
+        boolean free = plan.cloth().isFree();
+        Design design = free ? Design.undivided(plan) : DesignEdits.settled(plan, WishForm.order(plan));
+        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(design, plan));
+        String said = "Kept among your cloths." + (free ? "" : " Tap any bar to change it.");
+        PageContext.go(context, "/cloth/" + id, said);
     }
 }

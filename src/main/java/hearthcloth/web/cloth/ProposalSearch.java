@@ -1,9 +1,11 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.patchwork.PatchworkPlanner;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
 import java.util.LinkedHashMap;
@@ -24,6 +26,7 @@ final class ProposalSearch {
 
     private final Stash stash;
     private final Wish wish;
+    private final Optional<Patchwork> patchwork;
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final Map<String, Plan> shown = new ConcurrentHashMap<>();
     private volatile PlanProgress progress = new PlanProgress(0, 0, 0, Optional.empty());
@@ -32,13 +35,14 @@ final class ProposalSearch {
     private volatile boolean first = true;
     private volatile boolean failed;
 
-    private ProposalSearch(Stash stash, Wish wish) {
+    private ProposalSearch(Stash stash, Wish wish, Optional<Patchwork> patchwork) {
         this.stash = stash;
         this.wish = wish;
+        this.patchwork = patchwork;
     }
 
-    static ProposalSearch begin(Stash stash, Wish wish) {
-        ProposalSearch planning = new ProposalSearch(stash, wish);
+    static ProposalSearch begin(Stash stash, Wish wish, Optional<Patchwork> patchwork) {
+        ProposalSearch planning = new ProposalSearch(stash, wish, patchwork);
         Thread thread = new Thread(planning::run, "planning");
         thread.setDaemon(true);
         thread.start();
@@ -49,13 +53,19 @@ final class ProposalSearch {
         try {
             for (int effort : EFFORTS) {
                 if (!stopped.get()) {
-                    found(Planner.plan(stash, wish, effort, stopped::get, this::heard));
+                    found(planned(effort));
                 }
             }
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
             failed = outcome.isEmpty();
         }
         running = false;
+    }
+
+    private PlanOutcome planned(int effort) {
+        return patchwork
+                .map(asked -> PatchworkPlanner.plan(stash, wish, asked, effort, stopped::get, this::heard))
+                .orElseGet(() -> Planner.plan(stash, wish, effort, stopped::get, this::heard));
     }
 
     /** The first plan there is stands in the gallery while the search goes on. */
@@ -116,7 +126,7 @@ final class ProposalSearch {
     }
 
     /** True when it answers this question already. */
-    boolean isFor(Stash other, Wish asked) {
-        return wish.equals(asked) && stash.equals(other);
+    boolean isFor(Stash other, Wish asked, Optional<Patchwork> way) {
+        return wish.equals(asked) && stash.equals(other) && patchwork.equals(way);
     }
 }

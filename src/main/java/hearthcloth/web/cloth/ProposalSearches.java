@@ -1,5 +1,6 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
@@ -18,12 +19,12 @@ final class ProposalSearches {
     }
 
     /** Begins a search for this wish unless one is going on or has answered it. */
-    synchronized void begin(Store work, Stash stash, Wish wish) {
+    synchronized void begin(Store work, Stash stash, Wish wish, Optional<Patchwork> patchwork) {
         Optional<ProposalSearch> last = of(work);
-        if (last.isPresent() && last.get().isFor(stash, wish) && !last.get().isFailed()) {
+        if (last.isPresent() && last.get().isFor(stash, wish, patchwork) && !last.get().isFailed()) {
             return;
         }
         last.ifPresent(ProposalSearch::stop);
-        searches.put(work, ProposalSearch.begin(stash, wish));
+        searches.put(work, ProposalSearch.begin(stash, wish, patchwork));
     }
 }

@@ -1,6 +1,7 @@
 package hearthcloth.web.house;
 
 import hearthcloth.cloth.making.Face;
+import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.rework.DesignFit;
@@ -104,13 +105,16 @@ public final class GuidelinesPage {
                 .cloths()
                 .find(PageContext.field(context, "cloth"))
                 .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+        if (cloth.document().isFree()) {
+            throw new MeasureException("a cloth of scraps is its own heap's: only a cloth with a hearth and bars can be handed on");
+        }
         book().hand(here(), cloth.name(), cloth.document().design());
         PageContext.go(context, "/guidelines", cloth.name() + " is handed to everybody.");
     }
 
     private void follow(Context context) {
         GuidelineBook.Handed handed = book().find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("This guideline has been taken back."));
+                .orElseThrow(() -> new NotFoundResponse("This guideline has been withdrawn."));
         Stash stash = room.store().atHand().free(Set.of());
         if (stash.pieces().isEmpty()) {
             throw new StoreException("Your stash is empty; lay in what you have first.");
@@ -124,7 +128,7 @@ public final class GuidelinesPage {
                 "/cloth/" + id,
                 followed.answer() instanceof DesignFit.Answer.Made
                         ? "It fits your stash. It is yours now: change what you like."
-                        : "Your stash does not suffice as it is; what is short stands beside it.");
+                        : "You don't have enough fabric for it; the page says what is short.");
     }
 
     private static ClothDocument document(GuidelineFit.Followed followed) {
@@ -141,6 +145,6 @@ public final class GuidelinesPage {
 
     private void away(Context context) {
         book().away(here(), context.pathParam("id"));
-        PageContext.go(context, "/guidelines", "Taken back. Cloths made after it stay with those who made them.");
+        PageContext.go(context, "/guidelines", "Withdrawn. Cloths made after it stay with those who made them.");
     }
 }

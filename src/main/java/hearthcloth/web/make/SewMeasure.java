@@ -70,6 +70,10 @@ public final class SewMeasure {
     private final Map<String, Length> tooShort;
 
     SewMeasure(PageContext room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
+        if (cloth.document().isFree()) {
+            throw new MeasureException("a cloth of scraps has no bars to cut anew: unpick a seam that is off by more than a thread"
+                    + " or two");
+        }
         this.room = room;
         this.cloth = cloth;
         this.plan = cloth.document().plan().orElseThrow();
@@ -239,7 +243,7 @@ public final class SewMeasure {
                 .orElseThrow(() -> new MeasureException("there is no such way on; measure again"));
         RemainingPlan.Answer answer = fit(way, new RemainingPlan(plan, bars, tooShort));
         if (!(answer instanceof RemainingPlan.Answer.Made made)) {
-            throw new MeasureException("the fabric that is left does not suffice for that; choose another way");
+            throw new MeasureException("you don't have enough fabric left for that; choose another way");
         }
         RemainingPlan.Resewn resewn = made.resewn();
         ClothDocument was = cloth.document();
