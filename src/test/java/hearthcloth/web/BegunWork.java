@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 public final class BegunWork {
 
     /** A photograph that was sent and read, as the workroom's file keeps it, and its page. */
-    private record PhotoRead(byte[] file, String page) {}
+    private record PhotoRead(ByteBuffer file, String page) {}
 
     private static final Map<ByteBuffer, PhotoRead> READ = new ConcurrentHashMap<>();
 
@@ -28,7 +28,7 @@ public final class BegunWork {
     public static String photographRead(Path file, byte[] photograph) {
         PhotoRead read = READ.computeIfAbsent(ByteBuffer.wrap(photograph), key -> read(photograph));
         try {
-            Files.write(file, read.file());
+            Files.write(file, read.file().array());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -45,7 +45,7 @@ public final class BegunWork {
                     page = visit.untilRead(
                             Visit.onward(visit.send("/stash/photo", "picture", photograph, "sheet", "a4")));
                 }
-                return new PhotoRead(Files.readAllBytes(folder.resolve("work.db")), page);
+                return new PhotoRead(ByteBuffer.wrap(Files.readAllBytes(folder.resolve("work.db"))), page);
             } finally {
                 gone(folder);
             }

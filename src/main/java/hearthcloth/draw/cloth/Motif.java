@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SplittableRandom;
 
 /** What is woven or printed on a fabric, read from its name. Each repeats to scale; the forms are our own. */
@@ -142,11 +141,11 @@ enum Motif {
     record Inks(Colour ground, Colour figure, Colour pale) {}
 
     private final double repeatInches;
-    private final Set<String> words;
+    private final List<String> words;
 
     Motif(double repeatInches, String... words) {
         this.repeatInches = repeatInches;
-        this.words = Set.of(words);
+        this.words = List.of(words);
     }
 
     /** Draws one repeat, a square of this side. */
@@ -172,7 +171,7 @@ enum Motif {
     /** The middle of quarter {@code i} of the repeat, moved a little. */
     private static Point cell(int i, double side, SplittableRandom chance, double most) {
         double x = side * (0.25 + 0.5 * (i % 2) + most * (2 * chance.nextDouble() - 1));
-        double y = side * (0.25 + 0.5 * (i / 2) + most * (2 * chance.nextDouble() - 1));
+        double y = side * (0.25 + 0.5 * Math.floorDiv(i, 2) + most * (2 * chance.nextDouble() - 1));
         return new Point(x, y);
     }
 

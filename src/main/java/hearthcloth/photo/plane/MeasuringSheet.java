@@ -49,7 +49,7 @@ public final class MeasuringSheet {
 
     private static final List<Mark> MARKS = IntStream.range(0, 20)
             .filter(at -> !(at / 4 % 2 == 1 && (at % 4 == 1 || at % 4 == 2)))
-            .mapToObj(at -> new Point(FIRST_MM + at % 4 * ACROSS_MM, FIRST_MM + at / 4 * DOWN_MM))
+            .mapToObj(at -> new Point(FIRST_MM + at % 4 * ACROSS_MM, FIRST_MM + Math.floorDiv(at, 4) * DOWN_MM))
             .collect(java.util.stream.Collectors.collectingAndThen(
                     java.util.stream.Collectors.toList(),
                     corners -> IntStream.range(0, corners.size())

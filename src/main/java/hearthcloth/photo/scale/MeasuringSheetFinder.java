@@ -99,7 +99,7 @@ public final class MeasuringSheetFinder {
             Point expected = parallel.raw(one.mark().middle());
             double near = (NEAR_SHARE * far + MeasuringSheet.MARK_MM / 4) * parallel.pixelsPerMm();
             boolean first = group.stream().noneMatch(other -> other.mark().equals(one.mark()));
-            if (one == seed
+            if (one.equals(seed)
                     || (first && !one.mark().equals(seed.mark()) && middle(one).to(expected) < near)) {
                 group.add(one);
             }

@@ -25,7 +25,7 @@ record SheetSight(
         List<Point> places,
         SimpleMatrix off,
         SimpleMatrix moves,
-        double[] noise,
+        SimpleMatrix noise,
         double lensDeviation) {
 
     static final Point MIDDLE = new Point(MeasuringSheet.WIDTH_MM / 2, MeasuringSheet.HEIGHT_MM / 2);
@@ -62,7 +62,7 @@ record SheetSight(
         int n = marks.size() / together;
         SimpleMatrix off = new SimpleMatrix(2 * n, 1);
         SimpleMatrix moves = new SimpleMatrix(2 * n, 9);
-        double[] noise = new double[2 * n];
+        SimpleMatrix noise = new SimpleMatrix(2 * n, 1);
         List<Point> places = new ArrayList<>();
         LensModel other = lens.with(lens.kappa() + LENS_STEP, 0);
         for (int i = 0; i < n; i++) {
@@ -76,8 +76,7 @@ record SheetSight(
             }
             moves.set(2 * i, 8, seen.byLens.x());
             moves.set(2 * i + 1, 8, seen.byLens.y());
-            noise[2 * i] = seen.variance;
-            noise[2 * i + 1] = seen.variance;
+            noise.setColumn(0, 2 * i, seen.variance, seen.variance);
         }
         places.addAll(alongRim());
         return new SheetSight(first, eye, List.copyOf(places), off, moves, noise, lens.deviation());
@@ -87,7 +86,7 @@ record SheetSight(
         return IntStream.range(0, 9)
                 .filter(i -> i != 4)
                 .mapToObj(i -> new Point(
-                        MIDDLE.x() * (i % 3) + RIM_X * (i % 3 - 1), MIDDLE.y() * (i / 3) + RIM_Y * (i / 3 - 1)))
+                        MIDDLE.x() * (i % 3) + RIM_X * (i % 3 - 1), MIDDLE.y() * Math.floorDiv(i, 3) + RIM_Y * (i / 3 - 1)))
                 .toList();
     }
 
@@ -131,12 +130,12 @@ record SheetSight(
 
     /** How many places are seen. */
     int seen() {
-        return noise.length / 2;
+        return noise.getNumRows() / 2;
     }
 
     /** How far each place that is seen moves away from the camera's foot for each millimetre that it is lifted. */
     SimpleMatrix parallax() {
-        SimpleMatrix out = new SimpleMatrix(noise.length, places.size());
+        SimpleMatrix out = new SimpleMatrix(noise.getNumRows(), places.size());
         for (int i = 0; i < seen(); i++) {
             out.set(2 * i, i, (places.get(i).x() - eye.foot().x()) / eye.height());
             out.set(2 * i + 1, i, (places.get(i).y() - eye.foot().y()) / eye.height());

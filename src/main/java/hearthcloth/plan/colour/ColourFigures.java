@@ -35,8 +35,8 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
     /**
      * The hearth's edge towards the bars, in millimetres.
      *
-     * @param standsOut how much of it stands out
-     * @param own how much of it meets the hearth's own fabric
+     * @param standsOutMm how much of it stands out
+     * @param ownMm how much of it meets the hearth's own fabric
      */
     public record Hearth(double edgeMm, double standsOutMm, double ownMm) {
 
@@ -49,8 +49,8 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
     /**
      * The edges that bars share with each other, in millimetres.
      *
-     * @param same how much of them has the same fabric on both sides
-     * @param alike how much lies between other fabrics that look nearly alike, each millimetre counted by how nearly
+     * @param sameMm how much of them has the same fabric on both sides
+     * @param alikeMm how much lies between other fabrics that look nearly alike, each millimetre counted by how nearly
      */
     public record Neighbours(double edgeMm, double sameMm, double alikeMm) {
 

@@ -47,7 +47,7 @@ final class BlockPlanning {
             List<Plan> plans = plans(wished.get(), "");
             return plans.isEmpty() ? lacking(wished.get()) : new PlanOutcome.Proposals(plans);
         }
-        return largest(Size.square(heap.finished((long) (FIRST * Math.sqrt(heap.netArea())))))
+        return largest(Size.square(heap.finished((long) (FIRST * Math.sqrt((double) heap.netArea())))))
                 .<PlanOutcome>map(PlanOutcome.Proposals::new)
                 .orElseGet(() -> lacking(Size.square(step())));
     }

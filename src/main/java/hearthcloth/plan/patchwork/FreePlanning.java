@@ -58,7 +58,7 @@ final class FreePlanning {
     /** The largest square that was found. */
     private Optional<Size> largest() {
         Length step = ruler.isMetric() ? Length.cm(1) : Length.inches(1, 2);
-        Length side = heap.finished((long) Math.sqrt(heap.netArea()));
+        Length side = heap.finished((long) Math.sqrt((double) heap.netArea()));
         FreeCloths cloths = new FreeCloths(heap, seed());
         long high = side.nm() / step.nm();
         long low = 0;
@@ -128,7 +128,7 @@ final class FreePlanning {
             chosen.add("The size: the largest square that was found, "
                     + ruler.write(largest.width(), Rounding.NEAREST)
                     + "; all these scraps together could not make one above "
-                    + ruler.write(heap.finished((long) Math.ceil(Math.sqrt(heap.netArea()))), Rounding.UP) + ".");
+                    + ruler.write(heap.finished((long) Math.ceil(Math.sqrt((double) heap.netArea()))), Rounding.UP) + ".");
         }
         return new Plan.Story(choice.title(), "", chosen, List.of());
     }

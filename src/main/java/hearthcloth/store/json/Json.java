@@ -83,6 +83,7 @@ public final class Json {
         return read(text, MAPPER.getTypeFactory().constructMapType(Map.class, String.class, type));
     }
 
+    @SuppressWarnings("TypeParameterUnusedInFormals") // the type comes as Jackson's own, which Java cannot tie to it
     private static <T> T read(String text, JavaType type) {
         try {
             T read = MAPPER.readValue(text, type);
@@ -144,6 +145,7 @@ public final class Json {
     /** A whole number of nanometres. */
     private abstract static class OfLength {
         @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
+        @SuppressWarnings("UnusedVariable") // read by Jackson, as a pattern for another class
         OfLength(long nm) {}
 
         @JsonValue

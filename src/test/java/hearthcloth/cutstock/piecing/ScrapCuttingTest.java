@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.cutstock.piecing.ScrapCutting.Extent;
 import hearthcloth.cutstock.piecing.tree.ScrapCut;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,7 @@ class ScrapCuttingTest {
             into.add(part);
             return;
         }
-        long at = 1 + chance.nextInt((int) side - 1);
+        long at = 1L + chance.nextInt((int) side - 1);
         int first = 1 + chance.nextInt(pieces - 1);
         cutUp(upright ? new Extent(at, part.height()) : new Extent(part.width(), at), first, chance, into);
         cutUp(
@@ -32,7 +33,7 @@ class ScrapCuttingTest {
     }
 
     /** Reads the sizes of the patches off the cuts. */
-    private static void read(ScrapCut cut, Extent part, TreeMap<Integer, Extent> into) {
+    private static void read(ScrapCut cut, Extent part, Map<Integer, Extent> into) {
         if (cut instanceof ScrapCut.Whole whole) {
             into.put(whole.patch(), part);
         } else if (cut instanceof ScrapCut.Cut one) {

@@ -72,6 +72,10 @@ class SewingNamesTest {
                         IntStream.rangeClosed(1, task).boxed().toList());
     }
 
+    private static int task(Map<Integer, Place> names, int number) {
+        return ((Place.Free) java.util.Objects.requireNonNull(names.get(number))).task();
+    }
+
     @Test
     void a_block_is_one_task_however_many_patches_it_has() {
         Random chance = new Random(3);
@@ -83,9 +87,8 @@ class SewingNamesTest {
         Map<Integer, Place> names = SewingNames.names(work, List.of(numbers));
 
         assertThat(numbers)
-                .allSatisfy(number ->
-                        assertThat(((Place.Free) names.get(number)).task()).isEqualTo(1));
-        assertThat(((Place.Free) names.get(10)).task()).isEqualTo(2);
+                .allSatisfy(number -> assertThat(task(names, number)).isEqualTo(1));
+        assertThat(task(names, 10)).isEqualTo(2);
     }
 
     @Test

@@ -61,7 +61,7 @@ class PageViewTest {
         if (parameters.isEmpty()) {
             return Optional.empty();
         }
-        String[] names = parameters.get(0).group(1).split("\\.");
+        String[] names = parameters.get(0).group(1).split("\\.", -1);
         String type = IMPORT.matcher(text)
                 .results()
                 .map(found -> found.group(1))
