@@ -24,8 +24,9 @@ final class TrialSeam {
                     + " second round. 2C·1 is the first part of that bar.");
         }
         if (cloth.patches().stream().anyMatch(patch -> patch.place() instanceof Place.Free free && free.task() > 0)) {
-            lines.add("A letter is a small task. Sew all of A together first, then all of B and so on, in the order of the"
-                    + " numbers. Keep each letter in its own pile.");
+            lines.add(
+                    "A letter is a small task. Sew all of A together first, then all of B and so on, in the order of the"
+                            + " numbers. Keep each letter in its own pile.");
         }
         lines.add("Step back and look. Now is the last time to swap two patches of the same size.");
         lines.add("Stack the patches in sewing order, the first on top.");
@@ -62,8 +63,9 @@ final class TrialSeam {
                 "If the scraps come out too narrow, stitch a thread's width nearer the edge. If they come out too wide,"
                         + " stitch a thread's width farther in.");
         if (free) {
-            lines.add("Measure after every step. Nothing is cut too long here. If a part is off by more than a thread or two,"
-                    + " it no longer meets its neighbour.");
+            lines.add(
+                    "Measure after every step. Nothing is cut too long here. If a part is off by more than a thread or two,"
+                            + " it no longer meets its neighbour.");
         } else if (making.leeway().isPositive()) {
             lines.add("Measure after every step. Every bar is cut " + words.exact(making.leeway())
                     + " too long, so a small difference does no harm. If it is off by more than that, unpick.");

@@ -78,8 +78,8 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
             if (network.lan()) {
                 out.println("Other devices on this network come in by " + room.address() + "devices");
                 room.toTheCamera()
-                        .forEach(address -> out.println(
-                                "A phone that opens this within ten minutes is at its camera: " + address));
+                        .forEach(address ->
+                                out.println("A phone that opens this within ten minutes is at its camera: " + address));
             }
             room.code().ifPresent(code -> out.println("The code to type there: " + code));
             out.flush();

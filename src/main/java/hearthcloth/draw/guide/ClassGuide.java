@@ -164,8 +164,11 @@ public final class ClassGuide {
     }
 
     private void heading(String words) {
-        flow.gap(2.5).lead(
-                new TextColumn(flow.width()).words(words, PrintSizes.STEP).gap(0.8).finished(words));
+        flow.gap(2.5)
+                .lead(new TextColumn(flow.width())
+                        .words(words, PrintSizes.STEP)
+                        .gap(0.8)
+                        .finished(words));
     }
 
     private void list(String title, List<String> lines) {

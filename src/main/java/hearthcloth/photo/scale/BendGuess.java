@@ -76,7 +76,11 @@ record BendGuess(
         for (int i = 0; i < n; i++) {
             for (int j = i % 2; j < n; j += 2) {
                 double far = apart.applyAsDouble(i / 2, j / 2) / SHORTENED_OVER_MM;
-                rest.set(i, j, shortened * shortened * Math.exp(-far * far / 2) + (i == j ? sight.noise().get(i) : 0));
+                rest.set(
+                        i,
+                        j,
+                        shortened * shortened * Math.exp(-far * far / 2)
+                                + (i == j ? sight.noise().get(i) : 0));
             }
         }
         SimpleMatrix model = sight.moves().concatColumns(sight.parallax());

@@ -116,7 +116,8 @@ public final class FloorPlane {
                         floor,
                         corners.stream()
                                 .map(lens::straight)
-                                .map(c -> c.plus(-lens.middle().x(), -lens.middle().y()))
+                                .map(c -> c.plus(
+                                        -lens.middle().x(), -lens.middle().y()))
                                 .toList())
                 .eye(focal);
         List<FloorPlane> out = new ArrayList<>();

@@ -171,9 +171,10 @@ public final class SheetChoice {
                     return false;
                 }
                 if (isPaperInShadow(interior, chosen)) {
-                    throw new PhotoRefusedException("Two things in the picture could be the " + sheet.name()
-                            + ": the larger one is as white, but a shadow's edge crosses it. Take the other one out of the"
-                            + " picture, or lay the sheet all in the light or all in the shade, and take the picture again.");
+                    throw new PhotoRefusedException(
+                            "Two things in the picture could be the " + sheet.name()
+                                    + ": the larger one is as white, but a shadow's edge crosses it. Take the other one out of the"
+                                    + " picture, or lay the sheet all in the light or all in the shade, and take the picture again.");
                 }
             }
         }

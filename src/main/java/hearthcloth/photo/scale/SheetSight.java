@@ -86,7 +86,8 @@ record SheetSight(
         return IntStream.range(0, 9)
                 .filter(i -> i != 4)
                 .mapToObj(i -> new Point(
-                        MIDDLE.x() * (i % 3) + RIM_X * (i % 3 - 1), MIDDLE.y() * Math.floorDiv(i, 3) + RIM_Y * (i / 3 - 1)))
+                        MIDDLE.x() * (i % 3) + RIM_X * (i % 3 - 1),
+                        MIDDLE.y() * Math.floorDiv(i, 3) + RIM_Y * (i / 3 - 1)))
                 .toList();
     }
 

@@ -128,7 +128,8 @@ final class FreePlanning {
             chosen.add("The size: the largest square that was found, "
                     + ruler.write(largest.width(), Rounding.NEAREST)
                     + "; all these scraps together could not make one above "
-                    + ruler.write(heap.finished((long) Math.ceil(Math.sqrt((double) heap.netArea()))), Rounding.UP) + ".");
+                    + ruler.write(heap.finished((long) Math.ceil(Math.sqrt((double) heap.netArea()))), Rounding.UP)
+                    + ".");
         }
         return new Plan.Story(choice.title(), "", chosen, List.of());
     }

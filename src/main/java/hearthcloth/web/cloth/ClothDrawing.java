@@ -111,7 +111,8 @@ public final class ClothDrawing {
         double step = width / 40;
         double right = mm(at.right());
         double bottom = mm(at.bottom());
-        svg.append("<path class=\"hatch\" fill=\"none\" stroke-width=\"1\" stroke-opacity=\".55\" vector-effect=\"non-scaling-stroke\" stroke=\"")
+        svg.append(
+                        "<path class=\"hatch\" fill=\"none\" stroke-width=\"1\" stroke-opacity=\".55\" vector-effect=\"non-scaling-stroke\" stroke=\"")
                 .append(ink)
                 .append("\" d=\"");
         double first = Math.ceil((mm(at.x()) + mm(at.y())) / step) * step;

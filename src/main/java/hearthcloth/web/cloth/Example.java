@@ -53,9 +53,7 @@ public final class Example {
             cloth(new Stash(pieces), wished);
         }
         PageContext.go(
-                context,
-                "/stash",
-                "An example stash and a cloth lie here to play with; one press deletes them again.");
+                context, "/stash", "An example stash and a cloth lie here to play with; one press deletes them again.");
     }
 
     /** A cloth from the example's own pieces, the first that is found. */

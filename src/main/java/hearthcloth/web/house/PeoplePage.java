@@ -87,6 +87,7 @@ public final class PeoplePage {
         if (person.id() == here().id()) {
             desk.begin(context, person);
         }
-        PageContext.go(context, "/people", person.name() + " has a new passphrase. Tell them; they can change it here.");
+        PageContext.go(
+                context, "/people", person.name() + " has a new passphrase. Tell them; they can change it here.");
     }
 }

@@ -35,8 +35,9 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 .findFirst()
                 .orElseThrow(() -> new StoreException("This piece is not in the plan any more; load the page again."));
         if (cloth.document().isFree()) {
-            throw new MeasureException("a cloth of scraps is not planned again after a mistake: cut the patch from another scrap of at"
-                    + " least its cut size, or look for proposals with what is left");
+            throw new MeasureException(
+                    "a cloth of scraps is not planned again after a mistake: cut the patch from another scrap of at"
+                            + " least its cut size, or look for proposals with what is left");
         }
         if (!PageContext.field(context, "short").isEmpty()) {
             goOn(context, piece);

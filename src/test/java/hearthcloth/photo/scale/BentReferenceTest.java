@@ -47,8 +47,7 @@ final class BentReferenceTest {
         for (int i = 0; i < pictures; i++) {
             double focal = WIDTH * (0.70 + 0.12 * chance.nextDouble());
             double across = 700 + 600 * chance.nextDouble();
-            Pinhole camera =
-                    new Pinhole(focal, Math.toRadians(25 * chance.nextDouble()), across * focal / WIDTH);
+            Pinhole camera = new Pinhole(focal, Math.toRadians(25 * chance.nextDouble()), across * focal / WIDTH);
             List<Point> corners = corners(camera, across, mostLiftMm, chance);
             FloorPlane.Turned size = new FloorPlane.Turned(210, 297);
             double skew = finder.skew(new SheetFinder.Found(0, corners, size, 0, 0, 0.2), ReferenceSheet.A4);
@@ -89,9 +88,7 @@ final class BentReferenceTest {
         double length = 60 + 200 * chance.nextDouble();
         double angle = chance.nextDouble() * 2 * Math.PI;
         MeasuredLength read = scale.measured(
-                camera.seen(x, y, 0),
-                camera.seen(x + length * Math.cos(angle), y + length * Math.sin(angle), 0),
-                0.1);
+                camera.seen(x, y, 0), camera.seen(x + length * Math.cos(angle), y + length * Math.sin(angle), 0), 0.1);
         return Math.abs(read.length().in(Unit.MILLIMETRE) - length)
                 <= read.giveOrTake().in(Unit.MILLIMETRE);
     }

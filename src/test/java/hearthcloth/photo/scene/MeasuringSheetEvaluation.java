@@ -50,7 +50,7 @@ final class MeasuringSheetEvaluation {
         int missed = 0;
         double ms = 0;
         for (long seed = first; seed < first + count; seed++) {
-            PrintedScenes.Lying lying = PrintedScenes.Lying.values()[(int) (seed % 5)];
+            PrintedScenes.Lying lying = List.of(PrintedScenes.Lying.values()).get((int) (seed % 5));
             double tilt = Double.parseDouble(args[3]) * (seed / 5 % 8) / 7;
             Scene scene = PrintedScenes.drawn(
                     seed,

@@ -127,10 +127,13 @@ class ReferenceTest {
                 0,
                 true);
 
-        Reading reading = reading(light, ReferenceSheet.A4, 5, 900, covered, box(190, 60, 145, 205, 0.2, COTTON), PATCH);
+        Reading reading =
+                reading(light, ReferenceSheet.A4, 5, 900, covered, box(190, 60, 145, 205, 0.2, COTTON), PATCH);
 
-        assertThat(reading).isInstanceOfSatisfying(Reading.Refused.class, refused -> assertThat(refused.reason())
-                .contains("Two things", "shadow"));
+        assertThat(reading)
+                .isInstanceOfSatisfying(
+                        Reading.Refused.class,
+                        refused -> assertThat(refused.reason()).contains("Two things", "shadow"));
     }
 
     @Test

@@ -86,8 +86,7 @@ class SewingNamesTest {
 
         Map<Integer, Place> names = SewingNames.names(work, List.of(numbers));
 
-        assertThat(numbers)
-                .allSatisfy(number -> assertThat(task(names, number)).isEqualTo(1));
+        assertThat(numbers).allSatisfy(number -> assertThat(task(names, number)).isEqualTo(1));
         assertThat(task(names, 10)).isEqualTo(2);
     }
 
