@@ -18,7 +18,6 @@ import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.PolygonSimplifier;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.scale.FaintSheetFinder;
-import hearthcloth.photo.scale.FloorPlane;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.scale.MarkedSheet;
 import hearthcloth.photo.scale.MeasuringSheetFinder;
@@ -113,10 +112,7 @@ final class ReadingPipeline {
         Looked closer = looked(looked.ground, looked.blobs, looked.followed, second);
         SheetChoice.Chosen chosen = choice(closer).sure(closer.traced, closer.uncut());
         SheetFinder.Found found = chosen.found();
-        FloorScale scale = new FloorScale(
-                FloorPlane.variants(second, found.corners(), sheet, found.size(), Math.hypot(found.deviation(), 0.15)),
-                found,
-                picture);
+        FloorScale scale = FloorScale.of(found, sheet, second, picture, focalShare);
         progress.at(0.8, "measuring");
         List<Doubt> doubts = new ArrayList<>(chosen.doubts());
         looked.followed.get(found.index()).laid.doubt(sheet).ifPresent(doubts::add);

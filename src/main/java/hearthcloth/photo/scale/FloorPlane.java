@@ -102,6 +102,32 @@ public final class FloorPlane {
                 of(lens, corners, size.width(), size.height() + off));
     }
 
+    /**
+     * What the plane would be with each corner of the sheet one deviation off the floor: it then shows farther from the camera's
+     * foot than it lies.
+     *
+     * @param focal the camera's focal length in pixels, about
+     * @param liftMm the deviation of a corner's height
+     */
+    static List<FloorPlane> lifted(LensModel lens, List<Point> corners, Turned size, double focal, double liftMm) {
+        FloorPlane flat = of(lens, corners, size.width(), size.height());
+        List<Point> floor = rectangle(size.width(), size.height());
+        Homography.Eye eye = Homography.of(
+                        floor,
+                        corners.stream()
+                                .map(lens::straight)
+                                .map(c -> c.plus(-lens.middle().x(), -lens.middle().y()))
+                                .toList())
+                .eye(focal);
+        List<FloorPlane> out = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            List<Point> moved = new ArrayList<>(corners);
+            moved.set(i, flat.raw(eye.foot().towards(floor.get(i), 1 + liftMm / eye.height())));
+            out.add(of(lens, moved, size.width(), size.height()));
+        }
+        return out;
+    }
+
     /** The same for a measuring sheet: the plane under it, and that plane with each part of it one deviation off. */
     static List<FloorPlane> variants(SheetBend.Floor floor, ReferenceSheet sheet) {
         Turned size = new Turned(sheet.widthMm(), sheet.heightMm());

@@ -26,12 +26,17 @@ public final class FloorScale {
     /** The deviation of a corner placed by hand, in pixels of the picture. */
     private static final double BY_HAND_PIXELS = 2;
 
+    /** The corners of a sheet are not known better than this, in pixels. */
+    private static final double LEAST_PIXELS = 0.15;
+    /** The first planes: as read, then with what is seen in the picture one deviation off; what the sheet is like follows. */
+    private static final int SEEN = 10;
+
     private final List<FloorPlane> planes;
     private final SheetFinder.Found found;
     private final int pictureWidth;
     private final int pictureHeight;
 
-    public FloorScale(List<FloorPlane> planes, SheetFinder.Found found, PixelImage picture) {
+    private FloorScale(List<FloorPlane> planes, SheetFinder.Found found, PixelImage picture) {
         this(planes, found, picture.width, picture.height);
     }
 
@@ -57,6 +62,23 @@ public final class FloorScale {
                 FloorPlane.variants(floor, sheet),
                 new SheetFinder.Found(-1, floor.shown().get(0).corners(), size, 0, 0, 0),
                 picture);
+    }
+
+    /**
+     * The scale that plain paper, a card or a mat gives; how far it may be bent is contained.
+     *
+     * @param focal the camera's focal length as a share of the picture's longer side, where the file tells it
+     */
+    public static FloorScale of(
+            SheetFinder.Found found, ReferenceSheet sheet, LensModel lens, PixelImage picture, Optional<Double> focal) {
+        double pixels = focal.orElse(SheetFinder.USUAL_FOCAL) * Math.max(picture.width, picture.height);
+        SheetStiffness stiffness = SheetStiffness.of(sheet);
+        double seen = Math.hypot(found.deviation(), LEAST_PIXELS);
+        double corner = Math.hypot(seen, stiffness.cornerPixels(found.skew(), found.shortest()));
+        List<FloorPlane> planes =
+                new ArrayList<>(FloorPlane.variants(lens, found.corners(), sheet, found.size(), corner));
+        planes.addAll(FloorPlane.lifted(lens, found.corners(), found.size(), pixels, stiffness.liftMm()));
+        return new FloorScale(planes, found, picture);
     }
 
     /** Everything this scale is made of, to be stored and made again. */
@@ -132,10 +154,10 @@ public final class FloorScale {
     }
 
     /**
-     * The deviation in millimetres without the sheet's own tolerance, so only from what the picture leaves uncertain.
+     * The deviation in millimetres without the sheet's own tolerance and without what it may stand off the floor, so only from what the picture leaves uncertain.
      */
     public double seenDeviation(Point a, Point b, double ownMm) {
-        return deviation(a, b, ownMm, planes.size() - 2);
+        return deviation(a, b, ownMm, Math.min(planes.size(), SEEN));
     }
 
     private double deviation(Point a, Point b, double ownMm, int count) {

@@ -1,11 +1,13 @@
 package hearthcloth.photo.scale;
 
+import hearthcloth.colour.Lab;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PhotoRefusedException;
+import hearthcloth.photo.image.WhiteBalance;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.InteriorColour;
@@ -37,6 +39,9 @@ public final class SheetChoice {
     private static final double SAME_SIZE = 0.03;
     /** When the other kind of sheet explains what is seen this many times better, the wrong kind was named. */
     private static final double EXPLAINS = 3;
+
+    /** Paper in shadow is no duller than other paper by more than this, once that is allowed for, in CIELAB units. */
+    private static final double DULLER = 3;
 
     private final SheetFinder finder;
     private final ReferenceSheet sheet;
@@ -165,9 +170,25 @@ public final class SheetChoice {
                         && !interior.figured()) {
                     return false;
                 }
+                if (isPaperInShadow(interior, chosen)) {
+                    throw new PhotoRefusedException("Two things in the picture could be the " + sheet.name()
+                            + ": the larger one is as white, but a shadow's edge crosses it. Take the other one out of the"
+                            + " picture, or lay the sheet all in the light or all in the shade, and take the picture again.");
+                }
             }
         }
         return true;
+    }
+
+    /**
+     * Whether a shape is as colourless as the one chosen, and as light once less light is allowed for where the ground is darker
+     * there.
+     */
+    private static boolean isPaperInShadow(InteriorColour shape, InteriorColour chosen) {
+        Lab lit = new WhiteBalance(chosen.colour(), chosen.ground()).of(shape.colour(), shape.ground());
+        return !shape.figured()
+                && shape.colour().chroma() < chosen.colour().chroma() + 2
+                && lit.lightness() > WhiteBalance.PAPER.lightness() - DULLER;
     }
 
     /** Letter for A4 and A4 for Letter; empty for a sheet that resembles no other. */

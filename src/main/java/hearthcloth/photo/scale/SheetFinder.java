@@ -105,11 +105,16 @@ public final class SheetFinder {
          * ends are then known less well.
          */
         double usualSkew() {
+            return USUAL_SKEW + SKEW_PIXELS / shortest();
+        }
+
+        /** The shortest side in pixels. */
+        double shortest() {
             double shortest = Double.MAX_VALUE;
             for (int i = 0; i < 4; i++) {
                 shortest = Math.min(shortest, corners.get(i).to(corners.get((i + 1) % 4)));
             }
-            return USUAL_SKEW + SKEW_PIXELS / shortest;
+            return shortest;
         }
     }
 

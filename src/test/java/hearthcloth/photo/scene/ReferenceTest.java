@@ -112,6 +112,28 @@ class ReferenceTest {
     }
 
     @Test
+    void cream_cloth_of_the_sheets_proportions_is_not_taken_where_a_larger_white_thing_lies_half_in_shadow()
+            throws IOException {
+        Light light = new Light(0.0001, 0, List.of(new Light.Shadow(-230, -20, 100, 600, 0.35, 0.1)), 0.2, 0.2);
+        Scrap covered = new Scrap(
+                List.of(
+                        new double[] {-195, -168},
+                        new double[] {15, -168},
+                        new double[] {15, 70},
+                        new double[] {-60, 70},
+                        new double[] {-60, 129},
+                        new double[] {-195, 129}),
+                weave(PAPER),
+                0,
+                true);
+
+        Reading reading = reading(light, ReferenceSheet.A4, 5, 900, covered, box(190, 60, 145, 205, 0.2, COTTON), PATCH);
+
+        assertThat(reading).isInstanceOfSatisfying(Reading.Refused.class, refused -> assertThat(refused.reason())
+                .contains("Two things", "shadow"));
+    }
+
+    @Test
     void a_mat_and_cloth_of_its_proportions_are_not_told_apart() throws IOException {
         ReferenceSheet mat = ReferenceSheet.of(new Size(Length.mm(300), Length.mm(220)));
 
@@ -143,9 +165,13 @@ class ReferenceTest {
 
     private static Reading reading(ReferenceSheet sheet, double tilt, double across, Scrap... scraps)
             throws IOException {
+        return reading(new Light(0.0001, 0, List.of(), 0.2, 0.2), sheet, tilt, across, scraps);
+    }
+
+    private static Reading reading(Light light, ReferenceSheet sheet, double tilt, double across, Scrap... scraps)
+            throws IOException {
         Camera camera = camera(tilt, across);
         Floor floor = new Floor(Floor.Kind.PLAIN, Paint.srgb(0x9c8f7d), 3);
-        Light light = new Light(0.0001, 0, List.of(), 0.2, 0.2);
         Scene scene = new Scene(floor, List.of(scraps), light, camera, 2, 11);
         return PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), sheet, ReadingProgress.NONE);
     }
