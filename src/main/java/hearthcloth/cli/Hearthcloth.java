@@ -74,7 +74,7 @@ final class Hearthcloth implements Callable<Integer> {
 
     @Option(
             names = "--lan",
-            description = "Let telephones and tablets on this network in, each by a code shown in the workroom.")
+            description = "Let phones and tablets on this network in, each by a code shown in the workroom.")
     private boolean lan;
 
     @Option(

@@ -10,6 +10,7 @@ import hearthcloth.cli.report.PlanReport;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Patchwork;
@@ -110,6 +111,15 @@ final class PlanCommand implements Callable<Integer> {
                     "With --gift, also write net.pdf and net.svg: the flat cloth with every fold, to fold in paper.")
     private boolean net;
 
+    @Option(
+            names = "--guide",
+            paramLabel = "full|class",
+            description = "How much guide.pdf tells: full for you alone, class for four to six pages to teach by.")
+    private String guide = "full";
+
+    @Option(names = "--slips", description = "Also write slips.pdf: a slip of paper to pin to each patch.")
+    private boolean slips;
+
     @Option(names = "--json", description = "Say what was planned as JSON, for programs; lengths in nanometres.")
     private boolean json;
 
@@ -137,7 +147,7 @@ final class PlanCommand implements Callable<Integer> {
     private String budget = "2s";
 
     /** For whom and on what the proposals are printed. */
-    private record Print(Optional<GiftWish> gift, Paper paper, Ruler ruler) {}
+    private record Print(Optional<GiftWish> gift, Paper paper, Ruler ruler, GuideLength length) {}
 
     /** What is to be planned from what. */
     private record Wished(Stash stash, Wish wish, Optional<Patchwork> patchwork) {
@@ -162,6 +172,7 @@ final class PlanCommand implements Callable<Integer> {
         OptionText text = new OptionText();
         PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
         Paper sheet = text.word("--paper", paper, ruler.isMetric() ? Paper.A4 : Paper.LETTER);
+        GuideLength length = text.word("--guide", guide, GuideLength.FULL);
         text.check();
         Optional<GiftWish> bare = GiftWish.read(options.gift, options.tie, ruler.unit());
         Placing placing = PlacingReader.read(options, bare.isPresent(), ruler.unit());
@@ -170,7 +181,7 @@ final class PlanCommand implements Callable<Integer> {
         Wish wish = new WishReader(options, read.stash(), ruler).wish(gift);
         read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning)));
         Wished wished = new Wished(read.stash(), wish, patchwork);
-        return planned(wished, time, new Print(gift, sheet, ruler), folder);
+        return planned(wished, time, new Print(gift, sheet, ruler, length), folder);
     }
 
     private StashFile.Read stash() {
@@ -223,7 +234,10 @@ final class PlanCommand implements Callable<Integer> {
             PlanFolder drawn = new PlanFolder(
                     plan, print.ruler(), print.paper(), print.gift().map(gift -> gift.wrapped(print.ruler())));
             files.add(into -> {
-                drawn.write(into);
+                drawn.write(into, print.length());
+                if (slips) {
+                    drawn.writeSlips(into);
+                }
                 if (png) {
                     drawn.writePngs(into);
                 }

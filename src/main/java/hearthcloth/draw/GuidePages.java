@@ -2,12 +2,16 @@ package hearthcloth.draw;
 
 import hearthcloth.draw.cloth.HemPicture;
 import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.cloth.PinnedPicture;
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.cloth.SeamPicture;
 import hearthcloth.draw.cloth.StepPicture;
+import hearthcloth.draw.guide.ClassGuide;
 import hearthcloth.draw.guide.Cover;
-import hearthcloth.draw.guide.CutBlocks;
+import hearthcloth.draw.guide.CutCells;
 import hearthcloth.draw.guide.Flow;
+import hearthcloth.draw.guide.PatchSlips;
+import hearthcloth.draw.guide.SeamCards;
 import hearthcloth.draw.guide.TaskBlock;
 import hearthcloth.draw.guide.TiedPages;
 import hearthcloth.draw.picture.Picture;
@@ -19,7 +23,6 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Caution;
 import hearthcloth.sew.Guide;
-import hearthcloth.sew.PieceTask;
 import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
 import hearthcloth.wrap.tie.Wrapped;
@@ -46,6 +49,18 @@ final class GuidePages {
         return of(new PlanFolder(plan, ruler, paper), guide, Optional.empty());
     }
 
+    /** The guide for a class. */
+    static List<Picture> forClass(PlanFolder proposal, Guide guide) {
+        GuidePages pages = new GuidePages(proposal.plan(), guide, proposal.ruler(), proposal.paper());
+        return new ClassGuide(proposal.plan(), guide, proposal.ruler(), pages.flow).pages(proposal.gift());
+    }
+
+    /** A slip for every patch. */
+    static List<Picture> slips(PlanFolder proposal) {
+        Flow flow = new Flow(proposal.paper(), proposal.plan().story().title() + ", patch slips");
+        return PatchSlips.pages(proposal.plan(), proposal.ruler(), flow);
+    }
+
     /** The guide with the gift's pages, where the cloth is for one. */
     static List<Picture> of(PlanFolder proposal, Guide guide, Optional<TiedGift> tied) {
         GuidePages pages = new GuidePages(proposal.plan(), guide, proposal.ruler(), proposal.paper());
@@ -55,9 +70,7 @@ final class GuidePages {
     private List<Picture> pages(Optional<Wrapped> gift, Optional<TiedGift> tied) {
         new Cover(plan, guide, ruler, flow).flow();
         gather();
-        flow.turn();
         cut();
-        flow.turn();
         sew();
         hem();
         gift.ifPresent(wrapped -> new TiedPages(plan.cloth(), wrapped, ruler, flow).flow(tied));
@@ -76,35 +89,13 @@ final class GuidePages {
         flow.heading("Cut");
         TextColumn how = new TextColumn(flow.width());
         how.words(
-                "Cut in the order of the numbers. Each number stands on its cut with the measure; its arrowhead points to the"
-                        + " edge to measure from. Hatched parts are left over; cross-hatched ones are lost.",
+                "Cut in the order of the numbers. Each number sits on its cut with the measure. Its arrowhead points to the"
+                        + " edge to measure from. Offcuts are drawn pale, with their names; keep them. Crossed-out parts are scraps"
+                        + " too small to keep. In every drawing the lengthwise grain runs from top to bottom. Where"
+                        + " it says \"quarter turn\", the patch is drawn a quarter turn from how it sits in the cloth.",
                 PrintSizes.BODY);
         flow.add(how.gap(3).finished("How to cut"));
-        List<PieceTask> asTheyAre = plan.cloth().isFree()
-                ? guide.cutting().stream().filter(GuidePages::isWhole).toList()
-                : List.of();
-        list(
-                asTheyAre.isEmpty() ? "" : "Used as they are: only pin the slips on",
-                asTheyAre.stream()
-                        .map(task -> task.title() + " is "
-                                + String.join("", task.gives()).replace(", the piece as it is", "") + ".")
-                        .toList());
-        for (PieceTask task : guide.cutting()) {
-            if (asTheyAre.contains(task)) {
-                continue;
-            }
-            List<Picture> blocks = new CutBlocks(plan, task, ruler).blocks(flow.width(), flow.height());
-            flow.gap(3);
-            double whole = blocks.stream().mapToDouble(Picture::height).sum();
-            if (whole > flow.left() && whole <= flow.height()) {
-                flow.turn();
-            }
-            blocks.forEach(flow::add);
-        }
-    }
-
-    private static boolean isWhole(PieceTask task) {
-        return task.lines().isEmpty();
+        new CutCells(plan, ruler, flow).flow(guide.cutting());
     }
 
     private void sew() {
@@ -112,11 +103,15 @@ final class GuidePages {
         flow.heading("Sew");
         flow.part(block.of("", guide.sewing().layout(), Optional.empty()));
         flow.part(block.of("", guide.sewing().trial(), Optional.empty()));
-        SeamPicture.of(plan, ruler).ifPresent(seam -> flow.gap(4).add(seam));
-        for (SeamTask seam : guide.sewing().seams()) {
-            Picture picture = new StepPicture(plan, seam.step()).within(block.pictureWidth(), 78);
-            flow.part(block.of(Integer.toString(seam.step().number()), seam.task(), Optional.of(picture)));
+        List<SeamTask> seams = guide.sewing().seams();
+        if (seams.isEmpty()) {
+            return;
         }
+        flow.gap(3).add(PinnedPicture.of(plan, ruler, flow.width()));
+        SeamPicture.of(plan, ruler).ifPresent(seam -> flow.gap(3).add(seam));
+        Picture picture = new StepPicture(plan, seams.get(0).step()).within(block.pictureWidth(), 78);
+        flow.part(block.of("1", seams.get(0).task(), Optional.of(picture)));
+        new SeamCards(plan, ruler, flow).flow(seams.subList(1, seams.size()));
     }
 
     private void hem() {

@@ -9,6 +9,7 @@ import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.SeamPicture;
 import hearthcloth.draw.cloth.StepPicture;
 import hearthcloth.draw.guide.CutBlocks;
+import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.draw.picture.PdfWriter;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
@@ -54,8 +55,13 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         this(plan, ruler, paper, Optional.empty());
     }
 
-    /** Writes the files into {@code folder}, which must exist; files of these names are replaced. */
+    /** Writes the files with the full guide. */
     public void write(Path folder) throws IOException {
+        write(folder, GuideLength.FULL);
+    }
+
+    /** Writes the files into {@code folder}, which must exist; files of these names are replaced. */
+    public void write(Path folder, GuideLength length) throws IOException {
         Guide guide = Guide.of(plan, ruler);
         Files.writeString(folder.resolve("plan.json"), planFile());
         Files.writeString(folder.resolve("front.svg"), SvgWriter.write(face(Face.FRONT)));
@@ -66,7 +72,17 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         if (sheet.isPresent()) {
             Files.writeString(folder.resolve("tied.svg"), SvgWriter.write(sheet.get()));
         }
-        Files.write(folder.resolve("guide.pdf"), guide(guide, tied));
+        Files.write(folder.resolve("guide.pdf"), guide(guide, tied, length));
+    }
+
+    /** Writes {@code slips.pdf}, a slip of paper to pin to each patch. */
+    public void writeSlips(Path folder) throws IOException {
+        Files.write(folder.resolve("slips.pdf"), slips());
+    }
+
+    /** A slip of paper for each patch, as a PDF. */
+    public byte[] slips() {
+        return PdfWriter.write(plan.story().title() + ", patch slips", "en", GuidePages.slips(this));
     }
 
     /** Writes {@code front.png}, {@code back.png} and {@code cut.png} into {@code folder}, which must exist. */
@@ -159,11 +175,17 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
     }
 
     /** The printed guide as a PDF. */
-    public byte[] guide() {
-        return guide(Guide.of(plan, ruler), tied());
+    public byte[] guide(GuideLength length) {
+        return guide(Guide.of(plan, ruler), tied(), length);
     }
 
-    private byte[] guide(Guide guide, Optional<TiedGift> tied) {
-        return PdfWriter.write(plan.story().title(), "en", GuidePages.of(this, guide, tied));
+    private byte[] guide(Guide guide, Optional<TiedGift> tied, GuideLength length) {
+        return PdfWriter.write(
+                plan.story().title(),
+                "en",
+                switch (length) {
+                    case FULL -> GuidePages.of(this, guide, tied);
+                    case CLASS -> GuidePages.forClass(this, guide);
+                });
     }
 }

@@ -80,10 +80,6 @@ public final class Photograph {
         }
     }
 
-    public int width() {
-        return picture.width;
-    }
-
     /** The whole picture as a JPEG whose longer side has at most {@code longSide} pixels. */
     public byte[] small(int longSide) {
         double step = Math.max(1, Math.max(picture.width, picture.height) / (double) longSide);

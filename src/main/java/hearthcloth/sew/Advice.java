@@ -32,11 +32,11 @@ final class Advice {
         Length total = thread.total();
         boolean byHand = plan.cloth().making().seam().rows() == 1;
         String halves =
-                byHand ? "" : ", half of it, " + words.ruler().run(thread.each(), Rounding.UP) + ", wound on bobbins";
-        return "About " + words.ruler().run(total, Rounding.UP) + " in all" + halves + ". Reckoned for stitches of "
-                + "2.5 mm in cloth 0.25 mm thick, tails of "
-                + (words.ruler().isMetric() ? "10 cm" : "4 in") + " at both ends of every row, and "
-                + ThreadNeed.MARGIN_PERCENT + " % on top.";
+                byHand ? "." : "; wind half of it, " + words.ruler().run(thread.each(), Rounding.UP) + ", on bobbins.";
+        return "About " + words.ruler().run(total, Rounding.UP) + " in all" + halves + " Set your stitch length to "
+                + MakerWords.STITCH + ". This allows for cloth 0.25 mm thick, "
+                + (words.ruler().isMetric() ? "10 cm" : "4 in") + " of thread left at both ends of every row, and "
+                + ThreadNeed.MARGIN_PERCENT + " % extra.";
     }
 
     private static List<String> thick(Cloth cloth, MakerWords words) {
@@ -44,18 +44,19 @@ final class Advice {
         Layers.spots(cloth).forEach(spot -> places.merge(spot.plies(), 1, Integer::sum));
         List<String> lines = new ArrayList<>();
         if (!cloth.steps().isEmpty()) {
-            lines.add("A plain run of seam has " + Layers.band(cloth) + " layers.");
+            lines.add("An ordinary stretch of seam has " + Layers.band(cloth) + " layers.");
         }
         places.forEach((plies, count) ->
                 lines.add("Up to " + plies + " layers at " + MakerWords.count(count, "place") + ", about "
                         + height(plies, words)
                         + " thick."));
         if (!places.isEmpty()) {
-            lines.add("Before each thick place: press it hard with steam, or tap it flat with a hammer under a scrap of"
-                    + " cloth.");
             lines.add(
-                    "At it: lift the foot level with a folded scrap behind it, lengthen the stitch a little, and turn the"
-                            + " wheel by hand. Never push or pull; that bends the needle.");
+                    "Before you sew over a thick place, press it hard with steam. Or lay a scrap of cloth on it and tap"
+                            + " it flat with a hammer.");
+            lines.add(
+                    "When you reach it, put a folded scrap behind the presser foot to keep the foot level. Lengthen the"
+                            + " stitch a little and turn the handwheel. Never push or pull the cloth; that bends the needle.");
         }
         return lines;
     }
@@ -72,39 +73,40 @@ final class Advice {
         return List.of(
                 new Caution(
                         "Rotary cutter",
-                        "Shut the guard after every cut. Cut away from yourself, the blade upright, fingers well behind the"
-                                + " ruler's edge, no pins on the mat. Wrap old blades before you throw them away."),
+                        "Shut the guard after every cut. Cut away from yourself with the blade upright. Keep your fingers well"
+                                + " back from the edge of the ruler, and keep pins off the mat. Wrap old blades before you throw"
+                                + " them away."),
                 new Caution(
                         "Iron",
-                        "Stand it on its heel where the cord cannot be caught. Keep face and fingers out of the steam, and"
-                                + " pull the plug when you stop."),
+                        "Stand it on its heel where nobody can catch the cord. Keep your face and fingers out of the steam."
+                                + " Unplug it when you stop."),
                 new Caution(
                         "Needle",
-                        "Take pins out before they reach the foot, and never hold them in your mouth. If a needle breaks at"
-                                + " a thick place, find every bit of it."),
+                        "Take pins out before they reach the foot, and never hold them in your mouth. If a needle breaks,"
+                                + " find every piece of it."),
                 new Caution(
                         "Small children",
-                        "A knotted cloth is a cord and a noose. Keep it away from children under three, above all with ends"
-                                + " longer than 22 cm (8½ in)."),
+                        "A knotted cloth can tighten round a neck. Keep it away from children under three, above all when"
+                                + " its ends are longer than 22 cm (8½ in)."),
                 new Caution(
                         "Dye",
-                        "Deep reds, blues and purples may bleed for the first few washes, and when a damp cloth lies on"
-                                + " something pale."),
+                        "Deep reds, blues and purples may bleed in the first few washes. They may also bleed when a damp"
+                                + " cloth lies on something pale."),
                 new Caution(
                         "Candles and hobs", "Cloth burns. Keep a wrapped gift at least 30 cm (12 in) from any flame."),
                 new Caution(
                         "Food",
-                        "For food keep a cloth of its own, washed often and dried right through. Raw meat goes in a closed"
-                                + " bag first."));
+                        "Keep a separate cloth for food. Wash it often and dry it right through. Put raw meat in a closed bag"
+                                + " first."));
     }
 
     private static List<String> washing(Plan plan) {
         List<String> lines = new ArrayList<>();
         lines.add(
-                "Wash the finished cloth alone the first time, as gently as its most delicate fabric asks: when in doubt"
-                        + " by hand in cool water.");
-        lines.add("Pull it square while it is damp, dry it flat, and press it from the "
-                + MakerWords.face(plan.cloth().making().fell()) + " before it is bone dry.");
+                "Wash the finished cloth alone the first time, as gently as its most delicate fabric needs. If in doubt,"
+                        + " wash it by hand in cool water.");
+        lines.add("Pull it square while it is damp and dry it flat. Press it on the "
+                + MakerWords.face(plan.cloth().making().fell()) + " before it is fully dry.");
         return lines;
     }
 }

@@ -64,7 +64,7 @@ final class CuttingOut {
         CutTree other = measured.equals(cut.first()) ? cut.second() : cut.first();
         String way = cut.upright() ? "from top to bottom" : "from left to right";
         return "Cut " + name(cut) + " " + way + ", " + words.cut(extent(cut, measured)) + " from its " + from.word()
-                + " edge: " + becomes(measured) + " comes off, " + becomes(other) + " stays.";
+                + " edge. This gives " + becomes(measured) + " and leaves " + becomes(other) + ".";
     }
 
     private Side from(CutTree.Parted cut) {
@@ -97,7 +97,7 @@ final class CuttingOut {
             return label(kept);
         }
         if (tree instanceof CutTree.Left left) {
-            return isReusable(left.at()) ? "offcut " + offcut(left.at()) : "a bit left over";
+            return isReusable(left.at()) ? "offcut " + offcut(left.at()) : "a scrap too small to keep";
         }
         rests++;
         String name = "strip " + piece.piece().id() + letter(rests);
@@ -126,8 +126,8 @@ final class CuttingOut {
     private List<String> gives() {
         List<String> gives = new ArrayList<>();
         for (CutTree.Kept kept : piece.tree().kept()) {
-            String turned = kept.turned() ? ", lying on its side here" : "";
-            String whole = kept == piece.tree() ? ", the piece as it is" : "";
+            String turned = kept.turned() ? " (quarter turn)" : "";
+            String whole = kept == piece.tree() ? ", the whole piece" : "";
             gives.add(
                     MakerWords.capital(label(kept)) + ": " + words.cut(kept.at().size()) + turned + whole);
         }
@@ -139,14 +139,13 @@ final class CuttingOut {
         int bits = 0;
         for (Rect rect : piece.tree().left()) {
             if (isReusable(rect)) {
-                left.add(
-                        "Offcut " + offcut(rect) + ", to keep: " + words.ruler().write(rect.size(), Rounding.DOWN));
+                left.add("Keep offcut " + offcut(rect) + ": " + words.ruler().write(rect.size(), Rounding.DOWN));
             } else {
                 bits++;
             }
         }
         if (bits > 0) {
-            left.add(MakerWords.count(bits, "bit") + " too narrow to keep");
+            left.add(MakerWords.count(bits, "scrap") + " too small to keep");
         }
         return left;
     }

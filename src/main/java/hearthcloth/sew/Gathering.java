@@ -65,7 +65,7 @@ final class Gathering {
                         : "Sewing machine with a new needle, size " + (thick ? "90/14" : "80/12"));
         tools.add("Thread, see \"Thread\" in this guide");
         tools.add("Pins or clips, seam ripper, small scissors");
-        tools.add("Slips of paper and pins to label the patches");
+        tools.add("The patch slips, or small paper slips, and a pin for each");
         return tools;
     }
 
@@ -75,27 +75,27 @@ final class Gathering {
         List<String> unknown = pieces(plan, Piece.Washed.UNKNOWN);
         List<String> lines = new ArrayList<>();
         if (!yes.isEmpty() && !no.isEmpty()) {
-            lines.add("Washed and unwashed pieces are mixed. Washed: " + MakerWords.list(yes) + ". Not washed: "
-                    + MakerWords.list(no) + ".");
+            boolean fewWashed = yes.size() < no.size();
+            lines.add("Washed and unwashed pieces are mixed. " + (fewWashed ? "Washed: " : "Not washed: ")
+                    + MakerWords.list(fewWashed ? yes : no) + ".");
             lines.add(
-                    "Wash the unwashed ones first and measure them again: in the first wash they could draw in by about "
-                            + words.near(difference(plan))
-                            + " more than the others over the side of this cloth, and it would"
-                            + " pucker.");
+                    "Wash the unwashed ones first and measure them again. Over the side of this cloth they could shrink"
+                            + " about " + words.near(difference(plan))
+                            + " more than the others, and the cloth would pucker.");
         } else if (!no.isEmpty()) {
             lines.add("Nothing has been washed" + (unknown.isEmpty() ? "" : ", as far as the stash says")
-                    + ". Wash all of it now, as the finished cloth will be washed, and measure again; if it has drawn in, plan"
-                    + " again. Or wash none of it.");
+                    + ". Wash all of it now, the way you will wash the finished cloth, and measure again. If it has shrunk,"
+                    + " plan again. Or wash none of it.");
         }
         if (!unknown.isEmpty() && !(no.isEmpty() && yes.isEmpty())) {
             lines.add("The stash does not say whether " + MakerWords.list(unknown)
                     + (unknown.size() == 1 ? " has" : " have") + " been washed. If in doubt, wash.");
         } else if (!unknown.isEmpty()) {
-            lines.add("The stash does not say what has been washed. Wash all of it the way the finished cloth will be"
-                    + " washed, and measure again; if it has drawn in, plan again. Or wash none of it.");
+            lines.add("The stash does not say what has been washed. Wash all of it the way you will wash the finished"
+                    + " cloth, and measure again. If it has shrunk, plan again. Or wash none of it.");
         }
         if (no.isEmpty() && unknown.isEmpty()) {
-            lines.add("All of it has been washed.");
+            lines.add("All the fabric has been washed.");
         }
         dye(plan, lines);
         return lines;
@@ -123,8 +123,8 @@ final class Gathering {
         }
         if (!deep.isEmpty() && pale) {
             lines.add("Deep colours can bleed into pale ones. Soak a corner of " + MakerWords.list(deep)
-                    + " in warm soapy water for half an hour and press it wet on white cloth. If it stains, wash it alone"
-                    + " until it does not, or leave it out.");
+                    + " in warm soapy water for half an hour and press it wet on white cloth. If it stains, wash that fabric"
+                    + " alone until it does not, or leave it out.");
         }
     }
 
@@ -139,12 +139,14 @@ final class Gathering {
     private static List<String> before(MakerWords words) {
         return List.of(
                 "Press every piece flat and let it cool. Cut off the selvage if it is still there, and measure again.",
-                "Lay each piece with its length, the way of the selvage, from top to bottom. Cut its left and its top edge"
-                        + " straight and square to each other first: all cuts are measured from straight edges. Where a patch"
-                        + " needs the piece to its very edge, take off a thread or two and no more.",
-                "Compare each piece with its size in the plan. If one is more than "
-                        + words.exact(words.ruler().step().times(2)) + " smaller, plan again with the true size.",
-                "Pin a slip with its label to every patch as it comes off, the top of the label towards the top of the"
-                        + " cloth.");
+                "Lay each piece with its lengthwise grain (the direction of the selvage) running from top to bottom.",
+                "First cut the left and the top edge straight and square to each other, because you measure every cut from"
+                        + " an edge. Where a patch needs the piece to its very edge, take off no more than a thread or two.",
+                "Measure each piece. If one is more than "
+                        + words.exact(words.ruler().step().times(2))
+                        + " smaller than in this plan, plan again with its true"
+                        + " size.",
+                "Pin its slip to every patch as soon as it is cut. Pin it on the side that will be the front of the cloth,"
+                        + " with the top of the slip towards the top of the cloth.");
     }
 }

@@ -54,7 +54,8 @@ final class Hemming {
         }
         List<String> topAndBottom = new ArrayList<>(folds("the top and the bottom edge"));
         topAndBottom.add(stitch());
-        List<String> sides = new ArrayList<>(folds("the left and the right edge, ends of the other hems and all"));
+        List<String> sides = new ArrayList<>(
+                folds("the left and the right edge, including the ends of the hems you have just sewn"));
         sides.add(stitch());
         Size half = new Size(raw.width(), cloth.finished().height());
         tasks.add(new Task(
@@ -70,8 +71,8 @@ final class Hemming {
         tasks.add(Task.of(
                 "Close the four corners",
                 List.of(
-                        "At both ends of each side hem the fold is open. Push loose threads in with the needle's eye.",
-                        "Sew each opening shut by hand with a few small stitches, level with the edge.")));
+                        "Each side hem is open at both ends. Push loose threads in with the eye of a needle.",
+                        "Sew each opening shut by hand with a few small stitches.")));
         return List.copyOf(tasks);
     }
 
@@ -79,20 +80,21 @@ final class Hemming {
     private Task clipped() {
         return Task.of(
                 "Clip the four corners",
-                List.of("Cut a little triangle off each raw corner, " + words.exact(hem.first())
-                        + " along both edges and no more. It would only lie inside the hem and make it thick."));
+                List.of("Cut a small triangle off each raw corner: " + words.exact(hem.first())
+                        + " along both edges and no more. This makes the corner of the hem less thick."));
     }
 
     private List<Task> mitred() {
         List<String> creases = new ArrayList<>(folds("all four edges"));
-        creases.add("Open it out again. The creases cross in each corner; where the inner ones cross, the finished"
-                + " corner will be.");
+        creases.add("Open the hem out again. In each corner the creases cross. The finished corner will be where the"
+                + " inner ones cross.");
         List<Task> tasks = new ArrayList<>(List.of(squaredUp(), Task.of("Press the hem", creases)));
         tasks.add(mitre());
         List<String> round = List.of(
-                "Fold the hem in again along its creases, the corners pushed out sharp. Press and pin.",
-                along() + " all the way round, starting in the middle of a side. At each corner stop with"
-                        + " the needle down, lift the foot and turn the cloth. Sew over the first stitches and press.");
+                "Fold the hem in again along its creases and push the corners out sharp. Press and pin.",
+                along() + " all the way round. Start in the middle of a side.",
+                "At each corner stop with the needle down, lift the foot and turn the cloth. At the end sew over the"
+                        + " first stitches. Press.");
         tasks.add(new Task(
                 "Stitch the hem",
                 round,
@@ -111,19 +113,19 @@ final class Hemming {
         Length stitched = new Length(Rounding.NEAREST.whole(hem.mitreStitchMm() * Unit.MILLIMETRE.nanometres()));
         String end = isTurnedTwice()
                 ? "Stitch on the line from the fold to the outer crease, " + words.about(stitched)
-                        + ", and fasten both ends. Leave the rest to the raw edge open, since it is folded in."
-                : "Stitch on the line from the fold to the raw edge, and fasten both ends.";
+                        + ". Backstitch at both ends. Leave the rest open up to the raw edge: it will be folded in."
+                : "Stitch on the line from the fold to the raw edge. Backstitch at both ends.";
         return Task.of(
                 "Mitre the four corners, one after the other",
                 List.of(
                         "Fold the corner in half, " + outside + " to " + outside
                                 + ", so that its two raw edges lie on each other.",
-                        "On the raw edges mark " + words.exact(hem.mitreIntercept())
-                                + " from the tip. Rule a line from that mark, square to the diagonal fold: it meets the fold"
-                                + " where the inner creases cross.",
+                        "Mark the raw edges " + words.exact(hem.mitreIntercept())
+                                + " from the point of the corner. Rule a line from that mark, square to the diagonal fold."
+                                + " It meets the fold where the inner creases cross.",
                         end,
-                        "Trim the tip off beside the line: cut from " + words.about(trim)
-                                + " along each raw edge. Press the little seam open and turn the corner right way out."));
+                        "Trim the point off beside the line: cut from " + words.about(trim)
+                                + " along each raw edge. Press the small seam open and turn the corner out."));
     }
 
     /**
@@ -143,23 +145,23 @@ final class Hemming {
                 "Square up",
                 List.of(
                         "Press the whole cloth flat, " + inside + " up.",
-                        "Measure both diagonals; each should be about " + words.near(corner)
-                                + ". If they differ, pull the short one gently longer and press again.",
-                        "Trim the four edges straight only where they are not."),
+                        "Measure both diagonals. Each should be about " + words.near(corner)
+                                + ". If they differ, gently pull the short one longer and press again.",
+                        "Trim the four edges only where they are not straight."),
                 check(raw),
                 List.of());
     }
 
     private List<String> folds(String edges) {
         List<String> lines = new ArrayList<>();
-        lines.add("Lay the cloth with its " + inside + " up. The hem is turned to the " + inside + ".");
+        lines.add("Lay the cloth " + inside + " up. The hem is turned to the " + inside + ".");
         if (isTurnedTwice()) {
             lines.add("Fold in " + words.exact(hem.first()) + " along " + edges + ". Press.");
-            lines.add("Fold in again, by " + words.exact(hem.second())
+            lines.add("Fold in again by " + words.exact(hem.second())
                     + ", so that the raw edge is inside. Press and pin.");
         } else {
             lines.add("Fold in " + words.exact(hem.allowance()) + " along " + edges
-                    + ". Press and pin. The raw edge stays in sight.");
+                    + ". Press and pin. The raw edge still shows.");
         }
         return lines;
     }
@@ -170,16 +172,16 @@ final class Hemming {
     }
 
     private String along() {
-        return isTurnedTwice() ? "Stitch close to the inner fold" : "Stitch close to the raw edge";
+        return "Edgestitch " + words.edgestitch() + (isTurnedTwice() ? " from the inner fold" : " from the raw edge");
     }
 
     private String stitch() {
-        return along() + ", and fasten both ends. Press.";
+        return along() + ", with " + MakerWords.STITCH + " stitches. Backstitch at both ends. Press.";
     }
 
     private Optional<Task.Check> check(Size size) {
         return Optional.of(new Task.Check(
-                size, "The cloth should now measure " + words.measured(size) + ", width by height, front up."));
+                size, "The cloth should now measure " + words.measured(size) + ", width × height, front up."));
     }
 
     /** The thick places along some edges; {@code before} is what is still raw at their ends when they are hemmed. */
@@ -200,8 +202,8 @@ final class Hemming {
         for (Map.Entry<Side, List<Length>> place : places.entrySet()) {
             String end = place.getKey().isUpright() ? "its top end" : "its left end";
             warnings.add("Thick on the " + place.getKey().word() + " edge about "
-                    + words.near(place.getValue()) + " from " + end + " (seen from the front): up to " + most
-                    + " layers, where seams run into the hem.");
+                    + words.near(place.getValue()) + " from " + end + " (seen from the front). Seams run into the hem"
+                    + " there: up to " + most + " layers.");
         }
         return warnings;
     }
@@ -209,8 +211,7 @@ final class Hemming {
     private static List<String> corners(List<String> warnings) {
         List<String> more = new ArrayList<>(warnings);
         more.add("Thick at each corner: up to " + Hem.PLIES * Hem.PLIES
-                + " layers. Start the row a little way in and sew the corner last, turning the wheel by"
-                + " hand.");
+                + " layers. Start the row a little way in and sew the corner last. Turn the handwheel there.");
         return more;
     }
 

@@ -18,6 +18,14 @@ import java.util.List;
  */
 record MakerWords(Ruler ruler) {
 
+    /** The stitch length said in a step; machines are set in millimetres everywhere (docs/sources.md#stitch-length). */
+    static final String STITCH = "2.5 mm";
+
+    /** How far from a fold an edgestitched row lies: ¹⁄₁₆ in, 1 to 2 mm (common practice, no source). */
+    String edgestitch() {
+        return ruler.isMetric() ? "1–2 mm" : "¹⁄₁₆ in (1–2 mm)";
+    }
+
     /** An allowance, fold or distance, exact wherever a ruler can show it. */
     String exact(Length length) {
         List<Ruler> rulers = ruler.isMetric()

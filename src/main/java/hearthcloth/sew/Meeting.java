@@ -31,12 +31,17 @@ record Meeting(Step step, Making making, Party work, Party added) {
      */
     record Party(String name, List<Laid> patches) {}
 
+    /** Whether the new half, which lies on top while the joining row is sewn, wraps the other. */
+    boolean addedWraps() {
+        return step.seam().wraps() == step.added();
+    }
+
     Party wrapping() {
-        return step.seam().wraps() == step.added() ? added : work;
+        return addedWraps() ? added : work;
     }
 
     Party wrapped() {
-        return step.seam().wraps() == step.added() ? work : added;
+        return addedWraps() ? work : added;
     }
 
     boolean isJoin() {
@@ -112,7 +117,7 @@ record Meeting(Step step, Making making, Party work, Party added) {
         Set<Showing> ofWork = showing(work, step.added().other(), inside);
         Set<Showing> ofAdded = showing(added, step.added(), inside);
         if (ofWork.size() > 1 || ofAdded.size() > 1) {
-            return "some patches right side in, some wrong side in, as in the picture";
+            return "some patches right side in and some wrong side in, as in the picture";
         }
         if (ofWork.isEmpty() && ofAdded.isEmpty()) {
             return "";
@@ -122,9 +127,11 @@ record Meeting(Step step, Making making, Party work, Party added) {
         }
         if (ofWork.isEmpty() || ofAdded.isEmpty()) {
             Party one = ofWork.isEmpty() ? added : work;
-            return "the " + side(ofWork.isEmpty() ? ofAdded : ofWork) + " side of " + one.name() + " inside";
+            Party other = ofWork.isEmpty() ? work : added;
+            return "the " + side(ofWork.isEmpty() ? ofAdded : ofWork) + " side of " + one.name() + " facing "
+                    + other.name();
         }
-        return "the " + side(ofAdded) + " side of " + added.name() + " to the " + side(ofWork) + " side of "
+        return "the " + side(ofAdded) + " side of " + added.name() + " facing the " + side(ofWork) + " side of "
                 + work.name();
     }
 

@@ -15,6 +15,7 @@ final class PlainText {
         PlainText out = new PlainText();
         out.gather(guide.gather());
         out.heading("Cut");
+        out.line("Where it says \"quarter turn\", the patch lies a quarter turn from how it sits in the cloth.");
         guide.cutting().forEach(out::piece);
         out.heading("Sew");
         out.task("", guide.sewing().layout());

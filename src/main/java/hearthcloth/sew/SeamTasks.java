@@ -44,13 +44,13 @@ final class SeamTasks {
         SeamTasks sewing = new SeamTasks(cloth, words);
         List<SeamTask> tasks = new ArrayList<>();
         for (Step step : cloth.steps()) {
-            tasks.add(new SeamTask(step, sewing.task(step)));
+            tasks.add(sewing.task(step));
             sewing.madeIn.put(step.seam(), step.number());
         }
         return List.copyOf(tasks);
     }
 
-    private Task task(Step step) {
+    private SeamTask task(Step step) {
         Meeting meeting =
                 new Meeting(step, cloth.making(), party(step, step.added().other()), party(step, step.added()));
         List<Laid> patches = new ArrayList<>(meeting.work().patches());
@@ -60,7 +60,14 @@ final class SeamTasks {
         lines.addAll(SeamWords.of(meeting, words));
         trimming(meeting, lines);
         small.ends(patches).ifPresent(lines::add);
-        return new Task(title(meeting), lines, Optional.of(check(meeting)), warnings(meeting));
+        List<String> brief = new ArrayList<>();
+        small.begins(patches).ifPresent(brief::add);
+        brief.addAll(SeamWords.brief(meeting, words));
+        trimming(meeting, brief);
+        small.ends(patches).ifPresent(brief::add);
+        Task task = new Task(title(meeting), lines, Optional.of(check(meeting)), warnings(meeting));
+        return new SeamTask(
+                step, task, brief, new SeamTask.Glance(meeting.wrapping().name(), thick(meeting)));
     }
 
     private static String title(Meeting meeting) {
@@ -73,14 +80,14 @@ final class SeamTasks {
 
     private void trimming(Meeting meeting, List<String> lines) {
         if (meeting.isBar() && words.shows(meeting.tooLong())) {
-            lines.add("Trim the end of " + meeting.added().name() + " level with "
+            lines.add("Trim the end of " + meeting.added().name() + " even with "
                     + meeting.work().name() + ".");
         }
         if (meeting.isBar() && words.shows(meeting.tooWide())) {
             Size running = meeting.step().running();
             Length across = meeting.side().isUpright() ? running.width() : running.height();
             lines.add("Trim the outer edge of " + meeting.added().name()
-                    + " straight, by " + words.exact(meeting.tooWide()) + ": the work is then "
+                    + " straight by " + words.exact(meeting.tooWide()) + ". The work is then "
                     + words.near(across) + (meeting.side().isUpright() ? " wide." : " high."));
         }
     }
@@ -93,7 +100,7 @@ final class SeamTasks {
         }
         String what = meeting.isJoin() ? "The bar" : "The work";
         return new Task.Check(
-                running, what + " should now measure " + words.measured(running) + ", width by height, front up.");
+                running, what + " should now measure " + words.measured(running) + ", width × height, front up.");
     }
 
     private static Size untrimmed(Meeting meeting) {
@@ -111,6 +118,15 @@ final class SeamTasks {
         return new Size(running.width().plus(width), running.height().plus(height));
     }
 
+    /** The distances of all thick places, the nearest first. */
+    private String thick(Meeting meeting) {
+        List<Length> places = thick.getOrDefault(meeting.step().number(), List.of()).stream()
+                .map(spot -> fromStart(meeting, spot))
+                .sorted()
+                .toList();
+        return places.isEmpty() ? "" : words.near(places) + (meeting.side().isUpright() ? " from top" : " from left");
+    }
+
     private List<String> warnings(Meeting meeting) {
         Map<Integer, List<Length>> places = new TreeMap<>();
         for (Layers.Spot spot : thick.getOrDefault(meeting.step().number(), List.of())) {
@@ -119,7 +135,7 @@ final class SeamTasks {
         String end = meeting.side().isUpright() ? "the top end" : "the left end (seen from the front)";
         List<String> warnings = new ArrayList<>();
         places.forEach((plies, at) -> warnings.add("Thick about " + words.near(at) + " from " + end
-                + ": the seam lies across another, up to " + plies + " layers. Slow down, or turn the wheel by hand."));
+                + ": this seam crosses another, up to " + plies + " layers. Slow down, or turn the handwheel."));
         return warnings;
     }
 

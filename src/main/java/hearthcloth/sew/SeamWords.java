@@ -35,27 +35,87 @@ final class SeamWords {
         return List.copyOf(seam.lines);
     }
 
+    /** What is particular to this seam, for whoever has sewn the first one: all seams of a cloth are built alike. */
+    static List<String> brief(Meeting meeting, MakerWords words) {
+        SeamWords seam = new SeamWords(meeting, words);
+        switch (seam.kind.build()) {
+            case FELLED -> seam.briefly(meeting.plain(), seam.kind.narrow());
+            case FRENCH ->
+                seam.briefly(meeting.making().fell(), seam.kind.narrow().minus(seam.kind.band()));
+            case LAPPED, WHIPPED ->
+                seam.lines.add("Sew " + meeting.added().name() + " to the " + seam.edge(meeting.plain())
+                        + ", as in step 1. " + MakerWords.capital(seam.wrapping()) + " wraps.");
+        }
+        return List.copyOf(seam.lines);
+    }
+
+    private void briefly(Face inside, Length fromWrapped) {
+        String sides = meeting.sidesTogether(inside);
+        String how = sides.isEmpty() ? "." : sides.endsWith("together") ? ", " + sides + "." : ", with " + sides + ".";
+        lines.add(turned(inside) + " onto the " + edge(inside) + how);
+        if (meeting.isBar() && words.shows(meeting.tooLong())) {
+            lines.add("Line up the ends at the " + meeting.start(inside).word() + ".");
+        }
+        Length top = meeting.addedWraps() ? fromWrapped.plus(meeting.offset()) : fromWrapped;
+        String wraps = meeting.offset().isPositive()
+                ? MakerWords.capital(wrapping()) + " wraps: let its edge stick out " + words.exact(meeting.offset())
+                        + "."
+                : MakerWords.capital(wrapping()) + " wraps.";
+        lines.add(wraps + " Stitch " + words.exact(top) + " from the edge on top. Finish as in step 1.");
+    }
+
+    private String turned(Face inside) {
+        String added = meeting.added().name();
+        return switch (meeting.sideSeen(inside)) {
+            case LEFT, RIGHT -> "Turn " + added + " over";
+            case TOP -> "Flip " + added + " down";
+            case BOTTOM -> "Flip " + added + " up";
+        };
+    }
+
+    private String edge(Face inside) {
+        return meeting.sideSeen(inside).word()
+                + (meeting.isJoin() ? " end of " : " edge of ")
+                + meeting.work().name();
+    }
+
     private void felled() {
         lay(meeting.plain());
-        jut();
-        String at = "Stitch " + words.exact(kind.narrow()) + " from the edge of " + wrapped();
-        lines.add(
-                meeting.offset().isPositive()
-                        ? at + "; that is " + words.exact(kind.wide()) + " from the edge of " + wrapping() + "."
-                        : at + ".");
-        if (kind.narrow().isMoreThan(kind.band())) {
-            lines.add("Trim the allowance of " + wrapped() + " to " + words.exact(trimmed()) + ".");
+        offset();
+        stitch(kind.narrow());
+        boolean trims = kind.narrow().isMoreThan(kind.band());
+        if (trims) {
+            lines.add("Trim the seam allowance of " + wrapped() + " to " + words.exact(trimmed()) + ".");
         }
-        lines.add("Open out and lay the " + felledFace() + " up. Press both allowances over " + wrapped()
-                + ", the one of " + wrapping() + " on top.");
+        String wider = trims || meeting.offset().isPositive() ? "the wider one of " : "the one of ";
+        lines.add("Open the seam out flat, " + felledFace() + " up. Press both seam allowances towards " + wrapped()
+                + "; " + wider + wrapping() + " lies on top.");
         Length under = kind.wide().minus(kind.band());
         if (under.isPositive()) {
-            lines.add("Turn the edge of " + wrapping() + " under by " + words.exact(under)
-                    + ", round the raw edge of " + wrapped() + ". The fold lies " + words.exact(kind.band())
+            lines.add("Fold the raw edge of " + wrapping() + " under by " + words.exact(under)
+                    + ", so that it wraps the raw edge of " + wrapped() + ". The fold lies " + words.exact(kind.band())
                     + " from the stitching. Press and pin.");
-            lines.add("Stitch close to the fold, through all "
-                    + number(kind.build().plies(1, 1)) + " layers. Press.");
+            lines.add("Edgestitch " + words.edgestitch() + " from the fold, through all "
+                    + number(kind.build().plies(1, 1)) + " layers. Backstitch at both ends. Press.");
         }
+    }
+
+    /**
+     * Adds the joining row, {@code fromWrapped} from the wrapped edge, told first from the edge that can be seen: the
+     * new half lies on top. Stitch length and backstitching are common practice (docs/sources.md#stitch-length).
+     */
+    private void stitch(Length fromWrapped) {
+        Length fromWrapping = fromWrapped.plus(meeting.offset());
+        boolean wrappingOnTop = meeting.addedWraps();
+        Length top = wrappingOnTop ? fromWrapping : fromWrapped;
+        Length below = wrappingOnTop ? fromWrapped : fromWrapping;
+        lines.add("Stitch " + words.exact(top) + " from the edge of "
+                + meeting.added().name() + ", which lies on top, with " + MakerWords.STITCH + " stitches."
+                + (meeting.offset().isPositive()
+                        ? " That is " + words.exact(below) + " from the edge of "
+                                + meeting.work().name() + " underneath."
+                        : "")
+                + " Backstitch at both ends.");
     }
 
     /**
@@ -68,16 +128,17 @@ final class SeamWords {
     private void french() {
         Length first = kind.narrow().minus(kind.band());
         lay(meeting.making().fell());
-        jut();
-        lines.add("Stitch " + words.exact(first) + " from the edge of " + wrapped() + ".");
+        offset();
+        stitch(first);
         lines.add(
                 first.isLessThan(kind.band())
-                        ? "Snip off loose threads, so that none can peep out."
-                        : "Trim both allowances to " + words.exact(half(kind.band())) + ".");
-        lines.add("Press, then fold along the stitching the other way, " + together(meeting.plain())
-                + ". Press the edge sharp.");
-        lines.add("Stitch " + words.exact(kind.band()) + " from that edge. The raw edges are shut in.");
-        lines.add("Open out and lay the " + felledFace() + " up. Press the flap over " + wrapped() + ".");
+                        ? "Snip off loose threads, so that none can show."
+                        : "Trim both seam allowances to " + words.exact(half(kind.band())) + ".");
+        lines.add("Press the seam, then fold along the stitching the other way, " + together(meeting.plain())
+                + ". Press the fold sharp.");
+        lines.add("Stitch " + words.exact(kind.band())
+                + " from the fold. Backstitch at both ends. The raw edges are now" + " shut in.");
+        lines.add("Open the seam out flat, " + felledFace() + " up. Press the flap towards " + wrapped() + ".");
     }
 
     private void lapped() {
@@ -86,61 +147,68 @@ final class SeamWords {
         lines.add("Press " + words.exact(turn) + " along the edge of " + wrapping() + " to its "
                 + MakerWords.face(meeting.plain()) + ", and " + words.exact(under) + " along the edge of " + wrapped()
                 + " to its " + felledFace() + ".");
-        lines.add("Lay " + meeting.work().name() + " with its " + felledFace() + " up. Lay "
+        lines.add("Lay " + meeting.work().name() + " " + felledFace() + " up. Lay "
                 + meeting.added().name()
-                + " beside it, also with its " + felledFace() + " up, at the "
+                + " beside it, also " + felledFace() + " up, at the "
                 + meeting.sideSeen(meeting.making().fell()).word() + " edge.");
         level(meeting.making().fell());
-        lines.add("Push the folds into each other, " + wrapping() + " on top, until they overlap by "
+        lines.add("Hook the folds into each other, " + wrapping() + " on top, until they overlap by "
                 + words.exact(kind.band()) + " and the raw edges meet inside. Pin.");
-        lines.add("Stitch close to the fold you see. Turn over and stitch close to the other fold. Press.");
+        lines.add("Edgestitch " + words.edgestitch() + " from the fold you see, with " + MakerWords.STITCH
+                + " stitches. Turn over and edgestitch the other fold. Backstitch at both ends. Press.");
     }
 
     private void whipped() {
         lines.add("Press " + words.exact(kind.wide()) + " along the edge of " + wrapping() + " and "
                 + words.exact(kind.narrow()) + " along the edge of " + wrapped() + " to the " + felledFace() + ".");
         lay(meeting.plain());
-        lines.add("Bring the two folds level. Whip them together by hand: small stitches, about 1 mm apart, each"
-                + " catching a thread or two of both folds.");
-        lines.add("Open out and press flat. The raw edges stay on the " + felledFace() + ".");
+        lines.add("Line up the two folds. Whipstitch them together by hand, about 1 mm apart. Each stitch catches a"
+                + " thread or two of both folds.");
+        lines.add("Open the seam out and press it flat. The raw edges stay on the " + felledFace() + ".");
     }
 
     /** Adds the line that lays the halves face to face, with {@code inside} inside. */
     private void lay(Face inside) {
         String up = MakerWords.face(inside);
-        String edge = meeting.sideSeen(inside).word() + (meeting.isJoin() ? " end of " : " edge of ");
-        lines.add("Lay " + meeting.work().name() + " with its " + up + " up. Turn "
-                + meeting.added().name()
-                + " over onto it like a page, its " + up + " down, along the " + edge
-                + meeting.work().name() + sides(inside) + ".");
+        String onto = meeting.sideSeen(inside).isUpright() ? " onto it like a page, " : " onto it, ";
+        lines.add("Lay " + meeting.work().name() + " " + up + " up. " + turned(inside) + onto + up + " down, along the "
+                + edge(inside) + "." + sides(inside));
         level(inside);
     }
 
     private void level(Face up) {
         if (meeting.isBar() && words.shows(meeting.tooLong())) {
-            lines.add("Start level at the " + meeting.start(up).word() + "; the bar is cut "
-                    + words.exact(meeting.tooLong()) + " too long and runs on past the "
+            lines.add("Line up the ends at the " + meeting.start(up).word() + ". "
+                    + MakerWords.capital(meeting.added().name()) + " is cut "
+                    + words.exact(meeting.tooLong()) + " too long and runs past the "
                     + meeting.start(up).opposite().word() + ".");
         }
     }
 
-    private void jut() {
+    private void offset() {
         if (meeting.offset().isPositive()) {
-            lines.add("Let the edge of " + wrapping() + " jut out " + words.exact(meeting.offset())
-                    + " beyond the edge of " + wrapped() + ": " + wrapping() + " will wrap. Pin.");
+            lines.add("Let the edge of " + wrapping() + " stick out " + words.exact(meeting.offset())
+                    + " beyond the edge of " + wrapped()
+                    + ". This wider seam allowance will wrap round the other. Pin.");
         } else {
-            lines.add("Bring the two edges level. Pin.");
+            lines.add("Line up the two edges. Pin.");
         }
     }
 
     private String sides(Face inside) {
         String sides = meeting.sidesTogether(inside);
-        return sides.isEmpty() ? "" : ": " + sides;
+        if (sides.isEmpty()) {
+            return "";
+        }
+        return sides.endsWith("together") ? " Lay them " + sides + "." : " Lay them with " + sides + ".";
     }
 
     private String together(Face inside) {
         String sides = meeting.sidesTogether(inside);
-        return sides.isEmpty() ? MakerWords.face(inside) + " to " + MakerWords.face(inside) : sides;
+        if (sides.isEmpty()) {
+            return MakerWords.face(inside) + " to " + MakerWords.face(inside);
+        }
+        return sides.endsWith("together") ? sides : "with " + sides;
     }
 
     private String wrapping() {

@@ -65,8 +65,8 @@ final class SmallTasks {
             return Optional.empty();
         }
         return Optional.of(
-                "Block " + first.letters() + " begins: lay out " + first.letters() + "1 to " + first.letters()
-                        + size(first.task()) + " as in the picture of the front; nothing else is needed for it.");
+                "Block " + first.letters() + " begins. Lay out " + first.letters() + "1 to " + first.letters()
+                        + size(first.task()) + " as in the picture of the front. You need nothing else for it.");
     }
 
     /** What is said when all patches of a task are together; empty before. */

@@ -17,18 +17,19 @@ final class TrialSeam {
     static Task layout(Cloth cloth) {
         int patches = cloth.patches().size();
         List<String> lines = new ArrayList<>();
-        lines.add("Lay " + (patches == 1 ? "the one patch" : "all " + patches + " patches")
-                + " as in the picture of the front, each with its label.");
+        lines.add("Lay out " + (patches == 1 ? "the one patch" : "all " + patches + " patches")
+                + " as in the picture of the front, each with its slip.");
         if (cloth.patches().stream().anyMatch(patch -> patch.place() instanceof Place.Bar)) {
-            lines.add("The hearth is the middle. A bar is named by its round and its turn: 2C is the third bar of the"
-                    + " second round, and 2C·1 the first part of it.");
+            lines.add("The hearth is the centre. A bar is named by its round and its turn: 2C is the third bar of the"
+                    + " second round. 2C·1 is the first part of that bar.");
         }
         if (cloth.patches().stream().anyMatch(patch -> patch.place() instanceof Place.Free free && free.task() > 0)) {
-            lines.add("A letter is a small task: all of A is sewn together first, then B and so on, in the order of the"
-                    + " numbers. Keep each letter in a pile of its own.");
+            lines.add("A letter is a small task. Sew all of A together first, then all of B and so on, in the order of the"
+                    + " numbers. Keep each letter in its own pile.");
         }
-        lines.add("Step back and look: it is the last moment to swap two of one size.");
-        lines.add("Stack them in sewing order, the first on top.");
+        lines.add("Step back and look. Now is the last time to swap two patches of the same size.");
+        lines.add("Stack the patches in sewing order, the first on top.");
+        lines.add("In the steps below, \"the work\" is everything sewn together so far.");
         return Task.of("Lay everything out", lines);
     }
 
@@ -43,26 +44,29 @@ final class TrialSeam {
                 "Try the seam on two scraps",
                 trial(making, side, words, cloth.isFree()),
                 Optional.of(new Task.Check(
-                        sewn, "Together they should now measure " + words.measured(sewn) + ", across the seam first.")),
-                List.of("All seams are turned to the " + fells + ", and the " + smooth
-                        + " stays smooth: that is how you tell the faces apart."));
+                        sewn,
+                        "Together they should now measure " + words.measured(sewn)
+                                + ". Measure across the seam first.")),
+                List.of("All seams are pressed to the " + fells + ", and the " + smooth
+                        + " stays smooth. This is how you tell front from back."));
     }
 
     private static List<String> trial(Making making, Length side, MakerWords words, boolean free) {
         List<String> lines = new ArrayList<>();
         lines.add("Cut two scraps " + words.cut(side) + " square and sew them together as in the first seam below.");
-        lines.add("The seam takes " + words.exact(making.seam().narrow()) + " of one edge and "
-                + words.exact(making.seam().wide()) + " of the other, "
+        lines.add("Set the stitch length to " + MakerWords.STITCH + ". The seam takes up "
+                + words.exact(making.seam().narrow()) + " of one edge and "
+                + words.exact(making.seam().wide()) + " of the other: "
                 + words.exact(making.seam().loss()) + " in all.");
-        lines.add("If the scraps come out narrower, stitch a thread's width nearer the edge; if wider, farther in.");
+        lines.add(
+                "If the scraps come out too narrow, stitch a thread's width nearer the edge. If they come out too wide,"
+                        + " stitch a thread's width farther in.");
         if (free) {
-            lines.add(
-                    "Measure after every step below: nothing is cut too long here, so a part that is off by more than a"
-                            + " thread or two no longer meets its neighbour.");
+            lines.add("Measure after every step. Nothing is cut too long here. If a part is off by more than a thread or two,"
+                    + " it no longer meets its neighbour.");
         } else if (making.leeway().isPositive()) {
-            lines.add("Measure after every step below. A little more or less does no harm, since every bar is cut "
-                    + words.exact(making.leeway())
-                    + " longer than it need be; if it is off by more than that, unpick.");
+            lines.add("Measure after every step. Every bar is cut " + words.exact(making.leeway())
+                    + " too long, so a small difference does no harm. If it is off by more than that, unpick.");
         }
         return lines;
     }

@@ -49,10 +49,6 @@ public record Lot(List<Piece> pieces) {
         return first().size();
     }
 
-    public double areaMm2() {
-        return count() * first().areaMm2();
-    }
-
     /** The pieces' numbers as one pins them on: {@code 14}, {@code 14–25}, {@code 3, 7, 9 …}. */
     public String numbers() {
         if (count() == 1) {

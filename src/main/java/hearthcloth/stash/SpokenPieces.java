@@ -79,9 +79,4 @@ public record SpokenPieces(
                 faces.orElse(Fabric.Faces.SAME),
                 nap.orElse(Fabric.Nap.ANY));
     }
-
-    /** True when {@code other} is another spelling of this fabric's name. */
-    public boolean isNamed(String other) {
-        return Names.key(name).equals(Names.key(other));
-    }
 }

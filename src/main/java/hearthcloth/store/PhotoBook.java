@@ -177,7 +177,7 @@ public final class PhotoBook {
     public void save(SavedPhoto was, String label, PhotoSorting sorting) {
         jdbi.useTransaction(handle -> {
             SavedPhoto now = found(handle, was.id())
-                    .orElseThrow(() -> new StoreException("This photograph has been put away in another window."));
+                    .orElseThrow(() -> new StoreException("This photograph has been deleted in another window."));
             if (now.version() != was.version()) {
                 throw new StoreException("This photograph has meanwhile been changed in another window. Nothing was"
                         + " changed; look again.");

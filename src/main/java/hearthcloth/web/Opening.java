@@ -79,7 +79,7 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
                 out.println("Other devices on this network come in by " + room.address() + "devices");
                 room.toTheCamera()
                         .forEach(address -> out.println(
-                                "A telephone that opens this within ten minutes is at its camera: " + address));
+                                "A phone that opens this within ten minutes is at its camera: " + address));
             }
             room.code().ifPresent(code -> out.println("The code to type there: " + code));
             out.flush();

@@ -24,7 +24,7 @@ public record Journal(List<Change> changes) {
                 .toList();
     }
 
-    /** What undo would take back for someone who looks at {@code seen}; empty where nothing is left to take back. */
+    /** What undo would take back for someone who looks at {@code seen}; empty where nothing is left to undo. */
     public Optional<Turn> undo(Thing seen) {
         return changes.stream()
                 .filter(change -> change.isInForce() && change.touched().contains(seen))

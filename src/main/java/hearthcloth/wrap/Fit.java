@@ -108,9 +108,16 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
         Answer worst = tightest();
         String about = gift.describe(ruler);
         if (holds()) {
-            boolean just = worst.spare().isLessThan(ruler.step());
-            String spare = just ? "nothing" : ruler.write(worst.spare(), Rounding.DOWN);
-            return "The " + tie.words() + " holds " + about + ", with " + spare + " to spare for "
+            String does = tie.isKnotted() ? "ties round " : "wraps ";
+            if (worst.spare().isLessThan(ruler.step())) {
+                return "This cloth is just large enough for " + about + " in the " + tie.words() + "."
+                        + (tie.isKnotted()
+                                ? " It leaves " + ruler.write(tail, Rounding.NEAREST)
+                                        + " at each knotted corner for the knot and its end."
+                                : "");
+            }
+            return "This cloth " + does + about + " in the " + tie.words() + ", with "
+                    + ruler.write(worst.spare(), Rounding.DOWN) + " more than it needs for "
                     + worst.reason().words() + ".";
         }
         String lack = ruler.write(Length.ZERO.minus(worst.spare()), Rounding.UP);
@@ -118,7 +125,7 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
         String where = corner == null ? "the cloth" : corner.words();
         Size enough = wouldDo();
         String size = enough.isSquare() ? ruler.write(enough.width(), Rounding.UP) : ruler.write(enough, Rounding.UP);
-        return "For the " + tie.words() + " round " + about + " " + where + " is " + lack + " short for "
-                + worst.reason().words() + "; a cloth of " + size + " would do.";
+        return "This cloth is too small for " + about + " in the " + tie.words() + ": " + where + " is " + lack
+                + " short for " + worst.reason().words() + ". A cloth of " + size + " is large enough.";
     }
 }

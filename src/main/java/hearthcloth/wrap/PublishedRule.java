@@ -11,7 +11,7 @@ public enum PublishedRule {
      * The cloth's diagonal is three times the object's longest side: S = 3 L/√2. Source: docs/sources.md#rule-of-three.
      */
     DIAGONAL_THREE_TIMES_THE_LONGEST_SIDE(
-            "the cloth's diagonal is three times the longest side",
+            "diagonal = three times the longest side",
             "National Museum of Ethnology, Osaka, 2002; City of Kiryu, page 1001031") {
         @Override
         public Length square(Gift gift) {
@@ -21,7 +21,7 @@ public enum PublishedRule {
 
     /** The cloth's side is three times the bottle's height. Source: docs/sources.md#rule-bottles. */
     SIDE_THREE_TIMES_THE_BOTTLE(
-            "the cloth's side is three times the height of a bottle",
+            "side = three times the height of a bottle",
             "University of Kansas East Asian Library, How to Wrap Two Bottles and Shoes") {
         @Override
         public Length square(Gift gift) {
@@ -63,12 +63,13 @@ public enum PublishedRule {
     public String sentence(Gift gift, Tie tie, Length tail, Ruler ruler) {
         Length rule = square(gift);
         Length ours = tie.smallestSquare(gift, tail);
-        String said = "Published rule, " + words + ": " + ruler.write(rule, Rounding.UP) + " (" + source + "). ";
+        String said = "The usual rule of thumb (" + words + ") gives " + ruler.write(rule, Rounding.UP) + " (" + source
+                + "). ";
         if (ours.isMoreThan(rule)) {
-            return said + "It is " + ruler.write(ours.minus(rule), Rounding.UP) + " short for " + gift.describe(ruler)
-                    + (isTall(gift) ? ", which is tall for it." : ".");
+            return said + "That is " + ruler.write(ours.minus(rule), Rounding.UP) + " too small for "
+                    + gift.describe(ruler) + (isTall(gift) ? ", because it is tall." : ".");
         }
-        return said + "It leaves " + ruler.write(rule.minus(ours), Rounding.DOWN) + " more than this tie needs.";
+        return said + "That is " + ruler.write(rule.minus(ours), Rounding.DOWN) + " more than this tie needs.";
     }
 
     private static boolean isTall(Gift gift) {

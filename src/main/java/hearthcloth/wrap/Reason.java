@@ -2,9 +2,9 @@ package hearthcloth.wrap;
 
 /** Why a cloth must be as large as a demand says. */
 public enum Reason {
-    KNOT("the knot and its tails"),
+    KNOT("the knot and its ends"),
     COVER("covering the gift"),
-    TUCK("tucking the last flap in"),
+    TUCK("tucking in the last flap"),
     OVERLAP("the overlap of the side flaps");
 
     private final String words;
@@ -13,7 +13,7 @@ public enum Reason {
         this.words = words;
     }
 
-    /** In a sentence: {@code the knot and its tails}. */
+    /** In a sentence: {@code the knot and its ends}. */
     public String words() {
         return words;
     }

@@ -52,12 +52,12 @@ public record Tail(Length least, Length usual, Length most) {
      * end take.
      */
     public String doubt(Tie tie, Gift gift, Ruler ruler) {
-        return "The knot is the doubt: thin cloth gives less of each end to it, thick cloth more. With "
-                + ruler.write(least, Rounding.NEAREST) + " for knot and end at each corner a square of "
-                + ruler.write(tie.smallestSquare(gift, least), Rounding.UP) + " does; with "
-                + ruler.write(most, Rounding.NEAREST) + ", "
-                + ruler.write(tie.smallestSquare(gift, most), Rounding.UP) + ". Planned is "
-                + ruler.write(usual, Rounding.NEAREST) + ", light cotton with ends of about "
+        return "The uncertain part is the knot: thin cloth takes up less of each corner, thick cloth more. If knot and"
+                + " end take " + ruler.write(least, Rounding.NEAREST) + " of each corner, a square of "
+                + ruler.write(tie.smallestSquare(gift, least), Rounding.UP) + " is enough; if they take "
+                + ruler.write(most, Rounding.NEAREST) + ", you need "
+                + ruler.write(tie.smallestSquare(gift, most), Rounding.UP) + ". This plan allows "
+                + ruler.write(usual, Rounding.NEAREST) + ", which suits light cotton with ends of about "
                 + ruler.write(ruler.isMetric() ? END : Length.inches(11, 8), Rounding.NEAREST) + ".";
     }
 

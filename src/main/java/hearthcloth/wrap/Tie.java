@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  */
 public enum Tie {
     FOUR_CORNER("four-corner tie", "yotsu-musubi", "boxes, tiered and heavy things"),
-    EDGE_ALONG_EDGE("four-corner tie set edge along edge", "", "boxes on a large cloth"),
+    EDGE_ALONG_EDGE("four-corner tie, box square to the cloth", "", "boxes on a large cloth"),
     ERRAND("errand wrap", "otsukai-tsutsumi", "boxes carried by hand"),
     FLAT("flat wrap", "hira-tsutsumi", "flat boxes and folded garments, without a knot"),
     TWO_KNOT("two-knot wrap", "futatsu-musubi", "long boxes and rolled mats"),
@@ -54,12 +54,13 @@ public enum Tie {
         return this != FLAT;
     }
 
-    /** The tie with this name, by our name, with or without "wrap" or "tie", or by its trade name. */
+    /** The tie with this name: our name, with or without "wrap" or "tie", an earlier one of ours, or its trade name. */
     public static Optional<Tie> named(String text) {
         String plain = plain(text);
         return Stream.of(values())
                 .filter(tie -> plain.equals(plain(tie.words))
                         || plain.equals(plain(tie.name()))
+                        || (tie == EDGE_ALONG_EDGE && plain.equals(plain("four-corner edge along edge")))
                         || (!tie.trade.isEmpty() && plain.equals(plain(tie.trade))))
                 .findFirst();
     }

@@ -29,9 +29,11 @@ public record TradeFit(TradeSize size, Optional<Gift> largest, boolean enough) {
     public static String sentence(List<TradeFit> fits, Ruler ruler) {
         String small = listed(fits, false, ruler);
         String enough = listed(fits, true, ruler);
-        return "Of the sizes such cloths are sold in for gifts, "
-                + (enough.isEmpty() ? "none is enough for this: " + small : "enough for this: " + enough)
-                + (enough.isEmpty() || small.isEmpty() ? "." : "; too small: " + small + ".");
+        if (enough.isEmpty()) {
+            return "Every ready-made size for gifts is too small here: " + small + ".";
+        }
+        return "Ready-made sizes that are large enough: " + enough
+                + (small.isEmpty() ? "." : ". Too small: " + small + ".");
     }
 
     private static String listed(List<TradeFit> fits, boolean enough, Ruler ruler) {

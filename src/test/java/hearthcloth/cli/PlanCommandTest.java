@@ -171,7 +171,7 @@ class PlanCommandTest {
         // design: S >= √2 (l + h + t) = √2 (20 + 6 + 12) cm = 53.74 cm
         assertThat(typed.out()).contains("Gift: a box 20 × 15 × 6 cm, four-corner tie", "at least 53.8 cm");
         assertThat(json(1).get("finished").get("width").asLong()).isGreaterThanOrEqualTo(538_000_000L);
-        assertThat(Files.readString(out().resolve("1/tied.svg"))).contains("From a corner", "of what is seen");
+        assertThat(Files.readString(out().resolve("1/tied.svg"))).contains("From a corner", "of what shows");
     }
 
     @Test

@@ -19,7 +19,7 @@ class SizeCommandTest {
         // design: S >= √2 (max(l, w) + h + t) = √2 (30 + 8 + 12) cm = 70.71 cm, up to the next millimetre
         assertThat(said).containsPattern("four-corner tie \\(yotsu-musubi\\) +70\\.8 cm +with 12 cm");
         // the rule of three: 3 · 30 / √2 = 63.64 cm
-        assertThat(said).contains("errand wrap", "Published rule", "63.7 cm", "7.1 cm short");
+        assertThat(said).contains("errand wrap", "The usual rule of thumb", "63.7 cm", "7.1 cm too small");
     }
 
     @Test
@@ -47,7 +47,7 @@ class SizeCommandTest {
     @Test
     void steps_are_told_with_the_knot_and_what_to_mind() {
         String said = said("size", "--gift", "box 30 x 20 x 8 cm", "--tie", "errand wrap", "--steps");
-        assertThat(said).contains("How the errand wrap is tied", "  1  Lay the cloth", "reef knot", "granny");
+        assertThat(said).contains("How to tie the errand wrap", "  1  Lay the cloth", "reef knot", "granny");
         assertThat(said).contains("do not reach", "children").doesNotContain("two-knot wrap is tied");
         assertThat(said("size", "--gift", "box 30 x 20 x 3 cm", "--tie", "flat wrap", "--steps"))
                 .doesNotContain("granny");

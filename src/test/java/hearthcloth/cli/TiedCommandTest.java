@@ -45,7 +45,7 @@ class TiedCommandTest {
         assertThat(typed.code()).as(typed.err()).isZero();
         assertThat(typed.out())
                 .containsPattern("Gift: .* at least [^ ]+ in \\([^ ]+–[^ ]+ in with thin or thick cloth");
-        assertThat(tied(typed)).containsIgnoringCase("your hearth").contains("of what is seen");
+        assertThat(tied(typed)).containsIgnoringCase("your hearth").contains("of what shows");
         assertThat(folder.resolve("out/1/net.pdf")).doesNotExist();
     }
 
@@ -80,7 +80,7 @@ class TiedCommandTest {
     void a_fabric_wished_to_the_outside_is_told_with_its_share() {
         Typed typed = plan("--gift", BOX, "--show", "fog");
         assertThat(typed.code()).as(typed.err()).isZero();
-        assertThat(typed.out()).containsPattern("fog: \\d+ % of what is seen once tied");
+        assertThat(typed.out()).containsPattern("fog: \\d+ % of what shows once tied");
     }
 
     @ParameterizedTest
@@ -111,7 +111,7 @@ class TiedCommandTest {
     @Test
     void sizes_that_are_sold_stand_beside_ours() {
         Typed typed = Typed.words("size", "--gift", "bottle 7.5 x 30 cm").plain();
-        assertThat(typed.out()).contains("Sizes that are sold", "45 cm", "68 cm", "90 cm", "one wine bottle");
+        assertThat(typed.out()).contains("Ready-made sizes", "45 cm", "68 cm", "90 cm", "one wine bottle");
         assertThat(typed.out()).containsPattern("68 cm +fits").containsPattern("50 cm +small");
     }
 }

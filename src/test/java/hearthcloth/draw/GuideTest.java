@@ -23,6 +23,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The printed guide, read back with PDFBox and looked at page by page. */
@@ -62,7 +63,10 @@ class GuideTest {
         Plan plan = Samples.small();
         String text;
         try (PDDocument document = printed(plan, Ruler.EIGHTHS, Paper.A4)) {
-            text = new PDFTextStripper().getText(document).replace('\u00a0', ' ');
+            text = new PDFTextStripper()
+                    .getText(document)
+                    .replace('\u00a0', ' ')
+                    .replaceAll("\\s+", " ");
         }
         assertThat(text).contains(Ruler.EIGHTHS.write(plan.cloth().finished(), Rounding.NEAREST));
         for (SeamTask seam : Guide.of(plan, Ruler.EIGHTHS).sewing().seams()) {
@@ -91,6 +95,37 @@ class GuideTest {
                 }
             }
             assertThat(found).as(title).hasSize(1);
+        }
+    }
+
+    /** Guides of eight bars in one piece each, and of 16 bars in three parts each. */
+    @ParameterizedTest
+    @CsvSource({"2, 1, 10, 5", "4, 3, 28, 6"})
+    void guides_have_few_pages_full_and_fewer_for_a_class(int rounds, int parts, int full, int forClass) {
+        Plan plan = Samples.large(rounds, parts);
+        Guide guide = Guide.of(plan, Ruler.EIGHTHS);
+        for (Paper paper : Paper.values()) {
+            PlanFolder folder = new PlanFolder(plan, Ruler.EIGHTHS, paper);
+            assertThat(GuidePages.of(plan, guide, Ruler.EIGHTHS, paper).size()).isLessThanOrEqualTo(full);
+            assertThat(GuidePages.forClass(folder, guide).size()).isLessThanOrEqualTo(forClass);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void class_guide_and_slips_can_be_read_on_either_paper(Paper paper) {
+        for (Plan plan : List.of(Samples.small(), Samples.large(3, 2))) {
+            PlanFolder folder = new PlanFolder(plan, Ruler.MILLIMETRES, paper);
+            List<Picture> pages = new ArrayList<>(GuidePages.forClass(folder, Guide.of(plan, Ruler.MILLIMETRES)));
+            List<Picture> slips = GuidePages.slips(folder);
+            pages.addAll(slips);
+            pages.forEach(Legible::check);
+            List<String> names = slips.stream()
+                    .flatMap(page -> LegibilityTest.texts(page).stream())
+                    .toList();
+            plan.cloth()
+                    .patches()
+                    .forEach(patch -> assertThat(names).contains(patch.place().label()));
         }
     }
 

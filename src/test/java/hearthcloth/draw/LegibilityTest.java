@@ -68,7 +68,7 @@ class LegibilityTest {
             String all = String.join("\n", texts(picture));
             for (CutTree.Kept kept : task.cut().tree().kept()) {
                 assertThat(all).contains(CutPicture.label(kept.patch()));
-                assertThat(all).contains(cut.narrowFirst(kept.at().size(), Rounding.UP));
+                assertThat(all).contains(cut.asItLies(kept.at().size(), Rounding.UP));
             }
             for (int number = 1; number <= task.lines().size(); number++) {
                 assertThat(all).containsPattern("(?m)^(cut )?" + number + "(: .*)?$");

@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
 final class BlindCutter {
 
     private static final Pattern CUT = Pattern.compile("Cut (.+?) from (top to bottom|left to right), ([^ ]+ (?:in|cm))"
-            + " from its (left|right|top|bottom) edge: (.+?) comes off, (.+?) stays\\.");
+            + " from its (left|right|top|bottom) edge\\. This gives (.+?) and leaves (.+?)\\.");
 
     private BlindCutter() {}
 

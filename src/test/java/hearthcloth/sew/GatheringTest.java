@@ -22,9 +22,9 @@ class GatheringTest {
         Plan plan = mixed();
         String washing = washing(plan);
 
-        assertThat(washing).contains("Washed: piece 2. Not washed: piece 3.");
+        assertThat(washing).contains("Washed and unwashed pieces are mixed. Not washed: piece 3.");
         // 2½ % of 13½ in is 0.34 in: ⅜ to the nearest eighth.
-        assertThat(washing).contains("draw in by about ⅜ in more");
+        assertThat(washing).contains("shrink about ⅜ in more");
     }
 
     /** 3 % against ½ % over 340 mm is 8.5 mm: docs/sources.md#shrink-difference. */
@@ -38,7 +38,7 @@ class GatheringTest {
 
     @Test
     void what_is_known_to_be_washed_is_left_in_peace() {
-        assertThat(washing(Cloths.metric())).isEqualTo("All of it has been washed.");
+        assertThat(washing(Cloths.metric())).isEqualTo("All the fabric has been washed.");
     }
 
     @Test

@@ -36,14 +36,17 @@ class HemmingTest {
                 .orElseThrow();
 
         assertThat(String.join("\n", mitre.lines()))
-                .contains("mark 4 cm from the tip", "about 1.4 cm", "cut from about 3.3 cm along");
+                .contains(
+                        "Mark the raw edges 4 cm from the point of the corner",
+                        "about 1.4 cm",
+                        "cut from about 3.3 cm along");
     }
 
     @Test
     void a_hem_turned_once_is_told_as_one_fold() {
         assertThat(tasks(new Hem(Length.ZERO, TEN, Hem.Corner.SQUARE)))
                 .flatExtracting(Task::lines)
-                .anyMatch(line -> line.contains("The raw edge stays in sight"))
+                .anyMatch(line -> line.contains("The raw edge still shows"))
                 .noneMatch(line -> line.startsWith("Fold in again") || line.contains("inner fold"));
     }
 

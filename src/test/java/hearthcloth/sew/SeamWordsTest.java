@@ -27,14 +27,14 @@ class SeamWordsTest {
             "right, right, BACK, right sides together",
             "right, right, FRONT, wrong sides together",
             "wrong, wrong, BACK, wrong sides together",
-            "wrong, right, BACK, the right side of bar 1A to the wrong side of the hearth",
-            "same, right, BACK, the right side of bar 1A inside",
-            "right, same, FRONT, the wrong side of the hearth inside",
+            "wrong, right, BACK, with the right side of bar 1A facing the wrong side of the hearth",
+            "same, right, BACK, with the right side of bar 1A facing the hearth",
+            "right, same, FRONT, with the wrong side of the hearth facing bar 1A",
         })
         void that_touch_are_named_so_that_the_front_comes_out_as_drawn(
                 String hearth, String bar, Face fell, String words) {
             assertThat(lines(String.format(BAR, hearth, bar), Making.metric().felledOn(fell)))
-                    .contains("of the hearth: " + words + ".");
+                    .contains("of the hearth. Lay them " + words + ".");
         }
 
         @Test
@@ -47,7 +47,7 @@ class SeamWordsTest {
         @Test
         void the_edge_is_named_as_the_work_lies_and_not_as_the_front_is_drawn() {
             assertThat(lines(String.format(BAR, "same", "same"), Making.metric().felledOn(Face.FRONT)))
-                    .contains("Lay the hearth with its back up.", "along the left edge of the hearth.");
+                    .contains("Lay the hearth back up.", "along the left edge of the hearth.");
         }
     }
 
@@ -58,10 +58,11 @@ class SeamWordsTest {
         void seam_wraps_the_narrow_edge_with_the_wide_one() {
             assertThat(lines(String.format(BAR, "same", "same"), Making.metric()))
                     .contains(
-                            "Let the edge of bar 1A jut out 0.5 cm beyond the edge of the hearth",
-                            "Stitch 0.5 cm from the edge of the hearth; that is 1 cm from the edge of bar 1A.",
-                            "Press both allowances over the hearth, the one of bar 1A on top.",
-                            "Turn the edge of bar 1A under by 0.5 cm",
+                            "Let the edge of bar 1A stick out 0.5 cm beyond the edge of the hearth",
+                            "Stitch 1 cm from the edge of bar 1A, which lies on top, with 2.5 mm stitches. That is 0.5 cm from"
+                                    + " the edge of the hearth underneath. Backstitch at both ends.",
+                            "Press both seam allowances towards the hearth; the wider one of bar 1A lies on top.",
+                            "Fold the raw edge of bar 1A under by 0.5 cm",
                             "The fold lies 0.5 cm from the stitching.");
         }
 
@@ -71,8 +72,8 @@ class SeamWordsTest {
 
             assertThat(lines(work, Making.metric()))
                     .contains(
-                            "Let the edge of the hearth jut out 0.5 cm beyond the edge of bar 1A",
-                            "Press both allowances over bar 1A, the one of the hearth on top.");
+                            "Let the edge of the hearth stick out 0.5 cm beyond the edge of bar 1A",
+                            "Press both seam allowances towards bar 1A; the wider one of the hearth lies on top.");
         }
 
         /** docs/sources.md#felled-trimmed: sewn at ⅝ in, one side trimmed to ¼ in, ¼ in turned under, band ⅜ in. */
@@ -80,10 +81,10 @@ class SeamWordsTest {
         void and_trimmed_seam_is_sewn_level_and_then_trimmed() {
             assertThat(lines(String.format(BAR, "same", "same"), inches("felled and trimmed")))
                     .contains(
-                            "Bring the two edges level.",
-                            "Stitch ⅝ in from the edge of the hearth.",
-                            "Trim the allowance of the hearth to ¼ in.",
-                            "Turn the edge of bar 1A under by ¼ in",
+                            "Line up the two edges.",
+                            "Stitch ⅝ in from the edge of bar 1A, which lies on top, with 2.5 mm stitches. Backstitch",
+                            "Trim the seam allowance of the hearth to ¼ in.",
+                            "Fold the raw edge of bar 1A under by ¼ in",
                             "The fold lies ⅜ in from the stitching.");
         }
 
@@ -93,7 +94,7 @@ class SeamWordsTest {
             SeamKind tight = SeamKind.felled(Length.inches(1, 4), Length.inches(3, 8));
 
             assertThat(lines(String.format(BAR, "same", "same"), Making.inches().withSeam(tight)))
-                    .contains("Turn the edge of bar 1A under by ⅛ in", "The fold lies ¼ in from the stitching.");
+                    .contains("Fold the raw edge of bar 1A under by ⅛ in", "The fold lies ¼ in from the stitching.");
         }
     }
 
@@ -105,12 +106,12 @@ class SeamWordsTest {
         void a_french_seam_is_sewn_first_with_the_other_sides_together() {
             assertThat(lines(String.format(BAR, "right", "right"), inches("french, trimmed")))
                     .contains(
-                            "of the hearth: wrong sides together.",
-                            "Stitch ⅜ in from the edge of the hearth.",
-                            "Trim both allowances to 3/16 in.".replace("3/16", "³⁄₁₆"),
+                            "of the hearth. Lay them wrong sides together.",
+                            "Stitch ⅜ in from the edge of bar 1A, which lies on top",
+                            "Trim both seam allowances to 3/16 in.".replace("3/16", "³⁄₁₆"),
                             "fold along the stitching the other way, right sides together.",
-                            "Stitch ⅜ in from that edge.",
-                            "Press the flap over the hearth.");
+                            "Stitch ⅜ in from the fold.",
+                            "Press the flap towards the hearth.");
         }
 
         /** "Hand Sewing Lessons", Model 10: ¼ in folds on opposite sides, raw edges inside a ½ in lap. */
@@ -121,7 +122,7 @@ class SeamWordsTest {
                             "Press ¼ in along the edge of bar 1A to its front, and ¼ in along the edge of the hearth to its"
                                     + " back.",
                             "overlap by ½ in and the raw edges meet inside",
-                            "Turn over and stitch close to the other fold.");
+                            "Turn over and edgestitch the other fold.");
         }
 
         @Test
@@ -132,7 +133,7 @@ class SeamWordsTest {
                                     .withSeam(SeamKind.named("gamchimjil").orElseThrow())))
                     .contains(
                             "Press 0.7 cm along the edge of bar 1A and 0.7 cm along the edge of the hearth to the back.")
-                    .contains("Whip them together by hand");
+                    .contains("Whipstitch them together by hand");
         }
     }
 

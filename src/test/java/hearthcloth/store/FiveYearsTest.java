@@ -45,7 +45,11 @@ class FiveYearsTest {
 
     private static Piece piece(int number) {
         return new Piece(
-                String.valueOf(1 + number), OAT, Size.square(Length.mm(100 + number % 400)), Piece.Washed.YES, 1 + number);
+                String.valueOf(1 + number),
+                OAT,
+                Size.square(Length.mm(100 + number % 400)),
+                Piece.Washed.YES,
+                1 + number);
     }
 
     @Test

@@ -138,7 +138,8 @@ final class Browser implements AutoCloseable {
 
     /** WCAG 2.2 A and AA as far as axe can tell, and nothing wider than the window. */
     static void assertFit(Page page, String what) {
-        // Our pages hold no other pages, so axe may run in the page itself: a second window for each look takes half the time.
+        // Our pages hold no other pages, so axe may run in the page itself: a second window for each look takes half
+        // the time.
         var results = new AxeBuilder(page)
                 .setLegacyMode(true)
                 .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))

@@ -61,7 +61,8 @@ class FaultyLineTest {
     }
 
     private static String token(String page) {
-        Matcher matcher = Pattern.compile("name=\"token\" content=\"([0-9a-f]+)\"").matcher(page);
+        Matcher matcher =
+                Pattern.compile("name=\"token\" content=\"([0-9a-f]+)\"").matcher(page);
         assertThat(matcher.find()).isTrue();
         return matcher.group(1);
     }
@@ -92,8 +93,7 @@ class FaultyLineTest {
     }
 
     private List<Piece> pieces() {
-        try (Studio direct =
-                Studio.open(StudioAddress.parse(database, Optional.empty()), Clock.systemUTC())) {
+        try (Studio direct = Studio.open(StudioAddress.parse(database, Optional.empty()), Clock.systemUTC())) {
             Person ada = direct.people().all().get(0);
             Store work = direct.of(ada);
             return work.stash().whole().pieces();

@@ -217,12 +217,12 @@ class SewingJourneyTest {
         tablet.locator("#back").click();
         tablet.waitForURL(url -> url.contains("?step="));
         mine();
-        tablet.getByText("lies the wrong side up").click();
+        tablet.getByText("is wrong side up").click();
         tablet.waitForURL(url -> !url.contains("?step="));
         tablet.waitForLoadState();
-        if (button("Live with it").count() > 0) {
+        if (button("Leave it as it is").count() > 0) {
             Browser.assertFit(tablet, "the other side up");
-            button("Live with it").click();
+            button("Leave it as it is").click();
         }
         arrived();
     }

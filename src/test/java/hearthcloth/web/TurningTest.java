@@ -98,12 +98,12 @@ class TurningTest {
             page.locator("#turning[data-shown*='turn=1']").waitFor();
             page.waitForURL(Pattern.compile(".*turn=1.*"));
             assertThat(seen(page)).isNotEqualTo(first);
-            page.getByLabel("Round what").fill("bottle 3 x 9 in");
+            page.getByLabel("What is wrapped").fill("bottle 3 x 9 in");
             page.locator("#turning[data-shown*='bottle']").waitFor();
             page.locator("#tied", new Page.LocatorOptions().setHasText("one-bottle wrap"))
                     .waitFor();
             Browser.assertFit(page, "a bottle tied, in the dark");
-            page.getByLabel("Round what").fill("box 30 x 30 x 30 in");
+            page.getByLabel("What is wrapped").fill("box 30 x 30 x 30 in");
             page.getByText("would do").waitFor();
             PlaywrightAssertions.assertThat(page.locator("#turning")).isHidden();
             browser.assertQuiet();

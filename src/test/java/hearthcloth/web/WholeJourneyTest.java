@@ -48,7 +48,7 @@ class WholeJourneyTest {
     }
 
     private void say(String line, String seen) {
-        Locator box = page.getByLabel("Say a piece in one line; Enter adds it");
+        Locator box = page.getByLabel("Describe a piece in one line; Enter adds it");
         box.fill(line);
         box.press("Enter");
         page.getByText(seen).first().waitFor();

@@ -230,8 +230,9 @@ class TieTest {
         Fit fit = Tie.FOUR_CORNER.fit(box, Size.square(Length.cm(60)), TAIL);
         assertThat(fit.holds()).isFalse();
         assertThat(fit.sentence(Ruler.MILLIMETRES))
-                .isEqualTo("For the four-corner tie round a box 30 × 20 × 8 cm the right corner is 7.6 cm short for the"
-                        + " knot and its tails; a cloth of 70.8 cm would do.");
+                .isEqualTo(
+                        "This cloth is too small for a box 30 × 20 × 8 cm in the four-corner tie: the right corner is 7.6"
+                                + " cm short for the knot and its ends. A cloth of 70.8 cm is large enough.");
         assertThat(Tie.FOUR_CORNER.fit(box, fit.wouldDo(), TAIL).holds()).isTrue();
     }
 
@@ -241,6 +242,7 @@ class TieTest {
         assertThat(Tie.named("Four-Corner Tie")).contains(Tie.FOUR_CORNER);
         assertThat(Tie.named("yotsu-musubi")).contains(Tie.FOUR_CORNER);
         assertThat(Tie.named("edge along edge")).contains(Tie.EDGE_ALONG_EDGE);
+        assertThat(Tie.named("four-corner tie set edge along edge")).contains(Tie.EDGE_ALONG_EDGE);
         assertThat(Tie.named("TWO_KNOT")).contains(Tie.TWO_KNOT);
         assertThat(Tie.named("granny")).isEmpty();
         for (Tie tie : Tie.values()) {

@@ -58,10 +58,6 @@ public final class OutputFile {
         }
     }
 
-    boolean isSameAs(OutputFile other) {
-        return file.equals(other.file);
-    }
-
     public String shown() {
         return shown;
     }

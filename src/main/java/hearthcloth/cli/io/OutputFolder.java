@@ -40,7 +40,8 @@ public final class OutputFolder {
             "net.svg",
             "tied.png",
             "tied.svg",
-            "guide.pdf");
+            "guide.pdf",
+            "slips.pdf");
 
     private final String shown;
     private final Path folder;

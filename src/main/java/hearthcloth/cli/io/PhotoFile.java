@@ -30,7 +30,7 @@ public final class PhotoFile {
             byte[] bytes = name.equals("-") ? in.readNBytes(MOST) : bytes(shown, Path.of(name));
             if (bytes.length == 0) {
                 throw new BadInputException((name.equals("-") ? "Standard input" : shown)
-                        + " is empty; give the photograph as the camera or telephone took it.");
+                        + " is empty; give the photograph as the camera or phone took it.");
             }
             return bytes;
         } catch (InvalidPathException e) {

@@ -53,8 +53,8 @@ public final class SizeReport {
     /** Prints the sizes in which cloths for gifts are sold: what for, and what this tie does with them. */
     private void sold(Tie tie, Gift gift) {
         out.println();
-        out.println("Sizes that are sold (common practice), and a gift of this shape they take in the " + tie.words()
-                + ":");
+        out.println(
+                "Ready-made sizes (common practice), and the largest gift of this shape in the " + tie.words() + ":");
         for (TradeFit fit : TradeFit.of(tie, gift, tail.usual())) {
             String ours = fit.largest()
                     .filter(largest -> ruler.mark(largest.leading(), Rounding.DOWN).isPositive())
@@ -70,7 +70,7 @@ public final class SizeReport {
     public void steps(Gift gift, Tie tie) {
         Tying tying = Tying.of(tie, gift);
         out.println();
-        out.println("How the " + tie.words() + " is tied:");
+        out.println("How to tie the " + tie.words() + ":");
         out.println();
         int number = 1;
         for (Tying.Step step : tying.steps()) {
@@ -89,8 +89,8 @@ public final class SizeReport {
     /** Prints what a cloth ties round. */
     public void cloth(Size cloth, @Nullable Tie tie) {
         String size = cloth.isSquare() ? near(cloth.width()) + " square" : ruler.write(cloth, Rounding.NEAREST);
-        out.println("A finished cloth " + size + " ties, leaving " + near(tail.usual())
-                + " at each end for knot and tail, at most:");
+        out.println("The largest gifts that a finished cloth " + size + " ties, with " + near(tail.usual())
+                + " at each knotted corner for knot and end:");
         out.println();
         List<Capacity> all = tie == null
                 ? Capacity.of(cloth, tail.usual())
@@ -106,14 +106,14 @@ public final class SizeReport {
     }
 
     private String tailWords(Tie tie, Gift gift) {
-        return "with " + near(tail.usual()) + " at each knotted end; " + up(tie.smallestSquare(gift, tail.least()))
+        return "with " + near(tail.usual()) + " at each knotted corner; " + up(tie.smallestSquare(gift, tail.least()))
                 + " with " + near(tail.least()) + ", " + up(tie.smallestSquare(gift, tail.most())) + " with "
                 + near(tail.most());
     }
 
     private void trade(Length side) {
         Optional<TradeSize> size = TradeSize.enoughFor(side);
-        size.ifPresent(found -> out.println("Of the sizes such cloths are sold in, the next is "
+        size.ifPresent(found -> out.println("The next ready-made size up is "
                 + ruler.write(found.least(), Rounding.NEAREST)
                 + (found.trade().isEmpty() ? "" : " (" + found.trade() + ")") + "."));
     }

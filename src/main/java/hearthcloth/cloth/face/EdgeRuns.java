@@ -24,10 +24,6 @@ record EdgeRuns<T>(List<Span<T>> left, List<Span<T>> top, List<Span<T>> right, L
         Span<T> movedBy(Length distance) {
             return new Span<>(from.plus(distance), to.plus(distance), value);
         }
-
-        <R> Span<R> as(R other) {
-            return new Span<>(from, to, other);
-        }
     }
 
     static <T> EdgeRuns<T> around(Patch patch, T value) {

@@ -34,6 +34,7 @@ public final class CutPicture {
     private final PieceTask task;
     private final PieceCut cut;
     private final Ruler ruler;
+    private boolean small;
 
     public CutPicture(Plan plan, PieceTask task, Ruler ruler) {
         this.plan = plan;
@@ -51,12 +52,22 @@ public final class CutPicture {
         return ScaledPicture.within(width, height, scale, this::at);
     }
 
+    /**
+     * The same for a small cell whose title and list tell the sizes: names and cuts alone, and an arrow only where a nap
+     * has a direction.
+     */
+    public ScaledPicture small(double width, double height) {
+        CutPicture bare = new CutPicture(plan, task, ruler);
+        bare.small = true;
+        return bare.within(width, height);
+    }
+
     private Picture at(DrawingScale scale) {
         Sketch sketch = new Sketch();
         Bounds frame = scale.bounds(cut.tree().at(), 0, 0);
         Colour ground = cut.piece().fabric().colour();
         sketch.fill(frame, ground);
-        leftovers().forEach(left -> hatch(sketch, scale.bounds(left.at(), 0, 0), left.isLost(), ground));
+        leftovers().forEach(left -> leftover(sketch, scale.bounds(left.at(), 0, 0), left.isScrap(), ground));
         task.lines().forEach(line -> cutLine(sketch, run(line, scale)));
         sketch.outline(frame, Stroke.solid(0.3, Palette.INK));
         List<CutNumber> numbers = new ArrayList<>();
@@ -87,9 +98,9 @@ public final class CutPicture {
                 : new Bounds(scale.mm(at.x()), scale.mm(second.y()), scale.mm(at.width()), 0);
     }
 
-    /** A leftover: an offcut with a name, or a lost one. */
+    /** A leftover: an offcut with a name, or a scrap too small to keep. */
     record Leftover(Rect at, String name) {
-        boolean isLost() {
+        boolean isScrap() {
             return name.isEmpty();
         }
     }
@@ -105,13 +116,23 @@ public final class CutPicture {
         return List.copyOf(out);
     }
 
-    /** Draws a hatch: in one direction for an offcut, in both for what is lost. */
-    private static void hatch(Sketch sketch, Bounds at, boolean lost, Colour ground) {
-        Stroke stroke = Dyes.hatch(ground);
-        sketch.hatch(at, lost ? 2 : 3, stroke);
-        if (lost) {
-            sketch.hatchBack(at, 2, stroke);
+    /** Draws a leftover pale, so that what is wanted stands out, and a scrap crossed out; a hatch is for wrong sides. */
+    private static void leftover(Sketch sketch, Bounds at, boolean scrap, Colour ground) {
+        sketch.fill(at, pale(ground));
+        if (scrap) {
+            Stroke stroke = Stroke.solid(0.3, Palette.SECOND_INK);
+            sketch.line(new Point(at.x(), at.y()), new Point(at.right(), at.bottom()), stroke);
+            sketch.line(new Point(at.x(), at.bottom()), new Point(at.right(), at.y()), stroke);
         }
+    }
+
+    /** The fabric's colour, two thirds of the way to paper. */
+    private static Colour pale(Colour ground) {
+        return Colour.of(towardsPaper(ground.red()), towardsPaper(ground.green()), towardsPaper(ground.blue()));
+    }
+
+    private static int towardsPaper(int channel) {
+        return (channel + 2 * 255) / 3;
     }
 
     private static void cutLine(Sketch sketch, Bounds line) {
@@ -146,10 +167,8 @@ public final class CutPicture {
         }
         for (Leftover left : leftovers()) {
             Bounds room = room(scale, left.at(), taken);
-            if (!left.isLost()) {
-                labels.add(new Label(room, ground, wordings(left.name(), left.at(), Rounding.DOWN)));
-            } else if (Label.of(room, ground, "lost").fits(LEAST)) {
-                labels.add(Label.of(room, ground, "lost"));
+            if (!left.isScrap()) {
+                labels.add(new Label(room, pale(ground), wordings(left.name(), left.at(), Rounding.DOWN)));
             }
         }
         return labels;
@@ -169,23 +188,28 @@ public final class CutPicture {
     }
 
     private List<List<String>> wordings(String name, Rect at, Rounding rounding) {
-        String size = narrowFirst(at.size(), rounding);
+        if (small) {
+            return List.of(List.of(name));
+        }
+        String size = asItLies(at.size(), rounding);
         return List.of(List.of(name, size), List.of(name + "\u00a0\u00a0" + size));
     }
 
-    /** The size with the shorter side first, as makers say it of strips. */
-    public String narrowFirst(Size size, Rounding rounding) {
-        boolean turned = size.width().isMoreThan(size.height());
-        Size told = turned ? size.turned() : size;
-        return ruler.number(told.width(), rounding) + " × " + ruler.number(told.height(), rounding);
+    /** The size as it lies on the mat, width by height, in the same order as in the words beside it. */
+    public String asItLies(Size size, Rounding rounding) {
+        return ruler.number(size.width(), rounding) + " × " + ruler.number(size.height(), rounding);
     }
 
     private void dimensions(Sketch sketch, Bounds frame, Labels labels) {
         Size piece = cut.piece().size();
         double bottom = frame.bottom() + labels.gutter(Labels.Edge.BOTTOM) + 1 + Dimensions.ROOM;
         double left = frame.x() - labels.gutter(Labels.Edge.LEFT) - 2;
-        Dimensions.across(sketch, frame.x(), frame.right(), bottom, ruler.write(piece.width(), Rounding.DOWN));
-        Dimensions.down(sketch, frame.y(), frame.bottom(), left, ruler.write(piece.height(), Rounding.DOWN));
+        if (!small) {
+            Dimensions.across(sketch, frame.x(), frame.right(), bottom, ruler.write(piece.width(), Rounding.DOWN));
+            Dimensions.down(sketch, frame.y(), frame.bottom(), left, ruler.write(piece.height(), Rounding.DOWN));
+        } else if (cut.piece().fabric().nap() != Fabric.Nap.LENGTHWISE) {
+            return;
+        }
         grain(
                 sketch,
                 new Point(
@@ -200,7 +224,7 @@ public final class CutPicture {
         Type type = Type.of(3.2, Weight.REGULAR, Palette.SECOND_INK)
                 .at(Type.Anchor.MIDDLE)
                 .running(Type.Way.UP);
-        String words = oneWay ? "length, nap this way" : "length";
+        String words = oneWay ? "grain, nap this way" : "grain";
         double reach = Math.min(room, 26 + type.width(words)) / 2;
         Arrow.draw(sketch, middle, reach, type.width(words) / 2 + 1.5, !oneWay);
         if (reach > type.width(words) / 2 + 3) {

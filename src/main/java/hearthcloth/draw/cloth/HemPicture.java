@@ -106,7 +106,7 @@ public final class HemPicture {
             rows.add(new Row(mitre, SEWN, "Mitre: stitched with the corner folded in half"));
         } else if (hem.first().isPositive() && hem.second().isPositive()) {
             List<Point> tip = List.of(new Point(firstMm, 0), new Point(0, firstMm));
-            rows.add(new Row(tip, OFF, "Tip cut off"));
+            rows.add(new Row(tip, OFF, "Corner cut off"));
         }
         return rows;
     }

@@ -42,6 +42,7 @@ public final class SeamPicture {
     private final Colour wrapped;
     private final SeamKind kind;
     private final Ruler ruler;
+    private final List<String> names;
     private final double narrowMm;
     private final double wideMm;
     private final double bandMm;
@@ -51,12 +52,19 @@ public final class SeamPicture {
         Half wraps = first.seam().wraps();
         this.wrapping = dyes.colour(first.patches(wraps).get(0).fabric());
         this.wrapped = dyes.colour(first.patches(wraps.other()).get(0).fabric());
+        this.names = List.of(name(first, wraps), name(first, wraps.other()));
         this.kind = plan.cloth().making().seam();
         this.ruler = ruler;
         double scale = Math.min(2.2, WIDE / kind.wide().in(Unit.MILLIMETRE));
         this.narrowMm = kind.narrow().in(Unit.MILLIMETRE) * scale;
         this.wideMm = kind.wide().in(Unit.MILLIMETRE) * scale;
         this.bandMm = kind.band().in(Unit.MILLIMETRE) * scale;
+    }
+
+    private static String name(Step step, Half half) {
+        return step.patches(half).size() == 1
+                ? step.patches(half).get(0).place().label()
+                : "the work";
     }
 
     /** The same with its three states one below the other. */
@@ -84,9 +92,18 @@ public final class SeamPicture {
         opened(new Point(across + WIDE + 8, down + 7));
         felled(new Point(2 * across + WIDE + 8, 2 * down + 7));
         caption("1  Stitch", new Point(CELL / 2, HEIGHT + 4));
-        caption("2  Open, press over", new Point(across + CELL / 2, down + HEIGHT + 4));
-        caption("3  Turn under, stitch down", new Point(2 * across + CELL / 2, 2 * down + HEIGHT + 4));
-        return sketch.finished("A felled seam cut through, in three states", CELL + 2 * across, HEIGHT + 8 + 2 * down);
+        caption("2  Open out, press", new Point(across + CELL / 2, down + HEIGHT + 4));
+        caption("3  Fold under, edgestitch", new Point(2 * across + CELL / 2, 2 * down + HEIGHT + 4));
+        double y = HEIGHT + 12 + 2 * down;
+        key(wrapping, names.get(0) + ", wraps", new Point(0, y));
+        key(wrapped, names.get(1) + ", is wrapped", upright ? new Point(0, y + 7) : new Point(CELL, y));
+        return sketch.finished("A felled seam cut through, in three states", CELL + 2 * across, y + (upright ? 13 : 6));
+    }
+
+    /** Says which layer is which. */
+    private void key(Colour colour, String words, Point at) {
+        Legend.swatch(sketch, new Bounds(at.x(), at.y(), 5, 3.4), colour);
+        sketch.words(words, at.plus(7, 3), CAPTION.at(Type.Anchor.START));
     }
 
     private void caption(String words, Point at) {

@@ -31,8 +31,10 @@ import java.util.List;
  */
 public final class StepPicture {
 
-    /** The gap between the two halves on paper, in millimetres. */
-    private static final double GAP = 9;
+    /** The gap between the two halves on paper, in millimetres; less in a small picture. */
+    private double gap = 9;
+
+    private boolean small;
 
     private static final double WANTED = 4;
     private static final double LEAST = 2.8;
@@ -60,6 +62,13 @@ public final class StepPicture {
         return ScaledPicture.within(width, height, scale, this::at).picture();
     }
 
+    /** The same for a small card whose words tell what is trimmed. */
+    public Picture small(double width, double height) {
+        small = true;
+        gap = 6;
+        return within(width, height);
+    }
+
     private Picture at(DrawingScale scale) {
         Sketch sketch = new Sketch();
         List<Label> labels = new ArrayList<>();
@@ -69,7 +78,9 @@ public final class StepPicture {
         Labels placed = new Labels(frame, WANTED, LEAST, labels);
         placed.draw(sketch);
         wrapping(sketch, scale);
-        trimming(sketch, scale, frame, placed);
+        if (!small) {
+            trimming(sketch, scale, frame, placed);
+        }
         return sketch.trimmed(title(), 1);
     }
 
@@ -99,7 +110,7 @@ public final class StepPicture {
                 .plus(first.extra().on(join.facing(Half.FIRST)))
                 .plus(second.open().on(join.facing(Half.SECOND)))
                 .plus(second.extra().on(join.facing(Half.SECOND)));
-        double off = scale.mm(overlap) + GAP;
+        double off = scale.mm(overlap) + gap;
         return join == Join.BESIDE ? at.movedBy(off, 0) : at.movedBy(0, off);
     }
 
@@ -190,11 +201,11 @@ public final class StepPicture {
         double aside = Math.min(apart / 2 - 1, type.width("wraps") / 2 + 5);
         for (double side : new double[] {-aside, aside}) {
             Point tail = beside ? new Point(from + way, middle + side) : new Point(middle + side, from + way);
-            Point tip = beside ? tail.plus(way * (GAP - 2), 0) : tail.plus(0, way * (GAP - 2));
+            Point tip = beside ? tail.plus(way * (gap - 2), 0) : tail.plus(0, way * (gap - 2));
             head(sketch, tail, tip, beside, way);
         }
         if (apart > type.width("wraps") + 4) {
-            double line = from + way * GAP / 2 + Dimensions.halfCaps(type);
+            double line = from + way * gap / 2 + Dimensions.halfCaps(type);
             sketch.words(
                     "wraps",
                     beside ? new Point(line, middle) : new Point(middle, line),

@@ -43,6 +43,9 @@ public final class Cover {
 
     private static final double LARGE = 185;
 
+    /** The height of the front where it stands alone in the guide for a class. */
+    private static final double ALONE = 146;
+
     private final Plan plan;
     private final Guide guide;
     private final Ruler ruler;
@@ -63,10 +66,28 @@ public final class Cover {
         faces();
         flow.add(figures());
         flow.add(checkSquare());
+        needs();
+    }
+
+    /** Both faces where they stand side by side, the front alone where they do not. */
+    void facesOrFront() {
+        double half = (flow.width() - BETWEEN) / 2;
+        if (new FacePicture(plan, Face.BACK, ruler).within(half, SMALL).excess(half, SMALL) > 0) {
+            flow.add(face(Face.FRONT, ALONE));
+        } else {
+            faces();
+        }
+    }
+
+    private void needs() {
         flow.heading("What you need");
         for (Gather.FabricNeed need : guide.gather().fabrics()) {
             fabric(need);
         }
+        threadAndTools();
+    }
+
+    void threadAndTools() {
         TextColumn thread = new TextColumn(flow.width());
         thread.words("Thread", PrintSizes.STRONG).words(guide.notes().threadWords(), PrintSizes.BODY);
         flow.add(thread.gap(1.5).finished("Thread"));
@@ -83,8 +104,8 @@ public final class Cover {
         ScaledPicture back = new FacePicture(plan, Face.BACK, ruler).within(half, SMALL);
         boolean many = plan.cloth().isFree() && plan.cloth().patches().size() > FEW;
         if (many || front.excess(half, SMALL) > 0 || back.excess(half, SMALL) > 0) {
-            flow.add(face(Face.FRONT));
-            flow.add(face(Face.BACK));
+            flow.add(face(Face.FRONT, LARGE));
+            flow.add(face(Face.BACK, LARGE));
             return;
         }
         TextColumn faces = new TextColumn(flow.width());
@@ -101,8 +122,8 @@ public final class Cover {
                 .finished("Both faces"));
     }
 
-    private Picture face(Face face) {
-        ScaledPicture drawn = new FacePicture(plan, face, ruler).within(flow.width(), LARGE);
+    private Picture face(Face face, double tallest) {
+        ScaledPicture drawn = new FacePicture(plan, face, ruler).within(flow.width(), tallest);
         TextColumn column = new TextColumn(flow.width());
         column.words(caption(face) + ", drawn " + drawn.scale().word(), PrintSizes.STRONG)
                 .gap(1.5);
@@ -165,18 +186,18 @@ public final class Cover {
         Bound bound = plan.bound();
         String joins = bound.joins() + (bound.joins() == 1 ? " join" : " joins");
         String least = ruler.area(bound.touchedMm2(), Rounding.DOWN);
-        return "Lost is what is too small to use again, of the pieces cut into. These cover "
-                + ruler.area(figures.areas().touched(), Rounding.NEAREST) + "."
-                + (figures.joins() == 0
-                        ? ""
-                        : " No way of cutting this cloth from this stash has fewer than " + joins + ".")
-                + (bound.touchedMm2() == 0 ? "" : " None cuts into less than " + least + lost() + ".");
+        return "Lost: scraps too small to use again. You cut into "
+                + ruler.area(figures.areas().touched(), Rounding.NEAREST) + " of fabric"
+                + (bound.touchedMm2() == 0
+                        ? "."
+                        : "; no plan for this cloth could manage with less than " + least + lost() + ".")
+                + (figures.joins() == 0 ? "" : " No plan for this cloth has fewer than " + joins + ".");
     }
 
     /** A sentence on what every plan loses, where the stash proves that some loss cannot be avoided. */
     private String lost() {
         String lost = ruler.area(plan.bound().lostMm2(), Rounding.DOWN);
-        return lost.equals(ruler.area(0, Rounding.DOWN)) ? "" : " or loses less than " + lost;
+        return lost.equals(ruler.area(0, Rounding.DOWN)) ? "" : " or lose less than " + lost;
     }
 
     private void fabric(Gather.FabricNeed need) {
@@ -197,8 +218,8 @@ public final class Cover {
         double mm = side.in(Unit.MILLIMETRE);
         Bounds square = new Bounds(0, 1, mm, mm);
         String words = "This square measures " + ruler.write(side, Rounding.NEAREST)
-                + " on each side. If yours does not, print again at 100 %, without fitting to the page. Only what says life"
-                + " size is to be measured on paper; all other measures are written.";
+                + " on each side. If yours does not, print again at 100 % (not \"fit to page\"). Measure on the paper only where"
+                + " it says life size. Everywhere else use the written measures.";
         Sketch sketch = new Sketch().outline(square, Stroke.solid(0.3, Palette.INK));
         double y = square.y() + 4;
         for (String line : Paragraph.lines(words, flow.width() - mm - 5, PrintSizes.SMALL)) {

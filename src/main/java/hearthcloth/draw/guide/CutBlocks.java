@@ -132,7 +132,7 @@ public final class CutBlocks {
     private List<Picture> cuts(double width, double nearer) {
         List<Picture> items = new ArrayList<>();
         if (task.lines().isEmpty()) {
-            TextColumn none = new TextColumn(width).words("Nothing to cut: the whole piece is used.", PrintSizes.BODY);
+            TextColumn none = new TextColumn(width).words("Nothing to cut: use the whole piece.", PrintSizes.BODY);
             items.add(none.finished("Nothing to cut"));
         }
         for (CutLine line : task.lines()) {
@@ -171,7 +171,7 @@ public final class CutBlocks {
         }
         if (!task.left().isEmpty()) {
             TextColumn left = new TextColumn(width);
-            left.gap(1.5).words("Left over. " + String.join("; ", task.left()) + ".", PrintSizes.SMALL);
+            left.gap(1.5).words("Left: " + String.join("; ", task.left()) + ".", PrintSizes.SMALL);
             items.add(left.gap(2).finished("Left over"));
         }
         return items;
@@ -192,7 +192,7 @@ public final class CutBlocks {
         column.words("Cut", PrintSizes.TITLE);
         column.words(
                 plan.story().title() + ". " + tasks.size() + (tasks.size() == 1 ? " piece" : " pieces")
-                        + ". Cut in the order of the numbers; each circle's arrowhead points to the edge to measure from.",
+                        + ". Cut in the order of the numbers. The arrowhead of each circle points to the edge to measure from.",
                 PrintSizes.BODY);
         for (PieceTask task : tasks) {
             column.gap(5).seam().gap(4);

@@ -76,6 +76,12 @@ public final class Flow {
         return this;
     }
 
+    /** Adds a small block that stays on the page of the next one. */
+    Flow lead(Picture block) {
+        waiting.add(block);
+        return this;
+    }
+
     /** Adds a block; it begins a new page where this one has no room for it. */
     public Flow add(Picture block) {
         if (block.height() > left() + 0.01) {

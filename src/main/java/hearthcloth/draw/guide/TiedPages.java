@@ -50,9 +50,7 @@ public final class TiedPages {
             return;
         }
         flow.gap(2).add(tied.get().views(flow.width(), VIEWS, PrintSizes.SMALL));
-        paragraph(
-                "Drawn as the cloth is laid; within a hand of the knot real cloth is drawn in, and free ends fall as they"
-                        + " like.");
+        paragraph("Near the knot (about a hand's width) real cloth gathers up, and loose ends fall where they will.");
         whatShows(tied.get());
         size();
         tying(tied.get());
@@ -84,16 +82,18 @@ public final class TiedPages {
         Fit fit = wrapped.fit(cloth);
         Length spare = ruler.mark(fit.tightest().spare(), Rounding.DOWN);
         String what = fit.tightest().reason().words();
-        paragraph("This cloth, " + near(cloth.finished().width()) + " × "
-                + near(cloth.finished().height())
-                + (spare.isPositive()
-                        ? ", leaves " + near(spare) + " beyond what is planned for " + what + "."
-                        : ", is just enough for " + what + "."));
+        String own =
+                near(cloth.finished().width()) + " × " + near(cloth.finished().height());
+        paragraph(
+                spare.isPositive()
+                        ? "This cloth (" + own + ") leaves " + near(spare) + " more than the plan allows for " + what
+                                + "."
+                        : "This cloth (" + own + ") is just large enough for " + what + ".");
         paragraph(PublishedRule.of(wrapped.gift())
                 .sentence(wrapped.gift(), tie, wrapped.tail().usual(), ruler));
         Length ours = tie.smallestSquare(wrapped.gift(), wrapped.tail().usual());
         TradeSize.enoughFor(ours)
-                .ifPresent(size -> paragraph("Of the sizes such cloths are sold in, the next is "
+                .ifPresent(size -> paragraph("The next ready-made size up is "
                         + near(size.least()) + (size.trade().isEmpty() ? "" : " (" + size.trade() + ")")
                         + ", sold for: " + size.uses() + "."));
         paragraph(TradeFit.sentence(
@@ -109,7 +109,7 @@ public final class TiedPages {
         flow.turn().heading("Tying it");
         String name = "The " + wrapped.tie().words()
                 + (wrapped.tie().trade().isEmpty() ? "" : " (" + wrapped.tie().trade() + ")")
-                + ", for " + wrapped.tie().suited() + ". Each arrow ends where a corner lies now.";
+                + ", for " + wrapped.tie().suited() + ". Each arrow ends where the corner is now.";
         paragraph(name);
         int number = 1;
         for (Tying.Step step : tying.steps()) {

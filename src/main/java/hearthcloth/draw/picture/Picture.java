@@ -21,8 +21,4 @@ public record Picture(String title, double width, double height, List<Mark> mark
                 .map(Mark.Words.class::cast)
                 .toList();
     }
-
-    public Picture titled(String other) {
-        return new Picture(other, width, height, marks);
-    }
 }

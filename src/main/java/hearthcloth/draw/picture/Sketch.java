@@ -56,19 +56,6 @@ public final class Sketch {
         return this;
     }
 
-    /** Slanting lines {@code step} apart that fill {@code bounds}, from upper left to lower right. */
-    public Sketch hatchBack(Bounds bounds, double step, Stroke stroke) {
-        double first = Math.ceil((bounds.x() - bounds.bottom()) / step) * step;
-        for (double rest = first; rest < bounds.right() - bounds.y(); rest += step) {
-            double x1 = Math.max(bounds.x(), rest + bounds.y());
-            double x2 = Math.min(bounds.right(), rest + bounds.bottom());
-            if (x2 - x1 > 0.05) {
-                line(new Point(x1, x1 - rest), new Point(x2, x2 - rest), stroke);
-            }
-        }
-        return this;
-    }
-
     public List<Mark> marks() {
         return List.copyOf(marks);
     }

@@ -51,7 +51,8 @@ public final class ColourExchange {
         this.differences = new FabricDifferences(fabrics);
         this.looks = looks;
         this.mark = cutJob.mark().in(Unit.MILLIMETRE);
-        this.numbers = new int[job.stock().stream().mapToInt(StockPiece::id).max().orElse(0) + 1];
+        this.numbers =
+                new int[job.stock().stream().mapToInt(StockPiece::id).max().orElse(0) + 1];
         job.stock()
                 .forEach(piece -> numbers[piece.id()] =
                         differences.number(cutJob.piece(piece.id()).fabric().name()));
@@ -61,7 +62,8 @@ public final class ColourExchange {
         String name = cutJob.piece(answer.found().partsOf(0).get(0).piece().id())
                 .fabric()
                 .name();
-        this.hearth = ColourFigures.tile(0, differences.number(name), cutJob.laidHearth().at());
+        this.hearth = ColourFigures.tile(
+                0, differences.number(name), cutJob.laidHearth().at());
     }
 
     /**
@@ -215,8 +217,8 @@ public final class ColourExchange {
     private BarAt place(int bar) {
         Laid laid = cutJob.laidBar(bar);
         Layout.Slot slot = cutJob.slots().get(bar);
-        Length offset = Design.firstEnd(laid, slot)
-                .plus(cutJob.design().making().seam().wide());
+        Length offset =
+                Design.firstEnd(laid, slot).plus(cutJob.design().making().seam().wide());
         return new BarAt(
                 ColourFigures.tile(bar + 1, 0, laid.at()), slot.place().side().isUpright(), offset.in(Unit.MILLIMETRE));
     }

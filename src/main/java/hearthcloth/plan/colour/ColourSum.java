@@ -58,8 +58,7 @@ final class ColourSum {
     private void hearth(double meets, double apart, boolean isOwn, double gap) {
         edge += meets;
         own += isOwn ? meets : 0;
-        standsOut +=
-                apart >= ColourFigures.STANDS_OUT && gap >= ColourFigures.STANDS_OUT_LIGHTNESS ? meets : 0;
+        standsOut += apart >= ColourFigures.STANDS_OUT && gap >= ColourFigures.STANDS_OUT_LIGHTNESS ? meets : 0;
     }
 
     private void bars(double meets, double apart, boolean isOwn) {

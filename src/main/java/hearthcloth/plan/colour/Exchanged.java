@@ -47,7 +47,8 @@ final class Exchanged {
         for (int bar = 0; bar < order.length; bar++) {
             int id = job.bars().get(bar).id();
             order[bar] = plan.partsOf(id).stream()
-                    .mapToInt(part -> leafOf.getOrDefault(List.of(id, part.part().index()), -1))
+                    .mapToInt(
+                            part -> leafOf.getOrDefault(List.of(id, part.part().index()), -1))
                     .toArray();
         }
     }
@@ -112,8 +113,7 @@ final class Exchanged {
         for (int tree = 0; tree < pieces.size(); tree++) {
             StockPiece piece = pieces.get(tree);
             StockPiece was = plan.pieces().get(tree).piece();
-            if (!piece.equals(was)
-                    && plan.pieces().get(tree).cutting().leaves().anyMatch(Exchanged::isHearth)) {
+            if (!piece.equals(was) && plan.pieces().get(tree).cutting().leaves().anyMatch(Exchanged::isHearth)) {
                 return false;
             }
         }

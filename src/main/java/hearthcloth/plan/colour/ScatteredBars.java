@@ -46,7 +46,8 @@ public final class ScatteredBars {
         all.add(centre);
         this.differences = new FabricDifferences(all);
         Map<String, Laid> laid = laid(design.whole());
-        this.hearth = ColourFigures.tile(0, differences.number(centre.name()), found(laid, "hearth").at());
+        this.hearth = ColourFigures.tile(
+                0, differences.number(centre.name()), found(laid, "hearth").at());
         List<Layout.Slot> slots = design.layout().slots();
         this.room = fabrics.stream()
                 .mapToDouble(fabric -> USABLE * supply.area(fabric) - (fabric.equals(centre) ? hearth.areaMm2() : 0))
@@ -57,7 +58,8 @@ public final class ScatteredBars {
             Laid at = found(laid, slots.get(bar).place().id());
             bars.add(ColourFigures.tile(bar + 1, 0, at.at()));
             for (int fabric = 0; fabric < fabrics.size(); fabric++) {
-                joins[bar][fabric] = joins(at, slots.get(bar), supply.longest(List.of(fabrics.get(fabric)), width(at, slots.get(bar))));
+                joins[bar][fabric] = joins(
+                        at, slots.get(bar), supply.longest(List.of(fabrics.get(fabric)), width(at, slots.get(bar))));
             }
         }
     }
@@ -73,14 +75,13 @@ public final class ScatteredBars {
     }
 
     private static Length width(Laid laid, Layout.Slot slot) {
-        return slot.place().side().isUpright()
-                ? laid.cut().width()
-                : laid.cut().height();
+        return slot.place().side().isUpright() ? laid.cut().width() : laid.cut().height();
     }
 
     private double joins(Laid laid, Layout.Slot slot, Length longest) {
-        Length length =
-                slot.place().side().isUpright() ? laid.cut().height() : laid.cut().width();
+        Length length = slot.place().side().isUpright()
+                ? laid.cut().height()
+                : laid.cut().width();
         Length loss = design.making().seam().loss();
         Length gain = longest.minus(loss);
         if (!gain.isPositive()) {
@@ -114,7 +115,8 @@ public final class ScatteredBars {
         }
         return Double.isInfinite(now)
                 ? Optional.empty()
-                : Optional.of(new Scheme(Scheme.Kind.SCATTERED, design.scheme().hearth().subList(0, 1), each));
+                : Optional.of(new Scheme(
+                        Scheme.Kind.SCATTERED, design.scheme().hearth().subList(0, 1), each));
     }
 
     /** Gives each bar, the largest first, the fabric that fits with the fewest joins and of which most is left. */
@@ -123,9 +125,12 @@ public final class ScatteredBars {
         for (int bar = chosen.length - 1; bar >= 0; bar--) {
             int best = -1;
             for (int fabric = 0; fabric < fabrics.size(); fabric++) {
-                boolean fits = joins[bar][fabric] < Double.POSITIVE_INFINITY && left[fabric] >= bars.get(bar).areaMm2();
-                if (fits && (best < 0 || joins[bar][fabric] < joins[bar][best]
-                        || (joins[bar][fabric] == joins[bar][best] && left[fabric] > left[best]))) {
+                boolean fits = joins[bar][fabric] < Double.POSITIVE_INFINITY
+                        && left[fabric] >= bars.get(bar).areaMm2();
+                if (fits
+                        && (best < 0
+                                || joins[bar][fabric] < joins[bar][best]
+                                || (joins[bar][fabric] == joins[bar][best] && left[fabric] > left[best]))) {
                     best = fabric;
                 }
             }

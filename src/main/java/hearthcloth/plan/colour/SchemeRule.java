@@ -122,7 +122,9 @@ public final class SchemeRule {
             }
         }
         return rings.size() > 1
-                && Math.abs(lightness(rings.get(0).get(0)) - lightness(rings.get(1).get(0))) >= LIGHT_AND_DARK;
+                && Math.abs(lightness(rings.get(0).get(0))
+                                - lightness(rings.get(1).get(0)))
+                        >= LIGHT_AND_DARK;
     }
 
     private boolean isGraded() {
@@ -152,15 +154,16 @@ public final class SchemeRule {
     private boolean isAccent() {
         String brightest = bars.stream()
                 .map(Patch::fabric)
-                .max(java.util.Comparator.comparingDouble(
-                        name -> java.util.Objects.requireNonNull(fabrics.get(name)).colour().lab().chroma()))
+                .max(java.util.Comparator.comparingDouble(name -> java.util.Objects.requireNonNull(fabrics.get(name))
+                        .colour()
+                        .lab()
+                        .chroma()))
                 .orElse("");
         List<Patch> accents =
                 bars.stream().filter(patch -> patch.fabric().equals(brightest)).toList();
-        double share = accents.stream()
-                        .mapToDouble(patch -> patch.size().areaMm2())
-                        .sum()
-                / cloth.finished().areaMm2();
+        double share =
+                accents.stream().mapToDouble(patch -> patch.size().areaMm2()).sum()
+                        / cloth.finished().areaMm2();
         return accents.size() <= 3 && share >= LEAST_ACCENT && share <= MOST_ACCENT;
     }
 }

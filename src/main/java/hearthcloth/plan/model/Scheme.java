@@ -14,17 +14,17 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
     /** The plans of colour that are offered. */
     public enum Kind {
         HALVES("Two halves", "light and dark meet along the diagonal"),
-        ROUNDS("Ring by ring", "each round has a fabric of its own"),
+        ROUNDS("Ring by ring", "each round has its own fabric"),
         TURNS("Turn and turn about", "light and dark take turns, bar by bar"),
-        FIELD("One field", "the hearth lies alone in one fabric"),
-        SCATTERED("Scattered evenly", "one fabric a bar, and none beside itself"),
+        FIELD("One field", "the hearth sits alone in one fabric"),
+        SCATTERED("Scattered evenly", "one fabric for each bar, and none beside itself"),
         GRADED("Light to dark", "each round is darker than the one inside it"),
         FRAMES("Frames", "two fabrics take turns, round by round"),
         ACCENT("One bright scrap", "a bright fabric stands out among the others in a few places"),
-        ALL("All the heap", "every fabric may lie anywhere"),
+        ALL("From the whole stash", "fabrics anywhere"),
         FALLS("As the fabric falls", "the bars are cut where the fabric goes farthest"),
-        OUTWARDS("Best side out", "the fabric you chose lies where it shows once tied"),
-        OWN("As you like it", "settled by hand");
+        OUTWARDS("Best side out", "the fabric you chose is where it shows once tied"),
+        OWN("Your own choice", "chosen by hand");
 
         private final String title;
         private final String idea;

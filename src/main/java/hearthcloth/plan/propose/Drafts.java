@@ -63,10 +63,10 @@ public final class Drafts {
                 .min()
                 .orElse(0);
         return takes > has
-                ? "The thriftiest layout that was tried takes " + ruler.area(takes, Rounding.UP)
-                        + " with its seams and hem; all the fabric together is " + ruler.area(has, Rounding.DOWN)
-                        + ", so about " + ruler.area(takes - has, Rounding.UP) + " more would be needed."
-                : "The fabrics do not go far enough in any plan of colour that was tried.";
+                ? "The layout that needs least fabric takes " + ruler.area(takes, Rounding.UP)
+                        + " with its seams and hem. All your fabric together is " + ruler.area(has, Rounding.DOWN)
+                        + ", so you need about " + ruler.area(takes - has, Rounding.UP) + " more."
+                : "You don't have enough of these fabrics for any colour plan that was tried.";
     }
 
     /**

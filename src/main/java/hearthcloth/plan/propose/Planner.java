@@ -272,7 +272,8 @@ public final class Planner {
                     .orElse(trial));
         }
         better.replaceAll(DraftTrial::recut);
-        better.replaceAll(trial -> TrialColours.exchanged(trial, wish.preferences().seed()));
+        better.replaceAll(
+                trial -> TrialColours.exchanged(trial, wish.preferences().seed()));
         better.sort(order);
         if (outwards.isEmpty() && !better.isEmpty()) {
             // a few counted steps are taken even where the time is up: the first cloth's hearth is what she sees first

@@ -80,6 +80,9 @@ public final class ProposalSelection {
                 && chosen.stream().anyMatch(DraftTrial::isOffCentre)
                 && !chosen.stream().allMatch(DraftTrial::isOffCentre);
         boolean strictEye = strict && difference > 1;
-        return !corner && (!strictEye || chosen.stream().allMatch(other -> LookDistance.between(trial, other) >= LookDistance.SEEN)) && chosen.stream().allMatch(other -> ProposalDistance.difference(trial, other) >= difference);
+        return !corner
+                && (!strictEye
+                        || chosen.stream().allMatch(other -> LookDistance.between(trial, other) >= LookDistance.SEEN))
+                && chosen.stream().allMatch(other -> ProposalDistance.difference(trial, other) >= difference);
     }
 }

@@ -82,14 +82,19 @@ final class ReadyLayouts {
             for (Length width : found.cut().subList(round * bars, (round + 1) * bars)) {
                 widths.add(ruler.number(width, Rounding.NEAREST));
             }
-            rounds.add(String.join(" and ", widths));
+            rounds.add(String.join(", ", widths));
         }
         Set<String> different = new LinkedHashSet<>(rounds);
         String unit = " " + ruler.unit().symbol() + " wide";
-        return different.size() == 1
-                ? "Bars cut " + rounds.get(0) + unit + ", as wide as pieces you have."
-                : "Bars cut, round by round from the hearth, " + String.join("; ", rounds) + unit
-                        + ", as wide as pieces you have.";
+        if (different.size() == 1) {
+            return "Bars cut " + rounds.get(0) + unit + ", the widths of pieces you have.";
+        }
+        List<String> numbered = new ArrayList<>();
+        for (int round = 0; round < rounds.size(); round++) {
+            numbered.add("round " + (round + 1) + ": " + rounds.get(round) + " "
+                    + ruler.unit().symbol());
+        }
+        return "Bar widths as cut, the widths of pieces you have: " + String.join("; ", numbered) + ".";
     }
 
     private boolean holds(Size size) {

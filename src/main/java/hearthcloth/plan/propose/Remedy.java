@@ -66,7 +66,7 @@ public final class Remedy {
 
     private static String enough(List<Piece> added, Ruler ruler) {
         if (added.isEmpty()) {
-            return "A plan was found only with more time; plan again with a larger budget.";
+            return "A plan needs more time; plan again with a longer time limit.";
         }
         Map<String, Integer> pieces = new LinkedHashMap<>();
         for (Piece piece : added) {
@@ -75,6 +75,6 @@ public final class Remedy {
         }
         List<String> counted = new ArrayList<>();
         pieces.forEach((piece, count) -> counted.add(count == 1 ? piece : count + " of " + piece));
-        return "One way that was found needs this added: " + String.join("; ", counted) + ".";
+        return "It would work with this added: " + String.join("; ", counted) + ".";
     }
 }

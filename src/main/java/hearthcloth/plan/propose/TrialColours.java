@@ -49,7 +49,8 @@ final class TrialColours {
             return sorted;
         }
         DraftTrial best = sorted.get(0);
-        double most = best.figures().cuts() + Math.max(2, MORE_CUTS * best.figures().cuts());
+        double most =
+                best.figures().cuts() + Math.max(2, MORE_CUTS * best.figures().cuts());
         DraftTrial first = sorted.stream()
                 .filter(trial -> trial.figures().joins() == best.figures().joins()
                         && trial.isOffCentre() == best.isOffCentre()
@@ -82,7 +83,8 @@ final class TrialColours {
             String colours = ColourFigures.of(plan.cloth(), plan.fabrics()).sentence();
             int more = plan.figures().cuts() - fewest;
             String price = told.isEmpty() && more > 0
-                    ? " " + (more == 1 ? "One cut" : more + " cuts") + " more than the least that was found, for its colours."
+                    ? " " + (more == 1 ? "One cut" : more + " cuts")
+                            + " more than the least that was found, for its colours."
                     : "";
             told.add(plan.told(plan.story().goodAt(plan.story().goodAt() + " " + colours + price)));
         }

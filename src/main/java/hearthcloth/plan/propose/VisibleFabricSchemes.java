@@ -76,7 +76,7 @@ final class VisibleFabricSchemes {
 
     /** How much of the fabric is seen, as a sentence for the maker. */
     String sentence(Cloth cloth) {
-        return fabric.name() + ": " + Math.round(100 * score(cloth)) + " % of what is seen once tied.";
+        return fabric.name() + ": " + Math.round(100 * score(cloth)) + " % of what shows once tied.";
     }
 
     /** The draft with the fabric brought to the outside, in one or two ways; none where nothing can be changed. */

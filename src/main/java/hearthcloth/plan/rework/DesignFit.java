@@ -142,7 +142,7 @@ public final class DesignFit {
     private static Plan plan(DraftTrial trial, String title) {
         Plan.Story story = new Plan.Story(
                 title,
-                "Settled by hand.",
+                "Chosen by hand.",
                 List.of(),
                 new Stash(trial.answer().used()).washingCaution().stream().toList());
         return trial.answer().plan(story, trial.bound());

@@ -1,6 +1,5 @@
 package hearthcloth.plan.rework;
 
-import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import java.util.List;
@@ -39,10 +38,5 @@ public record WayOn(Kind kind, Design design, Plan plan, Set<String> made, List<
         public String words() {
             return words;
         }
-    }
-
-    /** What the cloth measures at the end. */
-    public Size finished() {
-        return plan.cloth().finished();
     }
 }

@@ -67,7 +67,7 @@ public final class PeopleBook {
         String hashed = hashed(name, passphrase);
         return jdbi.inTransaction(handle -> {
             if (!isEmpty(handle)) {
-                throw new StoreException("Somebody has just begun this studio; ask her to bring you in.");
+                throw new StoreException("Somebody has just begun this studio; ask them to bring you in.");
             }
             return insert(handle, name, hashed, Person.Part.TEACHER);
         });

@@ -30,7 +30,7 @@ public record ClothAsked(PageContext room) {
     public static Plan plan(SavedCloth cloth) {
         return cloth.document()
                 .plan()
-                .orElseThrow(() -> new StoreException("The stash does not suffice for this cloth; change it first."));
+                .orElseThrow(() -> new StoreException("You don't have enough fabric for this cloth; change it first."));
     }
 
     /** Goes to the only planned cloth that will do, or shows all of them to choose from. */

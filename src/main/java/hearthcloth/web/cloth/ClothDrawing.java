@@ -89,11 +89,7 @@ public final class ClothDrawing {
             Colour colour = dyes.colour(field.patch().fabric());
             ground(field, colour);
             if (field.patch().showing() == Showing.WRONG) {
-                rect(
-                        field.at(),
-                        "fill=\"none\" stroke-width=\"1.5\" stroke-dasharray=\"1 5\" vector-effect="
-                                + "\"non-scaling-stroke\" stroke=\""
-                                + colour.inkOn().hex() + "\"");
+                hatch(field.at(), colour.inkOn().hex());
             }
         }
         String thread = dyes.thread().hex();
@@ -108,6 +104,23 @@ public final class ClothDrawing {
                     mm(at.bottom()),
                     thread));
         }
+    }
+
+    /** Hatches a wrong side: slanting lines a fortieth of the cloth's width apart, from lower left to upper right. */
+    private void hatch(Rect at, String ink) {
+        double step = width / 40;
+        double right = mm(at.right());
+        double bottom = mm(at.bottom());
+        svg.append("<path class=\"hatch\" fill=\"none\" stroke-width=\"1\" stroke-opacity=\".55\" vector-effect=\"non-scaling-stroke\" stroke=\"")
+                .append(ink)
+                .append("\" d=\"");
+        double first = Math.ceil((mm(at.x()) + mm(at.y())) / step) * step;
+        for (double sum = first; sum < right + bottom; sum += step) {
+            double from = Math.max(mm(at.x()), sum - bottom);
+            double to = Math.min(right, sum - mm(at.y()));
+            svg.append(String.format(Locale.ROOT, "M%.2f %.2fL%.2f %.2f", from, sum - from, to, sum - to));
+        }
+        svg.append("\"/>");
     }
 
     /** Her picture of the fabric where its pictured side shows, its colour otherwise; a fell is a shade off either. */

@@ -217,7 +217,7 @@ public final class ClothPage {
                 book().save(saved, "planned again", planned.with(planned.bench().withTicked(ticked)));
         String said = after.document().plan().isPresent()
                 ? "Planned again from what is in the stash."
-                : "The stash does not suffice for it as it is; change a bar or a width.";
+                : "You don't have enough fabric for it; change a bar or a width.";
         answer(context, said + (stale.isEmpty() ? "" : TICKS_GONE));
     }
 
@@ -241,8 +241,8 @@ public final class ClothPage {
         Optional<String> label = forward ? book().redo(id) : book().undo(id);
         answer(
                 context,
-                label.map(done -> (forward ? "Done again: " : "Taken back: ") + done + ".")
-                        .orElse("There is nothing to take back."));
+                label.map(done -> (forward ? "Redone: " : "Undone: ") + done + ".")
+                        .orElse("There is nothing to undo."));
     }
 
     private void rename(Context context) {

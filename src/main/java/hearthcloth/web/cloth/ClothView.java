@@ -252,7 +252,7 @@ public record ClothView(
             said.add("Size " + before.size() + ", now " + size());
         }
         if (!made()) {
-            said.add("the stash does not suffice: " + String.join(" ", lacking()));
+            said.add("not enough fabric: " + String.join(" ", lacking()));
             return upright(said);
         }
         PlanFigures now = document().plan().orElseThrow().figures();
@@ -266,7 +266,7 @@ public record ClothView(
                         + now.areas().lostPercent() + " %");
             }
         } else {
-            said.add("the stash suffices again");
+            said.add("you have enough fabric again");
         }
         if (!fits().isEmpty() && !fits().equals(before.fits())) {
             said.add(fits());

@@ -3,6 +3,7 @@ package hearthcloth.web.cloth;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
@@ -50,6 +51,7 @@ public final class ClothsPage {
                 .post("/cloths/{id}/used", ClothsPage::used)
                 .post("/cloths/{id}/remove", ClothsPage::remove)
                 .get("/cloths/{id}/guide.pdf", ClothsPage::guide)
+                .get("/cloths/{id}/slips.pdf", ClothsPage::slips)
                 .get("/cloths/{id}/plan.json", ClothsPage::planFile)
                 .get("/cloths/{id}/front.svg", (page, context) -> page.face(context, Face.FRONT))
                 .get("/cloths/{id}/back.svg", (page, context) -> page.face(context, Face.BACK));
@@ -120,7 +122,7 @@ public final class ClothsPage {
         SavedCloth saved = cloth(context);
         Plan plan = saved.document()
                 .plan()
-                .orElseThrow(() -> new StoreException("The stash does not suffice for this cloth; change it first."));
+                .orElseThrow(() -> new StoreException("You don't have enough fabric for this cloth; change it first."));
         Plan named = new Plan(
                 new Plan.Story(
                         saved.name(),
@@ -139,8 +141,14 @@ public final class ClothsPage {
     }
 
     private void guide(Context context) {
-        byte[] pdf = drawn(context).guide();
-        sent(context, "application/pdf", "guide.pdf").result(pdf);
+        GuideLength length = Optional.ofNullable(context.queryParam("length"))
+                .flatMap(GuideLength::named)
+                .orElse(GuideLength.FULL);
+        sent(context, "application/pdf", "guide.pdf").result(drawn(context).guide(length));
+    }
+
+    private void slips(Context context) {
+        sent(context, "application/pdf", "slips.pdf").result(drawn(context).slips());
     }
 
     private void planFile(Context context) {

@@ -55,7 +55,7 @@ public final class Example {
         PageContext.go(
                 context,
                 "/stash",
-                "An example stash and a cloth lie here to play with; one press puts them away again.");
+                "An example stash and a cloth lie here to play with; one press deletes them again.");
     }
 
     /** A cloth from the example's own pieces, the first that is found. */
@@ -84,7 +84,7 @@ public final class Example {
                 .forEach(cloth -> store.cloths().remove(cloth.id()));
         store.unset(ExampleMark.SETTING);
         Wished.NOTHING.keep(store);
-        PageContext.go(context, "/gift", "The example is put away.");
+        PageContext.go(context, "/gift", "The example is deleted.");
     }
 
     private List<Piece> pieces(Store store) {

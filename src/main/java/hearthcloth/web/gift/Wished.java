@@ -45,10 +45,6 @@ public record Wished(String gift, String tie, String size) {
         store.set("wish.size", size);
     }
 
-    boolean isNothing() {
-        return gift.isEmpty() && size.isEmpty();
-    }
-
     public Optional<Gift> thing() {
         return gift.isEmpty() ? Optional.empty() : Optional.of(Gift.parse(gift, Unit.INCH));
     }

@@ -126,7 +126,7 @@ public final class DevicesPage {
     /** Only at the machine itself are devices let in and put out. */
     private static void here(Context context) {
         if (!RequestGuard.isHere(context)) {
-            throw new HttpResponseException(403, "Devices are let in and put out at the machine itself.");
+            throw new HttpResponseException(403, "Devices are let in and signed out at the machine itself.");
         }
     }
 

@@ -114,7 +114,7 @@ public final class GuidelinesPage {
 
     private void follow(Context context) {
         GuidelineBook.Handed handed = book().find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("This guideline has been taken back."));
+                .orElseThrow(() -> new NotFoundResponse("This guideline has been withdrawn."));
         Stash stash = room.store().atHand().free(Set.of());
         if (stash.pieces().isEmpty()) {
             throw new StoreException("Your stash is empty; lay in what you have first.");
@@ -128,7 +128,7 @@ public final class GuidelinesPage {
                 "/cloth/" + id,
                 followed.answer() instanceof DesignFit.Answer.Made
                         ? "It fits your stash. It is yours now: change what you like."
-                        : "Your stash does not suffice as it is; what is short stands beside it.");
+                        : "You don't have enough fabric for it; the page says what is short.");
     }
 
     private static ClothDocument document(GuidelineFit.Followed followed) {
@@ -145,6 +145,6 @@ public final class GuidelinesPage {
 
     private void away(Context context) {
         book().away(here(), context.pathParam("id"));
-        PageContext.go(context, "/guidelines", "Taken back. Cloths made after it stay with those who made them.");
+        PageContext.go(context, "/guidelines", "Withdrawn. Cloths made after it stay with those who made them.");
     }
 }

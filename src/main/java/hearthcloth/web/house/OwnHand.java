@@ -52,12 +52,12 @@ public record OwnHand(List<From> from, Optional<SewingHand> hand, Settings setti
     }
 
     public String sentence() {
-        return hand.map(hand -> "One of your seams eats " + fine(settings, hand.eats()) + ", the middle of "
-                        + hand.seams() + " seams; half of them were within " + fine(settings, hand.spread())
-                        + " of that. The usual seam eats "
+        return hand.map(hand -> "Your seams take up " + fine(settings, hand.eats()) + " on average (median of "
+                        + hand.seams() + "); half of them were within " + fine(settings, hand.spread())
+                        + " of that. The usual seam takes up "
                         + fine(settings, settings.usualSeam().loss()) + ".")
                 .orElseGet(() -> "Once " + SewingHand.FEWEST
-                        + " seams are measured on the Sew page, what your seams really" + " eat can be told here.");
+                        + " seams are measured on the Sew page, this says what your seams really take up.");
     }
 
     /** True where planning with her own figure makes a difference that is more than scatter. */

@@ -65,7 +65,7 @@ public final class PeoplePage {
         PageContext.go(
                 context,
                 "/people",
-                person.name() + " can come in now. Tell her the passphrase; she can change it here.");
+                person.name() + " can come in now. Tell them the passphrase; they can change it here.");
     }
 
     private void own(Context context) {
@@ -87,6 +87,6 @@ public final class PeoplePage {
         if (person.id() == here().id()) {
             desk.begin(context, person);
         }
-        PageContext.go(context, "/people", person.name() + " has a new passphrase. Tell her; she can change it here.");
+        PageContext.go(context, "/people", person.name() + " has a new passphrase. Tell them; they can change it here.");
     }
 }

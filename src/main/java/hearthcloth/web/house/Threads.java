@@ -72,7 +72,7 @@ public record Threads(List<Spool> threads) {
     public String sentence(Plan plan, Ruler ruler) {
         Cloth cloth = plan.cloth();
         ThreadNeed need = ThreadNeed.of(cloth, Stitch.USUAL);
-        String much = "Thread: " + ruler.run(need.total(), Rounding.UP) + " in all, tails and some to spare; "
+        String much = "Thread: " + ruler.run(need.total(), Rounding.UP) + " in all, with thread ends and 15 % extra; "
                 + ruler.run(need.each(), Rounding.UP) + " of it on the bobbin.";
         if (threads.isEmpty()) {
             return much;

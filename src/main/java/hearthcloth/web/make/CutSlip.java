@@ -25,7 +25,7 @@ import java.util.Set;
 record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
 
     private static final long ANSWER_WITHIN_MS = 1_500;
-    private static final String LABEL = "planned again after a slip";
+    private static final String LABEL = "planned again after a mistake";
 
     void mend(Context context) {
         String wrong = PageContext.field(context, "id");
@@ -35,7 +35,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 .findFirst()
                 .orElseThrow(() -> new StoreException("This piece is not in the plan any more; load the page again."));
         if (cloth.document().isFree()) {
-            throw new MeasureException("a cloth of scraps is not planned again after a slip: cut the patch from another scrap of at"
+            throw new MeasureException("a cloth of scraps is not planned again after a mistake: cut the patch from another scrap of at"
                     + " least its cut size, or look for proposals with what is left");
         }
         if (!PageContext.field(context, "short").isEmpty()) {
@@ -56,8 +56,8 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 cloth.name(),
                 TimeLimit.within(ANSWER_WITHIN_MS));
         ClothDocument now = now(answer);
-        room.store().asOneChange("a slip in piece " + wrong, () -> {
-            room.store().stash().edit(new StashEdit("a slip in piece " + wrong, slip.gone(), slip.come()));
+        room.store().asOneChange("a mistake in piece " + wrong, () -> {
+            room.store().stash().edit(new StashEdit("a mistake in piece " + wrong, slip.gone(), slip.come()));
             return room.store().cloths().save(cloth, LABEL, now);
         });
         if (answer instanceof DesignFit.Answer.Made made) {
@@ -68,7 +68,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
             PageContext.go(
                     context,
                     "/cloth/" + cloth.id(),
-                    "What is left does not suffice as it is." + why + " Change a bar or a width.");
+                    "You don't have enough fabric left." + why + " Change a bar or a width.");
         }
     }
 

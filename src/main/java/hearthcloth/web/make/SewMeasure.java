@@ -243,7 +243,7 @@ public final class SewMeasure {
                 .orElseThrow(() -> new MeasureException("there is no such way on; measure again"));
         RemainingPlan.Answer answer = fit(way, new RemainingPlan(plan, bars, tooShort));
         if (!(answer instanceof RemainingPlan.Answer.Made made)) {
-            throw new MeasureException("the fabric that is left does not suffice for that; choose another way");
+            throw new MeasureException("you don't have enough fabric left for that; choose another way");
         }
         RemainingPlan.Resewn resewn = made.resewn();
         ClothDocument was = cloth.document();

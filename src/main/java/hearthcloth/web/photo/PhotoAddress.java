@@ -12,7 +12,7 @@ final class PhotoAddress {
 
     static SavedPhoto asked(Context context, PhotoBook book) {
         return book.find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("This photograph has been put away; send it again."));
+                .orElseThrow(() -> new NotFoundResponse("This photograph has been deleted; send it again."));
     }
 
     static String address(String id) {

@@ -128,7 +128,7 @@ final class PhotoChanges {
         FloorScale scale = photo.read().orElseThrow().scale().scale();
         Photograph seen = book().screen(photo.id())
                 .map(Photograph::ofSmall)
-                .orElseThrow(() -> new StoreException("This photograph has been put away in another window."));
+                .orElseThrow(() -> new StoreException("This photograph has been deleted in another window."));
         PhotoSorting now = new OutlineEdits(scale)
                 .drawn(
                         was,
@@ -198,8 +198,8 @@ final class PhotoChanges {
         String id = context.pathParam("id");
         read(context);
         Optional<String> done = again ? book().redo(id) : book().undo(id);
-        String said = done.map(label -> (again ? "Done again: " : "Taken back: ") + label + ".")
-                .orElse(again ? "There is nothing to do again." : "There is nothing to take back.");
+        String said = done.map(label -> (again ? "Redone: " : "Undone: ") + label + ".")
+                .orElse(again ? "There is nothing to do again." : "There is nothing to undo.");
         answer(context, id, PageContext.field(context, "at"), said);
     }
 
@@ -222,7 +222,7 @@ final class PhotoChanges {
     }
 
     private SortingView sorting(String id, String at) {
-        SavedPhoto photo = book().find(id).orElseThrow(() -> new StoreException("This photograph has been put away."));
+        SavedPhoto photo = book().find(id).orElseThrow(() -> new StoreException("This photograph has been deleted."));
         return new SortingView(PhotoView.of(room.store(), photo, room.settings().ruler(), at, ""), room.token());
     }
 }

@@ -120,10 +120,6 @@ public record PhotoChosen(
         return doing.equals("split");
     }
 
-    public boolean isGraining() {
-        return doing.equals("grain");
-    }
-
     public boolean mayLoseCorner() {
         return corners.size() > 3;
     }

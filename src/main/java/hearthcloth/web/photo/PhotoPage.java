@@ -229,6 +229,6 @@ public final class PhotoPage {
         String id = context.pathParam("id");
         readings.stop(id);
         book().remove(id);
-        PageContext.go(context, "/stash", "The photograph is put away.");
+        PageContext.go(context, "/stash", "The photograph is deleted.");
     }
 }

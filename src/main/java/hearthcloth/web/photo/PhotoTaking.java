@@ -116,7 +116,7 @@ final class PhotoTaking {
             Photograph picture = store.photographs()
                     .file(photo.id())
                     .map(Photograph::of)
-                    .orElseThrow(() -> new StoreException("This photograph has been put away in another window."));
+                    .orElseThrow(() -> new StoreException("This photograph has been deleted in another window."));
             for (Coming one : coming) {
                 swatches.put(one.group().id(), swatch(picture, scale, one));
             }

@@ -173,14 +173,14 @@ public final class StashPage {
         String seen = PageContext.field(context, "label");
         if (!now.orElse("").equals(seen)) {
             throw new StoreException("The stash has meanwhile been changed in another window: "
-                    + now.map(label -> "the last change now is “" + label + "”").orElse("nothing is left to take back")
+                    + now.map(label -> "the last change now is “" + label + "”").orElse("nothing is left to undo")
                     + ". Nothing was changed; look again.");
         }
         Optional<String> done = again ? book().redo() : book().undo();
         answer(
                 context,
-                done.map(label -> (again ? "Done again: " : "Taken back: ") + label + ".")
-                        .orElse(again ? "There is nothing to do again." : "There is nothing to take back."),
+                done.map(label -> (again ? "Redone: " : "Undone: ") + label + ".")
+                        .orElse(again ? "There is nothing to do again." : "There is nothing to undo."),
                 false);
     }
 

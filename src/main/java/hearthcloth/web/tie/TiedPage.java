@@ -66,7 +66,7 @@ public final class TiedPage {
         Optional<Plan> plan = saved.document().plan();
         if (plan.isEmpty()) {
             return TiedView.of(
-                    asked, List.of(), "the stash does not suffice for this cloth yet, so there is nothing to tie");
+                    asked, List.of(), "you don't have enough fabric for this cloth yet, so there is nothing to tie");
         }
         try {
             Optional<Wrapped> wrapped = asked.wrapped(settings);

@@ -20,10 +20,10 @@ public record Tying(List<Step> steps, String ifShort, List<String> cautions) {
 
     /** How the reef knot is tied, whatever the tie. */
     public static final List<String> KNOT = List.of(
-            "Lay the left end over the right one, bring it round behind and up: half a knot.",
+            "Lay the left end over the right end. Bring it round behind and up. This is half the knot.",
             "Lay the same end, now on the right, over the other again, and bring it through the loop.",
-            "Pull both ends level. A reef knot lies flat, its ends along the line of the pull. If the ends stand up and"
-                    + " down it is a granny, which slips: undo the second half and cross it the other way.");
+            "Pull both ends. A reef knot lies flat, its ends in line with the pull. If the ends stand up and down, it is a"
+                    + " granny knot, which comes loose. Undo the second half and cross it the other way.");
 
     public Tying {
         steps = List.copyOf(steps);
@@ -45,16 +45,16 @@ public record Tying(List<Step> steps, String ifShort, List<String> cautions) {
     private static List<String> cautions(Tie tie, Gift gift) {
         List<String> cautions = new ArrayList<>();
         if (tie.isKnotted()) {
-            cautions.add("Long ends and loops are not for small children or in a cot: a tied cloth can tighten round a"
-                    + " neck.");
+            cautions.add("Keep long ends and loops away from small children and out of cots: a tied cloth can tighten"
+                    + " round a neck.");
         }
-        cautions.add("Keep a wrapped gift away from candles, stoves and lamps; loose ends catch first.");
+        cautions.add("Keep a wrapped gift away from candles, stoves and lamps. Loose ends catch fire first.");
         if (gift instanceof Gift.Bottle || gift instanceof Gift.TwoBottles) {
-            cautions.add("Carry a bottle with a hand under it until you have tried the knot over a table.");
+            cautions.add("Try the knot over a table first. Until then, carry a bottle with one hand under it.");
         } else if (tie == Tie.ROLL) {
-            cautions.add("Not for anything with an open mouth: a roll lies on its side.");
+            cautions.add("Do not use it for anything that can spill: a roll lies on its side.");
         } else {
-            cautions.add("Food goes in its own box or paper first; wash the cloth before it touches food.");
+            cautions.add("Put food in its own box or paper first. Wash the cloth before it touches food.");
         }
         return cautions;
     }

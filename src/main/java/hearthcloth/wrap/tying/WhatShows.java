@@ -135,7 +135,7 @@ public record WhatShows(Gift gift, List<Seen> patches) {
             sentences.add(
                     share < LEAST
                             ? fabric.name + hidden(fabric)
-                            : fabric.name + " is " + percent(share) + " of what is seen" + where(fabric) + ".");
+                            : fabric.name + " is " + percent(share) + " of what shows" + where(fabric) + ".");
         }
         return sentences;
     }
@@ -145,7 +145,9 @@ public record WhatShows(Gift gift, List<Seen> patches) {
      * be seen well.
      */
     private static String hidden(Seen fabric) {
-        return fabric.share(fabric.shares.loose()) >= WORTH ? " is in the knot and its ends only." : " does not show.";
+        return fabric.share(fabric.shares.loose()) >= WORTH
+                ? " shows only in the knot and its ends."
+                : " does not show.";
     }
 
     /** A sentence about one patch: {@code Your hearth is hidden under the box.} */
@@ -161,7 +163,9 @@ public record WhatShows(Gift gift, List<Seen> patches) {
             return subject + " is hidden under the " + thing() + ".";
         }
         return subject
-                + (shares.loose() >= shares.hidden() ? " is in the knot and its ends." : " is folded away inside.");
+                + (shares.loose() >= shares.hidden()
+                        ? " shows only in the knot and its ends."
+                        : " is folded away inside.");
     }
 
     private static String lower(String subject) {
@@ -177,7 +181,7 @@ public record WhatShows(Gift gift, List<Seen> patches) {
         if (shares.sides() / seen < WORTH) {
             return ", on the top";
         }
-        return shares.top() / seen < WORTH ? ", on the sides" : ", on sides and top";
+        return shares.top() / seen < WORTH ? ", on the sides" : ", on the sides and top";
     }
 
     private static String percent(double share) {

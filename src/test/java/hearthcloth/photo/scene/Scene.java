@@ -52,10 +52,13 @@ final class Scene {
         this.seed = seed;
         List<Rectangle2D> boxes =
                 scraps.stream().map(scrap -> scrap.path().getBounds2D()).toList();
-        firstColumn = cell(boxes.stream().mapToDouble(Rectangle2D::getMinX).min().orElse(0) - RIM_MM);
+        firstColumn =
+                cell(boxes.stream().mapToDouble(Rectangle2D::getMinX).min().orElse(0) - RIM_MM);
         firstRow = cell(boxes.stream().mapToDouble(Rectangle2D::getMinY).min().orElse(0) - RIM_MM);
-        long lastColumn = cell(boxes.stream().mapToDouble(Rectangle2D::getMaxX).max().orElse(0) + RIM_MM);
-        long lastRow = cell(boxes.stream().mapToDouble(Rectangle2D::getMaxY).max().orElse(0) + RIM_MM);
+        long lastColumn =
+                cell(boxes.stream().mapToDouble(Rectangle2D::getMaxX).max().orElse(0) + RIM_MM);
+        long lastRow =
+                cell(boxes.stream().mapToDouble(Rectangle2D::getMaxY).max().orElse(0) + RIM_MM);
         cells = new int[(int) (lastColumn - firstColumn + 1)][(int) (lastRow - firstRow + 1)][];
         for (int[][] column : cells) {
             Arrays.fill(column, NOTHING);

@@ -142,7 +142,7 @@ class ChoiceTest {
         assertThat(((PlanOutcome.CannotMake) outcome).proven()).isFalse();
         List<String> why = ((PlanOutcome.CannotMake) outcome).why();
         String last = why.get(why.size() - 1);
-        assertThat(last).startsWith("One way that was found needs this added: ");
+        assertThat(last).startsWith("It would work with this added: ");
         List<Piece> pieces = new ArrayList<>(stash.pieces());
         Matcher added =
                 Pattern.compile("(?:(\\d+) of )?(\\w+), (\\S+) × (\\S+) in[;.]").matcher(last);

@@ -115,7 +115,8 @@ class ColourExchangeTest {
         }
         List<Fabric> fabrics = trial.draft().design().fabrics();
         return ways.stream()
-                .map(way -> ColourFigures.of(sewn(design, way, fabrics), fabrics).amissMm())
+                .map(way ->
+                        ColourFigures.of(sewn(design, way, fabrics), fabrics).amissMm())
                 .min(Double::compare);
     }
 

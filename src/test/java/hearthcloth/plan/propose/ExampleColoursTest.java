@@ -70,12 +70,15 @@ class ExampleColoursTest {
         } else if (title.startsWith("Two halves")) {
             Predicate<Place.Bar> light = bar -> bar.side() == Side.RIGHT || bar.side() == Side.BOTTOM;
             assertThat(lightness(plan, light).min(Comparator.naturalOrder()).orElseThrow())
-                    .isGreaterThanOrEqualTo(
-                            lightness(plan, light.negate()).max(Comparator.naturalOrder()).orElseThrow() + 10);
+                    .isGreaterThanOrEqualTo(lightness(plan, light.negate())
+                                    .max(Comparator.naturalOrder())
+                                    .orElseThrow()
+                            + 10);
         } else if (title.startsWith("Ring by ring")) {
             for (int round = 1; round <= 2; round++) {
                 int ring = round;
-                assertThat(lightness(plan, bar -> bar.round() == ring).distinct()).hasSize(1);
+                assertThat(lightness(plan, bar -> bar.round() == ring).distinct())
+                        .hasSize(1);
             }
         }
     }

@@ -73,7 +73,7 @@ class VisibleFabricSchemesTest {
         assertThat(first).isGreaterThan(best(plain, fabric, tie) + 0.05);
         assertThat(first).isEqualTo(best(wished, fabric, tie));
         assertThat(wished.get(0).story().goodAt())
-                .endsWith(fabric + ": " + Math.round(100 * first) + " % of what is seen once tied.");
+                .endsWith(fabric + ": " + Math.round(100 * first) + " % of what shows once tied.");
     }
 
     /** The same wish, the same plans; and a fabric that is not there is said so. */

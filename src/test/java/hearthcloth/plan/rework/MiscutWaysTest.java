@@ -85,8 +85,11 @@ class MiscutWaysTest {
             Length smaller = PLAN.cloth()
                     .finished()
                     .width()
-                    .minus(way.finished().width())
-                    .max(PLAN.cloth().finished().height().minus(way.finished().height()));
+                    .minus(way.plan().cloth().finished().width())
+                    .max(PLAN.cloth()
+                            .finished()
+                            .height()
+                            .minus(way.plan().cloth().finished().height()));
             assertThat(smaller)
                     .as(way.told().get(0))
                     .isEqualTo(way.kind() == WayOn.Kind.SMALLER_CLOTH ? Length.inches(1, 2) : Length.ZERO);

@@ -113,7 +113,7 @@ class ClothPageTest {
     @Test
     void a_hearth_no_piece_holds_is_told_with_what_is_short() {
         HttpResponse<String> response = change("what", "hearth", "width", "70", "height", "70");
-        assertThat(response.body()).contains("The stash does not suffice for this.");
+        assertThat(response.body()).contains("You don't have enough fabric for this.");
         HttpResponse<String> back = visit.posted(cloth + "/undo", visit.token(), new String[0], "HX-Request", "true");
         assertThat(back.body()).doesNotContain("does not suffice");
     }

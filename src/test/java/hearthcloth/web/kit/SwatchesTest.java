@@ -69,7 +69,7 @@ class SwatchesTest {
     void the_wrong_side_is_not_what_was_pictured() {
         String back = drawn(Face.BACK, Map.of(FERN.name(), Length.cm(10)));
         assertThat(count("fill=\"url(#", back)).isZero();
-        assertThat(back).contains("fill=\"#3f8f4f\"", "stroke-dasharray=\"1 5\"");
+        assertThat(back).contains("fill=\"#3f8f4f\"", "class=\"hatch\"");
     }
 
     @Test

@@ -70,7 +70,7 @@ class SewPageTest {
         visit.post(sew + "/done", "step", "0");
         visit.post(sew + "/done", "step", "0");
         assertThat(at()).isEqualTo(2);
-        assertThat(visit.page(sew + "?step=0")).contains("Step 1 of", ", done", "This step is to do again");
+        assertThat(visit.page(sew + "?step=0")).contains("Step 1 of", ", done", "I need to redo this step");
         assertThat(visit.post(sew + "/done", "step", "x").statusCode()).isEqualTo(422);
         assertThat(visit.post(sew + "/done", "step", "400").statusCode()).isEqualTo(303);
         assertThat(at()).isEqualTo(2);
@@ -165,7 +165,7 @@ class SewPageTest {
             var side = visit.post(sew + "/side", "step", String.valueOf(i));
             if (side.statusCode() == 200) {
                 step = i;
-                assertThat(side.body()).contains("lies the other side up", "one step is undone");
+                assertThat(side.body()).contains("is wrong side up", "one step is undone");
                 break;
             }
         }

@@ -79,7 +79,7 @@ class WhatShowsTest {
     void a_hearth_that_shows_is_told_with_its_share() {
         WhatShows shows = shows(HANDBOOK, Tie.FOUR_CORNER, "box 30 x 20 x 5 cm", Placing.CENTRED);
         assertThat(shows.sentences().get(0))
-                .isEqualTo("37 % of your hearth shows, on sides and top; 63 % lies under the box.");
+                .isEqualTo("37 % of your hearth shows, on the sides and top; 63 % lies under the box.");
     }
 
     @Test

@@ -1,0 +1,83 @@
+package hearthcloth.draw.guide;
+
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Showing;
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Paragraph;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.draw.picture.Stroke;
+import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.draw.picture.Weight;
+import hearthcloth.geometry.Point;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Plan;
+import java.util.List;
+
+/** A slip of paper for every patch, to cut out and pin on: its name and cut size, its top, and which side lies up. */
+public final class PatchSlips {
+
+    private static final int COLUMNS = 3;
+    private static final double HEIGHT = 32;
+    private static final Type NAME = Type.of(24 * Type.POINT, Weight.BOLD, Palette.INK);
+
+    private PatchSlips() {}
+
+    /** The pages; {@code flow} is still empty. */
+    public static List<Picture> pages(Plan plan, Ruler ruler, Flow flow) {
+        flow.add(new TextColumn(flow.width())
+                .words("Patch slips", PrintSizes.HEADING)
+                .words(
+                        "Cut along the dashed lines. Pin each slip to its patch as soon as it is cut, on the side that will be"
+                                + " the front of the cloth. The arrow points to the top of the cloth.",
+                        PrintSizes.BODY)
+                .gap(1)
+                .finished("Patch slips"));
+        double width = Cards.width(flow, COLUMNS);
+        List<Picture> slips = plan.cloth().laid().stream()
+                .map(laid -> slip(laid, ruler, width))
+                .toList();
+        Cards.flow(flow, slips, COLUMNS);
+        return flow.pages();
+    }
+
+    private static Picture slip(Laid laid, Ruler ruler, double width) {
+        Patch patch = laid.patch();
+        Sketch sketch = new Sketch().outline(new Bounds(0, 0, width, HEIGHT), Stroke.stitches(0.3, Palette.SECOND_INK));
+        Type name = NAME;
+        while (name.width(patch.place().label()) > width - 18) {
+            name = name.sized(name.size() * 0.92);
+        }
+        sketch.words(patch.place().label(), new Point(4, 11), name);
+        arrow(sketch, new Point(width - 7, 4));
+        List<String> lines =
+                List.of(ruler.write(laid.cut(), Rounding.UP) + ", as cut", patch.fabric(), up(patch.showing()));
+        double y = 17;
+        for (String line : lines) {
+            sketch.words(Paragraph.cut(line, width - 6, PrintSizes.BODY), new Point(4, y), PrintSizes.BODY);
+            y += PrintSizes.BODY.leading() + 0.6;
+        }
+        return sketch.finished("Slip of " + patch.place().label(), width, HEIGHT);
+    }
+
+    private static String up(Showing showing) {
+        return switch (showing) {
+            case RIGHT -> "Right side up";
+            case WRONG -> "Wrong side up";
+            case SAME -> "Either side up";
+        };
+    }
+
+    /** An arrow to the top with its word under it; {@code tip} is its point. */
+    private static void arrow(Sketch sketch, Point tip) {
+        sketch.line(tip.plus(0, 2), tip.plus(0, 6.5), Stroke.solid(0.8, Palette.INK));
+        sketch.add(new Mark.Area(List.of(tip, tip.plus(1.8, 3), tip.plus(-1.8, 3)), Palette.INK));
+        sketch.words("top", tip.plus(0, 11), PrintSizes.SMALL.at(Type.Anchor.MIDDLE));
+    }
+}

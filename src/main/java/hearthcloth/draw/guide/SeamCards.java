@@ -1,0 +1,99 @@
+package hearthcloth.draw.guide;
+
+import hearthcloth.cloth.Join;
+import hearthcloth.cloth.Step;
+import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.cloth.StepPicture;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.draw.picture.Type;
+import hearthcloth.draw.picture.Weight;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.SeamTask;
+import java.util.List;
+
+/** Every seam after the first as a card: what is particular to it, its picture, what it should measure. */
+public final class SeamCards {
+
+    private static final Type TITLE = Type.of(12.5 * Type.POINT, Weight.BOLD, Palette.INK);
+
+    /** The height of a seam's picture and of a join's, in millimetres. */
+    private static final double SEAM = 34;
+
+    /** The height of a seam's picture in a guide of many seams, so that three rows stand on a page. */
+    private static final double OF_MANY = 25;
+
+    private static final int MANY = 24;
+    private static final double JOIN = 16;
+
+    private final Plan plan;
+    private final Ruler ruler;
+    private final Flow flow;
+    private double tallest = SEAM;
+
+    public SeamCards(Plan plan, Ruler ruler, Flow flow) {
+        this.plan = plan;
+        this.ruler = ruler;
+        this.flow = flow;
+    }
+
+    public void flow(List<SeamTask> seams) {
+        double width = Cards.width(flow, 2);
+        tallest = seams.size() > MANY ? OF_MANY : SEAM;
+        List<Picture> cards = JoinedSeams.of(seams).stream()
+                .map(group -> group.size() == 1 ? card(group.get(0), width) : joins(group, width))
+                .toList();
+        Cards.flow(flow, cards, 2);
+    }
+
+    private Picture card(SeamTask seam, double width) {
+        TextColumn card = new TextColumn(width);
+        card.words(seam.step().number() + ". " + seam.task().title(), TITLE).gap(1);
+        drawn(card, seam.step(), width);
+        card.words(String.join(" ", seam.brief()), PrintSizes.BODY);
+        measure(card, seam);
+        if (!seam.glance().thick().isEmpty()) {
+            double before = card.height();
+            card.words("Thick: " + seam.glance().thick() + ". Slow down there.", 4, PrintSizes.CARE, Integer.MAX_VALUE);
+            double reach = card.height() - before;
+            card.draw(0, (sketch, y) -> sketch.fill(new Bounds(1, y - reach + 1, 0.9, reach - 1), Palette.MADDER));
+        }
+        return card.gap(1.5).finished(seam.task().title());
+    }
+
+    /** Joins of one bar that are all sewn alike, on one card: the first in words, the others by name. */
+    private Picture joins(List<SeamTask> group, double width) {
+        SeamTask first = group.get(0);
+        SeamTask last = group.get(group.size() - 1);
+        TextColumn card = new TextColumn(width);
+        for (SeamTask seam : group) {
+            card.words(seam.step().number() + ". " + seam.task().title(), TITLE);
+        }
+        drawn(card.gap(1), last.step(), width);
+        String others = group.size() == 2 ? " Sew the other in the same way." : " Sew the others in the same way.";
+        card.words(String.join(" ", first.brief()) + others, PrintSizes.BODY);
+        measure(card, last);
+        return card.gap(1.5).finished(last.task().title());
+    }
+
+    /** Draws the seam; a join of an upright bar would be too small to read, and the words tell it. */
+    private void drawn(TextColumn card, Step step, double width) {
+        boolean joins = step.joinedBar().isPresent();
+        if (joins && step.seam().join() == Join.BELOW) {
+            return;
+        }
+        Picture picture = new StepPicture(plan, step).small(width, joins ? JOIN : tallest);
+        card.picture(picture, Math.max(0, (width - picture.width()) / 2)).gap(1);
+    }
+
+    private void measure(TextColumn card, SeamTask seam) {
+        seam.task()
+                .check()
+                .ifPresent(check ->
+                        card.words("Measures " + ruler.write(check.size(), Rounding.NEAREST) + ".", PrintSizes.STRONG));
+    }
+}
