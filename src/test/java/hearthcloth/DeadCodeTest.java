@@ -124,9 +124,9 @@ class DeadCodeTest {
         boolean isBare = unit.getRawParameterTypes().isEmpty();
         return owner.isRecord()
                 && (unit instanceof JavaConstructor
-                        || isBare
+                        || (isBare
                                 && owner.getFields().stream()
-                                        .anyMatch(f -> f.getName().equals(unit.getName())));
+                                        .anyMatch(f -> f.getName().equals(unit.getName()))));
     }
 
     /** What is reached so far, and what of it is still to be followed. */

@@ -141,11 +141,16 @@ enum Motif {
     record Inks(Colour ground, Colour figure, Colour pale) {}
 
     private final double repeatInches;
-    private final List<String> words;
+    /** The words that name it, parted by blanks. */
+    private final String words;
 
     Motif(double repeatInches, String... words) {
         this.repeatInches = repeatInches;
-        this.words = List.of(words);
+        this.words = String.join(" ", words);
+    }
+
+    private boolean isNamedBy(String word) {
+        return (" " + words + " ").contains(" " + word + " ");
     }
 
     /** Draws one repeat, a square of this side. */
@@ -156,7 +161,7 @@ enum Motif {
         Optional<Motif> found = Optional.empty();
         for (String word : name.toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1)) {
             for (Motif motif : values()) {
-                if (motif.words.contains(word) && (found.isEmpty() || found.get() == PRINT)) {
+                if (motif.isNamedBy(word) && (found.isEmpty() || found.get() == PRINT)) {
                     found = Optional.of(motif);
                 }
             }
