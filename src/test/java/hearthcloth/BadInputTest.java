@@ -1,5 +1,6 @@
 package hearthcloth;
 
+import hearthcloth.work.Purpose;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
 import hearthcloth.cloth.layout.Order;
@@ -137,7 +138,7 @@ class BadInputTest {
                         Planner.plan(store.stash().whole(), wish, 1, Budget.steps(2_000), progress -> {}))
                 .plans()
                 .get(0);
-        return ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan);
+        return ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
     }
 
     /** Writes good input for the fuzzer to begin with, a folder for each taker, into the folder named. */

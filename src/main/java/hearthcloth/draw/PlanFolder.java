@@ -55,11 +55,6 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         this(plan, ruler, paper, Optional.empty());
     }
 
-    /** Writes the files with the full guide. */
-    public void write(Path folder) throws IOException {
-        write(folder, GuideLength.FULL);
-    }
-
     /** Writes the files into {@code folder}, which must exist; files of these names are replaced. */
     public void write(Path folder, GuideLength length) throws IOException {
         Guide guide = Guide.of(plan, ruler);

@@ -1,5 +1,6 @@
 package hearthcloth.photo;
 
+import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
@@ -92,7 +93,7 @@ final class DoubtRules {
                         Doubt.Kind.TOUCHING,
                         "It lies over piece " + other.getKey() + "; leave one of them out, or the same cloth comes in"
                                 + " twice."));
-        if (rough && isVague(outline)) {
+        if (rough && isVague(outline, scale)) {
             doubts.add(
                     Doubt.Kind.UNEVEN,
                     "Its corners were placed roughly; look closely, and drag each to where it belongs.");
@@ -168,7 +169,7 @@ final class DoubtRules {
     private void far(PieceOutline outline, FloorScale scale) {
         if (isFar(outline, scale)) {
             add(Doubt.Kind.FAR, AWAY);
-        } else if (found.isEmpty() && isVague(outline)) {
+        } else if (found.isEmpty() && isVague(outline, scale)) {
             add(Doubt.Kind.UNEVEN, "Its sides cannot be told well; check the outline.");
         }
     }
@@ -177,9 +178,24 @@ final class DoubtRules {
         return outline.floor().stream().anyMatch(c -> c.to(scale.sheetMiddle()) > FAR * scale.sheetSpanMm());
     }
 
-    private static boolean isVague(PieceOutline outline) {
-        return outline.sides().stream()
-                .anyMatch(side -> mm(side.giveOrTake()) > Math.max(VAGUE_MM, VAGUE_SHARE * mm(side.length())));
+    private static boolean isVague(PieceOutline outline, FloorScale scale) {
+        for (int i = 0; i < outline.sides().size(); i++) {
+            MeasuredLength side = outline.sides().get(i);
+            Point from = outline.picture().get(i);
+            Point to = outline.picture().get((i + 1) % outline.picture().size());
+            if (ownDoubt(side, from, to, scale) > Math.max(VAGUE_MM, VAGUE_SHARE * mm(side.length()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Give or take of a side in millimetres, without how the sheet may lie: that is common to all and said by their ±. */
+    private static double ownDoubt(MeasuredLength side, Point from, Point to, FloorScale scale) {
+        double all = mm(scale.measured(from, to, 0).giveOrTake());
+        double seen = mm(MeasuredLength.mm(0, scale.seenDeviation(from, to, 0)).giveOrTake());
+        double whole = mm(side.giveOrTake());
+        return Math.sqrt(Math.max(0, whole * whole - all * all + seen * seen));
     }
 
     private static double mm(hearthcloth.measure.Length length) {

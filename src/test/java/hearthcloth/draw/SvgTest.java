@@ -1,5 +1,6 @@
 package hearthcloth.draw;
 
+import hearthcloth.draw.guide.GuideLength;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.making.Face;
@@ -65,7 +66,7 @@ class SvgTest {
 
     @Test
     void names_that_mean_harm_stay_text(@TempDir Path folder) throws Exception {
-        new PlanFolder(Samples.large(2, 2), Ruler.MILLIMETRES, Paper.A4).write(folder);
+        new PlanFolder(Samples.large(2, 2), Ruler.MILLIMETRES, Paper.A4).write(folder, GuideLength.FULL);
         for (String file : List.of("front.svg", "back.svg", "cut.svg")) {
             String svg = Files.readString(folder.resolve(file));
             Document document = parsed(svg);
@@ -77,7 +78,7 @@ class SvgTest {
 
     @Test
     void no_picture_reaches_out_of_itself(@TempDir Path folder) throws IOException {
-        SMALL.write(folder);
+        SMALL.write(folder, GuideLength.FULL);
         for (String file : List.of("front.svg", "back.svg", "cut.svg")) {
             String svg = Files.readString(folder.resolve(file)).replace("http://www.w3.org/2000/svg", "");
             assertThat(svg).doesNotContain("http", "href", "url(#");

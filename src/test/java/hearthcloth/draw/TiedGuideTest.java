@@ -1,5 +1,6 @@
 package hearthcloth.draw;
 
+import hearthcloth.draw.guide.GuideLength;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.draw.cloth.Paper;
@@ -71,7 +72,7 @@ class TiedGuideTest {
     void a_gift_adds_its_sheet_to_the_folder(Tie tie, String gift, @TempDir Path folder) throws IOException {
         PlanFolder proposal =
                 new PlanFolder(PLAN, Ruler.MILLIMETRES, Paper.A4, java.util.Optional.of(wrapped(tie, gift)));
-        proposal.write(folder);
+        proposal.write(folder, GuideLength.FULL);
         proposal.writePngs(folder);
         assertThat(Files.readString(folder.resolve("tied.svg")))
                 .contains("From a corner")
@@ -82,7 +83,7 @@ class TiedGuideTest {
     }
 
     private static String again(PlanFolder proposal, Path folder) throws IOException {
-        proposal.write(folder);
+        proposal.write(folder, GuideLength.FULL);
         return Files.readString(folder.resolve("tied.svg"));
     }
 

@@ -1,5 +1,6 @@
 package hearthcloth.store;
 
+import hearthcloth.work.Purpose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.layout.Order;
@@ -61,7 +62,7 @@ class OneJournalTest {
                         Planner.plan(store.stash().whole(), wish, 1, Budget.steps(2_000), progress -> {}))
                 .plans()
                 .get(0);
-        begun = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan);
+        begun = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
         store.cloths().keep("dawn", "Dawn", begun);
     }
 
@@ -75,7 +76,7 @@ class OneJournalTest {
 
     private void cut(String id) {
         SavedCloth was = cloth(id);
-        ClothDocument.Life life = new ClothDocument.Life(ClothDocument.Stage.CUT, "", "", "", 0);
+        ClothDocument.Life life = was.document().life().at(ClothDocument.Stage.CUT);
         store.asOneChange("cut " + was.name(), () -> {
             store.cloths().save(was, "cut", was.document().with(life));
             return store.stash().cut("cut " + was.name(), plan);

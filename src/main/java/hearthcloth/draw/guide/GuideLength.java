@@ -17,9 +17,4 @@ public enum GuideLength {
                 .filter(word -> word.equals(FULL.name()) || word.equals(CLASS.name()))
                 .map(GuideLength::valueOf);
     }
-
-    /** The word in the shell: {@code full}, {@code class}. */
-    public String word() {
-        return name().toLowerCase(Locale.ROOT);
-    }
 }

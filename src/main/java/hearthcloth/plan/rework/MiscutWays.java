@@ -1,17 +1,20 @@
 package hearthcloth.plan.rework;
 
+import hearthcloth.cloth.Place;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -55,8 +58,13 @@ public final class MiscutWays {
             }
             way(kind).ifPresent(way -> {
                 ways.add(way);
-                seen.accept(way);
+                if (usesWhatIsCut(way.plan())) {
+                    seen.accept(way);
+                }
             });
+        }
+        if (ways.stream().anyMatch(way -> usesWhatIsCut(way.plan()))) {
+            ways.removeIf(way -> !usesWhatIsCut(way.plan()));
         }
         ways.sort(Comparator.comparingInt((WayOn way) -> way.told().size() > 1 ? 1 : 0)
                 .thenComparing(WayOn::kind));
@@ -131,25 +139,64 @@ public final class MiscutWays {
                         .widened(uncut(wide, false), wanted.height().minus(now.height())));
     }
 
+    /** Whether a patch is cut out of its piece. */
+    private boolean isCut(String patch) {
+        PieceCut from =
+                Objects.requireNonNull(miscut.plan().sources().get(patch)).from();
+        return !from.tree().cuts().isEmpty() && miscut.made().containsAll(Miscut.path(from, patch));
+    }
+
+    /** Whether each patch that is cut and good is used for its bar. A way that wastes one is offered only where all do. */
+    private boolean usesWhatIsCut(Plan plan) {
+        Set<String> used = new HashSet<>();
+        plan.sources().keySet().forEach(patch -> used.add(origin(plan, patch)));
+        return miscut.plan().sources().keySet().stream()
+                .filter(patch -> isCut(patch) && !patch.equals(miscut.patch()))
+                .allMatch(patch -> used.contains(origin(miscut.plan(), patch)));
+    }
+
+    private static String origin(Plan plan, String patch) {
+        PieceCut from = Objects.requireNonNull(plan.sources().get(patch)).from();
+        return Miscut.bar(plan, patch) + " " + from.piece().id();
+    }
+
     private List<Integer> uncut(Design from, boolean across) {
         Set<String> begun = new HashSet<>(Set.of(miscut.bar()));
-        Plan plan = miscut.plan();
-        plan.sources().forEach((patch, source) -> {
-            boolean isCut = !source.from().tree().cuts().isEmpty()
-                    && miscut.made().containsAll(Miscut.path(source.from(), patch));
-            if (isCut) {
-                begun.add(Miscut.bar(plan, patch));
-            }
-        });
+        miscut.plan().sources().keySet().stream()
+                .filter(this::isCut)
+                .forEach(patch -> begun.add(Miscut.bar(miscut.plan(), patch)));
         List<Integer> uncut = new ArrayList<>();
         List<Layout.Slot> slots = from.layout().slots();
         for (int i = 0; i < slots.size(); i++) {
             if (slots.get(i).place().side().isUpright() == across
-                    && !begun.contains(slots.get(i).place().bar())) {
+                    && !begun.contains(slots.get(i).place().bar())
+                    && !lengthens(slots, i, begun)) {
                 uncut.add(i);
             }
         }
         return uncut;
+    }
+
+    /**
+     * Whether bar {@code i} made wider would make a bar that is cut too short: one that is sewn across it before the
+     * bar that came out narrow makes up for it.
+     */
+    private boolean lengthens(List<Layout.Slot> slots, int i, Set<String> cut) {
+        for (int j = i + 1; j < slots.size(); j++) {
+            Place.Bar later = slots.get(j).place();
+            if (later.bar().equals(miscut.bar())) {
+                return false;
+            }
+            if (later.side().isUpright() != slots.get(i).place().side().isUpright() && cut.contains(later.bar())) {
+                return narrowAfter(slots, i);
+            }
+        }
+        return false;
+    }
+
+    private boolean narrowAfter(List<Layout.Slot> slots, int i) {
+        return slots.subList(i + 1, slots.size()).stream()
+                .anyMatch(slot -> slot.place().bar().equals(miscut.bar()));
     }
 
     private Optional<WayOn> planned(WayOn.Kind kind, Design to, boolean used) {

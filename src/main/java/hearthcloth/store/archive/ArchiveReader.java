@@ -15,11 +15,13 @@ import hearthcloth.store.json.StoreException;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import hearthcloth.work.Purpose;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
@@ -128,6 +130,7 @@ public final class ArchiveReader {
         fits(DesignFit.unfitted(design).finished());
         document.plan().ifPresent(ArchiveReader::planned);
         require(document.life().uses() >= 0);
+        require(Optional.ofNullable(document.life().purpose()).stream().allMatch(Purpose::isReadable));
         return new Archive.Kept(entry.id(), word(entry.name()), document);
     }
 

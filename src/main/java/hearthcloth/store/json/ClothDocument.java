@@ -3,11 +3,14 @@ package hearthcloth.store.json;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import hearthcloth.work.Purpose;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything stored about one cloth: what was decided, how it is cut, how far the work has come. Immutable; a change
@@ -90,10 +93,34 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
      * @param wrapped what it is for or has wrapped
      * @param keeper who has it
      * @param uses how many times it was used again
+     * @param purpose what it was planned for; missing where it was kept before cloths remembered that
      */
-    public record Life(Stage stage, String made, String wrapped, String keeper, int uses) {
-        public static Life begun() {
-            return new Life(Stage.DESIGNED, "", "", "", 0);
+    public record Life(
+            Stage stage,
+            String made,
+            String wrapped,
+            String keeper,
+            int uses,
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Purpose purpose) {
+
+        public static Life begun(@Nullable Purpose purpose) {
+            return new Life(Stage.DESIGNED, "", "", "", 0, purpose);
+        }
+
+        public Life at(Stage other) {
+            return new Life(other, made, wrapped, keeper, uses, purpose);
+        }
+
+        public Life noted(String day, String what, String who) {
+            return new Life(stage, day, what, who, uses, purpose);
+        }
+
+        public Life usedAgain() {
+            return new Life(stage, made, wrapped, keeper, uses + 1, purpose);
+        }
+
+        public Life meantFor(Purpose other) {
+            return new Life(stage, made, wrapped, keeper, uses, other);
         }
     }
 
@@ -108,8 +135,8 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
         lacking = List.copyOf(lacking);
     }
 
-    public static ClothDocument of(Design design, Plan plan) {
-        return new ClothDocument(design, Optional.of(plan), List.of(), Bench.CLEAR, Life.begun());
+    public static ClothDocument of(Design design, Plan plan, Purpose purpose) {
+        return new ClothDocument(design, Optional.of(plan), List.of(), Bench.CLEAR, Life.begun(purpose));
     }
 
     /** Whether it is free patchwork, which is not changed bar by bar. */

@@ -1,5 +1,6 @@
 package hearthcloth.store.studio;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.plan.model.Design;
 import hearthcloth.store.Person;
 import hearthcloth.store.json.ClothDocument;
@@ -54,7 +55,7 @@ public final class GuidelineBook {
     public void hand(Person teacher, String name, Design design) {
         require(teacher);
         ClothDocument settled = new ClothDocument(
-                design, Optional.empty(), List.of(), ClothDocument.Bench.CLEAR, ClothDocument.Life.begun());
+                design, Optional.empty(), List.of(), ClothDocument.Bench.CLEAR, ClothDocument.Life.begun(Purpose.NOTHING));
         jdbi.useTransaction(
                 handle -> handle.createUpdate("insert into guideline (id, name, teacher, document, handed) values"
                                 + " (:id, :name, :teacher, :document, :now)")

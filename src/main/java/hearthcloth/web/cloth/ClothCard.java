@@ -1,5 +1,6 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
@@ -9,7 +10,6 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument.Life;
 import hearthcloth.store.json.ClothDocument.Stage;
-import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +40,7 @@ public record ClothCard(
 
     private static ClothCard of(PageContext room, SavedCloth saved, Map<String, Length> pictures) {
         Ruler ruler = room.settings().ruler();
-        ClothView view = new ClothView(saved, new Stash(List.of()), pictures, room.settings(), Wished.NOTHING, "");
+        ClothView view = new ClothView(saved, new Stash(List.of()), pictures, room.settings(), Purpose.NOTHING, "");
         Stage stage = saved.document().life().stage();
         Size size = saved.document().design().layout().finished();
         String words = size.isSquare()

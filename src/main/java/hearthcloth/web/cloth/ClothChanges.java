@@ -1,5 +1,6 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Hem;
@@ -15,7 +16,6 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
-import hearthcloth.web.gift.Wished;
 import java.util.List;
 import java.util.function.Function;
 
@@ -105,7 +105,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
 
     private Length width() {
         Length width = Measures.length(field.apply("width"), bare);
-        if (width.isMoreThan(Wished.MOST)) {
+        if (width.isMoreThan(Purpose.MOST)) {
             throw new MeasureException("\"" + field.apply("width") + "\" is wider than any cloth; check the unit");
         }
         return width;

@@ -1,5 +1,6 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.SvgWriter;
@@ -94,7 +95,7 @@ public final class ClothPage {
                 room.store().atHand().freeFor(saved.id()),
                 room.store().swatches().across(),
                 room.settings(),
-                Wished.of(room.store()),
+                Wished.of(room.store(), saved),
                 at);
     }
 
@@ -117,7 +118,7 @@ public final class ClothPage {
     /** The cloth tied round what she wants to wrap, and what of it can be seen then. */
     private void tied(Context context) {
         SavedCloth saved = saved(context);
-        Wished wished = Wished.of(room.store());
+        Purpose wished = Wished.of(room.store(), saved);
         Settings settings = room.settings();
         Optional<TiedGift> tied = saved.document()
                 .plan()
@@ -277,7 +278,7 @@ public final class ClothPage {
                 was.plan(),
                 was.lacking(),
                 ClothDocument.Bench.CLEAR.withLocked(was.bench().locked()),
-                ClothDocument.Life.begun());
+                ClothDocument.Life.begun(Wished.of(room.store(), saved)));
         book().keep(id, saved.name() + ", another", copy);
         PageContext.go(context, "/cloth/" + id, "This is a copy; the first stays as it was.");
     }

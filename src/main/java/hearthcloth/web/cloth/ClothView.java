@@ -1,5 +1,6 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
@@ -18,7 +19,6 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.gift.HeldGift;
-import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.Swatches;
@@ -36,7 +36,7 @@ import java.util.Optional;
  * @param at the bar or hearth that is chosen; empty for none
  */
 public record ClothView(
-        SavedCloth saved, Stash stash, Map<String, Length> pictures, Settings settings, Wished wished, String at) {
+        SavedCloth saved, Stash stash, Map<String, Length> pictures, Settings settings, Purpose wished, String at) {
 
     /** One round's field: its number, the width its bars are cut, and whether they differ among themselves. */
     public record Round(int number, String width, boolean mixed) {}
@@ -184,7 +184,7 @@ public record ClothView(
 
     /** What it ties at most, one line a tie that suits. */
     public List<HeldGift> holds() {
-        return Capacity.of(cloth().finished(), Wished.tail(ruler()).usual()).stream()
+        return Capacity.of(cloth().finished(), Purpose.tail(ruler()).usual()).stream()
                 .map(capacity -> HeldGift.of(capacity, ruler()))
                 .filter(HeldGift::fits)
                 .toList();

@@ -86,7 +86,7 @@ public final class ClothsPage {
         Stage stage =
                 PageContext.field(context, "sewn").equals("yes") && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
         Life now =
-                new Life(stage, note(context, "made"), note(context, "wrapped"), note(context, "keeper"), was.uses());
+                was.at(stage).noted(note(context, "made"), note(context, "wrapped"), note(context, "keeper"));
         room.store().cloths().save(saved, "notes", saved.document().with(now));
         PageContext.go(context, "/cloths", "Noted.");
     }
@@ -102,7 +102,7 @@ public final class ClothsPage {
     private void used(Context context) {
         SavedCloth saved = cloth(context);
         Life was = saved.document().life();
-        Life now = new Life(was.stage(), was.made(), was.wrapped(), was.keeper(), was.uses() + 1);
+        Life now = was.usedAgain();
         room.store().cloths().save(saved, "used again", saved.document().with(now));
         PageContext.go(
                 context,
@@ -137,7 +137,7 @@ public final class ClothsPage {
                 .flatMap(Paper::named)
                 .orElse(room.settings().paper());
         Ruler ruler = room.settings().ruler();
-        return new PlanFolder(named, ruler, paper, Wished.of(room.store()).wrapped(ruler));
+        return new PlanFolder(named, ruler, paper, Wished.of(room.store(), saved).wrapped(ruler));
     }
 
     private void guide(Context context) {

@@ -1,5 +1,6 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -48,8 +49,8 @@ public final class Example {
             List<Piece> pieces = pieces(store);
             store.stash().edit(new StashEdit("lay out the example", List.of(), pieces));
             store.set(ExampleMark.SETTING, "laid");
-            Wished wished = new Wished("box 12 x 9 x 4 in", "", "");
-            wished.keep(store);
+            Purpose wished = new Purpose("box 12 x 9 x 4 in", "", "");
+            Wished.keep(store, wished);
             cloth(new Stash(pieces), wished);
         }
         PageContext.go(
@@ -57,12 +58,12 @@ public final class Example {
     }
 
     /** A cloth from the example's own pieces, the first that is found. */
-    private void cloth(Stash stash, Wished wished) {
+    private void cloth(Stash stash, Purpose wished) {
         Wish wish = WishForm.OPEN.wish(wished, room.settings(), stash, 1);
         PlanOutcome outcome = Planner.plan(stash, wish, 1, TimeLimit.within(CLOTH_WITHIN_MS), seen -> {});
         if (outcome instanceof PlanOutcome.Proposals proposals) {
             Plan plan = proposals.plans().get(0);
-            ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, WishForm.order(plan)), plan);
+            ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, WishForm.order(plan)), plan, wished);
             room.store()
                     .cloths()
                     .keep(NewCloth.id(true), "Example: " + plan.story().title(), document);
@@ -81,7 +82,7 @@ public final class Example {
                 .filter(cloth -> ExampleMark.isOn(cloth.id()))
                 .forEach(cloth -> store.cloths().remove(cloth.id()));
         store.unset(ExampleMark.SETTING);
-        Wished.NOTHING.keep(store);
+        Wished.keep(store, Purpose.NOTHING);
         PageContext.go(context, "/gift", "The example is deleted.");
     }
 

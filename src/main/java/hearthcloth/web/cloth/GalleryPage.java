@@ -1,5 +1,6 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
@@ -117,7 +118,7 @@ public final class GalleryPage {
     private void show(Context context) {
         StashAtHand heap = room.store().atHand();
         Stash stash = free(heap);
-        Wished wished = Wished.of(room.store());
+        Purpose wished = Wished.of(room.store());
         WishForm form = WishForm.of(room.store());
         if (!stash.pieces().isEmpty()) {
             searches.begin(
@@ -258,7 +259,7 @@ public final class GalleryPage {
         String id = NewCloth.id(example);
         boolean free = plan.cloth().isFree();
         Design design = free ? Design.undivided(plan) : DesignEdits.settled(plan, WishForm.order(plan));
-        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(design, plan));
+        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(design, plan, Wished.of(room.store())));
         String said = "Kept among your cloths." + (free ? "" : " Tap any bar to change it.");
         PageContext.go(context, "/cloth/" + id, said);
     }

@@ -1,5 +1,6 @@
 package hearthcloth.web.gift;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
@@ -107,26 +108,15 @@ public final class GiftPage {
         String gift = PageContext.field(context, "gift");
         String size = PageContext.field(context, "size");
         if (!gift.isEmpty()) {
-            Gift.parse(gift, settings.bare());
-            new Wished(withUnit(gift, settings), PageContext.field(context, "tie"), "").keep(room.store());
+            Wished.keep(room.store(), Purpose.of(gift, PageContext.field(context, "tie"), settings.bare()));
         } else if (!size.isEmpty()) {
-            Size read = Wished.size(size, settings.bare());
-            new Wished("", "", settings.ruler().write(read, Rounding.NEAREST)).keep(room.store());
+            Size read = Purpose.size(size, settings.bare());
+            Wished.keep(room.store(), new Purpose("", "", settings.ruler().write(read, Rounding.NEAREST)));
         } else {
-            Wished.NOTHING.keep(room.store());
+            Wished.keep(room.store(), Purpose.NOTHING);
         }
         boolean bare = room.store().stash().isEmpty();
         PageContext.go(context, bare ? "/stash" : "/cloth", "");
-    }
-
-    /** A gift written without a unit is kept with hers, so that changing the ruler later does not change the gift. */
-    private static String withUnit(String gift, Settings settings) {
-        try {
-            Gift.parse(gift, null);
-            return gift;
-        } catch (MeasureException e) {
-            return gift + " " + settings.bare().symbol();
-        }
     }
 
     private static Answer answer(Asked asked, Settings settings) {
@@ -143,7 +133,7 @@ public final class GiftPage {
     }
 
     private static List<Row> rows(Gift gift, Ruler ruler) {
-        Tail tail = Wished.tail(ruler);
+        Tail tail = Purpose.tail(ruler);
         List<Row> rows = new ArrayList<>();
         for (Tie tie : Tie.suiting(gift)) {
             Length side = tie.smallestSquare(gift, tail.usual());
@@ -166,7 +156,7 @@ public final class GiftPage {
 
     private static String rule(Gift gift, Ruler ruler) {
         Tie first = Tie.suiting(gift).get(0);
-        return PublishedRule.of(gift).sentence(gift, first, Wished.tail(ruler).usual(), ruler);
+        return PublishedRule.of(gift).sentence(gift, first, Purpose.tail(ruler).usual(), ruler);
     }
 
     private Held held(Asked asked, Ruler ruler) {
@@ -174,9 +164,9 @@ public final class GiftPage {
             return new Held(List.of(), "");
         }
         try {
-            Size cloth = Wished.size(asked.cloth(), ruler.unit());
+            Size cloth = Purpose.size(asked.cloth(), ruler.unit());
             return new Held(
-                    Capacity.of(cloth, Wished.tail(ruler).usual()).stream()
+                    Capacity.of(cloth, Purpose.tail(ruler).usual()).stream()
                             .map(capacity -> HeldGift.of(capacity, ruler))
                             .toList(),
                     "");

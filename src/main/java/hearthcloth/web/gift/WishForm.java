@@ -1,5 +1,6 @@
 package hearthcloth.web.gift;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Order;
@@ -87,7 +88,7 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
      *
      * @throws MeasureException naming the field and the mend
      */
-    public Wish wish(Wished wished, Settings settings, Stash stash, int proposals) {
+    public Wish wish(Purpose wished, Settings settings, Stash stash, int proposals) {
         Optional<Wish.Cut<Size>> middle = hearth.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Wish.Cut<>(Measures.size(hearth, settings.bare()), false));
@@ -111,7 +112,7 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
     }
 
     /** Only where there is a gift to be tied, and the fabric is still in the stash. */
-    private Optional<Wish.Outside> outside(Wished wished, Settings settings, Stash stash) {
+    private Optional<Wish.Outside> outside(Purpose wished, Settings settings, Stash stash) {
         return wished.wrapped(settings.ruler())
                 .filter(wrapped -> stash.fabric(show).isPresent())
                 .map(wrapped ->

@@ -1,109 +1,56 @@
 package hearthcloth.web.gift;
 
-import hearthcloth.measure.Length;
-import hearthcloth.measure.MeasureException;
-import hearthcloth.measure.Measures;
-import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
-import hearthcloth.measure.Size;
-import hearthcloth.measure.Unit;
-import hearthcloth.plan.model.Wish;
+import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
-import hearthcloth.wrap.Gift;
-import hearthcloth.wrap.Tail;
-import hearthcloth.wrap.Tie;
-import hearthcloth.wrap.tie.Wrapped;
+import hearthcloth.work.Purpose;
 import java.util.Optional;
 
-/**
- * What she wants a cloth for: a gift and its tie, or a size, or neither. Kept in her own words, so that it is shown as
- * she wrote it; measures without a unit were completed with hers.
- *
- * @param gift as {@link Gift#parse} reads it; empty where there is none
- * @param tie its words; empty for the first that suits
- * @param size as {@link Measures#size} reads it; empty where there is none
- */
-public record Wished(String gift, String tie, String size) {
+/** What the next cloth is to be for, as it is kept among the settings, and what each kept cloth is for. */
+public final class Wished {
 
-    public static final Wished NOTHING = new Wished("", "", "");
+    private static final String NEXT = "wish.";
 
-    /** Below this nothing can be sewn, above nothing tied: the range of the planner. */
-    static final Length LEAST = Length.cm(5);
+    /** What was wished when cloths did not yet remember what they are for: those kept then are for that. */
+    private static final String EARLIER = "earlier.";
 
-    public static final Length MOST = Length.cm(500);
+    private Wished() {}
 
-    public static Wished of(Store store) {
-        return new Wished(
-                store.setting("wish.gift").orElse(""),
-                store.setting("wish.tie").orElse(""),
-                store.setting("wish.size").orElse(""));
+    /** What the next cloth is for. */
+    public static Purpose of(Store store) {
+        return read(store, NEXT);
     }
 
-    public void keep(Store store) {
-        store.set("wish.gift", gift);
-        store.set("wish.tie", tie);
-        store.set("wish.size", size);
+    /** What this cloth is for, whatever is planned next. */
+    public static Purpose of(Store store, SavedCloth cloth) {
+        return Optional.ofNullable(cloth.document().life().purpose()).orElseGet(() -> earlier(store));
     }
 
-    public Optional<Gift> thing() {
-        return gift.isEmpty() ? Optional.empty() : Optional.of(Gift.parse(gift, Unit.INCH));
+    private static Purpose earlier(Store store) {
+        return read(store, isPinned(store) ? EARLIER : NEXT);
     }
 
-    Optional<Tie> tied() {
-        return thing().map(thing ->
-                Tie.named(tie).orElseGet(() -> Tie.suiting(thing).get(0)));
+    private static boolean isPinned(Store store) {
+        return store.setting(EARLIER + "gift").isPresent();
     }
 
-    /** The gift with its tie, as it is drawn; empty where there is no gift. */
-    public Optional<Wrapped> wrapped(Ruler ruler) {
-        return thing().flatMap(gift -> tied().map(tying -> Wrapped.of(gift, tying, tail(ruler))));
+    private static Purpose read(Store store, String kind) {
+        return new Purpose(
+                store.setting(kind + "gift").orElse(""),
+                store.setting(kind + "tie").orElse(""),
+                store.setting(kind + "size").orElse(""));
     }
 
-    /** Whether a cloth of this size ties what she wants to wrap, in a sentence; empty where she said nothing. */
-    public String fits(Size finished, Ruler ruler) {
-        return thing().map(gift -> tied().orElseThrow()
-                        .fit(gift, finished, tail(ruler).usual())
-                        .sentence(ruler))
-                .orElse("");
-    }
-
-    /** The size a cloth must reach for it. */
-    Wish.Target target(Ruler ruler) {
-        Optional<Tie> tied = tied();
-        if (tied.isPresent()) {
-            Length side =
-                    tied.get().smallestSquare(thing().orElseThrow(), tail(ruler).usual());
-            return new Wish.Target(Optional.of(Size.square(ruler.mark(side, Rounding.UP))), true);
+    /** Keeps what the next cloth is for. Cloths that do not remember what they are for stay with what was wished before. */
+    public static void keep(Store store, Purpose next) {
+        if (!isPinned(store)) {
+            write(store, EARLIER, of(store));
         }
-        return size.isEmpty() ? Wish.Target.none() : new Wish.Target(Optional.of(size(size, Unit.INCH)), false);
+        write(store, NEXT, next);
     }
 
-    /** In a sentence: {@code a box 12 × 9 × 4 in, errand wrap}. */
-    public String words(Ruler ruler) {
-        return thing().map(thing ->
-                        thing.describe(ruler) + ", " + tied().map(Tie::words).orElse(""))
-                .orElseGet(() ->
-                        size.isEmpty() ? "" : "a cloth " + ruler.write(size(size, Unit.INCH), Rounding.NEAREST));
-    }
-
-    /** What each end is left for knot and tail, unless she measures otherwise. */
-    public static Tail tail(Ruler ruler) {
-        return ruler.isMetric() ? Tail.METRIC : Tail.INCHES;
-    }
-
-    /**
-     * A size she typed, within what can be planned.
-     *
-     * @throws MeasureException naming the mend
-     */
-    static Size size(String written, Unit bare) {
-        Size size = Measures.size(written, bare);
-        for (Length side : new Length[] {size.width(), size.height()}) {
-            if (side.isLessThan(LEAST) || side.isMoreThan(MOST)) {
-                throw new MeasureException("\"" + written + "\" is out of reach; cloths are planned from 2 in (5 cm) to"
-                        + " 196 in (5 m), so check the number and its unit");
-            }
-        }
-        return size;
+    private static void write(Store store, String kind, Purpose purpose) {
+        store.set(kind + "gift", purpose.gift());
+        store.set(kind + "tie", purpose.tie());
+        store.set(kind + "size", purpose.size());
     }
 }

@@ -1,5 +1,6 @@
 package hearthcloth.web.house;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
@@ -134,14 +135,14 @@ public final class GuidelinesPage {
 
     private static ClothDocument document(GuidelineFit.Followed followed) {
         if (followed.answer() instanceof DesignFit.Answer.Made made) {
-            return ClothDocument.of(DesignPlanning.bound(followed.design(), made.plan()), made.plan());
+            return ClothDocument.of(DesignPlanning.bound(followed.design(), made.plan()), made.plan(), Purpose.NOTHING);
         }
         return new ClothDocument(
                 followed.design(),
                 Optional.empty(),
                 ((DesignFit.Answer.Lacking) followed.answer()).why(),
                 ClothDocument.Bench.CLEAR,
-                ClothDocument.Life.begun());
+                ClothDocument.Life.begun(Purpose.NOTHING));
     }
 
     private void away(Context context) {

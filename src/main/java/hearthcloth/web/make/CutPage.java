@@ -233,7 +233,7 @@ public final class CutPage {
         Plan plan = ClothAsked.plan(cloth);
         ClothDocument.Life life = cloth.document().life();
         ClothDocument now = cloth.document()
-                .with(new ClothDocument.Life(Stage.CUT, life.made(), life.wrapped(), life.keeper(), life.uses()));
+                .with(life.at(Stage.CUT));
         int offcuts = room.store().asOneChange("cut " + cloth.name(), () -> {
             room.store().cloths().save(cloth, "cut", now);
             return room.store().stash().cut("cut " + cloth.name(), plan).size();

@@ -1,5 +1,6 @@
 package hearthcloth.web.make;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
@@ -201,11 +202,11 @@ public final class SewMeasure {
 
     /** Whether it ties what she wants to wrap; where she said nothing, what it ties at most. */
     private List<String> ties(Size size) {
-        String fits = Wished.of(room.store()).fits(size, ruler());
+        String fits = Wished.of(room.store(), cloth).fits(size, ruler());
         if (!fits.isEmpty()) {
             return List.of(fits);
         }
-        return Capacity.of(size, Wished.tail(ruler()).usual()).stream()
+        return Capacity.of(size, Purpose.tail(ruler()).usual()).stream()
                 .map(capacity -> HeldGift.of(capacity, ruler()))
                 .filter(HeldGift::fits)
                 .limit(MOST_TIES)

@@ -135,9 +135,7 @@ public final class SewPage {
     }
 
     private static ClothDocument finished(ClothDocument document) {
-        ClothDocument.Life life = document.life();
-        return document.with(
-                new ClothDocument.Life(Stage.SEWN, life.made(), life.wrapped(), life.keeper(), life.uses()));
+        return document.with(document.life().at(Stage.SEWN));
     }
 
     /** Unpicked, or pressed by mistake: this step and those after it are to do again. */
@@ -148,12 +146,7 @@ public final class SewPage {
         if (step < was.bench().sewn()) {
             ClothDocument.Life life = was.life();
             ClothDocument now = was.with(was.bench().withSewn(step))
-                    .with(new ClothDocument.Life(
-                            life.stage() == Stage.SEWN ? Stage.CUT : life.stage(),
-                            life.made(),
-                            life.wrapped(),
-                            life.keeper(),
-                            life.uses()));
+                    .with(life.at(life.stage() == Stage.SEWN ? Stage.CUT : life.stage()));
             room.store().cloths().save(cloth, "back to step " + (step + 1), now);
         }
         answer(context, cloth);

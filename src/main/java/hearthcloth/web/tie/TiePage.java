@@ -1,10 +1,10 @@
 package hearthcloth.web.tie;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.tied.Sample;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
@@ -45,7 +45,7 @@ public final class TiePage {
             throw new MeasureException("the " + tie.words() + " is for " + tie.suited() + "; choose another tie for "
                     + gift.describe(settings.ruler()));
         }
-        Tail tail = Wished.tail(settings.ruler());
+        Tail tail = Purpose.tail(settings.ruler());
         Optional<TiedGift> own = own(PageContext.text(context, "cloth"), Wrapped.of(gift, tie, tail));
         TiedGift drawn = own.orElseGet(() -> Sample.of(tie, gift, tail.usual()));
         room.show(

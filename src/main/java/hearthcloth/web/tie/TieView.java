@@ -1,10 +1,10 @@
 package hearthcloth.web.tie;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.web.gift.Wished;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.PublishedRule;
 import hearthcloth.wrap.Tail;
@@ -72,7 +72,7 @@ public record TieView(
     }
 
     private static Sizes sizes(Tie tie, Gift gift, Ruler ruler) {
-        Tail tail = Wished.tail(ruler);
+        Tail tail = Purpose.tail(ruler);
         List<String> doubts = new ArrayList<>();
         if (tie.isKnotted()) {
             doubts.add(tail.doubt(tie, gift, ruler));

@@ -1,11 +1,11 @@
 package hearthcloth.web.tie;
 
+import hearthcloth.work.Purpose;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Unit;
-import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
@@ -30,7 +30,7 @@ public record TiedAsked(String gift, String tie, Face out, int turns, String rig
     private static final String MINUS = "[-−–]\\s*";
 
     /** What she chose on the page; where she has not, what she plans for. */
-    static TiedAsked read(UnaryOperator<@Nullable String> field, Wished wished) {
+    static TiedAsked read(UnaryOperator<@Nullable String> field, Purpose wished) {
         String gift = field.apply("gift");
         String turns = text(field.apply("turn"));
         return new TiedAsked(
@@ -61,7 +61,7 @@ public record TiedAsked(String gift, String tie, Face out, int turns, String rig
         return thing(settings.bare()).map(thing -> {
             List<Tie> suiting = Tie.suiting(thing);
             Tie chosen = Tie.named(tie).filter(suiting::contains).orElse(suiting.get(0));
-            return new Wrapped(thing, chosen, Wished.tail(settings.ruler()), placing(settings.bare()));
+            return new Wrapped(thing, chosen, Purpose.tail(settings.ruler()), placing(settings.bare()));
         });
     }
 

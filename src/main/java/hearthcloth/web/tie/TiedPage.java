@@ -7,6 +7,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.gift.Wished;
+import hearthcloth.work.Purpose;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
@@ -38,6 +39,7 @@ public final class TiedPage {
     public static void add(PageRoutes routes) {
         routes.of(TiedPage::new)
                 .get("/tied/{id}", TiedPage::show)
+                .post("/tied/{id}/keep", TiedPage::keep)
                 .get("/tied/{id}/model", TiedPage::model)
                 .get("/tied/{id}/net.pdf", TiedPage::net);
     }
@@ -57,7 +59,7 @@ public final class TiedPage {
     }
 
     private TiedAsked asked(Context context) {
-        return TiedAsked.read(context::queryParam, Wished.of(room.store()));
+        return TiedAsked.read(context::queryParam, Wished.of(room.store(), saved(context)));
     }
 
     private TiedView view(Context context, SavedCloth saved) {
@@ -92,6 +94,25 @@ public final class TiedPage {
                 .document()
                 .plan()
                 .flatMap(plan -> asked(context).wrapped(room.settings()).map(wrapped -> folder(plan, wrapped)));
+    }
+
+    /** What is shown is what the cloth is for from now on, whatever is planned next. */
+    private void keep(Context context) {
+        SavedCloth saved = saved(context);
+        Purpose purpose = Purpose.of(
+                PageContext.field(context, "gift"),
+                PageContext.field(context, "tie"),
+                room.settings().bare());
+        room.store()
+                .cloths()
+                .save(
+                        saved,
+                        "what it wraps",
+                        saved.document().with(saved.document().life().meantFor(purpose)));
+        PageContext.go(
+                context,
+                "/tied/" + saved.id(),
+                saved.name() + " is for " + purpose.words(room.settings().ruler()) + " now.");
     }
 
     /** The model to turn, as JSON. */

@@ -1,5 +1,6 @@
 package hearthcloth.store.archive;
 
+import hearthcloth.work.Purpose;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -48,7 +49,7 @@ public class ArchiveTest {
         store.swatches()
                 .keep("Oat", new Swatch("image/jpeg", Base64.getEncoder().encodeToString(picture), Length.cm(7)));
         for (Plan plan : Planned.plans(stash, 27, 2)) {
-            ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan);
+            ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, new Purpose("ball 22 cm", "", ""));
             String cut = plan.cuts().get(0).piece().id();
             store.cloths()
                     .keep(
@@ -99,7 +100,7 @@ public class ArchiveTest {
         Archive archive = Archive.read(Archive.of(store).bytes());
         SavedCloth cloth = store.cloths().all().get(0);
         store.stash().cut("cut it", cloth.document().plan().orElseThrow());
-        ClothDocument.Life life = new ClothDocument.Life(ClothDocument.Stage.CUT, "", "tea", "Mo", 2);
+        ClothDocument.Life life = new ClothDocument.Life(ClothDocument.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING);
         store.cloths().save(cloth, "cut", cloth.document().with(life));
         List<Piece> before = store.stash().whole().pieces();
 

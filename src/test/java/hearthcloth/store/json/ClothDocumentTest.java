@@ -1,5 +1,6 @@
 package hearthcloth.store.json;
 
+import hearthcloth.work.Purpose;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -33,7 +34,7 @@ public class ClothDocumentTest {
         for (int seed = 0; seed < 3; seed++) {
             for (Plan plan : Planned.plans(Stashes.scraps(60, seed), 24 + 3 * seed, 4)) {
                 Order order = List.of(Order.values()).get(random.nextInt(3));
-                ClothDocument bare = ClothDocument.of(DesignEdits.settled(plan, order), plan);
+                ClothDocument bare = ClothDocument.of(DesignEdits.settled(plan, order), plan, Purpose.NOTHING);
                 documents.add(bare);
                 documents.add(marked(bare, random));
             }
@@ -48,7 +49,8 @@ public class ClothDocumentTest {
                 word(random),
                 word(random),
                 word(random),
-                random.nextInt(9));
+                random.nextInt(9),
+                random.nextBoolean() ? null : new Purpose("bottle 8 x 30 cm", word(random), ""));
         return new ClothDocument(
                 bare.design(),
                 planned ? bare.plan() : Optional.empty(),
@@ -78,7 +80,7 @@ public class ClothDocumentTest {
     @Test
     void a_plan_read_back_gives_the_same_plan_file() {
         Plan plan = Planned.plans(Stashes.scraps(60, 3), 30, 1).get(0);
-        ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan);
+        ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
         Plan back = ClothDocument.read(document.text()).plan().orElseThrow();
 
         assertThat(file(back)).isEqualTo(file(plan));

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -117,7 +118,11 @@ public class CutPageTest {
         int at0 = withCuts();
         tickAll(at0);
         String cutOf = all("name=\"id\" value=\"([^\"]+)\"", piece(at0)).get(0);
-        int other = at0 == pieces() - 1 ? 0 : pieces() - 1;
+        int other = IntStream.range(0, pieces())
+                .filter(at -> at != at0)
+                .filter(at -> all("Gives</span> ([^<]+)", piece(at)).stream().noneMatch(gives -> gives.contains("hearth")))
+                .findFirst()
+                .orElseThrow();
         String wrong = all("name=\"id\" value=\"([^\"]+)\"", piece(other)).get(0);
         assertThat(wrong).isNotEqualTo(cutOf);
         assertThat(visit.post(cut + "/wrong", "id", wrong, "width", "900", "length", "900")
@@ -144,7 +149,10 @@ public class CutPageTest {
         int cutAt = withCuts();
         tickAll(cutAt);
         String cutOf = all("name=\"id\" value=\"([^\"]+)\"", piece(cutAt)).get(0);
-        int other = cutAt == pieces() - 1 ? 0 : pieces() - 1;
+        int other = IntStream.range(0, pieces())
+                .filter(at -> at != cutAt && piece(at).contains("name=\"cut\""))
+                .findFirst()
+                .orElseThrow();
         String wrong = all("name=\"id\" value=\"([^\"]+)\"", piece(other)).get(0);
 
         HttpResponse<String> answer =
