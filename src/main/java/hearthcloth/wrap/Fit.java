@@ -110,13 +110,13 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
         if (holds()) {
             String does = tie.isKnotted() ? "ties round " : "wraps ";
             if (worst.spare().isLessThan(ruler.step())) {
-                return "This cloth is just large enough for " + about + " in the " + tie.words() + "."
+                return "This cloth is just large enough for " + about + " with the " + tie.words() + "."
                         + (tie.isKnotted()
                                 ? " It leaves " + ruler.write(tail, Rounding.NEAREST)
                                         + " at each knotted corner for the knot and its end."
                                 : "");
             }
-            return "This cloth " + does + about + " in the " + tie.words() + ", with "
+            return "This cloth " + does + about + " with the " + tie.words() + ", with "
                     + ruler.write(worst.spare(), Rounding.DOWN) + " more than it needs for "
                     + worst.reason().words() + ".";
         }
@@ -125,7 +125,7 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
         String where = corner == null ? "the cloth" : corner.words();
         Size enough = wouldDo();
         String size = enough.isSquare() ? ruler.write(enough.width(), Rounding.UP) : ruler.write(enough, Rounding.UP);
-        return "This cloth is too small for " + about + " in the " + tie.words() + ": " + where + " is " + lack
+        return "This cloth is too small for " + about + " with the " + tie.words() + ": " + where + " is " + lack
                 + " short for " + worst.reason().words() + ". A cloth of " + size + " is large enough.";
     }
 }

@@ -104,7 +104,7 @@ class TurningTest {
                     .waitFor();
             Browser.assertFit(page, "a bottle tied, in the dark");
             page.getByLabel("What is wrapped").fill("box 30 x 30 x 30 in");
-            page.getByText("would do").waitFor();
+            page.getByText("is large enough").waitFor();
             PlaywrightAssertions.assertThat(page.locator("#turning")).isHidden();
             browser.assertQuiet();
         }

@@ -170,7 +170,7 @@ class TieTest {
         assertThat(cm(fit.left(Corner.RIGHT))).isCloseTo(tail, within(0.01));
         assertThat(fit.holds()).isFalse();
         assertThat(PublishedRule.of(gift).sentence(gift, Tie.FOUR_CORNER, TAIL, Ruler.MILLIMETRES))
-                .contains("short for");
+                .contains("too small for");
     }
 
     /** Univ. of Kansas: three times the height, 90 cm for wine; we need less, the rest is the handle (t = 22.4 there). */
@@ -231,7 +231,7 @@ class TieTest {
         assertThat(fit.holds()).isFalse();
         assertThat(fit.sentence(Ruler.MILLIMETRES))
                 .isEqualTo(
-                        "This cloth is too small for a box 30 × 20 × 8 cm in the four-corner tie: the right corner is 7.6"
+                        "This cloth is too small for a box 30 × 20 × 8 cm with the four-corner tie: the right corner is 7.6"
                                 + " cm short for the knot and its ends. A cloth of 70.8 cm is large enough.");
         assertThat(Tie.FOUR_CORNER.fit(box, fit.wouldDo(), TAIL).holds()).isTrue();
     }

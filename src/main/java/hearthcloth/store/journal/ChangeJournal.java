@@ -1,5 +1,8 @@
 package hearthcloth.store.journal;
 
+import hearthcloth.store.json.StoreException;
+import java.sql.SQLException;
+import java.sql.ResultSet;
 import hearthcloth.work.Change;
 import hearthcloth.work.Journal;
 import hearthcloth.work.Thing;
@@ -95,23 +98,31 @@ public record ChangeJournal(Handle handle, Clock clock) {
         handle.execute("delete from change where not exists (select 1 from fact where fact.change = change.number)");
     }
 
-    private List<Change> rows(String which, long from) {
-        Map<Long, Change> found = new LinkedHashMap<>();
-        handle.createQuery(ROWS + which + " and change.number >= :from order by change.number")
-                .bind("from", from)
-                .map((row, context) -> new Change(
-                        row.getLong("number"),
-                        row.getString("label"),
-                        Set.of(Thing.read(row.getString("thing"))),
-                        row.getLong("undone")))
-                .forEach(row -> found.merge(row.number(), row, ChangeJournal::both));
-        return new ArrayList<>(found.values());
+    /** A change while the rows of what it touched are read one by one; a line of ten thousand pieces touches as many. */
+    private record Gathered(long number, String label, long undone, Set<Thing> touched) {
+
+        Change change() {
+            return new Change(number, label, touched, undone);
+        }
     }
 
-    private static Change both(Change one, Change other) {
-        Set<Thing> touched = new HashSet<>(one.touched());
-        touched.addAll(other.touched());
-        return new Change(one.number(), one.label(), touched, one.undone());
+    private List<Change> rows(String which, long from) {
+        Map<Long, Gathered> found = new LinkedHashMap<>();
+        handle.createQuery(ROWS + which + " and change.number >= :from order by change.number")
+                .bind("from", from)
+                .map((row, context) -> found.computeIfAbsent(row.getLong("number"), number -> gathered(number, row))
+                        .touched()
+                        .add(Thing.read(row.getString("thing"))))
+                .list();
+        return new ArrayList<>(found.values().stream().map(Gathered::change).toList());
+    }
+
+    private static Gathered gathered(long number, ResultSet row) {
+        try {
+            return new Gathered(number, row.getString("label"), row.getLong("undone"), new HashSet<>());
+        } catch (SQLException e) {
+            throw new StoreException("The record of what was done cannot be read.", e);
+        }
     }
 
     /** What undo would take back or, where {@code again}, redo would do again, for someone who looks at this. */

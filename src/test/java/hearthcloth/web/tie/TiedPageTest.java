@@ -50,7 +50,7 @@ class TiedPageTest {
         assertThat(page)
                 .contains(
                         "From above", "From the front", "From a corner", "What shows", "Where the cloth of each fabric")
-                .contains("more than it needs for", "How the four-corner tie is tied");
+                .contains("a box 12 × 9 × 4 in with the four-corner tie", "How the four-corner tie is tied");
         Matcher link = Pattern.compile("href=\"(/tie/[^\"]+)\"").matcher(page);
         assertThat(link.find()).isTrue();
         assertThat(visit.page(link.group(1).replace("&amp;", "&")))
@@ -80,7 +80,7 @@ class TiedPageTest {
     @Test
     void a_cloth_too_small_is_told_with_the_size_that_would_do() {
         String page = shown("?gift=box+30+x+20+x+12+in");
-        assertThat(page).contains("would do").doesNotContain("<figure>", "data-model");
+        assertThat(page).contains("is large enough").doesNotContain("<figure>", "data-model");
     }
 
     @Test

@@ -185,7 +185,7 @@ class BoxFoldTest {
         Fit fit = Tie.FOUR_CORNER.fit(gift, Size.square(Length.cm(60)), TAIL);
         assertThatThrownBy(() -> TiedFold.of(fit))
                 .isInstanceOf(ShortClothException.class)
-                .hasMessageContaining("70.8 cm would do");
+                .hasMessageContaining("70.8 cm is large enough");
     }
 
     /** Edge along edge: from the base's corner straight to the cloth's, path and end make up the whole way. */
