@@ -1,6 +1,5 @@
 package hearthcloth;
 
-import hearthcloth.work.Purpose;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
 import hearthcloth.cloth.layout.Order;
@@ -22,6 +21,7 @@ import hearthcloth.store.archive.Archive;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.TestPhotographs;
+import hearthcloth.work.Purpose;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -1,6 +1,5 @@
 package hearthcloth.photo;
 
-import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
@@ -8,6 +7,7 @@ import hearthcloth.photo.edge.EdgeFit;
 import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.Hulls;
+import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.OutlineOverlap;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.FloorScale;

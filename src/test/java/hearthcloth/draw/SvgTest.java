@@ -1,6 +1,5 @@
 package hearthcloth.draw;
 
-import hearthcloth.draw.guide.GuideLength;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.making.Face;
@@ -9,6 +8,7 @@ import hearthcloth.draw.cloth.FacePicture;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.StepPicture;
 import hearthcloth.draw.guide.CutBlocks;
+import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;

@@ -1,9 +1,9 @@
 package hearthcloth.draw;
 
-import hearthcloth.draw.guide.GuideLength;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.measure.Length;

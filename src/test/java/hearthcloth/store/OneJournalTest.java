@@ -1,6 +1,5 @@
 package hearthcloth.store;
 
-import hearthcloth.work.Purpose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.layout.Order;
@@ -19,6 +18,7 @@ import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.json.ClothDocument;
+import hearthcloth.work.Purpose;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

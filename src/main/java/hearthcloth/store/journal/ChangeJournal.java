@@ -1,12 +1,12 @@
 package hearthcloth.store.journal;
 
 import hearthcloth.store.json.StoreException;
-import java.sql.SQLException;
-import java.sql.ResultSet;
 import hearthcloth.work.Change;
 import hearthcloth.work.Journal;
 import hearthcloth.work.Thing;
 import hearthcloth.work.Turn;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashSet;

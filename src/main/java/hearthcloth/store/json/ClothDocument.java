@@ -1,9 +1,9 @@
 package hearthcloth.store.json;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
-import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.work.Purpose;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -101,7 +101,9 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
             String wrapped,
             String keeper,
             int uses,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Purpose purpose) {
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Purpose purpose) {
 
         public static Life begun(@Nullable Purpose purpose) {
             return new Life(Stage.DESIGNED, "", "", "", 0, purpose);

@@ -1,10 +1,10 @@
 package hearthcloth.store.studio;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.plan.model.Design;
 import hearthcloth.store.Person;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Purpose;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -55,7 +55,11 @@ public final class GuidelineBook {
     public void hand(Person teacher, String name, Design design) {
         require(teacher);
         ClothDocument settled = new ClothDocument(
-                design, Optional.empty(), List.of(), ClothDocument.Bench.CLEAR, ClothDocument.Life.begun(Purpose.NOTHING));
+                design,
+                Optional.empty(),
+                List.of(),
+                ClothDocument.Bench.CLEAR,
+                ClothDocument.Life.begun(Purpose.NOTHING));
         jdbi.useTransaction(
                 handle -> handle.createUpdate("insert into guideline (id, name, teacher, document, handed) values"
                                 + " (:id, :name, :teacher, :document, :now)")

@@ -30,7 +30,12 @@ record ClothBeside(PageContext room, SavedCloth now) {
                         + " this page was loaded. Nothing was changed here; load it again."));
         Stash stash = room.store().atHand().freeFor(now.id());
         ClothView view = new ClothView(
-                seen, stash, Map.of(), room.settings(), Wished.of(room.store(), seen), PageContext.field(context, "at"));
+                seen,
+                stash,
+                Map.of(),
+                room.settings(),
+                Wished.of(room.store(), seen),
+                PageContext.field(context, "at"));
         ClothChanges.Change change =
                 new ClothChanges(view, stash, room.settings().bare(), name -> PageContext.field(context, name)).read();
         ClothDocument hers = DesignPlanning.settled(

@@ -1,6 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
@@ -11,6 +10,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument.Life;
 import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.work.Purpose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Hem;
@@ -16,6 +15,7 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
+import hearthcloth.work.Purpose;
 import java.util.List;
 import java.util.function.Function;
 

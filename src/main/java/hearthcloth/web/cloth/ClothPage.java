@@ -1,6 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.SvgWriter;
@@ -24,6 +23,7 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;

@@ -1,6 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
@@ -22,6 +21,7 @@ import hearthcloth.web.gift.HeldGift;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

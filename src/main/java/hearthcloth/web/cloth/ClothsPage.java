@@ -85,8 +85,7 @@ public final class ClothsPage {
         StaleChangeException.check(context, saved, ClothCard.about(was));
         Stage stage =
                 PageContext.field(context, "sewn").equals("yes") && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
-        Life now =
-                was.at(stage).noted(note(context, "made"), note(context, "wrapped"), note(context, "keeper"));
+        Life now = was.at(stage).noted(note(context, "made"), note(context, "wrapped"), note(context, "keeper"));
         room.store().cloths().save(saved, "notes", saved.document().with(now));
         PageContext.go(context, "/cloths", "Noted.");
     }
@@ -137,7 +136,8 @@ public final class ClothsPage {
                 .flatMap(Paper::named)
                 .orElse(room.settings().paper());
         Ruler ruler = room.settings().ruler();
-        return new PlanFolder(named, ruler, paper, Wished.of(room.store(), saved).wrapped(ruler));
+        return new PlanFolder(
+                named, ruler, paper, Wished.of(room.store(), saved).wrapped(ruler));
     }
 
     private void guide(Context context) {

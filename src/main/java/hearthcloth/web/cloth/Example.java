@@ -1,6 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -20,6 +19,7 @@ import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;

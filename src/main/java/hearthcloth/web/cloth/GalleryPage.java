@@ -1,6 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
@@ -23,6 +22,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
 import io.javalin.http.Context;
 import java.util.ArrayList;

@@ -1,6 +1,5 @@
 package hearthcloth.web.gift;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
@@ -11,6 +10,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.PublishedRule;

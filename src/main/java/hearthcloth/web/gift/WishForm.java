@@ -1,6 +1,5 @@
 package hearthcloth.web.gift;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Order;
@@ -14,6 +13,7 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.work.Purpose;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

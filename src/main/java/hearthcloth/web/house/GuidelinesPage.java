@@ -1,6 +1,5 @@
 package hearthcloth.web.house;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
@@ -23,6 +22,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.LinkedHashSet;

@@ -232,8 +232,7 @@ public final class CutPage {
         StaleChangeException.check(context, cloth, ticks(cloth));
         Plan plan = ClothAsked.plan(cloth);
         ClothDocument.Life life = cloth.document().life();
-        ClothDocument now = cloth.document()
-                .with(life.at(Stage.CUT));
+        ClothDocument now = cloth.document().with(life.at(Stage.CUT));
         int offcuts = room.store().asOneChange("cut " + cloth.name(), () -> {
             room.store().cloths().save(cloth, "cut", now);
             return room.store().stash().cut("cut " + cloth.name(), plan).size();

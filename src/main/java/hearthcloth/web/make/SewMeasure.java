@@ -1,6 +1,5 @@
 package hearthcloth.web.make;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
@@ -23,6 +22,7 @@ import hearthcloth.web.gift.HeldGift;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
 import io.javalin.http.Context;
 import java.util.ArrayList;

@@ -1,6 +1,5 @@
 package hearthcloth.web.tie;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.tied.Sample;
 import hearthcloth.draw.tied.TiedGift;
@@ -10,6 +9,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;

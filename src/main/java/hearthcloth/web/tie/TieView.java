@@ -1,10 +1,10 @@
 package hearthcloth.web.tie;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
+import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.PublishedRule;
 import hearthcloth.wrap.Tail;

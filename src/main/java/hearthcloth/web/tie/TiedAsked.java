@@ -1,12 +1,12 @@
 package hearthcloth.web.tie;
 
-import hearthcloth.work.Purpose;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Unit;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tie;

@@ -1,6 +1,5 @@
 package hearthcloth.store.archive;
 
-import hearthcloth.work.Purpose;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -18,6 +17,7 @@ import hearthcloth.store.Store;
 import hearthcloth.store.SwatchBook.Swatch;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Purpose;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -49,7 +49,8 @@ public class ArchiveTest {
         store.swatches()
                 .keep("Oat", new Swatch("image/jpeg", Base64.getEncoder().encodeToString(picture), Length.cm(7)));
         for (Plan plan : Planned.plans(stash, 27, 2)) {
-            ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, new Purpose("ball 22 cm", "", ""));
+            ClothDocument document =
+                    ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, new Purpose("ball 22 cm", "", ""));
             String cut = plan.cuts().get(0).piece().id();
             store.cloths()
                     .keep(

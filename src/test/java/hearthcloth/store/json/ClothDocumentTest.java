@@ -1,6 +1,5 @@
 package hearthcloth.store.json;
 
-import hearthcloth.work.Purpose;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -16,6 +15,7 @@ import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.store.json.ClothDocument.Bench;
 import hearthcloth.store.json.ClothDocument.Life;
 import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.work.Purpose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

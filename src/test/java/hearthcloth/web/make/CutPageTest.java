@@ -120,7 +120,8 @@ public class CutPageTest {
         String cutOf = all("name=\"id\" value=\"([^\"]+)\"", piece(at0)).get(0);
         int other = IntStream.range(0, pieces())
                 .filter(at -> at != at0)
-                .filter(at -> all("Gives</span> ([^<]+)", piece(at)).stream().noneMatch(gives -> gives.contains("hearth")))
+                .filter(at ->
+                        all("Gives</span> ([^<]+)", piece(at)).stream().noneMatch(gives -> gives.contains("hearth")))
                 .findFirst()
                 .orElseThrow();
         String wrong = all("name=\"id\" value=\"([^\"]+)\"", piece(other)).get(0);

@@ -32,7 +32,8 @@ class GiftKeptTest {
             assertThat(visit.page(tied)).contains("ball 6 in").doesNotContain("box 12 x 9");
             visit.post("/cloth/" + cloth.group(1) + "/undo");
             assertThat(visit.page(tied)).contains("box 12 x 9 x 4 in");
-            assertThat(visit.post(tied + "/keep", "gift", "a large thing", "tie", "").statusCode())
+            assertThat(visit.post(tied + "/keep", "gift", "a large thing", "tie", "")
+                            .statusCode())
                     .isEqualTo(422);
         }
     }
