@@ -77,6 +77,28 @@ public final class CutPage {
         }
     }
 
+    /**
+     * One way on after a patch came out too small.
+     *
+     * @param key what the form says of it
+     * @param size of the cloth then
+     * @param words what is done, from which piece, and what else changes
+     * @param picture the cloth then
+     */
+    public record Way(String key, String title, String size, List<String> words, String picture) {}
+
+    /** The piece whose cut went wrong, and what she measured, as she wrote it. */
+    public record Gone(String piece, String width, String length) {}
+
+    /**
+     * The ways on, to choose one.
+     *
+     * @param told how short the patch is, in a sentence
+     */
+    @PageView.Template("cut-ways.jte")
+    public record WaysOn(PageFrame frame, SavedCloth cloth, String told, Gone gone, List<Way> ways)
+            implements PageView {}
+
     private final PageContext room;
     private final ClothAsked asked;
 

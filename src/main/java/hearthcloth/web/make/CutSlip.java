@@ -1,5 +1,13 @@
 package hearthcloth.web.make;
 
+import java.util.Map;
+import hearthcloth.web.kit.Swatches;
+import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Length;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.Cloth;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
@@ -73,30 +81,59 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         }
     }
 
-    /** A patch that was cut too small: the way on that is asked for, else the best. The stash keeps its pieces. */
+    /** A patch that was cut too small: the ways on, each drawn in full; or the one she took. The stash keeps its pieces. */
     private void goOn(Context context, Piece piece) {
         Set<String> ticked = cloth.document().bench().ticked();
         String patch = Miscut.next(plan, ticked, piece.id())
-                .orElseThrow(() -> new MeasureException("every patch of this piece is cut; tell it of the cut itself"));
+                .orElseThrow(() -> new MeasureException("every patch of this piece is cut; untick the cut that went wrong"));
         Size measured = real(context, piece)
                 .orElseThrow(() -> new MeasureException("write what the patch measures now, across and along"));
-        Miscut miscut = Miscut.of(plan, ticked, patch, measured);
         MiscutWays slip = new MiscutWays(
-                miscut,
+                Miscut.of(plan, ticked, patch, measured),
                 cloth.document().design(),
                 room.store().atHand().freeFor(cloth.id()),
                 room.settings().ruler());
         List<WayOn> ways = slip.ways(TimeLimit.within(ANSWER_WITHIN_MS), way -> {});
         String asked = PageContext.field(context, "way");
-        WayOn way = ways.stream()
-                .filter(one -> asked.isEmpty() || one.kind().name().equals(asked))
-                .findFirst()
-                .orElseThrow(() -> new MeasureException(slip.told() + " No way on was found with what is there"));
+        if (asked.isEmpty() && !ways.isEmpty()) {
+            choose(context, piece, slip.told(), ways);
+            return;
+        }
+        take(
+                context,
+                slip.told(),
+                ways.stream()
+                        .filter(one -> one.kind().name().equals(asked))
+                        .findFirst()
+                        .orElseThrow(() ->
+                                new MeasureException(slip.told() + " No way on was found with what is there")));
+    }
+
+    private void choose(Context context, Piece piece, String told, List<WayOn> ways) {
+        Ruler ruler = room.settings().ruler();
+        Map<String, Length> pictures = room.store().swatches().across();
+        List<CutPage.Way> drawn = ways.stream()
+                .map(way -> {
+                    Cloth after = way.plan().cloth();
+                    String size = ruler.write(after.finished(), Rounding.NEAREST);
+                    String picture = ClothDrawing.still(
+                            after, Face.FRONT, new Swatches(way.plan().fabrics(), pictures), "The cloth then, " + size);
+                    return new CutPage.Way(way.kind().name(), way.kind().words(), size, way.told(), picture);
+                })
+                .toList();
+        CutPage.Gone gone = new CutPage.Gone(
+                piece.id(), PageContext.field(context, "width"), PageContext.field(context, "length"));
+        room.show(
+                context,
+                new CutPage.WaysOn(room.frame(context, "It came out too small", "Cut"), cloth, told, gone, drawn));
+    }
+
+    private void take(Context context, String told, WayOn way) {
         ClothDocument was = cloth.document();
         ClothDocument now = new ClothDocument(
                 way.design(), Optional.of(way.plan()), List.of(), was.bench().withTicked(way.made()), was.life());
         room.store().cloths().save(cloth, LABEL, now);
-        PageContext.go(context, "/cut/" + cloth.id(), slip.told() + " " + String.join(" ", way.told()));
+        PageContext.go(context, "/cut/" + cloth.id(), told + " " + String.join(" ", way.told()));
     }
 
     private Optional<Size> real(Context context, Piece piece) {

@@ -156,8 +156,12 @@ public class CutPageTest {
                 .orElseThrow();
         String wrong = all("name=\"id\" value=\"([^\"]+)\"", piece(other)).get(0);
 
-        HttpResponse<String> answer =
-                visit.post(cut + "/wrong", "id", wrong, "short", "yes", "width", "3 in", "length", "3 in");
+        String[] told = {"id", wrong, "short", "yes", "width", "3 in", "length", "3 in", "way", ""};
+        String ways = visit.post(cut + "/wrong", told).body();
+        assertThat(ways).contains("is too small by", "How will you go on?", "<svg");
+        told[9] = all("name=\"way\" value=\"(\\w+)\"", ways).get(0);
+
+        HttpResponse<String> answer = visit.post(cut + "/wrong", told);
 
         assertThat(answer.headers().firstValue("Location").orElse("")).contains("is+too+small+by");
         assertThat(visit.page("/stash/stash.csv")).isEqualTo(stash);
