@@ -2,9 +2,7 @@
 // A photograph of scraps. Sizes are measured by the workroom; here corners and lines only follow the hand.
 (() => {
   // Says which picture was chosen, and that a very large one cannot be sent.
-  document.addEventListener("change", event => {
-    const input = event.target;
-    if (!(input.matches && input.matches(".pick input"))) return;
+  const picked = input => {
     const form = input.closest("form");
     const said = form.querySelector(".picked");
     form.querySelectorAll(".pick input").forEach(other => {
@@ -19,7 +17,12 @@
     } else {
       said.textContent = "Chosen: " + file.name + ". Now press “Read it”.";
     }
+  };
+  document.addEventListener("change", event => {
+    if (event.target.matches && event.target.matches(".pick input")) picked(event.target);
   });
+  // One that was chosen before this script was there.
+  document.querySelectorAll(".pick input").forEach(input => { if (input.files.length) picked(input); });
   document.addEventListener("submit", event => {
     if (!event.target.matches(".send")) return;
     const said = event.target.querySelector(".picked");
