@@ -123,11 +123,12 @@ class SewPageTest {
         var refused = visit.post(sew + "/measure", "step", seam[0], "width", narrower);
         assertThat(refused.statusCode()).isEqualTo(422);
         String real = less(sides[0]);
+        // What is planned next has nothing to do with this cloth, which is still for its box.
         visit.post("/gift");
         String page =
                 visit.post(sew + "/measure", "step", seam[0], "width", real).body();
         assertThat(page)
-                .contains("⅛ in narrower than planned", "Sew on as it is", "The cloth comes out", "it ties round");
+                .contains("⅛ in narrower than planned", "Sew on as it is", "The cloth comes out", "a box 12 × 9 × 4 in with the four-corner tie");
         var chosen = visit.post(sew + "/choose", "step", seam[0], "width", real, "height", sides[1], "way", "accept");
         assertThat(chosen.statusCode()).isEqualTo(303);
         assertThat(Visit.onward(chosen)).endsWith(sew);
