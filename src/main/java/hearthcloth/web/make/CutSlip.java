@@ -1,15 +1,12 @@
 package hearthcloth.web.make;
 
-import java.util.Map;
-import hearthcloth.web.kit.Swatches;
-import hearthcloth.web.cloth.ClothDrawing;
-import hearthcloth.measure.Ruler;
-import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Length;
-import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.DesignFit;
@@ -22,10 +19,13 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.web.cloth.ClothDrawing;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -85,7 +85,8 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
     private void goOn(Context context, Piece piece) {
         Set<String> ticked = cloth.document().bench().ticked();
         String patch = Miscut.next(plan, ticked, piece.id())
-                .orElseThrow(() -> new MeasureException("every patch of this piece is cut; untick the cut that went wrong"));
+                .orElseThrow(
+                        () -> new MeasureException("every patch of this piece is cut; untick the cut that went wrong"));
         Size measured = real(context, piece)
                 .orElseThrow(() -> new MeasureException("write what the patch measures now, across and along"));
         MiscutWays slip = new MiscutWays(
@@ -105,8 +106,8 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 ways.stream()
                         .filter(one -> one.kind().name().equals(asked))
                         .findFirst()
-                        .orElseThrow(() ->
-                                new MeasureException(slip.told() + " No way on was found with what is there")));
+                        .orElseThrow(
+                                () -> new MeasureException(slip.told() + " No way on was found with what is there")));
     }
 
     private void choose(Context context, Piece piece, String told, List<WayOn> ways) {
@@ -121,8 +122,8 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                     return new CutPage.Way(way.kind().name(), way.kind().words(), size, way.told(), picture);
                 })
                 .toList();
-        CutPage.Gone gone = new CutPage.Gone(
-                piece.id(), PageContext.field(context, "width"), PageContext.field(context, "length"));
+        CutPage.Gone gone =
+                new CutPage.Gone(piece.id(), PageContext.field(context, "width"), PageContext.field(context, "length"));
         room.show(
                 context,
                 new CutPage.WaysOn(room.frame(context, "It came out too small", "Cut"), cloth, told, gone, drawn));

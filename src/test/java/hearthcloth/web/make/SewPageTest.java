@@ -128,7 +128,11 @@ class SewPageTest {
         String page =
                 visit.post(sew + "/measure", "step", seam[0], "width", real).body();
         assertThat(page)
-                .contains("⅛ in narrower than planned", "Sew on as it is", "The cloth comes out", "a box 12 × 9 × 4 in with the four-corner tie");
+                .contains(
+                        "⅛ in narrower than planned",
+                        "Sew on as it is",
+                        "The cloth comes out",
+                        "a box 12 × 9 × 4 in with the four-corner tie");
         var chosen = visit.post(sew + "/choose", "step", seam[0], "width", real, "height", sides[1], "way", "accept");
         assertThat(chosen.statusCode()).isEqualTo(303);
         assertThat(Visit.onward(chosen)).endsWith(sew);
