@@ -74,9 +74,14 @@ public final class FloorScale {
         double pixels = focal.orElse(SheetFinder.USUAL_FOCAL) * Math.max(picture.width, picture.height);
         SheetStiffness stiffness = SheetStiffness.of(sheet);
         double seen = Math.hypot(found.deviation(), LEAST_PIXELS);
-        double corner = Math.hypot(seen, stiffness.cornerPixels(found.skew(), found.shortest()));
+        double bent = stiffness.cornerPixels(found.skew(), found.shortest());
         List<FloorPlane> planes =
-                new ArrayList<>(FloorPlane.variants(lens, found.corners(), sheet, found.size(), corner));
+                new ArrayList<>(FloorPlane.variants(lens, found.corners(), sheet, found.size(), seen));
+        if (bent > 0) {
+            // Only the corners again: lens and size are in the planes before.
+            planes.addAll(FloorPlane.variants(lens, found.corners(), sheet, found.size(), bent)
+                    .subList(1, SEEN - 1));
+        }
         planes.addAll(FloorPlane.lifted(lens, found.corners(), found.size(), pixels, stiffness.liftMm()));
         return new FloorScale(planes, found, picture);
     }

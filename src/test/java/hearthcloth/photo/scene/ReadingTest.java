@@ -36,8 +36,7 @@ class ReadingTest {
                 .isGreaterThanOrEqualTo(sure.size() * 17L / 20);
         assertThat(verdict.uses).filteredOn(use -> !use.doubted()).isNotEmpty().allSatisfy(use -> {
             assertThat(use.overMm()).isLessThan(0.25);
-            // Set in by what a plain sheet that is bent may hide: 0.893 at the least here, 0.9 before that was held.
-            assertThat(use.share()).isGreaterThan(0.88);
+            assertThat(use.share()).isGreaterThan(0.9);
         });
         assertThat(heard).isSorted().hasSizeGreaterThan(3);
     }
