@@ -23,6 +23,7 @@ import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
 import hearthcloth.words.BadInputException;
+import hearthcloth.words.Door;
 import hearthcloth.words.GiftWish;
 import hearthcloth.words.ListWords;
 import hearthcloth.words.OptionText;
@@ -30,9 +31,11 @@ import hearthcloth.words.PatchworkReader;
 import hearthcloth.words.PlacingReader;
 import hearthcloth.words.PlanBudget;
 import hearthcloth.words.Rulers;
-import hearthcloth.words.WishOptions;
+import hearthcloth.words.Usual;
 import hearthcloth.words.WishReader;
+import hearthcloth.words.WishWords;
 import hearthcloth.wrap.Placing;
+import hearthcloth.wrap.Slack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -147,7 +150,7 @@ final class PlanCommand implements Callable<Integer> {
     private String budget = "2s";
 
     /** For whom and on what the proposals are printed. */
-    private record Print(Optional<GiftWish> gift, Paper paper, Ruler ruler, GuideLength length) {}
+    private record Print(Optional<GiftWish> gift, Slack slack, Paper paper, Ruler ruler, GuideLength length) {}
 
     /** What is to be planned from what. */
     private record Wished(Stash stash, Wish wish, Optional<Patchwork> patchwork) {
@@ -174,14 +177,16 @@ final class PlanCommand implements Callable<Integer> {
         Paper sheet = text.word("--paper", paper, ruler.isMetric() ? Paper.A4 : Paper.LETTER);
         GuideLength length = text.word("--guide", guide, GuideLength.FULL);
         text.check();
-        Optional<GiftWish> bare = GiftWish.read(options.gift, options.tie, ruler.unit());
-        Placing placing = PlacingReader.read(options, bare.isPresent(), ruler.unit());
+        Optional<GiftWish> bare = GiftWish.read(options.gift(), options.tie(), ruler.unit());
+        WishWords words = options.words();
+        Placing placing = PlacingReader.read(words, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
-        Optional<Patchwork> patchwork = PatchworkReader.read(options);
-        Wish wish = new WishReader(options, read.stash(), ruler).wish(gift);
+        Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.SHELL);
+        WishReader reader = new WishReader(words, read.stash(), Usual.of(ruler), Door.SHELL);
+        Wish wish = reader.wish(gift);
         read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning)));
         Wished wished = new Wished(read.stash(), wish, patchwork);
-        return planned(wished, time, new Print(gift, sheet, ruler, length), folder);
+        return planned(wished, time, new Print(gift, reader.slack(), sheet, ruler, length), folder);
     }
 
     private StashFile.Read stash() {
@@ -263,7 +268,7 @@ final class PlanCommand implements Callable<Integer> {
         }
         PlanReport report = new PlanReport(shell.out(), print.ruler());
         report.stash(stash);
-        print.gift().ifPresent(report::gift);
+        print.gift().ifPresent(gift -> report.gift(gift, print.slack()));
         report.proposals(proposals, folder, print.gift());
     }
 }
