@@ -68,7 +68,7 @@ public final class WishReader {
 
     private Target target(Optional<GiftWish> gift) {
         if (words.has(WishField.SIZE) && gift.isPresent()) {
-            text.fault(WishField.SIZE.option(), "a size and a gift cannot both be wished; leave one of them out");
+            text.fault(WishField.SIZE.option(), "a size and a gift cannot both be wished; leave out the size or the gift");
         }
         Optional<Size> size = text.read(WishField.SIZE.option(), words.of(WishField.SIZE), Optional.empty(), this::cloth);
         return gift.map(wish -> new Target(Optional.of(Size.square(fitting(wish))), true))

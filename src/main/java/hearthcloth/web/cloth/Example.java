@@ -76,12 +76,15 @@ public final class Example {
         List<Piece> own = store.stash().whole().pieces().stream()
                 .filter(piece -> ExampleMark.isOn(piece.id()))
                 .toList();
-        if (!own.isEmpty()) {
-            store.stash().edit(new StashEdit("put the example away", own, List.of()));
-        }
-        store.cloths().all().stream()
-                .filter(cloth -> ExampleMark.isOn(cloth.id()))
-                .forEach(cloth -> store.cloths().remove(cloth.id()));
+        store.asOneChange("put the example away", () -> {
+            if (!own.isEmpty()) {
+                store.stash().edit(new StashEdit("put the example away", own, List.of()));
+            }
+            store.cloths().all().stream()
+                    .filter(cloth -> ExampleMark.isOn(cloth.id()))
+                    .forEach(cloth -> store.cloths().remove(cloth.id()));
+            return own;
+        });
         store.unset(ExampleMark.SETTING);
         Wished.keep(store, Purpose.NOTHING);
         PageContext.go(context, "/gift", "The example is deleted.");
