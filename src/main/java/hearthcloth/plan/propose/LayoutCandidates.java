@@ -21,7 +21,7 @@ import java.util.Set;
  * Every layout worth trying for a wish. What the wish gives is kept; what it leaves open is taken from the stash
  * (widths that scraps already have come first) and from what fits the size.
  */
-public final class LayoutCandidates {
+final class LayoutCandidates {
 
     /** More bars than anybody sews round one hearth; it stops a slip of the unit. */
     static final int MOST_BARS = 120;
@@ -34,7 +34,7 @@ public final class LayoutCandidates {
     private final Ruler ruler;
     private final ReadyLayouts ready;
 
-    public LayoutCandidates(Wish wish, Stash stash) {
+    LayoutCandidates(Wish wish, Stash stash) {
         this.wish = wish;
         this.making = wish.making();
         this.ruler = wish.preferences().ruler();
