@@ -22,7 +22,7 @@ import java.util.Set;
  * Every layout worth trying for a wish. What the wish gives is kept; what it leaves open is taken from the stash
  * (widths that scraps already have come first) and from what fits the size.
  */
-public final class LayoutCandidates {
+final class LayoutCandidates {
 
     /** More bars than anybody sews round one hearth; it stops a slip of the unit. */
     static final int MOST_BARS = 120;
@@ -36,7 +36,7 @@ public final class LayoutCandidates {
     private final ReadyLayouts ready;
     private final Idea idea;
 
-    public LayoutCandidates(Wish wish, Stash stash) {
+    LayoutCandidates(Wish wish, Stash stash) {
         this(wish, stash, Idea.none());
     }
 

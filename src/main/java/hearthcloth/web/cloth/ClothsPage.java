@@ -59,7 +59,7 @@ public final class ClothsPage {
 
     private void show(Context context) {
         List<ClothCard> cards = ClothCard.all(room, room.store().cloths().all());
-        room.show(context, new View(room.frame(context, "Your cloths", "Cloths"), cards));
+        room.show(context, new View(room.frame(context, "What you made", "Made"), cards));
     }
 
     private void compare(Context context) {
@@ -72,7 +72,7 @@ public final class ClothsPage {
             PageContext.go(context, "/cloths", "Choose two cloths or more to see them side by side.");
             return;
         }
-        room.show(context, new SideBySide(room.frame(context, "Side by side", "Cloths"), cards));
+        room.show(context, new SideBySide(room.frame(context, "Side by side", "Made"), cards));
     }
 
     private SavedCloth cloth(Context context) {
