@@ -9,24 +9,13 @@ public record Bend(Rule rule, String what) {
 
     /** The rules, the one that is bent most readily first. */
     public enum Rule {
-        COLOURS("colours"),
-        MIDDLE("middle"),
-        BARS("bars"),
-        ROUNDS("rounds"),
-        JOINS("joins"),
-        HEARTH("hearth"),
-        ORDER("order"),
-        SIZE("size");
-
-        private final String word;
-
-        Rule(String word) {
-            this.word = word;
-        }
-
-        /** The field of the guideline file. */
-        public String word() {
-            return word;
-        }
+        COLOURS,
+        MIDDLE,
+        BARS,
+        ROUNDS,
+        JOINS,
+        HEARTH,
+        ORDER,
+        SIZE
     }
 }

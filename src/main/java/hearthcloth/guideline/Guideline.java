@@ -52,9 +52,4 @@ public record Guideline(Told told, SizeRule size, ShapeRule shape, ColourRule co
 
     /** Seam, hem and margins, and how bars may be joined. */
     public record SewingRule(Making making, PiecingRules joins) {}
-
-    /** The same idea with other words. */
-    public Guideline toldAs(Told other) {
-        return new Guideline(other, size, shape, colours, sewing);
-    }
 }

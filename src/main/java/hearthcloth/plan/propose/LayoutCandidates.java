@@ -36,11 +36,7 @@ final class LayoutCandidates {
     private final ReadyLayouts ready;
     private final Idea idea;
 
-    LayoutCandidates(Wish wish, Stash stash) {
-        this(wish, stash, Idea.none());
-    }
-
-    /** Held to the rules of an idea as well. */
+    /** The layouts for a wish that is held to an idea as well. */
     LayoutCandidates(Wish wish, Stash stash, Idea idea) {
         this.idea = idea;
         this.wish = wish;

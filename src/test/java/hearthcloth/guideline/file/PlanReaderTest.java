@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
+import hearthcloth.guideline.Bend;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.guideline.GuidelineCheck;
 import hearthcloth.guideline.SentCloth;
@@ -59,7 +60,7 @@ class PlanReaderTest {
                         taken.sewing(Optional.empty()));
                 assertThat(new GuidelineCheck(GuidelineFileTest.read(GuidelineFile.write(guideline)))
                                 .bends(plan.cloth(), plan.fabrics(), Optional.empty()))
-                        .filteredOn(bend -> !bend.rule().word().equals("bars"))
+                        .filteredOn(bend -> bend.rule() != Bend.Rule.BARS)
                         .isEmpty();
             }
         }
