@@ -194,6 +194,16 @@ final class WishOptions {
     @Nullable
     private String seed;
 
+    /** How many cloths, as typed. */
+    @Nullable String proposals() {
+        return proposals;
+    }
+
+    /** The seed, as typed. */
+    @Nullable String seed() {
+        return seed;
+    }
+
     @Nullable
     String gift() {
         return gift;

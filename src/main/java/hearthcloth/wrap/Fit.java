@@ -62,7 +62,7 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
     }
 
     /** True when no part of the gift stays bare. */
-    public boolean isCovered() {
+    boolean isCovered() {
         return answers.stream()
                 .filter(answer -> answer.reason() == Reason.COVER)
                 .allMatch(Answer::enough);
@@ -99,7 +99,7 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
     }
 
     /** The smallest cloth of these proportions that would do, with the gift placed in the same way. */
-    public Size wouldDo() {
+    Size wouldDo() {
         return tie.smallest(gift, tail, cloth, placing);
     }
 

@@ -11,20 +11,12 @@ public sealed interface ClothFact {
     /** The fact that takes this one back. */
     ClothFact reversed();
 
-    /** As the journal keeps it. */
-    String text();
-
     /** Its document was edited. */
     record Edited(DocumentEdit edit) implements ClothFact {
 
         @Override
         public Edited reversed() {
             return new Edited(edit.reversed());
-        }
-
-        @Override
-        public String text() {
-            return edit.text();
         }
     }
 
@@ -36,7 +28,7 @@ public sealed interface ClothFact {
             return new Renamed(is, was);
         }
 
-        @Override
+        /** As the journal keeps it. */
         public String text() {
             return Json.text(new Written(null, null, null, null, this));
         }
@@ -55,7 +47,7 @@ public sealed interface ClothFact {
             return new Stands(name, document, version, !comes);
         }
 
-        @Override
+        /** As the journal keeps it. */
         public String text() {
             return Json.text(new Written(comes, name, document, version, null));
         }
@@ -83,7 +75,7 @@ public sealed interface ClothFact {
             Renamed renamed) {}
 
     /**
-     * Reads what {@link #text} wrote.
+     * Reads what the journal keeps.
      *
      * @throws StoreException where it cannot be read
      */

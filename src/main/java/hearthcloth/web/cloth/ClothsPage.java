@@ -63,7 +63,7 @@ public final class ClothsPage {
     private void show(Context context) {
         List<ClothCard> cards = ClothCard.all(room, room.store().cloths().all());
         room.show(context, new View(
-                        room.frame(context, "Your cloths", "Cloths"),
+                        room.frame(context, "What you made", "Made"),
                         cards,
                         new ClothBench.History(
                                 book().undoable().orElse(""), book().redoable().orElse(""))));
@@ -92,7 +92,7 @@ public final class ClothsPage {
             PageContext.go(context, "/cloths", "Choose two cloths or more to see them side by side.");
             return;
         }
-        room.show(context, new SideBySide(room.frame(context, "Side by side", "Cloths"), cards));
+        room.show(context, new SideBySide(room.frame(context, "Side by side", "Made"), cards));
     }
 
     private SavedCloth cloth(Context context) {
