@@ -185,4 +185,14 @@ public final class WishOptions {
     @Option(names = "--seed", paramLabel = "N", description = "Another number, other chances: a whole number; 1.")
     @Nullable
     String seed;
+
+    /** How many cloths, as typed. */
+    public @Nullable String proposals() {
+        return proposals;
+    }
+
+    /** The seed, as typed. */
+    public @Nullable String seed() {
+        return seed;
+    }
 }
