@@ -201,7 +201,7 @@ class OptionTextTest {
         assertThat(placed(true)).isEqualTo(Placing.CENTRED);
         words = words.with(WishField.OUTSIDE, "back");
         words = words.with(WishField.TURNED, "3");
-        words = words.with(WishField.OFF_MIDDLE, "2,5 cm left, 3 away); 1 cm right";
+        words = words.with(WishField.OFF_MIDDLE, "2,5 cm left, 3 away; 1 cm right");
         assertThat(placed(true))
                 .isEqualTo(new Placing(Length.mm(-15), Length.cm(3), 3, Face.BACK));
         words = words.with(WishField.OFF_MIDDLE, "2 near");
