@@ -1,5 +1,7 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.making.Margins;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.SvgWriter;
@@ -7,7 +9,9 @@ import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Design;
+import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothBook;
@@ -25,6 +29,7 @@ import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -94,7 +99,7 @@ public final class ClothPage {
                 saved,
                 room.store().atHand().freeFor(saved.id()),
                 room.store().swatches().across(),
-                room.settings(),
+                ClothAsked.settings(room, saved),
                 Wished.of(room.store(), saved),
                 at);
     }
@@ -109,7 +114,7 @@ public final class ClothPage {
                 new ClothBench.History(
                         book().undoable(id).orElse(""), book().redoable(id).orElse("")),
                 part ? said : "",
-                room.store().atHand().warnings(id));
+                warnings(view.saved()));
         room.show(
                 context,
                 part ? bench : new View(room.frame(context, view.saved().name(), "Cloth"), bench));
@@ -119,7 +124,7 @@ public final class ClothPage {
     private void tied(Context context) {
         SavedCloth saved = saved(context);
         Purpose wished = Wished.of(room.store(), saved);
-        Settings settings = room.settings();
+        Settings settings = ClothAsked.settings(room, saved);
         Optional<TiedGift> tied = saved.document()
                 .plan()
                 .flatMap(plan -> new PlanFolder(
@@ -152,7 +157,7 @@ public final class ClothPage {
         SavedCloth saved = current(context);
         ClothView before = view(context, saved);
         ClothChanges changes = new ClothChanges(
-                before, before.stash(), room.settings().bare(), name -> PageContext.field(context, name));
+                before, before.stash(), before.settings().bare(), name -> PageContext.field(context, name));
         ClothChanges.Change change = changes.read();
         SavedCloth after = settle(saved, change.label(), change.design(), before.stash());
         answer(context, view(context, after).since(before));
@@ -178,7 +183,7 @@ public final class ClothPage {
                         saved,
                         label,
                         DesignPlanning.settled(
-                                saved, design, stash, room.settings().ruler()));
+                                saved, design, stash, ClothAsked.settings(room, saved).ruler()));
     }
 
     /** Colours planned again; what is locked stays. */
@@ -191,7 +196,7 @@ public final class ClothPage {
                 .filter(i -> locked.stream().anyMatch(name -> before.number(name) == i))
                 .boxed()
                 .collect(Collectors.toSet());
-        DesignFit settling = new DesignFit(before.stash(), room.settings().ruler());
+        DesignFit settling = new DesignFit(before.stash(), before.settings().ruler());
         Design other = settling.again(
                         was.design(),
                         kept,
@@ -209,9 +214,9 @@ public final class ClothPage {
         SavedCloth saved = current(context);
         ClothDocument planned = DesignPlanning.settled(
                 saved,
-                saved.document().design(),
+                onHerRuler(saved.document()),
                 room.store().atHand().freeFor(saved.id()),
-                room.settings().ruler());
+                isOnHerRuler(saved) ? room.settings().ruler() : ClothAsked.settings(room, saved).ruler());
         Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
         Set<String> ticked = new HashSet<>(planned.bench().ticked());
         ticked.removeAll(stale);
@@ -221,6 +226,36 @@ public final class ClothPage {
                 ? "Planned again from what is in the stash."
                 : "You don't have enough fabric for it; change a bar or a width.";
         answer(context, said + (stale.isEmpty() ? "" : TICKS_GONE));
+    }
+
+    /** What nothing is cut of yet is planned again to the marks of the ruler she uses now. */
+    private Design onHerRuler(ClothDocument document) {
+        Making making = document.design().making();
+        Margins margins = new Margins(
+                making.leeway(), making.trim(), room.settings().ruler().step());
+        return document.bench().ticked().isEmpty()
+                ? new DesignEdits(document.design())
+                        .making(new Making(making.seam(), making.hem(), margins, making.fell()))
+                : document.design();
+    }
+
+    private boolean isOnHerRuler(SavedCloth saved) {
+        return ClothAsked.settings(room, saved).ruler() == room.settings().ruler()
+                || saved.document().bench().ticked().isEmpty();
+    }
+
+    /** What she should know of the cloth, besides what has become of its pieces: that it is measured by another ruler. */
+    private List<String> warnings(SavedCloth saved) {
+        List<String> warnings = new ArrayList<>(room.store().atHand().warnings(saved.id()));
+        Ruler own = ClothAsked.settings(room, saved).ruler();
+        if (own != room.settings().ruler()) {
+            boolean begun = saved.document().life().stage() != ClothDocument.Stage.DESIGNED
+                    || !saved.document().bench().ticked().isEmpty();
+            String unit = own.isMetric() ? "centimetres" : "inches";
+            warnings.add("This cloth is measured in " + unit + (begun ? ", as it is cut." : ", as it was planned. Plan it"
+                    + " again to have it on the ruler you use now."));
+        }
+        return warnings;
     }
 
     private void lock(Context context) {
@@ -278,7 +313,8 @@ public final class ClothPage {
                 was.plan(),
                 was.lacking(),
                 ClothDocument.Bench.CLEAR.withLocked(was.bench().locked()),
-                ClothDocument.Life.begun(Wished.of(room.store(), saved)));
+                ClothDocument.Life.begun(Wished.of(room.store(), saved))
+                        .onPaper(ClothAsked.settings(room, saved).paper().word()));
         book().keep(id, saved.name() + ", another", copy);
         PageContext.go(context, "/cloth/" + id, "This is a copy; the first stays as it was.");
     }

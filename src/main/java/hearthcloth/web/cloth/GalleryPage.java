@@ -260,7 +260,13 @@ public final class GalleryPage {
         String id = NewCloth.id(example);
         boolean free = plan.cloth().isFree();
         Design design = free ? Design.undivided(plan) : DesignEdits.settled(plan, WishForm.order(plan));
-        room.store().cloths().keep(id, plan.story().title(), ClothDocument.of(design, plan, Wished.of(room.store())));
+        ClothDocument kept = ClothDocument.of(design, plan, Wished.of(room.store()));
+        room.store()
+                .cloths()
+                .keep(
+                        id,
+                        plan.story().title(),
+                        kept.with(kept.life().onPaper(room.settings().paper().word())));
         String said = "Kept among your cloths." + (free ? "" : " Tap any bar to change it.");
         PageContext.go(context, "/cloth/" + id, said);
     }

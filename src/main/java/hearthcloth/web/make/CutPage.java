@@ -16,6 +16,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
 import io.javalin.http.Context;
 import java.util.HashSet;
@@ -143,7 +144,8 @@ public final class CutPage {
     private Sheet sheet(Context context) {
         SavedCloth cloth = asked.cloth(context);
         Plan plan = ClothAsked.plan(cloth);
-        Guide guide = Guide.of(plan, room.settings().ruler());
+        Settings settings = ClothAsked.settings(room, cloth);
+        Guide guide = Guide.of(plan, settings.ruler());
         List<PieceTask> tasks = guide.cutting();
         Set<String> ticked = cloth.document().bench().ticked();
         int done = (int) tasks.stream().filter(task -> isCut(task, ticked)).count();
@@ -153,11 +155,11 @@ public final class CutPage {
         int at = asked.matches("\\d{1,4}") ? Math.min(Integer.parseInt(asked), tasks.size() - 1) : first(tasks, ticked);
         PieceTask task = tasks.get(at);
         PlanFolder drawn =
-                new PlanFolder(plan, room.settings().ruler(), room.settings().paper());
+                new PlanFolder(plan, settings.ruler(), settings.paper());
         List<Line> lines = task.lines().stream()
                 .map(line -> new Line(
                         line.number(),
-                        room.settings().ruler().write(line.measure(), Rounding.UP),
+                        settings.ruler().write(line.measure(), Rounding.UP),
                         line.sentence(),
                         ticked.contains(key(task, line.number()))))
                 .toList();
