@@ -188,6 +188,7 @@ final class RandomMaker {
                 .ways(STEPS, way -> {});
         if (!ways.isEmpty()) {
             WayOn way = ways.get(random.nextInt(ways.size()));
+            sameNames(plan(cloth), way.plan());
             ClothDocument was = cloth.document();
             store.cloths()
                     .save(
@@ -200,6 +201,31 @@ final class RandomMaker {
                                     was.bench().withTicked(way.made()),
                                     was.life()));
         }
+    }
+
+    /** A patch that lies where it lay keeps its name, where its bar has as many parts of the same sizes as before. */
+    private static void sameNames(Plan before, Plan after) {
+        Map<String, String> names = new TreeMap<>();
+        before.sources().forEach((patch, source) -> names.put(place(source), patch));
+        after.sources().forEach((patch, source) -> {
+            String was = names.get(place(source));
+            if (was != null && partsOf(before, was).equals(partsOf(after, patch))) {
+                assertThat(patch).as("the name of a patch").isEqualTo(was);
+            }
+        });
+    }
+
+    private static String place(Plan.Source source) {
+        return source.from().piece().id() + " " + source.kept().at();
+    }
+
+    /** Where the parts of the patch's bar lie, in no order. */
+    private static Set<String> partsOf(Plan plan, String patch) {
+        String bar = patch.replaceFirst("\\..*", "");
+        return plan.sources().entrySet().stream()
+                .filter(one -> one.getKey().replaceFirst("\\..*", "").equals(bar))
+                .map(one -> bar + " " + place(one.getValue()))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private void cut(SavedCloth cloth) {

@@ -1,7 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.cloth.making.Making;
-import hearthcloth.cloth.making.Margins;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.SvgWriter;
@@ -9,9 +7,7 @@ import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.picture.Weight;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Design;
-import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothBook;
@@ -29,7 +25,6 @@ import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -114,7 +109,7 @@ public final class ClothPage {
                 new ClothBench.History(
                         book().undoable(id).orElse(""), book().redoable(id).orElse("")),
                 part ? said : "",
-                warnings(view.saved()));
+                new OwnRuler(room, view.saved()).warnings());
         room.show(
                 context,
                 part ? bench : new View(room.frame(context, view.saved().name(), "Cloth"), bench));
@@ -212,11 +207,8 @@ public final class ClothPage {
     /** The same design, cut from what is in the stash now. */
     private void replan(Context context) {
         SavedCloth saved = current(context);
-        ClothDocument planned = DesignPlanning.settled(
-                saved,
-                onHerRuler(saved.document()),
-                room.store().atHand().freeFor(saved.id()),
-                isOnHerRuler(saved) ? room.settings().ruler() : ClothAsked.settings(room, saved).ruler());
+        ClothDocument planned =
+                new OwnRuler(room, saved).again(room.store().atHand().freeFor(saved.id()));
         Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
         Set<String> ticked = new HashSet<>(planned.bench().ticked());
         ticked.removeAll(stale);
@@ -226,36 +218,6 @@ public final class ClothPage {
                 ? "Planned again from what is in the stash."
                 : "You don't have enough fabric for it; change a bar or a width.";
         answer(context, said + (stale.isEmpty() ? "" : TICKS_GONE));
-    }
-
-    /** What nothing is cut of yet is planned again to the marks of the ruler she uses now. */
-    private Design onHerRuler(ClothDocument document) {
-        Making making = document.design().making();
-        Margins margins = new Margins(
-                making.leeway(), making.trim(), room.settings().ruler().step());
-        return document.bench().ticked().isEmpty()
-                ? new DesignEdits(document.design())
-                        .making(new Making(making.seam(), making.hem(), margins, making.fell()))
-                : document.design();
-    }
-
-    private boolean isOnHerRuler(SavedCloth saved) {
-        return ClothAsked.settings(room, saved).ruler() == room.settings().ruler()
-                || saved.document().bench().ticked().isEmpty();
-    }
-
-    /** What she should know of the cloth, besides what has become of its pieces: that it is measured by another ruler. */
-    private List<String> warnings(SavedCloth saved) {
-        List<String> warnings = new ArrayList<>(room.store().atHand().warnings(saved.id()));
-        Ruler own = ClothAsked.settings(room, saved).ruler();
-        if (own != room.settings().ruler()) {
-            boolean begun = saved.document().life().stage() != ClothDocument.Stage.DESIGNED
-                    || !saved.document().bench().ticked().isEmpty();
-            String unit = own.isMetric() ? "centimetres" : "inches";
-            warnings.add("This cloth is measured in " + unit + (begun ? ", as it is cut." : ", as it was planned. Plan it"
-                    + " again to have it on the ruler you use now."));
-        }
-        return warnings;
     }
 
     private void lock(Context context) {

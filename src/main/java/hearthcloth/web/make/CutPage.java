@@ -4,6 +4,7 @@ import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
+import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
@@ -49,6 +50,11 @@ public final class CutPage {
             List<Line> lines,
             List<String> cautions,
             boolean cut) {
+
+        /** Whether its cuts can be ticked: before all is cut, and later those that planning again has asked for. */
+        public boolean isTickable() {
+            return !cut || isAskedLater(cloth, task.cut());
+        }
 
         /** How far cutting has come; a piece that is used as it is counts as done, to be shown and spoken. */
         public String progress() {
@@ -191,13 +197,27 @@ public final class CutPage {
         return task.cut().piece().id() + ":" + number;
     }
 
+    /** Whether the piece is cut for a plan that was made again while sewing. */
+    private static boolean isAskedLater(SavedCloth cloth, PieceCut piece) {
+        return cloth.document().life().stage() == Stage.CUT
+                && !piece.past()
+                && ClothAsked.plan(cloth).cuts().stream().anyMatch(PieceCut::past);
+    }
+
     private static boolean isCut(PieceTask task, Set<String> ticked) {
-        return task.lines().stream().allMatch(line -> ticked.contains(key(task, line.number())));
+        return task.cut().past()
+                || task.lines().stream().allMatch(line -> ticked.contains(key(task, line.number())));
     }
 
     private void tick(Context context) {
-        SavedCloth cloth = designed(context);
+        SavedCloth cloth = asked.cloth(context);
         String key = PageContext.field(context, "cut");
+        boolean isLater = ClothAsked.plan(cloth).cuts().stream()
+                .filter(cut -> key.startsWith(cut.piece().id() + ":"))
+                .anyMatch(cut -> isAskedLater(cloth, cut));
+        if (!isLater) {
+            designed(context);
+        }
         if (!key.matches("[\\w.-]{1,60}:\\d{1,3}")) {
             throw new MeasureException("there is no such cut");
         }
