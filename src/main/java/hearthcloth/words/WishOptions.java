@@ -185,4 +185,9 @@ public final class WishOptions {
     @Option(names = "--seed", paramLabel = "N", description = "Another number, other chances: a whole number; 1.")
     @Nullable
     String seed;
+
+    /** The seed as typed, for commands that plan more than one cloth. */
+    public @Nullable String seed() {
+        return seed;
+    }
 }
