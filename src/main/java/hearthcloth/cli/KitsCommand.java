@@ -21,8 +21,9 @@ import hearthcloth.words.ListWords;
 import hearthcloth.words.OptionText;
 import hearthcloth.words.PlanBudget;
 import hearthcloth.words.Rulers;
+import hearthcloth.words.WishField;
 import hearthcloth.words.WishList;
-import hearthcloth.words.WishOptions;
+import hearthcloth.words.WishWords;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -178,7 +179,9 @@ final class KitsCommand implements Callable<Integer> {
     }
 
     private List<WishList.Line> lines(StashFile.Read read, Ruler ruler) {
-        WishList list = new WishList(options, read.stash(), ruler);
+        WishWords common =
+                options.words().with(WishField.GIFT, options.gift()).with(WishField.TIE, options.tie());
+        WishList list = new WishList(common, read.stash(), ruler);
         if (wishes != null && students != null) {
             throw new BadInputException(
                     "--students: a list says how many cloths there are; leave out --students or --wishes.");

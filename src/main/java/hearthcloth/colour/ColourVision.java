@@ -43,7 +43,7 @@ public enum ColourVision {
     }
 
     /** The least difference of two colours to any of these eyes: what a legend can count on. */
-    public static double leastDifference(Colour one, Colour two) {
+    static double leastDifference(Colour one, Colour two) {
         double least = Double.POSITIVE_INFINITY;
         for (ColourVision vision : values()) {
             least = Math.min(least, vision.difference(one, two));

@@ -51,7 +51,7 @@ public record StashEdit(String label, List<Piece> gone, List<Piece> come, Along 
      * @param pieces their ids
      * @param on false where they are given back
      */
-    public record SetAside(List<String> pieces, boolean on) {
+    record SetAside(List<String> pieces, boolean on) {
         public SetAside {
             pieces = List.copyOf(pieces);
         }

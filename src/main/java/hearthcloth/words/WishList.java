@@ -7,16 +7,14 @@ import hearthcloth.stash.Csv;
 import hearthcloth.stash.Problem;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 
 /**
  * A list of cloths as comma-separated text: a line a cloth, with the columns {@code name}, {@code gift} or {@code size}, and
@@ -31,7 +29,7 @@ public final class WishList {
     private static final Set<String> YES = Set.of("yes", "y", "true", "1", "x");
     private static final Set<String> NO = Set.of("no", "n", "false", "0");
 
-    private final WishOptions common;
+    private final WishWords common;
     private final Stash stash;
     private final Ruler ruler;
     private final List<String> faults = new ArrayList<>();
@@ -55,7 +53,12 @@ public final class WishList {
         }
     }
 
-    public WishList(WishOptions common, Stash stash, Ruler ruler) {
+    /**
+     * A list.
+     *
+     * @param common what is wished for all
+     */
+    public WishList(WishWords common, Stash stash, Ruler ruler) {
         this.common = common;
         this.stash = stash;
         this.ruler = ruler;
@@ -64,7 +67,8 @@ public final class WishList {
     /** So many cloths, all as the command wishes them. */
     public List<Line> students(int count) {
         List<Line> lines = new ArrayList<>();
-        Map<String, String> wishes = commonly();
+        Map<WishField, String> wishes = new EnumMap<>(WishField.class);
+        wishes.putAll(common.given());
         try {
             requireExtent(wishes);
             for (int i = 1; i <= count; i++) {
@@ -114,7 +118,9 @@ public final class WishList {
 
     private List<String> columns(Csv.Row header, String shown) {
         List<String> known = new ArrayList<>(List.of(NAME));
-        spec(new WishOptions()).options().forEach(option -> known.add(plain(option)));
+        for (WishField field : WishField.values()) {
+            known.add(word(field));
+        }
         List<String> columns = new ArrayList<>();
         for (String cell : header.cells()) {
             String word = cell.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
@@ -137,7 +143,8 @@ public final class WishList {
 
     private Optional<Line> cloth(Csv.Row row, List<String> columns, String shown, Set<String> names) {
         String where = shown + ", line " + row.line();
-        Map<String, String> wishes = commonly();
+        Map<WishField, String> wishes = new EnumMap<>(WishField.class);
+        wishes.putAll(common.given());
         String name = "";
         for (int i = 0; i < row.cells().size(); i++) {
             String cell = ListWords.line(row.cells().get(i)).strip();
@@ -148,7 +155,7 @@ public final class WishList {
             } else if (column.equals(NAME)) {
                 name = cell;
             } else if (!cell.isEmpty()) {
-                put(wishes, column, cell);
+                field(column).ifPresent(field -> put(wishes, field, cell));
             }
         }
         if (name.isEmpty()) {
@@ -161,17 +168,27 @@ public final class WishList {
     }
 
     /** One of two that exclude each other, said in the list, takes the place of the other said for all. */
-    private static void put(Map<String, String> wishes, String column, String cell) {
-        if (column.equals("size")) {
-            wishes.remove("gift");
-            wishes.remove("tie");
-        } else if (column.equals("gift")) {
-            wishes.remove("size");
+    private static void put(Map<WishField, String> wishes, WishField field, String cell) {
+        if (field == WishField.SIZE) {
+            wishes.remove(WishField.GIFT);
+            wishes.remove(WishField.TIE);
+        } else if (field == WishField.GIFT) {
+            wishes.remove(WishField.SIZE);
         }
-        wishes.put(column, cell);
+        wishes.put(field, cell);
     }
 
-    private Optional<Line> line(String where, String name, Map<String, String> wishes) {
+    private static Optional<WishField> field(String column) {
+        return Arrays.stream(WishField.values())
+                .filter(field -> word(field).equals(column))
+                .findFirst();
+    }
+
+    private static String word(WishField field) {
+        return field.option().replaceFirst("^--", "");
+    }
+
+    private Optional<Line> line(String where, String name, Map<WishField, String> wishes) {
         try {
             requireExtent(wishes);
             return Optional.of(line(name, wishes));
@@ -181,67 +198,40 @@ public final class WishList {
         }
     }
 
-    private static void requireExtent(Map<String, String> wishes) {
-        boolean shaped = wishes.keySet().containsAll(Set.of("hearth", "bars", "rounds"));
-        if (!wishes.containsKey("size") && !wishes.containsKey("gift") && !shaped) {
+    private static void requireExtent(Map<WishField, String> wishes) {
+        boolean shaped = wishes.keySet().containsAll(Set.of(WishField.HEARTH, WishField.BARS, WishField.ROUNDS));
+        if (!wishes.containsKey(WishField.SIZE) && !wishes.containsKey(WishField.GIFT) && !shaped) {
             throw new BadInputException("--size: how large is not said; write a size such as 16 in, or a gift.");
         }
     }
 
-    private Line line(String name, Map<String, String> wishes) {
-        WishOptions options = options(wishes);
-        Optional<GiftWish> bare = GiftWish.read(options.gift, options.tie, ruler.unit());
-        var placing = PlacingReader.read(options, bare.isPresent(), ruler.unit());
+    private Line line(String name, Map<WishField, String> wishes) {
+        WishWords words = words(wishes);
+        Optional<GiftWish> bare =
+                GiftWish.read(words.of(WishField.GIFT), words.of(WishField.TIE), ruler.unit());
+        var placing = PlacingReader.read(words, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
-        Optional<Patchwork> patchwork = PatchworkReader.read(options);
-        return new Line(name, new WishReader(options, stash, ruler).wish(gift), patchwork, gift);
+        Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.SHELL);
+        WishReader reader = new WishReader(words, stash, Usual.of(ruler), Door.SHELL);
+        return new Line(name, reader.wish(gift), patchwork, gift);
     }
 
-    private static CommandSpec spec(WishOptions options) {
-        return CommandSpec.forAnnotatedObject(options);
-    }
-
-    private static String plain(OptionSpec option) {
-        return option.longestName().replaceFirst("^--", "");
-    }
-
-    /** What the command wishes for all of them. */
-    private Map<String, String> commonly() {
-        Map<String, String> wishes = new LinkedHashMap<>();
-        for (OptionSpec option : spec(common).options()) {
-            Object value = option.getValue();
-            if (value instanceof String text) {
-                wishes.put(plain(option), text);
-            } else if (Boolean.TRUE.equals(value)) {
-                wishes.put(plain(option), "yes");
-            }
+    /** The wishes; scraps are wished where the word is there at all. */
+    private static WishWords words(Map<WishField, String> wishes) {
+        Map<WishField, String> said = new EnumMap<>(WishField.class);
+        said.putAll(wishes);
+        String free = said.get(WishField.FREE);
+        if (free != null && !isYes(free)) {
+            said.remove(WishField.FREE);
         }
-        return wishes;
+        return new WishWords(said);
     }
 
-    private static WishOptions options(Map<String, String> wishes) {
-        WishOptions options = new WishOptions();
-        CommandLine line = new CommandLine(spec(options));
-        List<String> args = new ArrayList<>();
-        for (OptionSpec option : line.getCommandSpec().options()) {
-            String cell = wishes.get(plain(option));
-            if (cell != null && option.arity().max() == 0) {
-                if (isYes(option, cell)) {
-                    args.add(option.longestName());
-                }
-            } else if (cell != null) {
-                args.add(option.longestName() + "=" + cell);
-            }
-        }
-        line.setExpandAtFiles(false).parseArgs(args.toArray(String[]::new));
-        return options;
-    }
-
-    private static boolean isYes(OptionSpec option, String cell) {
+    private static boolean isYes(String cell) {
         String word = cell.toLowerCase(Locale.ROOT);
         if (!YES.contains(word) && !NO.contains(word)) {
             throw new BadInputException(
-                    option.longestName() + ": \"" + ListWords.plain(cell) + "\" will not do; write yes or no.");
+                    WishField.FREE.option() + ": \"" + ListWords.plain(cell) + "\" will not do; write yes or no.");
         }
         return YES.contains(word);
     }

@@ -17,12 +17,12 @@ public record Change(long number, String label, Set<Thing> touched, long undone)
         touched = Set.copyOf(touched);
     }
 
-    public boolean isInForce() {
+    boolean isInForce() {
         return undone == 0;
     }
 
     /** The same change, taken back by the undo of that number, or in force again where it is 0. */
-    public Change undoneBy(long undo) {
+    Change undoneBy(long undo) {
         return new Change(number, label, touched, undo);
     }
 }

@@ -32,7 +32,7 @@ public record Promises(List<Counting> cloths) {
     }
 
     /** The names of the cloths that count on this piece. */
-    public List<String> countingOn(Piece piece) {
+    List<String> countingOn(Piece piece) {
         return cloths.stream()
                 .filter(one -> one.pieces().contains(piece))
                 .map(Counting::name)

@@ -54,7 +54,7 @@ public record StashAtHand(Stash stash, Set<String> aside, Promises promises) {
     }
 
     /** The pieces the cloth counts on that were set aside since it was planned. */
-    public List<Piece> setAsideOf(String cloth) {
+    List<Piece> setAsideOf(String cloth) {
         return promises.cloths().stream()
                 .filter(one -> one.cloth().equals(cloth))
                 .flatMap(one -> one.pieces().stream())

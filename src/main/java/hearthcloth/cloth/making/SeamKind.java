@@ -78,7 +78,7 @@ public record SeamKind(String name, Build build, Length narrow, Length wide, Len
     }
 
     /** 5 + 10 mm, the same in metric units. Source: docs/sources.md#felled-metric. */
-    public static SeamKind felledMetric() {
+    static SeamKind felledMetric() {
         return felled(Length.mm(5), Length.mm(10));
     }
 

@@ -1,7 +1,7 @@
 package hearthcloth.cutstock.join;
 
 /** A bar's parts while it is being pieced: the strip of each, how much is cut, and how much could be cut at most. */
-public final class BarParts {
+final class BarParts {
 
     final int[] source;
     final long[] cut;

@@ -44,7 +44,7 @@ public final class JoinBounds {
     }
 
     /** The fewest strips that cover a bar; more than there are strips if all of them do not cover it. */
-    public int fewestParts(long bar) {
+    int fewestParts(long bar) {
         for (int k = 1; k < sums.length; k++) {
             if (sums[k] - loss * (k - 1) >= bar) {
                 return k;

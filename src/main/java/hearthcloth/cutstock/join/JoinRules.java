@@ -1,7 +1,7 @@
 package hearthcloth.cutstock.join;
 
 /** Where joins may lie. */
-public interface JoinRules {
+interface JoinRules {
 
     /** No rule at all. */
     JoinRules NONE = new JoinRules() {

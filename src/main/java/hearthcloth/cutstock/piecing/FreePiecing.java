@@ -212,7 +212,11 @@ public final class FreePiecing {
             boolean done = false;
             for (int start = 0; !done && (start == 0 || !spent.getAsBoolean()); start++) {
                 SeveralCoverings coverings = new SeveralCoverings(heap, widths, heights, price, spent, seed + start);
-                coverings.begin(start == 0);
+                if (start == 0) {
+                    coverings.begin();
+                } else {
+                    coverings.beginShuffled();
+                }
                 offer(coverings);
                 while (!coverings.done() && !coverings.stuck() && !spent.getAsBoolean()) {
                     if (coverings.rework()) {

@@ -57,7 +57,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
      * @param half half its width, in millimetres
      * @param colours of what lies on the middle of each stretch, one fewer than there are points
      */
-    public record Strand(List<Corner> line, double half, List<String> colours) {
+    record Strand(List<Corner> line, double half, List<String> colours) {
         public Strand {
             line = List.copyOf(line);
             colours = List.copyOf(colours);

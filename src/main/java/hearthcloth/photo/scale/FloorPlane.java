@@ -78,7 +78,7 @@ public final class FloorPlane {
      *
      * @param cornerDeviation of the sheet's corners, in pixels
      */
-    public static List<FloorPlane> variants(
+    static List<FloorPlane> variants(
             LensModel lens, List<Point> corners, ReferenceSheet sheet, Turned size, double cornerDeviation) {
         List<FloorPlane> out = new ArrayList<>();
         out.add(of(lens, corners, size.width(), size.height()));

@@ -26,7 +26,7 @@ public record PlanFigures(int joins, int cuts, Areas areas, Length seamLength) {
     public record Areas(double touched, double used, double lost, double offcuts) {
 
         /** The share of what is cut into that is lost, from 0 to 1. */
-        public double lostShare() {
+        double lostShare() {
             return touched == 0 ? 0 : lost / touched;
         }
 

@@ -15,7 +15,7 @@ import java.util.function.Predicate;
  * beyond, since sometimes a larger cloth can be made where a smaller one cannot. The answer is the largest cloth found;
  * whether a larger one is possible only {@link #limit} says.
  */
-public final class LargestCloth {
+final class LargestCloth {
 
     /** Steps tried beyond the side that bisection found. */
     private static final int BEYOND = 3;

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Chooses among what was found: the best first, then those that differ to the eye. */
-public final class ProposalSelection {
+final class ProposalSelection {
 
     /** The number of differences demanded, in turn; with none, two proposals are the same cloth cut in another way. */
     private static final int[] DIFFERENCES = {4, 3, 2, 1};

@@ -4,6 +4,7 @@ import hearthcloth.cutstock.search.Budget;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
+import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
@@ -60,7 +61,7 @@ public final class ShortSearch {
                         chosen.fabric(wished.fabric()).map(fabric -> new VisibleFabricSchemes(wished, fabric, supply)));
         this.outwards = seen.isPresent();
         this.order = seen.map(VisibleFabricSchemes::order).orElse(DraftTrial.BEST);
-        this.drafts = new Drafts(wish, supply, new LayoutCandidates(wish, chosen), named, seen);
+        this.drafts = new Drafts(wish, supply, new LayoutCandidates(wish, chosen, Idea.none()), named, seen);
     }
 
     /**

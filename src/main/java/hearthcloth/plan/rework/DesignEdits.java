@@ -133,7 +133,7 @@ public record DesignEdits(Design design) {
      * The design with {@code missing} divided among the given bars, each cut to a mark of the ruler. Empty where there
      * is no bar to take it, or one would show too little.
      */
-    public Optional<Design> widened(List<Integer> which, Length missing) {
+    Optional<Design> widened(List<Integer> which, Length missing) {
         Length mark = design.making().margins().mark();
         if (missing.times(2).plus(mark).isPositive()
                 && missing.times(2).minus(mark).isNegative()) {
@@ -174,7 +174,7 @@ public record DesignEdits(Design design) {
     }
 
     /** The design with one more round outside, its bars cut {@code width} wide. */
-    public Design anotherRound(Length width) {
+    Design anotherRound(Length width) {
         return withAnotherRound(Optional.of(width));
     }
 

@@ -95,7 +95,7 @@ public record Miscut(Plan plan, Set<String> made, String patch, Size measured) {
     }
 
     /** How much it is short of what it was to be cut, on each side as it lies on its piece. */
-    public Size shortBy() {
+    Size shortBy() {
         Size wanted = kept().at().size();
         return new Size(wanted.width().minus(measured.width()), wanted.height().minus(measured.height()));
     }

@@ -30,7 +30,7 @@ public record Stitch(Length length, Length ply) {
      * Thread for each unit of length of a machine's lockstitch row through {@code plies}, both threads together: C = 2
      * + 2·T·S, T the thickness and S the stitches in a unit (docs/sources.md#thread-model).
      */
-    public double lockstitch(int plies) {
+    double lockstitch(int plies) {
         return 2 + 2 * plies * ply.in(Unit.MILLIMETRE) / length.in(Unit.MILLIMETRE);
     }
 

@@ -44,7 +44,7 @@ public final class SettingsPage {
         room.show(
                 context,
                 new View(
-                        room.frame(context, "How you measure", ""),
+                        room.frame(context, "The drawer", "Drawer"),
                         own(back) ? back : "/gift",
                         OwnHand.of(room.store(), room.settings()),
                         Threads.of(room.store()).written()));

@@ -22,7 +22,7 @@ public record Threads(List<Spool> threads) {
     private static final int LONGEST = 80;
 
     /** One of her threads. */
-    public record Spool(String name, Colour colour) {}
+    record Spool(String name, Colour colour) {}
 
     public static Threads of(Store store) {
         return read(store.setting(SETTING).orElse(""));

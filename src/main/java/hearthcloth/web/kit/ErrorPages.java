@@ -10,6 +10,7 @@ import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.eclipse.jetty.http.HttpException;
 import org.jspecify.annotations.Nullable;
 
@@ -157,7 +158,7 @@ public final class ErrorPages {
                 // An address of no known form says nothing about where she was.
             }
         }
-        return PageFrame.STAGES.stream()
+        return Stream.concat(PageFrame.STAGES.stream(), Stream.of(PageFrame.MADE))
                 .map(PageFrame.Stage::href)
                 .filter(href -> context.path().matches(href + "(/.*)?"))
                 .findFirst()

@@ -47,12 +47,26 @@ public record PageFrame(
 
     /** Laid out in one column, for reading and filling in. */
     public PageLayout narrow() {
-        return new PageLayout(this, false, "", "");
+        return laid(PageLayout.Shape.COLUMN);
     }
 
     /** Laid out over the whole screen, for pictures. */
     public PageLayout wide() {
-        return new PageLayout(this, true, "", "");
+        return laid(PageLayout.Shape.WIDE);
+    }
+
+    /** Laid out over the whole screen, with a heading that the page itself sets. */
+    public PageLayout screen() {
+        return laid(PageLayout.Shape.SCREEN);
+    }
+
+    /** Laid out exactly as high as the screen, with a heading that the page itself sets. */
+    public PageLayout work() {
+        return laid(PageLayout.Shape.WORK);
+    }
+
+    private PageLayout laid(PageLayout.Shape shape) {
+        return new PageLayout(this, shape, List.of(), List.of());
     }
 
     /** The form that asks how she measures and prints, and then goes to {@code back}. */
@@ -74,7 +88,13 @@ public record PageFrame(
             new Stage("Cloth", "/cloth"),
             new Stage("Cut", "/cut"),
             new Stage("Sew", "/sew"),
-            new Stage("Cloths", "/cloths"));
+            new Stage("Tie", "/tie"));
+
+    /** What was made, beside the stages. */
+    public static final Stage MADE = new Stage("Made", "/cloths");
+
+    /** Threads, measures, safety copies, this tablet: all that is set once. */
+    public static final Stage DRAWER = new Stage("Drawer", "/settings");
 
     /** How many bars of the mark are filled: one for each stage behind her. */
     public int filled() {
@@ -83,6 +103,6 @@ public record PageFrame(
                 return i;
             }
         }
-        return 0;
+        return MADE.word().equals(stage) ? STAGES.size() : 0;
     }
 }

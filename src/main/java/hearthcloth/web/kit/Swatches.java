@@ -23,7 +23,7 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
         across = Map.copyOf(across);
     }
 
-    public boolean isPictured(String fabric) {
+    boolean isPictured(String fabric) {
         return across.containsKey(fabric);
     }
 

@@ -38,10 +38,15 @@ public final class TiedPage {
 
     public static void add(PageRoutes routes) {
         routes.of(TiedPage::new)
+                .get("/tie", TiedPage::choose)
                 .get("/tied/{id}", TiedPage::show)
                 .post("/tied/{id}/keep", TiedPage::keep)
                 .get("/tied/{id}/model", TiedPage::model)
                 .get("/tied/{id}/net.pdf", TiedPage::net);
+    }
+
+    private void choose(Context context) {
+        new ClothAsked(room).choose(context, "Which cloth will you tie?", "Tie", "/tied/", cloth -> true);
     }
 
     private void show(Context context) {
@@ -50,7 +55,7 @@ public final class TiedPage {
         if (PageContext.isPart(context)) {
             room.show(context, view);
         } else {
-            room.show(context, new View(room.frame(context, saved.name() + ", tied", "Cloth"), view, saved.id()));
+            room.show(context, new View(room.frame(context, saved.name() + ", tied", "Tie"), view, saved.id()));
         }
     }
 

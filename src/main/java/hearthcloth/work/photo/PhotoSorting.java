@@ -58,7 +58,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
      * A name by colour and figure that is not in {@code taken} (in small letters), such as {@code dark blue print 2};
      * it is added to {@code taken}.
      */
-    public static String suggestion(PieceAppearance look, Set<String> taken) {
+    static String suggestion(PieceAppearance look, Set<String> taken) {
         String plain = look.name() + (look.pattern() == PieceAppearance.Pattern.FIGURED ? " print" : "");
         String name = plain;
         for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {

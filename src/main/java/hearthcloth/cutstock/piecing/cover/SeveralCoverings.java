@@ -81,17 +81,20 @@ public final class SeveralCoverings {
         return vain >= STUCK && Arrays.stream(made).anyMatch(cover -> cover == null);
     }
 
-    /**
-     * Covers one after another.
-     *
-     * @param inOrder as they are given; otherwise as chance has it
-     */
-    public void begin(boolean inOrder) {
+    /** Covers one after another, in the order they are given. */
+    public void begin() {
+        begin(IntStream.range(0, made.length).boxed().toList());
+    }
+
+    /** Covers one after another, in an order as chance has it. */
+    public void beginShuffled() {
         List<Integer> order =
                 new ArrayList<>(IntStream.range(0, made.length).boxed().toList());
-        if (!inOrder) {
-            Collections.shuffle(order, chance);
-        }
+        Collections.shuffle(order, chance);
+        begin(order);
+    }
+
+    private void begin(List<Integer> order) {
         order.forEach(n -> cover(n, TRIES));
     }
 
