@@ -150,6 +150,8 @@ async function ready(section, folds) {
     if (details.draw) await details.draw();
     details.open = true;
   }
+  // what was opened is laid out first
+  await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
 }
 
 function rows(parent, patches) {

@@ -89,6 +89,7 @@ class IdeaPageTest {
         page.evaluate("window.print = () => { document.body.dataset.printed = 'yes'; }");
         page.locator(".cloth button").first().click();
         page.locator("body[data-printed=yes]").waitFor();
+        assertThat(page.locator(".printed details.guide figure").first()).isVisible();
         byte[] pdf = page.pdf(new Page.PdfOptions().setFormat("A4").setPrintBackground(true));
         String keep = System.getProperty("keep.pdf", "");
         if (!keep.isEmpty()) {
