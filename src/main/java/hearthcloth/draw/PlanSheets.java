@@ -69,9 +69,4 @@ public record PlanSheets(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
     List<Picture> guidePages(Guide guide, Optional<TiedGift> tied) {
         return GuidePages.of(this, guide, tied);
     }
-
-    /** The guide for a class, four to six pages. */
-    public List<Picture> classPages() {
-        return GuidePages.forClass(this, Guide.of(plan, ruler));
-    }
 }

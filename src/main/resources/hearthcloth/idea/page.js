@@ -131,12 +131,12 @@ function told(cloth, number, why) {
   const list = add(section, 'details');
   add(list, 'summary', 'Cut list');
   rows(list, cloth.patches);
-  const cut = fold(section, 'What to cut from which piece', number, 'cut');
+  fold(section, 'What to cut from which piece', number, 'cut');
   const guide = fold(section, 'The whole guide, page by page', number, 'guide');
   const buttons = add(section, 'p', '', 'buttons');
   const print = add(buttons, 'button', 'Print this cloth');
   print.type = 'button';
-  print.addEventListener('click', async () => { await ready(section, [list, cut, guide]); window.print(); });
+  print.addEventListener('click', async () => { await ready(section, [list, guide]); window.print(); });
   const keep = add(buttons, 'button', 'Save its plan', 'quiet');
   keep.type = 'button';
   keep.addEventListener('click', () => worker.postMessage({number, file: true}));
