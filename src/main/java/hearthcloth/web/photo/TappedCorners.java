@@ -45,6 +45,13 @@ record TappedCorners(List<Point> corners) {
         public boolean isWhole() {
             return marks.size() == ALL;
         }
+
+        /** The marks as SVG writes the places of a line. */
+        public String line() {
+            return marks.stream()
+                    .map(mark -> String.format(Locale.ROOT, "%.1f,%.1f", mark.x(), mark.y()))
+                    .collect(Collectors.joining(" "));
+        }
     }
 
     /** @param proportion the picture's height as a multiple of its width */
