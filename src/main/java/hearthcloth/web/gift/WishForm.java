@@ -9,13 +9,11 @@ import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Wish;
-import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.work.Purpose;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -28,7 +26,7 @@ import java.util.function.Function;
  * @param bars one width, or one a round
  * @param rounds a whole number
  * @param order word of an {@link Order}
- * @param fabrics names, the first for the hearth; empty for any
+ * @param fabrics names, the first for the hearth; empty for any; not kept, but read off her {@link Leanings}
  * @param show a fabric that is to show once tied; empty for none
  */
 public record WishForm(String hearth, String bars, String rounds, String order, List<String> fabrics, String show) {
@@ -44,23 +42,22 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
 
     public static WishForm of(Store store) {
         Function<String, String> kept = name -> store.setting("wish." + name).orElse("");
-        String fabrics = kept.apply("fabrics");
         return new WishForm(
                 kept.apply("hearth"),
                 kept.apply("bars"),
                 kept.apply("rounds"),
                 kept.apply("order"),
-                fabrics.isEmpty() ? List.of() : Arrays.asList(fabrics.split("\n")),
+                List.of(),
                 kept.apply("show"));
     }
 
-    public static WishForm read(Function<String, String> field, List<String> fabrics) {
+    public static WishForm read(Function<String, String> field) {
         return new WishForm(
                 field.apply("hearth"),
                 field.apply("bars"),
                 field.apply("rounds"),
                 field.apply("order"),
-                fabrics.stream().filter(name -> !name.isBlank()).toList(),
+                List.of(),
                 field.apply("show"));
     }
 
@@ -69,18 +66,7 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
         store.set("wish.bars", bars);
         store.set("wish.rounds", rounds);
         store.set("wish.order", order);
-        store.set("wish.fabrics", String.join("\n", fabrics));
         store.set("wish.show", show);
-    }
-
-    /** True where the stash decides everything. */
-    public boolean isOpen() {
-        return hearth.isEmpty()
-                && bars.isEmpty()
-                && rounds.isEmpty()
-                && order.isEmpty()
-                && fabrics.isEmpty()
-                && show.isEmpty();
     }
 
     /**
@@ -142,10 +128,5 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
             }
         }
         return Order.ROUND;
-    }
-
-    /** True where this fabric is among those wished. */
-    public boolean has(Fabric fabric) {
-        return fabrics.contains(fabric.name());
     }
 }
