@@ -18,6 +18,7 @@ import hearthcloth.measure.Unit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.tie.TiedFold;
 import java.util.ArrayList;
@@ -152,7 +153,7 @@ final class FirstRun {
         IntStream.range(0, FABRICS.size())
                 .forEach(i -> colours.put(FABRICS.get(i).name(), FABRICS.get(i).colour()));
         TiedLook look = new TiedLook(colours, Colour.of(0x5b616b));
-        var fit = Tie.FOUR_CORNER.fit(box, cloth.finished(), Length.inches(6));
+        var fit = Tie.FOUR_CORNER.fit(box, cloth.finished(), Tail.INCHES.usual());
         return Thumbnail.of(TiedGift.of(cloth, TiedFold.of(fit), look));
     }
 }

@@ -38,7 +38,7 @@ final class ScrapHeap {
         double scale = scale(some);
         StringBuilder svg = new StringBuilder(String.format(
                 Locale.ROOT,
-                "<svg class=\"heap\" viewBox=\"0 0 %.0f %.0f\" preserveAspectRatio=\"xMidYMid slice\" aria-hidden=\"true\""
+                "<svg class=\"heap\" viewBox=\"0 0 %.0f %.0f\" preserveAspectRatio=\"xMidYMin slice\" aria-hidden=\"true\""
                         + " focusable=\"false\">",
                 WIDE * 25.4,
                 HIGH * 25.4));
@@ -47,7 +47,23 @@ final class ScrapHeap {
         for (int i = 0; i < some.size(); i++) {
             laid(svg, some.get(i), swatches, spot(places.get(i), some.size(), chance), scale, chance);
         }
+        tape(svg, scale);
         return svg.append("</svg>").toString();
+    }
+
+    /** A tape along the upper edge, with a number at each ten inches. */
+    private static void tape(StringBuilder svg, double scale) {
+        double inch = 25.4 * scale;
+        svg.append(String.format(
+                Locale.ROOT, "<rect class=\"tape\" x=\"-20\" y=\"-20\" width=\"%.0f\" height=\"80\"/>", WIDE * 25.4 + 40));
+        StringBuilder ticks = new StringBuilder();
+        for (int i = 1; i * inch < WIDE * 25.4; i++) {
+            ticks.append(String.format(Locale.ROOT, "M%.1f 0v%d", i * inch, i % 10 == 0 ? 34 : i % 5 == 0 ? 26 : 16));
+            if (i % 10 == 0) {
+                svg.append(String.format(Locale.ROOT, "<text x=\"%.0f\" y=\"50\">%d</text>", i * inch + 8, i));
+            }
+        }
+        svg.append("<path class=\"ticks\" d=\"").append(ticks).append("\"/>");
     }
 
     /** Drawn smaller where a piece is longer than the table is high. */
