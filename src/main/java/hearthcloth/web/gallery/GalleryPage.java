@@ -1,5 +1,6 @@
 package hearthcloth.web.gallery;
 
+import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -14,15 +15,19 @@ import hearthcloth.web.cloth.NewCloth;
 import hearthcloth.web.gift.FirstUse;
 import hearthcloth.web.gift.GiftDrawing;
 import hearthcloth.web.gift.Leanings;
+import hearthcloth.web.gift.MeasuredSeams;
 import hearthcloth.web.gift.PatchworkForm;
 import hearthcloth.web.gift.WishForm;
+import hearthcloth.web.gift.WishView;
 import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.Usual;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
 import io.javalin.http.Context;
@@ -50,13 +55,9 @@ public final class GalleryPage {
     /**
      * What she wishes.
      *
-     * @param wished in a sentence; empty where she said nothing
-     * @param patchwork how the cloth is put together
-     * @param isTied true where there is a gift, so that a fabric can be put where it shows
      * @param drawn the gift, small, as SVG; empty where there is none
      */
-    public record Wishes(
-            String wished, WishForm form, PatchworkForm patchwork, WishChips chips, boolean isTied, String drawn) {}
+    public record Wishes(WishView view, WishChips chips, String drawn) {}
 
     /**
      * What she has to plan from.
@@ -110,7 +111,8 @@ public final class GalleryPage {
         Leanings lean = leanings();
         Stash stash = lean.from(free);
         WishForm form = WishForm.of(store());
-        begin(stash, wished, lean);
+        Usual usual = usual();
+        String trouble = stash.pieces().isEmpty() ? "" : begun(stash, wished, lean, usual);
         Swatches swatches = new Swatches(free.fabrics(), store().swatches().across());
         StringBuilder tiles = new StringBuilder();
         swatches.tiles(tiles);
@@ -126,33 +128,35 @@ public final class GalleryPage {
                 new View(
                         room.frame(context, "What your heap can make", "Cloth"),
                         new Wishes(
-                                wished.words(room.settings().ruler()),
-                                form,
-                                PatchworkForm.of(store()),
-                                chips,
-                                wished.thing().isPresent(),
-                                GiftDrawing.of(wished.gift())),
+                                WishView.of(store(), wished, usual, trouble), chips, GiftDrawing.of(wished.gift())),
                         new Heap(tiles.toString(), heap.stash().pieces().isEmpty(), HeldBack.of(heap, also())),
                         shown(context),
                         new ClothCard.Choice(ClothCard.all(room, store().cloths().all()), "/cloth/")));
     }
 
-    private void begin(Stash stash, Purpose wished, Leanings lean) {
-        if (stash.pieces().isEmpty()) {
-            return;
-        }
+    /** Begins to look; wishes that cannot be used any more, since her ruler or her seam is another now, are said instead. */
+    private String begun(Stash stash, Purpose wished, Leanings lean, Usual usual) {
         WishForm form = lean.in(WishForm.of(store()), stash, room.settings().ruler().isMetric());
         Stash first = first(stash);
         ProposalOrder order = new ProposalOrder(
                 lean.kind(), first.pieces().stream().map(Piece::id).collect(Collectors.toSet()), lean.isQuick());
-        searches.begin(
-                store(),
-                new ProposalSearch.Question(
-                        stash,
-                        form.wish(wished, room.settings(), stash, order.isOpen() ? PROPOSALS : WITH_ORDER),
-                        PatchworkForm.of(store()).patchwork(form),
-                        first,
-                        order));
+        try {
+            searches.begin(
+                    store(),
+                    new ProposalSearch.Question(
+                            stash,
+                            form.wish(wished, usual, stash, order.isOpen() ? PROPOSALS : WITH_ORDER),
+                            PatchworkForm.of(store()).patchwork(form),
+                            first,
+                            order));
+            return "";
+        } catch (MeasureException e) {
+            return ErrorPages.upright(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private Usual usual() {
+        return MeasuredSeams.of(store()).usual(room.settings());
     }
 
     /** What was wished for an earlier gift waits until she says whether it still holds. */
@@ -187,9 +191,9 @@ public final class GalleryPage {
         } else if (what.equals("first")) {
             FirstUse.clear(store());
         } else if (what.equals("show")) {
-            WishForm was = WishForm.of(store());
-            new WishForm(was.hearth(), was.bars(), was.rounds(), was.order(), List.of(), isAway ? "" : value)
-                    .keep(store());
+            WishForm.of(store()).showing(isAway ? "" : value).keep(store());
+        } else if (what.equals("only")) {
+            WishForm.of(store()).ofAny().keep(store());
         } else {
             Leanings was = leanings();
             (isAway ? was.less(what, value) : was.with(what, value)).keep(store());
@@ -199,12 +203,14 @@ public final class GalleryPage {
     }
 
     private void look(Context context) {
-        WishForm read = WishForm.read(name -> PageContext.field(context, name));
-        WishForm form = new WishForm(
-                read.hearth(), read.bars(), read.rounds(), read.order(), List.of(), WishForm.of(store()).show());
-        form.wish(Wished.of(store()), room.settings(), store().atHand().free(also()), PROPOSALS);
+        WishForm kept = WishForm.of(store());
+        WishForm form = WishForm.read(name -> PageContext.field(context, name), kept.fabrics())
+                .showing(kept.show());
+        form.wish(Wished.of(store()), usual(), store().atHand().free(also()), PROPOSALS);
+        PatchworkForm patchwork = PatchworkForm.read(PageContext.field(context, "patchwork"));
+        patchwork.patchwork(form);
         form.keep(store());
-        PatchworkForm.read(PageContext.field(context, "patchwork")).keep(store());
+        patchwork.keep(store());
         store().set(ALSO, String.join("\n", context.formParams("also")));
         PageContext.go(context, "/cloth", "");
     }

@@ -58,6 +58,9 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
             String show = asked.form.show();
             chips.add(new Chip("show", show, "shows:", show, fill(stash, swatches, show), asked.isTied ? "" : "no gift yet"));
         }
+        if (!asked.form.fabrics().isEmpty()) {
+            chips.add(new Chip("only", "", "only:", String.join(", ", asked.form.fabrics()), "", ""));
+        }
         lean.without()
                 .forEach(name ->
                         chips.add(new Chip("without", name, "without:", name, fill(asked.all, swatches, name), "")));

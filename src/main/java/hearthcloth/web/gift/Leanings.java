@@ -113,7 +113,7 @@ public record Leanings(String hearth, List<String> without, String scheme, Strin
             fabrics.add(0, hearth);
         }
         String widths = form.bars().isEmpty() ? width(isMetric) : form.bars();
-        return new WishForm(form.hearth(), widths, form.rounds(), form.order(), fabrics, form.show());
+        return new WishForm(form.hearth(), widths, form.rounds(), form.order(), fabrics, form.show(), form.slack());
     }
 
     private static double area(Stash stash, Fabric fabric) {
