@@ -106,6 +106,7 @@ final class Hearthcloth implements Callable<Integer> {
                 .addSubcommand("read", new ReadCommand(shell))
                 .addSubcommand("size", new SizeCommand(shell))
                 .addSubcommand("guideline", new GuidelineCommand(shell))
+                .addSubcommand("idea", new IdeaCommand(shell))
                 .addSubcommand("sheet", new SheetCommand(shell))
                 .addSubcommand("completion", new CompletionCommand(shell))
                 .setExpandAtFiles(false)

@@ -2,6 +2,7 @@ package hearthcloth.stash;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Text in rows and cells, after RFC 4180 (docs/sources.md#csv): quoted cells may hold the separator, line breaks and
@@ -49,7 +50,7 @@ public final class Csv {
     }
 
     private static char separator(String text) {
-        String first = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+        String first = Stream.of(text.split("\r\n?|\n", -1)).filter(line -> !line.isBlank()).findFirst().orElse("");
         char best = ',';
         for (char candidate : new char[] {';', '\t'}) {
             if (count(first, candidate) > count(first, best)) {
