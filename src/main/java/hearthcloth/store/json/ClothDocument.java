@@ -125,7 +125,7 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
             return new Life(stage, made, wrapped, keeper, uses + 1, purpose, paper);
         }
 
-        public Life onPaper(String word) {
+        Life onPaper(String word) {
             return new Life(stage, made, wrapped, keeper, uses, purpose, word);
         }
 
@@ -156,6 +156,11 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
 
     public ClothDocument with(Bench other) {
         return new ClothDocument(design, plan, lacking, other, life);
+    }
+
+    /** The same cloth, its guide printed on the paper of this word. */
+    public ClothDocument onPaper(String word) {
+        return with(life.onPaper(word));
     }
 
     public ClothDocument with(Life other) {

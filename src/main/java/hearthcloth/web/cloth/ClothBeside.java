@@ -42,8 +42,8 @@ record ClothBeside(PageContext room, SavedCloth now) {
                 new ClothChanges(view, stash, settings.bare(), name -> PageContext.field(context, name)).read();
         ClothDocument hers = DesignPlanning.settled(
                         seen, change.design(), stash, settings.ruler())
-                .with(ClothDocument.Life.begun(Wished.of(room.store(), seen))
-                        .onPaper(settings.paper().word()));
+                .with(ClothDocument.Life.begun(Wished.of(room.store(), seen)))
+                .onPaper(settings.paper().word());
         String id = NewCloth.id(ExampleMark.isOn(now.id()));
         book.keep(id, now.name() + ", " + change.label(), hers);
         PageContext.go(

@@ -275,8 +275,8 @@ public final class ClothPage {
                 was.plan(),
                 was.lacking(),
                 ClothDocument.Bench.CLEAR.withLocked(was.bench().locked()),
-                ClothDocument.Life.begun(Wished.of(room.store(), saved))
-                        .onPaper(ClothAsked.settings(room, saved).paper().word()));
+                ClothDocument.Life.begun(Wished.of(room.store(), saved)))
+                .onPaper(ClothAsked.settings(room, saved).paper().word());
         book().keep(id, saved.name() + ", another", copy);
         PageContext.go(context, "/cloth/" + id, "This is a copy; the first stays as it was.");
     }

@@ -38,8 +38,7 @@ record OwnRuler(PageContext room, SavedCloth cloth) {
                     new DesignEdits(design).making(new Making(making.seam(), making.hem(), margins, making.fell()));
             ClothDocument planned = DesignPlanning.settled(cloth, other, stash, now);
             if (planned.plan().isPresent()) {
-                return planned.with(
-                        planned.life().onPaper(room.settings().paper().word()));
+                return planned.onPaper(room.settings().paper().word());
             }
         }
         return DesignPlanning.settled(cloth, design, stash, own());

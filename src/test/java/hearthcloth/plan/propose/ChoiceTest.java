@@ -10,8 +10,8 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.Draft;
-import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.Fitting;
+import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
@@ -35,11 +35,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the planner chooses where the wish is silent, on stashes whose answer is known by construction. */
-class ChoiceTest {
+public class ChoiceTest {
 
     private static final int CLOTHS = 8;
 
-    static Wish wish(Optional<Size> size) {
+    public static Wish wish(Optional<Size> size) {
         return new Wish(
                 new Wish.Target(size, false),
                 Wish.Shape.open(),
