@@ -5,8 +5,6 @@ import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.image.SheetUnseenException;
 import hearthcloth.photo.plane.ReferenceSheet;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.Optional;
 
 /** Reads photographs of scraps. {@link #read(byte[], Sheet, Progress)} is the entrance. */
@@ -19,11 +17,6 @@ public final class PhotoReader {
     private static final int LEAST_SIDE = 800;
 
     private PhotoReader() {}
-
-    /** Reads {@code in} to its end (at most 80 MB), then as {@link #read(byte[], Sheet, Progress)}. */
-    public static Reading read(InputStream in, ReferenceSheet sheet, ReadingProgress progress) throws IOException {
-        return read(in.readNBytes(ImageDecoder.MOST_BYTES + 1), sheet, progress);
-    }
 
     /**
      * Reads a JPEG or PNG photograph of scraps beside {@code sheet}.

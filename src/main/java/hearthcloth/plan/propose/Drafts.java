@@ -35,10 +35,6 @@ public final class Drafts {
     private final DraftScore judgement;
     private final Optional<VisibleFabricSchemes> outwards;
 
-    public Drafts(Wish wish, Supply supply, LayoutCandidates shapes, List<Fabric> named) {
-        this(wish, supply, shapes, named, Optional.empty());
-    }
-
     /** With a fabric to be brought to the outside, if one is wished there. */
     public Drafts(
             Wish wish,
