@@ -26,6 +26,7 @@ import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
 import hearthcloth.words.BadInputException;
+import hearthcloth.words.Door;
 import hearthcloth.words.GiftWish;
 import hearthcloth.words.ListWords;
 import hearthcloth.words.OptionText;
@@ -33,9 +34,11 @@ import hearthcloth.words.PatchworkReader;
 import hearthcloth.words.PlacingReader;
 import hearthcloth.words.PlanBudget;
 import hearthcloth.words.Rulers;
-import hearthcloth.words.WishOptions;
+import hearthcloth.words.Usual;
 import hearthcloth.words.WishReader;
+import hearthcloth.words.WishWords;
 import hearthcloth.wrap.Placing;
+import hearthcloth.wrap.Slack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -180,14 +183,16 @@ final class PlanCommand implements Callable<Integer> {
         OptionText text = new OptionText();
         PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
         text.check();
-        Optional<GiftWish> bare = GiftWish.read(options.gift, options.tie, ruler.unit());
-        Placing placing = PlacingReader.read(options, bare.isPresent(), ruler.unit());
+        Optional<GiftWish> bare = GiftWish.read(options.gift(), options.tie(), ruler.unit());
+        WishWords words = options.words();
+        Placing placing = PlacingReader.read(words, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
-        Optional<Patchwork> patchwork = PatchworkReader.read(options);
-        Wish wish = new WishReader(options, read.stash(), ruler).wish(gift);
+        Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.SHELL);
+        WishReader reader = new WishReader(words, read.stash(), Usual.of(ruler), Door.SHELL);
+        Wish wish = reader.wish(gift);
         read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning)));
         Wished wished = new Wished(read.stash(), wish, patchwork);
-        return planned(wished, time, files(gift, ruler), folder);
+        return planned(wished, time, files(gift, ruler), reader.slack(), folder);
     }
 
     private ProposalFiles files(Optional<GiftWish> gift, Ruler ruler) {
@@ -215,14 +220,13 @@ final class PlanCommand implements Callable<Integer> {
             write(plans, files, folder, progress);
         }
         if (!plans.isEmpty() && fitted.cloths().get(0).keepsAll()) {
-            report(read.stash(), new PlanOutcome.Proposals(plans), files);
+            report(read.stash(), new PlanOutcome.Proposals(plans), files, Slack.NONE);
             return 0;
         }
         GuidelineReport report = new GuidelineReport(shell, rules);
         if (json) {
-            shell.out()
-                    .println(JsonText.of(PlanJson.shortage(
-                            read.stash(), files.gift(), files.ruler(), report.outcome(fitted), plainOut())));
+            say(PlanJson.shortage(
+                    read.stash(), files.gift(), files.ruler(), report.outcome(fitted), plainOut()));
         } else {
             report.bent(fitted, plainOut());
         }
@@ -242,10 +246,9 @@ final class PlanCommand implements Callable<Integer> {
         throw new BadInputException(sentences);
     }
 
-    private int planned(Wished wished, PlanBudget time, ProposalFiles print, OutputFolder folder) {
+    private int planned(Wished wished, PlanBudget time, ProposalFiles print, Slack slack, OutputFolder folder) {
         ProgressLine progress = new ProgressLine(shell);
         PlanBudget.Clock clock = time.begin();
-        Stash stash = wished.stash();
         PlanOutcome outcome = wished.plan(time.effort(), clock, progress::show);
         progress.clear();
         if (clock.ranOut()) {
@@ -258,9 +261,7 @@ final class PlanCommand implements Callable<Integer> {
                 write(cannot.nearest(), print, folder, progress);
             }
             if (json) {
-                shell.out()
-                        .println(
-                                JsonText.of(PlanJson.shortage(stash, print.gift(), print.ruler(), cannot, plainOut())));
+                say(PlanJson.shortage(wished.stash(), print.gift(), print.ruler(), cannot, plainOut()));
             } else {
                 new PlanReport(shell.err(), print.ruler()).shortage(cannot, plainOut());
             }
@@ -268,7 +269,7 @@ final class PlanCommand implements Callable<Integer> {
         }
         PlanOutcome.Proposals proposals = (PlanOutcome.Proposals) outcome;
         write(proposals.plans(), print, folder, progress);
-        report(stash, proposals, print);
+        report(wished.stash(), proposals, print, slack);
         return 0;
     }
 
@@ -278,20 +279,23 @@ final class PlanCommand implements Callable<Integer> {
         progress.clear();
     }
 
+    private void say(PlanJson planned) {
+        shell.out().println(JsonText.of(planned));
+    }
+
     private String plainOut() {
         return ListWords.plain(outName).replaceAll("(?<=.)/+$", "");
     }
 
-    private void report(Stash stash, PlanOutcome.Proposals proposals, ProposalFiles print) {
+    private void report(Stash stash, PlanOutcome.Proposals proposals, ProposalFiles print, Slack slack) {
         String folder = plainOut();
         if (json) {
-            PlanJson planned = PlanJson.planned(stash, print.gift(), print.ruler(), proposals.plans(), folder);
-            shell.out().println(JsonText.of(planned));
+            say(PlanJson.planned(stash, print.gift(), print.ruler(), proposals.plans(), folder));
             return;
         }
         PlanReport report = new PlanReport(shell.out(), print.ruler());
         report.stash(stash);
-        print.gift().ifPresent(report::gift);
+        print.gift().ifPresent(gift -> report.gift(gift, slack));
         report.proposals(proposals, folder, print.gift());
     }
 }

@@ -118,10 +118,10 @@ class OptionTextTest {
         assertThatThrownBy(() -> FabricChoice.parse("x", stash(many))).hasMessageEndingWith(", f11 and 2 more");
     }
 
-    private final WishOptions options = new WishOptions();
+    private WishWords words = WishWords.NOTHING;
 
     private MakingReader making(Ruler ruler) {
-        return new MakingReader(options, text, ruler);
+        return new MakingReader(words, text, Usual.of(ruler));
     }
 
     @Test
@@ -135,15 +135,15 @@ class OptionTextTest {
 
     @Test
     void every_option_of_making_is_read() {
-        options.seam = "1/4 + 5/8";
-        options.hem = "3/8 + 1/2 in";
-        options.corner = "mitred";
-        options.leeway = "1";
-        options.trim = "1/8";
-        options.fell = "front";
-        options.leastPiece = "3 in";
-        options.clearance = "1/2";
-        options.mostJoins = "0";
+        words = words.with(WishField.SEAM, "1/4 + 5/8");
+        words = words.with(WishField.HEM, "3/8 + 1/2 in");
+        words = words.with(WishField.CORNER, "mitred");
+        words = words.with(WishField.LEEWAY, "1");
+        words = words.with(WishField.TRIM, "1/8");
+        words = words.with(WishField.FELL, "front");
+        words = words.with(WishField.LEAST_PIECE, "3 in");
+        words = words.with(WishField.CLEARANCE, "1/2");
+        words = words.with(WishField.MOST_JOINS, "0");
 
         Making making = making(Ruler.EIGHTHS).making();
         assertThat(making.seam()).isEqualTo(SeamKind.felled(Length.inches(1, 4), Length.inches(5, 8)));
@@ -154,7 +154,7 @@ class OptionTextTest {
         assertThat(making(Ruler.EIGHTHS).rules())
                 .isEqualTo(new PiecingRules(Length.inches(3), Length.inches(1, 2), 0));
         assertThat(faults()).isEmpty();
-        options.seam = "French";
+        words = words.with(WishField.SEAM, "French");
         assertThat(making(Ruler.EIGHTHS).making().seam()).isEqualTo(SeamKind.named("french").orElseThrow());
     }
 
@@ -168,20 +168,20 @@ class OptionTextTest {
             1 + 10.1 cm | will not do: each part is more than nothing and at most 10 cm
             """)
     void a_seam_that_cannot_be_is_said_with_its_rule(String seam, String sentence) {
-        options.seam = seam;
+        words = words.with(WishField.SEAM, seam);
         making(Ruler.MILLIMETRES).making();
         assertThat(faults()).singleElement().asString().startsWith("--seam: ").contains(sentence);
     }
 
     @Test
     void slips_of_the_unit_are_refused_and_all_told_at_once() {
-        options.hem = "1 cm";
-        options.leeway = "10.1 cm";
-        options.trim = "10 cm";
+        words = words.with(WishField.HEM, "1 cm");
+        words = words.with(WishField.LEEWAY, "10.1 cm");
+        words = words.with(WishField.TRIM, "10 cm");
         making(Ruler.MILLIMETRES).making();
-        options.leastPiece = "0 cm";
-        options.clearance = "101 cm";
-        options.mostJoins = "41";
+        words = words.with(WishField.LEAST_PIECE, "0 cm");
+        words = words.with(WishField.CLEARANCE, "101 cm");
+        words = words.with(WishField.MOST_JOINS, "41");
         making(Ruler.MILLIMETRES).rules();
         assertThat(faults())
                 .satisfiesExactly(
@@ -193,42 +193,42 @@ class OptionTextTest {
     }
 
     private Placing placed(boolean gift) {
-        return PlacingReader.read(options, gift, Unit.CENTIMETRE);
+        return PlacingReader.read(words, gift, Unit.CENTIMETRE);
     }
 
     @Test
     void how_the_cloth_lies_under_the_gift_is_read() {
         assertThat(placed(true)).isEqualTo(Placing.CENTRED);
-        options.outside = "back";
-        options.turned = "3";
-        options.offMiddle = "2,5 cm left, 3 away; 1 cm right";
+        words = words.with(WishField.OUTSIDE, "back");
+        words = words.with(WishField.TURNED, "3");
+        words = words.with(WishField.OFF_MIDDLE, "2,5 cm left, 3 away; 1 cm right");
         assertThat(placed(true))
                 .isEqualTo(new Placing(Length.mm(-15), Length.cm(3), 3, Face.BACK));
-        options.offMiddle = "2 near";
+        words = words.with(WishField.OFF_MIDDLE, "2 near");
         assertThat(placed(true).away()).isEqualTo(Length.cm(-2));
-        options.offMiddle = "2 m right";
+        words = words.with(WishField.OFF_MIDDLE, "2 m right");
         assertThat(placed(true).right()).isEqualTo(Length.of(2, Unit.METRE));
     }
 
     @Test
     void a_way_that_is_none_and_one_out_of_reach_are_refused() {
         for (String wrong : List.of("2 cm up", "left", "2 cm", "")) {
-            options.offMiddle = wrong;
+            words = words.with(WishField.OFF_MIDDLE, wrong);
             assertThatThrownBy(() -> placed(true)).as(wrong).hasMessageContaining("is not a way off the middle");
         }
-        options.offMiddle = "2001 mm right";
+        words = words.with(WishField.OFF_MIDDLE, "2001 mm right");
         assertThatThrownBy(() -> placed(true)).hasMessageContaining("is out of reach");
     }
 
     @Test
     void without_a_gift_there_is_nothing_to_place() {
-        options.outside = "back";
-        options.turned = "1";
-        options.offMiddle = "2 cm left";
-        options.show = "Oat";
+        words = words.with(WishField.OUTSIDE, "back");
+        words = words.with(WishField.TURNED, "1");
+        words = words.with(WishField.OFF_MIDDLE, "2 cm left");
+        words = words.with(WishField.SHOW, "Oat");
         assertThatThrownBy(() -> placed(false)).isInstanceOfSatisfying(BadInputException.class, e -> assertThat(e.sentences())
                 .hasSize(4)
                 .allMatch(fault -> fault.contains("this is about a tied gift")));
-        assertThat(PlacingReader.read(new WishOptions(), false, null)).isEqualTo(Placing.CENTRED);
+        assertThat(PlacingReader.read(WishWords.NOTHING, false, null)).isEqualTo(Placing.CENTRED);
     }
 }

@@ -15,8 +15,10 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.plan.propose.Stashes;
-import hearthcloth.words.WishOptions;
+import hearthcloth.words.Door;
+import hearthcloth.words.Usual;
 import hearthcloth.words.WishReader;
+import hearthcloth.words.WishWords;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -26,7 +28,7 @@ class PlanReaderTest {
 
     private static List<Plan> plans() {
         var stash = Stashes.scraps(20, 3);
-        var wish = new WishReader(new WishOptions(), stash, Ruler.EIGHTHS).wish(Optional.empty());
+        var wish = new WishReader(WishWords.NOTHING, stash, Usual.of(Ruler.EIGHTHS), Door.SHELL).wish(Optional.empty());
         return ((PlanOutcome.Proposals) Planner.plan(stash, wish, 1, Budget.steps(200), seen -> {})).plans();
     }
 
