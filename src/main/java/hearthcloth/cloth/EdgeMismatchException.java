@@ -2,7 +2,7 @@ package hearthcloth.cloth;
 
 
 /** Two halves whose edges differ cannot be sewn into a flat rectangle. */
-public final class EdgeMismatchException extends IllegalArgumentException {
+final class EdgeMismatchException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 
