@@ -38,6 +38,11 @@ public record SewnCloth(Design design, int bars) {
         return new SewnCloth(with(design, after), bars);
     }
 
+    /** The size of the work now, raw. */
+    public Size raw() {
+        return open(design, bars).around(work(design.layout(), bars).finished());
+    }
+
     private static Layout work(Layout layout, int bars) {
         return new Layout(layout.hearth(), layout.courses().subList(0, bars));
     }
