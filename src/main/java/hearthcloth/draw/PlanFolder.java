@@ -1,10 +1,10 @@
 package hearthcloth.draw;
 
 import hearthcloth.cloth.making.Face;
-import hearthcloth.draw.cloth.CutPicture;
 import hearthcloth.draw.cloth.FacePicture;
 import hearthcloth.draw.cloth.FaceSheet;
 import hearthcloth.draw.cloth.HemPicture;
+import hearthcloth.draw.cloth.MatPicture;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.SeamPicture;
 import hearthcloth.draw.cloth.StepPicture;
@@ -134,16 +134,18 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         return FaceSheet.of(plan, face, ruler);
     }
 
-    /** One piece of fabric as it lies on the mat, for a screen. */
-    public Picture piece(PieceTask task) {
-        return new CutPicture(plan, task, ruler)
-                .within(SCREEN_PIECE, SCREEN_PIECE)
-                .picture();
+    /**
+     * One piece of fabric as it lies on the mat, for a screen.
+     *
+     * @param made how many of its cuts are made; the ruler lies for the next
+     */
+    public Picture onMat(PieceTask task, int made) {
+        return new MatPicture(plan, task, ruler, made).within(SCREEN_PIECE, SCREEN_PIECE);
     }
 
     /** The same for a telephone: drawn smaller, so that its letters are as large. */
-    public Picture pieceInHand(PieceTask task) {
-        return new CutPicture(plan, task, ruler).within(HAND_PIECE, HAND_PIECE).picture();
+    public Picture onMatInHand(PieceTask task, int made) {
+        return new MatPicture(plan, task, ruler, made).within(HAND_PIECE, HAND_PIECE);
     }
 
     /** What is under the needle or the iron, for a screen. */

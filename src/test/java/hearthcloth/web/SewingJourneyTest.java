@@ -93,7 +93,7 @@ class SewingJourneyTest {
     /** Opens what is said about a step that came out otherwise. */
     private void mine() {
         if (tablet.locator(".mine[open]").count() == 0) {
-            tablet.getByText("Mine is different").click();
+            tablet.getByText("Mine differs").click();
         }
     }
 

@@ -5,31 +5,30 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Showing;
-import hearthcloth.cloth.Side;
 import hearthcloth.cloth.face.Shown;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.cloth.Dyes;
+import hearthcloth.draw.fabric.Weave;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.web.kit.Swatches;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
+import java.util.Set;
 
 /**
- * One face of a cloth as SVG for the screen: fabrics, fells, stitches, the names of the bars where they fit. Lies in the
- * page itself, so that bars can be links. Lengths are millimetres of the cloth.
+ * One face of a cloth as SVG for the screen: fabrics, fells, stitches. Lies in the page itself. Lengths are millimetres
+ * of the cloth.
  */
 public final class ClothDrawing {
 
-    /** Letters are this part of the longer side, so that they come out near 14 px in a picture 560 px wide. */
-    private static final double LETTER = 1 / 40.0;
+    /** Pixels that the longer side of a large picture takes, for what is drawn to the eye and not to scale. */
+    private static final double STAGE = 520;
 
-    /** Width of an average letter of the face, and of air round the words, in ems. */
-    private static final double GLYPH = 0.6;
+    /** Even steps of lightness in which light and dark is shown. */
+    static final int STEPS = 5;
 
     private final Shown shown;
     private final Swatches swatches;
@@ -38,13 +37,7 @@ public final class ClothDrawing {
     private final double height;
     private final StringBuilder svg = new StringBuilder();
 
-    /** What a bar is called by those who cannot see it, and where pressing it leads; {@code width} where it can be pulled. */
-    record Target(String words, String href, boolean chosen, Optional<Pull> width) {}
-
-    /** A cut width that can be pulled, in marks of her ruler of which {@code parts} make a unit. */
-    record Pull(Length cut, Length step, long parts) {}
-
-    private ClothDrawing(Cloth cloth, Face face, Swatches swatches) {
+    ClothDrawing(Cloth cloth, Face face, Swatches swatches) {
         this.shown = Shown.of(cloth, face);
         this.swatches = swatches;
         this.dyes = new Dyes(swatches.fabrics());
@@ -55,35 +48,119 @@ public final class ClothDrawing {
     /** A picture to look at, described by {@code words}. */
     public static String still(Cloth cloth, Face face, Swatches swatches, String words) {
         ClothDrawing drawing = new ClothDrawing(cloth, face, swatches);
-        drawing.open("role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
         drawing.paint();
         return drawing.close();
     }
 
-    /** A picture whose bars and hearth are links. {@code target} says what a patch of that place leads to. */
-    static String tappable(Cloth cloth, Face face, Swatches swatches, String words, Function<String, Target> target) {
+    /** A large picture to look at, with the threads of its fabrics. */
+    static String large(Cloth cloth, Face face, Swatches swatches, String words) {
         ClothDrawing drawing = new ClothDrawing(cloth, face, swatches);
-        drawing.open("role=\"group\" aria-label=\"" + escaped(words) + "\"");
+        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
         drawing.paint();
-        drawing.shown.fields().stream().filter(field -> !field.fell()).forEach(drawing::label);
-        drawing.links(target);
+        drawing.threads();
         return drawing.close();
     }
 
-    private void open(String named) {
+    /** How light and dark lie: no colours, five even steps of lightness. */
+    static String values(Cloth cloth, Swatches swatches, String words) {
+        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
+        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        for (Shown.Field field : drawing.shown.fields()) {
+            int step = step(drawing.dyes.colour(field.patch().fabric()));
+            Colour grey = Colour.WHITE.shaded((step - STEPS) * 80.0 / (STEPS - 1));
+            drawing.rect(field.at(), "fill=\"" + grey.hex() + "\"");
+        }
+        return drawing.close();
+    }
+
+    /** The step of lightness of a colour, 1 for the darkest fifth. */
+    static int step(Colour colour) {
+        return (int) Math.min(STEPS, 1 + Math.floor(colour.lab().lightness() * STEPS / 100));
+    }
+
+    /**
+     * How far a cloth is sewn: what is to come is pale, what is sewn on now is ringed.
+     *
+     * @param sewn the patches that are in the work, by their ids; {@code now} those that come to it
+     */
+    public static String soFar(Cloth cloth, Swatches swatches, String words, Set<String> sewn, Set<String> now) {
+        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
+        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        drawing.paint();
+        for (Shown.Field field : drawing.shown.fields()) {
+            String id = field.patch().place().id();
+            if (!sewn.contains(id) && !now.contains(id)) {
+                drawing.rect(field.at(), "class=\"to-come\"");
+            }
+        }
+        for (Shown.Field field : drawing.shown.fields()) {
+            if (!field.fell() && now.contains(field.patch().place().id())) {
+                drawing.rect(field.at(), "class=\"now\"");
+            }
+        }
+        return drawing.close();
+    }
+
+    void open(String kind, String named) {
         svg.append(String.format(
                 Locale.ROOT,
-                "<svg class=\"cloth\" viewBox=\"0 0 %.2f %.2f\" xmlns=\"http://www.w3.org/2000/svg\" %s>",
+                "<svg class=\"%s\" viewBox=\"0 0 %.2f %.2f\" xmlns=\"http://www.w3.org/2000/svg\" %s>",
+                kind,
                 width,
                 height,
                 named));
     }
 
-    private String close() {
+    String close() {
         return svg.append("</svg>").toString();
     }
 
-    private void paint() {
+    Shown shown() {
+        return shown;
+    }
+
+    StringBuilder svg() {
+        return svg;
+    }
+
+    double width() {
+        return width;
+    }
+
+    double height() {
+        return height;
+    }
+
+    Colour ground(Shown.Field field) {
+        return dyes.colour(field.patch().fabric());
+    }
+
+    /** Lays the threads of the fabrics over them, all of one weave at once. */
+    void threads() {
+        Map<Weave, StringBuilder> woven = new EnumMap<>(Weave.class);
+        for (Shown.Field field : shown.fields()) {
+            Weave weave = Weave.named(field.patch().fabric());
+            Rect at = field.at();
+            woven.computeIfAbsent(weave, one -> new StringBuilder())
+                    .append(String.format(
+                            Locale.ROOT,
+                            "M%.2f %.2fh%.2fv%.2fh%.2fz",
+                            mm(at.x()),
+                            mm(at.y()),
+                            mm(at.width()),
+                            mm(at.height()),
+                            -mm(at.width())));
+        }
+        woven.forEach((weave, path) -> Swatches.threads(svg, weave, Math.max(width, height) / STAGE)
+                .forEach(id -> svg.append("<path class=\"threads\" d=\"")
+                        .append(path)
+                        .append("\" fill=\"url(#")
+                        .append(id)
+                        .append(")\"/>")));
+    }
+
+    void paint() {
         swatches.tiles(svg);
         for (Shown.Field field : shown.fields()) {
             Colour colour = dyes.colour(field.patch().fabric());
@@ -137,126 +214,12 @@ public final class ClothDrawing {
         }
     }
 
-    private void label(Shown.Field field) {
-        String words = field.patch().place() instanceof Place.Hearth
-                ? "hearth"
-                : field.patch().place().label();
-        double size = LETTER * Math.max(width, height);
-        double wide = mm(field.at().width());
-        double high = mm(field.at().height());
-        double length = (words.length() * GLYPH + GLYPH) * size;
-        boolean along = length <= wide && size * 1.5 <= high;
-        boolean up = length <= high && size * 1.5 <= wide;
-        if (!along && !up) {
-            return;
-        }
-        double x = mm(field.at().x()) + wide / 2;
-        double y = mm(field.at().y()) + high / 2;
-        Colour ground = dyes.colour(field.patch().fabric());
-        svg.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" dominant-baseline=\"central\""
-                        + " fill=\"%s\"%s%s>%s</text>",
-                x,
-                y,
-                size,
-                ground.inkOn().hex(),
-                // A figured ground is kept off the letters by a rim of the fabric's colour.
-                swatches.isFigured(field.patch().fabric())
-                        ? String.format(
-                                Locale.ROOT,
-                                " paint-order=\"stroke\" stroke=\"%s\" stroke-width=\"%.2f\" stroke-linejoin=\"round\"",
-                                ground.hex(),
-                                size / 2.5)
-                        : "",
-                along ? "" : String.format(Locale.ROOT, " transform=\"rotate(-90 %.2f %.2f)\"", x, y),
-                escaped(words)));
-    }
-
-    private void links(Function<String, Target> target) {
-        Map<String, Rect> places = new LinkedHashMap<>();
-        for (Shown.Field field : shown.fields()) {
-            if (!field.fell()) {
-                places.merge(name(field.patch().place()), field.at(), ClothDrawing::around);
-            }
-        }
-        places.forEach((name, at) -> {
-            Target to = target.apply(name);
-            svg.append("<a class=\"tap\" id=\"tap-")
-                    .append(escaped(name))
-                    .append("\" href=\"")
-                    .append(escaped(to.href()))
-                    .append("\" aria-label=\"")
-                    .append(escaped(to.words()))
-                    .append(to.chosen() ? "\" aria-current=\"true\">" : "\">");
-            rect(at, "class=\"room\"");
-            if (to.chosen()) {
-                rect(at, "class=\"ring under\"");
-                rect(at, "class=\"ring\"");
-            }
-            svg.append("</a>");
-        });
-        // Grips lie over all bars, so that a neighbour does not catch the finger.
-        places.forEach((name, at) -> target.apply(name).width().ifPresent(pull -> handle(side(name), at, pull)));
-    }
-
-    private Side side(String name) {
-        return shown.fields().stream()
-                .map(field -> field.patch().place())
-                .filter(place -> name(place).equals(name) && place instanceof Place.Bar)
-                .map(place -> ((Place.Bar) place).side())
-                .findFirst()
-                .orElse(Side.RIGHT);
-    }
-
-    /** A grip on the outer edge of a bar. For the eye and the finger alone: the field beside the picture does the same. */
-    private void handle(Side side, Rect at, Pull pull) {
-        boolean forth = side == Side.RIGHT || side == Side.BOTTOM;
-        double x = side.isUpright() ? mm(forth ? at.right() : at.x()) : (mm(at.x()) + mm(at.right())) / 2;
-        double y = side.isUpright() ? (mm(at.y()) + mm(at.bottom())) / 2 : mm(forth ? at.bottom() : at.y());
-        double grip = Math.max(width, height) / 45;
-        svg.append(String.format(
-                Locale.ROOT,
-                "<g class=\"handle\" aria-hidden=\"true\" data-upright=\"%s\" data-out=\"%d\" data-cut=\"%.4f\""
-                        + " data-step=\"%.4f\" data-parts=\"%d\"><circle cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\"/>"
-                        + "<circle class=\"room\" cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\"/></g>",
-                side.isUpright(),
-                forth ? 1 : -1,
-                mm(pull.cut()),
-                mm(pull.step()),
-                pull.parts(),
-                x,
-                y,
-                grip,
-                x,
-                y,
-                grip * 2));
-        svg.append(String.format(
-                Locale.ROOT,
-                "<text class=\"pulled\" x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" dominant-baseline="
-                        + "\"central\"></text>",
-                (mm(at.x()) + mm(at.right())) / 2,
-                (mm(at.y()) + mm(at.bottom())) / 2,
-                LETTER * 1.6 * Math.max(width, height)));
-    }
-
     /** The bar a patch belongs to; parts of a joined bar belong to one. */
     static String name(Place place) {
         return place instanceof Place.Bar bar ? bar.bar() : place.id();
     }
 
-    private static Rect around(Rect one, Rect other) {
-        Length x = one.x().min(other.x());
-        Length y = one.y().min(other.y());
-        return Rect.at(
-                x,
-                y,
-                new hearthcloth.measure.Size(
-                        one.right().max(other.right()).minus(x),
-                        one.bottom().max(other.bottom()).minus(y)));
-    }
-
-    private void rect(Rect at, String drawn) {
+    void rect(Rect at, String drawn) {
         svg.append(String.format(
                 Locale.ROOT,
                 "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" %s/>",
@@ -267,11 +230,11 @@ public final class ClothDrawing {
                 drawn));
     }
 
-    private static double mm(Length length) {
+    static double mm(Length length) {
         return length.in(Unit.MILLIMETRE);
     }
 
-    private static String escaped(String text) {
+    static String escaped(String text) {
         gg.jte.output.StringOutput out = new gg.jte.output.StringOutput();
         Escape.htmlAttribute(text, out);
         return out.toString();

@@ -108,7 +108,7 @@ public record ClothView(
         if (!barred()) {
             return still(Face.FRONT);
         }
-        return ClothDrawing.tappable(cloth(), Face.FRONT, swatches(), "Front; each bar can be chosen", this::target);
+        return BenchDrawing.of(cloth(), swatches(), "Front; each bar can be chosen", this::target);
     }
 
     public String back() {
@@ -121,23 +121,24 @@ public record ClothView(
         return ClothDrawing.still(cloth(), face, swatches(), words);
     }
 
-    private ClothDrawing.Target target(String name) {
+    private BenchDrawing.Target target(String name) {
         boolean hearth = name.equals("hearth");
         String fabrics = used(name);
         String cut = hearth
                 ? ruler().write(rework().hearthCut(), Rounding.UP)
                 : ruler().write(rework().barCut(number(name)), Rounding.UP) + " wide";
         String lock = document().bench().locked().contains(name) ? ", locked" : "";
-        return new ClothDrawing.Target(
+        return new BenchDrawing.Target(
                 (hearth ? "Hearth" : "Bar " + name) + ", " + fabrics + ", cut " + cut + lock,
                 "/cloth/" + saved.id() + "?at=" + name,
                 name.equals(at),
+                document().bench().locked().contains(name),
                 hearth || !editable() || !name.equals(at) ? Optional.empty() : Optional.of(pull(number(name))));
     }
 
-    private ClothDrawing.Pull pull(int bar) {
+    private BenchDrawing.Pull pull(int bar) {
         long parts = ruler().unit().nanometres() / ruler().step().nm();
-        return new ClothDrawing.Pull(rework().barCut(bar), ruler().step(), parts);
+        return new BenchDrawing.Pull(rework().barCut(bar), ruler().step(), parts);
     }
 
     private String used(String name) {

@@ -1,11 +1,14 @@
 package hearthcloth.web.kit;
 
-import hearthcloth.draw.cloth.FabricTile;
+import hearthcloth.draw.fabric.FabricTile;
+import hearthcloth.draw.fabric.Weave;
+import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.Fabric;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
@@ -60,5 +63,21 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
                                 .append("</defs>"));
             }
         }
+    }
+
+    /**
+     * Adds the threads of a weave to a drawing.
+     *
+     * @param dot lengths of the drawing to one of the screen's dots
+     * @return the ids of what each layer is to be filled with
+     */
+    public static List<String> threads(StringBuilder svg, Weave weave, double dot) {
+        List<String> ids = new ArrayList<>();
+        for (Picture tile : weave.tiles()) {
+            String id = "threads-" + tile.title() + "-" + Math.round(dot * 1000);
+            svg.append("<defs>").append(SvgWriter.pattern(id, tile, dot)).append("</defs>");
+            ids.add(id);
+        }
+        return List.copyOf(ids);
     }
 }
