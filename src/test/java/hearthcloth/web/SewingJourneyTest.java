@@ -138,7 +138,7 @@ class SewingJourneyTest {
                 mishap(wrong);
                 wrong++;
                 size = visit.page(sew.replace("/sew/", "/cloth/"))
-                        .replaceFirst("(?s).*<p class=\"big\">([^<]+)</p>.*", "$1");
+                        .replaceFirst("(?s).*<dd class=\"big\">([^<]+)</dd>.*", "$1");
             } else {
                 press();
             }

@@ -59,10 +59,12 @@ public final class FacePicture {
         return ScaledPicture.within(width, height, scale, this::at);
     }
 
-    /** The face at a given scale, just large enough for its dimensions. */
-    public Picture at(DrawingScale scale) {
-        Bounds frame =
-                scale.bounds(Rect.at(Length.ZERO, Length.ZERO, plan.cloth().finished()), 0, 0);
+    /** The face alone, without a word, as large as fits into a square of {@code side} millimetres. */
+    public Picture plain(double side) {
+        return plain(DrawingScale.fitting(plan.cloth().finished(), side, side)).trimmed(title(), 0.3);
+    }
+
+    private Sketch plain(DrawingScale scale) {
         Sketch sketch = new Sketch();
         for (Shown.Field field : shown.fields()) {
             field(sketch, field, scale);
@@ -71,7 +73,17 @@ public final class FacePicture {
             Bounds line = scale.bounds(row.at(), 0, 0);
             sketch.line(new Point(line.x(), line.y()), new Point(line.right(), line.bottom()), dyes.stitches());
         }
-        sketch.outline(frame, Stroke.solid(0.3, Palette.INK));
+        sketch.outline(
+                scale.bounds(Rect.at(Length.ZERO, Length.ZERO, plan.cloth().finished()), 0, 0),
+                Stroke.solid(0.3, Palette.INK));
+        return sketch;
+    }
+
+    /** The face at a given scale, just large enough for its dimensions. */
+    public Picture at(DrawingScale scale) {
+        Bounds frame =
+                scale.bounds(Rect.at(Length.ZERO, Length.ZERO, plan.cloth().finished()), 0, 0);
+        Sketch sketch = plain(scale);
         Labels labels = new Labels(frame, WANTED, LEAST, labels(scale));
         labels.draw(sketch);
         dimensions(sketch, frame, labels, scale);

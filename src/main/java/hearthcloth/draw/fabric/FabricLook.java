@@ -54,7 +54,7 @@ public record FabricLook(Colour ground, Optional<Picture> print, Weave weave) {
                 sketch.add(new Mark.Tint(outline, SHADE, shade));
             }
         }
-        threads(sketch, outline);
+        threads(sketch, outline, laid.scale());
     }
 
     private Colour shaded(double shade) {
@@ -72,10 +72,16 @@ public record FabricLook(Colour ground, Optional<Picture> print, Weave weave) {
             sketch.add(new Mark.Figured(outline, print.orElseThrow(), laid));
             sketch.add(new Mark.Tint(outline, ground, HIDDEN));
         }
-        threads(sketch, outline);
+        threads(sketch, outline, laid.scale());
     }
 
-    private void threads(Sketch sketch, List<Point> outline) {
+    /** Millimetres of the picture for one of cloth below which a picture is too small for threads. */
+    private static final double THREADLESS = 0.04;
+
+    private void threads(Sketch sketch, List<Point> outline, double scale) {
+        if (scale < THREADLESS) {
+            return;
+        }
         for (Picture tile : weave.tiles()) {
             sketch.add(new Mark.Figured(outline, tile, Affine.scaled(1 / Weave.DOT, 0, 0)));
         }

@@ -31,7 +31,9 @@ public final class SvgWriter {
         /** A reader that knows the typeface. */
         BARE,
         /** A page, whose paper and ink it takes on. */
-        PAGE
+        PAGE,
+        /** A picture to lay on anything. */
+        CLEAR
     }
 
     /** On a page, what is drawn on paper has the page's own colours, which are light on dark in a dark room. */
@@ -75,6 +77,11 @@ public final class SvgWriter {
         return new SvgWriter(Use.PAGE, name + "-").written(picture, "");
     }
 
+    /** The picture without letters and on no sheet, to be laid on anything. */
+    public static String writeClear(Picture picture) {
+        return new SvgWriter(Use.CLEAR, "").written(picture, "");
+    }
+
     /**
      * One repeat as a pattern of a drawing whose lengths are the tile's.
      *
@@ -104,7 +111,7 @@ public final class SvgWriter {
                 + "mm\" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\" font-family=\"" + FAMILY + "\">\n");
         out.append("<title>" + escaped(picture.title()) + "</title>\n");
         out.append(fonts);
-        if (use != Use.PAGE) {
+        if (use != Use.PAGE && use != Use.CLEAR) {
             out.append("<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"" + Palette.SHEET.hex()
                     + "\"/>\n");
         }
@@ -149,7 +156,8 @@ public final class SvgWriter {
             repeats.put(repeat, known);
             String first = tiles.putIfAbsent(figured.tile(), known);
             out.append("<defs>"
-                    + (first == null
+                    // The writer of PNG reads no pattern that stands on another.
+                    + (first == null || use == Use.BARE
                             ? pattern(known, figured.tile(), transform(figured.laid()))
                             : "<pattern id=\"" + known + "\" href=\"#" + first + "\"" + transform(figured.laid()) + "/>")
                     + "</defs>\n");

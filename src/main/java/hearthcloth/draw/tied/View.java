@@ -249,7 +249,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
     private Sketch sketch(double scale) {
         Sketch sketch = new Sketch();
         if (shadow.size() > 2) {
-            sketch.add(new Mark.Area(scaled(shadow, scale), Shadow.COLOUR));
+            soft(sketch, scaled(shadow, scale));
         }
         for (Thing thing : things) {
             if (thing instanceof Thing.Area area) {
@@ -269,6 +269,15 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         }
         return sketch;
     }
+
+    /** A shadow with a soft edge: layers of it, each a little larger. */
+    private static void soft(Sketch sketch, List<Point> outline) {
+        for (int layer = 0; layer < SOFT; layer++) {
+            sketch.add(new Mark.Tint(grown(outline, (layer - SOFT / 3.0) * 0.5), CREASE, 0.05));
+        }
+    }
+
+    private static final int SOFT = 7;
 
     /** Areas reach under what is drawn after them by this many millimetres, so that no ground shows between. */
     private static final double BLEED = 0.05;

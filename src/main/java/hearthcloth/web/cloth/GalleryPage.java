@@ -13,6 +13,7 @@ import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.json.ClothDocument;
+import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.PatchworkForm;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.Wished;

@@ -80,4 +80,19 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
         }
         return List.copyOf(ids);
     }
+
+    /** A swatch of a fabric: 4 in of it, with its print and its threads. */
+    public String swatch(Fabric fabric) {
+        StringBuilder svg = new StringBuilder(
+                "<svg class=\"fabric\" viewBox=\"0 0 100 100\" aria-hidden=\"true\" focusable=\"false\">");
+        tiles(svg);
+        String fill = isFigured(fabric.name()) ? "url(#" + id(fabric.name()) + ")" : fabric.colour().hex();
+        svg.append("<rect width=\"100\" height=\"100\" fill=\"").append(fill).append("\"/>");
+        threads(svg, Weave.named(fabric.name()), SWATCH_DOT)
+                .forEach(id -> svg.append("<rect width=\"100\" height=\"100\" fill=\"url(#").append(id).append(")\"/>"));
+        return svg.append("</svg>").toString();
+    }
+
+    /** Millimetres of cloth to a dot in a swatch that is shown 52 dots wide. */
+    private static final double SWATCH_DOT = 100 / 52.0;
 }

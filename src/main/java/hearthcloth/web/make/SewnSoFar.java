@@ -5,7 +5,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.cloth.ClothAsked;
-import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.Swatches;
 import java.util.HashSet;
 import java.util.List;

@@ -1,4 +1,4 @@
-package hearthcloth.web.cloth;
+package hearthcloth.web.drawn;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Place;
@@ -20,7 +20,7 @@ import java.util.function.Function;
  * The front of a cloth to work on: every bar and the hearth is a link. The marks on it are a drawing of their own over
  * the cloth, as large on every screen as letters are.
  */
-final class BenchDrawing {
+public final class BenchDrawing {
 
     /** Pixels that the cloth takes at least, on a telephone; marks that fit there fit everywhere. */
     private static final double SMALLEST = 280;
@@ -42,10 +42,10 @@ final class BenchDrawing {
      * @param locked true where planning again leaves it as it is
      * @param width where it can be pulled
      */
-    record Target(String words, String href, boolean chosen, boolean locked, Optional<Pull> width) {}
+    public record Target(String words, String href, boolean chosen, boolean locked, Optional<Pull> width) {}
 
     /** A cut width that can be pulled, in marks of her ruler of which {@code parts} make a unit. */
-    record Pull(Length cut, Length step, long parts) {}
+    public record Pull(Length cut, Length step, long parts) {}
 
     private BenchDrawing(Cloth cloth, Swatches swatches) {
         this.drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
@@ -57,7 +57,7 @@ final class BenchDrawing {
     }
 
     /** {@code target} says what a patch of that place leads to. */
-    static String of(Cloth cloth, Swatches swatches, String words, Function<String, Target> target) {
+    public static String of(Cloth cloth, Swatches swatches, String words, Function<String, Target> target) {
         BenchDrawing bench = new BenchDrawing(cloth, swatches);
         bench.drawing.open("cloth", "role=\"group\" aria-label=\"" + ClothDrawing.escaped(words) + "\"");
         bench.drawing.paint();

@@ -1,4 +1,4 @@
-package hearthcloth.web.cloth;
+package hearthcloth.web.drawn;
 
 import gg.jte.html.escape.Escape;
 import hearthcloth.cloth.Cloth;
@@ -54,7 +54,7 @@ public final class ClothDrawing {
     }
 
     /** A large picture to look at, with the threads of its fabrics. */
-    static String large(Cloth cloth, Face face, Swatches swatches, String words) {
+    public static String large(Cloth cloth, Face face, Swatches swatches, String words) {
         ClothDrawing drawing = new ClothDrawing(cloth, face, swatches);
         drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
         drawing.paint();
@@ -63,7 +63,7 @@ public final class ClothDrawing {
     }
 
     /** How light and dark lie: no colours, five even steps of lightness. */
-    static String values(Cloth cloth, Swatches swatches, String words) {
+    public static String values(Cloth cloth, Swatches swatches, String words) {
         ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
         drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
         for (Shown.Field field : drawing.shown.fields()) {
@@ -215,7 +215,7 @@ public final class ClothDrawing {
     }
 
     /** The bar a patch belongs to; parts of a joined bar belong to one. */
-    static String name(Place place) {
+    public static String name(Place place) {
         return place instanceof Place.Bar bar ? bar.bar() : place.id();
     }
 
