@@ -38,7 +38,9 @@ class ArchitectureTest {
         "hearthcloth.wrap..",
         "hearthcloth.cutstock..",
         "hearthcloth.plan..",
-        "hearthcloth.sew.."
+        "hearthcloth.sew..",
+        "hearthcloth.json..",
+        "hearthcloth.guideline.."
     };
 
     /** Each room, and the rooms it may know. What is not named here does not exist. */
@@ -52,18 +54,33 @@ class ArchitectureTest {
             Map.entry("cutstock", List.of("measure")),
             Map.entry("plan", List.of("measure", "colour", "cloth", "stash", "wrap", "cutstock")),
             Map.entry("sew", List.of("measure", "colour", "cloth", "stash", "wrap", "plan")),
+            Map.entry("json", List.of()),
+            Map.entry(
+                    "guideline", List.of("json", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan")),
             Map.entry("photo", List.of("measure", "colour", "geometry")),
             Map.entry(
                     "work", List.of("measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
             Map.entry(
-                    "draw", List.of("measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
+                    "draw", List.of("json", "measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
             Map.entry("words", List.of("measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan", "sew")),
             Map.entry(
                     "store",
                     List.of("measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo", "work")),
             Map.entry(
                     "cli",
-                    List.of("measure", "cloth", "stash", "wrap", "cutstock", "plan", "photo", "work", "words", "draw")),
+                    List.of(
+                            "json",
+                            "measure",
+                            "cloth",
+                            "stash",
+                            "wrap",
+                            "cutstock",
+                            "plan",
+                            "guideline",
+                            "photo",
+                            "work",
+                            "words",
+                            "draw")),
             Map.entry(
                     "web",
                     List.of(
@@ -75,6 +92,7 @@ class ArchitectureTest {
                             "wrap",
                             "cutstock",
                             "plan",
+                            "guideline",
                             "sew",
                             "photo",
                             "work",

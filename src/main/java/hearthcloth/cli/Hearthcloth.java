@@ -27,7 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         versionProvider = ProgramVersion.class,
         header = "Plans reversible, single-layer patchwork wrapping cloths from the fabric you own.",
         subcommands = HelpCommand.class,
-        synopsisSubcommandLabel = "[plan|read|size]",
+        synopsisSubcommandLabel = "[plan|read|size|guideline]",
         description = {"", "Without a command it opens the workroom in your browser."},
         commandListHeading = "%nCommands:%n",
         optionListHeading = "%nOptions:%n",
@@ -104,6 +104,7 @@ final class Hearthcloth implements Callable<Integer> {
                 .addSubcommand("plan", new PlanCommand(shell))
                 .addSubcommand("read", new ReadCommand(shell))
                 .addSubcommand("size", new SizeCommand(shell))
+                .addSubcommand("guideline", new GuidelineCommand(shell))
                 .addSubcommand("sheet", new SheetCommand(shell))
                 .addSubcommand("completion", new CompletionCommand(shell))
                 .setExpandAtFiles(false)

@@ -4,13 +4,16 @@ import hearthcloth.cli.io.InputText;
 import hearthcloth.cli.io.OutputFolder;
 import hearthcloth.cli.io.ProgressLine;
 import hearthcloth.cli.io.Shell;
+import hearthcloth.cli.report.GuidelineReport;
 import hearthcloth.cli.report.JsonText;
 import hearthcloth.cli.report.PlanJson;
 import hearthcloth.cli.report.PlanReport;
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.guide.GuideLength;
+import hearthcloth.guideline.Guideline;
+import hearthcloth.guideline.fit.Ask;
+import hearthcloth.guideline.fit.Fitted;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Patchwork;
@@ -23,6 +26,7 @@ import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
 import hearthcloth.words.BadInputException;
+import hearthcloth.words.Door;
 import hearthcloth.words.GiftWish;
 import hearthcloth.words.ListWords;
 import hearthcloth.words.OptionText;
@@ -30,9 +34,11 @@ import hearthcloth.words.PatchworkReader;
 import hearthcloth.words.PlacingReader;
 import hearthcloth.words.PlanBudget;
 import hearthcloth.words.Rulers;
-import hearthcloth.words.WishOptions;
+import hearthcloth.words.Usual;
 import hearthcloth.words.WishReader;
+import hearthcloth.words.WishWords;
 import hearthcloth.wrap.Placing;
+import hearthcloth.wrap.Slack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,6 +87,8 @@ import picocli.CommandLine.Parameters;
             "      scraps laid together as they are",
             "  hearthcloth plan examples/scraps.csv --blocks \"3 x 3\" --setting \"straight furrow\" --out out",
             "      nine small log cabins set together",
+            "  hearthcloth plan examples/scraps.csv --guideline examples/idea.json --out out",
+            "      a teacher's guideline, fitted to your heap",
             "  hearthcloth plan - --size \"30 x 24 in\" --out out < my-stash.csv",
             "",
             "Ends with 0 when cloths were planned, 1 when the stash cannot make what is wished (and says what is",
@@ -126,6 +134,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private WishOptions options = new WishOptions();
 
+    @Mixin
+    private GuidelineWish guideline = new GuidelineWish();
+
     @Option(
             names = "--unit",
             paramLabel = "in|cm",
@@ -146,9 +157,6 @@ final class PlanCommand implements Callable<Integer> {
             description = "How long to look for better plans: 2s, 500ms, 1min.")
     private String budget = "2s";
 
-    /** For whom and on what the proposals are printed. */
-    private record Print(Optional<GiftWish> gift, Paper paper, Ruler ruler, GuideLength length) {}
-
     /** What is to be planned from what. */
     private record Wished(Stash stash, Wish wish, Optional<Patchwork> patchwork) {
 
@@ -167,21 +175,62 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         OutputFolder folder = OutputFolder.of(outName);
         StashFile.Read read = stash();
+        if (guideline.isGiven()) {
+            return fitted(read, folder);
+        }
         Ruler ruler =
                 Rulers.wished(unit).orElseGet(() -> read.unit().map(Rulers::of).orElse(Ruler.EIGHTHS));
         OptionText text = new OptionText();
         PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
+        text.check();
+        Optional<GiftWish> bare = GiftWish.read(options.gift(), options.tie(), ruler.unit());
+        WishWords words = options.words();
+        Placing placing = PlacingReader.read(words, bare.isPresent(), ruler.unit());
+        Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
+        Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.SHELL);
+        WishReader reader = new WishReader(words, read.stash(), Usual.of(ruler), Door.SHELL);
+        Wish wish = reader.wish(gift);
+        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning)));
+        Wished wished = new Wished(read.stash(), wish, patchwork);
+        return planned(wished, time, files(gift, ruler), reader.slack(), folder);
+    }
+
+    private ProposalFiles files(Optional<GiftWish> gift, Ruler ruler) {
+        OptionText text = new OptionText();
         Paper sheet = text.word("--paper", paper, ruler.isMetric() ? Paper.A4 : Paper.LETTER);
         GuideLength length = text.word("--guide", guide, GuideLength.FULL);
         text.check();
-        Optional<GiftWish> bare = GiftWish.read(options.gift, options.tie, ruler.unit());
-        Placing placing = PlacingReader.read(options, bare.isPresent(), ruler.unit());
-        Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
-        Optional<Patchwork> patchwork = PatchworkReader.read(options);
-        Wish wish = new WishReader(options, read.stash(), ruler).wish(gift);
+        return new ProposalFiles(gift, sheet, ruler, length, new ProposalFiles.Extras(slips, png, net));
+    }
+
+    /** Fits a guideline: 0 where a cloth keeps every rule, 1 with the nearest where a rule had to be bent. */
+    private int fitted(StashFile.Read read, OutputFolder folder) {
+        Guideline rules = guideline.read(shell);
+        OptionText text = new OptionText();
+        PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
+        text.check();
+        ProposalFiles files = files(GuidelineWish.gift(rules), GuidelineWish.ruler(rules));
+        Ask ask = guideline.ask(options.proposals(), options.seed(), read.stash());
         read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning)));
-        Wished wished = new Wished(read.stash(), wish, patchwork);
-        return planned(wished, time, new Print(gift, sheet, ruler, length), folder);
+        ProgressLine progress = new ProgressLine(shell);
+        Fitted fitted = GuidelineWish.fit(rules, read.stash(), ask, time.effort(), time.begin(), progress::show);
+        progress.clear();
+        List<Plan> plans = fitted.cloths().stream().map(Fitted.Nearest::plan).toList();
+        if (!plans.isEmpty()) {
+            write(plans, files, folder, progress);
+        }
+        if (!plans.isEmpty() && fitted.cloths().get(0).keepsAll()) {
+            report(read.stash(), new PlanOutcome.Proposals(plans), files, Slack.NONE);
+            return 0;
+        }
+        GuidelineReport report = new GuidelineReport(shell, rules);
+        if (json) {
+            say(PlanJson.shortage(
+                    read.stash(), files.gift(), files.ruler(), report.outcome(fitted), plainOut()));
+        } else {
+            report.bent(fitted, plainOut());
+        }
+        return 1;
     }
 
     private StashFile.Read stash() {
@@ -197,10 +246,9 @@ final class PlanCommand implements Callable<Integer> {
         throw new BadInputException(sentences);
     }
 
-    private int planned(Wished wished, PlanBudget time, Print print, OutputFolder folder) {
+    private int planned(Wished wished, PlanBudget time, ProposalFiles print, Slack slack, OutputFolder folder) {
         ProgressLine progress = new ProgressLine(shell);
         PlanBudget.Clock clock = time.begin();
-        Stash stash = wished.stash();
         PlanOutcome outcome = wished.plan(time.effort(), clock, progress::show);
         progress.clear();
         if (clock.ranOut()) {
@@ -213,9 +261,7 @@ final class PlanCommand implements Callable<Integer> {
                 write(cannot.nearest(), print, folder, progress);
             }
             if (json) {
-                shell.out()
-                        .println(
-                                JsonText.of(PlanJson.shortage(stash, print.gift(), print.ruler(), cannot, plainOut())));
+                say(PlanJson.shortage(wished.stash(), print.gift(), print.ruler(), cannot, plainOut()));
             } else {
                 new PlanReport(shell.err(), print.ruler()).shortage(cannot, plainOut());
             }
@@ -223,47 +269,33 @@ final class PlanCommand implements Callable<Integer> {
         }
         PlanOutcome.Proposals proposals = (PlanOutcome.Proposals) outcome;
         write(proposals.plans(), print, folder, progress);
-        report(stash, proposals, print);
+        report(wished.stash(), proposals, print, slack);
         return 0;
     }
 
-    private void write(List<Plan> plans, Print print, OutputFolder folder, ProgressLine progress) {
+    private void write(List<Plan> plans, ProposalFiles files, OutputFolder folder, ProgressLine progress) {
         progress.say("drawing");
-        List<OutputFolder.Proposal> files = new ArrayList<>();
-        for (Plan plan : plans) {
-            PlanFolder drawn = new PlanFolder(
-                    plan, print.ruler(), print.paper(), print.gift().map(gift -> gift.wrapped(print.ruler())));
-            files.add(into -> {
-                drawn.write(into, print.length());
-                if (slips) {
-                    drawn.writeSlips(into);
-                }
-                if (png) {
-                    drawn.writePngs(into);
-                }
-                if (net) {
-                    drawn.writeNet(into);
-                }
-            });
-        }
-        folder.write(files);
+        files.write(plans, folder);
         progress.clear();
+    }
+
+    private void say(PlanJson planned) {
+        shell.out().println(JsonText.of(planned));
     }
 
     private String plainOut() {
         return ListWords.plain(outName).replaceAll("(?<=.)/+$", "");
     }
 
-    private void report(Stash stash, PlanOutcome.Proposals proposals, Print print) {
+    private void report(Stash stash, PlanOutcome.Proposals proposals, ProposalFiles print, Slack slack) {
         String folder = plainOut();
         if (json) {
-            PlanJson planned = PlanJson.planned(stash, print.gift(), print.ruler(), proposals.plans(), folder);
-            shell.out().println(JsonText.of(planned));
+            say(PlanJson.planned(stash, print.gift(), print.ruler(), proposals.plans(), folder));
             return;
         }
         PlanReport report = new PlanReport(shell.out(), print.ruler());
         report.stash(stash);
-        print.gift().ifPresent(report::gift);
+        print.gift().ifPresent(gift -> report.gift(gift, slack));
         report.proposals(proposals, folder, print.gift());
     }
 }

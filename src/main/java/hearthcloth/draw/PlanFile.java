@@ -1,7 +1,5 @@
 package hearthcloth.draw;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Join;
@@ -10,252 +8,272 @@ import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Step;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.making.SeamKind;
+import hearthcloth.json.JsonValue;
+import hearthcloth.json.JsonWriter;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.sew.thread.Stitch;
 import hearthcloth.sew.thread.ThreadNeed;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The plan file: everything about a plan that another program may want to read, as JSON. Lengths are whole nanometres and
- * areas whole square nanometres; places are measured from the top left of the front, or of the stock piece.
+ * areas whole square nanometres; places are measured from the top left of the front, or of the stock piece. Its schema is in
+ * docs/formats. A cloth is sent in it too: fabrics carry their colours, and from seams, hem and patches the same cloth is made
+ * again.
  */
-record PlanFile(
-        String format,
-        int version,
-        String units,
-        SeamMeasures seam,
-        HemMeasures hem,
-        long leeway,
-        long leastPiece,
-        long clearance,
-        Extent finished,
-        List<Stock> stock,
-        List<PatchEntry> patches,
-        List<SeamEntry> seams,
-        List<Offcut> offcuts,
-        FigureEntry figures) {
+final class PlanFile {
 
-    record SeamMeasures(long narrow, long wide) {}
+    private final Plan plan;
 
-    record HemMeasures(long first, long second) {}
-
-    record Extent(long width, long height) {
-        static Extent of(Size size) {
-            return new Extent(size.width().nm(), size.height().nm());
-        }
+    private PlanFile(Plan plan) {
+        this.plan = plan;
     }
-
-    record Spot(long x, long y) {}
-
-    record Area(long x, long y, long width, long height) {
-        static Area of(Rect rect) {
-            return new Area(
-                    rect.x().nm(),
-                    rect.y().nm(),
-                    rect.width().nm(),
-                    rect.height().nm());
-        }
-    }
-
-    record Allowances(long left, long top, long right, long bottom) {}
-
-    record Stock(String id, String fabric, long width, long length, int row) {}
-
-    record PatchEntry(
-            String id,
-            String fabric,
-            String role,
-            @Nullable String bar,
-            @Nullable Integer round,
-            @Nullable String side,
-            Area finished,
-            Allowances allowances,
-            Extent exact,
-            Extent cut,
-            String from,
-            Spot at,
-            boolean turned,
-            String front) {}
-
-    record SeamEntry(
-            int step,
-            String axis,
-            List<String> first,
-            List<String> second,
-            String wraps,
-            String kind,
-            long length,
-            Extent running) {}
-
-    record Offcut(String from, long x, long y, long width, long height) {}
-
-    record FigureEntry(
-            int joins,
-            int cuts,
-            BigInteger lostArea,
-            BigInteger offcutArea,
-            BigInteger usedArea,
-            BigInteger boundLostArea,
-            int boundJoins,
-            long threadLength,
-            long seamLength) {}
 
     /**
      * The text of the file, indented by two blanks for each level and ended by a line break; an unpaired surrogate in a
      * name becomes U+FFFD.
      */
     static String text(Plan plan) {
-        try {
-            String json = JsonMapper.builder()
-                    .build()
-                    .writerWithDefaultPrettyPrinter()
-                    .writeValueAsString(of(plan));
-            return json.replaceAll("\\p{Cs}", "\ufffd") + "\n";
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a plan that cannot be written", e);
-        }
+        return JsonWriter.write(new PlanFile(plan).file());
     }
 
-    private static PlanFile of(Plan plan) {
+    private JsonValue file() {
         Cloth cloth = plan.cloth();
-        var making = cloth.making();
-        return new PlanFile(
-                "hearthcloth-plan",
-                1,
-                "nm",
-                new SeamMeasures(
-                        making.seam().narrow().nm(), making.seam().wide().nm()),
-                new HemMeasures(making.hem().first().nm(), making.hem().second().nm()),
-                making.leeway().nm(),
-                plan.rules().leastPiece().nm(),
-                plan.rules().clearance().nm(),
-                Extent.of(cloth.finished()),
-                plan.cuts().stream().map(PlanFile::stock).toList(),
-                patches(plan),
-                cloth.steps().stream()
-                        .map(step -> seam(step, making.seam().name()))
-                        .toList(),
-                offcuts(plan),
-                figures(plan));
+        Making making = cloth.making();
+        return JsonValue.object()
+                .with("format", "hearthcloth-plan")
+                .with("version", 1)
+                .with("units", "nm")
+                .with("seam", seam(making.seam()))
+                .with("hem", hem(making.hem()))
+                .with("leeway", making.leeway().nm())
+                .with("leastPiece", plan.rules().leastPiece().nm())
+                .with("clearance", plan.rules().clearance().nm())
+                .with("finished", size(cloth.finished()))
+                .with("stock", JsonValue.of(plan.cuts().stream().map(PlanFile::stock).toList()))
+                .with("patches", patches())
+                .with(
+                        "seams",
+                        JsonValue.of(cloth.steps().stream()
+                                .map(step -> seam(step, making.seam().name()))
+                                .toList()))
+                .with("offcuts", offcuts())
+                .with("figures", figures())
+                .with("title", plan.story().title())
+                .with("fabrics", JsonValue.of(plan.fabrics().stream().map(PlanFile::fabric).toList()))
+                .with("making", making(making))
+                .done();
     }
 
-    private static Stock stock(PieceCut cut) {
-        var piece = cut.piece();
-        return new Stock(
-                piece.id(),
-                piece.fabric().name(),
-                piece.size().width().nm(),
-                piece.size().height().nm(),
-                piece.row());
+    private static JsonValue seam(SeamKind seam) {
+        return JsonValue.object()
+                .with("narrow", seam.narrow().nm())
+                .with("wide", seam.wide().nm())
+                .done();
     }
 
-    private static List<PatchEntry> patches(Plan plan) {
+    private static JsonValue hem(Hem hem) {
+        return JsonValue.object()
+                .with("first", hem.first().nm())
+                .with("second", hem.second().nm())
+                .done();
+    }
+
+    /** What else is needed to make the same cloth again. */
+    private JsonValue making(Making making) {
+        return JsonValue.object()
+                .with("kind", making.seam().name())
+                .with("band", making.seam().band().nm())
+                .with("corner", making.hem().corner() == Hem.Corner.MITRED ? "mitred" : "square")
+                .with("fell", making.fell() == Face.FRONT ? "front" : "back")
+                .with("trim", making.trim().nm())
+                .with("mark", making.margins().mark().nm())
+                .with("mostJoins", plan.rules().mostJoins())
+                .done();
+    }
+
+    private static JsonValue size(Size size) {
+        return JsonValue.object()
+                .with("width", size.width().nm())
+                .with("height", size.height().nm())
+                .done();
+    }
+
+    private static JsonValue area(Rect rect) {
+        return JsonValue.object()
+                .with("x", rect.x().nm())
+                .with("y", rect.y().nm())
+                .with("width", rect.width().nm())
+                .with("height", rect.height().nm())
+                .done();
+    }
+
+    private static JsonValue fabric(Fabric fabric) {
+        return JsonValue.object()
+                .with("name", fabric.name())
+                .with("colour", fabric.colour().hex())
+                .with("faces", fabric.faces().name().toLowerCase(Locale.ROOT))
+                .with("nap", fabric.nap().name().toLowerCase(Locale.ROOT))
+                .done();
+    }
+
+    private static JsonValue stock(PieceCut cut) {
+        Piece piece = cut.piece();
+        return JsonValue.object()
+                .with("id", piece.id())
+                .with("fabric", piece.fabric().name())
+                .with("width", piece.size().width().nm())
+                .with("length", piece.size().height().nm())
+                .with("row", piece.row())
+                .done();
+    }
+
+    private JsonValue patches() {
         Map<String, Plan.Source> sources = plan.sources();
-        return plan.cloth().laid().stream()
+        return JsonValue.of(plan.cloth().laid().stream()
                 .map(laid -> patch(
                         laid,
                         Objects.requireNonNull(sources.get(laid.patch().place().id()))))
-                .toList();
+                .toList());
     }
 
-    private static PatchEntry patch(Laid laid, Plan.Source source) {
+    private static JsonValue patch(Laid laid, Plan.Source source) {
         Patch patch = laid.patch();
-        Optional<Place.Bar> bar = patch.place() instanceof Place.Bar one ? Optional.of(one) : Optional.empty();
         var edges = laid.allowances();
-        return new PatchEntry(
-                patch.place().id(),
-                patch.fabric(),
-                bar.isPresent() ? "bar" : patch.place() instanceof Place.Hearth ? "hearth" : "patch",
-                bar.map(Place.Bar::bar).orElse(null),
-                bar.map(Place.Bar::round).orElse(null),
-                bar.map(one -> one.side().word()).orElse(null),
-                Area.of(laid.at()),
-                new Allowances(
-                        edges.left().nm(),
-                        edges.top().nm(),
-                        edges.right().nm(),
-                        edges.bottom().nm()),
-                Extent.of(laid.exact()),
-                Extent.of(laid.cut()),
-                source.from().piece().id(),
-                new Spot(source.kept().at().x().nm(), source.kept().at().y().nm()),
-                source.kept().turned(),
-                patch.showing().word());
+        JsonValue.Building entry = JsonValue.object()
+                .with("id", patch.place().id())
+                .with("fabric", patch.fabric());
+        role(patch.place(), entry);
+        return entry.with("finished", area(laid.at()))
+                .with(
+                        "allowances",
+                        JsonValue.object()
+                                .with("left", edges.left().nm())
+                                .with("top", edges.top().nm())
+                                .with("right", edges.right().nm())
+                                .with("bottom", edges.bottom().nm())
+                                .done())
+                .with("exact", size(laid.exact()))
+                .with("cut", size(laid.cut()))
+                .with("from", source.from().piece().id())
+                .with(
+                        "at",
+                        JsonValue.object()
+                                .with("x", source.kept().at().x().nm())
+                                .with("y", source.kept().at().y().nm())
+                                .done())
+                .with("turned", JsonValue.of(source.kept().turned()))
+                .with("front", patch.showing().word())
+                .done();
     }
 
-    private static SeamEntry seam(Step step, String kind) {
-        return new SeamEntry(
-                step.number(),
-                step.seam().join() == Join.BESIDE ? "vertical" : "horizontal",
-                ids(step, Half.FIRST),
-                ids(step, Half.SECOND),
-                step.seam().wraps() == Half.FIRST ? "first" : "second",
-                kind,
-                step.length().nm(),
-                Extent.of(step.running()));
+    private static void role(Place place, JsonValue.Building entry) {
+        if (place instanceof Place.Bar bar) {
+            entry.with("role", "bar")
+                    .with("bar", bar.bar())
+                    .with("round", bar.round())
+                    .with("side", bar.side().word());
+        } else {
+            entry.with("role", place instanceof Place.Hearth ? "hearth" : "patch")
+                    .with("bar", new JsonValue.Nothing())
+                    .with("round", new JsonValue.Nothing())
+                    .with("side", new JsonValue.Nothing());
+        }
     }
 
-    private static List<String> ids(Step step, Half half) {
-        return step.patches(half).stream().map(patch -> patch.place().id()).toList();
+    private static JsonValue seam(Step step, String kind) {
+        return JsonValue.object()
+                .with("step", step.number())
+                .with("axis", step.seam().join() == Join.BESIDE ? "vertical" : "horizontal")
+                .with("first", ids(step, Half.FIRST))
+                .with("second", ids(step, Half.SECOND))
+                .with("wraps", step.seam().wraps() == Half.FIRST ? "first" : "second")
+                .with("kind", kind)
+                .with("length", step.length().nm())
+                .with("running", size(step.running()))
+                .done();
     }
 
-    private static List<Offcut> offcuts(Plan plan) {
-        List<Offcut> offcuts = new ArrayList<>();
+    private static JsonValue ids(Step step, Half half) {
+        return JsonValue.of(step.patches(half).stream()
+                .map(patch -> JsonValue.of(patch.place().id()))
+                .toList());
+    }
+
+    private JsonValue offcuts() {
+        List<JsonValue> offcuts = new ArrayList<>();
         for (PieceCut cut : plan.cuts()) {
             for (Rect left : cut.tree().left()) {
                 if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
-                    Area area = Area.of(left);
-                    offcuts.add(new Offcut(cut.piece().id(), area.x(), area.y(), area.width(), area.height()));
+                    offcuts.add(JsonValue.object()
+                            .with("from", cut.piece().id())
+                            .with("x", left.x().nm())
+                            .with("y", left.y().nm())
+                            .with("width", left.width().nm())
+                            .with("height", left.height().nm())
+                            .done());
                 }
             }
         }
-        return List.copyOf(offcuts);
+        return JsonValue.of(offcuts);
     }
 
-    private static FigureEntry figures(Plan plan) {
+    private JsonValue figures() {
         BigInteger used = BigInteger.ZERO;
         BigInteger offcuts = BigInteger.ZERO;
         BigInteger lost = BigInteger.ZERO;
         for (PieceCut cut : plan.cuts()) {
             for (CutTree.Kept kept : cut.tree().kept()) {
-                used = used.add(area(kept.at().size()));
+                used = used.add(square(kept.at().size()));
             }
             for (Rect left : cut.tree().left()) {
                 if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
-                    offcuts = offcuts.add(area(left.size()));
+                    offcuts = offcuts.add(square(left.size()));
                 } else {
-                    lost = lost.add(area(left.size()));
+                    lost = lost.add(square(left.size()));
                 }
             }
         }
-        var figures = plan.figures();
-        return new FigureEntry(
-                figures.joins(),
-                figures.cuts(),
-                lost,
-                offcuts,
-                used,
-                BigDecimal.valueOf(plan.bound().lostMm2())
-                        .movePointRight(12)
-                        .setScale(0, RoundingMode.FLOOR)
-                        .toBigInteger(),
-                plan.bound().joins(),
-                ThreadNeed.of(plan.cloth(), Stitch.USUAL).total().nm(),
-                figures.seamLength().nm());
+        PlanFigures figures = plan.figures();
+        return JsonValue.object()
+                .with("joins", figures.joins())
+                .with("cuts", figures.cuts())
+                .with("lostArea", whole(lost))
+                .with("offcutArea", whole(offcuts))
+                .with("usedArea", whole(used))
+                .with(
+                        "boundLostArea",
+                        JsonValue.of(BigDecimal.valueOf(plan.bound().lostMm2())
+                                .movePointRight(12)
+                                .setScale(0, RoundingMode.FLOOR)))
+                .with("boundJoins", plan.bound().joins())
+                .with("threadLength", ThreadNeed.of(plan.cloth(), Stitch.USUAL).total().nm())
+                .with("seamLength", figures.seamLength().nm())
+                .done();
     }
 
-    private static BigInteger area(Size size) {
+    private static JsonValue whole(BigInteger number) {
+        return JsonValue.of(new BigDecimal(number));
+    }
+
+    private static BigInteger square(Size size) {
         return BigInteger.valueOf(size.width().nm())
                 .multiply(BigInteger.valueOf(size.height().nm()));
     }

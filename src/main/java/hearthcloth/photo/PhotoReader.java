@@ -3,12 +3,20 @@ package hearthcloth.photo;
 import hearthcloth.photo.image.ImageDecoder;
 import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.image.SheetUnseenException;
 import hearthcloth.photo.plane.ReferenceSheet;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Optional;
 
 /** Reads photographs of scraps. {@link #read(byte[], Sheet, Progress)} is the entrance. */
 public final class PhotoReader {
+
+    /** The least of the sizes at which a sheet is looked for is the picture's divided by this. */
+    private static final int SMALLEST = 4;
+
+    /** A picture whose longer side has fewer pixels is not looked at: the coarse picture of the search would be larger. */
+    private static final int LEAST_SIDE = 800;
 
     private PhotoReader() {}
 
@@ -26,9 +34,45 @@ public final class PhotoReader {
     public static Reading read(byte[] photograph, ReferenceSheet sheet, ReadingProgress progress) {
         try {
             progress.at(0, "opening the picture");
-            return new ReadingPipeline(ImageDecoder.decode(photograph), sheet, progress).read();
+            return read(ImageDecoder.decode(photograph), sheet, progress);
         } catch (PhotoRefusedException e) {
             return new Reading.Refused(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /**
+     * Looks for the sheet at the size of the picture and, where none is made out, at half and a quarter of it. What is said of
+     * each length then holds what the smaller picture leaves unclear.
+     *
+     * @throws PhotoRefusedException with what was said at the full size, where no size shows a sheet
+     */
+    private static Reading read(ImageDecoder.Decoded whole, ReferenceSheet sheet, ReadingProgress progress) {
+        try {
+            return new ReadingPipeline(whole, sheet, progress).read();
+        } catch (SheetUnseenException unseen) {
+            ImageDecoder.Decoded smaller = whole;
+            for (int times = 2; times <= SMALLEST; times *= 2) {
+                smaller = smaller.halved();
+                if (Math.max(smaller.picture().width, smaller.picture().height) < LEAST_SIDE) {
+                    break;
+                }
+                Optional<Reading> seen = seen(smaller, sheet, progress, times);
+                if (seen.isPresent()) {
+                    return seen.get();
+                }
+            }
+            throw unseen;
+        }
+    }
+
+    /** The reading at a smaller size, or empty where that does not show a sheet either. */
+    private static Optional<Reading> seen(
+            ImageDecoder.Decoded smaller, ReferenceSheet sheet, ReadingProgress progress, int times) {
+        try {
+            Reading reading = new ReadingPipeline(smaller, sheet, progress).read();
+            return Optional.of(reading instanceof Reading.Read read ? read.enlarged(times) : reading);
+        } catch (SheetUnseenException unseen) {
+            return Optional.empty();
         }
     }
 }

@@ -19,6 +19,10 @@ public record ReadPiece(
         doubts = List.copyOf(doubts);
     }
 
+    ReadPiece enlarged(double times) {
+        return new ReadPiece(number, outline.enlarged(times), usable, look, doubts);
+    }
+
     /** The doubts about this piece alone, without those that all pieces share. */
     public List<Doubt> ownDoubts() {
         return doubts.stream().filter(d -> d.kind() != Doubt.Kind.SHEET).toList();

@@ -17,6 +17,12 @@ public sealed interface Reading {
             pieces = List.copyOf(pieces);
         }
 
+        /** The same reading of the same photograph at {@code times} the size. */
+        Read enlarged(double times) {
+            return new Read(
+                    pieces.stream().map(piece -> piece.enlarged(times)).toList(), scale.enlarged(times));
+        }
+
         /** The doubts that every piece shares. */
         public List<Doubt> sharedDoubts() {
             return pieces.stream()

@@ -57,7 +57,8 @@ final class CuttingOut {
 
     private String title() {
         return "Piece " + piece.piece().id() + ": " + piece.piece().fabric().name() + ", "
-                + words.ruler().write(piece.piece().size(), Rounding.DOWN);
+                + words.ruler().write(piece.piece().size(), Rounding.DOWN)
+                + (piece.past() ? ", cut already" : "");
     }
 
     private String sentence(CutTree.Parted cut, Side from, CutTree measured) {

@@ -43,9 +43,10 @@ final class Gathering {
         List<Gather.FabricNeed> needs = new ArrayList<>();
         for (Fabric fabric : plan.fabrics()) {
             List<String> pieces = plan.cuts().stream()
-                    .map(PieceCut::piece)
-                    .filter(piece -> piece.fabric().name().equals(fabric.name()))
-                    .map(piece -> "piece " + piece.id() + ", " + words.ruler().write(piece.size(), Rounding.DOWN))
+                    .filter(cut -> cut.piece().fabric().name().equals(fabric.name()))
+                    .map(cut -> "piece " + cut.piece().id() + ", "
+                            + words.ruler().write(cut.piece().size(), Rounding.DOWN)
+                            + (cut.past() ? ", cut already" : ""))
                     .toList();
             needs.add(new Gather.FabricNeed(fabric.name(), pieces));
         }

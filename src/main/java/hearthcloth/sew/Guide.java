@@ -47,9 +47,4 @@ public record Guide(Gather gather, List<PieceTask> cutting, Sewing sewing, List<
                 Hemming.of(plan.cloth(), words),
                 Advice.notes(plan, words));
     }
-
-    /** The whole guide as plain text. */
-    public String text() {
-        return PlainText.of(this);
-    }
 }

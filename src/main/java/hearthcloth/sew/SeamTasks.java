@@ -56,12 +56,13 @@ final class SeamTasks {
         List<Laid> patches = new ArrayList<>(meeting.work().patches());
         patches.addAll(meeting.added().patches());
         List<String> lines = new ArrayList<>();
-        small.begins(patches).ifPresent(lines::add);
+        Optional<String> begins = small.begins(patches);
+        begins.ifPresent(lines::add);
         lines.addAll(SeamWords.of(meeting, words));
         trimming(meeting, lines);
         small.ends(patches).ifPresent(lines::add);
         List<String> brief = new ArrayList<>();
-        small.begins(patches).ifPresent(brief::add);
+        begins.ifPresent(brief::add);
         brief.addAll(SeamWords.brief(meeting, words));
         trimming(meeting, brief);
         small.ends(patches).ifPresent(brief::add);

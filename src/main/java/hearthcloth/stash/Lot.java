@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** Pieces alike in fabric, size and washing, shown once with their number. Never empty. */
 public record Lot(List<Piece> pieces) {
@@ -54,14 +55,15 @@ public record Lot(List<Piece> pieces) {
         if (count() == 1) {
             return first().id();
         }
-        Piece last = pieces.get(count() - 1);
-        boolean inOneRun = last.row() - first().row() == count() - 1
-                && first().id().equals(String.valueOf(first().row()))
-                && last.id().equals(String.valueOf(last.row()));
-        if (inOneRun) {
-            return first().id() + "–" + last.id();
+        if (isOneRun()) {
+            return first().id() + "–" + pieces.get(count() - 1).id();
         }
         String some = String.join(", ", pieces.stream().limit(3).map(Piece::id).toList());
         return count() > 3 ? some + " …" : some;
+    }
+
+    private boolean isOneRun() {
+        return IntStream.range(0, count())
+                .allMatch(i -> pieces.get(i).id().equals(String.valueOf(first().row() + i)));
     }
 }

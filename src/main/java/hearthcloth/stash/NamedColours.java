@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Colours for fabrics whose colour nobody wrote down: the one that the name says ("madder check", "grey linen"), a
+ * Colours for fabrics whose colour nobody wrote down: the one that the name says ("green check", "grey linen"), a
  * little lighter or darker where another fabric has it, so that the two are told apart and each is still what it is
  * called. A name that says no colour gets plain undyed cloth, {@link Colour#UNDYED}; none is ever invented.
  */

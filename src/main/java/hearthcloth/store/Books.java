@@ -1,6 +1,7 @@
 package hearthcloth.store;
 
 import hearthcloth.store.journal.ChangeJournal;
+import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.journal.Replay;
 import hearthcloth.store.json.StoreException;
@@ -15,10 +16,15 @@ record Books(StashBook stash, ClothBook cloths, PhotoBook photographs) implement
         Thing thing = Thing.read(fact.book());
         switch (thing.kind()) {
             case STASH -> stash.replay(handle, fact, again);
-            case CLOTH -> cloths.replay(handle, thing.id(), edit(fact, again));
+            case CLOTH -> cloths.replay(handle, thing.id(), cloth(fact, again));
             case PHOTOGRAPH -> photographs.replay(handle, thing.id(), edit(fact, again));
-            case PIECE -> throw new StoreException("The record of \"" + fact.label() + "\" cannot be read.");
+            case PIECE, SHELF -> throw new StoreException("The record of \"" + fact.label() + "\" cannot be read.");
         }
+    }
+
+    private static ClothFact cloth(ChangeJournal.Fact fact, boolean again) {
+        ClothFact done = ClothFact.read(fact.what());
+        return again ? done : done.reversed();
     }
 
     private static DocumentEdit edit(ChangeJournal.Fact fact, boolean again) {

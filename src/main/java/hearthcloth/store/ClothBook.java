@@ -1,6 +1,7 @@
 package hearthcloth.store;
 
 import hearthcloth.store.journal.ChangeJournal;
+import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.ClothDocument;
@@ -60,15 +61,17 @@ public final class ClothBook {
                 row.getLong("version"));
     }
 
-    /** Stores a new cloth under {@code id}. */
+    /** Stores a new cloth under {@code id}; undone from the shelf. */
     public void keep(String id, String name, ClothDocument document) {
-        jdbi.useTransaction(handle -> handle.createUpdate(
-                        "insert into cloth (id, name, document, changed, version) values (:id, :name, :doc, :now, 1)")
-                .bind("id", id)
-                .bind("name", name)
-                .bind("doc", document.text())
-                .bind("now", clock.instant().toString())
-                .execute());
+        jdbi.useTransaction(handle ->
+                stands(handle, id, "kept " + name, new ClothFact.Stands(name, document.text(), 1, true)));
+    }
+
+    private void stands(Handle handle, String id, String label, ClothFact.Stands fact) {
+        replay(handle, id, fact);
+        Thing cloth = Thing.cloth(id);
+        new ChangeJournal(handle, clock)
+                .add(new ChangeJournal.Fact(label, cloth.word(), fact.text()), Set.of(cloth, Thing.SHELF));
     }
 
     /** The cloth as it was at a version; empty where that version is no longer kept. */
@@ -124,7 +127,7 @@ public final class ClothBook {
                         "This cloth has meanwhile been changed in another window. Nothing was changed; look again.");
             }
             DocumentEdit edit = DocumentEdit.of(text(handle, was.id()), document.text());
-            replay(handle, was.id(), edit);
+            edited(handle, was.id(), edit);
             Thing cloth = Thing.cloth(was.id());
             new ChangeJournal(handle, clock)
                     .add(new ChangeJournal.Fact(label, cloth.word(), edit.text()), Set.of(cloth));
@@ -133,8 +136,32 @@ public final class ClothBook {
         });
     }
 
-    /** Changes the document, and keeps how it was before. */
-    void replay(Handle handle, String id, DocumentEdit edit) {
+    /** Does what a fact says, and keeps how a document was before. */
+    void replay(Handle handle, String id, ClothFact fact) {
+        if (fact instanceof ClothFact.Edited edited) {
+            edited(handle, id, edited.edit());
+        } else if (fact instanceof ClothFact.Renamed renamed) {
+            handle.createUpdate("update cloth set name = :name where id = :id")
+                    .bind("name", renamed.is())
+                    .bind("id", id)
+                    .execute();
+        } else if (fact instanceof ClothFact.Stands stands && stands.comes()) {
+            handle.createUpdate("insert into cloth (id, name, document, changed, version)"
+                            + " values (:id, :name, :doc, :now, :version)")
+                    .bind("id", id)
+                    .bind("name", stands.name())
+                    .bind("doc", stands.document())
+                    .bind("now", clock.instant().toString())
+                    .bind("version", stands.version())
+                    .execute();
+        } else {
+            for (String rows : List.of("cloth where id", "past where cloth")) {
+                handle.createUpdate("delete from " + rows + " = :id").bind("id", id).execute();
+            }
+        }
+    }
+
+    private void edited(Handle handle, String id, DocumentEdit edit) {
         handle.createUpdate("insert into past (cloth, version, document)"
                         + " select id, version, :edit from cloth where id = :id")
                 .bind("id", id)
@@ -152,23 +179,48 @@ public final class ClothBook {
                 .execute();
     }
 
+    /** Gives a cloth another name; undone from its page. */
     public void rename(String id, String name) {
-        jdbi.useTransaction(handle -> handle.createUpdate("update cloth set name = :name where id = :id")
-                .bind("name", name)
-                .bind("id", id)
-                .execute());
+        jdbi.useTransaction(handle -> find(id).filter(was -> !was.name().equals(name)).ifPresent(was -> {
+            ClothFact.Renamed fact = new ClothFact.Renamed(was.name(), name);
+            replay(handle, id, fact);
+            Thing cloth = Thing.cloth(id);
+            new ChangeJournal(handle, clock)
+                    .add(
+                            new ChangeJournal.Fact(
+                                    "renamed " + was.name() + " to " + name, cloth.word(), fact.text()),
+                            Set.of(cloth));
+        }));
     }
 
+    /** Takes a cloth off the shelf, from which that is undone. */
     public void remove(String id) {
-        jdbi.useTransaction(handle -> {
-            handle.createUpdate("delete from cloth where id = :id")
-                    .bind("id", id)
-                    .execute();
-            handle.createUpdate("delete from past where cloth = :id")
-                    .bind("id", id)
-                    .execute();
-            new ChangeJournal(handle, clock).remove(Thing.cloth(id).word(), Thing.cloth(id));
-        });
+        jdbi.useTransaction(handle -> find(id)
+                .ifPresent(was -> stands(
+                        handle,
+                        id,
+                        "removed " + was.name(),
+                        new ClothFact.Stands(was.name(), text(handle, id), was.version() + 1, false))));
+    }
+
+    /** The name of what undo on the shelf would take back: a cloth that came or went, with what rests on it. */
+    public Optional<String> undoable() {
+        return turns().next(Thing.SHELF, false);
+    }
+
+    /** The name of what redo on the shelf would do again. */
+    public Optional<String> redoable() {
+        return turns().next(Thing.SHELF, true);
+    }
+
+    /** Brings back the last cloth that went, or takes off the last that came; the change's name, empty without one. */
+    public Optional<String> undo() {
+        return turns().turn(Thing.SHELF, false);
+    }
+
+    /** Does again what was undone last on the shelf. */
+    public Optional<String> redo() {
+        return turns().turn(Thing.SHELF, true);
     }
 
     /** The name of what undo would take back, with what rests on it. */

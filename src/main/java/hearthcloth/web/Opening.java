@@ -14,10 +14,9 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
 
 /**
- * Opens the workroom from the shell and keeps it open until it is closed there.
+ * Opens the workroom from the shell and keeps it open until it is closed there or on its page.
  *
  * @param port asked for; the next free one is taken where it is in use
  * @param data the maker's file; empty for the usual place
@@ -45,7 +44,7 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
     public record Network(boolean lan, boolean code, Optional<String> address) {}
 
     /**
-     * Opens and waits for Ctrl-C.
+     * Opens and waits until it is closed.
      *
      * @return 0, or 2 where the workroom cannot be opened, which is said on {@code err}
      */
@@ -134,19 +133,17 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
         return 0;
     }
 
-    /** Shows it and waits until it is closed; then does {@code after}. */
+    /** Shows it and waits until she closes it on its page or the program is stopped; then does {@code after}. */
     private int opened(Workroom room, Runnable after) {
         if (browser) {
             show(room.address());
         }
-        CountDownLatch closed = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             room.close();
             after.run();
-            closed.countDown();
         }));
         try {
-            closed.await();
+            room.awaitClosing();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

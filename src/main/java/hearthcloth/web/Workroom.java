@@ -16,6 +16,7 @@ import hearthcloth.web.door.RequestMeasure;
 import hearthcloth.web.door.UploadFolder;
 import hearthcloth.web.gift.GiftPage;
 import hearthcloth.web.house.ArchivePage;
+import hearthcloth.web.house.ClosingPage;
 import hearthcloth.web.house.DevicesPage;
 import hearthcloth.web.house.EntrancePage;
 import hearthcloth.web.house.GuidelinesPage;
@@ -43,12 +44,17 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 
 /** The workroom on this machine: pages over the maker's store, for her own browser only. */
 public final class Workroom implements AutoCloseable {
 
     private static final int PORTS_TRIED = 20;
+    /** In this time the last page reaches a browser on the same machine. */
+    private static final int ANSWER_MS = 500;
+
     private static final int LAST_PORT = 65_535;
 
     private final Javalin server;
@@ -56,6 +62,7 @@ public final class Workroom implements AutoCloseable {
     private final Optional<Devices> devices;
     private final boolean isAskedHere;
     private final UploadFolder uploads;
+    private final CountDownLatch closing;
 
     private Workroom(Javalin server, Opened opened) {
         this.server = server;
@@ -63,6 +70,7 @@ public final class Workroom implements AutoCloseable {
         this.devices = opened.devices();
         this.isAskedHere = opened.openness().code();
         this.uploads = opened.uploads();
+        this.closing = opened.closing();
     }
 
     /**
@@ -88,7 +96,8 @@ public final class Workroom implements AutoCloseable {
                         Optional.of(store),
                         openness,
                         devices,
-                        UploadFolder.open())
+                        UploadFolder.open(),
+                        new CountDownLatch(1))
                 .at(port);
     }
 
@@ -105,7 +114,8 @@ public final class Workroom implements AutoCloseable {
                         Optional.empty(),
                         openness,
                         Optional.empty(),
-                        UploadFolder.open())
+                        UploadFolder.open(),
+                        new CountDownLatch(1))
                 .at(port);
     }
 
@@ -115,6 +125,7 @@ public final class Workroom implements AutoCloseable {
      * @param who tells whom a request comes from
      * @param desk of a studio; empty on one's own machine
      * @param store on one's own machine; empty in a studio, which has one for each person
+     * @param closing falls when she closes the workroom from its page
      */
     private record Opened(
             Function<Context, Visitor> who,
@@ -122,7 +133,8 @@ public final class Workroom implements AutoCloseable {
             Optional<Store> store,
             Openness openness,
             Optional<Devices> devices,
-            UploadFolder uploads) {
+            UploadFolder uploads,
+            CountDownLatch closing) {
 
         /** Each port is tried with a server of its own, since one that found its port taken cannot be started again. */
         private Workroom at(int port) {
@@ -156,6 +168,12 @@ public final class Workroom implements AutoCloseable {
         return isAskedHere
                 ? List.of()
                 : devices.map(all -> DevicesPage.toTheCamera(all, port())).orElse(List.of());
+    }
+
+    /** Waits until she closes the workroom from its page, and until that page has gone out. */
+    void awaitClosing() throws InterruptedException {
+        closing.await();
+        TimeUnit.MILLISECONDS.sleep(ANSWER_MS);
     }
 
     /** What is typed on the page that asks for a code, where this machine asks for one; each lets one browser in. */
@@ -199,6 +217,7 @@ public final class Workroom implements AutoCloseable {
             SettingsPage.add(pages);
             SafetyPage.add(pages);
             Example.add(pages);
+            opened.store().ifPresent(own -> ClosingPage.add(pages, opened.closing()::countDown));
         });
     }
 

@@ -15,7 +15,16 @@ final class FabricChoice {
 
     private FabricChoice() {}
 
+    /** @param written names parted by commas, or by ends of lines where they were chosen from a list */
     static List<String> parse(String written, Stash stash) {
+        if (written.contains("\n")) {
+            return written.lines()
+                    .map(name -> stash.fabric(name)
+                            .orElseThrow(() -> unknown(name, stash))
+                            .name())
+                    .distinct()
+                    .toList();
+        }
         String[] words = written.split(",", -1);
         List<String> names = new ArrayList<>();
         int from = 0;

@@ -78,9 +78,9 @@ public record GiftWish(Gift gift, Tie tie, Placing placing) {
         return new Wrapped(gift, tie, tail(ruler), placing);
     }
 
-    /** The side of the smallest square cloth, rounded up to a mark of the ruler. */
+    /** The side of the smallest square cloth. */
     Length least(Ruler ruler) {
-        return ruler.mark(least(tail(ruler).usual()), Rounding.UP);
+        return least(tail(ruler).usual());
     }
 
     private Length least(Length end) {

@@ -1,6 +1,5 @@
 package hearthcloth.words;
 
-import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
@@ -14,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Seam, hem, margins and the rules of piecing, from the options; what is left out is what is usual in the unit. */
+/** Seam, hem, margins and the rules of piecing, from the words; what is left out is what is usual in the unit. */
 final class MakingReader {
 
     /** Allowances beyond this are a slip of the unit (docs/sources.md#input-limits). */
@@ -23,37 +22,39 @@ final class MakingReader {
     private static final Length MOST_LEEWAY = Length.cm(10);
     private static final Length MOST_PIECE = Length.cm(100);
 
-    private final WishOptions options;
+    private final WishWords words;
     private final OptionText text;
     private final Ruler ruler;
+    private final Usual usual;
 
-    MakingReader(WishOptions options, OptionText text, Ruler ruler) {
-        this.options = options;
+    MakingReader(WishWords words, OptionText text, Usual usual) {
+        this.words = words;
         this.text = text;
-        this.ruler = ruler;
+        this.ruler = usual.ruler();
+        this.usual = usual;
     }
 
     Making making() {
-        Making usual = ruler.isMetric() ? Making.metric() : Making.inches();
-        Hem hem = text.read("--hem", options.hem, usual.hem(), this::hem);
-        Hem.Corner corner = text.word("--corner", options.corner, usual.hem().corner());
-        return usual.withSeam(text.read("--seam", options.seam, usual.seam(), this::seam))
+        Making usual = this.usual.making();
+        Hem hem = text.read(WishField.HEM.option(), words.of(WishField.HEM), usual.hem(), this::hem);
+        Hem.Corner corner = text.word(WishField.CORNER.option(), words.of(WishField.CORNER), usual.hem().corner());
+        return usual.withSeam(text.read(WishField.SEAM.option(), words.of(WishField.SEAM), usual.seam(), this::seam))
                 .withHem(new Hem(hem.first(), hem.second(), corner))
-                .withLeeway(length("--leeway", options.leeway, usual.leeway(), MOST_LEEWAY))
-                .withTrim(length("--trim", options.trim, usual.trim(), MOST_LEEWAY))
-                .felledOn(text.word("--fell", options.fell, Face.BACK));
+                .withLeeway(length(WishField.LEEWAY.option(), words.of(WishField.LEEWAY), usual.leeway(), MOST_LEEWAY))
+                .withTrim(length(WishField.TRIM.option(), words.of(WishField.TRIM), usual.trim(), MOST_LEEWAY))
+                .felledOn(text.word(WishField.FELL.option(), words.of(WishField.FELL), usual.fell()));
     }
 
     PiecingRules rules() {
-        PiecingRules usual = ruler.isMetric() ? PiecingRules.metric() : PiecingRules.inches();
-        Length least = length("--least-piece", options.leastPiece, usual.leastPiece(), MOST_PIECE);
+        PiecingRules usual = this.usual.rules();
+        Length least = length(WishField.LEAST_PIECE.option(), words.of(WishField.LEAST_PIECE), usual.leastPiece(), MOST_PIECE);
         if (!least.isPositive()) {
-            text.fault("--least-piece", "a piece of nothing cannot be sewn; write a length such as \"2 in\"");
+            text.fault(WishField.LEAST_PIECE.option(), "a piece of nothing cannot be sewn; write a length such as \"2 in\"");
         }
         return new PiecingRules(
                 least,
-                length("--clearance", options.clearance, usual.clearance(), MOST_PIECE),
-                text.whole("--most-joins", options.mostJoins, usual.mostJoins(), 0, 40));
+                length(WishField.CLEARANCE.option(), words.of(WishField.CLEARANCE), usual.clearance(), MOST_PIECE),
+                text.whole(WishField.MOST_JOINS.option(), words.of(WishField.MOST_JOINS), usual.mostJoins(), 0, 40));
     }
 
     private Length length(

@@ -13,6 +13,16 @@ import org.jspecify.annotations.Nullable;
 public final class OptionText {
 
     private final List<String> faults = new ArrayList<>();
+    private final Door door;
+
+    /** Options typed in the shell. */
+    public OptionText() {
+        this(Door.SHELL);
+    }
+
+    OptionText(Door door) {
+        this.door = door;
+    }
 
     /**
      * What {@code reader} makes of the option's text; {@code fallback} when the option was not given or cannot be read.
@@ -58,7 +68,7 @@ public final class OptionText {
     }
 
     void fault(String option, String sentence) {
-        faults.add(option + ": " + ListWords.plain(sentence) + ".");
+        faults.add(door.called(option) + ": " + ListWords.plain(sentence) + ".");
     }
 
     /**

@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** From the options to a cloth of scraps or blocks, where one is wished. */
+/** From the words to a cloth of scraps or blocks, where one is wished. */
 public final class PatchworkReader {
 
     private static final Pattern GRID = Pattern.compile("(\\d{1,3})\\s*(?:x|×|by)\\s*(\\d{1,3})");
@@ -28,11 +28,12 @@ public final class PatchworkReader {
     private static final int USUAL_ROUNDS = 2;
     private static final int MOST_ROUNDS = 8;
 
-    private final WishOptions options;
-    private final OptionText text = new OptionText();
+    private final WishWords words;
+    private final OptionText text;
 
-    private PatchworkReader(WishOptions options) {
-        this.options = options;
+    private PatchworkReader(WishWords words, Door door) {
+        this.words = words;
+        this.text = new OptionText(door);
     }
 
     /**
@@ -40,24 +41,24 @@ public final class PatchworkReader {
      *
      * @throws BadInputException with a sentence for each option that cannot be used
      */
-    public static Optional<Patchwork> read(WishOptions options) {
-        return new PatchworkReader(options).patchwork();
+    public static Optional<Patchwork> read(WishWords words, Door door) {
+        return new PatchworkReader(words, door).patchwork();
     }
 
     private Optional<Patchwork> patchwork() {
-        if (!options.free && options.blocks == null) {
-            alone("--setting", options.setting, "--blocks");
-            alone("--scraps", options.scraps, "--free");
+        if (!words.has(WishField.FREE) && !words.has(WishField.BLOCKS)) {
+            alone(WishField.SETTING.option(), words.of(WishField.SETTING), WishField.BLOCKS.option());
+            alone(WishField.SCRAPS.option(), words.of(WishField.SCRAPS), "--free");
             text.check();
             return Optional.empty();
         }
-        alone("--hearth", options.hearth, "hearth and bars, not with --free or --blocks");
-        alone("--bars", options.bars, "hearth and bars, not with --free or --blocks");
-        alone("--show", options.show, "hearth and bars, not with --free or --blocks");
+        alone(WishField.HEARTH.option(), words.of(WishField.HEARTH), "hearth and bars, not with --free or --blocks");
+        alone(WishField.BARS.option(), words.of(WishField.BARS), "hearth and bars, not with --free or --blocks");
+        alone(WishField.SHOW.option(), words.of(WishField.SHOW), "hearth and bars, not with --free or --blocks");
         Optional<Blocks> blocks = blocks();
-        ScrapRule rule = text.read("--scraps", options.scraps, ScrapRule.EITHER, PatchworkReader::rule);
+        ScrapRule rule = text.read(WishField.SCRAPS.option(), words.of(WishField.SCRAPS), ScrapRule.EITHER, PatchworkReader::rule);
         text.check();
-        return Optional.of(new Patchwork(blocks, options.free, rule));
+        return Optional.of(new Patchwork(blocks, words.has(WishField.FREE), rule));
     }
 
     private void alone(String option, @org.jspecify.annotations.Nullable String written, String belongs) {
@@ -67,15 +68,15 @@ public final class PatchworkReader {
     }
 
     private Optional<Blocks> blocks() {
-        if (options.blocks == null && options.rounds == null) {
-            alone("--setting", options.setting, "--blocks");
+        if (!words.has(WishField.BLOCKS) && !words.has(WishField.ROUNDS)) {
+            alone(WishField.SETTING.option(), words.of(WishField.SETTING), WishField.BLOCKS.option());
             return Optional.empty();
         }
-        int[] grid = text.read("--blocks", options.blocks, new int[] {1, 1}, PatchworkReader::grid);
-        int rounds = text.whole("--rounds", options.rounds, USUAL_ROUNDS, 1, MOST_ROUNDS);
-        Order order = text.read("--order", options.order, Order.ROUND, PatchworkReader::order);
+        int[] grid = text.read(WishField.BLOCKS.option(), words.of(WishField.BLOCKS), new int[] {1, 1}, PatchworkReader::grid);
+        int rounds = text.whole(WishField.ROUNDS.option(), words.of(WishField.ROUNDS), USUAL_ROUNDS, 1, MOST_ROUNDS);
+        Order order = text.read(WishField.ORDER.option(), words.of(WishField.ORDER), Order.ROUND, PatchworkReader::order);
         Optional<Setting> setting =
-                text.read("--setting", options.setting, Optional.empty(), written -> Optional.of(setting(written)));
+                text.read(WishField.SETTING.option(), words.of(WishField.SETTING), Optional.empty(), written -> Optional.of(setting(written)));
         text.check();
         return Optional.of(new Blocks(grid[0], grid[1], rounds, order, setting));
     }

@@ -20,17 +20,18 @@ public final class PlacingReader {
      *
      * @throws BadInputException with a sentence for each that cannot be used, or when there is no gift to place
      */
-    public static Placing read(WishOptions options, boolean gift, @Nullable Unit bare) {
+    public static Placing read(WishWords words, boolean gift, @Nullable Unit bare) {
         OptionText text = new OptionText();
         if (!gift) {
-            needsGift(text, "--outside", options.outside);
-            needsGift(text, "--turned", options.turned);
-            needsGift(text, "--off-middle", options.offMiddle);
-            needsGift(text, "--show", options.show);
+            needsGift(text, WishField.OUTSIDE.option(), words.of(WishField.OUTSIDE));
+            needsGift(text, WishField.TURNED.option(), words.of(WishField.TURNED));
+            needsGift(text, WishField.OFF_MIDDLE.option(), words.of(WishField.OFF_MIDDLE));
+            needsGift(text, WishField.SHOW.option(), words.of(WishField.SHOW));
+            needsGift(text, WishField.SLACK.option(), words.of(WishField.SLACK));
         }
-        Face out = text.word("--outside", options.outside, Face.FRONT);
-        int turned = text.whole("--turned", options.turned, 0, 0, 3);
-        Placing placed = text.read("--off-middle", options.offMiddle, Placing.CENTRED, way -> shifted(way, bare));
+        Face out = text.word(WishField.OUTSIDE.option(), words.of(WishField.OUTSIDE), Face.FRONT);
+        int turned = text.whole(WishField.TURNED.option(), words.of(WishField.TURNED), 0, 0, 3);
+        Placing placed = text.read(WishField.OFF_MIDDLE.option(), words.of(WishField.OFF_MIDDLE), Placing.CENTRED, way -> shifted(way, bare));
         text.check();
         return placed.turned(turned).showing(out);
     }

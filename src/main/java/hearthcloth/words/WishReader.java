@@ -16,12 +16,13 @@ import hearthcloth.plan.model.Wish.Preferences;
 import hearthcloth.plan.model.Wish.Shape;
 import hearthcloth.plan.model.Wish.Target;
 import hearthcloth.stash.Stash;
+import hearthcloth.wrap.Slack;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** From the options to a wish that can be planned, or every reason why not. */
+/** From the words to a wish that can be planned, or every reason why not. */
 public final class WishReader {
 
     /** Sizes and rounds outside these limits are slips of the unit or the count (docs/sources.md#input-limits). */
@@ -30,16 +31,21 @@ public final class WishReader {
     private static final Length MOST_CLOTH = Length.cm(500);
     private static final int MOST_ROUNDS = 40;
     private static final String OPEN = "stash";
+    private static final String NONE = "none";
 
-    private final WishOptions options;
+    private final WishWords words;
     private final Stash stash;
+    private final Usual usual;
     private final Ruler ruler;
-    private final OptionText text = new OptionText();
+    private final OptionText text;
 
-    public WishReader(WishOptions options, Stash stash, Ruler ruler) {
-        this.options = options;
+    /** Wishes typed at a door. */
+    public WishReader(WishWords words, Stash stash, Usual usual, Door door) {
+        this.words = words;
         this.stash = stash;
-        this.ruler = ruler;
+        this.usual = usual;
+        this.ruler = usual.ruler();
+        this.text = new OptionText(door);
     }
 
     /**
@@ -49,7 +55,7 @@ public final class WishReader {
      * @throws BadInputException with a sentence for each option that cannot be used
      */
     public Wish wish(Optional<GiftWish> gift) {
-        MakingReader reader = new MakingReader(options, text, ruler);
+        MakingReader reader = new MakingReader(words, text, usual);
         Making making = reader.making();
         PiecingRules rules = reader.rules();
         text.check();
@@ -61,25 +67,42 @@ public final class WishReader {
     }
 
     private Target target(Optional<GiftWish> gift) {
-        if (options.size != null && gift.isPresent()) {
-            text.fault("--size", "a size and a gift cannot both be wished; leave out --size or --gift");
+        if (words.has(WishField.SIZE) && gift.isPresent()) {
+            text.fault(WishField.SIZE.option(), "a size and a gift cannot both be wished; leave out the size or the gift");
         }
-        Optional<Size> size = text.read("--size", options.size, Optional.empty(), this::cloth);
+        Optional<Size> size = text.read(WishField.SIZE.option(), words.of(WishField.SIZE), Optional.empty(), this::cloth);
         return gift.map(wish -> new Target(Optional.of(Size.square(fitting(wish))), true))
                 .orElseGet(() -> size.map(wished -> new Target(Optional.of(wished), false))
                         .orElseGet(Target::none));
     }
 
     private Length fitting(GiftWish gift) {
-        Length side = gift.least(ruler);
+        Length side = slack().on(gift.least(ruler), ruler);
         if (side.isMoreThan(MOST_CLOTH)) {
             text.fault(
-                    "--gift",
+                    WishField.GIFT.option(),
                     "the " + gift.tie().words() + " would need a cloth of " + ruler.write(side, Rounding.UP)
                             + ", and we plan up to " + ruler.write(MOST_CLOTH, Rounding.DOWN)
-                            + "; wrap something smaller or choose another --tie");
+                            + "; wrap something smaller or choose another tie");
         }
         return side;
+    }
+
+    /** How much larger than the least a cloth for a gift is planned. */
+    public Slack slack() {
+        return text.read(WishField.SLACK.option(), words.of(WishField.SLACK), usual.slack(), this::slack);
+    }
+
+    private Slack slack(String written) {
+        if (written.strip().equalsIgnoreCase(NONE)) {
+            return Slack.NONE;
+        }
+        Length length = Measures.length(written, ruler.unit());
+        if (length.isMoreThan(Slack.MOST)) {
+            throw new MeasureException("\"" + written + "\" is more than " + ruler.write(Slack.MOST, Rounding.DOWN)
+                    + ", which sewing does not take; check the number and its unit, or write none");
+        }
+        return new Slack(length);
     }
 
     private Optional<Size> cloth(String written) {
@@ -99,18 +122,18 @@ public final class WishReader {
 
     private Shape shape(Making making) {
         Optional<Cut<Size>> hearth =
-                text.read("--hearth", options.hearth, Optional.empty(), written -> hearth(written, making));
-        List<Cut<Length>> bars = text.read("--bars", options.bars, List.of(), written -> bars(written, making));
-        int count = isOpen(options.rounds) ? 0 : text.whole("--rounds", options.rounds, 0, 1, MOST_ROUNDS);
+                text.read(WishField.HEARTH.option(), words.of(WishField.HEARTH), Optional.empty(), written -> hearth(written, making));
+        List<Cut<Length>> bars = text.read(WishField.BARS.option(), words.of(WishField.BARS), List.of(), written -> bars(written, making));
+        int count = isOpen(words.of(WishField.ROUNDS)) ? 0 : text.whole(WishField.ROUNDS.option(), words.of(WishField.ROUNDS), 0, 1, MOST_ROUNDS);
         if (count > 0 && bars.size() > count) {
             text.fault(
-                    "--bars",
+                    WishField.BARS.option(),
                     ListWords.count(bars.size(), "width") + " for " + ListWords.count(count, "round")
-                            + "; write one width a round, or more --rounds");
+                            + "; write one width a round, or more rounds");
         }
-        Optional<Order> order = isOpen(options.order)
+        Optional<Order> order = isOpen(words.of(WishField.ORDER))
                 ? Optional.empty()
-                : text.read("--order", options.order, Optional.empty(), this::order);
+                : text.read(WishField.ORDER.option(), words.of(WishField.ORDER), Optional.empty(), this::order);
         return new Shape(hearth, bars, count == 0 ? Optional.empty() : Optional.of(count), order);
     }
 
@@ -170,10 +193,10 @@ public final class WishReader {
 
     private Preferences preferences(Optional<GiftWish> gift) {
         List<String> fabrics =
-                text.read("--fabrics", options.fabrics, List.of(), written -> FabricChoice.parse(written, stash));
-        int proposals = text.whole("--proposals", options.proposals, 4, 1, 12);
-        long seed = text.read("--seed", options.seed, 1L, WishReader::seed);
-        Optional<Outside> outside = text.read("--show", options.show, Optional.empty(), written -> show(written, gift));
+                text.read(WishField.FABRICS.option(), words.of(WishField.FABRICS), List.of(), written -> FabricChoice.parse(written, stash));
+        int proposals = text.whole(WishField.PROPOSALS.option(), words.of(WishField.PROPOSALS), 4, 1, 12);
+        long seed = text.read(WishField.SEED.option(), words.of(WishField.SEED), 1L, WishReader::seed);
+        Optional<Outside> outside = text.read(WishField.SHOW.option(), words.of(WishField.SHOW), Optional.empty(), written -> show(written, gift));
         return new Preferences(fabrics, proposals, seed, ruler, outside);
     }
 

@@ -27,9 +27,15 @@ public record Journal(List<Change> changes) {
     /** What undo would take back for someone who looks at {@code seen}; empty where nothing is left to undo. */
     public Optional<Turn> undo(Thing seen) {
         return changes.stream()
-                .filter(change -> change.isInForce() && change.touched().contains(seen))
+                .filter(change -> change.isInForce() && isSeen(change, seen))
                 .reduce((one, later) -> later)
                 .map(this::withThoseThatRestOn);
+    }
+
+    /** A cloth's own page undoes what was done to it; that it came or went is undone where cloths stand. */
+    private static boolean isSeen(Change change, Thing seen) {
+        boolean isOfShelf = seen.kind() == Thing.Kind.CLOTH && change.touched().contains(Thing.SHELF);
+        return change.touched().contains(seen) && !isOfShelf;
     }
 
     private Turn withThoseThatRestOn(Change meant) {
@@ -50,7 +56,7 @@ public record Journal(List<Change> changes) {
      */
     public Optional<Turn> redo(Thing seen) {
         return changes.stream()
-                .filter(change -> !change.isInForce() && change.touched().contains(seen))
+                .filter(change -> !change.isInForce() && isSeen(change, seen))
                 .max(Comparator.comparingLong(Change::undone).thenComparing(Change::number, Comparator.reverseOrder()))
                 .map(this::withItsGround);
     }
@@ -107,7 +113,7 @@ public record Journal(List<Change> changes) {
 
     private static boolean isShared(Set<Thing> ground, Thing thing) {
         return switch (thing.kind()) {
-            case STASH -> false;
+            case STASH, SHELF -> false;
             case PIECE ->
                 ground.contains(thing)
                         || ground.contains(Thing.ANY_PIECE)

@@ -7,7 +7,6 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
-import hearthcloth.plan.model.Wish;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
@@ -61,7 +60,7 @@ public record Purpose(String gift, String tie, String size) {
         return gift.isEmpty() ? Optional.empty() : Optional.of(Gift.parse(gift, Unit.INCH));
     }
 
-    Optional<Tie> tied() {
+    public Optional<Tie> tied() {
         return thing().map(thing ->
                 Tie.named(tie).orElseGet(() -> Tie.suiting(thing).get(0)));
     }
@@ -73,21 +72,7 @@ public record Purpose(String gift, String tie, String size) {
 
     /** Whether a cloth of this size ties what she wants to wrap, in a sentence; empty where she said nothing. */
     public String fits(Size finished, Ruler ruler) {
-        return thing().map(gift -> tied().orElseThrow()
-                        .fit(gift, finished, tail(ruler).usual())
-                        .sentence(ruler))
-                .orElse("");
-    }
-
-    /** The size a cloth must reach for it. */
-    public Wish.Target target(Ruler ruler) {
-        Optional<Tie> tied = tied();
-        if (tied.isPresent()) {
-            Length side =
-                    tied.get().smallestSquare(thing().orElseThrow(), tail(ruler).usual());
-            return new Wish.Target(Optional.of(Size.square(ruler.mark(side, Rounding.UP))), true);
-        }
-        return size.isEmpty() ? Wish.Target.none() : new Wish.Target(Optional.of(size(size, Unit.INCH)), false);
+        return wrapped(ruler).map(round -> round.sentence(finished, ruler)).orElse("");
     }
 
     /** In a sentence: {@code a box 12 × 9 × 4 in, errand wrap}. */

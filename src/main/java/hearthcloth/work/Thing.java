@@ -1,9 +1,9 @@
 package hearthcloth.work;
 
 /**
- * Something a change touches: one piece of fabric, one cloth, one photograph, or the stash as a page that is looked at.
+ * Something a change touches: one piece of fabric, one cloth, one photograph, or the stash or the shelf of cloths as a page that is looked at.
  *
- * @param id which of its kind; empty for the stash
+ * @param id which of its kind; empty for stash and shelf
  */
 public record Thing(Kind kind, String id) {
 
@@ -12,11 +12,15 @@ public record Thing(Kind kind, String id) {
         PIECE,
         CLOTH,
         PHOTOGRAPH,
-        STASH
+        STASH,
+        SHELF
     }
 
     /** The stash as a whole: every change of a piece is seen there. Changes do not rest on each other by it. */
     public static final Thing STASH = new Thing(Kind.STASH, "");
+
+    /** All cloths together, as the page that shows them: it sees them come and go. Changes do not rest on each other by it. */
+    public static final Thing SHELF = new Thing(Kind.SHELF, "");
 
     /** Any piece at all, for changes of earlier files, of which it was not recorded which pieces they touched. */
     public static final Thing ANY_PIECE = new Thing(Kind.PIECE, "*");

@@ -103,6 +103,14 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
         return tie.smallest(gift, tail, cloth, placing);
     }
 
+    /** What sewing may take before the ends get shorter; empty where it is less than a mark of the ruler. */
+    private String toSpare(Ruler ruler) {
+        Length spare = ruler.mark(cloth.width().minus(wouldDo().width()), Rounding.DOWN);
+        return spare.isPositive()
+                ? " Sewn " + ruler.write(spare, Rounding.DOWN) + " smaller, it would still do."
+                : "";
+    }
+
     /** A sentence for the maker: that it ties and what is left, or what is short and which size would do. */
     public String sentence(Ruler ruler) {
         Answer worst = tightest();
@@ -118,7 +126,7 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
             }
             return "This cloth " + does + about + " with the " + tie.words() + ", with "
                     + ruler.write(worst.spare(), Rounding.DOWN) + " more than it needs for "
-                    + worst.reason().words() + ".";
+                    + worst.reason().words() + "." + toSpare(ruler);
         }
         String lack = ruler.write(Length.ZERO.minus(worst.spare()), Rounding.UP);
         Corner corner = worst.corner();

@@ -5,6 +5,7 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -44,6 +45,17 @@ public sealed interface Gift {
 
     /** A gift of the same proportions with this leading measure; the others are rounded to the nearest nanometre. */
     Gift like(Length leading);
+
+    /**
+     * The same gift with its leading measure rounded down to the ruler's marks, as a maker is told it; empty where so small
+     * a gift cannot be tied.
+     */
+    default Optional<Gift> onMarks(Ruler ruler) {
+        Length marked = ruler.mark(leading(), Rounding.DOWN);
+        return marked.isPositive() && !scaled(longestSide(), marked, leading()).isLessThan(SHORTEST)
+                ? Optional.of(like(marked))
+                : Optional.empty();
+    }
 
     /** The longest straight side, as the published rules mean it. */
     Length longestSide();

@@ -33,7 +33,10 @@ record Spread(double width, double height, double right, double away) {
         return corner.right() == 0 ? corner.away() * side - right : corner.right() * side - away;
     }
 
-    /** The largest value for which the diamond |u| + |v| ≤ this value is all cloth, on the side where least is left. */
+    /**
+     * A value up to which the diamond |u| + |v| ≤ this value is all cloth: the largest where the cloth is square or the gift
+     * in its middle, otherwise never too large.
+     */
     double band() {
         return Math.min(width, height) / Math.sqrt(2) - Math.abs(right) - Math.abs(away);
     }

@@ -143,6 +143,28 @@ public enum Tie {
     }
 
     /**
+     * What this cloth leaves at each corner, with ends as long as it has them: the usual ones or, where it is too small for
+     * those and large enough for the least, the longest that it ties with. Found by bisection to the nanometre.
+     */
+    public Fit fit(Gift gift, Size cloth, Tail tail, Placing placing) {
+        Fit usual = fit(gift, cloth, tail.usual(), placing);
+        if (usual.holds() || !isKnotted() || !fit(gift, cloth, tail.least(), placing).holds()) {
+            return usual;
+        }
+        long low = tail.least().nm();
+        long high = tail.usual().nm();
+        while (high - low > 1) {
+            long middle = (low + high) >>> 1;
+            if (fit(gift, cloth, new Length(middle), placing).holds()) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return fit(gift, cloth, new Length(low), placing);
+    }
+
+    /**
      * The largest gift of {@code shape}'s proportions that this cloth ties, with the gift in the middle, by bisection
      * to the nanometre; empty when not even {@link Gift#SHORTEST} can be tied.
      */

@@ -104,10 +104,10 @@ class BadWishTest {
 
     @Test
     void wishes_that_contradict_each_other() {
-        plan("--size", "30 in", "--gift", "box 30 x 20 x 8 cm").refused("--size", "leave out --size or --gift");
+        plan("--size", "30 in", "--gift", "box 30 x 20 x 8 cm").refused("--size", "leave out the size or the gift");
         plan("--gift", "box 30 x 20 x 8 cm", "--tie", "one-bottle wrap").refused("--tie", "four-corner tie");
         plan("--gift", "box 30 x 20 x 8 cm", "--tie", "bow").refused("--tie", "errand wrap");
-        plan("--bars", "5 in, 4 in", "--rounds", "1").refused("--bars", "more --rounds");
+        plan("--bars", "5 in, 4 in", "--rounds", "1").refused("--bars", "more rounds");
         plan("--gift", "box 190 x 190 x 190 cm").refused("--gift", "something smaller");
     }
 

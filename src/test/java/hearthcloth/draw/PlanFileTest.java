@@ -40,7 +40,11 @@ class PlanFileTest {
                         "patches",
                         "seams",
                         "offcuts",
-                        "figures");
+                        "figures",
+                        "title",
+                        "fabrics",
+                        "making");
+        assertThat(names(plan.get("fabrics").get(0))).containsExactly("name", "colour", "faces", "nap");
         assertThat(names(plan.get("stock").get(0))).containsExactly("id", "fabric", "width", "length", "row");
         assertThat(names(plan.get("patches").get(0)))
                 .containsExactly(

@@ -19,12 +19,12 @@ class GuideGoldenTest {
 
     @Test
     void a_small_cloth_in_inches_with_a_joined_bar_and_a_square_hem() throws IOException {
-        isKept("inches.txt", Guide.of(Cloths.inches(), Ruler.EIGHTHS).text());
+        isKept("inches.txt", GuideText.of(Guide.of(Cloths.inches(), Ruler.EIGHTHS)));
     }
 
     @Test
     void a_small_cloth_in_centimetres_with_fells_on_the_front_and_a_mitred_hem() throws IOException {
-        isKept("metric.txt", Guide.of(Cloths.metric(), Ruler.MILLIMETRES).text());
+        isKept("metric.txt", GuideText.of(Guide.of(Cloths.metric(), Ruler.MILLIMETRES)));
     }
 
     private static void isKept(String file, String text) throws IOException {

@@ -63,7 +63,7 @@ class GuideLawsTest {
     @Test
     void every_sentence_is_whole() {
         each(cloth -> {
-            String text = Guide.of(planned(cloth), Ruler.EIGHTHS).text();
+            String text = GuideText.of(Guide.of(planned(cloth), Ruler.EIGHTHS));
             assertThat(text).doesNotContain("null", "block of step 0", "about 0 ", " ,", "  -  ", "−");
             for (String line : text.lines().toList()) {
                 if (line.startsWith("  - ") || line.startsWith("  = The") || line.startsWith("  ! ")) {

@@ -36,7 +36,7 @@ class PlannedGuideTest {
             Guide guide = Guide.of(plan, Ruler.EIGHTHS);
             BlindCutter.cuts(plan, guide.cutting());
             assertThat(guide.sewing().seams()).hasSize(plan.cloth().patches().size() - 1);
-            assertThat(guide.text()).doesNotContain("should now measure about", "too long and runs past the null");
+            assertThat(GuideText.of(guide)).doesNotContain("should now measure about", "too long and runs past the null");
         }
     }
 }

@@ -16,7 +16,7 @@ import hearthcloth.plan.propose.Planner;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
-import hearthcloth.store.journal.DocumentEdit;
+import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.work.Purpose;
 import java.io.IOException;
@@ -124,13 +124,37 @@ class OneJournalTest {
     }
 
     @Test
-    void a_cloth_put_away_leaves_its_cut_to_be_undone_in_the_stash() {
+    void a_cloth_that_is_removed_comes_back_with_one_undo_as_it_was() {
         List<Piece> before = pieces();
         cut("dawn");
+        ClothDocument cut = cloth("dawn").document();
+        store.cloths().rename("dawn", "Morning");
         store.cloths().remove("dawn");
+        assertThat(store.cloths().find("dawn")).isEmpty();
 
-        assertThat(store.stash().undo()).contains("cut Dawn");
+        assertThat(store.cloths().undo()).contains("removed Morning");
+        assertThat(cloth("dawn").document()).isEqualTo(cut);
+        assertThat(cloth("dawn").name()).isEqualTo("Morning");
+        assertThat(store.cloths().undo("dawn")).contains("renamed Dawn to Morning");
+        assertThat(cloth("dawn").name()).isEqualTo("Dawn");
+        store.cloths().remove("dawn");
+        assertThat(store.stash().undo()).contains("cut Dawn; with it removed Dawn");
         assertThat(pieces()).isEqualTo(before);
+        assertThat(cloth("dawn").document()).isEqualTo(begun);
+    }
+
+    @Test
+    void a_cloth_that_was_kept_leaves_with_all_that_rests_on_it_and_only_from_the_shelf() {
+        List<Piece> before = pieces();
+        assertThat(store.cloths().undoable("dawn")).isEmpty();
+        cut("dawn");
+        sew("dawn", 1);
+
+        assertThat(store.cloths().undo()).contains("kept Dawn; with it cut Dawn, step 1 sewn");
+        assertThat(store.cloths().all()).isEmpty();
+        assertThat(pieces()).isEqualTo(before);
+        assertThat(store.cloths().redo()).isPresent();
+        assertThat(cloth("dawn").document().bench().sewn()).isEqualTo(1);
     }
 
     @Test
@@ -178,7 +202,7 @@ class OneJournalTest {
     /** The tables made anew from the journal are those that are kept. */
     private void folded() {
         Map<String, Piece> heap = new TreeMap<>();
-        Map<String, String> documents = new TreeMap<>(Map.of("cloth:dawn", begun.text(), "cloth:dusk", begun.text()));
+        Map<String, String> documents = new TreeMap<>();
         for (Map<String, Object> row : rows("select book, what from fact join change on number = fact.change"
                 + " where undone = 0 order by number, place")) {
             String book = String.valueOf(row.get("book"));
@@ -188,8 +212,13 @@ class OneJournalTest {
                 edit.gone().forEach(piece -> assertThat(heap.remove(piece.id())).isEqualTo(piece));
                 edit.come().forEach(piece -> heap.put(piece.id(), piece));
             } else {
-                documents.computeIfPresent(
-                        book, (name, text) -> DocumentEdit.read(what).appliedTo(text));
+                ClothFact fact = ClothFact.read(what);
+                if (fact instanceof ClothFact.Stands stands) {
+                    documents.put(book, stands.document());
+                } else if (fact instanceof ClothFact.Edited edited) {
+                    documents.computeIfPresent(
+                            book, (name, text) -> edited.edit().appliedTo(text));
+                }
             }
         }
         assertThat(pieces()).containsExactlyInAnyOrderElementsOf(heap.values());

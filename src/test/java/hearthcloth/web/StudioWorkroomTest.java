@@ -182,7 +182,7 @@ class StudioWorkroomTest {
             HttpResponse<String> wrong = strangers.post(
                     "/enter", strangers.token("/enter"), "name", "Ada", "passphrase", "not the one at all");
             assertThat(wrong.statusCode()).isEqualTo(403);
-            assertThat(wrong.body()).contains("do not belong together").doesNotContain("not the one at all");
+            assertThat(wrong.body()).contains("Name or passphrase is wrong").doesNotContain("not the one at all");
             assertThat(wrong.headers().firstValue("Set-Cookie")).isEmpty();
             assertThat(strangers.heard())
                     .contains("postgresql://localhost")

@@ -10,6 +10,7 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.GiftWish;
 import hearthcloth.words.ListWords;
+import hearthcloth.wrap.Slack;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tying.WhatShows;
 import java.io.PrintStream;
@@ -36,8 +37,9 @@ public final class PlanReport {
                 + ListWords.count(stash.fabrics().size(), "fabric") + ", " + large(stash.areaMm2()) + ".");
     }
 
-    public void gift(GiftWish gift) {
-        out.println("Gift: " + gift.sentence(ruler) + ".");
+    public void gift(GiftWish gift, Slack slack) {
+        String larger = slack.sentence(ruler);
+        out.println("Gift: " + gift.sentence(ruler) + "." + (larger.isEmpty() ? "" : " " + larger));
     }
 
     public void proposals(PlanOutcome.Proposals proposals, String folder, Optional<GiftWish> gift) {

@@ -1,6 +1,5 @@
 package hearthcloth.cli.report;
 
-import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.words.GiftWish;
@@ -9,6 +8,7 @@ import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -74,16 +74,13 @@ public record SizeJson(
     }
 
     private static Take take(Capacity capacity, Ruler ruler) {
-        Gift largest = capacity.largest()
-                .filter(gift -> ruler.mark(gift.leading(), Rounding.DOWN).isPositive())
-                .orElse(null);
+        Optional<Gift> told = capacity.largest().flatMap(gift -> gift.onMarks(ruler));
         return new Take(
                 capacity.tie().words(),
                 capacity.shape(),
-                largest == null
-                        ? null
-                        : largest.like(ruler.mark(largest.leading(), Rounding.DOWN))
-                                .describe(ruler),
-                largest == null ? null : largest.leading().nm());
+                told.map(gift -> gift.describe(ruler)).orElse(null),
+                told.flatMap(gift -> capacity.largest())
+                        .map(gift -> gift.leading().nm())
+                        .orElse(null));
     }
 }

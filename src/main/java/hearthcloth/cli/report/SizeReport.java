@@ -57,9 +57,7 @@ public final class SizeReport {
                 "Ready-made sizes (common practice), and the largest gift of this shape in the " + tie.words() + ":");
         for (TradeFit fit : TradeFit.of(tie, gift, tail.usual())) {
             String ours = fit.largest()
-                    .filter(largest ->
-                            ruler.mark(largest.leading(), Rounding.DOWN).isPositive())
-                    .map(largest -> largest.like(ruler.mark(largest.leading(), Rounding.DOWN)))
+                    .flatMap(largest -> largest.onMarks(ruler))
                     .map(largest -> "up to " + largest.describe(ruler))
                     .orElse("none");
             out.println("  " + padded(near(fit.size().least()), 9) + "  " + (fit.enough() ? "fits  " : "small ") + "  "
@@ -99,7 +97,7 @@ public final class SizeReport {
         int widest = all.stream().mapToInt(c -> name(c.tie()).length()).max().orElse(0);
         for (Capacity each : all) {
             String largest = each.largest()
-                    .map(gift -> gift.like(ruler.mark(gift.leading(), Rounding.DOWN)))
+                    .flatMap(gift -> gift.onMarks(ruler))
                     .map(gift -> gift.describe(ruler))
                     .orElse("nothing; it is too small");
             out.println("  " + padded(name(each.tie()), widest) + "  " + largest + "  (" + each.shape() + ")");

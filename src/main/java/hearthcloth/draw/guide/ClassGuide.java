@@ -142,7 +142,7 @@ public final class ClassGuide {
     private void tie(Wrapped wrapped) {
         Tying tying = Tying.of(wrapped.tie(), wrapped.gift());
         heading("Tie it");
-        paragraph(wrapped.fit(plan.cloth()).sentence(ruler));
+        paragraph(wrapped.sentence(plan.cloth().finished(), ruler));
         int number = 1;
         for (Tying.Step step : tying.steps()) {
             flow.add(new TextColumn(flow.width())

@@ -45,7 +45,7 @@ public final class TiedPages {
     /** Adds both parts; where the cloth does not tie the gift, only the sentence that says so. */
     public void flow(Optional<TiedGift> tied) {
         flow.turn().heading("The gift, tied");
-        paragraph(wrapped.fit(cloth).sentence(ruler));
+        paragraph(wrapped.sentence(cloth.finished(), ruler));
         if (tied.isEmpty()) {
             return;
         }

@@ -45,7 +45,13 @@ public final class ImageDecoder {
      * @param turn EXIF orientation, 1 to 8, already applied
      * @param focalShare focal length divided by the picture's longer side, where the file gives it
      */
-    public record Decoded(PixelImage picture, int turn, Optional<Double> focalShare) {}
+    public record Decoded(PixelImage picture, int turn, Optional<Double> focalShare) {
+
+        /** The same photograph at half the size. */
+        public Decoded halved() {
+            return new Decoded(picture.halved(), turn, focalShare);
+        }
+    }
 
     private ImageDecoder() {}
 

@@ -1,7 +1,7 @@
 package hearthcloth.photo.image;
 
 /** A photograph that cannot be read; the message is a sentence for the maker. It never leaves {@link PhotoReader}. */
-public final class PhotoRefusedException extends RuntimeException {
+public class PhotoRefusedException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 

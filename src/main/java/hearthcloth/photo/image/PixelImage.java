@@ -1,5 +1,7 @@
 package hearthcloth.photo.image;
 
+import java.util.stream.IntStream;
+
 /** Decoded pixels, upright; pixel (x, y) covers the unit square at (x, y). */
 public final class PixelImage {
 
@@ -33,6 +35,24 @@ public final class PixelImage {
     public int rgb(int x, int y) {
         int i = 3 * (y * width + x);
         return (bytes[i + 2] & 255) << 16 | (bytes[i + 1] & 255) << 8 | (bytes[i] & 255);
+    }
+
+    /** The same picture with one pixel, their mean, for each four. */
+    public PixelImage halved() {
+        PixelImage half = new PixelImage(width / 2, height / 2);
+        IntStream.range(0, half.height).parallel().forEach(y -> {
+            for (int x = 0; x < half.width; x++) {
+                for (int c = 0; c < 3; c++) {
+                    int i = 3 * (2 * y * width + 2 * x) + c;
+                    int sum = (bytes[i] & 255)
+                            + (bytes[i + 3] & 255)
+                            + (bytes[i + 3 * width] & 255)
+                            + (bytes[i + 3 * width + 3] & 255);
+                    half.bytes[3 * (y * half.width + x) + c] = (byte) ((sum + 2) / 4);
+                }
+            }
+        });
+        return half;
     }
 
     /** Whether a place lies inside the picture by at least {@code margin} pixels. */

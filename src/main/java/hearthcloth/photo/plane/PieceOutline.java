@@ -19,6 +19,12 @@ public record PieceOutline(List<Point> floor, List<Point> picture, List<Measured
         sides = List.copyOf(sides);
     }
 
+    /** The same outline in the same picture at {@code times} the size. */
+    public PieceOutline enlarged(double times) {
+        return new PieceOutline(
+                floor, picture.stream().map(place -> place.times(times)).toList(), sides);
+    }
+
     /** The area in square millimetres. */
     public double areaMm2() {
         return Math.abs(Polygons.signedArea(floor));

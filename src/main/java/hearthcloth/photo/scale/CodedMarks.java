@@ -22,10 +22,11 @@ final class CodedMarks {
     /** The least rim of a mark that is looked at, in pixels of the picture that is searched. */
     private static final int LEAST_RIM = 40;
     /**
-     * The distance that is told to the decoder, two less than the family has: then one wrong cell is mended, not two, and
-     * a chequered cloth shows fewer marks that are none.
+     * The most cells of a mark that may be read wrongly: the decoder takes the nearest code up to the distance it is told.
+     * With five, the family's own, a chequered cloth would show more marks that are none; those that still do lie to no
+     * others as on the print and are left out later.
      */
-    private static final int DISTANCE = 3;
+    private static final int MOST_WRONG = 3;
 
     private static final int BLACK_TO_WHITE = 255;
 
@@ -84,7 +85,7 @@ final class CodedMarks {
         ConfigHammingMarker marks = new ConfigHammingMarker();
         marks.gridWidth = MeasuringSheet.CELLS - 2;
         marks.borderWidthFraction = 1.0 / MeasuringSheet.CELLS;
-        marks.minimumHamming = DISTANCE;
+        marks.minimumHamming = MOST_WRONG;
         MeasuringSheet.marks().forEach(mark -> marks.addMarker(mark.code()));
         ConfigFiducialHammingDetector how = new ConfigFiducialHammingDetector();
         how.squareDetector.detector.minimumContour = ConfigLength.fixed(LEAST_RIM);

@@ -91,6 +91,11 @@ public final class FloorScale {
         return KeptScale.of(planes, found, pictureWidth, pictureHeight);
     }
 
+    /** The scale of the same photograph at {@code times} the size. */
+    public FloorScale enlarged(double times) {
+        return kept().enlarged(times).scale();
+    }
+
     /** The width of the upright picture that all places refer to, in pixels. */
     public int pictureWidth() {
         return pictureWidth;

@@ -39,6 +39,15 @@ public record KeptScale(
         public View {
             corners = List.copyOf(corners);
         }
+
+        private View enlarged(double times) {
+            return new View(
+                    middle.times(times),
+                    unit * times,
+                    kappa,
+                    kappaDeviation,
+                    corners.stream().map(place -> place.times(times)).toList());
+        }
     }
 
     static KeptScale of(List<FloorPlane> planes, SheetFinder.Found found, int pictureWidth, int pictureHeight) {
@@ -54,6 +63,19 @@ public record KeptScale(
                 .toList();
         return new KeptScale(
                 pictureWidth, pictureHeight, size.width(), size.height(), found.corners(), found.deviation(), views);
+    }
+
+    /** The scale of the same photograph at {@code times} the size. */
+    KeptScale enlarged(double times) {
+        List<View> larger = views.stream().map(view -> view.enlarged(times)).toList();
+        return new KeptScale(
+                (int) Math.round(pictureWidth * times),
+                (int) Math.round(pictureHeight * times),
+                sheetWidth,
+                sheetHeight,
+                sheet.stream().map(place -> place.times(times)).toList(),
+                deviation * times,
+                larger);
     }
 
     /** The scale made again; it measures exactly what the stored one measured. */

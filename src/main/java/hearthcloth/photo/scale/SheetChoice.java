@@ -7,6 +7,7 @@ import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PhotoRefusedException;
+import hearthcloth.photo.image.SheetUnseenException;
 import hearthcloth.photo.image.WhiteBalance;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
@@ -92,7 +93,7 @@ public final class SheetChoice {
     private SheetFinder.Found likeliest(List<SheetFinder.Found> found, List<FittedPolygon> uncut) {
         return found.stream()
                 .min(Comparator.comparingDouble(SheetFinder.Found::score))
-                .orElseThrow(() -> new PhotoRefusedException(none(uncut)));
+                .orElseThrow(() -> none(uncut));
     }
 
     /** The sheet, if it is certain; throws {@link PhotoRefusedException} if it is not. */
@@ -100,7 +101,7 @@ public final class SheetChoice {
         List<SheetFinder.Found> others = finder.among(uncut, sheet);
         SheetFinder.Found found = likeliest(others, uncut);
         if (sheet.white() && !isWhitest(found.index(), all)) {
-            throw new PhotoRefusedException(none(uncut));
+            throw none(uncut);
         }
         if (others.stream().anyMatch(other -> isRival(other, found))) {
             throw new PhotoRefusedException("Two things in the picture could be the " + sheet.name()
@@ -113,7 +114,7 @@ public final class SheetChoice {
                     throw new PhotoRefusedException(named(twin));
                 });
         if (!isTold() && skew > found.usualSkew()) {
-            throw new PhotoRefusedException(none(uncut));
+            throw none(uncut);
         }
         return new Chosen(found, doubts(found));
     }
@@ -199,15 +200,15 @@ public final class SheetChoice {
                 .findFirst();
     }
 
-    private String none(List<FittedPolygon> uncut) {
+    private PhotoRefusedException none(List<FittedPolygon> uncut) {
         Optional<ReferenceSheet> other = twin().filter(twin -> finder.among(uncut, twin).stream()
                 .anyMatch(found -> found.score() < 3 && found.skew() < found.usualSkew()));
-        return other.map(this::named)
-                .orElse("No " + sheet.name()
+        return other.map(twin -> new PhotoRefusedException(named(twin)))
+                .orElseGet(() -> new SheetUnseenException("No " + sheet.name()
                         + " was found. Lay it flat among the pieces, whole in the picture, touching"
                         + " nothing, on ground that it stands out from"
                         + (sheet.white() ? " (white paper needs a darker or more colourful one)" : "")
-                        + ", and take the picture from above.");
+                        + ", and take the picture from above."));
     }
 
     private String named(ReferenceSheet twin) {

@@ -128,7 +128,9 @@ final class Exchanged {
         JobBar wanted = job.bars().get(bar);
         for (int part = 0; part < order[bar].length; part++) {
             StockPiece piece = pieceOf(bar, part);
-            if (!wanted.fabrics().has(piece.fabric())
+            boolean isOther = piece.fabric() != pieceOf(bar, 0).fabric();
+            if ((wanted.oneFabric() && isOther)
+                    || !wanted.fabrics().has(piece.fabric())
                     || !wanted.turn().allows(leaf(bar, part).turned(), piece.lengthwiseOnly())) {
                 return false;
             }

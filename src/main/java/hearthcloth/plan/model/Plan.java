@@ -81,8 +81,10 @@ public record Plan(Story story, Cloth cloth, PiecingRules rules, List<PieceCut> 
     /** The fabrics used, in the order their pieces are cut. */
     public List<Fabric> fabrics() {
         Map<String, Fabric> found = new LinkedHashMap<>();
-        cuts.forEach(cut ->
-                found.putIfAbsent(cut.piece().fabric().name(), cut.piece().fabric()));
+        cuts.stream()
+                .filter(cut -> !cut.tree().kept().isEmpty())
+                .forEach(cut ->
+                        found.putIfAbsent(cut.piece().fabric().name(), cut.piece().fabric()));
         return List.copyOf(found.values());
     }
 

@@ -87,9 +87,6 @@ final class ScrapCuts {
         ScrapCut way = cutting.of(extent(piece.size()), extents)
                 .orElseThrow(() -> new IllegalStateException("piece " + piece.id() + " does not hold its patches"))
                 .cut();
-        if (way instanceof ScrapCut.Whole) {
-            return new PieceCut(piece, kept(whole, patches.get(0)));
-        }
         return new PieceCut(piece, tree(way, whole, patches));
     }
 

@@ -8,6 +8,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
@@ -33,8 +34,11 @@ final class LayoutCandidates {
     private final Making making;
     private final Ruler ruler;
     private final ReadyLayouts ready;
+    private final Idea idea;
 
-    LayoutCandidates(Wish wish, Stash stash) {
+    /** The layouts for a wish that is held to an idea as well. */
+    LayoutCandidates(Wish wish, Stash stash, Idea idea) {
+        this.idea = idea;
         this.wish = wish;
         this.making = wish.making();
         this.ruler = wish.preferences().ruler();
@@ -58,13 +62,13 @@ final class LayoutCandidates {
                     && wish.shape().hearth().isEmpty()
                     && wish.shape().bars().isEmpty()) {
                 ready.of(size.get(), order, rounds(true)).stream()
-                        .filter(this::isWell)
+                        .filter(shape -> isWell(shape) && idea.layouts().test(shape))
                         .forEach(shapes::add);
             }
             for (List<Wish.Cut<Length>> bars : widths()) {
                 for (int rounds : rounds(well)) {
                     for (LayoutCandidate shape : shaped(order, bars, rounds, size)) {
-                        if (!well || isWell(shape)) {
+                        if ((!well || isWell(shape)) && idea.layouts().test(shape)) {
                             shapes.add(shape);
                         }
                     }
@@ -107,7 +111,8 @@ final class LayoutCandidates {
         if (!wish.shape().bars().isEmpty()) {
             return List.of(wish.shape().bars());
         }
-        Set<Length> widths = new LinkedHashSet<>(ready.widths());
+        Set<Length> widths = new LinkedHashSet<>(idea.widths());
+        widths.addAll(ready.widths());
         Length step = ruler.isMetric() ? Length.cm(1) : Length.inches(1, 2);
         int from = ruler.isMetric() ? 5 : 4;
         int to = ruler.isMetric() ? 16 : 12;

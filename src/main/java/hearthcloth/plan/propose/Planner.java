@@ -4,19 +4,15 @@ import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
-import hearthcloth.plan.fit.Fitting;
-import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.PlanProgress;
-import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -34,40 +30,25 @@ public final class Planner {
 
     /** Drafts that are searched for a wished size. */
     private static final int FIRST_TRIES = 96;
-    /** Drafts that are searched to learn whether a size can be made at all. */
-    private static final int QUICK_TRIES = 24;
-
     /** Drafts for each of two sizes. */
     private static final int HALF_TRIES = FIRST_TRIES / 2;
 
-    /** Steps of the search for each draft. */
-    private static final long FIRST_STEPS = 60;
-
     private final Wish wish;
-    private final Supply supply;
-    private final LayoutCandidates shapes;
-    private final Drafts drafts;
     private final Stash stash;
     private final List<Fabric> named;
     private final SearchWork work;
-    private final Optional<VisibleFabricSchemes> outwards;
-    private final Comparator<DraftTrial> order;
+    private final Idea idea;
+    private final TrialSearch search;
 
-    private Planner(Stash stash, Wish wish, List<Fabric> named, SearchWork work) {
+    private Planner(Stash stash, Wish wish, List<Fabric> named, SearchWork work, Idea idea) {
         this.wish = wish;
-        this.named = named;
         this.stash = named.isEmpty()
                 ? stash
                 : stash.only(named.stream().map(Fabric::name).toList());
-        this.supply = new Supply(this.stash);
-        this.shapes = new LayoutCandidates(wish, this.stash);
-        this.outwards = wish.preferences()
-                .outside()
-                .flatMap(wished ->
-                        this.stash.fabric(wished.fabric()).map(seen -> new VisibleFabricSchemes(wished, seen, supply)));
-        this.order = outwards.map(VisibleFabricSchemes::order).orElse(DraftTrial.BEST);
-        this.drafts = new Drafts(wish, supply, shapes, named, outwards);
+        this.named = named;
         this.work = work;
+        this.idea = idea;
+        this.search = new TrialSearch(this.stash, wish, named, work, idea);
     }
 
     /**
@@ -97,7 +78,42 @@ public final class Planner {
         if (stash.pieces().isEmpty()) {
             return new PlanOutcome.CannotMake(true, List.of("The stash is empty; add at least one piece."), List.of());
         }
-        return new Planner(stash, wish, List.copyOf(named), new SearchWork(effort, budget, seen)).outcome();
+        return new Planner(stash, wish, List.copyOf(named), new SearchWork(effort, budget, seen), Idea.none()).outcome();
+    }
+
+    /**
+     * Plans cloths of this wish that keep to an idea; none where none was found. Nothing nearest is looked for.
+     *
+     * @throws IllegalArgumentException where the wish names a fabric that the stash has not
+     */
+    public static List<Plan> plans(
+            Stash stash, Wish wish, Idea idea, int effort, Budget budget, Consumer<PlanProgress> seen) {
+        return held(stash, wish, idea, new SearchWork(effort, budget, seen)).found();
+    }
+
+    /** One cloth of this wish that keeps to an idea, the first that a short search finds; it is quick to say no. */
+    public static Optional<Plan> first(Stash stash, Wish wish, Idea idea) {
+        return held(stash, wish, idea, new SearchWork(1, Budget.steps(0), seen -> {}))
+                .quick()
+                .map(ProposalSelection::plan);
+    }
+
+    /** What is short for this wish, or for the smallest cloth its idea allows, in sentences; may be empty. */
+    public static List<String> shortfall(Stash stash, Wish wish, Idea idea) {
+        Planner planner = held(stash, wish, idea, new SearchWork(1, Budget.steps(0), seen -> {}));
+        Optional<Size> size = wish.target()
+                .size()
+                .or(() -> idea.sides().map(sides -> Size.square(sides.least())));
+        List<String> why = planner.reasons(size).why();
+        return why.isEmpty() && !planner.isOfAnySize() ? planner.closest(size) : why;
+    }
+
+    private static Planner held(Stash stash, Wish wish, Idea idea, SearchWork work) {
+        List<Fabric> named = wish.preferences().fabrics().stream()
+                .map(name -> stash.fabric(name)
+                        .orElseThrow(() -> new IllegalArgumentException(noFabric(name, stash))))
+                .toList();
+        return new Planner(stash, wish, named, work, idea);
     }
 
     private static String noFabric(String name, Stash stash) {
@@ -106,17 +122,41 @@ public final class Planner {
     }
 
     private PlanOutcome outcome() {
+        List<Plan> plans = found();
+        if (!plans.isEmpty()) {
+            return new PlanOutcome.Proposals(plans);
+        }
         Optional<Size> size = wish.target().size();
-        if (size.isEmpty() && !isSizedByShape()) {
-            return anySize();
+        Shortfall.Reasons reasons = reasons(size);
+        if (isOfAnySize()) {
+            return new PlanOutcome.CannotMake(reasons.proven(), reasons.why(), List.of());
         }
-        List<DraftTrial> trials = tryAt(size, FIRST_TRIES);
-        if (!trials.isEmpty()) {
-            return new PlanOutcome.Proposals(proposals(trials));
-        }
-        Shortfall.Reasons reasons = new Shortfall(wish, stash).reasons(size, shapes.forSize(size));
         List<String> why = reasons.why().isEmpty() ? closest(size) : reasons.why();
         return new PlanOutcome.CannotMake(reasons.proven(), why, nearest(size));
+    }
+
+    private Shortfall.Reasons reasons(Optional<Size> size) {
+        return new Shortfall(wish, stash).reasons(size, search.shapes().forSize(size));
+    }
+
+    private boolean isOfAnySize() {
+        return wish.target().size().isEmpty() && !isSizedByShape();
+    }
+
+    /** The proposals; none where none was found. */
+    private List<Plan> found() {
+        if (isOfAnySize()) {
+            return anySize();
+        }
+        List<DraftTrial> trials = search.tryAt(wish.target().size(), FIRST_TRIES);
+        return trials.isEmpty() ? List.of() : proposals(trials);
+    }
+
+    /** A cloth that shows that there is one. */
+    private Optional<DraftTrial> quick() {
+        return isOfAnySize()
+                ? largest(Size.square(step(wish.preferences().ruler())))
+                : search.made(wish.target().size(), false);
     }
 
     /**
@@ -124,11 +164,11 @@ public final class Planner {
      * how much it shows.
      */
     private List<Plan> proposals(List<DraftTrial> trials) {
-        if (outwards.isEmpty()) {
-            return TrialColours.told(ProposalSelection.of(trials.subList(0, 1), trials, wish, order), trials);
+        if (search.outwards().isEmpty()) {
+            return TrialColours.told(ProposalSelection.of(trials.subList(0, 1), trials, wish, search.order()), trials);
         }
-        VisibleFabricSchemes seen = outwards.get();
-        return ProposalSelection.of(trials.subList(0, 1), trials, wish, order).stream()
+        VisibleFabricSchemes seen = search.outwards().get();
+        return ProposalSelection.of(trials.subList(0, 1), trials, wish, search.order()).stream()
                 .map(plan -> plan.told(plan.story().goodAt(plan.story().goodAt() + " " + seen.sentence(plan.cloth()))))
                 .toList();
     }
@@ -137,43 +177,46 @@ public final class Planner {
      * Proposals where no size was wished: as large as the stash allows, and one of three quarters of that, which needs
      * fewer joins.
      */
-    private PlanOutcome anySize() {
+    private List<Plan> anySize() {
         Length step = step(wish.preferences().ruler());
         Optional<DraftTrial> made = largest(Size.square(step));
         if (made.isEmpty()) {
-            Shortfall.Reasons reasons =
-                    new Shortfall(wish, stash).reasons(Optional.empty(), shapes.forSize(Optional.empty()));
-            return new PlanOutcome.CannotMake(reasons.proven(), reasons.why(), List.of());
+            return List.of();
         }
         Size largest = made.get().draft().shape().finished();
         Length smaller = step.times(largest.width().nm() * 3 / 4 / step.nm());
         List<DraftTrial> trials = new ArrayList<>(atLargest(made.get()));
         List<DraftTrial> largestFirst = trials.subList(0, 1);
-        List<DraftTrial> both = new ArrayList<>(tryAt(Optional.of(Size.square(smaller)), HALF_TRIES));
+        List<DraftTrial> both = new ArrayList<>();
+        if (idea.sides().isEmpty() || !smaller.isLessThan(idea.sides().get().least())) {
+            both.addAll(search.tryAt(Optional.of(Size.square(smaller)), HALF_TRIES));
+        }
         both.addAll(trials);
-        both.sort(order);
-        List<Plan> plans = new ArrayList<>(ProposalSelection.of(largestFirst, both, wish, order));
+        both.sort(search.order());
+        List<Plan> plans = new ArrayList<>(ProposalSelection.of(largestFirst, both, wish, search.order()));
         plans.replaceAll(plan -> plan.cloth().finished().equals(largest)
                 ? plan.told(plan.story().chosenFirst(LargestCloth.howSure(stash, wish, largest.width())))
                 : plan);
-        return new PlanOutcome.Proposals(plans);
+        return plans;
     }
 
     /** The largest cloth in the proportions of {@code shape}, as it was first made. */
     private Optional<DraftTrial> largest(Size shape) {
         List<DraftTrial> made = new ArrayList<>();
-        LargestCloth.of(shape, step(wish.preferences().ruler()), stash.areaMm2(), size -> {
-            Optional<DraftTrial> trial = made(Optional.of(size), !made.isEmpty());
+        double most = idea.sides().map(sides -> Size.square(sides.most()).areaMm2()).orElse(Double.MAX_VALUE);
+        LargestCloth.of(shape, step(wish.preferences().ruler()), Math.min(most, stash.areaMm2()), size -> {
+            boolean small = idea.sides().filter(sides -> size.width().isLessThan(sides.least())).isPresent();
+            Optional<DraftTrial> trial = small ? Optional.empty() : search.made(Optional.of(size), !made.isEmpty());
             trial.ifPresent(made::add);
-            return trial.isPresent();
+            return small || trial.isPresent();
         });
         return made.isEmpty() ? Optional.empty() : Optional.of(made.get(made.size() - 1));
     }
 
     /** What else can be made as large as {@code made}, which is at least that one, best first. */
     private List<DraftTrial> atLargest(DraftTrial made) {
-        List<DraftTrial> trials = tryAt(Optional.of(made.draft().shape().finished()), HALF_TRIES);
-        return trials.isEmpty() ? improved(List.of(made)) : trials;
+        List<DraftTrial> trials = search.tryAt(Optional.of(made.draft().shape().finished()), HALF_TRIES);
+        return trials.isEmpty() ? search.improved(List.of(made)) : trials;
     }
 
     /**
@@ -182,7 +225,7 @@ public final class Planner {
     private List<Plan> nearest(Optional<Size> size) {
         Size shape = size.orElse(Size.square(step(wish.preferences().ruler())));
         for (Wish asked : List.of(wish.withRoundsOpen(), wish.withShapeOpen())) {
-            Planner smaller = new Planner(stash, asked, named, work.withoutPlans());
+            Planner smaller = new Planner(stash, asked, named, work.withoutPlans(), Idea.none());
             Optional<DraftTrial> largest = smaller.largest(shape);
             if (largest.isPresent()) {
                 return ProposalSelection.of(smaller.atLargest(largest.get()), asked)
@@ -192,33 +235,13 @@ public final class Planner {
         return List.of();
     }
 
-    /**
-     * A cloth of this size, tried with the freest plan of colour, which includes all others; what is made is handed out
-     * at once.
-     *
-     * @param found whether some cloth was found before, so that the budget counts
-     */
-    private Optional<DraftTrial> made(Optional<Size> size, boolean found) {
-        List<Draft> free = drafts.of(size, kind -> kind == Scheme.Kind.ALL, QUICK_TRIES);
-        List<Draft> promising = free.isEmpty() ? drafts.of(size, QUICK_TRIES) : free;
-        for (int i = 0; i < promising.size() && !work.isOver(found); i++) {
-            Optional<DraftTrial> trial = Fitting.fit(
-                    promising.get(i), supply, FIRST_STEPS, wish.preferences().seed(), work.once(found));
-            if (trial.isPresent()) {
-                work.seen().accept(new PlanProgress(i + 1, promising.size(), 1, trial.map(ProposalSelection::plan)));
-                return trial;
-            }
-        }
-        return Optional.empty();
-    }
-
     /** What the most promising draft still lacks. */
     private List<String> closest(Optional<Size> size) {
-        return drafts.of(size, 1).stream()
+        return search.drafts().of(size, 1).stream()
                 .findFirst()
                 .map(draft -> Remedy.of(
-                        draft, supply, work.laterSteps(), wish.preferences().ruler(), work.once(false)))
-                .orElseGet(() -> List.of(drafts.thrift(size)));
+                        draft, search.supply(), work.laterSteps(), wish.preferences().ruler(), work.once(false)))
+                .orElseGet(() -> List.of(search.drafts().thrift(size)));
     }
 
     /** Whether hearth, widths and rounds are all wished, so that they decide how large the cloth is. */
@@ -226,68 +249,6 @@ public final class Planner {
         return wish.shape().hearth().isPresent()
                 && !wish.shape().bars().isEmpty()
                 && wish.shape().rounds().isPresent();
-    }
-
-    /** Everything the stash makes at this size, best first. */
-    private List<DraftTrial> tryAt(Optional<Size> size, int most) {
-        List<Draft> promising = drafts.of(size, most);
-        List<DraftTrial> found = new ArrayList<>();
-        Optional<DraftTrial> best = Optional.empty();
-        int tried = 0;
-        for (Draft draft : promising) {
-            // with a wished fabric the first drafts ask more of the stash than the plain one that follows them
-            if (tried > (outwards.isPresent() ? 2 : 0) && work.isOver(!found.isEmpty())) {
-                break;
-            }
-            tried++;
-            Optional<DraftTrial> trial =
-                    Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), work.once(!found.isEmpty()));
-            trial.ifPresent(found::add);
-            Optional<DraftTrial> told = best;
-            Optional<DraftTrial> better = trial.filter(one -> told.isEmpty() || order.compare(one, told.get()) < 0);
-            best = better.or(() -> told);
-            work.seen()
-                    .accept(new PlanProgress(
-                            tried, promising.size(), found.size(), better.map(ProposalSelection::plan)));
-        }
-        found.sort(order);
-        return improved(found);
-    }
-
-    /** The best few of each kind, searched longer and their pieces cut again so that fewer leftovers remain. */
-    private List<DraftTrial> improved(List<DraftTrial> trials) {
-        List<DraftTrial> better = new ArrayList<>();
-        int most = 3 * wish.preferences().proposals();
-        List<DraftTrial> first = outwards.isEmpty() ? List.of() : trials.subList(0, Math.min(1, trials.size()));
-        for (DraftTrial trial : ProposalSelection.varied(first, trials, most, order)) {
-            boolean done = trial.figures().joins() <= trial.bound().joins()
-                    && trial.figures().sliverArea() == 0;
-            if (done || work.budget().spent()) {
-                better.add(trial);
-                continue;
-            }
-            Optional<DraftTrial> again = Fitting.fit(
-                    trial.draft(), supply, work.laterSteps(), wish.preferences().seed() + 1, work.budget());
-            better.add(again.filter(other -> DraftTrial.BEST.compare(other, trial) < 0)
-                    .orElse(trial));
-        }
-        better.replaceAll(DraftTrial::recut);
-        better.replaceAll(
-                trial -> TrialColours.exchanged(trial, wish.preferences().seed()));
-        better.sort(order);
-        if (outwards.isEmpty() && !better.isEmpty()) {
-            // a few counted steps are taken even where the time is up: the first cloth's hearth is what she sees first
-            boolean late = work.budget().spent();
-            Budget share = late ? Budget.steps(4 * FIRST_STEPS) : work.budget();
-            better.addAll(new HearthSeen(
-                            supply,
-                            named,
-                            late ? FIRST_STEPS : work.laterSteps(),
-                            wish.preferences().seed())
-                    .of(better.get(0), share));
-            better.sort(order);
-        }
-        return outwards.isEmpty() ? TrialColours.bestFirst(better) : better;
     }
 
     /** The step in which nearest cloths are searched for: half a round. */

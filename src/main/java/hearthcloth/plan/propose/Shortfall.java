@@ -127,8 +127,7 @@ final class Shortfall {
     /** Adds a sentence where no piece is as wide as the narrowest bar that would do. */
     private boolean noBar(List<LayoutCandidate> shapes, List<String> why) {
         Length least = shapes.stream()
-                .flatMap(shape -> shape.layout().courses().stream())
-                .map(course -> course.width().plus(wish.making().seam().loss()))
+                .flatMap(shape -> cutWidths(shape.layout()).stream())
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
         Piece widest = stash.pieces().stream()
@@ -141,6 +140,17 @@ final class Shortfall {
                     + named(widest) + ".");
         }
         return narrow && !wish.shape().bars().isEmpty();
+    }
+
+    /** The widths of the bars as they are cut: what the seams and the hem take of each is what a bar so wide would lose. */
+    private List<Length> cutWidths(Layout layout) {
+        List<Layout.Course> less = Layout.finishedOfCut(layout.courses(), wish.making());
+        List<Length> widths = new ArrayList<>();
+        for (int i = 0; i < less.size(); i++) {
+            Length shown = layout.courses().get(i).width();
+            widths.add(shown.plus(shown.minus(less.get(i).width())));
+        }
+        return widths;
     }
 
     private String named(Piece piece) {

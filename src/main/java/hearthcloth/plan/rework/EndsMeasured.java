@@ -85,7 +85,7 @@ public record EndsMeasured(Length first, Length second, Length planned) {
     }
 
     /** Whether width and height were written the wrong way round: each is nearer to the other's plan than to its own. */
-    static boolean isSwapped(Size written, Size planned) {
+    public static boolean isSwapped(Size written, Size planned) {
         Length asWritten = apart(written.width(), planned.width()).plus(apart(written.height(), planned.height()));
         Size turned = written.turned();
         Length asTurned = apart(turned.width(), planned.width()).plus(apart(turned.height(), planned.height()));

@@ -30,8 +30,8 @@ import java.util.Objects;
  * Plans the rest of a cloth again from what is there: the sewn work, the patches cut for later bars, the stash. What is
  * sewn stays as it is; a bar that is already cut and still long enough is used unchanged; only the others are cut anew.
  *
- * <p>A patch that is sewn, or used unchanged, stands in the new plan as a piece of its own: a cut one at its real size,
- * a sewn one at the size it would be cut to today, so that the one set of rules for plans holds for all.
+ * <p>Every piece that was cut stays in the new plan as it was cut, as a past one, so that guide and figures tell the whole
+ * story; a patch that is not used any more is left of it.
  */
 public final class RemainingPlan {
 
@@ -117,7 +117,7 @@ public final class RemainingPlan {
     }
 
     /** The real cut lengths of the parts of a bar, in joining order. */
-    private List<Length> lengths(String name) {
+    List<Length> lengths(String name) {
         List<Length> lengths = new ArrayList<>();
         for (Patch patch : parts.getOrDefault(name, List.of())) {
             lengths.add(along(patch.place(), cut(patch)));
@@ -151,13 +151,32 @@ public final class RemainingPlan {
         return kept.turned() ? size.turned() : size;
     }
 
+    /** Plans {@code after}, in which the sewn bars have their real sizes. */
+    public Answer fit(Design after, Table table, Budget budget) {
+        return answer(new RemainingWork(this, after, asTheyAre(after), table.next()), table, budget);
+    }
+
     /**
-     * Plans {@code after}, in which the sewn bars have their real sizes.
+     * What there is to cut from.
      *
      * @param stash what is there besides the patches of this cloth
      * @param next the first number that is free for a new piece
+     * @param ruler she cuts with
      */
-    public Answer fit(Design after, Stash stash, int next, Ruler ruler, Budget budget) {
+    public record Table(Stash stash, int next, Ruler ruler) {
+
+        Table without(Piece piece) {
+            return new Table(
+                    new Stash(stash.pieces().stream()
+                            .filter(one -> !one.equals(piece))
+                            .toList()),
+                    next,
+                    ruler);
+        }
+    }
+
+    /** For each bar that is cut and suffices for {@code after}, the finished lengths of its parts. */
+    Map<String, List<Length>> asTheyAre(Design after) {
         Map<String, List<Length>> asTheyAre = new LinkedHashMap<>();
         Cloth whole = after.whole();
         Map<String, Laid> wanted = new LinkedHashMap<>();
@@ -170,11 +189,14 @@ public final class RemainingPlan {
                 asTheyAre.put(slot.place().bar(), shown);
             }
         }
-        RemainingWork rest = new RemainingWork(this, after, asTheyAre, next);
-        DesignFit.Answer answer = new DesignFit(rest.stash(stash), ruler)
+        return asTheyAre;
+    }
+
+    Answer answer(RemainingWork rest, Table table, Budget budget) {
+        DesignFit.Answer answer = new DesignFit(rest.stash(table.stash()), table.ruler())
                 .fit(rest.design(), before.story().title(), budget);
         return answer instanceof DesignFit.Answer.Made made
-                ? new Answer.Made(rest.composed(made.plan(), stash))
+                ? new Answer.Made(rest.composed(made.plan(), table.stash()))
                 : new Answer.Lacking(((DesignFit.Answer.Lacking) answer).why());
     }
 

@@ -7,7 +7,6 @@ import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Bound;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.Design;
@@ -23,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -37,8 +37,18 @@ final class RemainingWork {
     private final List<Layout.Slot> slots;
     private final Map<String, Piece> freed = new LinkedHashMap<>();
     private final Map<String, Fabric> standIns = new LinkedHashMap<>();
+    private final Set<String> aside;
+    private final Optional<Strip> strip;
     private Design design;
     private int next;
+
+    /**
+     * A strip that is joined to the end of a bar.
+     *
+     * @param from the piece it is cut from, with its cuts
+     * @param length finished
+     */
+    record Strip(String bar, PieceCut from, Length length) {}
 
     /**
      * Takes the bars apart.
@@ -47,6 +57,30 @@ final class RemainingWork {
      * @param next the first number that is free for a new piece
      */
     RemainingWork(RemainingPlan resewing, Design after, Map<String, List<Length>> asTheyAre, int next) {
+        this(resewing, after, asTheyAre, next, Set.of(), Optional.empty());
+    }
+
+    /** The same work with what is cut for the bars of {@code aside} left out of the search. */
+    RemainingWork aside(Set<String> bars) {
+        return new RemainingWork(resewing, after, asTheyAre, next, bars, strip);
+    }
+
+    /** The same work with a strip joined to a bar, whose own parts then show {@code shown}. */
+    RemainingWork joined(Strip more, List<Length> shown) {
+        Map<String, List<Length>> ready = new LinkedHashMap<>(asTheyAre);
+        ready.put(more.bar(), shown);
+        return new RemainingWork(resewing, after, ready, next, aside, Optional.of(more));
+    }
+
+    private RemainingWork(
+            RemainingPlan resewing,
+            Design after,
+            Map<String, List<Length>> asTheyAre,
+            int next,
+            Set<String> aside,
+            Optional<Strip> strip) {
+        this.aside = aside;
+        this.strip = strip;
         this.resewing = resewing;
         this.after = after;
         this.asTheyAre = asTheyAre;
@@ -77,7 +111,9 @@ final class RemainingWork {
                 Piece piece = source.from().piece().part(next, resewing.realSize(patch, source.kept()));
                 next++;
                 freed.put(patch.place().id(), piece);
-                pieces.add(piece);
+                if (!aside.contains(slot.place().bar())) {
+                    pieces.add(piece);
+                }
             }
         }
         design = designed(new Stash(pieces));
@@ -128,18 +164,20 @@ final class RemainingWork {
             if (i < bars()) {
                 parts.add(resewing.sewn(slots.get(i)));
             } else if (kept != null) {
-                parts.add(resewing.kept(place.bar(), kept));
+                parts.add(withStrip(place, resewing.kept(place.bar(), kept)));
             } else {
                 parts.add(anew(found, foundSlots.get(i - bars()).place(), place, names));
             }
         }
         Patch hearth = resewing.parts("hearth").get(0);
         Cloth cloth = new Cloth(after.layout().sewn(hearth.fabric(), hearth.showing(), parts), after.making());
-        List<PieceCut> cuts = found.cuts().stream()
+        List<PieceCut> cuts = new ArrayList<>();
+        strip.ifPresent(one -> cuts.add(one.from()));
+        found.cuts().stream()
                 .filter(cut -> !standIns.containsKey(cut.piece().fabric().name()))
                 .map(cut -> new PieceCut(cut.piece(), renamed(cut.tree(), names)))
-                .toList();
-        List<PieceCut> all = new ArrayList<>(there(cloth, new HashSet<>(names.values())));
+                .forEach(cuts::add);
+        List<PieceCut> all = new ArrayList<>(past(cloth, cuts));
         all.addAll(cuts);
         int joins = cloth.steps().stream()
                         .mapToInt(step -> step.joinedBar().isPresent() ? 1 : 0)
@@ -167,30 +205,46 @@ final class RemainingWork {
         return parts;
     }
 
-    /** Everything that is not cut anew, with each patch as a piece of its own. */
-    private List<PieceCut> there(Cloth cloth, Set<String> anew) {
-        Map<String, Plan.Source> sources = resewing.before().sources();
-        List<PieceCut> there = new ArrayList<>();
-        for (Laid laid : cloth.laid()) {
-            String id = laid.patch().place().id();
-            if (!anew.contains(id)) {
-                Piece from = Objects.requireNonNull(sources.get(id)).from().piece();
-                Size size = isCut(laid.patch()) ? resewing.cut(laid.patch()) : laid.cut();
-                Piece piece = new Piece(cutAs(from, id), from.fabric(), size, from.washed(), from.row());
-                there.add(new PieceCut(piece, new CutTree.Kept(Rect.at(Length.ZERO, Length.ZERO, size), id, false)));
+    private List<Layout.Part> withStrip(Place.Bar place, List<Layout.Part> parts) {
+        if (strip.filter(one -> one.bar().equals(place.bar())).isEmpty()) {
+            return parts;
+        }
+        Fabric fabric = strip.get().from().piece().fabric();
+        List<Layout.Part> more = new ArrayList<>(parts);
+        more.add(new Layout.Part(
+                fabric.name(), Design.showing(fabric), strip.get().length()));
+        return more;
+    }
+
+    /** Every piece that was cut before, as it was cut; what is used of it no more is left of it. */
+    private List<PieceCut> past(Cloth cloth, List<PieceCut> cuts) {
+        Set<String> used = new HashSet<>();
+        cloth.patches().forEach(patch -> used.add(patch.place().id()));
+        cuts.forEach(cut -> cut.tree().kept().forEach(kept -> used.remove(kept.patch())));
+        List<PieceCut> past = new ArrayList<>();
+        for (PieceCut was : resewing.before().cuts()) {
+            CutTree now = still(was.tree(), used);
+            if (!now.kept().isEmpty() || !now.cuts().isEmpty()) {
+                past.add(was.asCut(now));
             }
         }
-        return there;
+        return past;
     }
 
-    /** True for a patch that is cut and not sewn yet; a sewn one has its real size. */
-    private boolean isCut(Patch patch) {
-        return patch.place() instanceof Place.Bar bar && asTheyAre.containsKey(bar.bar());
-    }
-
-    /** The name of a patch cut from a piece, made of both: patch 2B from piece 7 is {@code 7/2B}. */
-    private static String cutAs(Piece from, String patch) {
-        return from.id().replaceFirst("/.*", "") + "/" + patch;
+    private CutTree still(CutTree tree, Set<String> used) {
+        if (tree instanceof CutTree.Parted cut) {
+            return CutTree.parted(
+                    cut.at(), cut.upright(), cut.line(), still(cut.first(), used), still(cut.second(), used));
+        }
+        if (!(tree instanceof CutTree.Kept kept)) {
+            return tree;
+        }
+        String name = strip.filter(one -> one.bar().equals(kept.patch()))
+                .map(one -> kept.patch() + ".1")
+                .orElse(kept.patch());
+        return used.contains(name)
+                ? new CutTree.Kept(kept.at(), name, kept.turned())
+                : new CutTree.Left(kept.at());
     }
 
     private static CutTree renamed(CutTree tree, Map<String, String> names) {

@@ -3,6 +3,7 @@ package hearthcloth.sew.machine;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
+import hearthcloth.wrap.Slack;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -50,6 +51,16 @@ public record SewingHand(int seams, Length eats, Length spread) {
         Length more = eats.minus(seam.loss());
         Length far = more.isNegative() ? Length.ZERO.minus(more) : more;
         return far.isPositive() && !far.isLessThan(spread);
+    }
+
+    /**
+     * How much larger than the least she plans a cloth for a gift: what each of its rows takes more than {@code planned}
+     * does, and three times what chance makes of rows that are off by her spread (docs/sources.md#slack).
+     */
+    public Slack slack(SeamKind planned) {
+        Length more = eats.minus(planned.loss()).max(Length.ZERO);
+        Length chance = new Length(Rounding.UP.whole(3 * Math.sqrt(Slack.ROWS) * spread.nm()));
+        return new Slack(more.times(Slack.ROWS).plus(chance).min(Slack.MOST));
     }
 
     /** The seam as she sews it. Both edges take half of the difference, since the row lies that much farther in. */

@@ -128,7 +128,7 @@ final class ArchiveUnpacking {
         for (PieceCut cut : plan.cuts()) {
             Piece now = became.getOrDefault(cut.piece(), cut.piece());
             ids.put(cut.piece().id(), now.id());
-            cuts.add(new PieceCut(now, cut.tree()));
+            cuts.add(new PieceCut(now, cut.tree(), cut.past()));
         }
         Set<String> ticked = document.bench().ticked().stream()
                 .map(tick -> followed(tick, ids))

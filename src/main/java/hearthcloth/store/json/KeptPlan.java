@@ -44,17 +44,37 @@ record KeptPlan(Plan.Story story, String work, Making making, PiecingRules rules
                 bound);
     }
 
-    /** A piece with the cuts that divide it. */
-    record Cut(String id, Piece.Washed washed, int row, Fabric fabric, Size size, Part tree) {
+    /**
+     * A piece with the cuts that divide it.
+     *
+     * @param past where it was cut for an earlier plan of the cloth; else missing
+     */
+    record Cut(
+            String id,
+            Piece.Washed washed,
+            int row,
+            Fabric fabric,
+            Size size,
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Boolean past,
+
+            Part tree) {
 
         static Cut of(PieceCut cut) {
             Piece piece = cut.piece();
-            return new Cut(piece.id(), piece.washed(), piece.row(), piece.fabric(), piece.size(), Part.of(cut.tree()));
+            return new Cut(
+                    piece.id(),
+                    piece.washed(),
+                    piece.row(),
+                    piece.fabric(),
+                    piece.size(),
+                    cut.past() ? true : null,
+                    Part.of(cut.tree()));
         }
 
         PieceCut cut() {
             Rect whole = Rect.at(Length.ZERO, Length.ZERO, size);
-            return new PieceCut(new Piece(id, fabric, size, washed, row), tree.tree(whole));
+            return new PieceCut(new Piece(id, fabric, size, washed, row), tree.tree(whole), past != null && past);
         }
     }
 

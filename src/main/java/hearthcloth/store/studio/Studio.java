@@ -35,8 +35,8 @@ public final class Studio implements AutoCloseable {
     /** The most connections of one workroom; PostgreSQL usually allows a hundred in all. */
     private static final int MOST_CONNECTIONS = 8;
 
-    /** At the start the database may take this long. */
-    private static final long PATIENCE_MS = 10_000;
+    /** At the start the database may take this long; a service that starts before it is begun again by its system. */
+    private static final long PATIENCE_MS = 3_000;
 
     /** Later on a page is waiting: within three seconds it says that the database does not answer. */
     private static final int PAGE_MS = 2_000;

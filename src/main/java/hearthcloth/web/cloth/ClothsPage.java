@@ -8,6 +8,7 @@ import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.store.ClothBook;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument.Life;
 import hearthcloth.store.json.ClothDocument.Stage;
@@ -31,7 +32,7 @@ public final class ClothsPage {
 
     /** The page with all of them. */
     @PageView.Template("cloths.jte")
-    public record View(PageFrame frame, List<ClothCard> cards) implements PageView {}
+    public record View(PageFrame frame, List<ClothCard> cards, ClothBench.History history) implements PageView {}
 
     /** The page with some of them to compare. */
     @PageView.Template("cloths-compare.jte")
@@ -47,6 +48,8 @@ public final class ClothsPage {
         routes.of(ClothsPage::new)
                 .get("/cloths", ClothsPage::show)
                 .get("/cloths/compare", ClothsPage::compare)
+                .post("/cloths/undo", (page, context) -> page.turn(context, false))
+                .post("/cloths/redo", (page, context) -> page.turn(context, true))
                 .post("/cloths/{id}/life", ClothsPage::life)
                 .post("/cloths/{id}/used", ClothsPage::used)
                 .post("/cloths/{id}/remove", ClothsPage::remove)
@@ -59,7 +62,24 @@ public final class ClothsPage {
 
     private void show(Context context) {
         List<ClothCard> cards = ClothCard.all(room, room.store().cloths().all());
-        room.show(context, new View(room.frame(context, "What you made", "Made"), cards));
+        room.show(context, new View(
+                        room.frame(context, "What you made", "Made"),
+                        cards,
+                        new ClothBench.History(
+                                book().undoable().orElse(""), book().redoable().orElse(""))));
+    }
+
+    private ClothBook book() {
+        return room.store().cloths();
+    }
+
+    private void turn(Context context, boolean forward) {
+        Optional<String> done = forward ? book().redo() : book().undo();
+        PageContext.go(
+                context,
+                "/cloths",
+                done.map(label -> (forward ? "Redone: " : "Undone: ") + label + ".")
+                        .orElse("There is nothing to undo."));
     }
 
     private void compare(Context context) {
@@ -114,7 +134,7 @@ public final class ClothsPage {
         StaleChangeException.check(
                 context, saved, ClothCard.about(saved.document().life()));
         room.store().cloths().remove(saved.id());
-        PageContext.go(context, "/cloths", saved.name() + " is removed.");
+        PageContext.go(context, "/cloths", saved.name() + " is removed. Undo brings it back.");
     }
 
     private PlanFolder drawn(Context context) {

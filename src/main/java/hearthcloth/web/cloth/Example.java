@@ -13,6 +13,7 @@ import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.web.gift.MeasuredSeams;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
@@ -59,7 +60,7 @@ public final class Example {
 
     /** A cloth from the example's own pieces, the first that is found. */
     private void cloth(Stash stash, Purpose wished) {
-        Wish wish = WishForm.OPEN.wish(wished, room.settings(), stash, 1);
+        Wish wish = WishForm.OPEN.wish(wished, MeasuredSeams.of(room.store()).usual(room.settings()), stash, 1);
         PlanOutcome outcome = Planner.plan(stash, wish, 1, TimeLimit.within(CLOTH_WITHIN_MS), seen -> {});
         if (outcome instanceof PlanOutcome.Proposals proposals) {
             Plan plan = proposals.plans().get(0);
@@ -75,12 +76,15 @@ public final class Example {
         List<Piece> own = store.stash().whole().pieces().stream()
                 .filter(piece -> ExampleMark.isOn(piece.id()))
                 .toList();
-        if (!own.isEmpty()) {
-            store.stash().edit(new StashEdit("put the example away", own, List.of()));
-        }
-        store.cloths().all().stream()
-                .filter(cloth -> ExampleMark.isOn(cloth.id()))
-                .forEach(cloth -> store.cloths().remove(cloth.id()));
+        store.asOneChange("put the example away", () -> {
+            if (!own.isEmpty()) {
+                store.stash().edit(new StashEdit("put the example away", own, List.of()));
+            }
+            store.cloths().all().stream()
+                    .filter(cloth -> ExampleMark.isOn(cloth.id()))
+                    .forEach(cloth -> store.cloths().remove(cloth.id()));
+            return own;
+        });
         store.unset(ExampleMark.SETTING);
         Wished.keep(store, Purpose.NOTHING);
         PageContext.go(context, "/gift", "The example is deleted.");

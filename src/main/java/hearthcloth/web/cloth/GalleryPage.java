@@ -2,6 +2,7 @@ package hearthcloth.web.cloth;
 
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
@@ -14,15 +15,19 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.drawn.ClothDrawing;
+import hearthcloth.web.gift.MeasuredSeams;
 import hearthcloth.web.gift.PatchworkForm;
 import hearthcloth.web.gift.WishForm;
+import hearthcloth.web.gift.WishView;
 import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.Usual;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
 import io.javalin.http.Context;
@@ -65,21 +70,6 @@ public final class GalleryPage {
     public record Proposals(State state, String token) implements PageView {}
 
     /**
-     * What she wishes.
-     *
-     * @param wished in a sentence; empty where she said nothing
-     * @param patchwork how the cloth is put together
-     * @param isTied true where there is a gift, so that a fabric can be put where it shows
-     */
-    public record Wishes(String wished, WishForm form, PatchworkForm patchwork, boolean isTied) {
-
-        /** Whether the stash decides everything. */
-        public boolean isOpen() {
-            return form.isOpen() && patchwork.way().isEmpty();
-        }
-    }
-
-    /**
      * What she has to plan from.
      *
      * @param fabrics to choose from
@@ -94,7 +84,7 @@ public final class GalleryPage {
      * @param kept the cloths she has already
      */
     @PageView.Template("gallery.jte")
-    public record View(PageFrame frame, Wishes wishes, Heap heap, Proposals proposals, ClothCard.Choice kept)
+    public record View(PageFrame frame, WishView wishes, Heap heap, Proposals proposals, ClothCard.Choice kept)
             implements PageView {}
 
     private final PageContext room;
@@ -121,26 +111,35 @@ public final class GalleryPage {
         Stash stash = free(heap);
         Purpose wished = Wished.of(room.store());
         WishForm form = WishForm.of(room.store());
-        if (!stash.pieces().isEmpty()) {
-            searches.begin(
-                    room.store(),
-                    stash,
-                    form.wish(wished, room.settings(), stash, PROPOSALS),
-                    PatchworkForm.of(room.store()).patchwork(form));
-        }
+        Usual usual = usual();
+        String trouble = stash.pieces().isEmpty() ? "" : begun(stash, wished, form, usual);
         room.show(
                 context,
                 new View(
                         room.frame(context, "Cloths your stash can make", "Cloth"),
-                        new Wishes(
-                                wished.words(room.settings().ruler()),
-                                form,
-                                PatchworkForm.of(room.store()),
-                                wished.thing().isPresent()),
+                        WishView.of(room.store(), wished, usual, trouble),
                         new Heap(stash.fabrics(), heap.stash().pieces().isEmpty(), HeldBack.of(heap, also())),
                         shown(),
                         new ClothCard.Choice(
                                 ClothCard.all(room, room.store().cloths().all()), "/cloth/")));
+    }
+
+    /** Begins to look; wishes that cannot be used any more, since her ruler or her seam is another now, are said instead. */
+    private String begun(Stash stash, Purpose wished, WishForm form, Usual usual) {
+        try {
+            searches.begin(
+                    room.store(),
+                    stash,
+                    form.wish(wished, usual, stash, PROPOSALS),
+                    PatchworkForm.of(room.store()).patchwork(form));
+            return "";
+        } catch (MeasureException e) {
+            return ErrorPages.upright(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private Usual usual() {
+        return MeasuredSeams.of(room.store()).usual(room.settings());
     }
 
     /** The cloths whose pieces she allows a new one to take all the same. */
@@ -166,9 +165,11 @@ public final class GalleryPage {
     private void look(Context context) {
         WishForm form = WishForm.read(name -> PageContext.field(context, name), context.formParams("fabric"));
         Stash stash = free(room.store().atHand());
-        form.wish(Wished.of(room.store()), room.settings(), stash, PROPOSALS);
+        form.wish(Wished.of(room.store()), usual(), stash, PROPOSALS);
+        PatchworkForm patchwork = PatchworkForm.read(PageContext.field(context, "patchwork"));
+        patchwork.patchwork(form);
         form.keep(room.store());
-        PatchworkForm.read(PageContext.field(context, "patchwork")).keep(room.store());
+        patchwork.keep(room.store());
         room.store().set(ALSO, String.join("\n", context.formParams("also")));
         PageContext.go(context, "/cloth", "");
     }

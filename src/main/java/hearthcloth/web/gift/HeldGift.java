@@ -1,6 +1,5 @@
 package hearthcloth.web.gift;
 
-import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.wrap.Capacity;
 import java.util.Optional;
@@ -17,8 +16,7 @@ public record HeldGift(String tie, String shape, String largest, boolean fits) {
 
     public static HeldGift of(Capacity capacity, Ruler ruler) {
         Optional<String> largest = capacity.largest()
-                .filter(gift -> ruler.mark(gift.leading(), Rounding.DOWN).isPositive())
-                .map(gift -> gift.like(ruler.mark(gift.leading(), Rounding.DOWN)))
+                .flatMap(gift -> gift.onMarks(ruler))
                 .map(gift -> gift.describe(ruler));
         return new HeldGift(
                 capacity.tie().words(),

@@ -1,10 +1,12 @@
 package hearthcloth.web.gift;
 
-import hearthcloth.cloth.layout.Order;
+import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Patchwork;
-import hearthcloth.plan.model.Patchwork.Blocks;
-import hearthcloth.plan.model.Patchwork.ScrapRule;
 import hearthcloth.store.Store;
+import hearthcloth.words.Door;
+import hearthcloth.words.PatchworkReader;
+import hearthcloth.words.WishField;
+import hearthcloth.words.WishWords;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,8 +20,6 @@ public record PatchworkForm(String way) {
     /** The setting under which the choice is kept. */
     private static final String KEPT = "wish.patchwork";
 
-    private static final int USUAL_ROUNDS = 2;
-    private static final int MOST_ROUNDS = 8;
 
     /** One choice: its word in the form, and what it says. */
     public record Way(String word, String words) {}
@@ -54,18 +54,23 @@ public record PatchworkForm(String way) {
         return WAYS;
     }
 
-    /** The cloth wished, with the rounds and the order of the form where blocks have any; empty for hearth and bars. */
+    /**
+     * The cloth wished, with the rounds and the order of the form where blocks have any; empty for hearth and bars.
+     *
+     * @throws MeasureException naming the field and the mend
+     */
     public Optional<Patchwork> patchwork(WishForm form) {
+        WishWords words = WishWords.NOTHING;
         if (way.equals(HEARTH.word)) {
             return Optional.empty();
         }
         if (way.equals(FREE.word)) {
             return Optional.of(Patchwork.free());
         }
-        int side = way.equals(AMONG.word) ? 1 : Integer.parseInt(way);
-        int rounds = form.rounds().matches("\\d") ? Integer.parseInt(form.rounds()) : USUAL_ROUNDS;
-        Order order = Order.named(form.order()).orElse(Order.ROUND);
-        Blocks blocks = new Blocks(side, side, Math.max(1, Math.min(MOST_ROUNDS, rounds)), order, Optional.empty());
-        return Optional.of(new Patchwork(Optional.of(blocks), way.equals(AMONG.word), ScrapRule.EITHER));
+        words = words.with(WishField.BLOCKS, way.equals(AMONG.word) ? "1 x 1" : way + " x " + way)
+                .with(WishField.FREE, way.equals(AMONG.word) ? "yes" : null)
+                .with(WishField.ROUNDS, form.rounds().isBlank() ? null : form.rounds())
+                .with(WishField.ORDER, form.order().isBlank() ? null : form.order());
+        return WishForm.said(words, told -> PatchworkReader.read(told, Door.PAGE));
     }
 }

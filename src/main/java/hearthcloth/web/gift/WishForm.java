@@ -3,23 +3,30 @@ package hearthcloth.web.gift;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Order;
-import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.measure.Measures;
-import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
-import hearthcloth.web.kit.Settings;
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.Door;
+import hearthcloth.words.GiftWish;
+import hearthcloth.words.Usual;
+import hearthcloth.words.WishField;
+import hearthcloth.words.WishReader;
+import hearthcloth.words.WishWords;
 import hearthcloth.work.Purpose;
+import hearthcloth.wrap.Placing;
+import hearthcloth.wrap.Slack;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What she wishes of the cloth itself, in her own words; whatever is empty the stash decides. Sizes are as cut.
@@ -30,13 +37,12 @@ import java.util.function.Function;
  * @param order word of an {@link Order}
  * @param fabrics names, the first for the hearth; empty for any
  * @param show a fabric that is to show once tied; empty for none
+ * @param slack how much larger than the least a cloth for a gift is planned; or none
  */
-public record WishForm(String hearth, String bars, String rounds, String order, List<String> fabrics, String show) {
+public record WishForm(String hearth, String bars, String rounds, String order, List<String> fabrics, String show, String slack) {
 
     /** The stash decides everything. */
-    public static final WishForm OPEN = new WishForm("", "", "", "", List.of(), "");
-
-    private static final int MOST_ROUNDS = 40;
+    public static final WishForm OPEN = new WishForm("", "", "", "", List.of(), "", "");
 
     public WishForm {
         fabrics = List.copyOf(fabrics);
@@ -51,7 +57,8 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
                 kept.apply("rounds"),
                 kept.apply("order"),
                 fabrics.isEmpty() ? List.of() : Arrays.asList(fabrics.split("\n")),
-                kept.apply("show"));
+                kept.apply("show"),
+                kept.apply("slack"));
     }
 
     public static WishForm read(Function<String, String> field, List<String> fabrics) {
@@ -61,7 +68,8 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
                 field.apply("rounds"),
                 field.apply("order"),
                 fabrics.stream().filter(name -> !name.isBlank()).toList(),
-                field.apply("show"));
+                field.apply("show"),
+                field.apply("slack"));
     }
 
     public void keep(Store store) {
@@ -71,6 +79,7 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
         store.set("wish.order", order);
         store.set("wish.fabrics", String.join("\n", fabrics));
         store.set("wish.show", show);
+        store.set("wish.slack", slack);
     }
 
     /** True where the stash decides everything. */
@@ -80,51 +89,60 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
                 && rounds.isEmpty()
                 && order.isEmpty()
                 && fabrics.isEmpty()
-                && show.isEmpty();
+                && show.isEmpty()
+                && slack.isEmpty();
     }
 
     /**
      * The wish to plan.
      *
-     * @throws MeasureException naming the field and the mend
+     * @throws MeasureException naming each field that cannot be used, and the mend
      */
-    public Wish wish(Purpose wished, Settings settings, Stash stash, int proposals) {
-        Optional<Wish.Cut<Size>> middle = hearth.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Wish.Cut<>(Measures.size(hearth, settings.bare()), false));
-        List<Wish.Cut<Length>> widths = bars.isEmpty()
-                ? List.of()
-                : Measures.lengths(bars.replace(",", " x "), settings.bare()).stream()
-                        .map(width -> new Wish.Cut<>(width, false))
-                        .toList();
-        Optional<Integer> count = rounds.isEmpty() ? Optional.empty() : Optional.of(count());
-        if (count.isPresent() && widths.size() > count.get()) {
-            throw new MeasureException("there are more bar widths than rounds; write one width a round");
-        }
-        List<String> known =
-                fabrics.stream().filter(name -> stash.fabric(name).isPresent()).toList();
-        return new Wish(
-                wished.target(settings.ruler()),
-                new Wish.Shape(middle, widths, count, Order.named(order)),
-                settings.making(),
-                settings.rules(),
-                new Wish.Preferences(known, proposals, 1, settings.ruler(), outside(wished, settings, stash)));
+    public Wish wish(Purpose wished, Usual usual, Stash stash, int proposals) {
+        WishWords words = words(wished, stash).with(WishField.PROPOSALS, String.valueOf(proposals));
+        return said(words, told -> new WishReader(told, stash, usual, Door.PAGE).wish(gift(wished)));
     }
 
-    /** Only where there is a gift to be tied, and the fabric is still in the stash. */
-    private Optional<Wish.Outside> outside(Purpose wished, Settings settings, Stash stash) {
-        return wished.wrapped(settings.ruler())
-                .filter(wrapped -> stash.fabric(show).isPresent())
-                .map(wrapped ->
-                        new Wish.Outside(show, wrapped.gift(), wrapped.tie(), wrapped.tail(), wrapped.placing()));
+    /** How much larger than the least a cloth for a gift is planned. */
+    public Slack slack(Usual usual) {
+        WishWords words = WishWords.NOTHING.with(WishField.SLACK, given(slack));
+        return said(words, told -> new WishReader(told, new Stash(List.of()), usual, Door.PAGE).slack());
     }
 
-    private int count() {
-        if (!rounds.matches("\\d{1,2}") || Integer.parseInt(rounds) < 1 || Integer.parseInt(rounds) > MOST_ROUNDS) {
-            throw new MeasureException(
-                    "\"" + rounds + "\" rounds will not do; write a number from 1 to " + MOST_ROUNDS);
+    /** What a reader makes of words, its reasons why not told as a page tells them. */
+    static <T> T said(WishWords words, Function<WishWords, T> reader) {
+        try {
+            return reader.apply(words);
+        } catch (BadInputException e) {
+            throw new MeasureException(e.sentences().stream()
+                    .map(sentence -> sentence.replaceFirst("\\.$", ""))
+                    .collect(Collectors.joining("; ")));
         }
-        return Integer.parseInt(rounds);
+    }
+
+    private static Optional<GiftWish> gift(Purpose wished) {
+        return wished.thing().flatMap(thing -> wished.tied().map(tie -> new GiftWish(thing, tie, Placing.CENTRED)));
+    }
+
+    /** As the shell has them. A fabric that has left the stash since is wished no more. */
+    private WishWords words(Purpose wished, Stash stash) {
+        boolean isTied = wished.thing().isPresent();
+        String known = fabrics.stream()
+                .filter(name -> stash.fabric(name).isPresent())
+                .collect(Collectors.joining("\n"));
+        return WishWords.NOTHING
+                .with(WishField.HEARTH, given(hearth))
+                .with(WishField.BARS, given(bars))
+                .with(WishField.ROUNDS, given(rounds))
+                .with(WishField.ORDER, given(order))
+                .with(WishField.FABRICS, given(known))
+                .with(WishField.SLACK, given(slack))
+                .with(WishField.SIZE, given(wished.size()))
+                .with(WishField.SHOW, isTied && stash.fabric(show).isPresent() ? show : null);
+    }
+
+    private static @Nullable String given(String text) {
+        return text.isBlank() ? null : text;
     }
 
     /** The order a plan's bars were laid in; round the square where it is none of the usual ones. */

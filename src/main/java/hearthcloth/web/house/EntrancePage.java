@@ -81,7 +81,7 @@ public final class EntrancePage {
                 return;
             }
             context.status(403);
-            show(context, "Name and passphrase do not belong together. Try again.");
+            show(context, "Name or passphrase is wrong. Try again.");
         } catch (StoreException e) {
             context.status(422);
             show(context, String.valueOf(e.getMessage()));

@@ -1,17 +1,15 @@
 package hearthcloth.web.house;
 
-import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.sew.machine.SewingHand;
-import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
-import hearthcloth.web.kit.ExampleMark;
+import hearthcloth.web.gift.MeasuredSeams;
 import hearthcloth.web.kit.Settings;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What her seams eat, with the measures it was learnt from.
@@ -24,26 +22,13 @@ public record OwnHand(List<From> from, Optional<SewingHand> hand, Settings setti
     public record From(String cloth, String eaten) {}
 
     static OwnHand of(Store store, Settings settings) {
-        List<From> from = new ArrayList<>();
-        List<Length> all = new ArrayList<>();
-        for (SavedCloth cloth : store.cloths().all()) {
-            SeamKind seam = cloth.document().design().making().seam();
-            if (seam.build() != SeamKind.Build.FELLED || ExampleMark.isOn(cloth.id())) {
-                continue;
-            }
-            List<Length> eaten = cloth.document().bench().measures().stream()
-                    .map(measure -> seam.loss().plus(measure.planned()).minus(measure.real()))
-                    .toList();
-            if (!eaten.isEmpty()) {
-                all.addAll(eaten);
-                from.add(new From(
+        MeasuredSeams seams = MeasuredSeams.of(store);
+        List<From> from = seams.cloths().stream()
+                .map(cloth -> new From(
                         cloth.name(),
-                        String.join(
-                                ", ",
-                                eaten.stream().map(one -> fine(settings, one)).toList())));
-            }
-        }
-        return new OwnHand(from, SewingHand.of(all), settings);
+                        cloth.eaten().stream().map(one -> fine(settings, one)).collect(Collectors.joining(", "))))
+                .toList();
+        return new OwnHand(from, seams.hand(), settings);
     }
 
     private static String fine(Settings settings, Length length) {

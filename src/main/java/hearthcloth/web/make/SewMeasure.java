@@ -9,133 +9,126 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.EndsMeasured;
 import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.SewnCloth;
-import hearthcloth.sew.Guide;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StashEdit;
 import hearthcloth.store.json.ClothDocument;
-import hearthcloth.web.gift.HeldGift;
-import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.TimeLimit;
-import hearthcloth.work.Purpose;
-import hearthcloth.wrap.Capacity;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** What a step really measured, and the ways on from there; the choice is hers. */
-public final class SewMeasure {
+/** What the work really measures after a step, and the ways on from there; the choice is hers. */
+final class SewMeasure {
 
     private static final long ANSWER_WITHIN_MS = 600;
 
-    private static final int MOST_TIES = 2;
-
-    /** Farther off than this is a slip of the unit or the wrong side of the tape. */
-    private static final Length FARTHEST = Length.cm(10);
-
-    /**
-     * One way on.
-     *
-     * @param key what is posted to choose it
-     * @param words what it means, one sentence each
-     * @param lacking what is short; then it cannot be chosen
-     */
-    public record Way(String key, String title, String size, List<String> words, List<String> lacking) {
-        public boolean isOpen() {
-            return lacking.isEmpty();
-        }
-    }
-
-    /** What she measured, beside what was planned, and the ways on. */
-    public record Ways(
-            SavedCloth cloth, int step, String width, String height, String bar, String told, List<Way> ways) {}
-
     private record Planned(String key, String title, Design design) {}
 
-    private final PageContext room;
-    private final SavedCloth cloth;
+    private final SewWays.Desk desk;
     private final Plan plan;
-    private final AtTheMachine step;
     private final int number;
     private final int bars;
     private final Size planned;
     private final Size real;
     private final SewnCloth asSewn;
-    private final Map<String, Length> tooShort;
 
     SewMeasure(PageContext room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
+        this.desk = new SewWays.Desk(room, cloth);
+        this.plan = cloth.document().plan().orElseThrow();
+        this.number = seam(cloth, steps, context);
+        this.bars = seams(steps.subList(0, number + 1));
+        this.planned = steps.get(number).task().check().orElseThrow().size();
+        this.real = real(context);
+        this.asSewn = SewnCloth.measured(cloth.document().design(), bars, real);
+    }
+
+    /** The step of the form, which sews on a bar and may be measured. */
+    static int seam(SavedCloth cloth, List<AtTheMachine> steps, Context context) {
         if (cloth.document().isFree()) {
             throw new MeasureException(
                     "a cloth of scraps has no bars to cut anew: unpick a seam that is off by more than a thread"
                             + " or two");
         }
-        this.room = room;
-        this.cloth = cloth;
-        this.plan = cloth.document().plan().orElseThrow();
-        this.number = SewPage.number(context);
+        int number = SewPage.number(context);
         if (number >= steps.size() || steps.get(number).kind() != AtTheMachine.Kind.SEAM) {
             throw new MeasureException("measure after a bar is sewn on; this step is another");
         }
         if (number > cloth.document().bench().sewn()) {
             throw new MeasureException("the steps before this one are not done yet");
         }
-        this.step = steps.get(number);
-        this.bars = (int) steps.subList(0, number + 1).stream()
-                        .filter(one -> one.kind() == AtTheMachine.Kind.SEAM)
-                        .count()
-                - (PageContext.field(context, "bar").isEmpty() ? 0 : 1);
-        this.planned = step.task().check().orElseThrow().size();
-        this.real = new Size(side(context, "width", planned.width()), side(context, "height", planned.height()));
-        String bar = SewSide.bar(step).orElseThrow();
-        String length = PageContext.field(context, "bar");
-        this.tooShort = length.isEmpty()
-                ? Map.of()
-                : Map.of(bar, Measures.length(length, room.settings().bare()));
-        this.asSewn = tooShort.isEmpty()
-                ? SewnCloth.measured(cloth.document().design(), bars, real)
-                : new SewnCloth(cloth.document().design(), bars);
+        return number;
     }
 
-    /** Where she left a field empty, that side is as planned; of two numbers the smaller counts. */
-    private Length side(Context context, String name, Length planned) {
+    static int seams(List<AtTheMachine> steps) {
+        return (int) steps.stream()
+                .filter(one -> one.kind() == AtTheMachine.Kind.SEAM)
+                .count();
+    }
+
+    private Size real(Context context) {
+        Size written = new Size(
+                first(context, "width").orElse(planned.width()),
+                first(context, "height").orElse(planned.height()));
+        if (EndsMeasured.isSwapped(written, planned)) {
+            throw new MeasureException(ruler().write(written, Rounding.NEAREST)
+                    + " is the wrong way round: it should be about " + ruler().write(planned, Rounding.NEAREST)
+                    + ", width first, front up");
+        }
+        return new Size(side(context, "width", planned.width()), side(context, "height", planned.height()));
+    }
+
+    private Optional<Length> first(Context context, String name) {
+        return ends(context, name).stream().findFirst();
+    }
+
+    private List<Length> ends(Context context, String name) {
         String written = PageContext.field(context, name);
         if (written.isEmpty()) {
-            return planned;
+            return List.of();
         }
-        Length least = planned.plus(FARTHEST);
+        List<Length> ends = new ArrayList<>();
         for (String one : written.split(";|\\band\\b", -1)) {
-            Length length = Measures.length(one.strip(), room.settings().bare());
-            if (length.isLessThan(planned.minus(FARTHEST)) || length.isMoreThan(planned.plus(FARTHEST))) {
-                throw new MeasureException("\"" + written + "\" is far from the "
-                        + ruler().write(planned, Rounding.NEAREST) + " it should be; check the number and its unit");
-            }
-            least = least.min(length);
+            ends.add(Measures.length(one.strip(), desk.room().settings().bare()));
         }
-        return least;
+        if (ends.size() > 2) {
+            throw new MeasureException("\"" + written + "\" is more than two measures; write one, or both ends");
+        }
+        return ends;
+    }
+
+    /** Where she left a field empty, that side is as planned; of both ends a small difference is averaged. */
+    private Length side(Context context, String name, Length should) {
+        List<Length> ends = ends(context, name);
+        if (ends.isEmpty()) {
+            return should;
+        }
+        EndsMeasured measured = new EndsMeasured(ends.get(0), ends.get(ends.size() - 1), should);
+        if (measured.reading() instanceof EndsMeasured.Reading.Agreed agreed) {
+            return agreed.side();
+        }
+        String sentence = measured.sentence(ruler());
+        throw new MeasureException(sentence.substring(0, sentence.length() - 1)
+                + (measured.reading() instanceof EndsMeasured.Reading.OutOfSquare ? "; then measure again" : ""));
     }
 
     private Ruler ruler() {
-        return room.settings().ruler();
+        return desk.ruler();
     }
 
     /** True where nothing differs by as much as her ruler shows. */
     boolean isAsPlanned() {
-        return tooShort.isEmpty()
-                && ruler().write(real, Rounding.NEAREST).equals(ruler().write(planned, Rounding.NEAREST));
+        return ruler().write(real, Rounding.NEAREST).equals(ruler().write(planned, Rounding.NEAREST));
     }
 
     private List<Planned> planned() {
         List<Planned> ways = new ArrayList<>();
-        if (!tooShort.isEmpty()) {
-            return List.of(new Planned("bar", "Make the bar anew or piece it", asSewn.design()));
-        }
         ways.add(new Planned("accept", "Sew on as it is", asSewn.design()));
         Size wanted = plan.cloth().finished();
         asSewn.towards(wanted)
@@ -150,11 +143,10 @@ public final class SewMeasure {
     }
 
     /** The ways on, each planned through. */
-    Ways ways() {
-        RemainingPlan resewing = new RemainingPlan(plan, bars, tooShort);
-        List<Way> ways = planned().stream().map(way -> way(way, resewing)).toList();
-        String bar = tooShort.values().stream().findFirst().map(this::written).orElse("");
-        return new Ways(cloth, number, written(real.width()), written(real.height()), bar, told(), ways);
+    SewWays ways() {
+        List<SewWays.Way> ways = planned().stream().map(this::way).toList();
+        SewWays.Asked asked = new SewWays.Asked(written(real.width()), written(real.height()), "");
+        return new SewWays(desk.cloth(), number, asked, told(), ways);
     }
 
     private String written(Length length) {
@@ -162,14 +154,6 @@ public final class SewMeasure {
     }
 
     private String told() {
-        if (!tooShort.isEmpty()) {
-            String bar = tooShort.keySet().iterator().next();
-            return "Bar " + bar + " measures "
-                    + ruler().write(tooShort.getOrDefault(bar, Length.ZERO), Rounding.NEAREST)
-                    + ", planned was "
-                    + ruler().write(new RemainingPlan(plan, bars, Map.of()).cutLength(bar), Rounding.NEAREST)
-                    + ".";
-        }
         List<String> told = new ArrayList<>();
         told(told, real.width().minus(planned.width()), "narrower", "wider");
         told(told, real.height().minus(planned.height()), "lower", "higher");
@@ -184,57 +168,27 @@ public final class SewMeasure {
         }
     }
 
-    private Way way(Planned way, RemainingPlan resewing) {
-        Size size = way.design().layout().finished();
-        RemainingPlan.Answer answer = fit(way, resewing);
+    private SewWays.Way way(Planned way) {
+        RemainingPlan.Answer answer = fit(way);
         List<String> words = new ArrayList<>();
-        if (answer instanceof RemainingPlan.Answer.Made made) {
-            words.add(cutting(made.resewn()));
+        Optional<Plan> made = Optional.empty();
+        if (answer instanceof RemainingPlan.Answer.Made found) {
+            words.add(SewWays.Desk.cutting(found.resewn()));
+            made = Optional.of(found.resewn().plan());
         }
-        words.addAll(ties(size));
-        return new Way(
+        words.addAll(desk.ties(way.design().layout().finished()));
+        return new SewWays.Way(
                 way.key(),
                 way.title(),
-                ruler().write(size, Rounding.NEAREST),
+                desk.size(way.design()),
                 words,
-                answer instanceof RemainingPlan.Answer.Lacking lacking ? lacking.why() : List.of());
+                answer instanceof RemainingPlan.Answer.Lacking lacking ? lacking.why() : List.of(),
+                desk.picture(made, way.design()));
     }
 
-    /** Whether it ties what she wants to wrap; where she said nothing, what it ties at most. */
-    private List<String> ties(Size size) {
-        String fits = Wished.of(room.store(), cloth).fits(size, ruler());
-        if (!fits.isEmpty()) {
-            return List.of(fits);
-        }
-        return Capacity.of(size, Purpose.tail(ruler()).usual()).stream()
-                .map(capacity -> HeldGift.of(capacity, ruler()))
-                .filter(HeldGift::fits)
-                .limit(MOST_TIES)
-                .map(holds -> "With the " + holds.tie() + " it ties round " + holds.largest() + ".")
-                .toList();
-    }
-
-    private RemainingPlan.Answer fit(Planned way, RemainingPlan resewing) {
-        return resewing.fit(
-                way.design(),
-                room.store().atHand().freeFor(cloth.id()),
-                room.store().stash().nextPiece(),
-                ruler(),
-                TimeLimit.within(ANSWER_WITHIN_MS));
-    }
-
-    private static String cutting(RemainingPlan.Resewn resewn) {
-        if (resewn.cuts().isEmpty()) {
-            return "Every bar you have cut is long enough: nothing to cut, only a little more or less to trim.";
-        }
-        List<String> bars = resewn.cuts().stream()
-                .flatMap(cut -> cut.tree().kept().stream())
-                .map(kept -> kept.patch().replaceFirst("\\..*", ""))
-                .distinct()
-                .sorted()
-                .toList();
-        return "To cut now: " + (bars.size() == 1 ? "bar " : "bars ") + String.join(", ", bars) + ", from "
-                + (resewn.cuts().size() == 1 ? "one piece." : resewn.cuts().size() + " pieces.");
+    private RemainingPlan.Answer fit(Planned way) {
+        return new RemainingPlan(plan, bars, Map.of())
+                .fit(way.design(), desk.table(), TimeLimit.within(ANSWER_WITHIN_MS));
     }
 
     /** Goes on the way that is called so; where to look next. */
@@ -243,72 +197,40 @@ public final class SewMeasure {
                 .filter(one -> one.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new MeasureException("there is no such way on; measure again"));
-        RemainingPlan.Answer answer = fit(way, new RemainingPlan(plan, bars, tooShort));
-        if (!(answer instanceof RemainingPlan.Answer.Made made)) {
+        if (!(fit(way) instanceof RemainingPlan.Answer.Made made)) {
             throw new MeasureException("you don't have enough fabric left for that; choose another way");
         }
-        RemainingPlan.Resewn resewn = made.resewn();
-        ClothDocument was = cloth.document();
-        ClothDocument now = new ClothDocument(
-                way.design(), Optional.of(resewn.plan()), List.of(), bench(resewn.plan()), was.life());
-        room.store().asOneChange("planned again while sewing " + cloth.name(), () -> {
-            if (!resewn.gone().isEmpty() || !resewn.come().isEmpty()) {
-                room.store()
-                        .stash()
-                        .edit(new StashEdit(
-                                "planned again while sewing " + cloth.name(), resewn.gone(), resewn.come()));
-            }
-            return room.store().cloths().save(cloth, "measured at step " + (number + 1), now);
-        });
-        return resewn.cuts().isEmpty() ? "/sew/" + cloth.id() : "/cut/" + cloth.id() + "?piece=" + first(resewn);
+        return desk.book(label(), way.design(), made.resewn(), bench());
+    }
+
+    /** What she measured, under the name of its bar: {@code sewed 2B on, 41.2 × 30 cm}. */
+    private String label() {
+        return "sewed " + slot().place().bar() + " on, " + ruler().write(real, Rounding.NEAREST);
     }
 
     /** Records a measure that changes nothing. */
     void note() {
-        room.store()
+        desk.room()
+                .store()
                 .cloths()
-                .save(
-                        cloth,
-                        "measured at step " + (number + 1),
-                        cloth.document().with(bench(plan)));
+                .save(desk.cloth(), label(), desk.cloth().document().with(bench()));
     }
 
-    private ClothDocument.Bench bench(Plan now) {
-        ClothDocument.Bench bench = cloth.document().bench();
-        if (!tooShort.isEmpty()) {
-            return bench.withSewn(sewn(now));
-        }
-        boolean upright = side().isUpright();
+    private ClothDocument.Bench bench() {
+        ClothDocument.Bench bench = desk.cloth().document().bench();
+        Side side = slot().place().side();
         ClothDocument.Measure measure = new ClothDocument.Measure(
-                number, upright ? planned.width() : planned.height(), upright ? real.width() : real.height());
+                number,
+                side.isUpright() ? planned.width() : planned.height(),
+                side.isUpright() ? real.width() : real.height());
         ClothDocument.Bench more = bench.and(measure);
         return number < bench.sewn()
                 ? more
                 : more.withSewn(number + 1)
-                        .and(new ClothDocument.Done("seam", room.store().now()));
+                        .and(new ClothDocument.Done("seam", desk.room().store().now()));
     }
 
-    /** Steps that are done when so many bars are sewn on: joins of a bar that is made anew are to do again. */
-    private int sewn(Plan now) {
-        List<AtTheMachine> steps = AtTheMachine.of(Guide.of(now, ruler()));
-        int seams = 0;
-        for (int i = 0; i < steps.size(); i++) {
-            AtTheMachine.Kind kind = steps.get(i).kind();
-            if (seams == bars && (kind == AtTheMachine.Kind.SEAM || kind == AtTheMachine.Kind.JOIN)) {
-                return i;
-            }
-            seams += kind == AtTheMachine.Kind.SEAM ? 1 : 0;
-        }
-        return steps.size();
-    }
-
-    private Side side() {
-        Layout.Slot slot = cloth.document().design().layout().slots().get(bars - 1);
-        return slot.place().side();
-    }
-
-    private static int first(RemainingPlan.Resewn resewn) {
-        PieceCut cut = resewn.cuts().get(0);
-        return resewn.plan().cuts().indexOf(cut);
+    private Layout.Slot slot() {
+        return desk.cloth().document().design().layout().slots().get(bars - 1);
     }
 }

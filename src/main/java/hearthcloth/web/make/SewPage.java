@@ -19,13 +19,14 @@ import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Sewing, one step at a time beside the machine: two parts, what to do with them, one number to check. */
 public final class SewPage {
 
     /** The page that shows the ways on after a measure that is not as planned. */
     @PageView.Template("sew-ways.jte")
-    public record WaysOn(PageFrame frame, SewMeasure.Ways ways) implements PageView {}
+    public record WaysOn(PageFrame frame, SewWays ways) implements PageView {}
 
     /** The page about a bar that lies the other side up. */
     @PageView.Template("sew-side.jte")
@@ -150,7 +151,11 @@ public final class SewPage {
             ClothDocument.Life life = was.life();
             ClothDocument now = was.with(was.bench().withSewn(step))
                     .with(life.at(life.stage() == Stage.SEWN ? Stage.CUT : life.stage()));
-            room.store().cloths().save(cloth, "back to step " + (step + 1), now);
+            List<AtTheMachine> steps = steps(cloth);
+            int undone = Math.min(was.bench().sewn(), steps.size()) - step - 1;
+            String title = steps.get(Math.min(step, steps.size() - 1)).task().title();
+            String more = undone > 0 ? " and " + undone + " more" : "";
+            room.store().cloths().save(cloth, "unpicked: " + title + more, now);
         }
         answer(context, cloth);
     }
@@ -167,6 +172,14 @@ public final class SewPage {
     /** What a step really measures: as planned, and she sews on; else the ways on are shown. */
     private void measure(Context context) {
         SavedCloth cloth = cut(context);
+        if (isOfBar(context)) {
+            room.show(
+                    context,
+                    new WaysOn(
+                            room.frame(context, "The bar is too short", "Sew"),
+                            new SewBar(room, cloth, steps(cloth), context).ways()));
+            return;
+        }
         SewMeasure measure = new SewMeasure(room, cloth, steps(cloth), context);
         if (measure.isAsPlanned()) {
             measure.note();
@@ -178,28 +191,42 @@ public final class SewPage {
 
     private void goOn(Context context) {
         SavedCloth cloth = cut(context);
-        String to = new SewMeasure(room, cloth, steps(cloth), context).choose(PageContext.field(context, "way"));
+        String way = PageContext.field(context, "way");
+        String to = isOfBar(context)
+                ? new SewBar(room, cloth, steps(cloth), context).choose(way)
+                : new SewMeasure(room, cloth, steps(cloth), context).choose(way);
         PageContext.go(
                 context,
                 to,
                 to.startsWith("/cut/") ? "Planned again. Cut these first, then sew on." : "Planned again. Sew on.");
     }
 
+    private static boolean isOfBar(Context context) {
+        return !PageContext.field(context, "bar").isEmpty();
+    }
+
+    private Optional<SewSide> wrong(Context context, SavedCloth cloth) {
+        SewSide.Wrong wrong = SewSide.Wrong.named(PageContext.field(context, "wrong"));
+        return SewSide.of(cloth, steps(cloth), number(context), wrong);
+    }
+
     private void side(Context context) {
         SavedCloth cloth = cut(context);
-        SewSide.of(cloth, steps(cloth), number(context))
+        wrong(context, cloth)
                 .ifPresentOrElse(
                         side -> room.show(
-                                context, new OtherSide(room.frame(context, "The other side up", "Sew"), side)),
+                                context, new OtherSide(room.frame(context, "Sewn on wrongly", "Sew"), side)),
                         () -> PageContext.go(
                                 context, "/sew/" + cloth.id(), "Both sides of its fabric look alike. Sew on."));
     }
 
     private void live(Context context) {
         SavedCloth cloth = cut(context);
-        SewSide side = SewSide.of(cloth, steps(cloth), number(context))
+        SewSide side = wrong(context, cloth)
                 .orElseThrow(() -> new MeasureException("both sides of its fabric look alike"));
-        room.store().cloths().save(cloth, "bar " + side.bar() + " the other side up", side.livedWith());
+        ClothDocument now = SewSide.left(cloth, steps(cloth), side.bar(), side.wrong())
+                .orElseThrow(() -> new MeasureException("the bars to come would not fit it so; unpick it"));
+        room.store().cloths().save(cloth, side.label(), now);
         PageContext.go(context, "/sew/" + cloth.id(), "The pictures show it so from now on.");
     }
 

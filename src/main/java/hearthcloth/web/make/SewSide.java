@@ -5,7 +5,9 @@ import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.MeasureException;
+import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.OtherEdge;
 import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
@@ -16,34 +18,71 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A bar that was sewn wrong side up: what living with it looks like, and what unpicking touches. */
-public record SewSide(SavedCloth cloth, int step, String bar, List<String> unpicked, String front) {
+/**
+ * A bar that was sewn on wrongly: what leaving it so looks like, and what unpicking touches.
+ *
+ * @param unpicked the steps that are undone to get at it, in the order they were sewn
+ * @param front the cloth with the bar left as it is; empty where it cannot be
+ */
+public record SewSide(SavedCloth cloth, int step, String bar, Wrong wrong, List<String> unpicked, String front) {
+
+    /** What is wrong about it. */
+    public enum Wrong {
+        FACE("is wrong side up", "the other side up"),
+        EDGE("is on the wrong side of the work", "on the other side of the work");
+
+        private final String words;
+        private final String left;
+
+        Wrong(String words, String left) {
+            this.words = words;
+            this.left = left;
+        }
+
+        /** After the bar's name: {@code is wrong side up}. */
+        public String words() {
+            return words;
+        }
+
+        /** As a form says it. */
+        public String key() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+
+        static Wrong named(String key) {
+            return key.equals(EDGE.key()) ? EDGE : FACE;
+        }
+    }
 
     /** Whether it makes a difference: empty where both sides of the bar look alike. */
-    static Optional<SewSide> of(SavedCloth cloth, List<AtTheMachine> steps, int step) {
+    static Optional<SewSide> of(SavedCloth cloth, List<AtTheMachine> steps, int step, Wrong wrong) {
         if (step >= steps.size() || step >= cloth.document().bench().sewn()) {
             throw new MeasureException("this step is not sewn yet");
         }
-        Plan plan = cloth.document().plan().orElseThrow();
         String bar = bar(steps.get(step))
                 .orElseThrow(() -> new MeasureException("no bar is sewn on in this step; choose the step of the bar"));
-        boolean alike = plan.cloth().patches().stream()
-                .filter(patch -> isOf(patch, bar))
-                .allMatch(patch -> patch.showing() == Showing.SAME);
-        if (alike) {
+        if (wrong == Wrong.FACE && isAlike(cloth, bar)) {
             return Optional.empty();
         }
         List<String> unpicked = steps.subList(step, cloth.document().bench().sewn()).stream()
                 .filter(one -> one.seam().isPresent() || one.kind() == AtTheMachine.Kind.HEM)
                 .map(one -> one.task().title())
                 .toList();
-        Plan other = RemainingPlan.otherSideUp(plan, bar);
-        String front = ClothDrawing.still(
-                other.cloth(),
-                Face.FRONT,
-                new Swatches(other.fabrics(), Map.of()),
-                "Front, with bar " + bar + " the other side up");
-        return Optional.of(new SewSide(cloth, step, bar, unpicked, front));
+        String front = left(cloth, steps, bar, wrong)
+                .flatMap(ClothDocument::plan)
+                .map(other -> ClothDrawing.still(
+                        other.cloth(),
+                        Face.FRONT,
+                        new Swatches(other.fabrics(), Map.of()),
+                        "Front, with bar " + bar + " " + wrong.left))
+                .orElse("");
+        return Optional.of(new SewSide(cloth, step, bar, wrong, unpicked, front));
+    }
+
+    private static boolean isAlike(SavedCloth cloth, String bar) {
+        return cloth.document().plan().orElseThrow().cloth().patches().stream()
+                .filter(patch -> isOf(patch, bar))
+                .allMatch(patch -> patch.showing() == Showing.SAME);
     }
 
     /** The bar a seam sews on. */
@@ -60,10 +99,25 @@ public record SewSide(SavedCloth cloth, int step, String bar, List<String> unpic
         return patch.place() instanceof Place.Bar place && place.bar().equals(bar);
     }
 
-    /** The cloth as it is when she lives with it. */
-    ClothDocument livedWith() {
+    /** The cloth with the bar left as it was sewn; empty where the rest would not fit it. */
+    static Optional<ClothDocument> left(SavedCloth cloth, List<AtTheMachine> steps, String bar, Wrong wrong) {
         ClothDocument was = cloth.document();
-        Plan plan = RemainingPlan.otherSideUp(was.plan().orElseThrow(), bar);
-        return new ClothDocument(was.design(), Optional.of(plan), List.of(), was.bench(), was.life());
+        Plan plan = was.plan().orElseThrow();
+        if (wrong == Wrong.FACE) {
+            return Optional.of(with(was, was.design(), RemainingPlan.otherSideUp(plan, bar)));
+        }
+        int sewn = SewMeasure.seams(steps.subList(0, Math.min(was.bench().sewn(), steps.size())));
+        return was.isFree()
+                ? Optional.empty()
+                : OtherEdge.of(was.design(), plan, bar, sewn).map(other -> with(was, other.design(), other.plan()));
+    }
+
+    private static ClothDocument with(ClothDocument was, Design design, Plan plan) {
+        return new ClothDocument(design, Optional.of(plan), List.of(), was.bench(), was.life());
+    }
+
+    /** What leaving it so is called in the journal. */
+    String label() {
+        return "bar " + bar + " left " + wrong.left;
     }
 }

@@ -84,9 +84,7 @@ public record TieView(
                         fit.size().trade(),
                         fit.size().uses(),
                         fit.largest()
-                                .filter(largest -> ruler.mark(largest.leading(), Rounding.DOWN)
-                                        .isPositive())
-                                .map(largest -> largest.like(ruler.mark(largest.leading(), Rounding.DOWN)))
+                                .flatMap(largest -> largest.onMarks(ruler))
                                 .map(largest -> largest.describe(ruler))
                                 .orElse("nothing of this shape"),
                         fit.enough()))

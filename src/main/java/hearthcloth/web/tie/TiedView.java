@@ -102,7 +102,7 @@ public record TiedView(
                 asked,
                 ties,
                 wrapped.tie().words(),
-                wrapped.fit(plan.cloth()).sentence(settings.ruler()),
+                wrapped.sentence(plan.cloth().finished(), settings.ruler()),
                 tied.map(TiedView::stills).orElse(List.of()),
                 tied.map(gift -> shows(gift.whatShows(), plan)).orElse(Shows.NOTHING),
                 links,

@@ -10,6 +10,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.PiecingRules;
@@ -154,7 +155,7 @@ class ChoiceTest {
                 pieces.add(Stashes.piece(100 + pieces.size(), fabric, size));
             }
         }
-        Draft draft = new Drafts(wish, new Supply(stash), new LayoutCandidates(wish, stash), List.of())
+        Draft draft = new Drafts(wish, new Supply(stash), new LayoutCandidates(wish, stash, Idea.none()), List.of())
                 .of(wish.target().size(), 1)
                 .get(0);
         assertThat(Fitting.fit(draft, new Supply(new Stash(pieces)), 150, 1, Budget.steps(20_000)))

@@ -13,7 +13,9 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
@@ -50,8 +52,12 @@ class RemainingPlanTest {
                 .toList();
     }
 
+    private static RemainingPlan.Table table(Stash left, int next) {
+        return new RemainingPlan.Table(left, next, Ruler.EIGHTHS);
+    }
+
     private static RemainingPlan.Answer fit(Plan plan, int bars, Design after, Stash left) {
-        return new RemainingPlan(plan, bars, Map.of()).fit(after, left, 5_000, Ruler.EIGHTHS, Budget.steps(4_000));
+        return new RemainingPlan(plan, bars, Map.of()).fit(after, table(left, 5_000), Budget.steps(4_000));
     }
 
     private static RemainingPlan.Resewn made(RemainingPlan.Answer answer) {
@@ -70,7 +76,7 @@ class RemainingPlanTest {
                 Length measured =
                         new RemainingPlan(plan, sewn, Map.of()).cutLength(bar).minus(three);
                 RemainingPlan.Answer answer = new RemainingPlan(plan, sewn, Map.of(bar, measured))
-                        .fit(design, left(plan), 5_000, Ruler.EIGHTHS, Budget.steps(4_000));
+                        .fit(design, table(left(plan), 5_000), Budget.steps(4_000));
                 if (answer instanceof RemainingPlan.Answer.Made made) {
                     List<Piece> there = new ArrayList<>(made.resewn().come());
                     made.resewn().cuts().forEach(cut -> there.add(cut.piece()));
@@ -82,6 +88,11 @@ class RemainingPlanTest {
                 }
             }
         }
+    }
+
+    /** How every piece of a plan is cut, patches and all. */
+    private static List<CutTree> whole(Plan plan) {
+        return plan.cuts().stream().map(PieceCut::tree).toList();
     }
 
     private static long parts(Plan plan, String bar) {
@@ -118,6 +129,7 @@ class RemainingPlanTest {
                 assertThat(resewn.plan().cloth()).isEqualTo(plan.cloth());
                 assertThat(made(fit(resewn.plan(), bars, design, left(plan))).plan())
                         .isEqualTo(resewn.plan());
+                assertThat(whole(resewn.plan())).as("the whole story").isEqualTo(whole(plan));
                 assertThat(resewn.gone()).isEmpty();
                 assertThat(resewn.come()).isEmpty();
             }
@@ -257,7 +269,7 @@ class RemainingPlanTest {
             SewnCloth asSewn = SewnCloth.measured(design, sewn, real);
             Design on = random.nextInt(4) == 0 ? asSewn.towards(wished).orElse(asSewn.design()) : asSewn.design();
             RemainingPlan.Answer answer =
-                    new RemainingPlan(plan, sewn, Map.of()).fit(on, left, next, Ruler.EIGHTHS, Budget.steps(2_000));
+                    new RemainingPlan(plan, sewn, Map.of()).fit(on, table(left, next), Budget.steps(2_000));
             if (answer instanceof RemainingPlan.Answer.Lacking lacking) {
                 assertThat(lacking.why()).isNotEmpty();
                 return;

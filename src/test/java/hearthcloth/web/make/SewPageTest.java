@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.web.Visit;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -141,9 +142,14 @@ class SewPageTest {
         assertThat(visit.post(sew + "/choose", "step", seam[0], "width", real, "way", "sideways")
                         .statusCode())
                 .isEqualTo(422);
-        String both = visit.post(sew + "/measure", "step", seam[0], "width", real + " and " + less(real))
+        String both = visit.post(sew + "/measure", "step", seam[0], "width", less(real) + " and " + less(less(real)))
                 .body();
-        assertThat(both).contains("⅛ in narrower than planned");
+        assertThat(both).containsPattern("[⅛¼] in narrower than planned");
+        assertThat(visit.post(sew + "/measure", "step", seam[0], "width", real + " and " + less(less(less(real))))
+                        .body())
+                .contains("One end is ⅜ in longer than the other: square it first, and trim it to");
+        assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "1 and 2 and 3").body())
+                .contains("more than two measures");
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "3").body())
                 .contains("far from");
         assertThat(visit.post(sew + "/measure", "step", "0", "width", "3").body())
@@ -151,14 +157,39 @@ class SewPageTest {
     }
 
     @Test
-    void a_bar_that_is_too_short_is_made_anew_from_what_is_left() {
+    void a_bar_that_is_too_short_has_ways_on_each_drawn_and_the_one_taken_is_booked_and_undone_as_one() {
         String[] seam = firstSeam();
-        String page = visit.post(sew + "/measure", "step", seam[0], "bar", "4").body();
-        assertThat(page)
-                .contains("Bar 1A measures 4 in, planned was", "Make the bar anew or piece it", "To cut now: bar 1A");
-        var chosen = visit.post(sew + "/choose", "step", seam[0], "bar", "4", "way", "bar");
+        String stash = visit.page("/stash").replaceFirst("(?s)Undo.*", "");
+        String page = visit.post(sew + "/measure", "step", seam[0], "bar", "9").body();
+        assertThat(page).contains("Bar 1A measures 9 in, planned was");
+        List<String> ways = CutPageTest.all("name=\"way\" value=\"([A-Z_]+)\"", page);
+        assertThat(ways).hasSizeGreaterThan(1).containsAnyOf("JOINED_STRIP", "ANEW", "PIECED");
+        assertThat(CutPageTest.all("(aria-label=\"The cloth then)", page)).hasSameSizeAs(ways);
+        var chosen = visit.post(sew + "/choose", "step", seam[0], "bar", "9", "way", ways.get(0));
         assertThat(Visit.onward(chosen)).contains("/cut/");
-        assertThat(visit.page(sew)).containsAnyOf("Bar 1A to the right", "Join ");
+        assertThat(visit.page(sew)).containsAnyOf("Bar 1A", "Join ");
+        String cloth = sew.replace("/sew/", "/cloth/");
+        assertThat(visit.page(cloth)).contains("bar 1A too short: ");
+        visit.post(cloth + "/undo");
+        assertThat(visit.page("/stash").replaceFirst("(?s)Undo.*", "")).isEqualTo(stash);
+        assertThat(visit.post(sew + "/measure", "step", seam[0], "bar", "90").body())
+                .contains("Bar 1A is long enough");
+    }
+
+    @Test
+    void a_bar_sewn_to_the_wrong_side_of_the_work_is_left_there_or_unpicked() {
+        String[] seam = firstSeam();
+        visit.post(sew + "/done", "step", seam[0]);
+        String page = visit.post(sew + "/side", "step", seam[0], "wrong", "edge").body();
+        assertThat(page).contains("Bar 1A is on the wrong side of the work", "Leave it as it is", "Unpick");
+        String before = visit.page(sew.replace("/sew/", "/cloth/"));
+        visit.post(sew + "/side/live", "step", seam[0], "wrong", "edge");
+        assertThat(visit.page(sew.replace("/sew/", "/cloth/")))
+                .isNotEqualTo(before)
+                .contains("bar 1A left on the other side of the work");
+        visit.post(sew + "/again", "step", seam[0]);
+        assertThat(visit.page(sew.replace("/sew/", "/cloth/"))).contains("unpicked: ");
+        assertThat(at()).isEqualTo(Integer.parseInt(seam[0]) + 1);
     }
 
     @Test

@@ -3,16 +3,16 @@ package hearthcloth.sew;
 import java.util.List;
 
 /** The guide as plain text: what a printer without pictures would print. */
-final class PlainText {
+final class GuideText {
 
     private static final String INDENT = "  ";
 
     private final StringBuilder text = new StringBuilder();
 
-    private PlainText() {}
+    private GuideText() {}
 
     static String of(Guide guide) {
-        PlainText out = new PlainText();
+        GuideText out = new GuideText();
         out.gather(guide.gather());
         out.heading("Cut");
         out.line("Where it says \"quarter turn\", the patch lies a quarter turn from how it sits in the cloth.");

@@ -1,12 +1,12 @@
-package hearthcloth.words;
+package hearthcloth.cli;
 
+import hearthcloth.words.WishField;
+import hearthcloth.words.WishWords;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-/**
- * The wishes as typed. All of them stay text here, so that {@link WishReader} can say of each what is wrong with it.
- */
-public final class WishOptions {
+/** The wishes as options of a command. */
+final class WishOptions {
 
     @Option(
             names = "--gift",
@@ -14,49 +14,57 @@ public final class WishOptions {
             description = "What is to be wrapped: \"box 30 x 20 x 8 cm\", \"bottle 8 x 30 cm\", \"two bottles 8 x 30"
                     + " cm\", \"ball 22 cm\", \"books 21 x 15 x 2 cm\", \"roll 6 x 40 cm\".")
     @Nullable
-    public String gift;
+    private String gift;
 
     @Option(
             names = "--tie",
             paramLabel = "TIE",
             description = "How the gift is tied, such as \"errand wrap\"; the usual tie for such a gift otherwise.")
     @Nullable
-    public String tie;
+    private String tie;
+
+    @Option(
+            names = "--slack",
+            paramLabel = "LENGTH",
+            description = "How much larger than the least a cloth for a gift is planned, for what sewing may take;"
+                    + " \"1/2 in\" or \"12 mm\". none plans the least.")
+    @Nullable
+    private String slack;
 
     @Option(
             names = "--outside",
             paramLabel = "FACE",
             description = "The face that shows on the tied gift: front or back; front.")
     @Nullable
-    String outside;
+    private String outside;
 
     @Option(
             names = "--turned",
             paramLabel = "N",
             description = "Quarter turns of the cloth under the gift, to the left: 0 to 3; 0.")
     @Nullable
-    String turned;
+    private String turned;
 
     @Option(
             names = "--off-middle",
             paramLabel = "WAY",
             description = "The gift set off the cloth's middle: \"1 in right\", \"2 cm left, 3 cm away\" (or near).")
     @Nullable
-    String offMiddle;
+    private String offMiddle;
 
     @Option(
             names = "--show",
             paramLabel = "FABRIC",
             description = "Put this fabric where it shows once the gift is tied.")
     @Nullable
-    String show;
+    private String show;
 
     @Option(
             names = "--size",
             paramLabel = "SIZE",
             description = "The finished cloth instead of a gift: \"38 1/2 in\" (a square) or \"38 x 30 in\".")
     @Nullable
-    String size;
+    private String size;
 
     @Option(
             names = "--hearth",
@@ -65,7 +73,7 @@ public final class WishOptions {
                     "The piece in the middle, as cut: \"14 in\", \"12 x 9 in\"; \"12 in finished\" for what shows;"
                             + " stash (let the stash decide).")
     @Nullable
-    String hearth;
+    private String hearth;
 
     @Option(
             names = "--bars",
@@ -73,11 +81,11 @@ public final class WishOptions {
             description = "Widths of the bars, as cut: \"5 in\" for all, \"5 in, 4 in\" round by round (the last one"
                     + " goes on); with \"finished\" for what shows; stash.")
     @Nullable
-    String bars;
+    private String bars;
 
     @Option(names = "--rounds", paramLabel = "N", description = "Rounds of bars, 1 to 40, or stash.")
     @Nullable
-    String rounds;
+    private String rounds;
 
     @Option(
             names = "--order",
@@ -85,14 +93,14 @@ public final class WishOptions {
             description = "round (each bar on the next side), pairs (opposite sides), two-sides (the hearth stays in a"
                     + " corner).")
     @Nullable
-    String order;
+    private String order;
 
     @Option(
             names = "--free",
             description =
                     "Scraps laid together as they are, without hearth and bars; with --blocks or --rounds, scraps round"
                             + " the log cabins.")
-    boolean free;
+    private boolean free;
 
     @Option(
             names = "--blocks",
@@ -101,7 +109,7 @@ public final class WishOptions {
                     "So many small log cabins in a row, and so many rows: \"3 x 3\"; --rounds and --order are those of"
                             + " each block.")
     @Nullable
-    String blocks;
+    private String blocks;
 
     @Option(
             names = "--setting",
@@ -110,14 +118,14 @@ public final class WishOptions {
                     "How the light and dark halves of the blocks lie: \"straight furrow\", \"barn raising\", \"sunshine"
                             + " and shadow\", \"turned at will\" or \"all alike\".")
     @Nullable
-    String setting;
+    private String setting;
 
     @Option(
             names = "--scraps",
             paramLabel = "RULE",
             description = "With --free: as-they-are (no scrap is cut in two), cut (where it helps), either; either.")
     @Nullable
-    String scraps;
+    private String scraps;
 
     @Option(
             names = "--seam",
@@ -125,64 +133,115 @@ public final class WishOptions {
             description = "Narrow + wide allowance of a felled seam, \"1/4 + 1/2 in\", or the name of a seam: ssamsol,"
                     + " french, lapped …")
     @Nullable
-    String seam;
+    private String seam;
 
     @Option(names = "--hem", paramLabel = "HEM", description = "First + second fold, \"1/4 + 1/4 in\".")
     @Nullable
-    String hem;
+    private String hem;
 
     @Option(names = "--corner", paramLabel = "CORNER", description = "Hem corners: square or mitred.")
     @Nullable
-    String corner;
+    private String corner;
 
     @Option(names = "--fell", paramLabel = "FACE", description = "The face on which fells and hem lie: front or back.")
     @Nullable
-    String fell;
+    private String fell;
 
     @Option(
             names = "--leeway",
             paramLabel = "LENGTH",
             description = "Cut onto the length of each bar and trimmed off after sewing; \"1/2 in\" or \"12 mm\".")
     @Nullable
-    String leeway;
+    private String leeway;
 
     @Option(
             names = "--trim",
             paramLabel = "LENGTH",
             description = "Cut onto the width of each bar and trimmed off after sewing; none.")
     @Nullable
-    String trim;
+    private String trim;
 
     @Option(
             names = "--least-piece",
             paramLabel = "LENGTH",
             description = "No part of a pieced bar shows less than this; \"2 in\" or \"5 cm\".")
     @Nullable
-    String leastPiece;
+    private String leastPiece;
 
     @Option(
             names = "--clearance",
             paramLabel = "LENGTH",
             description = "A join keeps this far from every seam it would cross; \"1 in\" or \"25 mm\".")
     @Nullable
-    String clearance;
+    private String clearance;
 
     @Option(names = "--most-joins", paramLabel = "N", description = "Joins in one bar, 0 to 40; 4.")
     @Nullable
-    String mostJoins;
+    private String mostJoins;
 
     @Option(
             names = "--fabrics",
             paramLabel = "NAMES",
             description = "Use only these fabrics, parted by commas, the first for the hearth.")
     @Nullable
-    String fabrics;
+    private String fabrics;
 
     @Option(names = "--proposals", paramLabel = "N", description = "How many different cloths to offer, 1 to 12; 4.")
     @Nullable
-    String proposals;
+    private String proposals;
 
     @Option(names = "--seed", paramLabel = "N", description = "Another number, other chances: a whole number; 1.")
     @Nullable
-    String seed;
+    private String seed;
+
+    /** How many cloths, as typed. */
+    @Nullable String proposals() {
+        return proposals;
+    }
+
+    /** The seed, as typed. */
+    @Nullable String seed() {
+        return seed;
+    }
+
+    @Nullable
+    String gift() {
+        return gift;
+    }
+
+    @Nullable
+    String tie() {
+        return tie;
+    }
+
+    /** What was typed. */
+    WishWords words() {
+        return WishWords.NOTHING
+                .with(WishField.SLACK, slack)
+                .with(WishField.OUTSIDE, outside)
+                .with(WishField.TURNED, turned)
+                .with(WishField.OFF_MIDDLE, offMiddle)
+                .with(WishField.SHOW, show)
+                .with(WishField.SIZE, size)
+                .with(WishField.HEARTH, hearth)
+                .with(WishField.BARS, bars)
+                .with(WishField.ROUNDS, rounds)
+                .with(WishField.ORDER, order)
+                .with(WishField.BLOCKS, blocks)
+                .with(WishField.SETTING, setting)
+                .with(WishField.SCRAPS, scraps)
+                .with(WishField.SEAM, seam)
+                .with(WishField.HEM, hem)
+                .with(WishField.CORNER, corner)
+                .with(WishField.FELL, fell)
+                .with(WishField.LEEWAY, leeway)
+                .with(WishField.TRIM, trim)
+                .with(WishField.LEAST_PIECE, leastPiece)
+                .with(WishField.CLEARANCE, clearance)
+                .with(WishField.MOST_JOINS, mostJoins)
+                .with(WishField.FABRICS, fabrics)
+                .with(WishField.PROPOSALS, proposals)
+                .with(WishField.SEED, seed)
+                .with(WishField.FREE, free ? "yes" : null);
+    }
 }

@@ -1,0 +1,67 @@
+package hearthcloth.cli.report;
+
+import hearthcloth.cli.io.Shell;
+import hearthcloth.guideline.Bend;
+import hearthcloth.guideline.Guideline;
+import hearthcloth.guideline.fit.Fitted;
+import hearthcloth.measure.Rounding;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.words.ListWords;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Says what of a guideline a heap could not keep, and what the nearest cloths bend. */
+public final class GuidelineReport {
+
+    private final Shell shell;
+    private final Guideline guideline;
+
+    public GuidelineReport(Shell shell, Guideline guideline) {
+        this.shell = shell;
+        this.guideline = guideline;
+    }
+
+    /** The nearest cloths that are in the folder, each with what it bends. */
+    public void bent(Fitted fitted, String folder) {
+        if (fitted.cloths().isEmpty()) {
+            say("No cloth can be made from this stash.");
+        } else {
+            say("No cloth that keeps every rule of \"" + guideline.told().name() + "\" was found in this stash.");
+        }
+        fitted.why().forEach(why -> say("   " + why));
+        List<Fitted.Nearest> cloths = fitted.cloths();
+        for (int i = 0; i < cloths.size(); i++) {
+            nearest(cloths.get(i), i + 1, folder);
+        }
+    }
+
+    private void nearest(Fitted.Nearest cloth, int number, String folder) {
+        Plan plan = cloth.plan();
+        say(number + "  " + plan.story().title() + ", "
+                + guideline.told().ruler().write(plan.cloth().finished(), Rounding.NEAREST) + ", in " + folder + "/"
+                + number + ", ready to cut and sew by.");
+        bends(cloth).forEach(bend -> say("   Bent: " + bend));
+    }
+
+    private static List<String> bends(Fitted.Nearest cloth) {
+        if (cloth.isScraps()) {
+            return List.of("These pieces give no hearth with bars round it; the scraps are laid together as they are.");
+        }
+        return cloth.bends().isEmpty()
+                ? List.of("nothing; it keeps every rule.")
+                : cloth.bends().stream().map(Bend::what).toList();
+    }
+
+    /** The same for programs: what is short and what the first cloth bends. */
+    public PlanOutcome.CannotMake outcome(Fitted fitted) {
+        List<String> why = new ArrayList<>(fitted.why());
+        fitted.cloths().stream().findFirst().ifPresent(cloth -> why.addAll(bends(cloth)));
+        return new PlanOutcome.CannotMake(
+                false, why, fitted.cloths().stream().map(Fitted.Nearest::plan).toList());
+    }
+
+    private void say(String sentence) {
+        shell.err().println(ListWords.line(sentence));
+    }
+}

@@ -1,0 +1,21 @@
+package hearthcloth.guideline;
+
+/**
+ * A rule that a cloth does not keep.
+ *
+ * @param what how the cloth differs from it, a sentence
+ */
+public record Bend(Rule rule, String what) {
+
+    /** The rules, the one that is bent most readily first. */
+    public enum Rule {
+        COLOURS,
+        MIDDLE,
+        BARS,
+        ROUNDS,
+        JOINS,
+        HEARTH,
+        ORDER,
+        SIZE
+    }
+}

@@ -1,0 +1,109 @@
+package hearthcloth.guideline;
+
+import hearthcloth.measure.MeasureException;
+import hearthcloth.plan.model.Scheme;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/**
+ * Which fabric where: the ways of colour that are the idea, and what lies in the middle.
+ *
+ * @param ways in the order of liking; empty where any may be
+ */
+public record ColourRule(List<Scheme.Kind> ways, Middle middle) {
+
+    /** The ways that can be an idea; the others say only how a cloth came about. */
+    public static final List<Scheme.Kind> WAYS = List.of(
+            Scheme.Kind.HALVES,
+            Scheme.Kind.ROUNDS,
+            Scheme.Kind.TURNS,
+            Scheme.Kind.FIELD,
+            Scheme.Kind.SCATTERED,
+            Scheme.Kind.GRADED,
+            Scheme.Kind.FRAMES,
+            Scheme.Kind.ACCENT);
+
+    /** What the hearth is cut from. */
+    public enum Middle {
+        ANY("any fabric"),
+        FAVOURITE("your favourite fabric"),
+        LIGHTEST("your lightest fabric that is large enough"),
+        DARKEST("your darkest fabric that is large enough");
+
+        private final String words;
+
+        Middle(String words) {
+            this.words = words;
+        }
+
+        /** For a reader, to follow "In the middle lies". */
+        public String words() {
+            return words;
+        }
+
+        /** As it is read. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        /**
+         * Reads a word.
+         *
+         * @throws MeasureException with a sentence, where it is none
+         */
+        public static Middle parse(String written) {
+            for (Middle middle : values()) {
+                if (middle.word().equals(RuleText.plain(written).replace("open", "any"))) {
+                    return middle;
+                }
+            }
+            throw new MeasureException(
+                    "\"" + written.strip() + "\" will not do; write any, favourite, lightest or darkest");
+        }
+    }
+
+    public ColourRule {
+        ways = List.copyOf(ways);
+    }
+
+    /**
+     * Reads ways such as {@code two halves or frames}.
+     *
+     * @throws MeasureException with a sentence, where one is none
+     */
+    public static List<Scheme.Kind> parse(String written) {
+        if (RuleText.isOpen(written)) {
+            return List.of();
+        }
+        List<Scheme.Kind> ways = new ArrayList<>();
+        for (String part : written.split("\\bor\\b|,", -1)) {
+            Scheme.Kind way = WAYS.stream()
+                    .filter(kind -> RuleText.plain(kind.title()).equals(RuleText.plain(part)))
+                    .findFirst()
+                    .orElseThrow(() -> new MeasureException("\"" + part.strip() + "\" is no way of colour; write open or "
+                            + WAYS.stream().map(kind -> RuleText.plain(kind.title())).collect(Collectors.joining(", "))));
+            if (!ways.contains(way)) {
+                ways.add(way);
+            }
+        }
+        return ways;
+    }
+
+    /** As the ways are read. */
+    public String written() {
+        return ways.isEmpty()
+                ? RuleText.OPEN
+                : ways.stream().map(kind -> RuleText.plain(kind.title())).collect(Collectors.joining(" or "));
+    }
+
+    /** For a reader, to follow "Colours:". */
+    public String words() {
+        return ways.isEmpty()
+                ? "as your heap has them"
+                : ways.stream()
+                        .map(kind -> RuleText.plain(kind.title()) + " (" + kind.idea() + ")")
+                        .collect(Collectors.joining(", or "));
+    }
+}

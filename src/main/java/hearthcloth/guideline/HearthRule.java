@@ -1,0 +1,65 @@
+package hearthcloth.guideline;
+
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.measure.Unit;
+
+/** The piece in the middle: {@code open}, {@code largest square}, {@code 30 to 40 %}, {@code 14 in}, {@code 12 in finished}. */
+public sealed interface HearthRule {
+
+    /** The heap decides. */
+    record Open() implements HearthRule {}
+
+    /** The largest square that one piece of the heap gives. */
+    record LargestSquare() implements HearthRule {}
+
+    /** A share of the cloth's width. */
+    record OfWidth(Share share) implements HearthRule {}
+
+    /** This size, as it is cut or as it finishes. */
+    record Exactly(Size size, boolean finished) implements HearthRule {}
+
+    /**
+     * Reads a rule.
+     *
+     * @throws MeasureException with a sentence, where it is none
+     */
+    static HearthRule parse(String written, Unit bare) {
+        String plain = RuleText.plain(written);
+        if (plain.equals(RuleText.OPEN)) {
+            return new Open();
+        }
+        if (plain.replace("your ", "").equals("largest square")) {
+            return new LargestSquare();
+        }
+        RuleText.numbered(written, "open, largest square, a share such as \"30 to 40 %\" or a size such as \"14 in\"");
+        return RuleText.share(written).<HearthRule>map(OfWidth::new).orElseGet(() -> {
+            RuleText.Meant meant = RuleText.Meant.of(written);
+            return new Exactly(RuleText.size(meant.measure(), bare), meant.finished());
+        });
+    }
+
+    /** As it is read. */
+    default String written(Ruler ruler) {
+        if (this instanceof Exactly exactly) {
+            return RuleText.exact(exactly.size(), ruler) + (exactly.finished() ? " finished" : " cut");
+        }
+        if (this instanceof OfWidth ofWidth) {
+            return ofWidth.share().toString();
+        }
+        return this instanceof LargestSquare ? "largest square" : RuleText.OPEN;
+    }
+
+    /** For a reader, to follow "The hearth, the piece in the middle, is". */
+    default String words(Ruler ruler) {
+        if (this instanceof Exactly exactly) {
+            return ruler.write(exactly.size(), Rounding.NEAREST) + (exactly.finished() ? ", finished" : ", as cut");
+        }
+        if (this instanceof OfWidth ofWidth) {
+            return ofWidth.share() + " of the cloth's width";
+        }
+        return this instanceof LargestSquare ? "the largest square that one of your pieces gives" : "as your heap has it";
+    }
+}

@@ -1,0 +1,90 @@
+package hearthcloth.guideline;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.measure.Unit;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Tie;
+import java.util.List;
+import java.util.Optional;
+
+/** How large the cloth is to be: {@code open}, {@code 16 in}, {@code 16 to 20 in}, {@code for box 30 x 20 x 8 cm, errand wrap}. */
+public sealed interface SizeRule {
+
+    /** As large as the heap makes it. */
+    record Open() implements SizeRule {}
+
+    /** This finished size. */
+    record Exactly(Size size) implements SizeRule {}
+
+    /** A square between these sides, the larger the better. */
+    record Within(Length least, Length most) implements SizeRule {}
+
+    /**
+     * Large enough to tie a gift.
+     *
+     * @param written the gift as she wrote it
+     */
+    record ForGift(String written, Gift gift, Tie tie) implements SizeRule {}
+
+    /**
+     * Reads a rule.
+     *
+     * @throws MeasureException with a sentence, where it is none
+     */
+    static SizeRule parse(String written, Unit bare) {
+        if (RuleText.isOpen(written)) {
+            return new Open();
+        }
+        if (RuleText.plain(written).startsWith("for ")) {
+            return gift(written.strip().substring(4).strip(), bare);
+        }
+        RuleText.numbered(written, "open, a size such as \"16 in\" or \"16 to 20 in\", or \"for box 30 x 20 x 8 cm\"");
+        return RuleText.range(written, bare)
+                .<SizeRule>map(ends -> new Within(ends.get(0), ends.get(1)))
+                .orElseGet(() -> new Exactly(RuleText.size(written, bare)));
+    }
+
+    private static SizeRule gift(String written, Unit bare) {
+        int comma = written.lastIndexOf(',');
+        Optional<Tie> named = comma < 0 ? Optional.empty() : Tie.named(written.substring(comma + 1));
+        String gift = named.isPresent() ? written.substring(0, comma).strip() : written;
+        Gift read = Gift.parse(gift, bare);
+        List<Tie> suiting = Tie.suiting(read);
+        Tie tie = named.orElse(suiting.get(0));
+        if (!suiting.contains(tie)) {
+            throw new MeasureException("the " + tie.words() + " is for " + tie.suited() + "; for this gift write "
+                    + suiting.get(0).words());
+        }
+        return new ForGift(gift, read, tie);
+    }
+
+    /** As it is read. */
+    default String written(Ruler ruler) {
+        if (this instanceof Exactly exactly) {
+            return RuleText.exact(exactly.size(), ruler);
+        }
+        if (this instanceof Within within) {
+            return RuleText.range(within.least(), within.most(), ruler);
+        }
+        return this instanceof ForGift gift ? "for " + gift.written() + ", " + gift.tie().words() : RuleText.OPEN;
+    }
+
+    /** For a reader, to follow "The cloth is". */
+    default String words(Ruler ruler) {
+        if (this instanceof Exactly exactly) {
+            return ruler.write(exactly.size(), Rounding.NEAREST) + ", finished";
+        }
+        if (this instanceof Within within) {
+            return "a square from " + ruler.write(within.least(), Rounding.NEAREST) + " to "
+                    + ruler.write(within.most(), Rounding.NEAREST) + ", as large as your heap allows";
+        }
+        return this instanceof ForGift gift
+                ? "large enough to wrap " + gift.gift().describe(ruler) + ", "
+                        + gift.tie().words()
+                : "as large as your heap allows";
+    }
+}

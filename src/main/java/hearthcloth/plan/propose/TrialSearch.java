@@ -1,0 +1,161 @@
+package hearthcloth.plan.propose;
+
+import hearthcloth.cutstock.search.Budget;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.Draft;
+import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.fit.Fitting;
+import hearthcloth.plan.fit.Idea;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.PlanProgress;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Searches the drafts of one wish: one quickly, or all that promise anything, and the best of them longer. */
+final class TrialSearch {
+
+    /** Drafts that are searched to learn whether a size can be made at all. */
+    private static final int QUICK_TRIES = 24;
+
+    /** Steps of the search for each draft. */
+    private static final long FIRST_STEPS = 60;
+
+    private final Wish wish;
+    private final Supply supply;
+    private final LayoutCandidates shapes;
+    private final Drafts drafts;
+    private final List<Fabric> named;
+    private final SearchWork work;
+    private final Optional<VisibleFabricSchemes> outwards;
+    private final Comparator<DraftTrial> order;
+    private final Idea idea;
+
+    TrialSearch(Stash stash, Wish wish, List<Fabric> named, SearchWork work, Idea idea) {
+        this.idea = idea;
+        this.wish = wish;
+        this.named = named;
+        this.supply = new Supply(stash);
+        this.shapes = new LayoutCandidates(wish, stash, idea);
+        this.outwards = wish.preferences()
+                .outside()
+                .flatMap(wished ->
+                        stash.fabric(wished.fabric()).map(seen -> new VisibleFabricSchemes(wished, seen, supply)));
+        this.order = outwards.map(VisibleFabricSchemes::order).orElse(DraftTrial.BEST);
+        this.drafts = new Drafts(wish, supply, shapes, named, outwards);
+        this.work = work;
+    }
+
+    Supply supply() {
+        return supply;
+    }
+
+    LayoutCandidates shapes() {
+        return shapes;
+    }
+
+    Drafts drafts() {
+        return drafts;
+    }
+
+    Optional<VisibleFabricSchemes> outwards() {
+        return outwards;
+    }
+
+    /** The order of goods for this wish. */
+    Comparator<DraftTrial> order() {
+        return order;
+    }
+
+    /**
+     * A cloth of this size, tried with the freest plan of colour, which includes all others; what is made is handed out
+     * at once.
+     *
+     * @param found whether some cloth was found before, so that the budget counts
+     */
+    Optional<DraftTrial> made(Optional<Size> size, boolean found) {
+        List<Draft> free = drafts.of(size, kind -> kind == Scheme.Kind.ALL && idea.allows(kind), QUICK_TRIES);
+        List<Draft> promising = free.isEmpty() ? drafts.of(size, idea::allows, QUICK_TRIES) : free;
+        for (int i = 0; i < promising.size() && !work.isOver(found); i++) {
+            Optional<DraftTrial> trial = Fitting.fit(
+                    promising.get(i), supply, FIRST_STEPS, wish.preferences().seed(), work.once(found));
+            if (trial.isPresent()) {
+                work.seen().accept(new PlanProgress(i + 1, promising.size(), 1, trial.map(ProposalSelection::plan)));
+                return trial;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Everything the stash makes at this size, best first. */
+    List<DraftTrial> tryAt(Optional<Size> size, int most) {
+        List<Draft> promising = drafts.of(size, idea::allows, most);
+        List<DraftTrial> found = new ArrayList<>();
+        Optional<DraftTrial> best = Optional.empty();
+        int tried = 0;
+        for (Draft draft : promising) {
+            // with a wished fabric the first drafts ask more of the stash than the plain one that follows them
+            if (tried > (outwards.isPresent() ? 2 : 0) && work.isOver(!found.isEmpty())) {
+                break;
+            }
+            tried++;
+            Optional<DraftTrial> trial =
+                    Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), work.once(!found.isEmpty()));
+            trial.ifPresent(found::add);
+            Optional<DraftTrial> told = best;
+            Optional<DraftTrial> better = trial.filter(one -> told.isEmpty() || order.compare(one, told.get()) < 0);
+            best = better.or(() -> told);
+            work.seen()
+                    .accept(new PlanProgress(
+                            tried, promising.size(), found.size(), better.map(ProposalSelection::plan)));
+        }
+        found.sort(order);
+        return improved(found);
+    }
+
+    /** The best few of each kind, searched longer and their pieces cut again so that fewer leftovers remain. */
+    List<DraftTrial> improved(List<DraftTrial> trials) {
+        List<DraftTrial> better = new ArrayList<>();
+        int most = 3 * wish.preferences().proposals();
+        List<DraftTrial> first = outwards.isEmpty() ? List.of() : trials.subList(0, Math.min(1, trials.size()));
+        for (DraftTrial trial : ProposalSelection.varied(first, trials, most, order)) {
+            boolean done = trial.figures().joins() <= trial.bound().joins()
+                    && trial.figures().sliverArea() == 0;
+            if (done || work.budget().spent()) {
+                better.add(trial);
+                continue;
+            }
+            Optional<DraftTrial> again = Fitting.fit(
+                    trial.draft(), supply, work.laterSteps(), wish.preferences().seed() + 1, work.budget());
+            better.add(again.filter(other -> DraftTrial.BEST.compare(other, trial) < 0)
+                    .orElse(trial));
+        }
+        better.replaceAll(DraftTrial::recut);
+        better.replaceAll(this::exchanged);
+        better.sort(order);
+        if (outwards.isEmpty() && idea.colours().isEmpty() && !better.isEmpty()) {
+            // a few counted steps are taken even where the time is up: the first cloth's hearth is what she sees first
+            boolean late = work.budget().spent();
+            Budget share = late ? Budget.steps(4 * FIRST_STEPS) : work.budget();
+            better.addAll(new HearthSeen(
+                            supply,
+                            named,
+                            late ? FIRST_STEPS : work.laterSteps(),
+                            wish.preferences().seed())
+                    .of(better.get(0), share));
+            better.sort(order);
+        }
+        return outwards.isEmpty() ? TrialColours.bestFirst(better) : better;
+    }
+
+    /** With its colours where they lie best; as it is where that would be another plan of colour than the idea's. */
+    private DraftTrial exchanged(DraftTrial trial) {
+        DraftTrial better = TrialColours.exchanged(trial, wish.preferences().seed());
+        return idea.allows(better.draft().scheme().kind()) ? better : trial;
+    }
+}

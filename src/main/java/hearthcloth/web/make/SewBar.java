@@ -1,0 +1,116 @@
+package hearthcloth.web.make;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Rounding;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.RemainingPlan;
+import hearthcloth.plan.rework.ShortBar;
+import hearthcloth.sew.Guide;
+import hearthcloth.sew.machine.AtTheMachine;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument.Bench;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.TimeLimit;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A bar that turns out too short before it is sewn on: the ways on, and the one she takes. */
+final class SewBar {
+
+    private static final long ANSWER_WITHIN_MS = 600;
+
+    private final SewWays.Desk desk;
+    private final int number;
+    private final int bars;
+    private final String bar;
+    private final Length measured;
+    private final RemainingPlan rest;
+
+    SewBar(PageContext room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
+        this.desk = new SewWays.Desk(room, cloth);
+        this.number = SewMeasure.seam(cloth, steps, context);
+        this.bar = SewSide.bar(steps.get(number)).orElseThrow();
+        if (number < cloth.document().bench().sewn()) {
+            throw new MeasureException("bar " + bar + " is sewn on already; unpick it first");
+        }
+        this.bars = SewMeasure.seams(steps.subList(0, number));
+        this.measured = Measures.length(
+                PageContext.field(context, "bar"), room.settings().bare());
+        this.rest = new RemainingPlan(plan(), bars, Map.of(bar, measured));
+    }
+
+    private Plan plan() {
+        return desk.cloth().document().plan().orElseThrow();
+    }
+
+    private List<ShortBar.Way> found() {
+        return new ShortBar(rest, bar, desk.cloth().document().design(), desk.table())
+                .ways(TimeLimit.within(ANSWER_WITHIN_MS));
+    }
+
+    private String written(Length length) {
+        return desk.ruler().write(length, Rounding.NEAREST);
+    }
+
+    /** The ways on, each planned through. */
+    SewWays ways() {
+        List<ShortBar.Way> found = found();
+        String told = "Bar " + bar + " measures " + written(measured) + ", planned was "
+                + written(new RemainingPlan(plan(), bars, Map.of()).cutLength(bar)) + ".";
+        if (found.isEmpty()) {
+            throw new MeasureException(told + " No way on was found with what is there: bring in more fabric, or unpick"
+                    + " the last bar and sew on another");
+        }
+        SewWays.Asked asked = new SewWays.Asked("", "", desk.ruler().number(measured, Rounding.NEAREST));
+        return new SewWays(
+                desk.cloth(), number, asked, told, found.stream().map(this::way).toList());
+    }
+
+    private SewWays.Way way(ShortBar.Way way) {
+        List<String> words = new ArrayList<>(way.told());
+        words.addAll(desk.ties(way.design().layout().finished()));
+        return new SewWays.Way(
+                way.kind().name(),
+                way.kind().words(),
+                desk.size(way.design()),
+                words,
+                List.of(),
+                desk.picture(Optional.of(way.resewn().plan()), way.design()));
+    }
+
+    /** Goes on the way that is called so; where to look next. */
+    String choose(String key) {
+        ShortBar.Way way = found().stream()
+                .filter(one -> one.kind().name().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new MeasureException("there is no such way on; measure again"));
+        Bench bench = desk.cloth().document().bench();
+        boolean isNew = way.kind() == ShortBar.Kind.ANEW || way.kind() == ShortBar.Kind.PIECED;
+        return desk.book(
+                "bar " + bar + " too short: "
+                        + way.kind().words().substring(0, 1).toLowerCase(java.util.Locale.ROOT)
+                        + way.kind().words().substring(1),
+                way.design(),
+                way.resewn(),
+                isNew ? bench.withSewn(sewn(way.resewn().plan())) : bench);
+    }
+
+    /** Steps that are done when so many bars are sewn on: joins of a bar that is made anew are to do again. */
+    private int sewn(Plan now) {
+        List<AtTheMachine> steps = AtTheMachine.of(Guide.of(now, desk.ruler()));
+        int seams = 0;
+        for (int i = 0; i < steps.size(); i++) {
+            AtTheMachine.Kind kind = steps.get(i).kind();
+            if (seams == bars && (kind == AtTheMachine.Kind.SEAM || kind == AtTheMachine.Kind.JOIN)) {
+                return i;
+            }
+            seams += kind == AtTheMachine.Kind.SEAM ? 1 : 0;
+        }
+        return steps.size();
+    }
+}

@@ -1,0 +1,131 @@
+package hearthcloth.web.make;
+
+import hearthcloth.cloth.making.Face;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.DesignFit;
+import hearthcloth.plan.rework.RemainingPlan;
+import hearthcloth.plan.rework.RemainingPlan.Resewn;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.StashEdit;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.web.drawn.ClothDrawing;
+import hearthcloth.web.gift.HeldGift;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.Purpose;
+import hearthcloth.wrap.Capacity;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The ways on from a step whose measure is not as planned, each drawn in full, to choose one.
+ *
+ * @param step its number, from 0
+ * @param asked what she measured, as the form says it again
+ * @param told what it means, in a sentence
+ */
+public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List<Way> ways) {
+
+    private static final int MOST_TIES = 2;
+
+    /** What she measured: of the work, or of the bar before it is sewn on; what she left out is empty. */
+    public record Asked(String width, String height, String bar) {}
+
+    /**
+     * One way on.
+     *
+     * @param key what is posted to choose it
+     * @param size of the cloth then
+     * @param words what it means, one sentence each
+     * @param lacking what is short; then it cannot be chosen
+     * @param picture of the cloth then
+     */
+    public record Way(
+            String key, String title, String size, List<String> words, List<String> lacking, String picture) {
+        public boolean isOpen() {
+            return lacking.isEmpty();
+        }
+    }
+
+    /** What all ways of one cloth have in common: how they are drawn, and how the one she takes is booked. */
+    record Desk(PageContext room, SavedCloth cloth) {
+
+        Ruler ruler() {
+            return room.settings().ruler();
+        }
+
+        RemainingPlan.Table table() {
+            return new RemainingPlan.Table(
+                    room.store().atHand().freeFor(cloth.id()), room.store().stash().nextPiece(), ruler());
+        }
+
+        /** The size a design finishes at, as it is written. */
+        String size(Design design) {
+            return ruler().write(design.layout().finished(), Rounding.NEAREST);
+        }
+
+        String picture(Optional<Plan> plan, Design design) {
+            Swatches swatches = new Swatches(
+                    plan.map(Plan::fabrics).orElseGet(design::fabrics),
+                    room.store().swatches().across());
+            return ClothDrawing.still(
+                    plan.map(Plan::cloth).orElseGet(() -> DesignFit.unfitted(design)),
+                    Face.FRONT,
+                    swatches,
+                    "The cloth then, " + size(design));
+        }
+
+        /** Whether it ties what it is for; where it is for nothing, what it ties at most. */
+        List<String> ties(Size size) {
+            String fits = Wished.of(room.store(), cloth).fits(size, ruler());
+            if (!fits.isEmpty()) {
+                return List.of(fits);
+            }
+            return Capacity.of(size, Purpose.tail(ruler()).usual()).stream()
+                    .map(capacity -> HeldGift.of(capacity, ruler()))
+                    .filter(HeldGift::fits)
+                    .limit(MOST_TIES)
+                    .map(holds -> "With the " + holds.tie() + " it ties round " + holds.largest() + ".")
+                    .toList();
+        }
+
+        static String cutting(Resewn resewn) {
+            if (resewn.cuts().isEmpty()) {
+                return "Every bar you have cut is long enough: nothing to cut, only a little more or less to trim.";
+            }
+            List<String> bars = resewn.cuts().stream()
+                    .flatMap(cut -> cut.tree().kept().stream())
+                    .map(kept -> kept.patch().replaceFirst("\\..*", ""))
+                    .distinct()
+                    .sorted()
+                    .toList();
+            return "To cut now: " + (bars.size() == 1 ? "bar " : "bars ") + String.join(", ", bars) + ", from "
+                    + (resewn.cuts().size() == 1 ? "one piece." : resewn.cuts().size() + " pieces.");
+        }
+
+        /** Books a way in stash and cloth as one change; where to look next. */
+        String book(String label, Design design, Resewn resewn, ClothDocument.Bench bench) {
+            ClothDocument now = new ClothDocument(
+                    design,
+                    Optional.of(resewn.plan()),
+                    List.of(),
+                    bench,
+                    cloth.document().life());
+            room.store().asOneChange(label, () -> {
+                if (!resewn.gone().isEmpty() || !resewn.come().isEmpty()) {
+                    room.store().stash().edit(new StashEdit(label, resewn.gone(), resewn.come()));
+                }
+                return room.store().cloths().save(cloth, label, now);
+            });
+            return resewn.cuts().isEmpty()
+                    ? "/sew/" + cloth.id()
+                    : "/cut/" + cloth.id() + "?piece="
+                            + resewn.plan().cuts().indexOf(resewn.cuts().get(0));
+        }
+    }
+}

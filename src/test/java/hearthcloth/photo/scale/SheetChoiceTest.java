@@ -1,0 +1,304 @@
+package hearthcloth.photo.scale;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Polygons;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import hearthcloth.photo.Painted;
+import hearthcloth.photo.edge.FittedPolygon;
+import hearthcloth.photo.edge.SubpixelEdges;
+import hearthcloth.photo.ground.GroundModel;
+import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.image.PhotoRefusedException;
+import hearthcloth.photo.image.SheetUnseenException;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.MeasuringSheet;
+import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.segment.OccupancyMap;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Which shape is the reference: {@link SheetChoice}, {@link FaintSheetFinder}, {@link RoundedCorners}, {@link CodedMarks}. */
+class SheetChoiceTest {
+
+    private static final int FLOOR = 0x6a5a48;
+    private static final int PAPER = 0xf2f2f0;
+    private static final int RED = 0x9a3030;
+    private static final int WIDTH = 800;
+    private static final int HEIGHT = 600;
+
+    private static List<Point> box(double left, double top, double width, double height) {
+        return List.of(
+                new Point(left, top),
+                new Point(left + width, top),
+                new Point(left + width, top + height),
+                new Point(left, top + height));
+    }
+
+    /** A floor seen from straight above, with shapes on it. */
+    private static final class Table {
+        private final Painted painted = new Painted(WIDTH, HEIGHT, FLOOR, 3);
+        private final List<List<Point>> shapes = new ArrayList<>();
+
+        Table with(List<Point> shape, int colour) {
+            painted.soft(shape, colour);
+            shapes.add(shape);
+            return this;
+        }
+
+        LensModel lens() {
+            return LensModel.unknown(painted.picture()).with(0, 0.003);
+        }
+
+        List<FittedPolygon> traced() {
+            SubpixelEdges edges = new SubpixelEdges(painted.picture(), 5, false);
+            return shapes.stream()
+                    .map(shape -> FittedPolygon.of(shape, edges.of(shape), lens(), 1.2, 4))
+                    .toList();
+        }
+
+        SheetChoice choice(ReferenceSheet sheet) {
+            LabThumbnail coarse = painted.coarse();
+            SheetFinder finder = new SheetFinder(painted.picture(), coarse, lens(), Optional.of(0.74));
+            return new SheetChoice(finder, sheet, coarse, GroundModel.of(coarse));
+        }
+
+        SheetChoice.Chosen sure(ReferenceSheet sheet) {
+            return choice(sheet).sure(traced(), traced());
+        }
+    }
+
+    /** A4 at a pixel to a millimetre, upright; a red scrap and a long white one. */
+    private static Table table() {
+        return new Table()
+                .with(box(500, 100, 120, 90), RED)
+                .with(box(150.3, 120.6, 210, 297), PAPER)
+                .with(box(500, 300, 200, 60), PAPER);
+    }
+
+    @Test
+    void the_white_shape_of_the_sheet_s_proportions_is_the_sheet() {
+        Table table = table();
+        SheetChoice choice = table.choice(ReferenceSheet.A4);
+        List<FittedPolygon> traced = table.traced();
+
+        assertThat(choice.isAny(traced)).isTrue();
+        assertThat(choice.isAnyRight(traced)).isTrue();
+        assertThat(choice.likeliest(traced).index()).isEqualTo(1);
+        SheetChoice.Chosen chosen = choice.sure(traced, traced);
+        assertThat(chosen.found().index()).isEqualTo(1);
+        assertThat(chosen.doubts()).isEmpty();
+        assertThat(chosen.found().size()).isEqualTo(new FloorPlane.Turned(210, 297));
+    }
+
+    @Test
+    void where_there_is_none_that_is_said_and_may_be_looked_for_again() {
+        Table table = new Table().with(box(500, 100, 120, 90), RED).with(box(100, 300, 200, 60), PAPER);
+
+        assertThat(table.choice(ReferenceSheet.A4).isAny(table.traced())).isFalse();
+        assertThatThrownBy(() -> table.sure(ReferenceSheet.A4))
+                .isInstanceOf(SheetUnseenException.class)
+                .hasMessageContaining("No A4 was found");
+    }
+
+    @Test
+    void two_sheets_of_one_shape_and_two_sizes_are_refused_and_of_one_size_are_not() {
+        Table rivals = table().with(box(400.4, 380, 140, 198), PAPER);
+        assertThatThrownBy(() -> rivals.sure(ReferenceSheet.A4))
+                .isInstanceOf(PhotoRefusedException.class)
+                .isNotInstanceOf(SheetUnseenException.class)
+                .hasMessageContaining("Two things in the picture could be the A4");
+
+        Table twins = new Table().with(box(150.3, 120.6, 210, 297), PAPER).with(box(450.3, 120.6, 210, 297), PAPER);
+        assertThat(twins.sure(ReferenceSheet.A4).doubts()).isEmpty();
+    }
+
+    @Test
+    void a_letter_named_a4_is_told() {
+        Table letter = new Table().with(box(150.3, 120.6, 215.9, 279.4), PAPER);
+
+        assertThatThrownBy(() -> letter.sure(ReferenceSheet.A4))
+                .isInstanceOf(PhotoRefusedException.class)
+                .hasMessageContaining("Say Letter");
+        assertThat(letter.sure(ReferenceSheet.LETTER).doubts()).isEmpty();
+    }
+
+    @Test
+    void a_sheet_a_little_too_long_makes_every_piece_doubted() {
+        // three in a hundred too long
+        Table longer = new Table().with(box(150.3, 120.6, 210, 306), PAPER);
+
+        List<Doubt> doubts = longer.sure(ReferenceSheet.A4).doubts();
+
+        assertThat(doubts).extracting(Doubt::kind).containsExactly(Doubt.Kind.SHEET);
+        assertThat(doubts.get(0).sentence()).contains("A4").contains("3 %");
+        assertThat(longer.choice(ReferenceSheet.A4).isAny(longer.traced())).isTrue();
+        assertThat(longer.choice(ReferenceSheet.A4).isAnyRight(longer.traced())).isFalse();
+    }
+
+    @Test
+    void a_larger_shape_as_white_is_the_true_sheet_with_something_over_it() {
+        Table covered = new Table().with(box(100, 300, 140, 198), PAPER).with(box(300, 50, 400, 480), PAPER);
+
+        assertThatThrownBy(() -> covered.sure(ReferenceSheet.A4)).hasMessageContaining("No A4 was found");
+    }
+
+    @Test
+    void only_a_sheet_that_is_white_or_has_round_corners_may_be_searched_for_again() {
+        Table table = table();
+
+        assertThat(table.choice(ReferenceSheet.A4).isTold()).isTrue();
+        assertThat(table.choice(ReferenceSheet.CARD).isTold()).isTrue();
+        assertThat(table.choice(ReferenceSheet.of(new Size(Length.mm(450), Length.mm(300))))
+                        .isTold())
+                .isFalse();
+    }
+
+    private static final double CARD_WIDTH = 85.6;
+    private static final double CARD_HEIGHT = 53.98;
+
+    private static List<Point> card(double pixels, double radius) {
+        List<Point> corners = new ArrayList<>();
+        for (int i = 0; i < 28; i++) {
+            int corner = Math.floorDiv(i, 7);
+            double angle = Math.PI / 2 * (corner + i % 7 / 6.0) - Math.PI;
+            double x = corner == 0 || corner == 3 ? radius : CARD_WIDTH - radius;
+            double y = corner < 2 ? radius : CARD_HEIGHT - radius;
+            corners.add(new Point(
+                    100 + pixels * (x + radius * Math.cos(angle)), 100 + pixels * (y + radius * Math.sin(angle))));
+        }
+        return corners;
+    }
+
+    private static double roundness(List<Point> shape, double pixels) {
+        Painted painted = new Painted(500, 400, FLOOR, 3).polygon(shape, 0xd0c040);
+        FloorPlane plane = FloorPlane.of(
+                LensModel.unknown(painted.picture()),
+                box(100, 100, pixels * CARD_WIDTH, pixels * CARD_HEIGHT),
+                CARD_WIDTH,
+                CARD_HEIGHT);
+        return RoundedCorners.roundness(painted.picture(), plane, new FloorPlane.Turned(CARD_WIDTH, CARD_HEIGHT), 3.18);
+    }
+
+    @Test
+    void a_card_has_round_corners_and_a_scrap_of_its_size_has_not() {
+        for (double pixels : new double[] {1.5, 3}) {
+            assertThat(roundness(card(pixels, 3.18), pixels)).isCloseTo(1, within(0.25));
+            assertThat(roundness(box(100, 100, pixels * CARD_WIDTH, pixels * CARD_HEIGHT), pixels))
+                    .isCloseTo(0, within(0.2));
+            // half as round, a quarter of the area
+            assertThat(roundness(card(pixels, 1.59), pixels)).isCloseTo(0.25, within(0.2));
+        }
+    }
+
+    @Test
+    void one_corner_that_is_worn_makes_no_card() {
+        List<Point> worn = new ArrayList<>(box(100, 100, 3 * CARD_WIDTH, 3 * CARD_HEIGHT));
+        worn.set(0, new Point(112, 100));
+        worn.add(new Point(100, 112));
+
+        assertThat(roundness(worn, 3)).isLessThan(0.4);
+    }
+
+    private static void mark(Painted on, MeasuringSheet.Mark mark, int left, int top, int cell, int... wrong) {
+        on.box(left - cell, top - cell, 8 * cell, 8 * cell, 0xf0f0f0);
+        for (int row = 0; row < 6; row++) {
+            for (int column = 0; column < 6; column++) {
+                int at = row * 6 + column;
+                boolean black =
+                        mark.isBlack(column, row) != Arrays.stream(wrong).anyMatch(w -> w == at);
+                on.box(left + column * cell, top + row * cell, cell, cell, black ? 0x181818 : 0xf0f0f0);
+            }
+        }
+    }
+
+    @Test
+    void marks_are_found_with_their_numbers_and_corners() {
+        Painted painted = new Painted(640, 480, FLOOR, 2);
+        mark(painted, MeasuringSheet.marks().get(3), 80, 60, 12);
+        mark(painted, MeasuringSheet.marks().get(11), 300, 200, 15);
+
+        for (List<CodedMarks.Seen> seen :
+                List.of(CodedMarks.in(painted.coarse()), CodedMarks.in(painted.picture(), 1))) {
+            assertThat(seen).extracting(one -> one.mark().number()).containsExactlyInAnyOrder(3, 11);
+            for (CodedMarks.Seen one : seen) {
+                List<Point> corners = one.mark().number() == 3 ? box(80, 60, 72, 72) : box(300, 200, 90, 90);
+                for (int i = 0; i < 4; i++) {
+                    assertThat(one.corners().get(i).to(corners.get(i)))
+                            .as("%s, corner %s", one.mark(), i)
+                            .isLessThan(1.5);
+                }
+            }
+        }
+    }
+
+    @Test
+    void in_a_reduced_picture_places_are_still_the_whole_picture_s() {
+        Painted painted = new Painted(640, 480, FLOOR, 2);
+        mark(painted, MeasuringSheet.marks().get(7), 200, 160, 20);
+
+        List<CodedMarks.Seen> seen = CodedMarks.in(painted.picture(), 2);
+
+        assertThat(seen).hasSize(1);
+        assertThat(seen.get(0).corners().get(2).to(new Point(320, 280))).isLessThan(3);
+    }
+
+    @Test
+    void up_to_three_wrong_cells_are_mended_and_a_pattern_four_off_every_mark_is_none() {
+        int[] wrong = {7, 8, 13};
+        for (int count = 0; count <= 3; count++) {
+            Painted painted = new Painted(640, 480, FLOOR, 2);
+            mark(painted, MeasuringSheet.marks().get(5), 80, 60, 12, Arrays.copyOf(wrong, count));
+            assertThat(CodedMarks.in(painted.coarse()))
+                    .as("%s wrong", count)
+                    .extracting(seen -> seen.mark().number())
+                    .containsExactly(5);
+        }
+        Painted four = new Painted(640, 480, FLOOR, 2);
+        mark(four, MeasuringSheet.marks().get(5), 80, 60, 12, 7, 8, 9, 13);
+        assertThat(CodedMarks.in(four.coarse())).isEmpty();
+    }
+
+    private static List<List<Point>> faint(Painted painted) {
+        LensModel lens = LensModel.unknown(painted.picture()).with(0, 0.003);
+        LabThumbnail smooth = painted.coarse().smoothed(1.2);
+        SheetFinder finder = new SheetFinder(painted.picture(), painted.coarse(), lens, Optional.of(0.74));
+        return new FaintSheetFinder(painted.picture(), smooth, lens, new OccupancyMap(smooth, List.of()))
+                .like(ReferenceSheet.A4, finder);
+    }
+
+    @Test
+    void paper_that_hardly_differs_from_the_ground_is_found_by_its_edges() {
+        List<Point> sheet = box(150.3, 120.6, 210, 297);
+        List<List<Point>> found = faint(new Painted(WIDTH, HEIGHT, 0xe4dfd2, 2).soft(sheet, 0xf2f2f0));
+
+        assertThat(found).hasSize(1);
+        for (Point corner : sheet) {
+            assertThat(found.get(0)).anyMatch(one -> one.to(corner) < 1);
+        }
+        assertThat(Math.abs(Polygons.signedArea(found.get(0)))).isCloseTo(210 * 297, within(400.0));
+    }
+
+    @Test
+    void neither_joints_that_go_on_nor_another_shape_are_faint_paper() {
+        Painted joints = new Painted(WIDTH, HEIGHT, 0xe4dfd2, 2);
+        for (int x : new int[] {150, 360}) {
+            joints.box(x, 0, 3, HEIGHT, 0xeceade);
+        }
+        for (int y : new int[] {120, 417}) {
+            joints.box(0, y, WIDTH, 3, 0xeceade);
+        }
+        assertThat(faint(joints)).isEmpty();
+        assertThat(faint(new Painted(WIDTH, HEIGHT, 0xe4dfd2, 2).soft(box(150, 120, 300, 297), 0xf2f2f0)))
+                .isEmpty();
+        assertThat(faint(new Painted(WIDTH, HEIGHT, 0xe4dfd2, 2))).isEmpty();
+    }
+}
