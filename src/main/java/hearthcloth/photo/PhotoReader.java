@@ -5,6 +5,7 @@ import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.image.SheetUnseenException;
 import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.plane.ShownSheet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Optional;
@@ -32,6 +33,11 @@ public final class PhotoReader {
      * same reading.
      */
     public static Reading read(byte[] photograph, ReferenceSheet sheet, ReadingProgress progress) {
+        return read(photograph, ShownSheet.hidden(sheet), progress);
+    }
+
+    /** The same for a sheet whose corners she may have tapped in the picture. */
+    public static Reading read(byte[] photograph, ShownSheet sheet, ReadingProgress progress) {
         try {
             progress.at(0, "opening the picture");
             return read(ImageDecoder.decode(photograph), sheet, progress);
@@ -46,7 +52,7 @@ public final class PhotoReader {
      *
      * @throws PhotoRefusedException with what was said at the full size, where no size shows a sheet
      */
-    private static Reading read(ImageDecoder.Decoded whole, ReferenceSheet sheet, ReadingProgress progress) {
+    private static Reading read(ImageDecoder.Decoded whole, ShownSheet sheet, ReadingProgress progress) {
         try {
             return new ReadingPipeline(whole, sheet, progress).read();
         } catch (SheetUnseenException unseen) {
@@ -67,7 +73,7 @@ public final class PhotoReader {
 
     /** The reading at a smaller size, or empty where that does not show a sheet either. */
     private static Optional<Reading> seen(
-            ImageDecoder.Decoded smaller, ReferenceSheet sheet, ReadingProgress progress, int times) {
+            ImageDecoder.Decoded smaller, ShownSheet sheet, ReadingProgress progress, int times) {
         try {
             Reading reading = new ReadingPipeline(smaller, sheet, progress).read();
             return Optional.of(reading instanceof Reading.Read read ? read.enlarged(times) : reading);

@@ -50,6 +50,15 @@ public final class Photograph {
         }
     }
 
+    /** The height of the upright picture as a multiple of its width, told by the header; empty where it cannot be read. */
+    public static Optional<Double> proportion(byte[] bytes) {
+        try {
+            return Optional.of(ImageDecoder.proportion(bytes));
+        } catch (RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
     /**
      * Decodes a photograph that was read before.
      *

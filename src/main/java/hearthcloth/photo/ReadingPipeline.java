@@ -6,6 +6,7 @@ import hearthcloth.photo.edge.EdgeLocaliser;
 import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.edge.LensEstimator;
 import hearthcloth.photo.edge.SubpixelEdges;
+import hearthcloth.photo.edge.TappedRims;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.ground.IlluminationCorrection;
 import hearthcloth.photo.image.ImageDecoder;
@@ -17,12 +18,15 @@ import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.PolygonSimplifier;
 import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.plane.ShownSheet;
 import hearthcloth.photo.scale.FaintSheetFinder;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.scale.MarkedSheet;
 import hearthcloth.photo.scale.MeasuringSheetFinder;
 import hearthcloth.photo.scale.SheetChoice;
 import hearthcloth.photo.scale.SheetFinder;
+
+import hearthcloth.photo.scale.TappedSheet;
 import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.ConcavitySplit;
 import hearthcloth.photo.segment.ForegroundMask;
@@ -78,27 +82,38 @@ final class ReadingPipeline {
     /** The measuring sheets that lie in the picture, the surest first. */
     private final List<MarkedSheet> printed;
 
+    /** The rims of the sheet nearest to where she has tapped its corners; empty where it is to be found. */
+    private final List<Point> tapped;
+
     private final GroundModel ground;
 
-    ReadingPipeline(ImageDecoder.Decoded decoded, ReferenceSheet sheet, ReadingProgress progress) {
+    ReadingPipeline(ImageDecoder.Decoded decoded, ShownSheet shown, ReadingProgress progress) {
         this.picture = decoded.picture();
         this.focalShare = decoded.focalShare();
-        this.sheet = sheet;
+        this.sheet = shown.sheet();
         this.progress = progress;
         progress.at(0.3, "looking at the ground");
         this.coarse = LabThumbnail.of(picture);
         this.step = coarse.step;
         this.smooth = coarse.smoothed(1.2);
-        this.printed = MeasuringSheetFinder.in(picture, coarse, sheet.isMeasuringSheet());
+        this.tapped = shown.isShown()
+                ? TappedRims.of(smooth, shown.in(picture.width, picture.height))
+                : List.of();
+        this.printed = shown.isShown()
+                ? List.of()
+                : MeasuringSheetFinder.in(picture, coarse, sheet.isMeasuringSheet());
         this.ground = GroundModel.without(papers(), smooth);
     }
 
     private List<List<Point>> papers() {
-        return printed.stream().map(MarkedSheet::paper).toList();
+        return tapped.isEmpty() ? printed.stream().map(MarkedSheet::paper).toList() : List.of(tapped);
     }
 
     Reading read() {
         progress.at(0.45, "finding the pieces");
+        if (!tapped.isEmpty()) {
+            return byTaps();
+        }
         if (!printed.isEmpty()) {
             return byPrint(printed.get(0));
         }
@@ -120,6 +135,22 @@ final class ReadingPipeline {
         List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground, scale, sheet)
                 .of(closer.blobs, closer.traced, found.index()).stream()
                         .map(piece -> doubted(piece, doubts))
+                        .toList();
+        return new Reading.Read(pieces, scale);
+    }
+
+    /** The pieces by the sheet whose corners were tapped, which is none of the shapes. */
+    private Reading byTaps() {
+        Looked looked = look(ground);
+        LensModel lens = LensEstimator.estimated(looked.lens, straightSides(looked), List.of(), 1);
+        Looked closer = looked(looked.ground, looked.blobs, looked.followed, lens);
+        FittedPolygon own = followed(EdgeLocaliser.Laid.faint(tapped)).under(lens, step);
+        TappedSheet found = TappedSheet.of(own, finder(lens), sheet, Math.max(picture.width, picture.height));
+        FloorScale scale = FloorScale.of(found.sheet(), sheet, lens, picture, focalShare);
+        progress.at(0.8, "measuring");
+        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground, scale, sheet)
+                .beside(own.corners(), own.sharpness(), closer.blobs, closer.traced).stream()
+                        .map(piece -> doubted(piece, found.doubts()))
                         .toList();
         return new Reading.Read(pieces, scale);
     }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -119,7 +120,8 @@ class SeamFrameTest {
             List<Laid> back = Laid.of(new Cloth(over, cloth.making()));
             assertThat(back).hasSameSizeAs(front.values());
             for (Laid laid : back) {
-                Laid before = front.get(laid.patch().place().id());
+                Laid before =
+                        Objects.requireNonNull(front.get(laid.patch().place().id()));
                 assertThat(laid.at())
                         .isEqualTo(before.at().turnedOver(cloth.work().size().width()));
                 for (Side side : Side.values()) {

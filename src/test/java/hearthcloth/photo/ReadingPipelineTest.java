@@ -23,6 +23,7 @@ import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.MeasuringSheet;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.plane.ShownSheet;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.InteriorColour;
@@ -60,7 +61,7 @@ class ReadingPipelineTest {
     }
 
     private static ReadingPipeline pipeline(Painted painted, ReferenceSheet sheet, ReadingProgress progress) {
-        return new ReadingPipeline(new ImageDecoder.Decoded(painted.picture(), 1, Optional.of(0.74)), sheet, progress);
+        return new ReadingPipeline(new ImageDecoder.Decoded(painted.picture(), 1, Optional.of(0.74)), ShownSheet.hidden(sheet), progress);
     }
 
     @BeforeAll

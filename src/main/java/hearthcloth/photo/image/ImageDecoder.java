@@ -102,6 +102,20 @@ public final class ImageDecoder {
         }
     }
 
+    /** The height of the upright picture as a multiple of its width, from the header alone. */
+    public static double proportion(byte[] bytes) {
+        ImageReader reader = ImageIO.getImageReadersByFormatName(kind(bytes)).next();
+        try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
+            reader.setInput(in, true, true);
+            double lying = (double) reader.getHeight(0) / reader.getWidth(0);
+            return turn(metadata(bytes)) >= 5 ? 1 / lying : lying;
+        } catch (IOException e) {
+            throw new PhotoRefusedException("The picture is damaged; save it again as a JPEG and retry.", e);
+        } finally {
+            reader.dispose();
+        }
+    }
+
     private static String kind(byte[] bytes) {
         if (bytes.length > MOST_BYTES) {
             throw new PhotoRefusedException("The file is larger than 80 MB; send the photograph as the phone took it.");

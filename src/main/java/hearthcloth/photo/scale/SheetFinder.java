@@ -137,6 +137,11 @@ public final class SheetFinder {
         return found;
     }
 
+    /** A shape that she says is the sheet; how well its proportions fit is told by its skew. */
+    Found said(FittedPolygon shape, ReferenceSheet sheet) {
+        return candidate(-1, shape, sheet);
+    }
+
     /** How far a shape is from what a camera can make of another sheet's proportions. */
     double skew(Found found, ReferenceSheet other) {
         boolean wide = found.size.width() > found.size.height();
@@ -159,7 +164,7 @@ public final class SheetFinder {
                         && RoundedCorners.roundness(picture, plane(found), found.size, radius) >= LEAST_ROUND);
     }
 
-    private static boolean convex(List<Point> corners) {
+    static boolean convex(List<Point> corners) {
         double sign = Math.signum(Polygons.signedArea(corners));
         for (int i = 0; i < 4; i++) {
             Point a = corners.get(i);

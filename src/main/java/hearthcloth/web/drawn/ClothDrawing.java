@@ -102,6 +102,48 @@ public final class ClothDrawing {
         return drawing.close();
     }
 
+    /** The front to look at, its hearth named. */
+    public static String named(Cloth cloth, Swatches swatches, String words) {
+        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
+        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        drawing.paint();
+        drawing.shown.fields().stream()
+                .filter(field -> !field.fell() && field.patch().place() instanceof Place.Hearth)
+                .forEach(drawing::hearth);
+        return drawing.close();
+    }
+
+    /** The word for the hearth, where it has room: as large as letters in a picture 225 px wide. */
+    private void hearth(Shown.Field field) {
+        double size = Math.max(width, height) / 15;
+        Rect at = field.at();
+        if (mm(at.width()) < size * 4.2 || mm(at.height()) < size * 1.5) {
+            return;
+        }
+        svg.append(String.format(
+                Locale.ROOT,
+                "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" dominant-baseline=\"central\""
+                        + " fill=\"%s\" paint-order=\"stroke\" stroke=\"%s\" stroke-width=\"%.2f\""
+                        + " stroke-linejoin=\"round\">hearth</text>",
+                mm(at.x()) + mm(at.width()) / 2,
+                mm(at.y()) + mm(at.height()) / 2,
+                size,
+                ground(field).inkOn().hex(),
+                ground(field).hex(),
+                size / 2.5));
+    }
+
+    /** The front to look at with what is sewn together solid and the rest pale; hidden from those who hear the words beside it. */
+    public static String sewn(Cloth cloth, Swatches swatches, Set<Place> on) {
+        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
+        drawing.open("cloth", "aria-hidden=\"true\" focusable=\"false\"");
+        drawing.paint();
+        drawing.shown.fields().stream()
+                .filter(field -> !on.contains(field.patch().place()))
+                .forEach(field -> drawing.rect(field.at(), "class=\"off\""));
+        return drawing.close();
+    }
+
     void open(String kind, String named) {
         svg.append(String.format(
                 Locale.ROOT,

@@ -5,7 +5,7 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.photo.Photograph;
 import hearthcloth.photo.PieceAppearance;
 import hearthcloth.photo.ReadPiece;
-import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.plane.ShownSheet;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.PhotoBook;
@@ -133,7 +133,7 @@ final class PhotoChanges {
                 .drawn(
                         was,
                         placed(PageContext.field(context, "corners")),
-                        outline -> seen.look(outline, scale, ReferenceSheet.parse(photo.sheet())),
+                        outline -> seen.look(outline, scale, ShownSheet.parse(photo.sheet()).sheet()),
                         book().taken(photo.id()),
                         ReadingQueue.names(room.store()));
         String key = now.pieces().get(now.pieces().size() - 1).key();

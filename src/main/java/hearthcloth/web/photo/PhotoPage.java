@@ -53,9 +53,9 @@ public final class PhotoPage {
     @PageView.Template("photo-going.jte")
     public record Waiting(PageFrame frame, Going going) implements PageView {}
 
-    /** The page where nothing could be read. */
+    /** The page where nothing could be read; there she may tap the sheet's corners. */
     @PageView.Template("photo-refused.jte")
-    public record Refused(PageFrame frame, String id, String reason) implements PageView {}
+    public record Refused(PageFrame frame, String id, String reason, TappedCorners.View tapped) implements PageView {}
 
     /** The page where what was read is put right. */
     @PageView.Template("photo.jte")
@@ -83,6 +83,7 @@ public final class PhotoPage {
                 .get("/stash/photo/{id}/progress", PhotoPage::progress)
                 .get("/stash/photo/{id}/picture", PhotoPage::picture)
                 .post("/stash/photo/{id}/again", PhotoPage::again)
+                .post("/stash/photo/{id}/corners", PhotoPage::corners)
                 .post("/stash/photo/{id}/away", PhotoPage::away);
         PhotoChanges.add(routes);
         PhotoTaking.add(routes, readings);
@@ -192,7 +193,10 @@ public final class PhotoPage {
             room.show(
                     context,
                     new Refused(
-                            room.frame(context, "Nothing could be read off it", "Stash"), photo.id(), photo.refused()));
+                            room.frame(context, "Nothing could be read off it", "Stash"),
+                            photo.id(),
+                            photo.refused(),
+                            tapping(context, photo)));
         }
     }
 
@@ -212,11 +216,40 @@ public final class PhotoPage {
     }
 
     private void picture(Context context) {
-        byte[] jpeg = book().screen(PhotoAddress.asked(context, book()).id())
+        SavedPhoto photo = PhotoAddress.asked(context, book());
+        byte[] jpeg = book().screen(photo.id())
+                .or(() -> book().file(photo.id()).filter(file -> !photo.refused().isEmpty()).map(this::unread))
                 .orElseThrow(() -> new NotFoundResponse("This photograph is not read yet."));
         context.contentType("image/jpeg")
                 .header("Cache-Control", "private, max-age=3600")
                 .result(jpeg);
+    }
+
+    private TappedCorners.View tapping(Context context, SavedPhoto photo) {
+        double proportion =
+                book().file(photo.id()).flatMap(Photograph::proportion).orElse(1.0);
+        return TappedCorners.of(PageContext.text(context, "corners")).view(photo, proportion);
+    }
+
+    /** The picture that could not be read, for the screen. */
+    private byte[] unread(byte[] file) {
+        try {
+            return readings.alone(() -> Photograph.of(file).small(TappedCorners.SCREEN_PIXELS));
+        } catch (IllegalArgumentException e) {
+            throw new NotFoundResponse("This photograph cannot be opened.");
+        }
+    }
+
+    /** One more corner, or, once there are four, the reading by them. */
+    private void corners(Context context) {
+        SavedPhoto photo = PhotoAddress.asked(context, book());
+        TappedCorners tapped = TappedCorners.of(context);
+        if (!PageContext.field(context, "read").isEmpty() && tapped.isWhole()) {
+            book().again(photo.id(), tapped.words(photo));
+            PageContext.go(context, PhotoAddress.address(photo.id()), "");
+        } else {
+            PageContext.go(context, PhotoAddress.address(photo.id()) + tapped.query(), "");
+        }
     }
 
     private void again(Context context) {

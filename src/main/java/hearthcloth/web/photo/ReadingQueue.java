@@ -3,7 +3,7 @@ package hearthcloth.web.photo;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Photograph;
 import hearthcloth.photo.Reading;
-import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.plane.ShownSheet;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;
@@ -146,7 +146,7 @@ final class ReadingQueue {
             return;
         }
         Reading reading = PhotoReader.read(
-                file.get(), ReferenceSheet.parse(photo.get().sheet()), (share, what) -> job.heard(0.9 * share, what));
+                file.get(), ShownSheet.parse(photo.get().sheet()), (share, what) -> job.heard(0.9 * share, what));
         if (reading instanceof Reading.Refused refused) {
             store.photographs().refuse(job.photo, refused.reason());
             return;

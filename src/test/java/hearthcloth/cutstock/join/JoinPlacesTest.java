@@ -14,19 +14,19 @@ import org.junit.jupiter.api.Test;
 class JoinPlacesTest {
 
     /** A neighbour that is pieced already: its cut lengths. */
-    private record Neighbour(long... cuts) implements JoinRules.Placed {
+    private record Neighbour(List<Long> cuts) implements JoinRules.Placed {
         @Override
         public int parts(int bar) {
-            return bar == 1 ? cuts.length : 0;
+            return bar == 1 ? cuts.size() : 0;
         }
 
         @Override
         public long cut(int bar, int part) {
-            return cuts[part];
+            return cuts.get(part);
         }
     }
 
-    private static final JoinRules.Placed NOBODY = new Neighbour();
+    private static final JoinRules.Placed NOBODY = new Neighbour(List.of());
 
     private static WantedBar bar(long length, long leastPart) {
         return new WantedBar(length, List.of(0), 9, leastPart);
@@ -123,10 +123,10 @@ class JoinPlacesTest {
         BarParts second = parts(new long[][] {{41, 90}, {59, 90}});
 
         assertThat(places(bar(100, 10), List.of(), List.of(new Apart(0, 1, 5, 8)), 0, 0)
-                        .arrange(0, first, new Neighbour(40, 60)))
+                        .arrange(0, first, new Neighbour(List.of(40L, 60L))))
                 .isTrue();
         assertThat(places(bar(100, 10), List.of(), List.of(new Apart(1, 0, 5, 8)), 0, 0)
-                        .arrange(0, second, new Neighbour(40, 60)))
+                        .arrange(0, second, new Neighbour(List.of(40L, 60L))))
                 .isTrue();
 
         // 35 - 8 = 27 and 43 for the first, 37 and 53 for the second
@@ -174,7 +174,7 @@ class JoinPlacesTest {
             long[][] given = new long[count][];
             long length = loss;
             for (int k = 0; k < count; k++) {
-                long cut = 4 + chance.nextInt(8);
+                long cut = 4L + chance.nextInt(8);
                 given[k] = new long[] {cut, cut + chance.nextInt(5)};
                 length += cut - loss;
             }

@@ -122,7 +122,7 @@ class StripCandidatesTest {
             StripCandidates offers = gathered(ReadyStrips.of(strips), new long[strips.length], 1);
             CandidateSelection selection = new CandidateSelection(offers, LOSS, 8);
             int parts = 1 + chance.nextInt(Math.min(4, strips.length));
-            long bar = 10 + chance.nextInt(120);
+            long bar = 10L + chance.nextInt(120);
             long excess = leastExcess(offers, parts, bar);
             for (CandidateSelection.Way way : CandidateSelection.Way.values()) {
                 boolean picked = selection.pick(bar, parts, 0, way, chance);

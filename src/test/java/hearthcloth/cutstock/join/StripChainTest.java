@@ -93,7 +93,7 @@ class StripChainTest {
         for (int i = 0; i < 500; i++) {
             long[] strips = chance.longs(1 + chance.nextInt(6), 3, 60).toArray();
             long[] bars = chance.longs(1 + chance.nextInt(3), 10, 90).toArray();
-            long least = 1 + chance.nextInt(12);
+            long least = 1L + chance.nextInt(12);
             long loss = chance.nextInt(4);
             StripChain chain = full(strips, bars, least, 4, loss);
             if (!chain.lay(chance)) {

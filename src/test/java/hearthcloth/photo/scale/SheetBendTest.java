@@ -54,11 +54,13 @@ class SheetBendTest {
         return at -> at.y() < 140 ? 0 : most * Math.pow((at.y() - 140) / 105, 2);
     }
 
-    private static final ToDoubleFunction<Point> FLAT = at -> 0;
+    private static double flat(Point at) {
+        return 0 * at.x();
+    }
 
     @Test
     void a_flat_sheet_is_seen_where_it_lies_and_the_camera_above_it() {
-        SheetSight sight = SheetSight.of(LENS, marks(FLAT, 0), FOCAL);
+        SheetSight sight = SheetSight.of(LENS, marks(SheetBendTest::flat, 0), FOCAL);
 
         assertThat(sight.seen()).isEqualTo(16);
         assertThat(sight.places()).hasSize(16 + 8);
@@ -74,7 +76,7 @@ class SheetBendTest {
 
     @Test
     void with_few_marks_each_corner_is_a_place() {
-        SheetSight sight = SheetSight.of(LENS, marks(FLAT, 0).subList(0, 24), FOCAL);
+        SheetSight sight = SheetSight.of(LENS, marks(SheetBendTest::flat, 0).subList(0, 24), FOCAL);
 
         assertThat(sight.seen()).isEqualTo(24);
         assertThat(sight.places().get(1))
@@ -83,7 +85,9 @@ class SheetBendTest {
 
     @Test
     void places_along_the_paper_s_rim_lie_beyond_the_dark_one() {
-        List<Point> rim = SheetSight.of(LENS, marks(FLAT, 0), FOCAL).places().subList(16, 24);
+        List<Point> rim = SheetSight.of(LENS, marks(SheetBendTest::flat, 0), FOCAL)
+                .places()
+                .subList(16, 24);
 
         // A4 is 210 x 297: about 11 and 17 beyond 190 x 254 each way
         assertThat(rim)
@@ -100,7 +104,7 @@ class SheetBendTest {
 
     @Test
     void a_mark_that_is_lifted_moves_away_from_the_camera_s_foot() {
-        SheetSight sight = SheetSight.of(LENS, marks(FLAT, 0), FOCAL);
+        SheetSight sight = SheetSight.of(LENS, marks(SheetBendTest::flat, 0), FOCAL);
         SimpleMatrix parallax = sight.parallax();
         for (int i = 0; i < 16; i++) {
             Point at = sight.places().get(i);
@@ -143,8 +147,9 @@ class SheetBendTest {
 
     @Test
     void a_flat_sheet_is_likeliest_flat_and_a_bent_one_bent() {
-        assertThat(BendGuess.all(SheetSight.of(LENS, marks(FLAT, 0.1), FOCAL))).hasSize(15);
-        assertThat(height(likeliest(FLAT))).isLessThan(0.1);
+        assertThat(BendGuess.all(SheetSight.of(LENS, marks(SheetBendTest::flat, 0.1), FOCAL)))
+                .hasSize(15);
+        assertThat(height(likeliest(SheetBendTest::flat))).isLessThan(0.1);
         assertThat(height(likeliest(curled(12)))).isGreaterThan(1);
     }
 
@@ -180,13 +185,13 @@ class SheetBendTest {
 
     @Test
     void the_floor_under_a_flat_sheet_is_the_sheet() {
-        SheetBend.Floor floor = SheetBend.of(LENS, marks(FLAT, 0.1), FOCAL);
+        SheetBend.Floor floor = SheetBend.of(LENS, marks(SheetBendTest::flat, 0.1), FOCAL);
 
         assertThat(floor.shown()).hasSize(1 + 9);
         assertThat(farthest(floor.shown().get(0).corners())).isLessThan(0.6);
         assertThat(floor.liftMm()).isLessThan(0.6);
         // the same seed, the same floor
-        assertThat(SheetBend.of(LENS, marks(FLAT, 0.1), FOCAL)).isEqualTo(floor);
+        assertThat(SheetBend.of(LENS, marks(SheetBendTest::flat, 0.1), FOCAL)).isEqualTo(floor);
     }
 
     @Test
@@ -202,7 +207,7 @@ class SheetBendTest {
         assertThat(floor.liftMm()).isBetween(5.0, 20.0);
         assertThat(farthest(floor.shown().get(0).corners())).isLessThan(0.9 * farthest(asFlat));
         // and it is less sure
-        double sure = spread(SheetBend.of(LENS, marks(FLAT, 0.1), FOCAL));
+        double sure = spread(SheetBend.of(LENS, marks(SheetBendTest::flat, 0.1), FOCAL));
         assertThat(spread(floor)).isGreaterThan(1.5 * sure);
     }
 

@@ -5,7 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
+import hearthcloth.geometry.Point;
+import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Photograph;
+import hearthcloth.photo.Reading;
+import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.web.StashVisit;
@@ -20,6 +25,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -272,6 +278,61 @@ class PhotoPageTest extends StashVisit {
 
         onward(post(page + "/away"));
         assertThat(get(page).statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void a_sheet_that_is_not_taken_is_shown_by_its_corners_one_tap_after_the_other() throws Exception {
+        Reading.Read known = (Reading.Read) PhotoReader.read(FEW, ReferenceSheet.A4, ReadingProgress.NONE);
+        String page = read(FEW, "sheet", "letter");
+        assertThat(get(page).body()).contains("looks like A4", "Tap one corner of it", "type=\"image\"");
+        assertThat(get(page + "/picture").headers().firstValue("Content-Type").orElse(""))
+                .startsWith("image/jpeg");
+        String high = first("name=\"high\" value=\"(\\d+)\"", get(page).body());
+
+        String at = page;
+        for (Point corner : known.scale().sheetInPicture()) {
+            String corners = first("name=\"corners\" value=\"([^\"]*)\"", get(at).body());
+            double x = 300 * corner.x() / known.scale().pictureWidth();
+            double y = Integer.parseInt(high) * corner.y() / known.scale().pictureHeight();
+            at = onward(post(
+                    page + "/corners",
+                    "corners",
+                    corners,
+                    "high",
+                    high,
+                    "at.x",
+                    String.valueOf(Math.round(x)),
+                    "at.y",
+                    String.valueOf(Math.round(y))));
+        }
+        String marked = get(at).body();
+        assertThat(marked).contains("All four are marked", "Read it by these corners");
+        assertThat(Pattern.compile("<circle cx=\"[0-9.]+\" cy=\"[0-9.]+\" r").matcher(marked).results())
+                .hasSize(5);
+        onward(post(
+                page + "/corners",
+                "corners",
+                first("name=\"corners\" value=\"([^\"]*)\"", marked),
+                "high",
+                high,
+                "read",
+                "yes"));
+        while (get(page).body().contains("id=\"going\"")) {
+            assertThat(get("/gift").statusCode()).isEqualTo(200);
+        }
+        // It is an A4 all the same, and that is said of each piece.
+        assertThat(get(page).body()).contains("data-piece=\"4\"", "too long or too short");
+    }
+
+    @Test
+    void corners_written_down_are_marked_and_what_is_none_is_left_aside() throws Exception {
+        String page = read(FEW, "sheet", "letter");
+
+        String marked = onward(post(page + "/corners", "high", "225", "hundredths", "21 30, 44 31, <b>, 43 62, 20 600, 20 60"));
+
+        assertThat(get(marked).body()).contains("All four are marked").doesNotContain("<b>");
+        String pressed = onward(post(page + "/corners", "high", "225", "at.x", "0", "at.y", "0"));
+        assertThat(get(pressed).body()).contains("Tap one corner of it");
     }
 
     @Test

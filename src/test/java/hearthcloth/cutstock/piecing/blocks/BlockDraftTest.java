@@ -241,7 +241,7 @@ class BlockDraftTest {
             for (int i = 0; i < 6_000; i++) {
                 // sets of which each comes up about a dozen times, so that none is cut short for being too many
                 draft.patch(0, stock, 3 + chance.nextInt(9), 3 + chance.nextInt(9));
-                draft.set = 1 + chance.nextInt(600);
+                draft.set = 1L + chance.nextInt(600);
                 draft.lost = chance.nextInt(30);
                 long[] now = {draft.set, draft.width, draft.height, draft.lost};
                 boolean surpassed = filed.stream()

@@ -85,7 +85,7 @@ class PackingTest {
                 }
                 List<BlockCover> covers = new ArrayList<>();
                 for (int k = chance.nextInt(7); k >= 0; k--) {
-                    long set = 1 + chance.nextInt((1 << scraps) - 1);
+                    long set = 1L + chance.nextInt((1 << scraps) - 1);
                     long area = 0;
                     for (int s = 0; s < scraps; s++) {
                         area += (set >> s & 1) == 1 ? areas[s] : 0;
@@ -97,7 +97,7 @@ class PackingTest {
                 }
                 lists.add(Packing.sorted(covers));
             }
-            long most = 30 + chance.nextInt(60);
+            long most = 30L + chance.nextInt(60);
             boolean enough = Arrays.stream(areas).sum() >= 100L * lists.size();
             long truth = least(lists, 0, 0, most);
 

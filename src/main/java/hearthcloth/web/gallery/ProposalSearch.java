@@ -1,4 +1,4 @@
-package hearthcloth.web.cloth;
+package hearthcloth.web.gallery;
 
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Plan;
@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Supplier;
 
 /**
  * One search for proposals going on beside the pages. Started once, watched by asking, stopped on wish; what it found
@@ -24,9 +25,7 @@ final class ProposalSearch {
     /** A first look, whose answer is shown at once, and a long one. */
     private static final List<Integer> EFFORTS = List.of(1, 4);
 
-    private final Stash stash;
-    private final Wish wish;
-    private final Optional<Patchwork> patchwork;
+    private final Question question;
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final Map<String, Plan> shown = new ConcurrentHashMap<>();
     private volatile PlanProgress progress = new PlanProgress(0, 0, 0, Optional.empty());
@@ -34,15 +33,23 @@ final class ProposalSearch {
     private volatile boolean running = true;
     private volatile boolean first = true;
     private volatile boolean failed;
+    private volatile List<Plan> alone = List.of();
+    private final Map<String, String> tied = new ConcurrentHashMap<>();
 
-    private ProposalSearch(Stash stash, Wish wish, Optional<Patchwork> patchwork) {
-        this.stash = stash;
-        this.wish = wish;
-        this.patchwork = patchwork;
+    /**
+     * What is asked.
+     *
+     * @param first the pieces she wants used first
+     * @param order in which proposals stand, the best first, where she wishes one
+     */
+    record Question(Stash stash, Wish wish, Optional<Patchwork> patchwork, Stash first, ProposalOrder order) {}
+
+    private ProposalSearch(Question question) {
+        this.question = question;
     }
 
-    static ProposalSearch begin(Stash stash, Wish wish, Optional<Patchwork> patchwork) {
-        ProposalSearch planning = new ProposalSearch(stash, wish, patchwork);
+    static ProposalSearch begin(Question question) {
+        ProposalSearch planning = new ProposalSearch(question);
         Thread thread = new Thread(planning::run, "planning");
         thread.setDaemon(true);
         thread.start();
@@ -51,9 +58,10 @@ final class ProposalSearch {
 
     private void run() {
         try {
+            alone();
             for (int effort : EFFORTS) {
                 if (!stopped.get()) {
-                    found(planned(effort));
+                    found(planned(question.stash(), effort));
                 }
             }
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
@@ -62,8 +70,17 @@ final class ProposalSearch {
         running = false;
     }
 
-    private PlanOutcome planned(int effort) {
-        return patchwork
+    /** Cloths of nothing but what she wants used first, where that suffices. */
+    private void alone() {
+        if (!question.first().pieces().isEmpty()
+                && planned(question.first(), EFFORTS.get(0)) instanceof PlanOutcome.Proposals found) {
+            alone = found.plans();
+        }
+    }
+
+    private PlanOutcome planned(Stash stash, int effort) {
+        Wish wish = question.wish();
+        return question.patchwork()
                 .map(asked -> PatchworkPlanner.plan(stash, wish, asked, effort, stopped::get, this::heard))
                 .orElseGet(() -> Planner.plan(stash, wish, effort, stopped::get, this::heard));
     }
@@ -86,10 +103,6 @@ final class ProposalSearch {
 
     void stop() {
         stopped.set(true);
-    }
-
-    boolean isStopped() {
-        return stopped.get();
     }
 
     boolean isRunning() {
@@ -115,7 +128,7 @@ final class ProposalSearch {
                         : ((PlanOutcome.CannotMake) found).nearest())
                 .orElse(List.of());
         Map<String, Plan> named = new LinkedHashMap<>();
-        plans.forEach(plan -> named.put(Integer.toHexString(plan.hashCode()), plan));
+        question.order().sorted(alone, plans).forEach(plan -> named.put(Integer.toHexString(plan.hashCode()), plan));
         shown.putAll(named);
         return named;
     }
@@ -125,8 +138,18 @@ final class ProposalSearch {
         return Optional.ofNullable(shown.get(name));
     }
 
+    /** The picture of a plan tied, drawn once. */
+    String tied(String name, Supplier<String> drawn) {
+        return tied.computeIfAbsent(name, key -> drawn.get());
+    }
+
+    /** True where her wishes put the proposals in another order than they were found in. */
+    boolean isReordered() {
+        return !question.order().isOpen();
+    }
+
     /** True when it answers this question already. */
-    boolean isFor(Stash other, Wish asked, Optional<Patchwork> way) {
-        return wish.equals(asked) && stash.equals(other) && patchwork.equals(way);
+    boolean isFor(Question other) {
+        return question.equals(other);
     }
 }

@@ -1,4 +1,4 @@
-package hearthcloth.web.cloth;
+package hearthcloth.web.gallery;
 
 import hearthcloth.work.Promises;
 import hearthcloth.work.StashAtHand;

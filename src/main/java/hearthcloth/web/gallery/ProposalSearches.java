@@ -1,8 +1,5 @@
-package hearthcloth.web.cloth;
+package hearthcloth.web.gallery;
 
-import hearthcloth.plan.model.Patchwork;
-import hearthcloth.plan.model.Wish;
-import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import java.util.Map;
 import java.util.Optional;
@@ -19,14 +16,14 @@ final class ProposalSearches {
     }
 
     /** Begins a search for this wish unless one is going on or has answered it. */
-    synchronized void begin(Store work, Stash stash, Wish wish, Optional<Patchwork> patchwork) {
+    synchronized void begin(Store work, ProposalSearch.Question question) {
         Optional<ProposalSearch> last = of(work);
         if (last.isPresent()
-                && last.get().isFor(stash, wish, patchwork)
+                && last.get().isFor(question)
                 && !last.get().isFailed()) {
             return;
         }
         last.ifPresent(ProposalSearch::stop);
-        searches.put(work, ProposalSearch.begin(stash, wish, patchwork));
+        searches.put(work, ProposalSearch.begin(question));
     }
 }

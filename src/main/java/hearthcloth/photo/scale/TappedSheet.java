@@ -1,0 +1,80 @@
+package hearthcloth.photo.scale;
+
+import hearthcloth.photo.edge.EdgeFit;
+import hearthcloth.photo.edge.FittedPolygon;
+import hearthcloth.photo.image.PhotoRefusedException;
+import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.ReferenceSheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The reference where the maker has tapped its corners.
+ *
+ * @param sheet as it lies; its deviation is a finger's where a side does not show
+ * @param doubts about everything that is measured by it
+ */
+public record TappedSheet(SheetFinder.Found sheet, List<Doubt> doubts) {
+
+    /** Proportions farther off than this share are no sheet's, however it lies. */
+    private static final double MOST_SKEW = 0.12;
+
+    /** A side of which less than this share was seen lies where it was tapped. */
+    private static final double SEEN = 0.3;
+
+    /** How well a corner is tapped, as a share of the picture's longer side (common practice, no source). */
+    private static final double FINGER = 0.006;
+
+    public TappedSheet {
+        doubts = List.copyOf(doubts);
+    }
+
+    /**
+     * The sheet within the rims nearest to the taps.
+     *
+     * @param longer side of the picture, in pixels
+     * @throws PhotoRefusedException where four such corners cannot be the sheet's
+     */
+    public static TappedSheet of(FittedPolygon own, SheetFinder finder, ReferenceSheet sheet, int longer) {
+        if (own.corners().size() != 4 || !SheetFinder.convex(own.corners())) {
+            throw new PhotoRefusedException("The four corners that were tapped do not go round one shape. Tap them again, one"
+                    + " after the other round the " + sheet.name() + ".");
+        }
+        SheetFinder.Found found = finder.said(own, sheet);
+        if (found.skew() > MOST_SKEW) {
+            throw new PhotoRefusedException(String.format(
+                    Locale.ROOT,
+                    "What lies between the four corners is %.0f %% too long or too short for %s. Say which sheet it is, or tap"
+                            + " its corners again.",
+                    100 * found.skew(),
+                    sheet.name()));
+        }
+        List<Doubt> doubts = new ArrayList<>();
+        long hidden = own.fits().stream()
+                .mapToDouble(EdgeFit.Fit::share)
+                .filter(share -> share < SEEN)
+                .count();
+        if (hidden > 0) {
+            doubts.add(doubt(String.format(
+                    Locale.ROOT,
+                    "%s of the %s cannot be seen, so it was taken to lie where you tapped, and all sizes hang on it.",
+                    hidden == 1 ? "A side" : "More than one side",
+                    sheet.name())));
+        } else if (found.skew() > found.usualSkew()) {
+            doubts.add(doubt(String.format(
+                    Locale.ROOT,
+                    "The %s that you tapped looks %.0f %% too long or too short: a corner may be beside it, or it may not lie"
+                            + " flat. All sizes hang on it.",
+                    sheet.name(),
+                    100 * found.skew())));
+        }
+        double deviation = hidden > 0 ? Math.max(found.deviation(), FINGER * longer) : found.deviation();
+        return new TappedSheet(
+                new SheetFinder.Found(-1, found.corners(), found.size(), found.skew(), found.score(), deviation), doubts);
+    }
+
+    private static Doubt doubt(String sentence) {
+        return new Doubt(Doubt.Kind.SHEET, sentence);
+    }
+}
