@@ -3,7 +3,6 @@ package hearthcloth.draw;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.draw.cloth.CutPicture;
 import hearthcloth.draw.cloth.FacePicture;
-import hearthcloth.draw.cloth.FaceSheet;
 import hearthcloth.draw.cloth.HemPicture;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.SeamPicture;
@@ -77,7 +76,7 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
 
     /** A slip of paper for each patch, as a PDF. */
     public byte[] slips() {
-        return PdfWriter.write(plan.story().title() + ", patch slips", "en", GuidePages.slips(this));
+        return PdfWriter.write(plan.story().title() + ", patch slips", "en", GuidePages.slips(sheets()));
     }
 
     /** Writes {@code front.png}, {@code back.png} and {@code cut.png} into {@code folder}, which must exist. */
@@ -107,8 +106,12 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         return net().map(PlanFolder::printed);
     }
 
+    private PlanSheets sheets() {
+        return new PlanSheets(plan, ruler, paper, gift);
+    }
+
     private Optional<Picture> net() {
-        return gift.flatMap(wrapped -> tied().map(tied -> NetSheet.of(plan.cloth(), wrapped, tied, ruler, paper)));
+        return sheets().net();
     }
 
     private static byte[] printed(Picture sheet) {
@@ -117,21 +120,21 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
 
     /** The cloth tied round the gift; empty without a gift, or where the cloth is too small for it. */
     public Optional<TiedGift> tied() {
-        return gift.flatMap(wrapped -> TiedSheet.tied(plan, wrapped));
+        return sheets().tied();
     }
 
     private Optional<Picture> tied(Optional<TiedGift> tied) {
-        return gift.flatMap(wrapped -> tied.map(drawn -> TiedSheet.of(plan, wrapped, drawn, ruler)));
+        return sheets().tiedSheet(tied);
     }
 
     /** The text of {@code plan.json}. */
     public String planFile() {
-        return PlanFile.text(plan);
+        return sheets().planFile();
     }
 
     /** One face on a sheet of its own, with its legend. */
     public Picture face(Face face) {
-        return FaceSheet.of(plan, face, ruler);
+        return sheets().face(face);
     }
 
     /** One piece of fabric as it lies on the mat, for a screen. */
@@ -179,8 +182,8 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
                 plan.story().title(),
                 "en",
                 switch (length) {
-                    case FULL -> GuidePages.of(this, guide, tied);
-                    case CLASS -> GuidePages.forClass(this, guide);
+                    case FULL -> sheets().guidePages(guide, tied);
+                    case CLASS -> GuidePages.forClass(sheets(), guide);
                 });
     }
 }

@@ -105,7 +105,7 @@ class GuideTest {
         Plan plan = Samples.large(rounds, parts);
         Guide guide = Guide.of(plan, Ruler.EIGHTHS);
         for (Paper paper : Paper.values()) {
-            PlanFolder folder = new PlanFolder(plan, Ruler.EIGHTHS, paper);
+            PlanSheets folder = new PlanSheets(plan, Ruler.EIGHTHS, paper);
             assertThat(GuidePages.of(plan, guide, Ruler.EIGHTHS, paper).size()).isLessThanOrEqualTo(full);
             assertThat(GuidePages.forClass(folder, guide).size()).isLessThanOrEqualTo(forClass);
         }
@@ -115,7 +115,7 @@ class GuideTest {
     @EnumSource
     void class_guide_and_slips_can_be_read_on_either_paper(Paper paper) {
         for (Plan plan : List.of(Samples.small(), Samples.large(3, 2))) {
-            PlanFolder folder = new PlanFolder(plan, Ruler.MILLIMETRES, paper);
+            PlanSheets folder = new PlanSheets(plan, Ruler.MILLIMETRES, paper);
             List<Picture> pages = new ArrayList<>(GuidePages.forClass(folder, Guide.of(plan, Ruler.MILLIMETRES)));
             List<Picture> slips = GuidePages.slips(folder);
             pages.addAll(slips);

@@ -58,9 +58,11 @@ class EveryPageTest {
                     ENDS,
                     "/gift",
                     "/stash",
+                    "/stash/ways",
                     "/stash/photo",
                     "/cloth",
                     "/cut",
+                    "/tie",
                     "/cloths",
                     "/settings",
                     "/nothing");
@@ -78,13 +80,14 @@ class EveryPageTest {
             String short1 = taken(visit, 0);
             visit.post("/cloth/" + short1 + "/change", "what", "hearth", "width", "70", "height", "70");
             String stash = visit.page("/stash");
-            String piece = found("href=\"(/stash/piece/[^\"?]+)", stash);
+            String piece = "/stash/piece/" + found("name=\"piece\" value=\"([^\":]+):", stash);
             String fabric = found("href=\"(/stash/fabric[^\"]+)\"", stash);
             look(
                     browser,
                     "small",
                     EXTREMES,
-                    "/gift?kind=box&a=12&b=9&c=4&cloth=30",
+                    "/gift?kind=box&a=12&b=9&c=4&size=30",
+                    "/gift?kind=roll&a=3&b=wide",
                     "/stash",
                     piece,
                     fabric,
@@ -148,7 +151,7 @@ class EveryPageTest {
         try (Browser browser = new Browser(folder)) {
             Visit visit = browser.visit();
             visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
-            visit.post("/stash/lines", "lines", tenThousand());
+            visit.post("/stash/line", "line", tenThousand());
             assertThat(visit.page("/stash")).contains("10000 pieces");
             visit.post("/gift", "size", "90");
             String cloth = taken(visit, 0);

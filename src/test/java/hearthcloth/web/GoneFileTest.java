@@ -103,7 +103,7 @@ class GoneFileTest {
                 .endsWith("exit 2");
         assertThat(file).doesNotExist();
         try (RunningWorkroom room = RunningWorkroom.opened("--new", "--data", file.toString())) {
-            assertThat(room.see("/stash").body()).contains("Nothing is laid out yet");
+            assertThat(room.see("/stash").body()).contains("Your table is empty");
         }
     }
 

@@ -164,7 +164,7 @@ class PhotoJourneyTest {
                 .isAttached();
         look("6-stash");
         page.locator("#undo").click();
-        page.getByText("Nothing is laid out yet").waitFor();
+        page.getByText("Your table is empty").waitFor();
         page.navigate(photograph);
         PlaywrightAssertions.assertThat(page.locator("#accept")).hasText("Take 5 pieces in");
         page.locator("#accept").click();

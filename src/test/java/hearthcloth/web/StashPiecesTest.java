@@ -88,7 +88,7 @@ class StashPiecesTest extends StashVisit {
 
     @Test
     void a_whole_fabric_is_set_aside_in_one_tap() throws Exception {
-        post("/stash/lines", "lines", "5 oat 4 x 8\n2 moss 6 in square");
+        post("/stash/line", "line", "5 oat 4 x 8\n2 moss 6 in square");
         String page = get("/stash/fabric?name=oat").body();
 
         post("/stash/fabric/aside", "was", "oat", "seen", seen(page));
@@ -142,7 +142,7 @@ class StashPiecesTest extends StashVisit {
 
     @Test
     void a_fabric_is_changed_for_all_its_pieces_and_undone_at_once() throws Exception {
-        post("/stash/lines", "lines", "5 oat 4 x 8\n2 oat 6 in square\nmoss 3 x 3");
+        post("/stash/line", "line", "5 oat 4 x 8\n2 oat 6 in square\nmoss 3 x 3");
         List<Piece> before = pieces();
         String page = get("/stash/fabric?name=oat").body();
 

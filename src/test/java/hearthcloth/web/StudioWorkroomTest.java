@@ -66,7 +66,7 @@ class StudioWorkroomTest {
             entered(others, "mo", MAKERS);
             String hers = others.token("/gift");
             assertThat(others.see("/cloths").body()).doesNotContain(cloth);
-            onward(others.post("/stash/lines", hers, "lines", """
+            onward(others.post("/stash/line", hers, "line", """
                     6 plum linen 18 x 40 in
                     6 straw linen 18 x 40 in
                     4 sea linen 20 x 44 in

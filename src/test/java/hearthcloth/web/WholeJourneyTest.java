@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.WaitForSelectorState;
@@ -48,32 +49,27 @@ class WholeJourneyTest {
     }
 
     private void say(String line, String seen) {
-        Locator box = page.getByLabel("Describe a piece in one line; Enter adds it");
+        Locator box = page.getByLabel("Say a piece");
         box.fill(line);
         box.press("Enter");
-        page.getByText(seen).first().waitFor();
+        page.locator(".group").getByText(seen).first().waitFor();
     }
 
     @Test
     void from_an_empty_workroom_to_a_cut_cloth_in_ten_inputs() {
-        page.navigate("/");
-        button("Keep").click();
-        page.getByText("Before you begin")
-                .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
-        page.waitForLoadState();
-        page.getByLabel("Length, in").fill("12");
-        page.getByLabel("Width, in").fill("9");
-        page.getByLabel("Height, in").fill("4");
-        page.locator("#ties h2").waitFor();
+        page.navigate("/gift");
+        page.getByLabel("long").fill("12");
+        page.getByLabel("wide").fill("9");
+        page.getByLabel("high").fill("4");
+        PlaywrightAssertions.assertThat(page.locator(".answer")).containsText("29¾ in square");
         look("1-gift");
-        page.getByLabel("Plan a cloth for the four-corner tie", new Page.GetByLabelOptions().setExact(true))
-                .click();
+        button("What can my heap make?").click();
         page.waitForURL("**/stash*");
         say("harbour linen 1 1/2 yd of 44 in, dark blue", "harbour linen");
         say("9 oat cotton 4 x 36 in, wheat", "oat cotton");
         say("3 madder 12 x 16 in, brown", "madder");
         look("2-stash");
-        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("To the cloths"))
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("What can my heap make?"))
                 .click();
         page.getByText("Take this one").first().waitFor();
         page.locator(".progress").waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));

@@ -201,7 +201,7 @@ public final class PdfWriter {
     private PDFont font(Weight weight) throws IOException {
         PDFont known = fonts.get(weight);
         if (known == null) {
-            known = PDType0Font.load(document, Typeface.open(weight), true);
+            known = PDType0Font.load(document, FontFile.open(weight), true);
             fonts.put(weight, known);
         }
         return known;

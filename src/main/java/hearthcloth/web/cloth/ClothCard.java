@@ -33,7 +33,7 @@ public record ClothCard(
     public record Choice(List<ClothCard> cards, String to) {}
 
     /** Cloths as they stand on the shelf, to choose one of them. */
-    static List<ClothCard> all(PageContext room, List<SavedCloth> cloths) {
+    public static List<ClothCard> all(PageContext room, List<SavedCloth> cloths) {
         Map<String, Length> pictures = room.store().swatches().across();
         return cloths.stream().map(saved -> of(room, saved, pictures)).toList();
     }

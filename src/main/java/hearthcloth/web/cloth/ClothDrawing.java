@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -28,6 +29,9 @@ public final class ClothDrawing {
     /** Letters are this part of the longer side, so that they come out near 14 px in a picture 560 px wide. */
     private static final double LETTER = 1 / 40.0;
 
+    /** The same in a picture 225 px wide, for one word only. */
+    private static final double LARGE_LETTER = 1 / 15.0;
+
     /** Width of an average letter of the face, and of air round the words, in ems. */
     private static final double GLYPH = 0.6;
 
@@ -37,6 +41,7 @@ public final class ClothDrawing {
     private final double width;
     private final double height;
     private final StringBuilder svg = new StringBuilder();
+    private double letter = LETTER;
 
     /** What a bar is called by those who cannot see it, and where pressing it leads; {@code width} where it can be pulled. */
     record Target(String words, String href, boolean chosen, Optional<Pull> width) {}
@@ -57,6 +62,29 @@ public final class ClothDrawing {
         ClothDrawing drawing = new ClothDrawing(cloth, face, swatches);
         drawing.open("role=\"img\" aria-label=\"" + escaped(words) + "\"");
         drawing.paint();
+        return drawing.close();
+    }
+
+    /** The front to look at, its hearth named. */
+    public static String named(Cloth cloth, Swatches swatches, String words) {
+        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
+        drawing.open("role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        drawing.paint();
+        drawing.letter = LARGE_LETTER;
+        drawing.shown.fields().stream()
+                .filter(field -> !field.fell() && field.patch().place() instanceof Place.Hearth)
+                .forEach(drawing::label);
+        return drawing.close();
+    }
+
+    /** The front to look at with what is sewn together solid and the rest pale; hidden from those who hear the words beside it. */
+    public static String sewn(Cloth cloth, Swatches swatches, Set<Place> on) {
+        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
+        drawing.open("aria-hidden=\"true\" focusable=\"false\"");
+        drawing.paint();
+        drawing.shown.fields().stream()
+                .filter(field -> !on.contains(field.patch().place()))
+                .forEach(field -> drawing.rect(field.at(), "class=\"off\""));
         return drawing.close();
     }
 
@@ -141,7 +169,7 @@ public final class ClothDrawing {
         String words = field.patch().place() instanceof Place.Hearth
                 ? "hearth"
                 : field.patch().place().label();
-        double size = LETTER * Math.max(width, height);
+        double size = letter * Math.max(width, height);
         double wide = mm(field.at().width());
         double high = mm(field.at().height());
         double length = (words.length() * GLYPH + GLYPH) * size;
@@ -241,7 +269,7 @@ public final class ClothDrawing {
     }
 
     /** The bar a patch belongs to; parts of a joined bar belong to one. */
-    static String name(Place place) {
+    public static String name(Place place) {
         return place instanceof Place.Bar bar ? bar.bar() : place.id();
     }
 

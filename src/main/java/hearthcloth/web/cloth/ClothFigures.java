@@ -38,7 +38,8 @@ public record ClothFigures(Cloth cloth, Optional<Plan> plan, Ruler ruler) {
         return lines;
     }
 
-    static String joins(PlanFigures figures, Bound bound) {
+    /** How many joins, and how near that is to the fewest there can be. */
+    public static String joins(PlanFigures figures, Bound bound) {
         int above = figures.joins() - bound.joins();
         return figures.joins()
                 + (above <= 0 ? ", the fewest possible" : ", at most " + above + " above the fewest possible");

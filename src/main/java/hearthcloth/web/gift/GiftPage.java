@@ -1,6 +1,5 @@
 package hearthcloth.web.gift;
 
-import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -12,42 +11,43 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
-import hearthcloth.wrap.Gift;
-import hearthcloth.wrap.PublishedRule;
-import hearthcloth.wrap.Tail;
-import hearthcloth.wrap.Tie;
-import hearthcloth.wrap.TradeSize;
 import io.javalin.http.Context;
-import java.util.ArrayList;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
-/** "What will it wrap?": every tie that suits the gift with the cloth it takes, and what a cloth she owns ties. */
+/** "What will it wrap?": the gift drawn in its sizes, every tie that suits it with the cloth it takes, tied. */
 public final class GiftPage {
 
-    /**
-     * One tie as the page shows it.
-     *
-     * @param range with the least and the most that knot and tails take
-     * @param near the trade size that does, empty where none is as large
-     */
-    public record Row(String tie, String trade, String size, String range, String near, boolean knotted) {}
+    /** What she typed: the kind of gift, its measures as they stand in the fields, her tie; or the size of a cloth. */
+    public record Asked(GiftShape shape, List<String> measures, String tie, String cloth) {
 
-    /** What she typed: the kind of gift and its measures as they stand in the fields, or the size of a cloth. */
-    public record Asked(GiftShape shape, List<String> measures, String cloth) {}
+        /** The address of the same with another tie. */
+        String with(String other) {
+            StringBuilder out = new StringBuilder("/gift?kind=" + shape.word());
+            for (int i = 0; i < shape.measures().size(); i++) {
+                out.append('&').append((char) ('a' + i)).append('=').append(encoded(measures.get(i)));
+            }
+            return out + "&tie=" + encoded(other);
+        }
 
-    /**
-     * What the page answers.
-     *
-     * @param gift as it is written; empty until every measure is there
-     */
-    public record Answer(String gift, List<Row> rows, String rule, String trouble) {
-        static final Answer NONE = new Answer("", List.of(), "", "");
+        private static String encoded(String text) {
+            return URLEncoder.encode(text, StandardCharsets.UTF_8);
+        }
     }
 
-    /** Each tie with the cloth it takes, to be chosen. */
+    /** Her gift drawn, and where on the drawing each measure is typed. */
+    public record Drawing(String svg, List<GiftDrawing.Place> places) {}
+
+    /**
+     * Each tie with the cloth it takes, to be chosen.
+     *
+     * @param isAnswer true where it comes alone, so that the drawing above it must be told too
+     */
     @PageView.Template("part/ties.jte")
-    public record Ties(Answer answer, String token) implements PageView {}
+    public record Ties(GiftTies ties, Drawing drawing, String token, boolean isAnswer) implements PageView {}
 
     /** What a cloth of hers ties. */
     @PageView.Template("part/holds.jte")
@@ -59,22 +59,19 @@ public final class GiftPage {
      * @param wished what is planned for now, in a sentence; empty where nothing is wished
      */
     @PageView.Template("gift.jte")
-    public record View(PageFrame frame, Asked asked, Answer answer, Held held, String wished) implements PageView {
-
-        public Ties ties() {
-            return new Ties(answer, frame.token());
-        }
-    }
+    public record View(PageFrame frame, Asked asked, Ties ties, Held held, String wished) implements PageView {}
 
     private final PageContext room;
+    private final TiePictures pictures;
 
-    private GiftPage(PageContext room) {
+    private GiftPage(PageContext room, TiePictures pictures) {
         this.room = room;
+        this.pictures = pictures;
     }
 
     public static void add(PageRoutes routes) {
-        routes.of(GiftPage::new)
-                .get("/", (page, context) -> context.redirect("/gift"))
+        TiePictures pictures = new TiePictures();
+        routes.of(room -> new GiftPage(room, pictures))
                 .get("/gift", GiftPage::show)
                 .post("/gift", GiftPage::choose);
     }
@@ -84,29 +81,35 @@ public final class GiftPage {
         Asked asked = new Asked(
                 GiftShape.named(PageContext.text(context, "kind")),
                 List.of(PageContext.text(context, "a"), PageContext.text(context, "b"), PageContext.text(context, "c")),
-                PageContext.text(context, "cloth"));
-        Answer answer = answer(asked, settings);
-        Held held = held(asked, settings.ruler());
-        String target = Optional.ofNullable(context.header("HX-Target")).orElse("");
-        switch (PageContext.isPart(context) ? target : "") {
-            case "ties" -> room.show(context, new Ties(answer, room.token()));
-            case "holds" -> room.show(context, held);
-            default ->
-                room.show(
-                        context,
-                        new View(
-                                room.frame(context, "What will it wrap?", "Gift"),
-                                asked,
-                                answer,
-                                held,
-                                Wished.of(room.store()).words(settings.ruler())));
+                PageContext.text(context, "tie"),
+                PageContext.text(context, "size"));
+        String target = PageContext.isPart(context)
+                ? Optional.ofNullable(context.header("HX-Target")).orElse("")
+                : "";
+        if (target.equals("holds")) {
+            room.show(context, held(asked, settings.ruler()));
+            return;
         }
+        Ties ties = ties(asked, settings, target.equals("ties"));
+        if (ties.isAnswer()) {
+            room.show(context, ties);
+            return;
+        }
+        room.show(
+                context,
+                new View(
+                        room.frame(context, "What will it wrap?", "Gift"),
+                        asked,
+                        ties,
+                        held(asked, settings.ruler()),
+                        Wished.of(room.store()).words(settings.ruler())));
     }
 
     private void choose(Context context) {
         Settings settings = room.settings();
         String gift = PageContext.field(context, "gift");
         String size = PageContext.field(context, "size");
+        Purpose before = Wished.of(room.store());
         if (!gift.isEmpty()) {
             Wished.keep(room.store(), Purpose.of(gift, PageContext.field(context, "tie"), settings.bare()));
         } else if (!size.isEmpty()) {
@@ -115,48 +118,17 @@ public final class GiftPage {
         } else {
             Wished.keep(room.store(), Purpose.NOTHING);
         }
+        if (!Wished.of(room.store()).equals(before)) {
+            Leanings.ofBefore(room.store(), before.words(settings.ruler()));
+        }
         boolean bare = room.store().stash().isEmpty();
         PageContext.go(context, bare ? "/stash" : "/cloth", "");
     }
 
-    private static Answer answer(Asked asked, Settings settings) {
-        Optional<String> text = asked.shape().text(asked.measures());
-        if (text.isEmpty()) {
-            return Answer.NONE;
-        }
-        try {
-            Gift gift = Gift.parse(text.get(), settings.bare());
-            return new Answer(text.get(), rows(gift, settings.ruler()), rule(gift, settings.ruler()), "");
-        } catch (MeasureException e) {
-            return new Answer("", List.of(), "", String.valueOf(e.getMessage()));
-        }
-    }
-
-    private static List<Row> rows(Gift gift, Ruler ruler) {
-        Tail tail = Purpose.tail(ruler);
-        List<Row> rows = new ArrayList<>();
-        for (Tie tie : Tie.suiting(gift)) {
-            Length side = tie.smallestSquare(gift, tail.usual());
-            String least = ruler.number(tie.smallestSquare(gift, tail.least()), Rounding.UP);
-            String most = ruler.write(tie.smallestSquare(gift, tail.most()), Rounding.UP);
-            String near = TradeSize.enoughFor(side)
-                    .map(trade -> ruler.write(trade.least(), Rounding.NEAREST)
-                            + (trade.trade().isEmpty() ? "" : " (" + trade.trade() + ")"))
-                    .orElse("");
-            rows.add(new Row(
-                    tie.words(),
-                    tie.trade(),
-                    ruler.write(side, Rounding.UP),
-                    least + "–" + most,
-                    near,
-                    tie.isKnotted()));
-        }
-        return rows;
-    }
-
-    private static String rule(Gift gift, Ruler ruler) {
-        Tie first = Tie.suiting(gift).get(0);
-        return PublishedRule.of(gift).sentence(gift, first, Purpose.tail(ruler).usual(), ruler);
+    private Ties ties(Asked asked, Settings settings, boolean isAnswer) {
+        GiftDrawing.Sized drawn = GiftDrawing.sized(asked.shape(), asked.shape().proportions(asked.measures(), settings));
+        GiftTies ties = GiftTies.of(asked, settings, room.store().atHand().free(Set.of()), pictures);
+        return new Ties(ties, new Drawing(drawn.svg(), drawn.places()), room.token(), isAnswer);
     }
 
     private Held held(Asked asked, Ruler ruler) {

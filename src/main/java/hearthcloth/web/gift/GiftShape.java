@@ -1,16 +1,22 @@
 package hearthcloth.web.gift;
 
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Unit;
+import hearthcloth.web.kit.Settings;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The kinds of gift the page asks for, each with the measures it needs, in the order a gift is written. */
 public enum GiftShape {
-    BOX("box", "Box", "Length, Width, Height"),
-    BOTTLE("bottle", "Bottle", "Across, Height"),
-    TWO_BOTTLES("two bottles", "Two bottles", "Across each, Height"),
-    ROUND("ball", "Something round", "Across"),
-    BOOKS("books", "Two books", "Height, Width, Thickness each"),
-    ROLL("roll", "Roll", "Across, Length");
+    BOX("box", "Box", "long 12, wide 9, high 4"),
+    BOTTLE("bottle", "Bottle", "across 3, high 12"),
+    TWO_BOTTLES("two bottles", "Two bottles", "across 3, high 12"),
+    ROUND("ball", "Ball", "across 8"),
+    BOOKS("books", "Two books", "high 9, wide 6, thick 1"),
+    ROLL("roll", "Roll", "across 3, long 14");
 
     private final String written;
     private final String words;
@@ -26,8 +32,45 @@ public enum GiftShape {
         return words;
     }
 
+    /** What each measure is called. */
     public List<String> measures() {
-        return List.of(measures.split(", "));
+        return parts(0);
+    }
+
+    /** Proportions to draw it in while a measure is not known: those of something common (no source). */
+    List<Double> usual() {
+        return parts(1).stream().map(Double::valueOf).toList();
+    }
+
+    /** As she typed them, in inches; what is not there or cannot be read in the usual proportion to the first that can. */
+    List<Double> proportions(List<String> given, Settings settings) {
+        List<Double> usual = usual();
+        List<Optional<Double>> read = new ArrayList<>();
+        for (int i = 0; i < usual.size(); i++) {
+            read.add(inches(i < given.size() ? given.get(i) : "", settings));
+        }
+        double share = 1;
+        for (int i = usual.size() - 1; i >= 0; i--) {
+            share = read.get(i).isPresent() ? read.get(i).get() / usual.get(i) : share;
+        }
+        List<Double> all = new ArrayList<>();
+        for (int i = 0; i < usual.size(); i++) {
+            all.add(read.get(i).orElse(usual.get(i) * share));
+        }
+        return all;
+    }
+
+    private static Optional<Double> inches(String written, Settings settings) {
+        try {
+            double inches = written.isBlank() ? 0 : Measures.length(written, settings.bare()).in(Unit.INCH);
+            return Optional.of(inches).filter(one -> one > 0);
+        } catch (MeasureException e) {
+            return Optional.empty();
+        }
+    }
+
+    private List<String> parts(int which) {
+        return Stream.of(measures.split(", ")).map(one -> one.split(" ")[which]).toList();
     }
 
     /** In an address: {@code two-bottles}. */

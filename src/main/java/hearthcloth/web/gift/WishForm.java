@@ -6,7 +6,6 @@ import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Wish;
-import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import hearthcloth.words.BadInputException;
@@ -82,15 +81,14 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
         store.set("wish.slack", slack);
     }
 
-    /** True where the stash decides everything. */
-    public boolean isOpen() {
-        return hearth.isEmpty()
-                && bars.isEmpty()
-                && rounds.isEmpty()
-                && order.isEmpty()
-                && fabrics.isEmpty()
-                && show.isEmpty()
-                && slack.isEmpty();
+    /** The same with another fabric to show once tied. */
+    public WishForm showing(String fabric) {
+        return new WishForm(hearth, bars, rounds, order, fabrics, fabric, slack);
+    }
+
+    /** The same of any fabrics. */
+    public WishForm ofAny() {
+        return new WishForm(hearth, bars, rounds, order, List.of(), show, slack);
     }
 
     /**
@@ -160,10 +158,5 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
             }
         }
         return Order.ROUND;
-    }
-
-    /** True where this fabric is among those wished. */
-    public boolean has(Fabric fabric) {
-        return fabrics.contains(fabric.name());
     }
 }

@@ -32,9 +32,4 @@ public record WishView(String wished, WishForm form, PatchworkForm patchwork, Ti
                 is && trouble.isEmpty() ? form.slack(usual).sentence(usual.ruler()) : "");
         return new WishView(wished.words(usual.ruler()), form, PatchworkForm.of(store), tied, trouble);
     }
-
-    /** Whether the stash decides everything. */
-    public boolean isOpen() {
-        return form.isOpen() && patchwork.way().isEmpty();
-    }
 }

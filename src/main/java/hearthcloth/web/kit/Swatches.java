@@ -35,6 +35,11 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
                                 one.name().equals(fabric) && FabricTile.of(one).isPresent());
     }
 
+    /** What a part of this fabric is filled with: its tile where it has one, else its colour. */
+    public String fill(Fabric fabric) {
+        return isFigured(fabric.name()) ? "url(#" + id(fabric.name()) + ")" : fabric.colour().hex();
+    }
+
     /** The tile's id; the same for a fabric in every drawing of a page, since the tile is the same too. */
     public static String id(String fabric) {
         return "weave-" + HexFormat.of().formatHex(fabric.getBytes(StandardCharsets.UTF_8));

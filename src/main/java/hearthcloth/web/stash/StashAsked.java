@@ -44,11 +44,6 @@ public record StashAsked(String text, String fabric, String least, int page) {
         return address(name, 1);
     }
 
-    /** The address of this. */
-    public String here() {
-        return address(fabric, page);
-    }
-
     private String address(String name, int at) {
         StringBuilder out = new StringBuilder("/stash");
         append(out, "text", text);

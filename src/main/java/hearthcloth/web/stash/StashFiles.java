@@ -51,7 +51,7 @@ final class StashFiles {
         StashFile.Reading reading =
                 StashFile.read(text, Optional.of(room.settings().bare()));
         if (reading instanceof StashFile.Faulty faulty) {
-            StashScreen.Draft draft = new StashScreen.Draft("", StashHeard.NOTHING, "", faulty.lines(SHOWN_PROBLEMS));
+            StashScreen.Draft draft = new StashScreen.Draft("", StashHeard.NOTHING, faulty.lines(SHOWN_PROBLEMS));
             new StashScreen(room)
                     .show(
                             context.status(422),

@@ -10,6 +10,8 @@ import hearthcloth.store.Store;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -31,6 +33,9 @@ public record StashHeard(
     static StashHeard of(String line, Store store, Ruler ruler, boolean entered) {
         if (line.isEmpty()) {
             return NOTHING;
+        }
+        if (line.strip().contains("\n")) {
+            return many(line, ruler, entered);
         }
         SpokenLine said = SpokenPieces.hear(line, ruler.unit());
         if (said instanceof SpokenLine.Unclear unclear) {
@@ -60,5 +65,28 @@ public record StashHeard(
                                 + StashView.about(fabric) + "."
                         : "",
                 false);
+    }
+
+    /** Of many lines: how many pieces they are, and the first that is unclear. */
+    private static StashHeard many(String text, Ruler ruler, boolean entered) {
+        List<SpokenPieces> heard = new ArrayList<>();
+        List<String> unclear = new ArrayList<>();
+        for (String line : text.lines().filter(one -> !one.isBlank()).toList()) {
+            SpokenLine said = SpokenPieces.hear(line, ruler.unit());
+            if (said instanceof SpokenPieces pieces) {
+                heard.add(pieces);
+            } else if (said instanceof SpokenLine.Unclear wrong) {
+                unclear.add("“" + line.strip() + "”: " + wrong.sentence() + ".");
+            }
+        }
+        int pieces = heard.stream().mapToInt(SpokenPieces::count).sum();
+        long fabrics = heard.stream().map(SpokenPieces::name).distinct().count();
+        String words = StashView.pieces(pieces) + " of " + fabrics + (fabrics == 1 ? " fabric" : " fabrics");
+        String about = unclear.isEmpty()
+                ? ""
+                : unclear.size() == 1
+                        ? "One line is unclear. " + unclear.get(0)
+                        : unclear.size() + " lines are unclear; the first: " + unclear.get(0);
+        return new StashHeard(Optional.empty(), "", pieces == 0 ? about : words, pieces == 0 ? "" : about, "", entered);
     }
 }

@@ -12,17 +12,23 @@ import hearthcloth.store.StashBook;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** "What have you got?": pieces said in a line, many lines or fields; shown to scale; every change undone. */
+/** "What have you got?": pieces said in a line, many lines or fields; on a table to scale; every change undone. */
 public final class StashPage {
 
     /** A page of text, not a book: lines pasted at once. */
     private static final int MOST_LINES = 2_000;
+
+    /** The page with fields to fill in and files to bring. */
+    @PageView.Template("stash-ways.jte")
+    public record Ways(PageFrame frame) implements PageView {}
 
     private final PageContext room;
     private final StashScreen screen;
@@ -35,10 +41,15 @@ public final class StashPage {
     public static void add(PageRoutes routes) {
         routes.of(StashPage::new)
                 .get("/stash", StashPage::show)
+                .get(
+                        "/stash/ways",
+                        (page, context) -> page.room.show(
+                                context, new Ways(page.room.frame(context, "Fields and files", "Stash"))))
                 .get("/stash/heard", StashPage::hear)
                 .post("/stash/line", StashPage::line)
-                .post("/stash/lines", StashPage::lines)
                 .post("/stash/fields", StashPage::fields)
+                .post("/stash/chosen", StashPage::chosen)
+                .post("/stash/look", StashPage::look)
                 .post("/stash/undo", (page, context) -> page.turn(context, false))
                 .post("/stash/redo", (page, context) -> page.turn(context, true));
         StashFiles.add(routes);
@@ -70,35 +81,14 @@ public final class StashPage {
         room.show(context, heard);
     }
 
+    /** One line or many: what is understood comes in as one change, the rest stays in the box with what is unclear. */
     private void line(Context context) {
-        String line = PageContext.field(context, "line");
-        SpokenLine said = SpokenPieces.hear(line, room.settings().bare());
-        if (said instanceof SpokenPieces pieces) {
-            answer(context, kept(pieces), true);
-            return;
-        }
-        StashHeard heard = StashHeard.of(
-                line.isEmpty() ? " " : line, room.store(), room.settings().ruler(), true);
-        context.status(422);
-        if (PageContext.isPart(context)) {
-            context.header("HX-Retarget", "#heard").header("HX-Reswap", "innerHTML");
-            room.show(context, heard);
-        } else {
-            screen.show(context, screen.whole(), new StashScreen.Draft(line, heard, "", List.of()), "");
-        }
-    }
-
-    private void lines(Context context) {
-        String text = Optional.ofNullable(context.formParam("lines")).orElse("");
+        String text = Optional.ofNullable(context.formParam("line")).orElse("").strip();
         List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
         if (lines.size() > MOST_LINES) {
             String many = "These are " + lines.size() + " lines; " + MOST_LINES
                     + " are taken at once. A CSV file takes more.";
-            screen.show(
-                    context.status(422),
-                    screen.whole(),
-                    new StashScreen.Draft("", StashHeard.NOTHING, text, List.of(many)),
-                    "");
+            unclear(context, new StashScreen.Draft(text, StashHeard.NOTHING, List.of(many)), "");
             return;
         }
         List<SpokenPieces> heard = new ArrayList<>();
@@ -113,18 +103,58 @@ public final class StashPage {
                 wrong.add("“" + line.strip() + "”: " + unclear.sentence() + ".");
             }
         }
+        String said = heard.isEmpty() ? "" : kept(label(heard), heard);
+        if (wrong.isEmpty() && !lines.isEmpty()) {
+            answer(context, said, Optional.of(StashScreen.Draft.NONE));
+            return;
+        }
+        String rest = String.join("\n", left);
+        StashHeard about = StashHeard.of(
+                rest.isEmpty() ? " " : rest, room.store(), room.settings().ruler(), true);
+        unclear(context, new StashScreen.Draft(rest, about, lines.size() > 1 ? wrong : List.of()), said);
+    }
+
+    private static String label(List<SpokenPieces> heard) {
         int come = heard.stream().mapToInt(SpokenPieces::count).sum();
-        String said = come == 0 ? "" : kept("add " + StashView.pieces(come), heard);
-        if (wrong.isEmpty()) {
-            PageContext.go(context, "/stash", said.isEmpty() ? "There was nothing in the box." : said);
+        return heard.size() == 1 ? "add " + come + " of " + heard.get(0).name() : "add " + StashView.pieces(come);
+    }
+
+    private void unclear(Context context, StashScreen.Draft draft, String said) {
+        context.status(422);
+        if (PageContext.isPart(context)) {
+            screen.showChanged(context, said, Optional.of(draft));
         } else {
-            StashScreen.Draft draft = new StashScreen.Draft("", StashHeard.NOTHING, String.join("\n", left), wrong);
-            screen.show(context.status(422), screen.whole(), draft, said);
+            screen.show(context, screen.whole(), draft, said);
         }
     }
 
+    /** What she does with the pieces she chose on the table. */
+    private void chosen(Context context) {
+        ChosenPieces chosen = new ChosenPieces(room, context);
+        if (chosen.isEmpty()) {
+            answer(context, "Choose pieces on the table first.", Optional.empty());
+            return;
+        }
+        switch (PageContext.field(context, "do")) {
+            case "keep" -> answer(context, chosen.keep(true), Optional.empty());
+            case "back" -> answer(context, chosen.keep(false), Optional.empty());
+            case "use" -> answer(context, chosen.useUp(), Optional.empty());
+            case "first" -> {
+                chosen.useFirst();
+                PageContext.go(context, "/cloth", "");
+            }
+            default -> PageContext.go(context, chosen.page(), "");
+        }
+    }
+
+    private void look(Context context) {
+        TableLook.keep(context, room.store());
+        answer(context, "", Optional.empty());
+    }
+
     private void fields(Context context) {
-        answer(context, kept(fromFields(context)), false);
+        SpokenPieces fromFields = fromFields(context);
+        answer(context, kept(label(List.of(fromFields)), List.of(fromFields)), Optional.empty());
     }
 
     /** Numbered and kept as one change, so that two devices that add at once get numbers of their own. */
@@ -134,10 +164,6 @@ public final class StashPage {
             heard.forEach(arrivals::add);
             return intake().keep(label, arrivals);
         });
-    }
-
-    private String kept(SpokenPieces pieces) {
-        return kept("add " + pieces.count() + " of " + pieces.name(), List.of(pieces));
     }
 
     private SpokenPieces fromFields(Context context) {
@@ -181,12 +207,12 @@ public final class StashPage {
                 context,
                 done.map(label -> (again ? "Redone: " : "Undone: ") + label + ".")
                         .orElse(again ? "There is nothing to do again." : "There is nothing to undo."),
-                false);
+                Optional.empty());
     }
 
-    private void answer(Context context, String said, boolean clear) {
+    private void answer(Context context, String said, Optional<StashScreen.Draft> line) {
         if (PageContext.isPart(context)) {
-            screen.showChanged(context, said, clear);
+            screen.showChanged(context, said, line);
         } else {
             PageContext.go(context, "/stash", said);
         }

@@ -4,37 +4,36 @@ import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.web.kit.Ways;
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Optional;
 
 /** The whole stash page, with what she wrote still in its boxes. */
 public final class StashScreen {
 
+    private static final String TITLE = "What have you got?";
+
     /**
      * What stands in the boxes when the page is shown again: nothing she wrote is lost.
      *
-     * @param line in the line box
-     * @param lines in the box for many
-     * @param wrong what is unclear about them, a sentence for each
+     * @param line in the line box, which may be many lines
+     * @param wrong what is unclear about them or about a file, a sentence for each
      */
-    public record Draft(String line, StashHeard heard, String lines, List<String> wrong) {
-        static final Draft NONE = new Draft("", StashHeard.NOTHING, "", List.of());
+    public record Draft(String line, StashHeard heard, List<String> wrong) {
+        static final Draft NONE = new Draft("", StashHeard.NOTHING, List.of());
     }
 
     /** The whole page. */
     @PageView.Template("stash.jte")
-    public record View(PageFrame frame, StashView stash, Draft draft, List<BegunPhoto> begun) implements PageView {
+    public record View(PageFrame frame, StashView stash, Draft draft) implements PageView {
 
         public Line line() {
             return new Line(draft.line(), frame.settings().ruler().isMetric(), false);
         }
 
-        public BegunPhoto.Form photographs() {
-            return new BegunPhoto.Form(frame, begun);
-        }
-
         public Body body() {
-            return new Body(stash, frame.token(), frame.example());
+            return new Body(stash, frame.title(), frame.token(), frame.example());
         }
     }
 
@@ -48,11 +47,20 @@ public final class StashScreen {
     public record Line(String words, boolean isMetric, boolean isAnswer) {}
 
     /**
-     * All below the boxes: undo, filter and what was found.
+     * All above the add bar: heading, table, what is done with what is chosen.
      *
      * @param isExample true while the example lies in the workroom
      */
-    public record Body(StashView stash, String token, boolean isExample) {}
+    public record Body(StashView stash, String title, String token, boolean isExample) {
+
+        public Ways ways() {
+            return new Ways(token, true, !isExample);
+        }
+
+        public Found found() {
+            return new Found(stash, false);
+        }
+    }
 
     /**
      * What is like what she looks for.
@@ -65,10 +73,10 @@ public final class StashScreen {
     /**
      * The stash after a change.
      *
-     * @param isLineDone true where the box for a line is to be emptied
+     * @param line what now stands in the line box; empty where it is left as it is
      */
     @PageView.Template("part/stash-changed.jte")
-    public record Changed(Body body, String said, boolean isLineDone, boolean isMetric) implements PageView {}
+    public record Changed(Body body, String said, Optional<Draft> line, boolean isMetric) implements PageView {}
 
     private final PageContext room;
 
@@ -78,19 +86,17 @@ public final class StashScreen {
 
     /** The whole page, with what she wrote still in its boxes. */
     void show(Context context, StashView view, Draft draft, String said) {
-        PageFrame frame = room.frame(context, "What have you got?", "Stash").saying(said, "/stash");
-        room.show(
-                context,
-                new View(frame, view, draft, BegunPhoto.all(room.store().photographs())));
+        PageFrame frame = room.frame(context, TITLE, "Stash").saying(said, "/stash");
+        room.show(context, new View(frame, view, draft));
     }
 
-    /** The stash after a change, as a part of the page. */
-    void showChanged(Context context, String said, boolean isLineDone) {
+    /** The stash after a change, as a part of the page; with what is to stand in the line box, where that changes. */
+    void showChanged(Context context, String said, Optional<Draft> line) {
         boolean example = room.store().setting(ExampleMark.SETTING).isPresent();
-        Body body = new Body(whole(), room.token(), example);
+        Body body = new Body(whole(), TITLE, room.token(), example);
         room.show(
                 context,
-                new Changed(body, said, isLineDone, room.settings().ruler().isMetric()));
+                new Changed(body, said, line, room.settings().ruler().isMetric()));
     }
 
     StashView whole() {

@@ -11,10 +11,10 @@ import hearthcloth.stash.Lot;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
+import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PieceDrawing;
+import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -24,45 +24,29 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The stash as the page shows it: some lots of it drawn to scale, all fabrics with their totals.
+ * The stash as the page shows it: some lots of it on the table to scale, all fabrics with their totals.
  *
  * @param pages how many there are; one page shows as many lots as are drawn at once
  * @param trouble with what was asked; empty where there is none
+ * @param isWished true where she said what the next cloth is for
  */
 public record StashView(
         StashAsked asked,
-        List<Group> groups,
+        StashTable table,
         List<Total> totals,
         String summary,
         int pages,
         String undo,
         String redo,
         String trouble,
+        boolean isWished,
         boolean isEmpty) {
 
     /** So many lots are drawn on one page. */
     static final int LOTS = 120;
 
-    private static final double LONGEST_PIXELS = 240;
-
-    /**
-     * Pieces alike, drawn once.
-     *
-     * @param held what holds some of them back from new cloths; empty where nothing does
-     */
-    public record Shown(
-            String id, String size, int count, String numbers, String words, String held, PieceDrawing drawn) {}
-
-    /** Lots of one fabric beside each other. */
-    public record Group(String fabric, String about, String total, String change, List<Shown> lots) {}
-
     /** What there is of one fabric, whatever is asked. */
     public record Total(String fabric, PieceDrawing swatch, int pieces, String area, String href, boolean chosen) {}
-
-    /** This page's address, to stand in another one. */
-    public String back() {
-        return URLEncoder.encode(asked.here(), StandardCharsets.UTF_8);
-    }
 
     static StashView of(Store store, StashAsked asked, Ruler ruler) {
         StashAtHand heap = store.atHand();
@@ -76,13 +60,14 @@ public record StashView(
         List<Lot> here = lots.subList((page - 1) * LOTS, Math.min(lots.size(), page * LOTS));
         return new StashView(
                 new StashAsked(asked.text(), asked.fabric(), asked.least(), page),
-                groups(here, found, heap, across, ruler),
+                StashTable.of(here, heap, across, TableLook.of(store), ruler),
                 totals(stash, asked, across, ruler),
                 summary(stash, found, asked, ruler),
                 pages,
                 store.stash().undoable().orElse(""),
                 store.stash().redoable().orElse(""),
                 trouble,
+                !Wished.of(store).equals(Purpose.NOTHING),
                 stash.pieces().isEmpty());
     }
 
@@ -110,56 +95,6 @@ public record StashView(
                 .thenComparing(lot -> lot.first().fabric().name())
                 .thenComparing(lot -> -lot.first().areaMm2()));
         return sorted;
-    }
-
-    private static List<Group> groups(
-            List<Lot> lots, List<Piece> found, StashAtHand heap, Map<String, Length> across, Ruler ruler) {
-        double scale = PieceDrawing.scale(longest(found), LONGEST_PIXELS);
-        Map<String, double[]> sums = sums(found);
-        Map<Fabric, List<Shown>> groups = new LinkedHashMap<>();
-        for (Lot lot : lots) {
-            Fabric fabric = lot.first().fabric();
-            groups.computeIfAbsent(fabric, key -> new ArrayList<>()).add(shown(lot, heap, scale, across, ruler));
-        }
-        List<Group> out = new ArrayList<>();
-        groups.forEach((fabric, shown) -> {
-            double[] sum = sums.getOrDefault(fabric.name(), new double[2]);
-            out.add(new Group(
-                    fabric.name(),
-                    about(fabric),
-                    pieces((int) sum[0]) + ", " + area(sum[1], ruler),
-                    "/stash/fabric?name=" + URLEncoder.encode(fabric.name(), StandardCharsets.UTF_8),
-                    shown));
-        });
-        return out;
-    }
-
-    private static Length longest(List<Piece> pieces) {
-        Length longest = Length.ZERO;
-        for (Piece piece : pieces) {
-            longest = longest.max(piece.size().width()).max(piece.size().height());
-        }
-        return longest;
-    }
-
-    private static Shown shown(Lot lot, StashAtHand heap, double scale, Map<String, Length> across, Ruler ruler) {
-        String id = lot.first().id();
-        String size = ruler.write(lot.size(), Rounding.NEAREST);
-        String washed = washed(lot.first().washed());
-        String held = heap.held(lot.pieces());
-        return new Shown(
-                id,
-                size,
-                lot.count(),
-                lot.numbers(),
-                (lot.count() == 1 ? "" : lot.count() + " of ")
-                        + size
-                        + (washed.isEmpty() ? "" : ", " + washed)
-                        + (lot.count() == 1 ? ", number " : ", numbers ")
-                        + lot.numbers()
-                        + (held.isEmpty() ? "" : ", " + held),
-                held,
-                PieceDrawing.of(lot.size(), lot.first().fabric(), lot.count(), scale, across, "w" + id));
     }
 
     public static String washed(Piece.Washed washed) {

@@ -35,11 +35,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the planner chooses where the wish is silent, on stashes whose answer is known by construction. */
-class ChoiceTest {
+public class ChoiceTest {
 
     private static final int CLOTHS = 8;
 
-    static Wish wish(Optional<Size> size) {
+    public static Wish wish(Optional<Size> size) {
         return new Wish(
                 new Wish.Target(size, false),
                 Wish.Shape.open(),

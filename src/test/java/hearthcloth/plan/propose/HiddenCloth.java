@@ -21,16 +21,16 @@ import java.util.Random;
  * A stash whose answer is known by construction: every patch of a cloth, cut out, among scraps. The cloth can be made again
  * without a join or a cut.
  */
-record HiddenCloth(Stash stash, Size finished) {
+public record HiddenCloth(Stash stash, Size finished) {
 
     /** How its bar widths change; by the round, the cloth is a square. */
-    enum Widths {
+    public enum Widths {
         BY_ROUND,
         BY_PAIR,
         BY_BAR
     }
 
-    static HiddenCloth of(Random random, Order order, Widths change) {
+    public static HiddenCloth of(Random random, Order order, Widths change) {
         while (true) {
             Layout layout = layout(random, order, change);
             if (LayoutCandidate.isWell(layout.hearth(), layout.finished())) {

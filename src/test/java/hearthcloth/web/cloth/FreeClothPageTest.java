@@ -34,7 +34,7 @@ class FreeClothPageTest {
         do {
             found = visit.page("/proposals");
         } while (!found.contains("Take this one"));
-        assertThat(found).contains(" patches; ").doesNotContain("joins");
+        assertThat(found).contains(" patches · ").doesNotContain("joins");
         String name = found("name=\"name\" value=\"(\\w+)\"", found);
         id = Visit.onward(visit.post("/proposals/open", "name", name)).replaceFirst(".*/", "");
     }

@@ -99,8 +99,8 @@ class BeyondMeasureTest {
 
     @Test
     void a_form_of_untold_length_is_read_up_to_its_limit_only() throws IOException {
-        byte[] head = ("token=" + visit.token() + "&lines=").getBytes(java.nio.charset.StandardCharsets.UTF_8);
-        assertThat(untold("/stash/lines", "application/x-www-form-urlencoded", head, 3 << 20))
+        byte[] head = ("token=" + visit.token() + "&line=").getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        assertThat(untold("/stash/line", "application/x-www-form-urlencoded", head, 3 << 20))
                 .startsWith("HTTP/1.1 413")
                 .contains("That is more than 2 MB");
         assertThat(visit.page("/stash")).doesNotContain("xxxx");
@@ -118,19 +118,19 @@ class BeyondMeasureTest {
 
     @Test
     void many_large_forms_at_once_are_refused_without_a_500() {
-        byte[] head = ("token=" + visit.token() + "&lines=").getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        byte[] head = ("token=" + visit.token() + "&line=").getBytes(java.nio.charset.StandardCharsets.UTF_8);
         List<CompletableFuture<String>> answers = new ArrayList<>();
         for (int i = 0; i < 16; i++) {
             answers.add(CompletableFuture.supplyAsync(() -> {
                 try {
-                    return untold("/stash/lines", "application/x-www-form-urlencoded", head, 3 << 20);
+                    return untold("/stash/line", "application/x-www-form-urlencoded", head, 3 << 20);
                 } catch (IOException e) {
                     throw new java.io.UncheckedIOException(e);
                 }
             }));
         }
         assertThat(answers).allSatisfy(answer -> assertThat(answer.join()).startsWith("HTTP/1.1 413"));
-        assertThat(visit.page("/stash")).contains("Nothing is laid out yet");
+        assertThat(visit.page("/stash")).contains("Your table is empty");
     }
 
     @Test
@@ -139,9 +139,9 @@ class BeyondMeasureTest {
         assertThat(untold("/archive", "multipart/form-data", form, 0)).startsWith("HTTP/1.1 400");
         assertThat(untold("/archive", Multipart.TYPE, java.util.Arrays.copyOf(form, 70), 0))
                 .startsWith("HTTP/1.1 4");
-        assertThat(untold("/stash/lines", "application/x-www-form-urlencoded; charset=kelp", form, 0))
+        assertThat(untold("/stash/line", "application/x-www-form-urlencoded; charset=kelp", form, 0))
                 .startsWith("HTTP/1.1 4");
-        assertThat(untold("/stash/lines", "kelp", form, 0)).startsWith("HTTP/1.1 4");
+        assertThat(untold("/stash/line", "kelp", form, 0)).startsWith("HTTP/1.1 4");
     }
 
     /** An archive that unfolds to a hundred megabytes of a stash that is none. */
@@ -184,6 +184,6 @@ class BeyondMeasureTest {
             assertThat(answer.statusCode()).isIn(400, 422);
             assertThat(answer.body()).doesNotContain("Exception", "at java");
         }
-        assertThat(visit.page("/stash")).contains("Nothing is laid out yet");
+        assertThat(visit.page("/stash")).contains("Your table is empty");
     }
 }

@@ -27,7 +27,7 @@ class StashPageTest extends StashVisit {
         HttpResponse<String> page = get("/stash");
 
         assertThat(page.statusCode()).isEqualTo(200);
-        assertThat(page.body()).contains("Nothing is laid out yet", "action=\"/example\"", "What have you got?");
+        assertThat(page.body()).contains("Your table is empty", "action=\"/example\"", "What have you got?");
     }
 
     @Test
@@ -43,7 +43,7 @@ class StashPageTest extends StashVisit {
             assertThat(piece.size()).isEqualTo(inches(4, 8));
             assertThat(piece.fabric().name()).isEqualTo("green print");
         });
-        assertThat(get("/stash").body()).contains("12 pieces, 384 sq in", "1–12", "add 12 of green print");
+        assertThat(get("/stash").body()).contains("12 pieces, 384 sq in", "1–12", "×12", "add 12 of green print");
     }
 
     @Test
@@ -51,14 +51,14 @@ class StashPageTest extends StashVisit {
         HttpResponse<String> answer = post("/stash/line", "line", "12 green <print>");
 
         assertThat(answer.statusCode()).isEqualTo(422);
-        assertThat(answer.body()).contains("value=\"12 green &lt;print", "How large is it?");
+        assertThat(answer.body()).contains(">12 green &lt;print", "How large is it?");
         assertThat(pieces()).isEmpty();
     }
 
     @Test
     void of_many_lines_the_clear_ones_are_added_and_the_others_stay() throws Exception {
         HttpResponse<String> answer =
-                post("/stash/lines", "lines", "3 oat 4 x 8\n\nblue something\r\n2 moss 6 in square\n5 in of nothing");
+                post("/stash/line", "line", "3 oat 4 x 8\n\nblue something\r\n2 moss 6 in square\n5 in of nothing");
 
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(pieces()).hasSize(5);
@@ -69,7 +69,7 @@ class StashPageTest extends StashVisit {
 
     @Test
     void no_count_makes_the_stash_larger_than_it_may_be() throws Exception {
-        HttpResponse<String> answer = post("/stash/lines", "lines", "20000 oat 4 x 8\n".repeat(50));
+        HttpResponse<String> answer = post("/stash/line", "line", "20000 oat 4 x 8\n".repeat(50));
 
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("would pass 20000 pieces");
@@ -151,7 +151,7 @@ class StashPageTest extends StashVisit {
 
     @Test
     void filters_find_by_name_number_and_least_size_and_keep_the_totals() throws Exception {
-        post("/stash/lines", "lines", "3 oat 4 x 8\n2 moss 12 x 5\nmoss 2 x 2");
+        post("/stash/line", "line", "3 oat 4 x 8\n2 moss 12 x 5\nmoss 2 x 2");
 
         assertThat(get("/stash?text=MOS").body()).contains("3 of 6 pieces");
         assertThat(get("/stash?least=10+x+4").body()).contains("2 of 6 pieces");

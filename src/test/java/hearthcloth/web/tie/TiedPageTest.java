@@ -139,20 +139,21 @@ class TiedPageTest {
     @Test
     void the_gift_page_leads_to_each_tie() {
         assertThat(visit.page("/gift?kind=box&a=12&b=9&c=4"))
-                .contains("/tie/four-corner-tie?gift=box 12 x 9 x 4", "/tie/flat-wrap?gift=");
+                .contains("/tie/four-corner-tie?gift=box+12+x+9+x+4", "tie=flat+wrap");
+        assertThat(visit.page("/gift?kind=box&a=12&b=9&c=4&tie=flat+wrap")).contains("/tie/flat-wrap?gift=");
         assertThat(visit.page("/tie/flat-wrap?gift=box%2012%20x%209%20x%204")).contains("12 × 9 × 4 in");
     }
 
     @Test
     void a_fabric_can_be_wished_to_the_outside() {
-        assertThat(visit.page("/cloth")).contains("Put where it shows once tied");
-        visit.post("/proposals", "show", "Kelp linen");
-        assertThat(visit.page("/cloth")).contains("value=\"Kelp linen\" selected");
+        assertThat(visit.page("/cloth")).contains("Shows when tied Kelp linen");
+        visit.post("/wishes", "what", "show", "value", "Kelp linen");
+        assertThat(visit.page("/cloth")).contains("Take back: shows: Kelp linen");
         String found;
         do {
             found = visit.page("/proposals");
-        } while (!found.contains("Take this one") || found.contains("class=\"row progress\""));
+        } while (!found.contains("Take this one") || found.contains("class=\"progress\""));
         assertThat(found).containsPattern("Kelp linen: \\d+ % of what shows once tied");
-        visit.post("/proposals", "show", "");
+        visit.post("/wishes", "do", "less", "what", "show", "value", "Kelp linen");
     }
 }

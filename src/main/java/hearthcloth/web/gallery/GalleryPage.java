@@ -1,0 +1,263 @@
+package hearthcloth.web.gallery;
+
+import hearthcloth.measure.MeasureException;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.Store;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.web.cloth.ClothCard;
+import hearthcloth.web.cloth.NewCloth;
+import hearthcloth.web.gift.FirstUse;
+import hearthcloth.web.gift.GiftDrawing;
+import hearthcloth.web.gift.Leanings;
+import hearthcloth.web.gift.MeasuredSeams;
+import hearthcloth.web.gift.PatchworkForm;
+import hearthcloth.web.gift.WishForm;
+import hearthcloth.web.gift.WishView;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.ErrorPages;
+import hearthcloth.web.kit.ExampleMark;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
+import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.Usual;
+import hearthcloth.work.Purpose;
+import hearthcloth.work.StashAtHand;
+import io.javalin.http.Context;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What her heap can make: four cloths flat and tied beside each other, more on demand, wishes as chips. */
+public final class GalleryPage {
+
+    /** On one page, and looked for at most. */
+    private static final int AT_ONCE = 4;
+
+    private static final int PROPOSALS = 8;
+
+    /** Where an order is wished, more is looked at, so that there is something to put in it. */
+    private static final int WITH_ORDER = 12;
+
+    /** The setting that names cloths whose pieces may be taken all the same, one a line. */
+    private static final String ALSO = "wish.also";
+
+    /**
+     * What she wishes.
+     *
+     * @param drawn the gift, small, as SVG; empty where there is none
+     */
+    public record Wishes(WishView view, WishChips chips, String drawn) {}
+
+    /**
+     * What she has to plan from.
+     *
+     * @param tiles the fabrics' figures, as SVG
+     * @param held what a new cloth is not planned from
+     */
+    public record Heap(String tiles, boolean isEmpty, HeldBack held) {}
+
+    /**
+     * The page.
+     *
+     * @param kept the cloths she has already
+     */
+    @PageView.Template("gallery.jte")
+    public record View(PageFrame frame, Wishes wishes, Heap heap, ProposalCards.View proposals, ClothCard.Choice kept)
+            implements PageView {}
+
+    /** All that were found, to one scale. */
+    @PageView.Template("proposals-beside.jte")
+    public record Beside(PageFrame frame, List<ProposalCards.Card> cards) implements PageView {}
+
+    private final PageContext room;
+    private final ProposalSearches searches;
+
+    private GalleryPage(PageContext room, ProposalSearches searches) {
+        this.room = room;
+        this.searches = searches;
+    }
+
+    public static void add(PageRoutes routes) {
+        ProposalSearches searches = new ProposalSearches();
+        routes.of(room -> new GalleryPage(room, searches))
+                .get("/cloth", GalleryPage::show)
+                .get("/proposals/beside", GalleryPage::beside)
+                .get("/proposals", (page, context) -> page.room.show(context, page.shown(context)))
+                .post("/proposals", GalleryPage::look)
+                .post("/proposals/stop", GalleryPage::stop)
+                .post("/proposals/open", GalleryPage::open)
+                .post("/wishes", GalleryPage::wish);
+    }
+
+    private Store store() {
+        return room.store();
+    }
+
+    private void show(Context context) {
+        StashAtHand heap = store().atHand();
+        Purpose wished = Wished.of(store());
+        Stash free = heap.free(also());
+        Leanings lean = leanings();
+        Stash stash = lean.from(free);
+        WishForm form = WishForm.of(store());
+        Usual usual = usual();
+        String trouble = stash.pieces().isEmpty() ? "" : begun(stash, wished, lean, usual);
+        Swatches swatches = new Swatches(free.fabrics(), store().swatches().across());
+        StringBuilder tiles = new StringBuilder();
+        swatches.tiles(tiles);
+        WishChips chips = WishChips.of(
+                new WishChips.Asked(
+                        lean, form, first(stash), free, room.settings().ruler(), wished.thing().isPresent(),
+                        waiting()),
+                stash,
+                swatches,
+                searches.of(store()).map(search -> search.plans().values()).orElse(List.of()));
+        room.show(
+                context,
+                new View(
+                        room.frame(context, "What your heap can make", "Cloth"),
+                        new Wishes(
+                                WishView.of(store(), wished, usual, trouble), chips, GiftDrawing.of(wished.gift())),
+                        new Heap(tiles.toString(), heap.stash().pieces().isEmpty(), HeldBack.of(heap, also())),
+                        shown(context),
+                        new ClothCard.Choice(ClothCard.all(room, store().cloths().all()), "/cloth/")));
+    }
+
+    /** Begins to look; wishes that cannot be used any more, since her ruler or her seam is another now, are said instead. */
+    private String begun(Stash stash, Purpose wished, Leanings lean, Usual usual) {
+        WishForm form = lean.in(WishForm.of(store()), stash, room.settings().ruler().isMetric());
+        Stash first = first(stash);
+        ProposalOrder order = new ProposalOrder(
+                lean.kind(), first.pieces().stream().map(Piece::id).collect(Collectors.toSet()), lean.isQuick());
+        try {
+            searches.begin(
+                    store(),
+                    new ProposalSearch.Question(
+                            stash,
+                            form.wish(wished, usual, stash, order.isOpen() ? PROPOSALS : WITH_ORDER),
+                            PatchworkForm.of(store()).patchwork(form),
+                            first,
+                            order));
+            return "";
+        } catch (MeasureException e) {
+            return ErrorPages.upright(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private Usual usual() {
+        return MeasuredSeams.of(store()).usual(room.settings());
+    }
+
+    /** What was wished for an earlier gift waits until she says whether it still holds. */
+    private Optional<String> waiting() {
+        return Leanings.waiting(store()).filter(before -> !Leanings.of(store()).isOpen());
+    }
+
+    private Leanings leanings() {
+        return waiting().isPresent() ? Leanings.NONE : Leanings.of(store());
+    }
+
+    private Stash first(Stash stash) {
+        return FirstUse.of(store(), stash);
+    }
+
+    /** The cloths whose pieces she allows a new one to take all the same. */
+    private Set<String> also() {
+        return store()
+                .setting(ALSO)
+                .map(text -> Set.copyOf(Arrays.asList(text.split("\n"))))
+                .orElse(Set.of());
+    }
+
+    /** A wish set or taken back. */
+    private void wish(Context context) {
+        String of = PageContext.text(context, "of");
+        String what = of.isEmpty() ? PageContext.field(context, "what") : of;
+        String value = PageContext.field(context, "value");
+        boolean isAway = PageContext.field(context, "do").equals("less");
+        if (what.equals("before")) {
+            Leanings.settle(store(), value.equals("keep"));
+        } else if (what.equals("first")) {
+            FirstUse.clear(store());
+        } else if (what.equals("show")) {
+            WishForm.of(store()).showing(isAway ? "" : value).keep(store());
+        } else if (what.equals("only")) {
+            WishForm.of(store()).ofAny().keep(store());
+        } else {
+            Leanings was = leanings();
+            (isAway ? was.less(what, value) : was.with(what, value)).keep(store());
+            Leanings.settle(store(), true);
+        }
+        PageContext.go(context, "/cloth", "");
+    }
+
+    private void look(Context context) {
+        WishForm kept = WishForm.of(store());
+        WishForm form = WishForm.read(name -> PageContext.field(context, name), kept.fabrics())
+                .showing(kept.show());
+        form.wish(Wished.of(store()), usual(), store().atHand().free(also()), PROPOSALS);
+        PatchworkForm patchwork = PatchworkForm.read(PageContext.field(context, "patchwork"));
+        patchwork.patchwork(form);
+        form.keep(store());
+        patchwork.keep(store());
+        store().set(ALSO, String.join("\n", context.formParams("also")));
+        PageContext.go(context, "/cloth", "");
+    }
+
+    private void stop(Context context) {
+        searches.of(store()).ifPresent(ProposalSearch::stop);
+        if (PageContext.isPart(context)) {
+            room.show(context, shown(context));
+        } else {
+            PageContext.go(context, "/cloth", "Stopped; the best so far is shown.");
+        }
+    }
+
+    private ProposalCards.View shown(Context context) {
+        String more = PageContext.text(context, "more");
+        int most = AT_ONCE * (1 + (more.matches("[1-9]") ? Integer.parseInt(more) : 0));
+        return new ProposalCards(room, Wished.of(store())).view(searches.of(store()), most, names());
+    }
+
+    private void beside(Context context) {
+        ProposalCards.View all =
+                new ProposalCards(room, Wished.of(store())).view(searches.of(store()), WITH_ORDER, names());
+        room.show(context, new Beside(room.frame(context, "Side by side", "Cloth"), all.state().cards()));
+    }
+
+    private Set<String> names() {
+        return store().cloths().all().stream().map(SavedCloth::name).collect(Collectors.toSet());
+    }
+
+    private void open(Context context) {
+        String name = PageContext.field(context, "name");
+        Optional<ProposalSearch> search = searches.of(store());
+        Optional<Plan> shown = search.flatMap(now -> now.shown(name));
+        if (shown.isEmpty()) {
+            PageContext.go(context, "/cloth", "That proposal is gone; these are the ones now.");
+            return;
+        }
+        Plan plan = shown.get();
+        boolean example = plan.cuts().stream()
+                .anyMatch(cut -> ExampleMark.isOn(cut.piece().id()));
+        String id = NewCloth.id(example);
+        boolean free = plan.cloth().isFree();
+        Design design = free ? Design.undivided(plan) : DesignEdits.settled(plan, WishForm.order(plan));
+        Map<String, Plan> all = search.orElseThrow().plans();
+        int place = List.copyOf(all.keySet()).indexOf(name);
+        String title = place < 0 ? plan.story().title() : ProposalNames.of(all, names()).get(place);
+        store().cloths().keep(id, title, ClothDocument.of(design, plan, Wished.of(store())));
+        PageContext.go(context, "/cloth/" + id, "Kept among your cloths." + (free ? "" : " Tap any bar to change it."));
+    }
+}

@@ -1,0 +1,41 @@
+package hearthcloth.web.gallery;
+
+import hearthcloth.work.Promises;
+import hearthcloth.work.StashAtHand;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What a new cloth is not planned from.
+ *
+ * @param sentence what is left out, in words; empty where nothing is
+ * @param cloths those that hold something back, to be shared with
+ */
+public record HeldBack(String sentence, List<Cloth> cloths) {
+
+    /** A cloth that counts on pieces, and whether a new one may take them all the same. */
+    public record Cloth(String id, String name, int pieces, boolean shared) {}
+
+    static HeldBack of(StashAtHand heap, Set<String> also) {
+        List<Cloth> cloths = new ArrayList<>();
+        List<String> left = new ArrayList<>();
+        for (Promises.Counting one : heap.rivals()) {
+            int pieces = one.pieces().size();
+            boolean shared = also.contains(one.cloth());
+            cloths.add(new Cloth(one.cloth(), one.name(), pieces, shared));
+            if (!shared) {
+                left.add(pieces(pieces) + " that " + one.name() + " counts on");
+            }
+        }
+        int aside = (int) heap.stash().pieces().stream().filter(heap::isAside).count();
+        if (aside > 0) {
+            left.add(pieces(aside) + " you have set aside");
+        }
+        return new HeldBack(left.isEmpty() ? "" : "Left out: " + String.join("; ", left) + ".", cloths);
+    }
+
+    private static String pieces(int count) {
+        return count + (count == 1 ? " piece" : " pieces");
+    }
+}

@@ -1,0 +1,185 @@
+package hearthcloth.web.gallery;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.tied.Thumbnail;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.cloth.ClothFigures;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageView;
+import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.Purpose;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Proposals as cards: the cloth flat and tied round her gift, a name of its own, an honest reason, its figures.
+ *
+ * @param wished what it is for
+ */
+public record ProposalCards(PageContext room, Purpose wished) {
+
+    /**
+     * One proposal.
+     *
+     * @param figures in a line; {@code joins} how few more are possible, to be read when asked
+     * @param tied round her gift, or the back where there is none, as SVG
+     */
+    public record Card(
+            String name, String title, Words words, String front, String tied, boolean isTied, boolean isFirst) {
+
+        /** The front as large as it is beside others: a third of a millimetre of the screen for one of cloth. */
+        public String scaled() {
+            Matcher box = BOX.matcher(front);
+            return box.find()
+                    ? front.replaceFirst("<svg ", "<svg width=\"" + pixels(box.group(1)) + "\" height=\"" + pixels(box.group(2)) + "\" ")
+                    : front;
+        }
+
+        private static String pixels(String mm) {
+            return String.valueOf(Math.round(Double.parseDouble(mm) / 3));
+        }
+    }
+
+    private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
+
+    /**
+     * What is said of it.
+     *
+     * @param reason the first thing it is good at; {@code goodAt} all of it
+     */
+    public record Words(String size, String figures, String joins, String reason, String goodAt) {}
+
+    /**
+     * How far the search is.
+     *
+     * @param share tried so far, 0 to 100
+     * @param found how many there are, of which the cards are the first
+     * @param why what is short where nothing can be made
+     */
+    public record State(
+            boolean running, int share, int found, List<Card> cards, String verdict, List<String> why) {
+
+        /** How many pale places stand for what is still looked for. */
+        public int looking() {
+            return running ? Math.max(0, 4 - cards.size()) : 0;
+        }
+
+        /** The address of the same with more; empty where there are no more. */
+        public String more() {
+            return cards.size() < found ? "/cloth?more=" + (cards.size() / 4) : "";
+        }
+    }
+
+    /** What the search found, with the forms for it. */
+    @PageView.Template("part/proposals.jte")
+    public record View(State state, String token) implements PageView {}
+
+    View view(Optional<ProposalSearch> search, int most, Set<String> taken) {
+        return new View(
+                search.map(now -> state(now, most, taken))
+                        .orElseGet(() -> new State(false, 0, 0, List.of(), "", List.of())),
+                room.token());
+    }
+
+    private State state(ProposalSearch search, int most, Set<String> taken) {
+        int of = Math.max(1, search.progress().of());
+        Map<String, Plan> plans = search.plans();
+        List<String> names = ProposalNames.of(plans, taken);
+        List<Card> cards = new ArrayList<>();
+        int place = 0;
+        for (Map.Entry<String, Plan> one : plans.entrySet()) {
+            if (cards.size() < most) {
+                cards.add(card(search, one.getKey(), one.getValue(), names.get(place), place == 0));
+            }
+            place++;
+        }
+        String verdict = search.isFailed()
+                ? "The search stumbled over this stash. Change a wish and look again."
+                : search.outcome().map(ProposalCards::verdict).orElse("");
+        List<String> why = search.outcome()
+                .filter(outcome -> outcome instanceof PlanOutcome.CannotMake)
+                .map(outcome -> ((PlanOutcome.CannotMake) outcome).why())
+                .orElse(List.of());
+        return new State(
+                search.isRunning(), 100 * search.progress().tried() / of, plans.size(), cards, verdict, why);
+    }
+
+    private static String verdict(PlanOutcome outcome) {
+        if (outcome instanceof PlanOutcome.CannotMake cannot) {
+            return cannot.proven()
+                    ? "This cannot be made from this stash."
+                    : "No way was found yet to make this from this stash.";
+        }
+        return "";
+    }
+
+    private Card card(ProposalSearch search, String name, Plan plan, String title, boolean isFirst) {
+        Map<String, Length> pictures = room.store().swatches().across();
+        Swatches swatches = new Swatches(plan.fabrics(), pictures);
+        Ruler ruler = room.settings().ruler();
+        Cloth cloth = plan.cloth();
+        Size size = cloth.finished();
+        String words = size.isSquare()
+                ? ruler.write(size.width(), Rounding.NEAREST) + " square"
+                : ruler.write(size, Rounding.NEAREST);
+        String tied = search.tied(name, () -> tied(plan));
+        return new Card(
+                name,
+                title,
+                new Words(words, figures(plan), joins(plan), reason(plan.story().goodAt(), search.isReordered()), plan.story().goodAt()),
+                ClothDrawing.named(cloth, swatches, "Front: " + title + ", " + words),
+                tied.isEmpty() ? ClothDrawing.still(cloth, Face.BACK, swatches, "Back") : tied,
+                !tied.isEmpty(),
+                isFirst);
+    }
+
+    private String tied(Plan plan) {
+        Ruler ruler = room.settings().ruler();
+        return wished.wrapped(ruler)
+                .flatMap(wrapped -> new PlanFolder(plan, ruler, room.settings().paper(), Optional.of(wrapped)).tied())
+                .map(Thumbnail::of)
+                .orElse("");
+    }
+
+    /**
+     * What shows once tied, where that was wished; else the first sentence, without what compares it with the first
+     * proposal where she put them in another order.
+     */
+    private static String reason(String goodAt, boolean isReordered) {
+        List<String> sentences = List.of(goodAt.split("(?<=[.]) "));
+        String first = sentences.get(0);
+        return sentences.stream()
+                .filter(sentence -> sentence.contains("% of what shows once tied"))
+                .findFirst()
+                .orElseGet(() -> isReordered && first.contains("than the first") ? first.replaceFirst(";.*", ".") : first);
+    }
+
+    private static String figures(Plan plan) {
+        PlanFigures figures = plan.figures();
+        int patches = plan.cloth().patches().size();
+        String joins = plan.cloth().isFree()
+                ? ""
+                : figures.joins() == 0 ? " · no joins" : " · " + figures.joins() + (figures.joins() == 1 ? " join" : " joins");
+        return patches + " patches" + joins + " · " + figures.areas().lostPercent() + " % lost";
+    }
+
+    private static String joins(Plan plan) {
+        return plan.cloth().isFree() || plan.figures().joins() == 0
+                ? ""
+                : "Joins: " + ClothFigures.joins(plan.figures(), plan.bound()) + ".";
+    }
+}

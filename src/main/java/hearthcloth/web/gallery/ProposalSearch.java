@@ -1,0 +1,155 @@
+package hearthcloth.web.gallery;
+
+import hearthcloth.plan.model.Patchwork;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.model.PlanProgress;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.patchwork.PatchworkPlanner;
+import hearthcloth.plan.propose.Planner;
+import hearthcloth.stash.Stash;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Supplier;
+
+/**
+ * One search for proposals going on beside the pages. Started once, watched by asking, stopped on wish; what it found
+ * stays until the next one. Thread-safe.
+ */
+final class ProposalSearch {
+
+    /** A first look, whose answer is shown at once, and a long one. */
+    private static final List<Integer> EFFORTS = List.of(1, 4);
+
+    private final Question question;
+    private final AtomicBoolean stopped = new AtomicBoolean();
+    private final Map<String, Plan> shown = new ConcurrentHashMap<>();
+    private volatile PlanProgress progress = new PlanProgress(0, 0, 0, Optional.empty());
+    private volatile Optional<PlanOutcome> outcome = Optional.empty();
+    private volatile boolean running = true;
+    private volatile boolean first = true;
+    private volatile boolean failed;
+    private volatile List<Plan> alone = List.of();
+    private final Map<String, String> tied = new ConcurrentHashMap<>();
+
+    /**
+     * What is asked.
+     *
+     * @param first the pieces she wants used first
+     * @param order in which proposals stand, the best first, where she wishes one
+     */
+    record Question(Stash stash, Wish wish, Optional<Patchwork> patchwork, Stash first, ProposalOrder order) {}
+
+    private ProposalSearch(Question question) {
+        this.question = question;
+    }
+
+    static ProposalSearch begin(Question question) {
+        ProposalSearch planning = new ProposalSearch(question);
+        Thread thread = new Thread(planning::run, "planning");
+        thread.setDaemon(true);
+        thread.start();
+        return planning;
+    }
+
+    private void run() {
+        try {
+            alone();
+            for (int effort : EFFORTS) {
+                if (!stopped.get()) {
+                    found(planned(question.stash(), effort));
+                }
+            }
+        } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
+            failed = outcome.isEmpty();
+        }
+        running = false;
+    }
+
+    /** Cloths of nothing but what she wants used first, where that suffices. */
+    private void alone() {
+        if (!question.first().pieces().isEmpty()
+                && planned(question.first(), EFFORTS.get(0)) instanceof PlanOutcome.Proposals found) {
+            alone = found.plans();
+        }
+    }
+
+    private PlanOutcome planned(Stash stash, int effort) {
+        Wish wish = question.wish();
+        return question.patchwork()
+                .map(asked -> PatchworkPlanner.plan(stash, wish, asked, effort, stopped::get, this::heard))
+                .orElseGet(() -> Planner.plan(stash, wish, effort, stopped::get, this::heard));
+    }
+
+    /** The first plan there is stands in the gallery while the search goes on. */
+    private void heard(PlanProgress seen) {
+        progress = seen;
+        if (first) {
+            seen.best().ifPresent(plan -> outcome = Optional.of(new PlanOutcome.Proposals(List.of(plan))));
+        }
+    }
+
+    /** A longer look that was stopped before it found anything does not take away what the first one found. */
+    private void found(PlanOutcome next) {
+        if (first || next instanceof PlanOutcome.Proposals) {
+            outcome = Optional.of(next);
+        }
+        first = false;
+    }
+
+    void stop() {
+        stopped.set(true);
+    }
+
+    boolean isRunning() {
+        return running;
+    }
+
+    boolean isFailed() {
+        return failed;
+    }
+
+    PlanProgress progress() {
+        return progress;
+    }
+
+    Optional<PlanOutcome> outcome() {
+        return outcome;
+    }
+
+    /** The plans found so far, best first, each under a name that stays its own while the search goes on. */
+    Map<String, Plan> plans() {
+        List<Plan> plans = outcome.map(found -> found instanceof PlanOutcome.Proposals proposals
+                        ? proposals.plans()
+                        : ((PlanOutcome.CannotMake) found).nearest())
+                .orElse(List.of());
+        Map<String, Plan> named = new LinkedHashMap<>();
+        question.order().sorted(alone, plans).forEach(plan -> named.put(Integer.toHexString(plan.hashCode()), plan));
+        shown.putAll(named);
+        return named;
+    }
+
+    /** A plan that was shown under this name. */
+    Optional<Plan> shown(String name) {
+        return Optional.ofNullable(shown.get(name));
+    }
+
+    /** The picture of a plan tied, drawn once. */
+    String tied(String name, Supplier<String> drawn) {
+        return tied.computeIfAbsent(name, key -> drawn.get());
+    }
+
+    /** True where her wishes put the proposals in another order than they were found in. */
+    boolean isReordered() {
+        return !question.order().isOpen();
+    }
+
+    /** True when it answers this question already. */
+    boolean isFor(Question other) {
+        return question.equals(other);
+    }
+}

@@ -1,0 +1,105 @@
+package hearthcloth.web.gallery;
+
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.stash.Stash;
+import hearthcloth.web.gift.FirstUse;
+import hearthcloth.web.gift.Leanings;
+import hearthcloth.web.gift.WishForm;
+import hearthcloth.web.kit.Swatches;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What she wishes as chips, and what else she may wish.
+ *
+ * @param chips those that are set
+ * @param fabrics to choose from
+ * @param waiting what earlier wishes were for, which are asked about; empty where none are
+ */
+public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> waiting) {
+
+    /**
+     * One wish.
+     *
+     * @param what and {@code value} by which it is taken back
+     * @param fill of its swatch; empty for none
+     * @param note why it is not met; empty where it is
+     */
+    public record Chip(String what, String value, String kind, String words, String fill, String note) {}
+
+    /** A fabric to choose. */
+    public record Cloth(String name, String fill) {}
+
+    /** Plans of colour that are true or not true of a finished cloth, so that proposals can be put in their order. */
+    public static final List<Scheme.Kind> KINDS = List.of(
+            Scheme.Kind.HALVES, Scheme.Kind.TURNS, Scheme.Kind.ROUNDS, Scheme.Kind.GRADED, Scheme.Kind.FRAMES,
+            Scheme.Kind.FIELD, Scheme.Kind.SCATTERED, Scheme.Kind.ACCENT);
+
+    /**
+     * Of what is wished now.
+     *
+     * @param stash what is planned from
+     * @param plans what was found; empty while nothing is
+     */
+    static WishChips of(Asked asked, Stash stash, Swatches swatches, Collection<Plan> plans) {
+        List<Chip> chips = new ArrayList<>();
+        Leanings lean = asked.lean;
+        if (!lean.hearth().isEmpty()) {
+            boolean isMet = plans.isEmpty() || plans.stream().anyMatch(plan -> middle(plan, lean.hearth()));
+            chips.add(new Chip(
+                    "hearth", lean.hearth(), "hearth:", lean.hearth(), fill(stash, swatches, lean.hearth()),
+                    isMet ? "" : "no piece large enough"));
+        }
+        if (!asked.form.show().isEmpty()) {
+            String show = asked.form.show();
+            chips.add(new Chip("show", show, "shows:", show, fill(stash, swatches, show), asked.isTied ? "" : "no gift yet"));
+        }
+        if (!asked.form.fabrics().isEmpty()) {
+            chips.add(new Chip("only", "", "only:", String.join(", ", asked.form.fabrics()), "", ""));
+        }
+        lean.without()
+                .forEach(name ->
+                        chips.add(new Chip("without", name, "without:", name, fill(asked.all, swatches, name), "")));
+        if (!asked.first.pieces().isEmpty()) {
+            chips.add(new Chip("first", "", "first:", FirstUse.words(asked.first), "", ""));
+        }
+        lean.kind().ifPresent(kind -> {
+            ProposalOrder order = new ProposalOrder(Optional.of(kind), java.util.Set.of(), false);
+            boolean isMet = plans.isEmpty() || plans.stream().anyMatch(order::isLiked);
+            chips.add(new Chip("scheme", kind.name(), "colours:", kind.title(), "", isMet ? "" : "none found yet"));
+        });
+        if (!lean.bars().isEmpty()) {
+            String cut = lean.width(asked.ruler.isMetric()) + " " + asked.ruler.unit().symbol();
+            chips.add(new Chip("bars", lean.bars(), "bars:", lean.bars() + ", cut " + cut, "", ""));
+        }
+        if (lean.isQuick()) {
+            chips.add(new Chip("quick", "yes", "", "fewest seams first", "", ""));
+        }
+        List<Cloth> fabrics = stash.fabrics().stream()
+                .map(fabric -> new Cloth(fabric.name(), swatches.fill(fabric)))
+                .toList();
+        return new WishChips(chips, fabrics, asked.waiting);
+    }
+
+    /**
+     * All that is wished.
+     *
+     * @param all every piece there is, also those of fabrics that are left out
+     */
+    record Asked(
+            Leanings lean, WishForm form, Stash first, Stash all, Ruler ruler, boolean isTied, Optional<String> waiting) {}
+
+    private static boolean middle(Plan plan, String fabric) {
+        return plan.cloth().patches().stream()
+                .anyMatch(patch ->
+                        patch.place() instanceof hearthcloth.cloth.Place.Hearth && patch.fabric().equals(fabric));
+    }
+
+    private static String fill(Stash stash, Swatches swatches, String name) {
+        return stash.fabric(name).map(swatches::fill).orElse("none");
+    }
+}

@@ -1,0 +1,151 @@
+package hearthcloth.web.gift;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.stash.Stash;
+import hearthcloth.web.kit.Settings;
+import hearthcloth.work.Purpose;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.PublishedRule;
+import hearthcloth.wrap.Tail;
+import hearthcloth.wrap.Tie;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The ties that suit her gift, each drawn from her sizes, one of them chosen.
+ *
+ * @param gift as it is written; empty until every measure is there
+ * @param rule the published rule of thumb beside ours, in a sentence
+ * @param trouble with what she typed; empty where there is none
+ */
+public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, String rule, String trouble) {
+
+    /**
+     * One tie.
+     *
+     * @param size of the square it takes; empty until every measure is there
+     * @param note in two words what it is good for
+     * @param cannot why her stash cannot make that cloth; empty where it may
+     * @param picture tied, as SVG
+     */
+    public record Card(
+            String name, String size, String note, String cannot, String picture, String href, boolean isChosen) {}
+
+    /**
+     * The chosen one.
+     *
+     * @param range with short and with long ends; empty for a tie without a knot
+     * @param laid how the gift lies on the cloth, as SVG
+     * @param how the page that shows it step by step
+     */
+    public record Chosen(String tie, String size, String range, String picture, String laid, String how) {}
+
+    static GiftTies of(GiftPage.Asked asked, Settings settings, Stash heap, TiePictures pictures) {
+        String usual = asked.shape().text(asked.shape().usual().stream().map(one -> one + " in").toList()).orElseThrow();
+        Gift common = Gift.parse(usual, settings.bare());
+        Optional<String> text = asked.shape().text(asked.measures());
+        try {
+            Optional<Gift> gift = text.map(written -> Gift.parse(written, settings.bare()));
+            Drawer drawer = new Drawer(asked, gift, gift.orElse(common), settings.ruler(), heap, pictures);
+            return new GiftTies(
+                    text.orElse(""),
+                    drawer.cards(),
+                    gift.map(one -> drawer.chosen(one, text.orElse(""))),
+                    gift.map(drawer::rule).orElse(""),
+                    "");
+        } catch (MeasureException e) {
+            Drawer drawer = new Drawer(asked, Optional.empty(), common, settings.ruler(), heap, pictures);
+            return new GiftTies("", drawer.cards(), Optional.empty(), "", String.valueOf(e.getMessage()));
+        }
+    }
+
+    /**
+     * Draws them.
+     *
+     * @param gift hers; empty until every measure is there
+     * @param shown the one that is drawn
+     */
+    private record Drawer(
+            GiftPage.Asked asked, Optional<Gift> gift, Gift shown, Ruler ruler, Stash heap, TiePictures pictures) {
+
+        private Tail tail() {
+            return Purpose.tail(ruler);
+        }
+
+        private Tie tie() {
+            List<Tie> suiting = Tie.suiting(shown);
+            return Tie.named(asked.tie()).filter(suiting::contains).orElse(suiting.get(0));
+        }
+
+        List<Card> cards() {
+            List<Card> cards = new ArrayList<>();
+            for (Tie tie : Tie.suiting(shown)) {
+                Optional<Length> side = gift.map(one -> tie.smallestSquare(one, tail().usual()));
+                cards.add(new Card(
+                        upper(tie.words()),
+                        side.map(one -> ruler.write(one, Rounding.UP)).orElse(""),
+                        note(tie),
+                        side.map(this::cannot).orElse(""),
+                        pictures.of(tie, shown, tail().usual()).tied(),
+                        asked.with(tie.words()),
+                        tie == tie()));
+            }
+            return cards;
+        }
+
+        /** A square larger than all her pieces together cannot be made of them, whatever is sewn. */
+        private String cannot(Length side) {
+            double most = Math.sqrt(heap.areaMm2());
+            if (heap.pieces().isEmpty() || side.in(hearthcloth.measure.Unit.MILLIMETRE) <= most) {
+                return "";
+            }
+            return "more than your pieces: " + ruler.write(Length.mm((long) most), Rounding.DOWN) + " square at most";
+        }
+
+        Chosen chosen(Gift own, String written) {
+            Tie tie = tie();
+            TiePictures.Seen seen = pictures.of(tie, own, tail().usual());
+            String range = tie.isKnotted()
+                    ? ruler.number(tie.smallestSquare(own, tail().least()), Rounding.UP) + " with short ends, "
+                            + ruler.number(tie.smallestSquare(own, tail().most()), Rounding.UP) + " with long"
+                    : "";
+            return new Chosen(
+                    tie.words(),
+                    ruler.write(tie.smallestSquare(own, tail().usual()), Rounding.UP),
+                    range,
+                    seen.tied(),
+                    seen.laid(),
+                    "/tie/" + tie.words().replace(' ', '-') + "?gift="
+                            + URLEncoder.encode(written, StandardCharsets.UTF_8));
+        }
+
+        String rule(Gift own) {
+            return PublishedRule.of(own).sentence(own, tie(), tail().usual(), ruler);
+        }
+
+        private static String upper(String words) {
+            return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+        }
+
+        private static String note(Tie tie) {
+            return switch (tie) {
+                case FOUR_CORNER -> "for heavy things";
+                case EDGE_ALONG_EDGE -> "on a large cloth";
+                case ERRAND -> "to carry by hand";
+                case FLAT -> "no knot";
+                case TWO_KNOT -> "for what is long";
+                case ONE_BOTTLE -> "stands up";
+                case TWO_BOTTLES -> "side by side";
+                case ROUND -> "for what is round";
+                case BOOKS -> "for two alike";
+                case ROLL -> "lies on its side";
+            };
+        }
+    }
+}

@@ -1,0 +1,152 @@
+package hearthcloth.web.gift;
+
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.Store;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * What she would like of a cloth, each set and taken back by one press; whatever is empty the stash decides.
+ *
+ * @param hearth the fabric of the hearth
+ * @param without fabrics that are left out
+ * @param scheme word of the plan of colour she likes best
+ * @param bars {@code narrow} or {@code wide}
+ * @param isQuick true where the fewest seams come first
+ */
+public record Leanings(String hearth, List<String> without, String scheme, String bars, boolean isQuick) {
+
+    public static final Leanings NONE = new Leanings("", List.of(), "", "", false);
+
+    private static final String KEPT = "lean.";
+    private static final String BEFORE = "lean.before";
+
+    public Leanings {
+        without = List.copyOf(without);
+    }
+
+    public static Leanings of(Store store) {
+        Function<String, String> kept = name -> store.setting(KEPT + name).orElse("");
+        String without = kept.apply("without");
+        return new Leanings(
+                kept.apply("hearth"),
+                without.isEmpty() ? List.of() : Arrays.asList(without.split("\n")),
+                kept.apply("scheme"),
+                kept.apply("bars"),
+                !kept.apply("quick").isEmpty());
+    }
+
+    public void keep(Store store) {
+        store.set(KEPT + "hearth", hearth);
+        store.set(KEPT + "without", String.join("\n", without));
+        store.set(KEPT + "scheme", scheme);
+        store.set(KEPT + "bars", bars);
+        store.set(KEPT + "quick", isQuick ? "yes" : "");
+    }
+
+    public boolean isOpen() {
+        return equals(NONE);
+    }
+
+    /** The same with one thing wished; what does not belong to it stays. */
+    public Leanings with(String what, String value) {
+        return switch (what) {
+            case "hearth" -> new Leanings(value, without, scheme, bars, isQuick);
+            case "without" -> new Leanings(hearth, with(without, value), scheme, bars, isQuick);
+            case "scheme" -> new Leanings(hearth, without, value, bars, isQuick);
+            case "bars" -> new Leanings(hearth, without, scheme, value, isQuick);
+            case "quick" -> new Leanings(hearth, without, scheme, bars, !value.isEmpty());
+            default -> this;
+        };
+    }
+
+    /** The same without one thing. */
+    public Leanings less(String what, String value) {
+        return what.equals("without")
+                ? new Leanings(
+                        hearth,
+                        without.stream().filter(one -> !one.equals(value)).toList(),
+                        scheme,
+                        bars,
+                        isQuick)
+                : with(what, "");
+    }
+
+    private static List<String> with(List<String> some, String one) {
+        return Stream.concat(some.stream(), Stream.of(one)).distinct().toList();
+    }
+
+    /** The plan of colour she likes best. */
+    public Optional<Scheme.Kind> kind() {
+        return Stream.of(Scheme.Kind.values())
+                .filter(kind -> kind.name().equalsIgnoreCase(scheme))
+                .findFirst();
+    }
+
+    /** What is left of a stash without the fabrics that are left out. */
+    public Stash from(Stash stash) {
+        return new Stash(stash.pieces().stream()
+                .filter(piece -> !without.contains(piece.fabric().name()))
+                .toList());
+    }
+
+    /** The form with what she would like: a fabric for the hearth comes before all others, of which none is left out. */
+    public WishForm in(WishForm form, Stash stash, boolean isMetric) {
+        List<String> fabrics = new ArrayList<>(form.fabrics());
+        if (!hearth.isEmpty() && stash.fabric(hearth).isPresent()) {
+            if (fabrics.isEmpty()) {
+                stash.fabrics().stream()
+                        .sorted(Comparator.comparingDouble((Fabric fabric) -> area(stash, fabric))
+                                .reversed()
+                                .thenComparing(Fabric::name))
+                        .map(Fabric::name)
+                        .forEach(fabrics::add);
+            }
+            fabrics.remove(hearth);
+            fabrics.add(0, hearth);
+        }
+        String widths = form.bars().isEmpty() ? width(isMetric) : form.bars();
+        return new WishForm(form.hearth(), widths, form.rounds(), form.order(), fabrics, form.show(), form.slack());
+    }
+
+    private static double area(Stash stash, Fabric fabric) {
+        return stash.of(fabric).stream().mapToDouble(piece -> piece.areaMm2()).sum();
+    }
+
+    /** How wide bars are cut, in her unit (ours): narrow ones finish near 1¾ in, wide ones near 4¼ in. */
+    public String width(boolean isMetric) {
+        return switch (bars) {
+            case "narrow" -> isMetric ? "6" : "2 1/2";
+            case "wide" -> isMetric ? "12.5" : "5";
+            default -> "";
+        };
+    }
+
+    /** Called when a new gift is planned for: wishes of the one before wait until she says whether they still hold. */
+    static void ofBefore(Store store, String before) {
+        if (!of(store).isOpen()) {
+            store.set(BEFORE, before.isEmpty() ? "the cloth before" : before);
+        }
+    }
+
+    /** What the wishes that wait were for; empty where none do. */
+    public static Optional<String> waiting(Store store) {
+        return store.setting(BEFORE);
+    }
+
+    /** Still wished, or not. */
+    public static void settle(Store store, boolean isKept) {
+        store.unset(BEFORE);
+        if (!isKept) {
+            NONE.keep(store);
+            FirstUse.clear(store);
+        }
+    }
+}

@@ -1,0 +1,174 @@
+package hearthcloth.web.home;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Half;
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Step;
+import hearthcloth.measure.Length;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.web.cloth.ClothCard;
+import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
+import hearthcloth.web.kit.Swatches;
+import hearthcloth.web.kit.Ways;
+import io.javalin.http.Context;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The table: her heap with the question, what is in the making, what is made; an empty one plays how it goes. */
+public final class HomePage {
+
+    /** In the making as cards, and of what is made as pictures; the rest is a list. */
+    private static final int CARDS = 2;
+
+    private static final int PICTURES = 4;
+
+    /**
+     * A cloth that is not finished.
+     *
+     * @param how far it has come; {@code go} what is done next and {@code href} where
+     * @param front what is sewn solid, the rest pale, as SVG
+     */
+    public record Begun(String name, String how, String go, String href, String front) {}
+
+    /** The table. */
+    @PageView.Template("home.jte")
+    public record View(PageFrame frame, String heap, int pieces, Making making) implements PageView {}
+
+    /**
+     * Cloths under way and done.
+     *
+     * @param more under way besides those that stand as cards
+     */
+    public record Making(List<Begun> begun, List<Begun> more, List<ClothCard> made, int all) {}
+
+    /**
+     * The first time.
+     *
+     * @param isPlaying true where she asked to see it, false where she stopped it
+     */
+    @PageView.Template("first-run.jte")
+    public record First(PageFrame frame, String film, String tied, Optional<Boolean> isPlaying) implements PageView {
+
+        public Ways ways() {
+            return new Ways(frame.token(), false, true);
+        }
+    }
+
+    private final PageContext room;
+
+    private HomePage(PageContext room) {
+        this.room = room;
+    }
+
+    public static void add(PageRoutes routes) {
+        routes.of(HomePage::new).get("/", HomePage::show);
+    }
+
+    private void show(Context context) {
+        Stash stash = room.store().stash().whole();
+        List<SavedCloth> cloths = room.store().cloths().all();
+        if (stash.pieces().isEmpty() && cloths.isEmpty()) {
+            first(context);
+            return;
+        }
+        Map<String, Length> across = room.store().swatches().across();
+        List<SavedCloth> open = cloths.stream()
+                .filter(cloth -> cloth.document().life().stage() != Stage.SEWN)
+                .toList();
+        List<SavedCloth> done = cloths.stream()
+                .filter(cloth -> cloth.document().life().stage() == Stage.SEWN)
+                .toList();
+        List<Begun> begun = open.stream().map(cloth -> begun(cloth, across)).toList();
+        room.show(
+                context,
+                new View(
+                        room.frame(context, "What will it wrap?", ""),
+                        ScrapHeap.of(stash.pieces(), new Swatches(stash.fabrics(), across)),
+                        stash.pieces().size(),
+                        new Making(
+                                begun.subList(0, Math.min(CARDS, begun.size())),
+                                begun.subList(Math.min(CARDS, begun.size()), begun.size()),
+                                ClothCard.all(room, done.subList(0, Math.min(PICTURES, done.size()))),
+                                cloths.size())));
+    }
+
+    private void first(Context context) {
+        String play = PageContext.text(context, "play");
+        FirstRun.Scene scene = FirstRun.shown();
+        room.show(
+                context,
+                new First(
+                        room.frame(context, "Your table is empty. What is in your basket?", ""),
+                        scene.film(),
+                        scene.tied(),
+                        play.isEmpty() ? Optional.empty() : Optional.of(play.equals("yes"))));
+    }
+
+    private Begun begun(SavedCloth saved, Map<String, Length> across) {
+        ClothDocument document = saved.document();
+        Optional<Plan> plan = document.plan();
+        String what = Wished.of(room.store(), saved).words(room.settings().ruler());
+        if (plan.isEmpty()) {
+            return new Begun(saved.name(), "it lacks fabric", "Look at it", "/cloth/" + saved.id(), "");
+        }
+        Cloth cloth = plan.get().cloth();
+        List<Step> steps = cloth.steps();
+        int sewn = document.bench().sewn();
+        Swatches swatches = new Swatches(plan.get().fabrics(), across);
+        boolean isCut = document.life().stage() == Stage.CUT || sewn > 0;
+        String front = ClothDrawing.sewn(cloth, swatches, isCut ? on(steps, sewn) : places(cloth));
+        if (isCut) {
+            String next = sewn < steps.size() ? " " + name(steps.get(sewn)) : "";
+            return new Begun(
+                    saved.name(),
+                    sewn + " of " + steps.size() + " seams are sewn" + (what.isEmpty() ? "" : ", for " + what),
+                    "Go on sewing" + next,
+                    "/sew/" + saved.id(),
+                    front);
+        }
+        int cut = document.bench().ticked().size();
+        return cut > 0
+                ? new Begun(saved.name(), cut + " cuts are made", "Go on cutting", "/cut/" + saved.id(), front)
+                : new Begun(
+                        saved.name(),
+                        what.isEmpty() ? "planned" : "planned for " + what,
+                        "Go on with it",
+                        "/cloth/" + saved.id(),
+                        front);
+    }
+
+    /** What a step sews on: its bar, or its patch. */
+    private static String name(Step step) {
+        return step.joinedBar()
+                .orElseGet(() -> ClothDrawing.name(step.patches(step.added()).get(0).place()));
+    }
+
+    /** The places that are sewn together after so many steps. */
+    private static Set<Place> on(List<Step> steps, int sewn) {
+        Set<Place> on = new HashSet<>();
+        for (Step step : steps.subList(0, Math.min(sewn, steps.size()))) {
+            for (Half half : Half.values()) {
+                step.patches(half).forEach(patch -> on.add(patch.place()));
+            }
+        }
+        return on;
+    }
+
+    private static Set<Place> places(Cloth cloth) {
+        Set<Place> all = new HashSet<>();
+        cloth.patches().forEach(patch -> all.add(patch.place()));
+        return all;
+    }
+}

@@ -1,0 +1,224 @@
+package hearthcloth.web.stash;
+
+import hearthcloth.colour.Colour;
+import hearthcloth.colour.Lab;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Unit;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Lot;
+import hearthcloth.stash.Piece;
+import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.StashAtHand;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Pieces on a table, to scale: those of one fabric stand on one foot line beside each other, the largest first, small
+ * ones over one another. Packed once; a screen only says how large an inch is.
+ *
+ * @param tiles the fabrics' figures, once for all pieces, as SVG
+ * @param has which marks occur, so that only those are explained
+ */
+public record StashTable(List<Group> groups, TableFit fit, String tiles, boolean isInGreys, boolean isMetric, Marks has) {
+
+    /** Which marks occur on the table. */
+    public record Marks(boolean slip, boolean kept, boolean right, boolean nap) {}
+
+    /**
+     * The pieces of one fabric.
+     *
+     * @param note how many, whether there is a right side and a nap, in signs; {@code about} in words
+     */
+    public record Group(String fabric, String note, String about, String change, List<Column> columns) {}
+
+    /** Pieces over one another. */
+    public record Column(List<Shown> lots) {}
+
+    /**
+     * Pieces alike, drawn once.
+     *
+     * @param ids the first one's id and how many there are, by which a form means them
+     * @param words what they are, to be spoken
+     * @param marks what lies on them
+     */
+    public record Shown(String ids, String size, int count, String numbers, String words, Drawn drawn, Laid marks) {
+
+        public double widthInches() {
+            return drawn.widthInches;
+        }
+
+        public double heightInches() {
+            return drawn.heightInches;
+        }
+    }
+
+    /** How a piece is drawn. */
+    public record Drawn(double widthInches, double heightInches, String fill, int shade) {
+
+        /** In ems of four inches. */
+        public String wide() {
+            return ems(widthInches);
+        }
+
+        public String high() {
+            return ems(heightInches);
+        }
+
+        /** In millimetres, in which the fabrics' figures are drawn. */
+        public String box() {
+            return String.format(Locale.ROOT, "0 0 %.1f %.1f", widthInches * 25.4, heightInches * 25.4);
+        }
+
+        private static String ems(double inches) {
+            return String.format(Locale.ROOT, "%.3fem", inches / 4);
+        }
+
+        public boolean isUpright() {
+            return widthInches * 1.5 < heightInches;
+        }
+    }
+
+    /**
+     * What is said of a piece on paper that lies on it.
+     *
+     * @param slip the cloth that counts on it, if any; without words where there is no room for them
+     * @param isKept true where it is kept for something else
+     */
+    public record Laid(Optional<String> slip, boolean isKept, boolean hasNap) {}
+
+    private static final int SHADES = 5;
+
+    /** A piece this long has room for a name on its slip. */
+    private static final double LEAST_FOR_WORDS = 12;
+
+    static StashTable of(
+            List<Lot> lots, StashAtHand heap, Map<String, Length> across, TableLook look, Ruler ruler) {
+        Map<Fabric, List<Shown>> found = new LinkedHashMap<>();
+        List<Fabric> fabrics =
+                lots.stream().map(lot -> lot.first().fabric()).distinct().toList();
+        Swatches swatches = new Swatches(fabrics, across);
+        for (Lot lot : lots) {
+            found.computeIfAbsent(lot.first().fabric(), fabric -> new ArrayList<>())
+                    .add(shown(lot, heap, swatches, look, ruler));
+        }
+        List<Group> groups = new ArrayList<>();
+        found.forEach((fabric, shown) -> groups.add(group(fabric, shown)));
+        StringBuilder tiles = new StringBuilder();
+        if (!look.isInGreys()) {
+            swatches.tiles(tiles);
+        }
+        return new StashTable(
+                List.copyOf(groups),
+                TableFit.of(groups, look.zoom()),
+                tiles.toString(),
+                look.isInGreys(),
+                ruler.isMetric(),
+                marks(fabrics, found));
+    }
+
+    private static Marks marks(List<Fabric> fabrics, Map<Fabric, List<Shown>> found) {
+        List<Laid> laid = found.values().stream()
+                .flatMap(List::stream)
+                .map(Shown::marks)
+                .toList();
+        return new Marks(
+                laid.stream().anyMatch(one -> one.slip.isPresent()),
+                laid.stream().anyMatch(Laid::isKept),
+                fabrics.stream().anyMatch(one -> one.faces() == Fabric.Faces.RIGHT),
+                laid.stream().anyMatch(Laid::hasNap));
+    }
+
+    private static Group group(Fabric fabric, List<Shown> shown) {
+        int pieces = shown.stream().mapToInt(Shown::count).sum();
+        String note = pieces + (fabric.faces() == Fabric.Faces.RIGHT ? " · R" : "")
+                + (fabric.nap() == Fabric.Nap.LENGTHWISE ? " · nap" : "");
+        return new Group(
+                fabric.name(),
+                note,
+                StashView.pieces(pieces) + ", " + StashView.about(fabric),
+                "/stash/fabric?name=" + URLEncoder.encode(fabric.name(), StandardCharsets.UTF_8),
+                columns(shown));
+    }
+
+    /** Each piece on the foot line, or over the last one where both together are no higher than the highest. */
+    private static List<Column> columns(List<Shown> shown) {
+        List<Shown> highFirst = shown.stream()
+                .sorted((one, other) -> Double.compare(other.heightInches(), one.heightInches()))
+                .toList();
+        double highest = highFirst.get(0).heightInches();
+        List<List<Shown>> columns = new ArrayList<>();
+        for (Shown piece : highFirst) {
+            columns.stream()
+                    .filter(column -> isRoomOver(column, piece, highest))
+                    .findFirst()
+                    .orElseGet(() -> {
+                        columns.add(new ArrayList<>());
+                        return columns.get(columns.size() - 1);
+                    })
+                    .add(0, piece);
+        }
+        return columns.stream().map(column -> new Column(List.copyOf(column))).toList();
+    }
+
+    private static boolean isRoomOver(List<Shown> column, Shown piece, double highest) {
+        double high = column.stream().mapToDouble(Shown::heightInches).sum();
+        double wide = column.stream().mapToDouble(Shown::widthInches).max().orElse(0);
+        return high + 1 + piece.heightInches() <= highest && piece.widthInches() <= wide * 1.25;
+    }
+
+    private static Shown shown(Lot lot, StashAtHand heap, Swatches swatches, TableLook look, Ruler ruler) {
+        Piece first = lot.first();
+        String size = ruler.write(lot.size(), Rounding.NEAREST);
+        String washed = StashView.washed(first.washed());
+        String held = heap.held(lot.pieces());
+        String words = (lot.count() == 1 ? "" : lot.count() + " of ")
+                + size + " " + first.fabric().name()
+                + (washed.isEmpty() ? "" : ", " + washed)
+                + (lot.count() == 1 ? ", number " : ", numbers ")
+                + lot.numbers()
+                + (held.isEmpty() ? "" : ", " + held);
+        int shade = shade(first.fabric().colour());
+        String fill = look.isInGreys() ? grey(shade) : swatches.fill(first.fabric());
+        return new Shown(
+                first.id() + ":" + lot.count(),
+                size,
+                lot.count(),
+                lot.numbers(),
+                words,
+                new Drawn(inches(lot.size().width()), inches(lot.size().height()), fill, look.isInGreys() ? shade : 0),
+                new Laid(
+                        claimed(lot, heap),
+                        lot.pieces().stream().allMatch(heap::isAside),
+                        first.fabric().nap() == Fabric.Nap.LENGTHWISE));
+    }
+
+    /** The cloth that counts on it, shortened to what a slip has room for. */
+    private static Optional<String> claimed(Lot lot, StashAtHand heap) {
+        boolean hasRoom = inches(lot.size().width().max(lot.size().height())) >= LEAST_FOR_WORDS;
+        return heap.promises().cloths().stream()
+                .filter(one -> lot.pieces().stream().anyMatch(one.pieces()::contains))
+                .map(one -> hasRoom ? one.name().replaceFirst("^Example: ", "") : "")
+                .findFirst();
+    }
+
+    /** One of five even steps of lightness, 1 for the darkest. */
+    private static int shade(Colour colour) {
+        return 1 + (int) Math.min(SHADES - 1, colour.lab().lightness() * SHADES / 100);
+    }
+
+    private static String grey(int shade) {
+        return new Lab((shade - 0.5) * 100 / SHADES, 0, 0).toColour().hex();
+    }
+
+    private static double inches(Length length) {
+        return length.in(Unit.INCH);
+    }
+}
