@@ -7,6 +7,7 @@ import hearthcloth.store.studio.Studio;
 import hearthcloth.web.cloth.ClothPage;
 import hearthcloth.web.cloth.ClothsPage;
 import hearthcloth.web.cloth.Example;
+import hearthcloth.web.cloth.PicturesPage;
 import hearthcloth.web.door.Devices;
 import hearthcloth.web.door.Openness;
 import hearthcloth.web.door.RequestGuard;
@@ -207,6 +208,7 @@ public final class Workroom implements AutoCloseable {
             CutPage.add(pages);
             SewPage.add(pages);
             ClothsPage.add(pages);
+            PicturesPage.add(pages);
             ArchivePage.add(pages);
             DevicesPage.add(pages, opened.openness(), opened.devices());
             SettingsPage.add(pages);
