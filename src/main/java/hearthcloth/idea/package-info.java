@@ -2,4 +2,4 @@
 @NullMarked
 package hearthcloth.idea;
 
-
+import org.jspecify.annotations.NullMarked;

@@ -2,4 +2,4 @@
 @NullMarked
 package hearthcloth.idea.answer;
 
-
+import org.jspecify.annotations.NullMarked;

@@ -2,4 +2,4 @@
 @NullMarked
 package hearthcloth.plan.ready;
 
-
+import org.jspecify.annotations.NullMarked;

@@ -5,4 +5,4 @@
 @NullMarked
 package hearthcloth.plan.together;
 
-
+import org.jspecify.annotations.NullMarked;

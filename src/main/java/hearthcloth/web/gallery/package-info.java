@@ -2,4 +2,4 @@
 @NullMarked
 package hearthcloth.web.gallery;
 
-
+import org.jspecify.annotations.NullMarked;

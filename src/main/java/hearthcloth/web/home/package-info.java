@@ -2,4 +2,4 @@
 @NullMarked
 package hearthcloth.web.home;
 
-
+import org.jspecify.annotations.NullMarked;

@@ -20,7 +20,7 @@ import hearthcloth.store.StashEdit;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
-import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.Swatches;

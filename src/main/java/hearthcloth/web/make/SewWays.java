@@ -13,7 +13,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.cloth.ClothAsked;
-import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.HeldGift;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
