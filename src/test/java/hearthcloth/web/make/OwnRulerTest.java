@@ -35,7 +35,7 @@ class OwnRulerTest {
     }
 
     private List<String> cuts() {
-        return CutPageTest.all("<strong>(\\d+: [^<]+)</strong>", visit.page(cut + "?piece=0"));
+        return CutPageTest.all("<strong><span class=\"sr\">\\d+: </span>([^<]+)</strong>", visit.page(cut + "?piece=0"));
     }
 
     private String plan() {
