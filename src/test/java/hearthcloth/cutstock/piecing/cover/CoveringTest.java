@@ -303,8 +303,8 @@ class CoveringTest {
         assertThat(several.unused()).containsExactly(0);
 
         boolean better = false;
-        for (int i = 0; i < 20 && !better; i++) {
-            better = several.rework();
+        for (int i = 0; i < 40 && several.unused().length > 0; i++) {
+            better |= several.rework();
         }
 
         assertThat(better).isTrue();

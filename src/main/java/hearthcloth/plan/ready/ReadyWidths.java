@@ -1,4 +1,4 @@
-package hearthcloth.plan.propose;
+package hearthcloth.plan.ready;
 
 import hearthcloth.cloth.Edges;
 import hearthcloth.cloth.Side;

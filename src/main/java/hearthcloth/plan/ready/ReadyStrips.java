@@ -1,4 +1,4 @@
-package hearthcloth.plan.propose;
+package hearthcloth.plan.ready;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;

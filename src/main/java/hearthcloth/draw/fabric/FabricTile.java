@@ -1,4 +1,4 @@
-package hearthcloth.draw.cloth;
+package hearthcloth.draw.fabric;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;

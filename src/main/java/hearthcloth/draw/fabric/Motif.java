@@ -1,4 +1,4 @@
-package hearthcloth.draw.cloth;
+package hearthcloth.draw.fabric;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
@@ -110,15 +110,6 @@ enum Motif {
                                 new Point(x - s * 0.4, y + h * 0.3)),
                         inks.figure()));
             }
-        }
-    },
-    WALES(0.22, "corduroy", "needlecord", "cord") {
-        @Override
-        void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance) {
-            sketch.fill(new Bounds(0, 0, side, side), inks.ground());
-            sketch.fill(new Bounds(0, 0, side * 0.3, side), inks.ground().shaded(-7));
-            sketch.fill(
-                    new Bounds(side * 0.5, 0, side * 0.25, side), inks.ground().shaded(6));
         }
     },
     PRINT(1.3, "print", "printed", "patterned", "batik") {

@@ -1,4 +1,4 @@
-package hearthcloth.plan.propose;
+package hearthcloth.plan.ready;
 
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** The layouts of {@link ReadyWidths} with the sentences that say what was chosen. */
-final class ReadyLayouts {
+public final class ReadyLayouts {
 
     /** Widths tried at most. */
     private static final int WIDTHS = 8;
@@ -29,7 +29,7 @@ final class ReadyLayouts {
     private final ReadyWidths ready;
     private final List<Size> largest;
 
-    ReadyLayouts(Wish wish, List<Piece> pieces, Length leastBar) {
+    public ReadyLayouts(Wish wish, List<Piece> pieces, Length leastBar) {
         this.wish = wish;
         this.ruler = wish.preferences().ruler();
         Length least = wish.making()
@@ -47,11 +47,12 @@ final class ReadyLayouts {
     /**
      * The widths that narrow pieces have, the one with most length first; nothing is lost to ripping at these widths.
      */
-    List<Length> widths() {
+    public List<Length> widths() {
         return strips.widths().subList(0, Math.min(WIDTHS, strips.widths().size()));
     }
 
-    List<LayoutCandidate> of(Size size, Order order, List<Integer> rounds) {
+    /** The layouts of a size in an order, for each of these numbers of rounds. */
+    public List<LayoutCandidate> of(Size size, Order order, List<Integer> rounds) {
         return ready.of(size, order, rounds).stream()
                 .map(found -> new LayoutCandidate(
                         order, found.rounds(), found.layout(), chosen(order, found), OptionalDouble.of(found.ease())))

@@ -1,4 +1,4 @@
-package hearthcloth.plan.propose;
+package hearthcloth.plan.ready;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -10,6 +10,10 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.propose.ChoiceTest;
+import hearthcloth.plan.propose.HiddenCloth;
+import hearthcloth.plan.propose.Stashes;
+import hearthcloth.plan.propose.Trials;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
