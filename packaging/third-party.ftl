@@ -13,7 +13,7 @@ In the pages of the workroom:
 - htmx.org: 0BSD
 
 Letters, on paper and on pages:
-- Source Sans 3: OFL-1.1 (hearthcloth/draw/picture/OFL.txt)
+- Source Sans 3: OFL-1.1 (hearthcloth/draw/letters/OFL.txt)
 
 Inside the library sqlite-jdbc:
 - SQLite: in the public domain

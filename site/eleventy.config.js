@@ -38,7 +38,7 @@ function relinked(html, page) {
 export default function (config) {
   config.addPlugin(IdAttributePlugin);
   config.addPassthroughCopy({ "docs/pictures": "pictures", "site/site.css": "site.css",
-    "src/main/resources/web/mark.svg": "mark.svg", "src/main/resources/hearthcloth/draw/picture/*.ttf": "letters" });
+    "src/main/resources/web/mark.svg": "mark.svg", "src/main/resources/hearthcloth/draw/letters/*.ttf": "letters" });
   // The changelog stands beside the pages of docs here, above them in the repository.
   config.addTemplate("changelog.md", readFileSync("CHANGELOG.md", "utf8").replaceAll("](docs/", "]("));
   config.addGlobalData("layout", "page.njk");

@@ -8,7 +8,7 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.picture.Weight;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.plane.MeasuringSheet;
 import java.util.List;

@@ -4,7 +4,7 @@ import hearthcloth.cloth.making.Face;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.draw.PlanSheets;
 import hearthcloth.draw.cloth.Paper;
-import hearthcloth.draw.picture.FontSubset;
+import hearthcloth.draw.letters.FontSubset;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.guideline.Guideline;

@@ -26,7 +26,7 @@ final class LetterFiles {
     private static void send(Context context) {
         String file = FILES.get(context.pathParam("weight"));
         InputStream in =
-                file == null ? null : LetterFiles.class.getResourceAsStream("/hearthcloth/draw/picture/" + file);
+                file == null ? null : LetterFiles.class.getResourceAsStream("/hearthcloth/draw/letters/" + file);
         if (in == null) {
             throw new NotFoundResponse("There are no such letters.");
         }

@@ -6,7 +6,7 @@ import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.picture.Weight;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import hearthcloth.sew.CutLine;
 import java.util.List;

@@ -13,7 +13,7 @@ import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.picture.Weight;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;

@@ -9,7 +9,7 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.picture.Weight;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.PieceTask;

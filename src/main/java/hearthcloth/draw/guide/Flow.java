@@ -8,7 +8,7 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.picture.Weight;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,7 @@
 package hearthcloth.draw.picture;
 
+import hearthcloth.draw.letters.Typeface;
+import hearthcloth.draw.letters.SafeText;
 import hearthcloth.colour.Colour;
 import hearthcloth.geometry.Point;
 import java.util.List;

@@ -1,5 +1,6 @@
 package hearthcloth.draw.picture;
 
+import hearthcloth.draw.letters.SafeText;
 import java.util.List;
 
 /**

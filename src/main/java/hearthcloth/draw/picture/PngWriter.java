@@ -1,5 +1,7 @@
 package hearthcloth.draw.picture;
 
+import hearthcloth.draw.letters.Weight;
+import hearthcloth.draw.letters.FontFile;
 import com.github.weisj.jsvg.SVGDocument;
 import com.github.weisj.jsvg.parser.DocumentLimits;
 import com.github.weisj.jsvg.parser.LoaderContext;

@@ -1,5 +1,7 @@
 package hearthcloth.draw.picture;
 
+import hearthcloth.draw.letters.Weight;
+import hearthcloth.draw.letters.FontSubset;
 import hearthcloth.colour.Colour;
 import hearthcloth.geometry.Point;
 import java.math.BigDecimal;

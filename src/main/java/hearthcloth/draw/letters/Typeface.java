@@ -1,4 +1,4 @@
-package hearthcloth.draw.picture;
+package hearthcloth.draw.letters;
 
 /**
  * The letters of all pictures: Source Sans 3 (SIL Open Font License 1.1, beside the font files), with the widths of
@@ -42,7 +42,7 @@ public final class Typeface {
     }
 
     /** {@code text} with □ for each letter the typeface lacks: for PDF, where nothing else is embedded. */
-    static String printable(String text) {
+    public static String printable(String text) {
         StringBuilder out = new StringBuilder();
         text.codePoints().forEach(c -> {
             if (has(c)) {

@@ -1,4 +1,4 @@
-package hearthcloth.draw.picture;
+package hearthcloth.draw.letters;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -7,7 +7,7 @@ import java.util.Map;
  * How wide each letter of the typeface is, in thousandths of the em, as a table made from the font files (which lie beside it,
  * and to which a test holds it), so that words are measured without reading a font, in a browser too.
  */
-final class LetterWidths {
+public final class LetterWidths {
 
     /** Pairs of a first letter and how many follow one another, in base 36. */
     private static final String RUNS = "w 2n 4g 6a au 1 ay 1 b1 4 b6 3 ba 2 be 2 bi 1 bk 2 bz 3 c7 1 cf 5 ct h de 6 dm 2 dq 3 dw 2 dz b ec "

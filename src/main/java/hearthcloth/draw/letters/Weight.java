@@ -1,4 +1,4 @@
-package hearthcloth.draw.picture;
+package hearthcloth.draw.letters;
 
 /** The weights of the one typeface. */
 public enum Weight {
@@ -19,7 +19,7 @@ public enum Weight {
         return number;
     }
 
-    String resource() {
+    public String resource() {
         return "SourceSans3-" + file + ".ttf";
     }
 }

@@ -1,4 +1,4 @@
-package hearthcloth.draw.picture;
+package hearthcloth.draw.letters;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,11 +8,11 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /** The files of the typeface, for writers that embed letters. */
-final class FontFile {
+public final class FontFile {
 
     private FontFile() {}
 
-    static InputStream file(Weight weight) {
+    public static InputStream file(Weight weight) {
         InputStream in = FontFile.class.getResourceAsStream(weight.resource());
         if (in == null) {
             throw new IllegalStateException("the font " + weight.resource() + " is not on the class path");
@@ -21,7 +21,7 @@ final class FontFile {
     }
 
     /** The font that subsets are taken from. Who reads from it must hold its lock, and must not close it. */
-    static TrueTypeFont shared(Weight weight) {
+    public static TrueTypeFont shared(Weight weight) {
         return switch (weight) {
             case REGULAR -> Loaded.REGULAR;
             case SEMIBOLD -> Loaded.SEMIBOLD;
@@ -30,7 +30,7 @@ final class FontFile {
     }
 
     /** The font read anew, for a writer to embed and close. */
-    static TrueTypeFont open(Weight weight) {
+    public static TrueTypeFont open(Weight weight) {
         try (InputStream in = file(weight)) {
             TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
             // Ligatures would make words narrower than measured, and cost a hundred times the rest of writing a page.

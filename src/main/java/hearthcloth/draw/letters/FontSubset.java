@@ -1,4 +1,4 @@
-package hearthcloth.draw.picture;
+package hearthcloth.draw.letters;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -41,7 +41,7 @@ public final class FontSubset {
         return faces.toString();
     }
 
-    static String base64(Weight weight, Set<Integer> letters) {
+    public static String base64(Weight weight, Set<Integer> letters) {
         TrueTypeFont font = FontFile.shared(weight);
         synchronized (font) {
             return encoded(font, letters);

@@ -1,4 +1,4 @@
-package hearthcloth.draw.picture;
+package hearthcloth.draw.letters;
 
 /**
  * Makes any text fit to be written down: names in a stash file may hold anything.
@@ -6,11 +6,11 @@ package hearthcloth.draw.picture;
  * <p>Control characters, unpaired surrogates and characters that XML forbids become blanks; characters that turn the
  * direction of what follows are dropped, so that a name cannot reverse the numbers beside it.
  */
-final class SafeText {
+public final class SafeText {
 
     private SafeText() {}
 
-    static String clean(String text) {
+    public static String clean(String text) {
         StringBuilder out = new StringBuilder();
         text.codePoints().forEach(c -> {
             if (isDirection(c)) {

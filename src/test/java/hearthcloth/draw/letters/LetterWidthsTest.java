@@ -1,4 +1,4 @@
-package hearthcloth.draw.picture;
+package hearthcloth.draw.letters;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
