@@ -3,7 +3,7 @@ package hearthcloth.wrap.drape;
 import java.util.List;
 
 /** Two pairs of corners lifted, gathered and knotted over a box, one pair after the other. */
-final class BoxHands implements Hands {
+final class BoxHands implements Handling {
 
     static final double LIFT = 0.9;
     static final double TIE = 0.35;

@@ -50,7 +50,7 @@ record BoxScript(Panels panels, List<ReefKnot> knots, double scale) {
         return List.of(-half - height(), -half, half, half + height());
     }
 
-    Hands hands(Sheet sheet) {
+    Handling hands(Sheet sheet) {
         List<List<Grip>> pairs = new ArrayList<>();
         for (ReefKnot knot : knots) {
             ReefStrands reef = ReefStrands.of(knot);

@@ -59,7 +59,7 @@ public record Drape(Fold fold, Mesh mesh, Acceptance acceptance) {
         Stuff stuff = COTTON.scaled(scale);
         Sheet sheet = new Sheet(grid, stuff.thickness() * grid.gap);
         lay(sheet, stuff);
-        Hands hands = script.hands(sheet);
+        Handling hands = script.hands(sheet);
         Draping draping = new Draping(sheet, hands, script.solid(), stuff);
         if (!rest(draping, hands, sheet, wanted)) {
             return Optional.empty();
@@ -79,7 +79,7 @@ public record Drape(Fold fold, Mesh mesh, Acceptance acceptance) {
         }
     }
 
-    private static boolean rest(Draping draping, Hands hands, Sheet sheet, BooleanSupplier wanted) {
+    private static boolean rest(Draping draping, Handling hands, Sheet sheet, BooleanSupplier wanted) {
         int tenth = (int) Math.round(Draping.STEPS / 10);
         for (int step = 1; draping.time() < hands.busy() + LONGEST_REST; step++) {
             double late = draping.time() - hands.busy();

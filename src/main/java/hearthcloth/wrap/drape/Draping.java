@@ -22,7 +22,7 @@ final class Draping {
     private static final double MARGIN = 0.36;
 
     private final Sheet sheet;
-    private final Hands hands;
+    private final Handling hands;
     private final Strain strain;
     private final Bending bending;
     private final Support support;
@@ -35,7 +35,7 @@ final class Draping {
     private int phase = -1;
     private double time;
 
-    Draping(Sheet sheet, Hands hands, Solid solid, Stuff stuff) {
+    Draping(Sheet sheet, Handling hands, Solid solid, Stuff stuff) {
         Grid grid = sheet.grid;
         this.sheet = sheet;
         this.hands = hands;

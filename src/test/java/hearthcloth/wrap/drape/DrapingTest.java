@@ -13,7 +13,7 @@ class DrapingTest {
     private static final Stuff COTTON = new Stuff(140, 1e-5, 60, 0.115, 0.12);
 
     /** Holds some points where they lie. */
-    private record Held(IntPredicate held) implements Hands {
+    private record Held(IntPredicate held) implements Handling {
 
         @Override
         public double busy() {

@@ -1,7 +1,7 @@
 package hearthcloth.wrap.drape;
 
 /** What is done to a cloth while it comes to rest. */
-interface Hands {
+interface Handling {
 
     /** How long hands are at work, in seconds. */
     double busy();
