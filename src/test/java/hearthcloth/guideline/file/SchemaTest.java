@@ -11,8 +11,10 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.plan.propose.Stashes;
-import hearthcloth.words.WishOptions;
+import hearthcloth.words.Door;
+import hearthcloth.words.Usual;
 import hearthcloth.words.WishReader;
+import hearthcloth.words.WishWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,7 +35,7 @@ class SchemaTest {
     @Test
     void plan_files_keep_to_their_schema() throws IOException {
         var stash = Stashes.scraps(20, 3);
-        var wish = new WishReader(new WishOptions(), stash, Ruler.EIGHTHS).wish(Optional.empty());
+        var wish = new WishReader(WishWords.NOTHING, stash, Usual.of(Ruler.EIGHTHS), Door.SHELL).wish(Optional.empty());
         var outcome = (PlanOutcome.Proposals) Planner.plan(stash, wish, 1, Budget.steps(100), seen -> {});
         for (var plan : outcome.plans()) {
             String file = new PlanFolder(plan, Ruler.EIGHTHS, Paper.A4).planFile();
