@@ -10,14 +10,14 @@ import java.util.stream.Stream;
  * the first line uses most; any line ending; a quote inside a cell that does not begin with one stands for itself,
  * since makers write 6 1/2" for inches. Blank lines are skipped and cells are stripped.
  */
-final class Csv {
+public final class Csv {
 
     /**
-     * One row.
+     * One row; a quote that was put before a formula is still there.
      *
      * @param line where it begins in the file, from 1
      */
-    record Row(int line, List<String> cells) {}
+    public record Row(int line, List<String> cells) {}
 
     private final String text;
     private final char separator;
@@ -36,7 +36,7 @@ final class Csv {
      *
      * @param problems receives the faults of the file's form
      */
-    static List<Row> rows(String text, int most, List<Problem> problems) {
+    public static List<Row> rows(String text, int most, List<Problem> problems) {
         String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
         Csv csv = new Csv(plain, separator(plain), problems);
         List<Row> rows = new ArrayList<>();

@@ -1,11 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.draw.PlanFolder;
-import hearthcloth.draw.picture.Palette;
-import hearthcloth.draw.picture.SvgWriter;
-import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.picture.Weight;
-import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.rework.DesignFit;
@@ -20,13 +14,10 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
-import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
-import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -37,27 +28,12 @@ public final class ClothPage {
 
     private static final long AGAIN_WITHIN_MS = 1_500;
 
-    /** Of the tied gift's three views, in millimetres; shown about four pixels to one. */
-    private static final double TIED_WIDTH = 150;
-
-    private static final double TIED_HEIGHT = 60;
-    private static final Type CAPTION = Type.of(3.6, Weight.REGULAR, Palette.SECOND_INK);
-
     private static final String TICKS_GONE = " Some cuts you had ticked are planned otherwise now: where a piece is cut"
             + " already, give its real size in the stash, then plan again.";
 
     /** The page. */
     @PageView.Template("cloth.jte")
     public record View(PageFrame frame, ClothBench bench) implements PageView {}
-
-    /**
-     * The cloth tied, as it is shown beside its faces.
-     *
-     * @param picture as SVG; empty where it cannot be tied so
-     * @param sentences what shows of it
-     */
-    @PageView.Template("part/tied.jte")
-    public record Tied(String picture, List<String> sentences) implements PageView {}
 
     private final PageContext room;
 
@@ -67,8 +43,7 @@ public final class ClothPage {
 
     public static void add(PageRoutes routes) {
         routes.of(ClothPage::new)
-                .get("/cloth/{id}", (page, context) -> page.show(context, ""))
-                .get("/cloth/{id}/tied", ClothPage::tied)
+                .get("/cloth/{id}", ClothPage::show)
                 .post("/cloth/{id}/change", ClothPage::change)
                 .post("/cloth/{id}/again", ClothPage::again)
                 .post("/cloth/{id}/replan", ClothPage::replan)
@@ -94,49 +69,46 @@ public final class ClothPage {
                 saved,
                 room.store().atHand().freeFor(saved.id()),
                 room.store().swatches().across(),
-                room.settings(),
+                ClothAsked.settings(room, saved),
                 Wished.of(room.store(), saved),
                 at);
     }
 
-    private void show(Context context, String said) {
+    private void show(Context context) {
+        show(context, "", Optional.empty());
+    }
+
+    /** @param before the cloth before the change that is told */
+    private void show(Context context, String said, Optional<ClothView> before) {
         ClothView view = view(context, saved(context));
         boolean part = PageContext.isPart(context);
         String id = view.saved().id();
+        String look = context.queryParam("look") == null
+                ? PageContext.field(context, "look")
+                : PageContext.text(context, "look");
         ClothBench bench = new ClothBench(
                 view,
+                ClothBench.Look.named(look),
                 room.token(),
                 new ClothBench.History(
                         book().undoable(id).orElse(""), book().redoable(id).orElse("")),
-                part ? said : "",
-                room.store().atHand().warnings(id));
+                new ClothBench.Told(
+                        part ? said : "",
+                        new OwnRuler(room, view.saved()).warnings(),
+                        view.all().inShort(before.map(ClothView::all))));
         room.show(
                 context,
                 part ? bench : new View(room.frame(context, view.saved().name(), "Cloth"), bench));
     }
 
-    /** The cloth tied round what she wants to wrap, and what of it can be seen then. */
-    private void tied(Context context) {
-        SavedCloth saved = saved(context);
-        Purpose wished = Wished.of(room.store(), saved);
-        Settings settings = room.settings();
-        Optional<TiedGift> tied = saved.document()
-                .plan()
-                .flatMap(plan -> new PlanFolder(
-                                plan, settings.ruler(), settings.paper(), wished.wrapped(settings.ruler()))
-                        .tied());
-        room.show(
-                context,
-                new Tied(
-                        tied.map(gift -> SvgWriter.writeBare(gift.views(TIED_WIDTH, TIED_HEIGHT, CAPTION)))
-                                .orElse(""),
-                        tied.map(gift -> gift.whatShows().sentences()).orElse(List.of())));
-    }
-
     /** Shows the cloth again after a change: the part alone to htmx, the whole page by going there otherwise. */
     private void answer(Context context, String said) {
+        answer(context, said, Optional.empty());
+    }
+
+    private void answer(Context context, String said, Optional<ClothView> before) {
         if (PageContext.isPart(context)) {
-            show(context, said);
+            show(context, said, before);
         } else {
             String at = PageContext.field(context, "at");
             PageContext.go(
@@ -152,10 +124,10 @@ public final class ClothPage {
         SavedCloth saved = current(context);
         ClothView before = view(context, saved);
         ClothChanges changes = new ClothChanges(
-                before, before.stash(), room.settings().bare(), name -> PageContext.field(context, name));
+                before, before.stash(), before.settings().bare(), name -> PageContext.field(context, name));
         ClothChanges.Change change = changes.read();
         SavedCloth after = settle(saved, change.label(), change.design(), before.stash());
-        answer(context, view(context, after).since(before));
+        answer(context, view(context, after).since(before), Optional.of(before));
     }
 
     /** The cloth as she saw it when she changed it; a page that is out of date is told so. */
@@ -178,7 +150,7 @@ public final class ClothPage {
                         saved,
                         label,
                         DesignPlanning.settled(
-                                saved, design, stash, room.settings().ruler()));
+                                saved, design, stash, ClothAsked.settings(room, saved).ruler()));
     }
 
     /** Colours planned again; what is locked stays. */
@@ -191,7 +163,7 @@ public final class ClothPage {
                 .filter(i -> locked.stream().anyMatch(name -> before.number(name) == i))
                 .boxed()
                 .collect(Collectors.toSet());
-        DesignFit settling = new DesignFit(before.stash(), room.settings().ruler());
+        DesignFit settling = new DesignFit(before.stash(), before.settings().ruler());
         Design other = settling.again(
                         was.design(),
                         kept,
@@ -201,17 +173,14 @@ public final class ClothPage {
                 .orElseThrow(() -> new MeasureException(
                         "no other plan of colours was found for these sizes; unlock a bar, or change a width"));
         SavedCloth after = settle(saved, "colours planned again", other, before.stash());
-        answer(context, view(context, after).since(before));
+        answer(context, view(context, after).since(before), Optional.of(before));
     }
 
     /** The same design, cut from what is in the stash now. */
     private void replan(Context context) {
         SavedCloth saved = current(context);
-        ClothDocument planned = DesignPlanning.settled(
-                saved,
-                saved.document().design(),
-                room.store().atHand().freeFor(saved.id()),
-                room.settings().ruler());
+        ClothDocument planned =
+                new OwnRuler(room, saved).again(room.store().atHand().freeFor(saved.id()));
         Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
         Set<String> ticked = new HashSet<>(planned.bench().ticked());
         ticked.removeAll(stale);
@@ -278,7 +247,8 @@ public final class ClothPage {
                 was.plan(),
                 was.lacking(),
                 ClothDocument.Bench.CLEAR.withLocked(was.bench().locked()),
-                ClothDocument.Life.begun(Wished.of(room.store(), saved)));
+                ClothDocument.Life.begun(Wished.of(room.store(), saved)))
+                .onPaper(ClothAsked.settings(room, saved).paper().word());
         book().keep(id, saved.name() + ", another", copy);
         PageContext.go(context, "/cloth/" + id, "This is a copy; the first stays as it was.");
     }
