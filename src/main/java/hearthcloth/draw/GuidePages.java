@@ -45,10 +45,6 @@ final class GuidePages {
                 paper, plan.story().title() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST));
     }
 
-    static List<Picture> of(Plan plan, Guide guide, Ruler ruler, Paper paper) {
-        return of(new PlanSheets(plan, ruler, paper), guide, Optional.empty());
-    }
-
     /** The guide for a class. */
     static List<Picture> forClass(PlanSheets proposal, Guide guide) {
         GuidePages pages = new GuidePages(proposal.plan(), guide, proposal.ruler(), proposal.paper());

@@ -1,5 +1,6 @@
 package hearthcloth.words;
 
+import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Wish;
@@ -48,7 +49,7 @@ public final class WishList {
                             + wrapped.tie().words())
                     .or(() -> wish.target()
                             .size()
-                            .map(size -> ruler.write(size, hearthcloth.measure.Rounding.NEAREST) + ", finished"))
+                            .map(size -> ruler.write(size, Rounding.NEAREST) + ", finished"))
                     .orElse("hearth, bars and rounds as wished");
         }
     }

@@ -60,7 +60,6 @@ public record KitsJson(
      *
      * @param number from 1, in the order of the list
      * @param folder where it is drawn; left out where nothing could be made
-     * @param pieces what it is cut from: pieces of the stash, or leftovers
      * @param why what it lacks, in sentences; empty where it is as it was asked for
      */
     record Entry(
@@ -72,7 +71,11 @@ public record KitsJson(
             @Nullable Made made,
             List<String> why) {}
 
-    /** What was planned. */
+    /**
+     * What was planned.
+     *
+     * @param pieces what it is cut from: pieces of the stash, or leftovers
+     */
     record Made(String title, long width, long height, int joins, List<String> pieces, List<String> fabrics) {
         static Made of(Plan plan) {
             return new Made(

@@ -55,8 +55,9 @@ public final class KitsReport {
                 + together.measure().bound() + "."
                 + turn.map(KitsReport::inTurn).orElse(""));
         if (!together.leftovers().isEmpty()) {
-            out.println(ListWords.count(together.leftovers().size(), "piece")
-                    + " is what another cloth leaves; kits.pdf says who cuts first.");
+            int handed = together.leftovers().size();
+            out.println((handed == 1 ? "1 piece is" : handed + " pieces are")
+                    + " left by one cloth for another; kits.pdf says who cuts first.");
         }
     }
 

@@ -14,7 +14,6 @@ import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
-import hearthcloth.wrap.fold.Laying;
 import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,11 +68,6 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
     View {
         things = List.copyOf(things);
         shadow = List.copyOf(shadow);
-    }
-
-    static View of(Scene scene, Eye eye, Cloth cloth, Laying laying, TiedLook look) {
-        Pattern pattern = Pattern.of(cloth, laying);
-        return of(scene, eye, pattern, laying.placing().out(), look);
     }
 
     static View of(Scene scene, Eye eye, Pattern pattern, Face table, TiedLook look) {

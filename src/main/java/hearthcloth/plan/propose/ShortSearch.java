@@ -1,6 +1,7 @@
 package hearthcloth.plan.propose;
 
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
@@ -34,7 +35,7 @@ public final class ShortSearch {
 
     /** How far to look. */
     public enum Depth {
-        /** The first cloth that is found, fabrics anywhere. */
+        /** The first cloth that is found with its hearth in the middle, fabrics anywhere. */
         PLAIN(12),
         /** The best of some. */
         SHORT(16),
@@ -89,21 +90,30 @@ public final class ShortSearch {
         List<DraftTrial> found = new ArrayList<>();
         List<Draft> promising = promising(depth);
         for (Draft draft : promising) {
-            if (!found.isEmpty() && (depth == Depth.PLAIN || budget.spent())) {
+            if (!found.isEmpty() && (depth == Depth.PLAIN ? isCentred(found) : budget.spent())) {
                 break;
             }
             Fitting.fit(draft, supply, STEPS, wish.preferences().seed(), Budget.steps(STEPS))
                     .ifPresent(found::add);
         }
         found.sort(order);
-        if (depth == Depth.PLAIN || found.isEmpty()) {
-            return found.stream().findFirst();
+        if (depth == Depth.PLAIN) {
+            return found.stream()
+                    .findFirst()
+                    .map(trial -> TrialColours.exchanged(
+                            trial.recut(), wish.preferences().seed()));
         }
-        return Optional.of(finished(found));
+        return found.isEmpty() ? Optional.empty() : Optional.of(finished(found));
+    }
+
+    /** Whether the last one found has its hearth in the middle, or where it was wished. */
+    private boolean isCentred(List<DraftTrial> found) {
+        return wish.shape().order().isPresent()
+                || !found.get(found.size() - 1).isOffCentre();
     }
 
     private List<Draft> promising(Depth depth) {
-        Optional<hearthcloth.measure.Size> size = wish.target().size();
+        Optional<Size> size = wish.target().size();
         List<Draft> free = depth == Depth.PLAIN
                 ? drafts.of(size, kind -> kind == Scheme.Kind.ALL, depth.drafts)
                 : List.of();

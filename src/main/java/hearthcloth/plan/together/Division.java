@@ -1,5 +1,6 @@
 package hearthcloth.plan.together;
 
+import hearthcloth.cutstock.search.Budget;
 import hearthcloth.plan.propose.ShortSearch;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
@@ -19,10 +20,10 @@ final class Division {
     private final OneCloth one;
     private final double middle;
     private final SplittableRandom chance;
-    private final hearthcloth.cutstock.search.Budget budget;
+    private final Budget budget;
 
     Division(
-            List<Asked> asked, double middle, SplittableRandom chance, hearthcloth.cutstock.search.Budget budget) {
+            List<Asked> asked, double middle, SplittableRandom chance, Budget budget) {
         this.asked = asked;
         this.one = new OneCloth(asked);
         this.middle = middle;

@@ -2,6 +2,7 @@ package hearthcloth.plan.together;
 
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -34,7 +35,6 @@ final class OneCloth {
      * One cloth; empty where none is found.
      *
      * @param seen how often each fabric is a hearth already; a seldom one is tried first
-     * @param seed of this try
      */
     Optional<Made> plan(
             int cloth, List<Piece> pieces, ShortSearch.Depth depth, Map<String, Integer> seen, Work work) {
@@ -118,7 +118,7 @@ final class OneCloth {
                 .size()
                 .map(size -> size.width().min(size.height()))
                 .orElse(Length.ZERO)
-                .dividedBy(HEARTH_SHARE, hearthcloth.measure.Rounding.UP);
+                .dividedBy(HEARTH_SHARE, Rounding.UP);
         Size least = wish.shape().hearth().map(Wish.Cut::measure).orElse(Size.square(side));
         String best = "";
         int fewest = Integer.MAX_VALUE;

@@ -17,6 +17,7 @@ public record Purchase(int cloth, Goods goods, int count, Size size) {
      * How fabric is sold. Sources: docs/sources.md#fat-quarter, #cotton-width, #wide-bolt; the widths are without selvages,
      * the metric ones rounded down.
      */
+    @SuppressWarnings("ImmutableEnumChecker") // a Size is immutable, though nothing marks it so
     public enum Goods {
         FAT_QUARTERS(Length.inches(20), Length.inches(18), Length.cm(50), Length.cm(45)),
         NARROW_BOLT(Length.inches(40), Length.inches(9), Length.cm(102), Length.cm(25)),

@@ -11,6 +11,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.Settings;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.Optional;
@@ -59,11 +60,12 @@ public final class PicturesPage {
 
     private PlanFolder folder(Context context) {
         SavedCloth cloth = new ClothAsked(room).cloth(context);
-        Ruler ruler = room.settings().ruler();
+        Settings settings = ClothAsked.settings(room, cloth);
+        Ruler ruler = settings.ruler();
         return new PlanFolder(
                 ClothAsked.plan(cloth),
                 ruler,
-                room.settings().paper(),
+                settings.paper(),
                 Wished.of(room.store(), cloth).wrapped(ruler));
     }
 

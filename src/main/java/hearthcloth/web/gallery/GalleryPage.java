@@ -3,7 +3,6 @@ package hearthcloth.web.gallery;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -257,7 +256,8 @@ public final class GalleryPage {
         Map<String, Plan> all = search.orElseThrow().plans();
         int place = List.copyOf(all.keySet()).indexOf(name);
         String title = place < 0 ? plan.story().title() : ProposalNames.of(all, names()).get(place);
-        store().cloths().keep(id, title, ClothDocument.of(design, plan, Wished.of(store())));
+        ClothDocument kept = ClothDocument.of(design, plan, Wished.of(store()));
+        store().cloths().keep(id, title, kept.onPaper(room.settings().paper().word()));
         PageContext.go(context, "/cloth/" + id, "Kept among your cloths." + (free ? "" : " Tap any bar to change it."));
     }
 }

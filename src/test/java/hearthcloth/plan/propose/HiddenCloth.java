@@ -59,7 +59,7 @@ public record HiddenCloth(Stash stash, Size finished) {
         Size hearth = change == Widths.BY_ROUND
                 ? Size.square(side)
                 : new Size(side, Length.inches(64 + random.nextInt(80), 8));
-        return Layout.ofCutBars(Layout.hearthOfCut(hearth, cut, making), cut, making);
+        return new Layout(Layout.hearthOfCut(hearth, cut, making), Layout.finishedOfCut(cut, making));
     }
 
     private static HiddenCloth cutUp(Random random, Order order, Layout layout) {

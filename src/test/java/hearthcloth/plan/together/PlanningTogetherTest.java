@@ -9,6 +9,7 @@ import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
@@ -35,7 +36,7 @@ class PlanningTogetherTest {
     private static Asked square(String name, int inches) {
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(Size.square(Length.inches(inches))), false),
-                Wish.Shape.open(),
+                OpenShape.shape(),
                 Making.inches(),
                 PiecingRules.inches(),
                 new Wish.Preferences(List.of(), 1, 1, Ruler.EIGHTHS));

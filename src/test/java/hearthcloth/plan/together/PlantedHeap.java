@@ -7,6 +7,7 @@ import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Wish;
@@ -60,7 +61,7 @@ record PlantedHeap(Stash stash, List<Asked> asked) {
                 Making.inches().withSeam(SeamKind.felledInches()).withHem(Hem.square(quarter, quarter));
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(size), false),
-                Wish.Shape.open(),
+                OpenShape.shape(),
                 making,
                 new PiecingRules(least, Length.inches(1, 2), 4),
                 new Wish.Preferences(List.of(), 1, 1, Ruler.EIGHTHS));

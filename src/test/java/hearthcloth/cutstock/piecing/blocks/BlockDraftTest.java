@@ -173,6 +173,20 @@ class BlockDraftTest {
     }
 
     @Test
+    void trimming_a_joined_block_cuts_into_all_patches_that_lie_there() {
+        Stock stock = stock(PLAIN, new int[][] {{30, 20}, {25, 20}}, false);
+        Blocks blocks = new Blocks();
+        BlockDraft draft = new BlockDraft(blocks, new Goal(50, 16, 0, 0), PLAIN);
+        assertThat(draft.join(single(draft, stock, 0), Blocks.HEIGHT, single(draft, stock, 1), Blocks.HEIGHT))
+                .isTrue();
+
+        assertThat(draft.clip()).isTrue();
+
+        // of 32 x 22 and 27 x 22 are left 32 x 18 and 22 x 18, or 27 x 18 and 27 x 18
+        assertThat(draft.lost).isEqualTo(32 * 22 + 27 * 22 - 32 * 18 - 22 * 18);
+    }
+
+    @Test
     void a_block_that_stands_out_either_way_is_laid_so_that_less_is_trimmed() {
         Stock stock = stock(PLAIN, new int[][] {{29, 28}}, true);
         BlockDraft draft = new BlockDraft(new Blocks(), new Goal(40, 20, 0, 0), PLAIN);
