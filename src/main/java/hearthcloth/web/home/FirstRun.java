@@ -64,23 +64,6 @@ final class FirstRun {
         return new Fabric(name, Colour.of(rgb), Fabric.Faces.SAME, Fabric.Nap.ANY);
     }
 
-    /**
-     * The film's pictures, one over another.
-     *
-     * @param film scraps and bars, as SVG
-     * @param tied the gift tied, as SVG
-     */
-    record Scene(String film, String tied) {}
-
-    /** Drawn once. */
-    private static final class Drawn {
-        static final Scene SCENE = scene();
-    }
-
-    static Scene shown() {
-        return Drawn.SCENE;
-    }
-
     private static Layout layout() {
         return new Layout(Size.square(SIDE.minus(BAR.times(2L * ROUNDS))), Layout.courses(Order.ROUND, ROUNDS, List.of(BAR)));
     }
@@ -94,7 +77,8 @@ final class FirstRun {
         return new Cloth(layout().sewn(FABRICS.get(0).name(), Showing.SAME, bars), Making.inches());
     }
 
-    private static Scene scene() {
+    /** Scraps and bars, as SVG; which is there when, the style sheet says. */
+    static String film() {
         Swatches swatches = new Swatches(FABRICS, Map.of());
         StringBuilder svg = new StringBuilder(
                 "<svg class=\"film\" viewBox=\"-760 -500 1520 1000\" aria-hidden=\"true\" focusable=\"false\">");
@@ -111,7 +95,7 @@ final class FirstRun {
         }
         svg.append("</g><g class=\"made\">");
         bars(svg, swatches);
-        return new Scene(svg.append("</g></svg>").toString(), tied());
+        return svg.append("</g></svg>").toString();
     }
 
     /** Patches in the order they are sewn on. */
@@ -146,7 +130,8 @@ final class FirstRun {
         return order;
     }
 
-    private static String tied() {
+    /** The gift tied, as a picture of its own, which is fetched while the scraps still fall. */
+    static String tied() {
         Cloth cloth = cloth();
         Gift box = Gift.parse("box 12 x 9 x 4 in", null);
         Map<String, Colour> colours = new LinkedHashMap<>();
@@ -154,6 +139,8 @@ final class FirstRun {
                 .forEach(i -> colours.put(FABRICS.get(i).name(), FABRICS.get(i).colour()));
         TiedLook look = new TiedLook(colours, Colour.of(0x5b616b));
         var fit = Tie.FOUR_CORNER.fit(box, cloth.finished(), Tail.INCHES.usual());
-        return Thumbnail.of(TiedGift.of(cloth, TiedFold.of(fit), look));
+        return Thumbnail.of(TiedGift.of(cloth, TiedFold.of(fit), look))
+                .replaceFirst("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ")
+                .replace("class=\"shade\"", "fill=\"#14181f\" fill-opacity=\".16\"");
     }
 }
