@@ -30,56 +30,57 @@ class OneScreenTest {
 
     /** 44 pieces of 13 fabrics; invented. */
     private static final String FORTY_FOUR = """
-            navy linen 5 x 22 in
-            navy linen 13 x 17 in
-            navy linen 10 x 10 in
-            birds print 12 x 22 in, right side
-            birds print 5 x 9 in, right side
-            oat cotton 4 x 30 in
-            oat cotton 4 x 26 in
-            oat cotton 9 x 16 in
-            madder red check 12 x 24 in
-            madder red check 6 x 19 in
-            madder red check 8 x 18 in
-            madder red check 3 1/2 x 13 in
-            dark green linen 4 1/2 x 30 in
-            dark green linen 2 1/2 x 25 in
-            dark green linen 11 x 22 in
-            dark green linen 11 x 12 in
-            blue stripe 6 x 28 in
-            blue stripe 3 x 17 in
-            12 rose dot 4 x 8 in, right side
-            rose dot 5 x 17 in, right side
-            ochre lantern print 3 1/2 x 24 in, right side
-            ochre lantern print 8 x 9 in, right side
-            ochre lantern print 8 x 14 in, right side
-            plum posy 5 x 30 in, right side
-            plum posy 7 x 10 in, right side
-            ivory cotton 3 x 18 in
-            ivory cotton 12 x 18 in
-            tan twill 4 x 29 in, right side
-            tan twill 8 x 17 in, right side
-            grey corduroy 4 x 20 in, right side, nap
-            grey corduroy 6 x 11 in, right side, nap
-            grey corduroy 4 x 9 in, right side, nap
-            teal poplin 9 x 13 in
-            """;
+        navy linen 5 x 22 in
+        navy linen 13 x 17 in
+        navy linen 10 x 10 in
+        birds print 12 x 22 in, right side
+        birds print 5 x 9 in, right side
+        oat cotton 4 x 30 in
+        oat cotton 4 x 26 in
+        oat cotton 9 x 16 in
+        madder red check 12 x 24 in
+        madder red check 6 x 19 in
+        madder red check 8 x 18 in
+        madder red check 3 1/2 x 13 in
+        dark green linen 4 1/2 x 30 in
+        dark green linen 2 1/2 x 25 in
+        dark green linen 11 x 22 in
+        dark green linen 11 x 12 in
+        blue stripe 6 x 28 in
+        blue stripe 3 x 17 in
+        12 rose dot 4 x 8 in, right side
+        rose dot 5 x 17 in, right side
+        ochre lantern print 3 1/2 x 24 in, right side
+        ochre lantern print 8 x 9 in, right side
+        ochre lantern print 8 x 14 in, right side
+        plum posy 5 x 30 in, right side
+        plum posy 7 x 10 in, right side
+        ivory cotton 3 x 18 in
+        ivory cotton 12 x 18 in
+        tan twill 4 x 29 in, right side
+        tan twill 8 x 17 in, right side
+        grey corduroy 4 x 20 in, right side, nap
+        grey corduroy 6 x 11 in, right side, nap
+        grey corduroy 4 x 9 in, right side, nap
+        teal poplin 9 x 13 in
+        """;
 
     /** Twenty scraps; invented. */
     private static final String TWENTY = """
-            8 navy linen 12 x 18 in
-            4 oat cotton 6 x 30 in
-            4 madder check 8 x 24 in
-            4 rose dot 5 x 28 in
-            """;
+        8 navy linen 12 x 18 in
+        4 oat cotton 6 x 30 in
+        4 madder check 8 x 24 in
+        4 rose dot 5 x 28 in
+        """;
 
     @TempDir
     Path folder;
 
     /** Everything in a part is inside the window without scrolling. */
     private static void assertSeen(Page page, String part) {
-        assertThat(page.locator(part).first()).isInViewport(new com.microsoft.playwright.assertions.LocatorAssertions
-                .IsInViewportOptions().setRatio(1));
+        assertThat(page.locator(part).first())
+                .isInViewport(
+                        new com.microsoft.playwright.assertions.LocatorAssertions.IsInViewportOptions().setRatio(1));
     }
 
     @Test
@@ -159,7 +160,9 @@ class OneScreenTest {
             Page page = browser.window(LANDSCAPE, ColorScheme.LIGHT);
             page.navigate("/");
             int inputs = 0;
-            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Bottle").setExact(true))
+            page.getByRole(
+                            AriaRole.LINK,
+                            new Page.GetByRoleOptions().setName("Bottle").setExact(true))
                     .click();
             inputs++;
             page.getByLabel("across").fill("3");

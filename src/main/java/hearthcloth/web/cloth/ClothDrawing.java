@@ -35,6 +35,8 @@ public final class ClothDrawing {
     /** Width of an average letter of the face, and of air round the words, in ems. */
     private static final double GLYPH = 0.6;
 
+    private static final String HEARTH = "hearth";
+
     private final Shown shown;
     private final Swatches swatches;
     private final Dyes dyes;
@@ -70,10 +72,14 @@ public final class ClothDrawing {
         ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
         drawing.open("role=\"img\" aria-label=\"" + escaped(words) + "\"");
         drawing.paint();
-        drawing.letter = LARGE_LETTER;
         drawing.shown.fields().stream()
                 .filter(field -> !field.fell() && field.patch().place() instanceof Place.Hearth)
-                .forEach(drawing::label);
+                .forEach(field -> {
+                    double room = mm(field.at().width().max(field.at().height()));
+                    double most = room / ((HEARTH.length() + 1) * GLYPH) / Math.max(drawing.width, drawing.height);
+                    drawing.letter = Math.min(LARGE_LETTER, most * 0.99);
+                    drawing.label(field);
+                });
         return drawing.close();
     }
 
@@ -139,8 +145,8 @@ public final class ClothDrawing {
         double step = width / 40;
         double right = mm(at.right());
         double bottom = mm(at.bottom());
-        svg.append(
-                        "<path class=\"hatch\" fill=\"none\" stroke-width=\"1\" stroke-opacity=\".55\" vector-effect=\"non-scaling-stroke\" stroke=\"")
+        svg.append("<path class=\"hatch\" fill=\"none\" stroke-width=\"1\" stroke-opacity=\".55\""
+                        + " vector-effect=\"non-scaling-stroke\" stroke=\"")
                 .append(ink)
                 .append("\" d=\"");
         double first = Math.ceil((mm(at.x()) + mm(at.y())) / step) * step;
@@ -167,7 +173,7 @@ public final class ClothDrawing {
 
     private void label(Shown.Field field) {
         String words = field.patch().place() instanceof Place.Hearth
-                ? "hearth"
+                ? HEARTH
                 : field.patch().place().label();
         double size = letter * Math.max(width, height);
         double wide = mm(field.at().width());
@@ -261,8 +267,8 @@ public final class ClothDrawing {
                 grip * 2));
         svg.append(String.format(
                 Locale.ROOT,
-                "<text class=\"pulled\" x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" dominant-baseline="
-                        + "\"central\"></text>",
+                "<text class=\"pulled\" x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\""
+                        + " dominant-baseline=\"central\"></text>",
                 (mm(at.x()) + mm(at.right())) / 2,
                 (mm(at.y()) + mm(at.bottom())) / 2,
                 LETTER * 1.6 * Math.max(width, height)));

@@ -54,8 +54,15 @@ final class FirstRun {
 
     /** Where the scraps lie, in inches from the middle: x, y, width, height, turn. */
     private static final double[][] SCRAPS = {
-        {-8, 2, 12, 12, 5}, {-16, 8, 15, 7, 4}, {5, -8, 22, 4, -6}, {-19, -5, 11, 13, -8}, {-7, 12, 6, 8, 14},
-        {12, 1, 9, 6, -5}, {13, 12, 17, 4, -4}, {6, 7, 20, 4, 8}, {21, -1, 5, 13, 9}
+        {-8, 2, 12, 12, 5},
+        {-16, 8, 15, 7, 4},
+        {5, -8, 22, 4, -6},
+        {-19, -5, 11, 13, -8},
+        {-7, 12, 6, 8, 14},
+        {12, 1, 9, 6, -5},
+        {13, 12, 17, 4, -4},
+        {6, 7, 20, 4, 8},
+        {21, -1, 5, 13, 9}
     };
 
     private FirstRun() {}
@@ -65,14 +72,16 @@ final class FirstRun {
     }
 
     private static Layout layout() {
-        return new Layout(Size.square(SIDE.minus(BAR.times(2L * ROUNDS))), Layout.courses(Order.ROUND, ROUNDS, List.of(BAR)));
+        return new Layout(
+                Size.square(SIDE.minus(BAR.times(2L * ROUNDS))), Layout.courses(Order.ROUND, ROUNDS, List.of(BAR)));
     }
 
     private static Cloth cloth() {
         List<List<Layout.Part>> bars = new ArrayList<>();
         List<Layout.Slot> slots = layout().slots();
         for (int i = 0; i < slots.size(); i++) {
-            bars.add(List.of(new Layout.Part(FABRICS.get(BARS[i]).name(), Showing.SAME, slots.get(i).length())));
+            bars.add(List.of(new Layout.Part(
+                    FABRICS.get(BARS[i]).name(), Showing.SAME, slots.get(i).length())));
         }
         return new Cloth(layout().sewn(FABRICS.get(0).name(), Showing.SAME, bars), Making.inches());
     }
@@ -88,9 +97,16 @@ final class FirstRun {
             double[] at = SCRAPS[i];
             svg.append(String.format(
                     Locale.ROOT,
-                    "<g class=\"in drop d%d\"><rect transform=\"translate(%.0f %.0f) rotate(%.0f)\" x=\"%.0f\" y=\"%.0f\""
-                            + " width=\"%.0f\" height=\"%.0f\" fill=\"%s\"/></g>",
-                    i, at[0] * 25.4, at[1] * 25.4, at[4], -at[2] * 12.7, -at[3] * 12.7, at[2] * 25.4, at[3] * 25.4,
+                    "<g class=\"in drop d%d\"><rect transform=\"translate(%.0f %.0f) rotate(%.0f)\" x=\"%.0f\""
+                            + " y=\"%.0f\" width=\"%.0f\" height=\"%.0f\" fill=\"%s\"/></g>",
+                    i,
+                    at[0] * 25.4,
+                    at[1] * 25.4,
+                    at[4],
+                    -at[2] * 12.7,
+                    -at[3] * 12.7,
+                    at[2] * 25.4,
+                    at[3] * 25.4,
                     swatches.fill(FABRICS.get(i))));
         }
         svg.append("</g><g class=\"made\">");

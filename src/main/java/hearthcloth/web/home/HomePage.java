@@ -75,8 +75,9 @@ public final class HomePage {
     public static void add(PageRoutes routes) {
         routes.of(HomePage::new)
                 .get("/", HomePage::show)
-                .get("/first-run.svg", (page, context) -> context.contentType("image/svg+xml")
-                        .result(FirstRun.tied()));
+                .get(
+                        "/first-run.svg",
+                        (page, context) -> context.contentType("image/svg+xml").result(FirstRun.tied()));
     }
 
     private void show(Context context) {
@@ -153,7 +154,8 @@ public final class HomePage {
     /** What a step sews on: its bar, or its patch. */
     private static String name(Step step) {
         return step.joinedBar()
-                .orElseGet(() -> ClothDrawing.name(step.patches(step.added()).get(0).place()));
+                .orElseGet(() ->
+                        ClothDrawing.name(step.patches(step.added()).get(0).place()));
     }
 
     /** The places that are sewn together after so many steps. */
