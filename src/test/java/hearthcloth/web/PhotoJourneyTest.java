@@ -159,8 +159,7 @@ class PhotoJourneyTest {
         page.locator("#accept").click();
         page.getByText("Added 5 pieces, numbers 1–5").waitFor();
         page.waitForURL(Pattern.compile(".*/stash\\?.*"));
-        PlaywrightAssertions.assertThat(
-                        page.locator(".group:has-text('Harbour') image").first())
+        PlaywrightAssertions.assertThat(page.locator(".table pattern image").first())
                 .isAttached();
         look("6-stash");
         page.locator("#undo").click();

@@ -136,16 +136,12 @@ public record ProposalCards(PageContext room, Purpose wished) {
         String words = size.isSquare()
                 ? ruler.write(size.width(), Rounding.NEAREST) + " square"
                 : ruler.write(size, Rounding.NEAREST);
+        String goodAt = honest(plan.story().goodAt(), search.isReordered());
         String tied = search.tied(name, () -> tied(plan));
         return new Card(
                 name,
                 title,
-                new Words(
-                        words,
-                        figures(plan),
-                        joins(plan),
-                        reason(plan.story().goodAt(), search.isReordered()),
-                        plan.story().goodAt()),
+                new Words(words, figures(plan), joins(plan), reason(goodAt), goodAt),
                 ClothDrawing.named(cloth, swatches, "Front: " + title + ", " + words),
                 tied.isEmpty() ? ClothDrawing.still(cloth, Face.BACK, swatches, "Back") : tied,
                 !tied.isEmpty(),
@@ -160,18 +156,18 @@ public record ProposalCards(PageContext room, Purpose wished) {
                 .orElse("");
     }
 
-    /**
-     * What shows once tied, where that was wished; else the first sentence, without what compares it with the first
-     * proposal where she put them in another order.
-     */
-    private static String reason(String goodAt, boolean isReordered) {
+    /** Without what compares it with the first proposal, where she put them in another order. */
+    private static String honest(String goodAt, boolean isReordered) {
+        return isReordered ? goodAt.replaceFirst(";[^.]*than the first", "") : goodAt;
+    }
+
+    /** What shows once tied, where that was wished; else the first sentence. */
+    private static String reason(String goodAt) {
         List<String> sentences = List.of(goodAt.split("(?<=[.]) "));
-        String first = sentences.get(0);
         return sentences.stream()
                 .filter(sentence -> sentence.contains("% of what shows once tied"))
                 .findFirst()
-                .orElseGet(
-                        () -> isReordered && first.contains("than the first") ? first.replaceFirst(";.*", ".") : first);
+                .orElse(sentences.get(0));
     }
 
     private static String figures(Plan plan) {
