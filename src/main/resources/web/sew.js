@@ -1,12 +1,18 @@
 "use strict";
-// Hands are wet: one key, or a foot pedal that sends it, says that a step is done. The screen stays awake.
+// Hands are wet: one key, or a foot switch that sends it, says that a step is done. The screen stays awake.
 document.addEventListener("keydown", event => {
   if (event.ctrlKey || event.altKey || event.metaKey || event.repeat) return;
   const at = event.target;
-  if (at.closest && at.closest("input, select, textarea, button, a, summary")) return;
+  if (event.key === "Escape") {
+    const open = document.querySelector(".needle details[open]");
+    if (open) { open.open = false; open.querySelector("summary").focus(); }
+    return;
+  }
+  if (at.closest && at.closest("input, select, textarea")) return;
+  const onButton = at.closest && at.closest("button, a, summary");
   const press = id => { const found = document.getElementById(id); if (found) { event.preventDefault(); found.click(); } };
-  if (event.key === " " || event.key === "Enter" || event.key === "ArrowRight") press(document.getElementById("done") ? "done" : "next");
-  if (event.key === "ArrowLeft") press("back");
+  if (event.key === "PageDown" || !onButton && (event.key === " " || event.key === "Enter" || event.key === "ArrowRight")) press(document.getElementById("done") ? "done" : "next");
+  if (event.key === "PageUp" || !onButton && event.key === "ArrowLeft") press("back");
 });
 
 let lamp = null;
@@ -22,16 +28,39 @@ function sayAwake() {
 document.addEventListener("visibilitychange", () => { if (!lamp || lamp.released) stayAwake(); });
 stayAwake();
 
+// Reads the step aloud where this machine has a voice of its own; nothing is sent anywhere.
+function ownVoice() {
+  const voices = window.speechSynthesis ? window.speechSynthesis.getVoices() : [];
+  return voices.find(voice => voice.localService && voice.lang.startsWith("en")) || null;
+}
+function offerVoice() {
+  document.querySelectorAll("[data-speak]").forEach(button => { button.hidden = !ownVoice(); });
+}
+if (window.speechSynthesis) window.speechSynthesis.addEventListener?.("voiceschanged", offerVoice);
+offerVoice();
+document.addEventListener("click", event => {
+  const button = event.target.closest && event.target.closest("[data-speak]");
+  if (!button) return;
+  const needle = document.getElementById("needle");
+  const words = [needle.querySelector("h2").textContent, ...[...needle.querySelectorAll(".todo li")].map(line => line.textContent)].join(" ");
+  window.speechSynthesis.cancel();
+  const said = new SpeechSynthesisUtterance(words);
+  said.voice = ownVoice();
+  window.speechSynthesis.speak(said);
+});
+
 // After a step the next one is read from its top; focus must not stay on a button that is gone.
 document.addEventListener("htmx:afterSettle", event => {
   if (event.detail.target && event.detail.target.id === "needle") {
+    if (window.speechSynthesis) window.speechSynthesis.cancel();
     sayAwake();
+    offerVoice();
     window.scrollTo(0, 0);
     document.getElementById("main").focus({ preventScroll: true });
   }
 });
 
-// The step follows the other device; but never while a measure is being typed.
+// The step follows the other device; but never while a measure is being typed or a step is read in full.
 document.addEventListener("htmx:beforeRequest", event => {
-  if (event.detail.elt.matches("[hx-trigger^=every]") && document.querySelector(".mine[open]")) event.preventDefault();
+  if (event.detail.elt.matches("[hx-trigger^=every]") && document.querySelector(".needle details[open]")) event.preventDefault();
 });

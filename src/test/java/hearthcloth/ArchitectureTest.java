@@ -67,6 +67,20 @@ class ArchitectureTest {
                     "store",
                     List.of("measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo", "work")),
             Map.entry(
+                    "idea",
+                    List.of(
+                            "json",
+                            "measure",
+                            "colour",
+                            "cloth",
+                            "stash",
+                            "wrap",
+                            "cutstock",
+                            "plan",
+                            "guideline",
+                            "sew",
+                            "draw")),
+            Map.entry(
                     "cli",
                     List.of(
                             "json",
@@ -77,6 +91,7 @@ class ArchitectureTest {
                             "cutstock",
                             "plan",
                             "guideline",
+                            "idea",
                             "photo",
                             "work",
                             "words",
@@ -93,6 +108,7 @@ class ArchitectureTest {
                             "cutstock",
                             "plan",
                             "guideline",
+                            "idea",
                             "sew",
                             "photo",
                             "work",

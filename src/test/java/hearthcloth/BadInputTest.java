@@ -8,6 +8,7 @@ import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -130,7 +131,7 @@ class BadInputTest {
     private static ClothDocument cloth(Store store) {
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(Size.square(Length.inches(30))), false),
-                Wish.Shape.open(),
+                OpenShape.shape(),
                 Making.inches(),
                 PiecingRules.inches(),
                 new Wish.Preferences(List.of(), 1, 1, Ruler.EIGHTHS));

@@ -27,7 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         versionProvider = ProgramVersion.class,
         header = "Plans reversible, single-layer patchwork wrapping cloths from the fabric you own.",
         subcommands = HelpCommand.class,
-        synopsisSubcommandLabel = "[plan|read|size|guideline]",
+        synopsisSubcommandLabel = "[plan|kits|read|size|guideline]",
         description = {"", "Without a command it opens the workroom in your browser."},
         commandListHeading = "%nCommands:%n",
         optionListHeading = "%nOptions:%n",
@@ -102,9 +102,11 @@ final class Hearthcloth implements Callable<Integer> {
         this.door = door;
         this.line = new CommandLine(this)
                 .addSubcommand("plan", new PlanCommand(shell))
+                .addSubcommand("kits", new KitsCommand(shell))
                 .addSubcommand("read", new ReadCommand(shell))
                 .addSubcommand("size", new SizeCommand(shell))
                 .addSubcommand("guideline", new GuidelineCommand(shell))
+                .addSubcommand("idea", new IdeaCommand(shell))
                 .addSubcommand("sheet", new SheetCommand(shell))
                 .addSubcommand("completion", new CompletionCommand(shell))
                 .setExpandAtFiles(false)
@@ -172,7 +174,7 @@ final class Hearthcloth implements Callable<Integer> {
         if (trouble instanceof UnmatchedArgumentException unknown) {
             String what = unknown.getUnmatched().get(0);
             if (unknown.getCommandLine().getParent() == null && !unknown.isUnknownOption()) {
-                return "There is no command " + shortened(what) + "; there are plan, read and size";
+                return "There is no command " + shortened(what) + "; there are plan, kits, read and size";
             }
             return unknown.isUnknownOption()
                     ? "There is no option " + shortened(what)

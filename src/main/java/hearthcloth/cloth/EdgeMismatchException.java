@@ -1,27 +1,13 @@
 package hearthcloth.cloth;
 
-import hearthcloth.measure.Size;
 
 /** Two halves whose edges differ cannot be sewn into a flat rectangle. */
-public final class EdgeMismatchException extends IllegalArgumentException {
+final class EdgeMismatchException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
-
-    private final transient Size first;
-    private final transient Size second;
 
     EdgeMismatchException(Join join, Assembly first, Assembly second) {
         super("cannot sew " + second.size() + (join == Join.BESIDE ? " beside " : " below ") + first.size()
                 + ": the edges are " + join.edge(first.size()) + " and " + join.edge(second.size()));
-        this.first = first.size();
-        this.second = second.size();
-    }
-
-    public Size first() {
-        return first;
-    }
-
-    public Size second() {
-        return second;
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * How fabrics relate to each other by colour: ordered from light to dark, in two halves, or the one that stands out.
+ * How fabrics relate to each other by colour: ordered from light to dark, or the one that stands out.
  *
  * <p>Works on anything that has a colour and keeps the given order among equals, so the same list always gives the same
  * answer. Light and dark go by L*: docs/sources.md#lightness-scale.
@@ -23,27 +23,6 @@ public final class Harmony {
                         .reversed())
                 .map(Lit::fabric)
                 .toList();
-    }
-
-    /**
-     * A light and a dark half that differ as much as possible: the light-to-dark row is cut where the spread within the
-     * two parts is least, which is where the spread between them is greatest; of equal cuts the most even one is taken.
-     *
-     * <p>The parts need not have the same number: one black among pale fabrics stands alone. After Otsu, with one
-     * weight for each fabric: docs/sources.md#two-classes. Cost: one sort.
-     *
-     * @throws IllegalArgumentException if there are fewer than two
-     */
-    public static <T> Halves<T> halves(List<T> fabrics, Function<? super T, Colour> colour) {
-        if (fabrics.size() < 2) {
-            throw new IllegalArgumentException("two halves need at least two fabrics, not " + fabrics.size());
-        }
-        List<T> row = lightToDark(fabrics, colour);
-        double[] lightness = row.stream()
-                .mapToDouble(fabric -> colour.apply(fabric).lab().lightness())
-                .toArray();
-        int cut = widestCut(lightness);
-        return new Halves<>(row.subList(0, cut), row.subList(cut, row.size()), lightness[cut - 1] - lightness[cut]);
     }
 
     /**
@@ -80,30 +59,6 @@ public final class Harmony {
             }
         }
         return least;
-    }
-
-    /** How many come first, so that n₁·n₂·(mean₁ − mean₂)², the spread between the parts, is greatest. */
-    private static int widestCut(double[] falling) {
-        int n = falling.length;
-        double total = 0;
-        for (double lightness : falling) {
-            total += lightness;
-        }
-        int best = 0;
-        double widest = -1;
-        double first = 0;
-        for (int cut = 1; cut < n; cut++) {
-            first += falling[cut - 1];
-            double apart = first / cut - (total - first) / (n - cut);
-            double spread = cut * (double) (n - cut) * apart * apart;
-            boolean equal = Math.abs(spread - widest) <= 1e-9 * n * n;
-            boolean evener = Math.abs(2 * cut - n) < Math.abs(2 * best - n);
-            if (equal ? evener : spread > widest) {
-                widest = spread;
-                best = cut;
-            }
-        }
-        return best;
     }
 
     private record Lit<T>(T fabric, double lightness) {}

@@ -45,24 +45,20 @@ final class GuidePages {
                 paper, plan.story().title() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST));
     }
 
-    static List<Picture> of(Plan plan, Guide guide, Ruler ruler, Paper paper) {
-        return of(new PlanFolder(plan, ruler, paper), guide, Optional.empty());
-    }
-
     /** The guide for a class. */
-    static List<Picture> forClass(PlanFolder proposal, Guide guide) {
+    static List<Picture> forClass(PlanSheets proposal, Guide guide) {
         GuidePages pages = new GuidePages(proposal.plan(), guide, proposal.ruler(), proposal.paper());
         return new ClassGuide(proposal.plan(), guide, proposal.ruler(), pages.flow).pages(proposal.gift());
     }
 
     /** A slip for every patch. */
-    static List<Picture> slips(PlanFolder proposal) {
+    static List<Picture> slips(PlanSheets proposal) {
         Flow flow = new Flow(proposal.paper(), proposal.plan().story().title() + ", patch slips");
         return PatchSlips.pages(proposal.plan(), proposal.ruler(), flow);
     }
 
     /** The guide with the gift's pages, where the cloth is for one. */
-    static List<Picture> of(PlanFolder proposal, Guide guide, Optional<TiedGift> tied) {
+    static List<Picture> of(PlanSheets proposal, Guide guide, Optional<TiedGift> tied) {
         GuidePages pages = new GuidePages(proposal.plan(), guide, proposal.ruler(), proposal.paper());
         return pages.pages(proposal.gift(), tied);
     }

@@ -1,10 +1,9 @@
 package hearthcloth.draw;
 
 import hearthcloth.cloth.making.Face;
-import hearthcloth.draw.cloth.CutPicture;
 import hearthcloth.draw.cloth.FacePicture;
-import hearthcloth.draw.cloth.FaceSheet;
 import hearthcloth.draw.cloth.HemPicture;
+import hearthcloth.draw.cloth.MatPicture;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.SeamPicture;
 import hearthcloth.draw.cloth.StepPicture;
@@ -13,8 +12,10 @@ import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.draw.picture.PdfWriter;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
+import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
@@ -77,7 +78,7 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
 
     /** A slip of paper for each patch, as a PDF. */
     public byte[] slips() {
-        return PdfWriter.write(plan.story().title() + ", patch slips", "en", GuidePages.slips(this));
+        return PdfWriter.write(plan.story().title() + ", patch slips", "en", GuidePages.slips(sheets()));
     }
 
     /** Writes {@code front.png}, {@code back.png} and {@code cut.png} into {@code folder}, which must exist. */
@@ -107,8 +108,12 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         return net().map(PlanFolder::printed);
     }
 
+    private PlanSheets sheets() {
+        return new PlanSheets(plan, ruler, paper, gift);
+    }
+
     private Optional<Picture> net() {
-        return gift.flatMap(wrapped -> tied().map(tied -> NetSheet.of(plan.cloth(), wrapped, tied, ruler, paper)));
+        return sheets().net();
     }
 
     private static byte[] printed(Picture sheet) {
@@ -117,33 +122,71 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
 
     /** The cloth tied round the gift; empty without a gift, or where the cloth is too small for it. */
     public Optional<TiedGift> tied() {
-        return gift.flatMap(wrapped -> TiedSheet.tied(plan, wrapped));
+        return sheets().tied();
     }
 
     private Optional<Picture> tied(Optional<TiedGift> tied) {
-        return gift.flatMap(wrapped -> tied.map(drawn -> TiedSheet.of(plan, wrapped, drawn, ruler)));
+        return sheets().tiedSheet(tied);
     }
 
     /** The text of {@code plan.json}. */
     public String planFile() {
-        return PlanFile.text(plan);
+        return sheets().planFile();
+    }
+
+    /** The side of a picture to keep or to send, in millimetres. */
+    private static final double KEPT = 200;
+
+    /** Dots an inch of a picture to send: about 1,200 across. */
+    public static final double KEPT_DPI = 150;
+
+    /** One face without a word. */
+    public Picture plain(Face face) {
+        return new FacePicture(plan, face, ruler).plain(KEPT);
+    }
+
+    /** The tied gift alone, seen from a corner; empty without a gift, or where the cloth is too small for it. */
+    public Optional<Picture> tiedAlone() {
+        return tied().map(gift -> gift.alone(KEPT, KEPT));
+    }
+
+    /** The same as a small picture to choose by, of colours alone. */
+    public Optional<Picture> tiedSmall() {
+        return tied().map(gift -> gift.alone(SMALL, SMALL));
+    }
+
+    /** The side of a picture to choose by, in millimetres; shown about four pixels to one. */
+    private static final double SMALL = 16;
+
+    /** Both sides and the tied gift, where there is one, beside each other: to send. */
+    public Picture toSend() {
+        double air = 10;
+        Sketch sketch = new Sketch();
+        double x = air;
+        for (Picture one : List.of(plain(Face.FRONT), tiedAlone().orElseGet(() -> plain(Face.BACK)))) {
+            sketch.place(one, new Point(x, air + (KEPT - one.height()) / 2));
+            x += one.width() + air;
+        }
+        return sketch.finished(plan.story().title(), x, KEPT + 2 * air);
     }
 
     /** One face on a sheet of its own, with its legend. */
     public Picture face(Face face) {
-        return FaceSheet.of(plan, face, ruler);
+        return sheets().face(face);
     }
 
-    /** One piece of fabric as it lies on the mat, for a screen. */
-    public Picture piece(PieceTask task) {
-        return new CutPicture(plan, task, ruler)
-                .within(SCREEN_PIECE, SCREEN_PIECE)
-                .picture();
+    /**
+     * One piece of fabric as it lies on the mat, for a screen.
+     *
+     * @param made how many of its cuts are made; the ruler lies for the next
+     */
+    public Picture onMat(PieceTask task, int made) {
+        return new MatPicture(plan, task, ruler, made).within(SCREEN_PIECE, SCREEN_PIECE);
     }
 
     /** The same for a telephone: drawn smaller, so that its letters are as large. */
-    public Picture pieceInHand(PieceTask task) {
-        return new CutPicture(plan, task, ruler).within(HAND_PIECE, HAND_PIECE).picture();
+    public Picture onMatInHand(PieceTask task, int made) {
+        return new MatPicture(plan, task, ruler, made).within(HAND_PIECE, HAND_PIECE);
     }
 
     /** What is under the needle or the iron, for a screen. */
@@ -179,8 +222,8 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
                 plan.story().title(),
                 "en",
                 switch (length) {
-                    case FULL -> GuidePages.of(this, guide, tied);
-                    case CLASS -> GuidePages.forClass(this, guide);
+                    case FULL -> sheets().guidePages(guide, tied);
+                    case CLASS -> GuidePages.forClass(sheets(), guide);
                 });
     }
 }

@@ -1,8 +1,8 @@
 package hearthcloth.draw;
 
-import hearthcloth.colour.Colour;
 import hearthcloth.draw.cloth.Dyes;
 import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.fabric.FabricLook;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.TextColumn;
@@ -28,9 +28,9 @@ final class TiedSheet {
 
     /** The cloth of a plan tied; empty where it does not tie the gift. */
     static Optional<TiedGift> tied(Plan plan, Wrapped wrapped) {
-        Map<String, Colour> fabrics = new LinkedHashMap<>();
+        Map<String, FabricLook> fabrics = new LinkedHashMap<>();
         for (Fabric fabric : plan.fabrics()) {
-            fabrics.put(fabric.name(), fabric.colour());
+            fabrics.put(fabric.name(), FabricLook.of(fabric));
         }
         TiedLook look = new TiedLook(fabrics, Dyes.of(plan).thread());
         return wrapped.fold(plan.cloth()).map(fold -> TiedGift.of(plan.cloth(), fold, look));

@@ -6,8 +6,6 @@ import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.image.SheetUnseenException;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.plane.ShownSheet;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.Optional;
 
 /** Reads photographs of scraps. {@link #read(byte[], Sheet, Progress)} is the entrance. */
@@ -20,11 +18,6 @@ public final class PhotoReader {
     private static final int LEAST_SIDE = 800;
 
     private PhotoReader() {}
-
-    /** Reads {@code in} to its end (at most 80 MB), then as {@link #read(byte[], Sheet, Progress)}. */
-    public static Reading read(InputStream in, ReferenceSheet sheet, ReadingProgress progress) throws IOException {
-        return read(in.readNBytes(ImageDecoder.MOST_BYTES + 1), sheet, progress);
-    }
 
     /**
      * Reads a JPEG or PNG photograph of scraps beside {@code sheet}.

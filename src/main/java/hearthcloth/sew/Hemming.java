@@ -62,17 +62,22 @@ final class Hemming {
                 "Hem the top and the bottom",
                 topAndBottom,
                 check(half),
-                thick(List.of(Side.TOP, Side.BOTTOM), hem.allowance())));
+                thick(List.of(Side.TOP, Side.BOTTOM), hem.allowance()),
+                few("the top and bottom edges")));
         tasks.add(new Task(
                 "Hem the left and the right side",
                 sides,
                 check(cloth.finished()),
-                corners(thick(List.of(Side.LEFT, Side.RIGHT), Length.ZERO))));
+                corners(thick(List.of(Side.LEFT, Side.RIGHT), Length.ZERO)),
+                few("both side edges, hems and all")));
         tasks.add(Task.of(
                 "Close the four corners",
                 List.of(
                         "Each side hem is open at both ends. Push loose threads in with the eye of a needle.",
-                        "Sew each opening shut by hand with a few small stitches.")));
+                        "Sew each opening shut by hand with a few small stitches."))
+                .inShort(List.of(
+                        "Push loose threads in with the eye of a needle.",
+                        "Sew each opening shut by hand, a few small stitches.")));
         return List.copyOf(tasks);
     }
 
@@ -81,14 +86,18 @@ final class Hemming {
         return Task.of(
                 "Clip the four corners",
                 List.of("Cut a small triangle off each raw corner: " + words.exact(hem.first())
-                        + " along both edges and no more. This makes the corner of the hem less thick."));
+                        + " along both edges and no more. This makes the corner of the hem less thick."))
+                .inShort(List.of(
+                        "Cut a triangle off each raw corner: " + words.exact(hem.first()) + " along both edges.",
+                        "No more than that: the corner gets less thick, and stays shut."));
     }
 
     private List<Task> mitred() {
         List<String> creases = new ArrayList<>(folds("all four edges"));
         creases.add("Open the hem out again. In each corner the creases cross. The finished corner will be where the"
                 + " inner ones cross.");
-        List<Task> tasks = new ArrayList<>(List.of(squaredUp(), Task.of("Press the hem", creases)));
+        List<Task> tasks = new ArrayList<>(List.of(squaredUp(), Task.of("Press the hem", creases)
+                        .inShort(creased())));
         tasks.add(mitre());
         List<String> round = List.of(
                 "Fold the hem in again along its creases and push the corners out sharp. Press and pin.",
@@ -99,8 +108,36 @@ final class Hemming {
                 "Stitch the hem",
                 round,
                 check(cloth.finished()),
-                thick(List.of(Side.TOP, Side.RIGHT, Side.BOTTOM, Side.LEFT), Length.ZERO)));
+                thick(List.of(Side.TOP, Side.RIGHT, Side.BOTTOM, Side.LEFT), Length.ZERO),
+                FewWords.fitted(List.of(
+                        "Fold the hem in along its creases, corners sharp. Press and pin.",
+                        along() + ", all the way round.",
+                        "Start in the middle of a side.",
+                        "At a corner: needle down, foot up, turn the cloth.",
+                        "Sew over the first stitches at the end. Press."))));
         return List.copyOf(tasks);
+    }
+
+    private List<String> few(String edges) {
+        List<String> few = new ArrayList<>(folded(edges));
+        few.add(along() + ". Backstitch both ends.");
+        few.add("Press.");
+        return FewWords.fitted(few);
+    }
+
+    private List<String> creased() {
+        List<String> few = new ArrayList<>(folded("all four edges"));
+        few.add("Open it again. The corner will be where the inner creases cross.");
+        return few;
+    }
+
+    private List<String> folded(String edges) {
+        String up = MakerWords.capital(inside) + " up. Fold in ";
+        return isTurnedTwice()
+                ? List.of(
+                        up + words.exact(hem.first()) + " along " + edges + ". Press.",
+                        "Fold in again by " + words.exact(hem.second()) + ". Press and pin.")
+                : List.of(up + words.exact(hem.allowance()) + " along " + edges + ". Press and pin.");
     }
 
     /**
@@ -125,7 +162,15 @@ final class Hemming {
                                 + " It meets the fold where the inner creases cross.",
                         end,
                         "Trim the point off beside the line: cut from " + words.about(trim)
-                                + " along each raw edge. Press the small seam open and turn the corner out."));
+                                + " along each raw edge. Press the small seam open and turn the corner out."))
+                .inShort(List.of(
+                        "Fold the corner in half, " + outside + " to " + outside + ", raw edges together.",
+                        "Mark both raw edges " + words.exact(hem.mitreIntercept()) + " from the point.",
+                        "From the mark rule a line square to the fold.",
+                        isTurnedTwice()
+                                ? "Stitch on it from the fold, " + words.about(stitched) + ". Backstitch both ends."
+                                : "Stitch on it from fold to raw edge. Backstitch both ends.",
+                        "Trim the point " + words.about(trim) + " beside it. Press open, turn out."));
     }
 
     /**
@@ -149,7 +194,12 @@ final class Hemming {
                                 + ". If they differ, gently pull the short one longer and press again.",
                         "Trim the four edges only where they are not straight."),
                 check(raw),
-                List.of());
+                List.of(),
+                FewWords.fitted(List.of(
+                        "Press the whole cloth flat, " + inside + " up.",
+                        "Measure both diagonals: each about " + words.near(corner) + ".",
+                        "If they differ, pull the short one longer and press again.",
+                        "Trim the edges only where they are not straight.")));
     }
 
     private List<String> folds(String edges) {

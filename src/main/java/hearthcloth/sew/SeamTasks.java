@@ -66,7 +66,10 @@ final class SeamTasks {
         brief.addAll(SeamWords.brief(meeting, words));
         trimming(meeting, brief);
         small.ends(patches).ifPresent(brief::add);
-        Task task = new Task(title(meeting), lines, Optional.of(check(meeting)), warnings(meeting));
+        List<String> few = new ArrayList<>(FewWords.of(meeting, words));
+        few.addAll(FewWords.trimmed(meeting, words));
+        Task task = new Task(
+                title(meeting), lines, Optional.of(check(meeting)), warnings(meeting), FewWords.fitted(few));
         return new SeamTask(
                 step, task, brief, new SeamTask.Glance(meeting.wrapping().name(), thick(meeting)));
     }

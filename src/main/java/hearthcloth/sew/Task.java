@@ -11,8 +11,10 @@ import java.util.Optional;
  * @param lines what to do, in order, one or two short sentences each
  * @param check what to measure when it is done
  * @param warnings where to take care while doing it
+ * @param few the same in at most five lines of at most 75 signs, for a screen beside the machine
  */
-public record Task(String title, List<String> lines, Optional<Check> check, List<String> warnings) {
+public record Task(
+        String title, List<String> lines, Optional<Check> check, List<String> warnings, List<String> few) {
 
     /**
      * A size to check on the way.
@@ -25,9 +27,15 @@ public record Task(String title, List<String> lines, Optional<Check> check, List
     public Task {
         lines = List.copyOf(lines);
         warnings = List.copyOf(warnings);
+        few = List.copyOf(few);
     }
 
     public static Task of(String title, List<String> lines) {
-        return new Task(title, lines, Optional.empty(), List.of());
+        return new Task(title, lines, Optional.empty(), List.of(), FewWords.fitted(lines));
+    }
+
+    /** A task that is said in other, fewer words beside the machine. */
+    Task inShort(List<String> shorter) {
+        return new Task(title, lines, check, warnings, FewWords.fitted(shorter));
     }
 }

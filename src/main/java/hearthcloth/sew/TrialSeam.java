@@ -31,7 +31,12 @@ final class TrialSeam {
         lines.add("Step back and look. Now is the last time to swap two patches of the same size.");
         lines.add("Stack the patches in sewing order, the first on top.");
         lines.add("In the steps below, \"the work\" is everything sewn together so far.");
-        return Task.of("Lay everything out", lines);
+        return Task.of("Lay everything out", lines)
+                .inShort(List.of(
+                        "Lay out " + (patches == 1 ? "the one patch" : "all " + patches)
+                                + " as in the picture, each with its slip.",
+                        "Step back and look. Two of the same size can still be swapped.",
+                        "Stack them in sewing order, the first on top."));
     }
 
     /** The trial seam. Two scraps of 4 in or 10 cm lose n + W together, which shows quickly how one's machine sews. */
@@ -49,7 +54,13 @@ final class TrialSeam {
                         "Together they should now measure " + words.measured(sewn)
                                 + ". Measure across the seam first.")),
                 List.of("All seams are pressed to the " + fells + ", and the " + smooth
-                        + " stays smooth. This is how you tell front from back."));
+                        + " stays smooth. This is how you tell front from back."),
+                FewWords.fitted(List.of(
+                        "Cut two scraps " + words.cut(side) + " square. Sew them as you will the first seam.",
+                        "Set the stitch length to " + MakerWords.STITCH + ".",
+                        "Too narrow? Stitch a thread nearer the edge next time.",
+                        "Too wide? Stitch a thread farther in.",
+                        "Measure after every step.")));
     }
 
     private static List<String> trial(Making making, Length side, MakerWords words, boolean free) {

@@ -2,6 +2,7 @@ package hearthcloth.stash;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Text in rows and cells, after RFC 4180 (docs/sources.md#csv): quoted cells may hold the separator, line breaks and
@@ -9,14 +10,14 @@ import java.util.List;
  * the first line uses most; any line ending; a quote inside a cell that does not begin with one stands for itself,
  * since makers write 6 1/2" for inches. Blank lines are skipped and cells are stripped.
  */
-final class Csv {
+public final class Csv {
 
     /**
-     * One row.
+     * One row; a quote that was put before a formula is still there.
      *
      * @param line where it begins in the file, from 1
      */
-    record Row(int line, List<String> cells) {}
+    public record Row(int line, List<String> cells) {}
 
     private final String text;
     private final char separator;
@@ -35,7 +36,7 @@ final class Csv {
      *
      * @param problems receives the faults of the file's form
      */
-    static List<Row> rows(String text, int most, List<Problem> problems) {
+    public static List<Row> rows(String text, int most, List<Problem> problems) {
         String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
         Csv csv = new Csv(plain, separator(plain), problems);
         List<Row> rows = new ArrayList<>();
@@ -49,7 +50,7 @@ final class Csv {
     }
 
     private static char separator(String text) {
-        String first = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+        String first = Stream.of(text.split("\r\n?|\n", -1)).filter(line -> !line.isBlank()).findFirst().orElse("");
         char best = ',';
         for (char candidate : new char[] {';', '\t'}) {
             if (count(first, candidate) > count(first, best)) {

@@ -29,11 +29,23 @@ final class SpokenNumbers {
     /** The same line with such lengths in figures; words that count anything else are left alone. */
     static String inFigures(String line) {
         String halves = HALF.matcher(line).replaceAll("1/2 $1");
-        String more = AND_A_HALF.matcher(halves).replaceAll(found -> number(found.group(1)) + " 1/2 " + found.group(2));
-        String most =
-                UNIT_AND_A_HALF.matcher(more).replaceAll(found -> number(found.group(1)) + " 1/2 " + found.group(2));
-        return WHOLE.matcher(most)
-                .replaceAll(found -> Matcher.quoteReplacement(number(found.group(1)) + " " + found.group(2)));
+        String more = replaced(AND_A_HALF, halves, " 1/2 ");
+        return replaced(WHOLE, replaced(UNIT_AND_A_HALF, more, " 1/2 "), " ");
+    }
+
+    /** The line with the number in figures, what follows it, and the unit, wherever the pattern is found. */
+    private static String replaced(Pattern pattern, String line, String between) {
+        StringBuilder out = new StringBuilder();
+        Matcher found = pattern.matcher(line);
+        int from = 0;
+        while (found.find()) {
+            out.append(line, from, found.start())
+                    .append(number(found.group(1)))
+                    .append(between)
+                    .append(found.group(2));
+            from = found.end();
+        }
+        return out.append(line.substring(from)).toString();
     }
 
     private static int number(String word) {

@@ -7,6 +7,7 @@ import hearthcloth.store.studio.Studio;
 import hearthcloth.web.cloth.ClothPage;
 import hearthcloth.web.cloth.ClothsPage;
 import hearthcloth.web.cloth.Example;
+import hearthcloth.web.cloth.PicturesPage;
 import hearthcloth.web.door.Devices;
 import hearthcloth.web.door.Openness;
 import hearthcloth.web.door.RequestGuard;
@@ -74,17 +75,12 @@ public final class Workroom implements AutoCloseable {
     }
 
     /**
-     * Opens the workroom.
+     * Opens the workroom, for whom {@code openness} says.
      *
      * @param data the maker's file; made if it is not there
      * @param port the port to listen on, 0 for any; the next free one is taken where it is in use
      * @throws StoreException where the file cannot be used, in words
      */
-    public static Workroom open(Path data, int port, Clock clock) {
-        return open(data, port, clock, Openness.HERE);
-    }
-
-    /** Opens the workroom, for whom {@code openness} says. */
     public static Workroom open(Path data, int port, Clock clock, Openness openness) {
         Store store = Store.open(data, clock);
         store.hold();
@@ -104,7 +100,7 @@ public final class Workroom implements AutoCloseable {
     /**
      * Opens a workroom of a studio, for whoever comes in by name and passphrase.
      *
-     * @param port as for {@link #open(Path, int, Clock)}
+     * @param port as for {@link #open(Path, int, Clock, Openness)}
      */
     public static Workroom open(Studio studio, int port, Clock clock, Openness openness) {
         StudioDesk desk = new StudioDesk(studio, RequestGuard.newToken());
@@ -212,6 +208,7 @@ public final class Workroom implements AutoCloseable {
             CutPage.add(pages);
             SewPage.add(pages);
             ClothsPage.add(pages);
+            PicturesPage.add(pages);
             ArchivePage.add(pages);
             DevicesPage.add(pages, opened.openness(), opened.devices());
             SettingsPage.add(pages);

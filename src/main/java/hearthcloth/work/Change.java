@@ -20,9 +20,4 @@ public record Change(long number, String label, Set<Thing> touched, long undone)
     boolean isInForce() {
         return undone == 0;
     }
-
-    /** The same change, taken back by the undo of that number, or in force again where it is 0. */
-    Change undoneBy(long undo) {
-        return new Change(number, label, touched, undo);
-    }
 }

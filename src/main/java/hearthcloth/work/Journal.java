@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -121,31 +120,5 @@ public record Journal(List<Change> changes) {
                                 && ground.stream().anyMatch(other -> other.kind() == Thing.Kind.PIECE));
             case CLOTH, PHOTOGRAPH -> ground.contains(thing);
         };
-    }
-
-    /** The journal with one more change, without those that it makes impossible to do again. */
-    public Journal with(Change change) {
-        List<Change> more = new ArrayList<>(changes);
-        more.removeAll(forgottenBy(change.touched()));
-        more.add(change);
-        return new Journal(more);
-    }
-
-    /** The journal after {@code turn} was taken back. */
-    public Journal undone(Turn turn) {
-        return marked(turn, nextUndo());
-    }
-
-    /** The journal after {@code turn} was done again. */
-    public Journal redone(Turn turn) {
-        return marked(turn, 0);
-    }
-
-    private Journal marked(Turn turn, long undo) {
-        Map<Long, Change> turned =
-                turn.changes().stream().collect(Collectors.toMap(Change::number, change -> change.undoneBy(undo)));
-        return new Journal(changes.stream()
-                .map(change -> turned.getOrDefault(change.number(), change))
-                .toList());
     }
 }

@@ -31,14 +31,6 @@ public record Promises(List<Counting> cloths) {
         return cloths.stream().filter(one -> one.cloth().equals(cloth)).findFirst();
     }
 
-    /** The names of the cloths that count on this piece. */
-    List<String> countingOn(Piece piece) {
-        return cloths.stream()
-                .filter(one -> one.pieces().contains(piece))
-                .map(Counting::name)
-                .toList();
-    }
-
     /** The pieces the cloth counts on that are gone, or are no longer as they were when it was planned. */
     public List<Piece> missing(String cloth, Stash stash) {
         Set<Piece> there = new HashSet<>(stash.pieces());

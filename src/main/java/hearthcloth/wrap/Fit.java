@@ -5,9 +5,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -59,38 +57,6 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
     /** True when every corner has its tail or tuck and the gift is covered. */
     public boolean holds() {
         return answers.stream().allMatch(Answer::enough);
-    }
-
-    /** True when no part of the gift stays bare. */
-    boolean isCovered() {
-        return answers.stream()
-                .filter(answer -> answer.reason() == Reason.COVER)
-                .allMatch(Answer::enough);
-    }
-
-    /** What is left at each corner beyond its path, for knot, tail or tuck. */
-    public Map<Corner, Length> tails() {
-        Map<Corner, Length> tails = new EnumMap<>(Corner.class);
-        for (Answer answer : answers) {
-            Corner corner = answer.corner();
-            if (corner != null) {
-                tails.put(corner, answer.left());
-            }
-        }
-        return tails;
-    }
-
-    /**
-     * What is left at this corner beyond its path.
-     *
-     * @throws IllegalArgumentException when the tie does not use that corner
-     */
-    public Length left(Corner corner) {
-        Length left = tails().get(corner);
-        if (left == null) {
-            throw new IllegalArgumentException("the " + tie.words() + " does not use " + corner.words());
-        }
-        return left;
     }
 
     /** The demand that is met most narrowly, or missed by most. */

@@ -146,18 +146,17 @@ final class GiftReader {
     private static String measuresOnly(String plain, String text) {
         StringBuilder rest = new StringBuilder();
         Matcher words = WORD.matcher(plain);
+        int from = 0;
         while (words.find()) {
             String word = words.group();
-            if (isMeasureWord(word)) {
-                words.appendReplacement(rest, word);
-            } else if (isKindOrFiller(word)) {
-                words.appendReplacement(rest, " ");
-            } else {
+            if (!isMeasureWord(word) && !isKindOrFiller(word)) {
                 throw new MeasureException(
                         "\"" + shown(text) + "\": \"" + shown(word) + "\" is not understood; " + KINDS);
             }
+            rest.append(plain, from, words.start()).append(isMeasureWord(word) ? word : " ");
+            from = words.end();
         }
-        words.appendTail(rest);
+        rest.append(plain.substring(from));
         return rest.toString().replace(':', ' ').replaceAll(",\\s|,$", " ").strip();
     }
 

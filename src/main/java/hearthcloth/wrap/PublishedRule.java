@@ -40,16 +40,6 @@ public enum PublishedRule {
     /** The side of the square that this rule gives, rounded up. */
     public abstract Length square(Gift gift);
 
-    /** The rule in words. */
-    public String words() {
-        return words;
-    }
-
-    /** The publication. */
-    public String source() {
-        return source;
-    }
-
     /** The rule that applies to such a gift. */
     public static PublishedRule of(Gift gift) {
         return gift instanceof Gift.TwoBottles ? SIDE_THREE_TIMES_THE_BOTTLE : DIAGONAL_THREE_TIMES_THE_LONGEST_SIDE;

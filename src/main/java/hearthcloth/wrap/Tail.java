@@ -3,7 +3,6 @@ package hearthcloth.wrap;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.measure.Unit;
 
 /**
  * What each knotted corner needs beyond the place of the knot, for the knot and the end that shows: a usual figure and
@@ -16,11 +15,6 @@ import hearthcloth.measure.Unit;
  * with ends of about 3.5 cm. The one published hint, two fists of end (docs/sources.md#two-fists), is generous.
  */
 public record Tail(Length least, Length usual, Length most) {
-
-    /**
-     * Bunch diameters that the knot takes of an end: the least, the usual and the most (docs/sources.md#knot-take-up).
-     */
-    private static final double[] DIAMETERS = {5, 7, 9};
 
     /** 12 cm, between 8 and 16 (ours, from the formula above for light cotton). */
     public static final Tail METRIC = new Tail(Length.cm(8), Length.cm(12), Length.cm(16));
@@ -37,16 +31,6 @@ public record Tail(Length least, Length usual, Length most) {
         }
     }
 
-    /** A tail that the maker has fixed, without a range. */
-    public static Tail exactly(Length length) {
-        return new Tail(length, length, length);
-    }
-
-    /** The tail for cloth of this thickness with free ends of this length; rounded to the nearest millimetre. */
-    public static Tail of(Length thickness, Length end) {
-        return new Tail(at(thickness, end, 0), at(thickness, end, 1), at(thickness, end, 2));
-    }
-
     /**
      * How sure a size is, in sentences for the maker: the sides of the square with the least and the most that knot and
      * end take.
@@ -59,17 +43,5 @@ public record Tail(Length least, Length usual, Length most) {
                 + ruler.write(tie.smallestSquare(gift, most), Rounding.UP) + ". This plan allows "
                 + ruler.write(usual, Rounding.NEAREST) + ", which suits light cotton with ends of about "
                 + ruler.write(ruler.isMetric() ? END : Length.inches(11, 8), Rounding.NEAREST) + ".";
-    }
-
-    private static Length at(Length thickness, Length end, int which) {
-        double c = DIAMETERS[which] * Math.sqrt(16 * Outward.mm(thickness) / Math.PI);
-        double root = (c + Math.sqrt(c * c + 4 * Outward.mm(end))) / 2;
-        return Length.mm(Rounding.NEAREST.whole(root * root));
-    }
-
-    /** Diameter of the bunch where the knot bears, in cloth of this thickness, to the nearest tenth of a millimetre. */
-    public Length bunch(Length thickness) {
-        double mm = Math.sqrt(16 * Outward.mm(thickness) * Outward.mm(usual) / Math.PI);
-        return new Length(Rounding.NEAREST.whole(mm * 10) * Unit.MILLIMETRE.nanometres() / 10);
     }
 }

@@ -1,8 +1,6 @@
 package hearthcloth.wrap;
 
 import hearthcloth.measure.Length;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -11,28 +9,26 @@ import java.util.stream.Stream;
  * three per cent longer than wide (docs/sources.md#longer-than-wide); the smaller side is given here.
  */
 public enum TradeSize {
-    CHUHABA("chuhaba", 45, 45, "small gifts, lunch box, envelope"),
-    SHAKUSAN("shakusan-haba", 50, 50, "lunch box, tissue box, half-litre bottle"),
-    SHAKUYON("shakuyon-haba", 53, 53, "lunch box"),
-    FUTAHABA("futahaba", 68, 72, "cake box, one wine bottle, clothes, round things"),
-    NISHAKU("nishaku-haba", 75, 75, "larger cake box"),
-    NISHI("nishi-haba", 90, 90, "one 1.8 litre bottle, two wine bottles, bag"),
-    MIHABA("mihaba", 100, 105, "1.8 litre bottle, box of two bottles, shopping bag"),
-    LARGE("", 118, 118, "large bag"),
-    YOHABA("yohaba", 128, 130, "two to four floor cushions, table cloth"),
-    ITSUHABA("itsuhaba", 175, 180, "five or six floor cushions"),
-    MUHABA("muhaba", 195, 205, "one set of bedding"),
-    NANAHABA("nanahaba", 230, 238, "two sets of bedding");
+    CHUHABA("chuhaba", 45, "small gifts, lunch box, envelope"),
+    SHAKUSAN("shakusan-haba", 50, "lunch box, tissue box, half-litre bottle"),
+    SHAKUYON("shakuyon-haba", 53, "lunch box"),
+    FUTAHABA("futahaba", 68, "cake box, one wine bottle, clothes, round things"),
+    NISHAKU("nishaku-haba", 75, "larger cake box"),
+    NISHI("nishi-haba", 90, "one 1.8 litre bottle, two wine bottles, bag"),
+    MIHABA("mihaba", 100, "1.8 litre bottle, box of two bottles, shopping bag"),
+    LARGE("", 118, "large bag"),
+    YOHABA("yohaba", 128, "two to four floor cushions, table cloth"),
+    ITSUHABA("itsuhaba", 175, "five or six floor cushions"),
+    MUHABA("muhaba", 195, "one set of bedding"),
+    NANAHABA("nanahaba", 230, "two sets of bedding");
 
     private final String trade;
     private final long leastCm;
-    private final long mostCm;
     private final String uses;
 
-    TradeSize(String trade, long leastCm, long mostCm, String uses) {
+    TradeSize(String trade, long leastCm, String uses) {
         this.trade = trade;
         this.leastCm = leastCm;
-        this.mostCm = mostCm;
         this.uses = uses;
     }
 
@@ -46,19 +42,9 @@ public enum TradeSize {
         return Length.cm(leastCm);
     }
 
-    /** The side of the largest. */
-    public Length most() {
-        return Length.cm(mostCm);
-    }
-
     /** What it is sold for. */
     public String uses() {
         return uses;
-    }
-
-    /** All of them, smallest first. */
-    public static List<TradeSize> all() {
-        return List.of(values());
     }
 
     /** The smallest that is surely enough for a square of this side; empty when none is. */
@@ -66,16 +52,5 @@ public enum TradeSize {
         return Stream.of(values())
                 .filter(size -> !side.isMoreThan(size.least()))
                 .findFirst();
-    }
-
-    /** The one nearest to a square of this side. */
-    public static TradeSize nearest(Length side) {
-        return Stream.of(values())
-                .min(Comparator.comparing(size -> size.away(side)))
-                .orElseThrow();
-    }
-
-    private Length away(Length side) {
-        return least().minus(side).max(side.minus(most())).max(Length.ZERO);
     }
 }

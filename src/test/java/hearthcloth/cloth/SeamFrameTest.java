@@ -113,7 +113,7 @@ class SeamFrameTest {
 
     @Test
     void every_patch_of_a_cloth_turned_over_lies_mirrored_with_its_allowances() {
-        RandomCloths.many(40).forEach(cloth -> {
+        RandomCloths.many(20).forEach(cloth -> {
             Assembly over = cloth.work().fold(new TurnedOver());
             assertThat(over.fold(new TurnedOver())).isEqualTo(cloth.work());
             Map<String, Laid> front = byPlace(Laid.of(cloth));
@@ -140,7 +140,7 @@ class SeamFrameTest {
 
     @Test
     void frames_handed_down_a_tree_cover_the_cloth_once() {
-        RandomCloths.many(20).forEach(cloth -> {
+        RandomCloths.many(8).forEach(cloth -> {
             List<Rect> places = new ArrayList<>();
             down(cloth.work(), SeamFrame.whole(cloth.making()), cloth.making().seam(), places);
             double whole = Jts.of(Rect.at(Length.ZERO, Length.ZERO, cloth.work().size()))

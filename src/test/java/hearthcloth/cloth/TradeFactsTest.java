@@ -83,7 +83,7 @@ class TradeFactsTest {
     private static Cloth cut(String hearth, Order order, int rounds, String bar, Making making) {
         List<Layout.Course> cut = Layout.courses(order, rounds, List.of(inches(bar)));
         Size finished = Layout.hearthOfCut(square(hearth), cut, making);
-        Cloth cloth = Made.cloth(Layout.ofCutBars(finished, cut, making), making);
+        Cloth cloth = Made.cloth(new Layout(finished, Layout.finishedOfCut(cut, making)), making);
         assertThat(cloth.laid())
                 .allSatisfy(laid -> assertThat(shorter(laid))
                         .isEqualTo(laid.patch().place() instanceof Place.Hearth ? inches(hearth) : inches(bar)));

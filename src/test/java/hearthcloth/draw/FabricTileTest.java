@@ -5,7 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
-import hearthcloth.draw.cloth.FabricTile;
+import hearthcloth.draw.fabric.FabricTile;
+import hearthcloth.draw.picture.Affine;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.PdfWriter;
@@ -89,7 +90,7 @@ class FabricTileTest {
         Sketch many = new Sketch();
         for (int i = 0; i < 200; i++) {
             Mark.Figured area =
-                    new Mark.Figured(new Bounds(i % 20 * 10, i / 20 * 10, 9, 9).outline(), tile, 0.2, new Point(0, 0));
+                    new Mark.Figured(new Bounds(i % 20 * 10, i / 20 * 10, 9, 9).outline(), tile, Affine.scaled(0.2, 0, 0));
             many.add(area);
             if (i < 2) {
                 few.add(area);

@@ -16,6 +16,7 @@ import hearthcloth.sew.SeamTask;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -84,7 +85,7 @@ class GuideTest {
         Plan plan = Samples.large(5, 3);
         Guide guide = Guide.of(plan, Ruler.MILLIMETRES);
         assertThat(guide.sewing().seams()).hasSizeGreaterThanOrEqualTo(60);
-        List<Picture> pages = GuidePages.of(plan, guide, Ruler.MILLIMETRES, Paper.LETTER);
+        List<Picture> pages = pages(plan, guide, Ruler.MILLIMETRES, Paper.LETTER);
         pages.forEach(Legible::check);
         for (SeamTask seam : guide.sewing().seams()) {
             String title = seam.step().number() + ". ";
@@ -105,8 +106,8 @@ class GuideTest {
         Plan plan = Samples.large(rounds, parts);
         Guide guide = Guide.of(plan, Ruler.EIGHTHS);
         for (Paper paper : Paper.values()) {
-            PlanFolder folder = new PlanFolder(plan, Ruler.EIGHTHS, paper);
-            assertThat(GuidePages.of(plan, guide, Ruler.EIGHTHS, paper).size()).isLessThanOrEqualTo(full);
+            PlanSheets folder = new PlanSheets(plan, Ruler.EIGHTHS, paper);
+            assertThat(pages(plan, guide, Ruler.EIGHTHS, paper).size()).isLessThanOrEqualTo(full);
             assertThat(GuidePages.forClass(folder, guide).size()).isLessThanOrEqualTo(forClass);
         }
     }
@@ -115,7 +116,7 @@ class GuideTest {
     @EnumSource
     void class_guide_and_slips_can_be_read_on_either_paper(Paper paper) {
         for (Plan plan : List.of(Samples.small(), Samples.large(3, 2))) {
-            PlanFolder folder = new PlanFolder(plan, Ruler.MILLIMETRES, paper);
+            PlanSheets folder = new PlanSheets(plan, Ruler.MILLIMETRES, paper);
             List<Picture> pages = new ArrayList<>(GuidePages.forClass(folder, Guide.of(plan, Ruler.MILLIMETRES)));
             List<Picture> slips = GuidePages.slips(folder);
             pages.addAll(slips);
@@ -133,7 +134,7 @@ class GuideTest {
     void body_text_is_eleven_points_at_least() {
         double least = 11 * 25.4 / 72 - 1e-9;
         Plan plan = Samples.small();
-        for (Picture page : GuidePages.of(plan, Guide.of(plan, Ruler.EIGHTHS), Ruler.EIGHTHS, Paper.A4)) {
+        for (Picture page : pages(plan, Guide.of(plan, Ruler.EIGHTHS), Ruler.EIGHTHS, Paper.A4)) {
             for (Mark.Words words : page.words()) {
                 if (words.text().length() > 25) {
                     assertThat(words.type().size()).as(words.text()).isGreaterThanOrEqualTo(least);
@@ -157,7 +158,7 @@ class GuideTest {
     }
 
     private static byte[] bytes(Plan plan, Ruler ruler, Paper paper) {
-        List<Picture> pages = GuidePages.of(plan, Guide.of(plan, ruler), ruler, paper);
+        List<Picture> pages = pages(plan, Guide.of(plan, ruler), ruler, paper);
         Bounds sheet = new Bounds(0, 0, paper.width(), paper.height());
         pages.forEach(page -> page.marks()
                 .forEach(mark -> assertThat(sheet.contains(mark.bounds()))
@@ -168,5 +169,9 @@ class GuideTest {
 
     private static PDDocument printed(Plan plan, Ruler ruler, Paper paper) throws IOException {
         return Loader.loadPDF(bytes(plan, ruler, paper));
+    }
+
+    private static List<Picture> pages(Plan plan, Guide guide, Ruler ruler, Paper paper) {
+        return GuidePages.of(new PlanSheets(plan, ruler, paper), guide, Optional.empty());
     }
 }

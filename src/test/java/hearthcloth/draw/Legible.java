@@ -62,6 +62,12 @@ final class Legible {
             if (mark instanceof Mark.Area area && holds(area.bounds(), x, y)) {
                 return area.colour();
             }
+            if (mark instanceof Mark.Bare bare && holds(bare.bounds(), x, y)) {
+                return Palette.SHEET;
+            }
+            if (mark instanceof Mark.Tint tint && holds(tint.bounds(), x, y)) {
+                return mixed(tint, ground(before.subList(0, i), x, y));
+            }
             if (mark instanceof Mark.Disc disc
                     && Math.hypot(disc.middle().x() - x, disc.middle().y() - y) <= disc.radius()) {
                 return disc.colour();
@@ -72,6 +78,15 @@ final class Legible {
             }
         }
         return Palette.SHEET;
+    }
+
+    private static Colour mixed(Mark.Tint tint, Colour under) {
+        double share = tint.share();
+        Colour over = tint.colour();
+        return Colour.of(
+                (int) Math.round(share * over.red() + (1 - share) * under.red()),
+                (int) Math.round(share * over.green() + (1 - share) * under.green()),
+                (int) Math.round(share * over.blue() + (1 - share) * under.blue()));
     }
 
     private static boolean holds(Bounds bounds, double x, double y) {

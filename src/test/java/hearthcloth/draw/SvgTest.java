@@ -81,7 +81,7 @@ class SvgTest {
         SMALL.write(folder, GuideLength.FULL);
         for (String file : List.of("front.svg", "back.svg", "cut.svg")) {
             String svg = Files.readString(folder.resolve(file)).replace("http://www.w3.org/2000/svg", "");
-            assertThat(svg).doesNotContain("http", "href", "url(#");
+            assertThat(svg).doesNotContain("http").doesNotContainPattern("href=\"(?!#)|url\\((?!#|data:font)");
         }
     }
 

@@ -29,7 +29,7 @@ class TiedGuideTest {
     private static final Plan PLAN = Samples.large(2, 1);
 
     private static Wrapped wrapped(Tie tie, String gift) {
-        return new Wrapped(Gift.parse(gift, null), tie, Tail.exactly(Length.cm(6)), Placing.CENTRED);
+        return new Wrapped(Gift.parse(gift, null), tie, new Tail(Length.cm(6), Length.cm(6), Length.cm(6)), Placing.CENTRED);
     }
 
     @ParameterizedTest
@@ -47,8 +47,8 @@ class TiedGuideTest {
     })
     void pages_of_every_tie_fit_and_can_be_read(Tie tie, String gift) {
         for (Paper paper : List.of(gift.length() % 2 == 0 ? Paper.A4 : Paper.LETTER)) {
-            PlanFolder proposal =
-                    new PlanFolder(PLAN, Ruler.MILLIMETRES, paper, java.util.Optional.of(wrapped(tie, gift)));
+            PlanSheets proposal =
+                    new PlanSheets(PLAN, Ruler.MILLIMETRES, paper, java.util.Optional.of(wrapped(tie, gift)));
             assertThat(proposal.tied())
                     .as("%s ties %s", PLAN.cloth().finished(), gift)
                     .isPresent();
@@ -90,8 +90,8 @@ class TiedGuideTest {
     @ParameterizedTest
     @CsvSource({"FOUR_CORNER, box 40 x 30 x 20 cm"})
     void a_cloth_too_small_is_said_to_be_so(Tie tie, String gift) {
-        PlanFolder proposal =
-                new PlanFolder(PLAN, Ruler.MILLIMETRES, Paper.A4, java.util.Optional.of(wrapped(tie, gift)));
+        PlanSheets proposal =
+                new PlanSheets(PLAN, Ruler.MILLIMETRES, Paper.A4, java.util.Optional.of(wrapped(tie, gift)));
         assertThat(proposal.tied()).isEmpty();
         List<Picture> pages = GuidePages.of(proposal, Guide.of(PLAN, Ruler.MILLIMETRES), proposal.tied());
         String all = String.join(

@@ -4,9 +4,11 @@ import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PixelImage;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleBinaryOperator;
+import java.util.function.ToDoubleFunction;
 
 /** A small picture painted pixel by pixel, with a little of a camera's noise; the same for the same strokes. */
 public final class Painted {
@@ -40,21 +42,25 @@ public final class Painted {
 
     /** Paints a polygon; a pixel that it covers in part gets as much of its colour. */
     public Painted polygon(List<Point> corners, int colour) {
-        for (int y = 0; y < picture.height; y++) {
-            for (int x = 0; x < picture.width; x++) {
-                put(x, y, colour, covered(corners, x, y));
-            }
-        }
-        return this;
+        return painted(corners, colour, at -> covered(corners, at));
     }
 
     /** Paints a polygon whose rim fades over two pixels, as a lens makes it. */
     public Painted soft(List<Point> corners, int colour) {
-        for (int y = 0; y < picture.height; y++) {
-            for (int x = 0; x < picture.width; x++) {
-                Point at = new Point(x + 0.5, y + 0.5);
-                double off = Polygons.toRim(at, corners) * (Polygons.inside(corners, at.x(), at.y()) ? 1 : -1);
-                put(x, y, colour, Math.max(0, Math.min(1, 0.5 + off / 2)));
+        return painted(corners, colour, at -> {
+            double off = Polygons.toRim(at, corners) * (Polygons.inside(corners, at.x(), at.y()) ? 1 : -1);
+            return Math.max(0, Math.min(1, 0.5 + off / 2));
+        });
+    }
+
+    private Painted painted(List<Point> corners, int colour, ToDoubleFunction<Point> share) {
+        DoubleSummaryStatistics across = corners.stream().mapToDouble(Point::x).summaryStatistics();
+        DoubleSummaryStatistics down = corners.stream().mapToDouble(Point::y).summaryStatistics();
+        for (int y = (int) Math.max(0, down.getMin() - 2); y < Math.min(picture.height, down.getMax() + 2); y++) {
+            for (int x = (int) Math.max(0, across.getMin() - 2);
+                    x < Math.min(picture.width, across.getMax() + 2);
+                    x++) {
+                put(x, y, colour, share.applyAsDouble(new Point(x + 0.5, y + 0.5)));
             }
         }
         return this;
@@ -73,11 +79,14 @@ public final class Painted {
         return this;
     }
 
-    private static double covered(List<Point> corners, int x, int y) {
+    private static double covered(List<Point> corners, Point at) {
+        if (Polygons.toRim(at, corners) > 1) {
+            return Polygons.inside(corners, at.x(), at.y()) ? 1 : 0;
+        }
         int count = 0;
         for (int i = 0; i < FINE * FINE; i++) {
-            double u = x + (i % FINE + 0.5) / FINE;
-            double v = y + (Math.floorDiv(i, FINE) + 0.5) / FINE;
+            double u = at.x() + (i % FINE + 0.5) / FINE - 0.5;
+            double v = at.y() + (Math.floorDiv(i, FINE) + 0.5) / FINE - 0.5;
             count += Polygons.inside(corners, u, v) ? 1 : 0;
         }
         return (double) count / (FINE * FINE);

@@ -42,10 +42,10 @@ class ReadingPipelineTest {
     private static final int RED = 0x9a3030;
     private static final int NAVY = 0x24304e;
     private static final int SAGE = 0xa3b08e;
-    private static final int WIDTH = 1_200;
-    private static final int HEIGHT = 900;
+    private static final int WIDTH = 900;
+    private static final int HEIGHT = 675;
 
-    /** Two pixels to a millimetre: A4, three pieces, a bit of lint and a thread. */
+    /** Three pixels to two millimetres: A4, three pieces, a bit of lint and a thread. */
     private static final Painted TABLE = new Painted(WIDTH, HEIGHT, FLOOR, 3);
 
     private static final List<Double> HEARD = new ArrayList<>();
@@ -66,12 +66,12 @@ class ReadingPipelineTest {
 
     @BeforeAll
     static void lay_the_table_and_read_it() {
-        TABLE.soft(box(40.3, 40.6, 420, 594), PAPER)
-                .soft(box(520.4, 60.2, 240, 160), RED)
-                .soft(box(860.7, 100.3, 120, 120), NAVY)
-                .soft(box(540.2, 420.4, 300, 100), SAGE)
-                .box(1_000, 600, 16, 16, RED)
-                .box(560, 700, 70, 8, NAVY);
+        TABLE.soft(box(30.3, 30.6, 315, 445.5), PAPER)
+                .soft(box(390.4, 45.2, 180, 120), RED)
+                .soft(box(645.7, 75.3, 90, 90), NAVY)
+                .soft(box(405.2, 415.4, 225, 75), SAGE)
+                .box(750, 450, 12, 12, RED)
+                .box(420, 525, 52, 6, NAVY);
         read = (Reading.Read) pipeline(TABLE, ReferenceSheet.A4, (share, what) -> HEARD.add(share))
                 .read();
         scale = read.scale();
@@ -120,34 +120,34 @@ class ReadingPipelineTest {
 
     @Test
     void without_a_sheet_that_is_named_nothing_is_read() {
-        assertThatThrownBy(() -> pipeline(TABLE, ReferenceSheet.MEASURING, ReadingProgress.NONE)
-                        .read())
+        assertThatThrownBy(
+                        () -> pipeline(new Painted(400, 300, FLOOR, 3), ReferenceSheet.MEASURING, ReadingProgress.NONE)
+                                .read())
                 .isInstanceOf(PhotoRefusedException.class)
                 .hasMessageContaining("fewer than three of its square marks");
     }
 
     @Test
     void the_measuring_sheet_is_read_whatever_is_named() {
-        // three pixels to a millimetre; the dark rim begins at (40, 68)
-        Painted table = new Painted(WIDTH, HEIGHT, FLOOR, 3).box(10, 4, 630, 891, PAPER);
-        table.box(40, 68, 570, 762, 0x181818).box(49, 77, 552, 744, PAPER);
+        // five pixels to two millimetres; the dark rim begins at (30, 25)
+        Painted table = new Painted(840, 680, FLOOR, 3).box(5, 2, 525, 676, PAPER);
+        table.box(30, 25, 475, 635, 0x181818).box(38, 33, 459, 619, PAPER);
+        double cell = 2.5 * MeasuringSheet.MARK_MM / MeasuringSheet.CELLS;
         for (MeasuringSheet.Mark mark : MeasuringSheet.marks()) {
             for (int i = 0; i < 36; i++) {
                 int column = i % 6;
                 int row = Math.floorDiv(i, 6);
-                int left = 40 + (int) Math.round(3 * mark.corner().x()) + 14 * column;
-                int top = 68 + (int) Math.round(3 * mark.corner().y()) + 14 * row;
-                table.box(left, top, 14, 14, mark.isBlack(column, row) ? 0x181818 : PAPER);
+                double left = 30 + 2.5 * mark.corner().x() + cell * column;
+                double top = 25 + 2.5 * mark.corner().y() + cell * row;
+                table.polygon(box(left, top, cell, cell), mark.isBlack(column, row) ? 0x181818 : PAPER);
             }
         }
-        table.soft(box(800.3, 200.6, 240, 180), RED);
-        for (ReferenceSheet named : List.of(ReferenceSheet.MEASURING, ReferenceSheet.A4)) {
-            Reading.Read byPrint =
-                    (Reading.Read) pipeline(table, named, ReadingProgress.NONE).read();
+        table.soft(box(570.3, 200.6, 200, 150), RED);
+        Reading.Read byPrint = (Reading.Read)
+                pipeline(table, ReferenceSheet.A4, ReadingProgress.NONE).read();
 
-            assertThat(byPrint.pieces()).hasSize(1);
-            measures(byPrint.pieces().get(0), 80, 60);
-        }
+        assertThat(byPrint.pieces()).hasSize(1);
+        measures(byPrint.pieces().get(0), 80, 60);
     }
 
     private static FittedPolygon traced(List<Point> corners) {
@@ -160,12 +160,12 @@ class ReadingPipelineTest {
         LabThumbnail coarse = TABLE.coarse();
         PieceMeasurement measurement = new PieceMeasurement(coarse, GroundModel.of(coarse), scale, ReferenceSheet.A4);
         List<List<Point>> shapes = List.of(
-                box(540.2, 420.4, 300, 100),
-                box(1_000, 600, 16, 16),
-                box(860.7, 100.3, 120, 120),
-                box(40.3, 40.6, 420, 594),
-                box(560, 700, 70, 8),
-                box(520.4, 60.2, 240, 160));
+                box(405.2, 415.4, 225, 75),
+                box(750, 450, 12, 12),
+                box(645.7, 75.3, 90, 90),
+                box(30.3, 30.6, 315, 445.5),
+                box(420, 525, 52, 6),
+                box(390.4, 45.2, 180, 120));
         List<Blob> blobs = shapes.stream().map(shape -> new Blob(shape, false)).toList();
         List<FittedPolygon> traced =
                 shapes.stream().map(ReadingPipelineTest::traced).toList();
@@ -300,9 +300,9 @@ class ReadingPipelineTest {
     @Test
     void a_fringe_is_told_in_millimetres_rounded_up() {
         Shape shape = new Shape();
-        shape.fringe = 1.5;
+        shape.fringe = 1.1;
         assertThat(shape.doubts()).isEmpty();
-        shape.fringe = 3;
+        shape.fringe = 2.5;
         assertThat(shape.doubts()).containsExactly(Doubt.Kind.FRAYED);
         assertThat(shape.sentences().get(0).sentence()).contains("about 2 mm");
     }
@@ -310,10 +310,10 @@ class ReadingPipelineTest {
     @Test
     void far_from_the_sheet_sizes_are_less_sure_and_so_are_vague_sides() {
         Shape shape = new Shape();
-        // the sheet's diagonal is 364 mm, three of them are 1091, two pixels to a millimetre
-        shape.corners = box(2_200, 300, 200, 160);
+        // the sheet's diagonal is 364 mm, three of them are 1091, one and a half pixels to each
+        shape.corners = box(1_500, 300, 200, 160);
         assertThat(shape.doubts()).doesNotContain(Doubt.Kind.FAR);
-        shape.corners = box(2_500, 300, 200, 160);
+        shape.corners = box(2_000, 300, 200, 160);
         assertThat(shape.doubts()).contains(Doubt.Kind.FAR);
         shape.corners = box(600, 300, 200, 160);
         shape.ownMm = 5;
@@ -332,12 +332,12 @@ class ReadingPipelineTest {
     @Test
     void a_piece_drawn_by_hand_is_doubted_at_the_picture_s_edge_over_another_or_when_rough() {
         assertThat(drawn(box(600, 300, 200, 160), 0.1, true)).isEmpty();
-        // a five hundredth of 1200 pixels is 2.4
-        assertThat(drawn(box(2, 300, 200, 160), 0.1, true)).containsExactly(Doubt.Kind.CUT_OFF);
-        assertThat(drawn(box(3, 700, 200, 160), 0.1, true)).isEmpty();
-        assertThat(drawn(box(998, 700, 200, 160), 0.1, true)).containsExactly(Doubt.Kind.CUT_OFF);
-        assertThat(drawn(box(600, 738, 200, 160), 0.1, true)).containsExactly(Doubt.Kind.CUT_OFF);
-        assertThat(drawn(box(600, 150, 200, 160), 0.1, true)).containsExactly(Doubt.Kind.TOUCHING);
+        // a five hundredth of 900 pixels is 1.8
+        assertThat(drawn(box(1.5, 300, 200, 160), 0.1, true)).containsExactly(Doubt.Kind.CUT_OFF);
+        assertThat(drawn(box(2, 400, 200, 160), 0.1, true)).isEmpty();
+        assertThat(drawn(box(698.5, 400, 200, 160), 0.1, true)).containsExactly(Doubt.Kind.CUT_OFF);
+        assertThat(drawn(box(600, 513.5, 200, 160), 0.1, true)).containsExactly(Doubt.Kind.CUT_OFF);
+        assertThat(drawn(box(450, 100, 200, 160), 0.1, true)).containsExactly(Doubt.Kind.TOUCHING);
         assertThat(drawn(box(600, 300, 200, 160), 5, true)).containsExactly(Doubt.Kind.UNEVEN);
         assertThat(drawn(box(600, 300, 200, 160), 5, false)).isEmpty();
     }

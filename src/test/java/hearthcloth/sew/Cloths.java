@@ -52,7 +52,7 @@ final class Cloths {
 
     private static Layout layout(Making making, Length hearth, Length bar, Order order) {
         List<Layout.Course> cut = Layout.courses(order, 1, List.of(bar));
-        return Layout.ofCutBars(Layout.hearthOfCut(Size.square(hearth), cut, making), cut, making);
+        return new Layout(Layout.hearthOfCut(Size.square(hearth), cut, making), Layout.finishedOfCut(cut, making));
     }
 
     private static List<List<Layout.Part>> kelp(Layout layout) {

@@ -6,6 +6,7 @@ import hearthcloth.cloth.making.Making;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -25,7 +26,7 @@ class PlannedGuideTest {
     void cuts_can_be_followed_blindly_and_every_number_lies_on_the_ruler() {
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(Size.parse("20 in")), false),
-                Wish.Shape.open(),
+                OpenShape.shape(),
                 Making.inches(),
                 PiecingRules.inches(),
                 new Wish.Preferences(List.of(), 3, 1, Ruler.EIGHTHS));

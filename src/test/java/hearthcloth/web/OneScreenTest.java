@@ -1,190 +1,99 @@
 package hearthcloth.web;
 
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.nio.charset.StandardCharsets;
+import hearthcloth.web.make.CutPageTest;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is to be seen at once is on one screen, pages are light, and a first cloth takes few inputs. */
+/** What stays in view beside the machine: everything of a step is on the screen at once, and nothing scrolls. */
 class OneScreenTest {
 
-    private static final Browser.Screen LANDSCAPE = new Browser.Screen(1024, 768);
-    private static final Browser.Screen PORTRAIT = new Browser.Screen(768, 1024);
-    private static final Browser.Screen PHONE = new Browser.Screen(390, 844);
+    private static final Path PICTURES = Path.of("target", "pictures");
+    private static final List<Browser.Screen> SCREENS =
+            List.of(new Browser.Screen(1024, 768), new Browser.Screen(768, 1024), new Browser.Screen(390, 844));
 
-    /** Without her photographs. */
-    private static final int MOST_BYTES = 250_000;
-
-    /** How far what a table holds passes what of it is seen. */
-    private static final String PASSED =
-            "() => { const t = document.querySelector('.table'); return t.scrollHeight - t.clientHeight; }";
-
-    /** 44 pieces of 13 fabrics; invented. */
-    private static final String FORTY_FOUR = """
-        navy linen 5 x 22 in
-        navy linen 13 x 17 in
-        navy linen 10 x 10 in
-        birds print 12 x 22 in, right side
-        birds print 5 x 9 in, right side
-        oat cotton 4 x 30 in
-        oat cotton 4 x 26 in
-        oat cotton 9 x 16 in
-        madder red check 12 x 24 in
-        madder red check 6 x 19 in
-        madder red check 8 x 18 in
-        madder red check 3 1/2 x 13 in
-        dark green linen 4 1/2 x 30 in
-        dark green linen 2 1/2 x 25 in
-        dark green linen 11 x 22 in
-        dark green linen 11 x 12 in
-        blue stripe 6 x 28 in
-        blue stripe 3 x 17 in
-        12 rose dot 4 x 8 in, right side
-        rose dot 5 x 17 in, right side
-        ochre lantern print 3 1/2 x 24 in, right side
-        ochre lantern print 8 x 9 in, right side
-        ochre lantern print 8 x 14 in, right side
-        plum posy 5 x 30 in, right side
-        plum posy 7 x 10 in, right side
-        ivory cotton 3 x 18 in
-        ivory cotton 12 x 18 in
-        tan twill 4 x 29 in, right side
-        tan twill 8 x 17 in, right side
-        grey corduroy 4 x 20 in, right side, nap
-        grey corduroy 6 x 11 in, right side, nap
-        grey corduroy 4 x 9 in, right side, nap
-        teal poplin 9 x 13 in
-        """;
-
-    /** Twenty scraps; invented. */
-    private static final String TWENTY = """
-        8 navy linen 12 x 18 in
-        4 oat cotton 6 x 30 in
-        4 madder check 8 x 24 in
-        4 rose dot 5 x 28 in
-        """;
+    /** What of these lies outside the window or behind something; empty where nothing does. */
+    private static final String HIDDEN = """
+            parts => {
+              const out = [];
+              for (const part of parts) {
+                const all = [...document.querySelectorAll(part)].filter(e => e.getClientRects().length);
+                if (!all.length) out.push("no " + part);
+                for (const e of all) {
+                  const at = e.getBoundingClientRect();
+                  if (at.width < 8 || at.height < 8) out.push(part + " has no room");
+                  if (at.top < -1 || at.left < -1 || at.bottom > innerHeight + 1 || at.right > innerWidth + 1) out.push(part + " outside: " + Math.round(at.bottom) + " of " + innerHeight);
+                  const top = document.elementFromPoint((at.left + at.right) / 2, (at.top + at.bottom) / 2);
+                  if (top && !e.contains(top) && !top.contains(e)) out.push(part + " behind " + top.outerHTML.slice(0, 60));
+                }
+              }
+              const scrolls = e => e && e.scrollHeight > e.clientHeight + 1;
+              if (scrolls(document.scrollingElement)) out.push("the page scrolls");
+              if (scrolls(document.querySelector("main"))) out.push("main scrolls");
+              return out.join("; ");
+            }
+            """;
 
     @TempDir
     Path folder;
 
-    /** Everything in a part is inside the window without scrolling. */
-    private static void assertSeen(Page page, String part) {
-        assertThat(page.locator(part).first())
-                .isInViewport(
-                        new com.microsoft.playwright.assertions.LocatorAssertions.IsInViewportOptions().setRatio(1));
+    private Browser browser;
+    private String cloth = "";
+
+    @BeforeEach
+    void open() {
+        browser = new Browser(folder);
+        browser.visit().post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+        browser.visit().post("/example");
+        cloth = CutPageTest.taken(browser.visit());
+    }
+
+    @AfterEach
+    void close() {
+        browser.assertQuiet();
+        browser.close();
+    }
+
+    private static void assertInView(Page page, String what, List<String> parts) {
+        assertThat(page.evaluate(HIDDEN, parts)).as(what).isEqualTo("");
     }
 
     @Test
-    void a_stash_of_44_pieces_of_13_fabrics_lies_on_one_tablet_screen() {
-        try (Browser browser = new Browser(folder)) {
-            browser.visit().post("/stash/line", "line", FORTY_FOUR);
-            for (Browser.Screen screen : List.of(LANDSCAPE, PORTRAIT)) {
-                for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-                    Page page = browser.window(screen, scheme);
-                    page.navigate("/stash");
-                    assertThat(page.locator(".lot")).hasCount(33);
-                    assertThat(page.locator(".group")).hasCount(13);
-                    assertThat(page.evaluate(PASSED)).isEqualTo(0);
-                    assertSeen(page, ".say");
-                    page.locator(".lot input").nth(4).check();
-                    assertThat(page.locator(".choice .many")).hasText("1 chosen");
-                    assertSeen(page, ".choice");
-                    Browser.assertFit(page, "a stash with a piece chosen");
-                    page.context().close();
-                }
+    void all_of_a_sewing_step_is_on_one_screen() {
+        browser.visit().post(cloth.replace("/cloth/", "/cut/") + "/done");
+        String sew = cloth.replace("/cloth/", "/sew/");
+        for (Browser.Screen screen : SCREENS) {
+            Page page = browser.window(screen, ColorScheme.LIGHT);
+            page.navigate(sew);
+            int steps = Integer.parseInt(page.locator(".begin .second").innerText().replaceFirst("(?s)^Step \\d+ of (\\d+).*", "$1"));
+            for (int step = 0; step < steps; step++) {
+                page.navigate(sew + "?step=" + step);
+                String what = "step " + (step + 1) + " at " + screen;
+                List<String> lines = page.locator(".todo li").allInnerTexts();
+                assertThat(lines).as(what).hasSizeBetween(1, 5);
+                assertThat(lines).as(what).allMatch(line -> line.length() <= 75);
+                boolean seam = page.locator(".look[data-kind='seam']").count() > 0;
+                assertInView(
+                        page,
+                        what,
+                        seam
+                                ? List.of(".look svg", ".todo li", ".check strong", ".whole svg", ".begin h2", ".steps .main")
+                                : List.of(".look svg", ".todo li", ".whole svg", ".begin h2", ".steps .main"));
             }
-            browser.assertQuiet();
+            page.navigate(sew + "?step=7");
+            page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve("sew-" + screen.width() + ".png")));
+            page.context().close();
         }
-    }
-
-    @Test
-    void what_a_telephone_shows_first_is_whole() {
-        try (Browser browser = new Browser(folder)) {
-            browser.visit().post("/stash/line", "line", FORTY_FOUR);
-            Page page = browser.window(PHONE, ColorScheme.LIGHT);
-            page.navigate("/stash");
-            assertSeen(page, ".say");
-            assertSeen(page, ".key .go");
-            page.navigate("/gift?kind=box&a=12&b=9&c=4");
-            assertSeen(page, ".sized");
-            browser.assertQuiet();
-        }
-    }
-
-    @Test
-    void gift_drawing_ties_and_answer_are_on_one_tablet_screen() {
-        try (Browser browser = new Browser(folder)) {
-            Page page = browser.window(LANDSCAPE, ColorScheme.LIGHT);
-            page.navigate("/gift?kind=box&a=12&b=9&c=4");
-            for (String part : List.of(".shapes", ".sized", ".tiecards", ".answer")) {
-                assertSeen(page, part);
-            }
-            Page upright = browser.window(PORTRAIT, ColorScheme.LIGHT);
-            upright.navigate("/gift?kind=box&a=12&b=9&c=4");
-            for (String part : List.of(".shapes", ".sized", ".answer")) {
-                assertSeen(upright, part);
-            }
-            browser.assertQuiet();
-        }
-    }
-
-    @Test
-    void pages_with_sixty_pieces_are_light() {
-        try (Visit visit = new Visit(folder)) {
-            visit.post("/example");
-            String found;
-            visit.page("/cloth");
-            do {
-                found = visit.page("/proposals");
-            } while (found.contains("Stop looking"));
-            for (String path : List.of("/", "/gift?kind=box&a=12&b=9&c=4", "/stash", "/cloth", "/settings")) {
-                assertThat(visit.page(path).getBytes(StandardCharsets.UTF_8).length)
-                        .as(path)
-                        .isLessThan(MOST_BYTES);
-            }
-        }
-    }
-
-    @Test
-    void from_twenty_scraps_and_a_bottle_to_a_first_cloth_in_eight_inputs() {
-        try (Browser browser = new Browser(folder)) {
-            Page page = browser.window(LANDSCAPE, ColorScheme.LIGHT);
-            page.navigate("/");
-            int inputs = 0;
-            page.getByRole(
-                            AriaRole.LINK,
-                            new Page.GetByRoleOptions().setName("Bottle").setExact(true))
-                    .click();
-            inputs++;
-            page.getByLabel("across").fill("3");
-            inputs++;
-            page.getByLabel("high").fill("12");
-            inputs++;
-            assertThat(page.locator(".answer")).containsText("square");
-            page.getByText("What can my heap make?").click();
-            inputs++;
-            Locator line = page.locator("#line");
-            line.fill(TWENTY);
-            inputs++;
-            line.press("Enter");
-            inputs++;
-            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("What can my heap make?"))
-                    .click();
-            inputs++;
-            page.getByText("Take this one").first().click();
-            inputs++;
-            page.waitForURL(Pattern.compile(".*/cloth/\\w{12}.*"));
-            assertThat(inputs).isLessThanOrEqualTo(8);
-            browser.assertQuiet();
-        }
+        Page dark = browser.window(SCREENS.get(0), ColorScheme.DARK);
+        dark.navigate(sew + "?step=7");
+        Browser.assertFit(dark, "a step in a dark room");
+        dark.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve("sew-dark.png")));
     }
 }

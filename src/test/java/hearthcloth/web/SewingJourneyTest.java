@@ -93,7 +93,7 @@ class SewingJourneyTest {
     /** Opens what is said about a step that came out otherwise. */
     private void mine() {
         if (tablet.locator(".mine[open]").count() == 0) {
-            tablet.getByText("Mine is different").click();
+            tablet.getByText("Mine differs").click();
         }
     }
 
@@ -138,7 +138,7 @@ class SewingJourneyTest {
                 mishap(wrong);
                 wrong++;
                 size = visit.page(sew.replace("/sew/", "/cloth/"))
-                        .replaceFirst("(?s).*<p class=\"big\">([^<]+)</p>.*", "$1");
+                        .replaceFirst("(?s).*<dd class=\"big\">([^<]+)</dd>.*", "$1");
             } else {
                 press();
             }
@@ -174,9 +174,9 @@ class SewingJourneyTest {
     }
 
     private void tooShort() {
-        mine();
-        tablet.getByLabel("Before the seam").fill("3");
-        button("Plan this bar again").click();
+        tablet.getByText("Something went wrong").click();
+        tablet.getByLabel("is too short").fill("3");
+        button("Show the ways on").click();
         choose("Make the bar anew or piece it");
         while (!isSeam()) {
             press();
@@ -216,7 +216,7 @@ class SewingJourneyTest {
         press();
         tablet.locator("#back").click();
         tablet.waitForURL(url -> url.contains("?step="));
-        mine();
+        tablet.getByText("Something went wrong").click();
         tablet.getByText("is wrong side up").click();
         tablet.waitForURL(url -> !url.contains("?step="));
         tablet.waitForLoadState();

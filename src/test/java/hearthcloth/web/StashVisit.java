@@ -6,6 +6,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.Store;
+import hearthcloth.web.door.Openness;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -35,7 +36,7 @@ public abstract class StashVisit {
 
     public StashVisit(@TempDir Path folder) throws Exception {
         Path file = file(folder);
-        workroom = Workroom.open(file, 0, CLOCK);
+        workroom = Workroom.open(file, 0, CLOCK, Openness.HERE);
         store = Store.open(file, CLOCK);
         token = first("name=\"token\" content=\"([0-9a-f]+)\"", get("/stash").body());
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.store.json.StoreException;
+import hearthcloth.web.door.Openness;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
@@ -30,7 +31,7 @@ class TakenPortTest {
     @Test
     void the_next_free_port_is_taken() throws IOException {
         try (ServerSocket taken = holding(0);
-                Workroom room = Workroom.open(file, taken.getLocalPort(), Clock.systemUTC())) {
+                Workroom room = Workroom.open(file, taken.getLocalPort(), Clock.systemUTC(), Openness.HERE)) {
             assertThat(room.port()).isBetween(taken.getLocalPort() + 1, taken.getLocalPort() + 20);
             assertThat(new Visit(room).page("/gift")).contains("Hearthcloth");
         }
@@ -47,7 +48,7 @@ class TakenPortTest {
                     // Held by somebody else, which is as good.
                 }
             }
-            assertThatThrownBy(() -> Workroom.open(file, 65_520, Clock.systemUTC()))
+            assertThatThrownBy(() -> Workroom.open(file, 65_520, Clock.systemUTC(), Openness.HERE))
                     .isInstanceOf(StoreException.class)
                     .hasMessageContaining("choose another with --port");
         } finally {

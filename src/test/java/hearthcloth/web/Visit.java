@@ -1,5 +1,6 @@
 package hearthcloth.web;
 
+import hearthcloth.web.door.Openness;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -21,7 +22,7 @@ public final class Visit implements AutoCloseable {
     private final HttpClient client = HttpClient.newHttpClient();
 
     public Visit(Path folder) {
-        this(Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC()));
+        this(Workroom.open(folder.resolve("work.db"), 0, Clock.systemUTC(), Openness.HERE));
     }
 
     /** A visitor of this workroom. */

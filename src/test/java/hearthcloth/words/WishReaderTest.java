@@ -11,6 +11,7 @@ import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.model.Wish.Cut;
@@ -37,7 +38,7 @@ class WishReaderTest {
     void what_is_left_out_stays_open_or_is_what_is_usual() {
         Wish wish = wish(Ruler.EIGHTHS);
         assertThat(wish.target()).isEqualTo(Wish.Target.none());
-        assertThat(wish.shape()).isEqualTo(Wish.Shape.open());
+        assertThat(wish.shape()).isEqualTo(OpenShape.shape());
         assertThat(wish.making()).isEqualTo(Making.inches());
         assertThat(wish.rules()).isEqualTo(PiecingRules.inches());
         assertThat(wish.preferences()).isEqualTo(new Wish.Preferences(List.of(), 4, 1, Ruler.EIGHTHS));
@@ -51,7 +52,7 @@ class WishReaderTest {
         words = words.with(WishField.BARS, "Stash");
         words = words.with(WishField.ROUNDS, "stash");
         words = words.with(WishField.ORDER, "stash");
-        assertThat(wish(Ruler.EIGHTHS).shape()).isEqualTo(Wish.Shape.open());
+        assertThat(wish(Ruler.EIGHTHS).shape()).isEqualTo(OpenShape.shape());
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -84,7 +85,7 @@ class JournalTest {
     private void does() {
         number++;
         Change change = new Change(number, "change " + number, touched(), 0);
-        journal = journal.with(change);
+        journal = with(journal, change);
         put(change);
         assertThat(journal.redo(Thing.STASH).isPresent() && change.touched().contains(Thing.STASH))
                 .as("what was taken back of what she has now changed is forgotten")
@@ -97,7 +98,7 @@ class JournalTest {
             List<Change> order = new ArrayList<>(all.changes());
             Collections.reverse(order);
             order.forEach(this::lift);
-            journal = journal.undone(all);
+            journal = marked(journal, all, journal.nextUndo());
         });
         return turn.isPresent();
     }
@@ -106,7 +107,7 @@ class JournalTest {
         Optional<Turn> turn = journal.redo(thing);
         turn.ifPresent(all -> {
             all.changes().forEach(this::put);
-            journal = journal.redone(all);
+            journal = marked(journal, all, 0);
         });
         return turn.isPresent();
     }
@@ -182,12 +183,34 @@ class JournalTest {
 
         assertThat(turn.label()).isEqualTo("cut Dawn; with it step 1 sewn");
         assertThat(turn.changes()).extracting(Change::number).containsExactly(2L, 3L);
-        assertThat(sewing.undone(turn).undo(Thing.cloth("dawn"))).isEmpty();
-        assertThat(sewing.undone(turn).redo(Thing.cloth("dawn"))).contains(marked(sewing, turn));
+        assertThat(undone(sewing, turn).undo(Thing.cloth("dawn"))).isEmpty();
+        assertThat(undone(sewing, turn).redo(Thing.cloth("dawn"))).contains(marked(sewing, turn));
+    }
+
+    /** The journal with one more change, without those that it makes impossible to do again. */
+    private static Journal with(Journal journal, Change change) {
+        List<Change> more = new ArrayList<>(journal.changes());
+        more.removeAll(journal.forgottenBy(change.touched()));
+        more.add(change);
+        return new Journal(more);
+    }
+
+    private static Journal undone(Journal journal, Turn turn) {
+        return marked(journal, turn, journal.nextUndo());
+    }
+
+    /** The journal with the changes of a turn taken back by the undo of that number, or in force again where it is 0. */
+    private static Journal marked(Journal journal, Turn turn, long undo) {
+        Set<Long> turned = turn.changes().stream().map(Change::number).collect(Collectors.toSet());
+        return new Journal(journal.changes().stream()
+                .map(change -> turned.contains(change.number())
+                        ? new Change(change.number(), change.label(), change.touched(), undo)
+                        : change)
+                .toList());
     }
 
     private static Turn marked(Journal before, Turn turn) {
-        Journal after = before.undone(turn);
+        Journal after = undone(before, turn);
         List<Change> changes =
                 after.changes().stream().filter(change -> !change.isInForce()).toList();
         return new Turn(changes.get(0), changes);

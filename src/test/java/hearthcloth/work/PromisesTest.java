@@ -27,13 +27,6 @@ class PromisesTest {
     }
 
     @Test
-    void each_piece_tells_which_cloths_count_on_it() {
-        assertThat(promises.countingOn(ONE)).containsExactly("Dawn");
-        assertThat(promises.countingOn(TWO)).containsExactly("Dawn", "Dusk");
-        assertThat(promises.countingOn(piece(2, 19))).isEmpty();
-    }
-
-    @Test
     void both_cloths_say_that_they_count_on_the_same_piece() {
         Stash stash = new Stash(List.of(ONE, TWO, THREE));
 

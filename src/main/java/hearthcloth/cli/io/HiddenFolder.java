@@ -155,7 +155,7 @@ final class HiddenFolder implements AutoCloseable {
         Path from = Files.isDirectory(made) && !Files.exists(made.resolve("1")) ? made : old;
         for (Path entry : listed(from)) {
             Path to = left.resolveSibling(entry.getFileName());
-            if (String.valueOf(entry.getFileName()).matches(OutputFolder.NUMBER) && !Files.exists(to)) {
+            if (OutputFolder.isNamedLikeOurs(entry) && !Files.exists(to)) {
                 Files.move(entry, to);
             }
         }

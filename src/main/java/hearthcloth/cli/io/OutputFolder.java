@@ -25,6 +25,9 @@ public final class OutputFolder {
     }
 
     static final String NUMBER = "[1-9]\\d?";
+    /** What may lie beside the numbered folders. */
+    private static final List<String> BESIDE = List.of("kits.json", "kits.pdf");
+
     /** A numbered folder that holds this file is one of ours. */
     private static final String PLAN_FILE = "plan.json";
 
@@ -89,7 +92,16 @@ public final class OutputFolder {
         }
     }
 
+    /** Whether it is one of the numbered folders or of the files beside them, by its name. */
+    static boolean isNamedLikeOurs(Path entry) {
+        String name = String.valueOf(entry.getFileName());
+        return name.matches(NUMBER) || BESIDE.contains(name);
+    }
+
     private static boolean isOurs(Path entry, String name) throws IOException {
+        if (BESIDE.contains(name)) {
+            return Files.isRegularFile(entry);
+        }
         if (!name.matches(NUMBER) || !Files.isDirectory(entry) || !Files.exists(entry.resolve(PLAN_FILE))) {
             return false;
         }
@@ -103,12 +115,22 @@ public final class OutputFolder {
 
     /** Writes all proposals, or none. */
     public void write(List<Proposal> proposals) {
+        write(proposals, into -> {});
+    }
+
+    /**
+     * Writes all proposals and what lies beside them, or nothing.
+     *
+     * @param beside writes {@code kits.pdf} and {@code kits.json}
+     */
+    public void write(List<Proposal> proposals, Proposal beside) {
         try {
             Path parent = Files.isDirectory(folder) ? folder : folder.resolveSibling("");
             Files.createDirectories(parent);
             HiddenFolder hidden = HiddenFolder.in(parent);
             try (hidden) {
                 draw(proposals, Files.createDirectory(hidden.made()));
+                beside.into(hidden.made());
                 Files.createDirectory(hidden.old());
                 hidden.wholly(() -> place(hidden.made(), hidden.old()));
             } catch (IOException e) {
@@ -178,7 +200,7 @@ public final class OutputFolder {
 
     private static List<Path> numbered(Path folder) throws IOException {
         return HiddenFolder.listed(folder).stream()
-                .filter(entry -> String.valueOf(entry.getFileName()).matches(NUMBER))
+                .filter(OutputFolder::isNamedLikeOurs)
                 .toList();
     }
 }

@@ -1,6 +1,7 @@
 package hearthcloth.cli.io;
 
 import hearthcloth.plan.model.PlanProgress;
+import hearthcloth.plan.together.TogetherProgress;
 import hearthcloth.words.ListWords;
 
 /** One line on the terminal that shows how far planning has come; silent when nobody watches. */
@@ -21,6 +22,14 @@ public final class ProgressLine {
                         best = ", best with " + ListWords.count(plan.figures().joins(), "join"));
         say("planning: " + progress.tried() + " of " + progress.of() + " layouts tried, " + progress.found()
                 + " can be made" + best);
+    }
+
+    /** Says how far planning together has come. */
+    public void together(TogetherProgress progress) {
+        int made = progress.asked() - progress.best().lacking();
+        say("planning together: " + progress.tried() + " of " + progress.of() + " divisions tried, " + made + " of "
+                + ListWords.count(progress.asked(), "cloth") + " made, most joins "
+                + progress.best().worst());
     }
 
     public void say(String words) {

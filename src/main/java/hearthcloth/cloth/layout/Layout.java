@@ -82,15 +82,9 @@ public record Layout(Size hearth, List<Course> courses) {
     }
 
     /**
-     * The layout of strips that are all cut alike: each bar finishes at its cut width less what its two long edges
-     * lose, so the outer round shows less because of the hem.
-     */
-    public static Layout ofCutBars(Size hearth, List<Course> cut, Making making) {
-        return new Layout(hearth, finishedOfCut(cut, making));
-    }
-
-    /**
-     * The finished widths of bars cut as {@code cut}; a width may come out at zero or less, which no layout accepts.
+     * The finished widths of bars cut as {@code cut}: each finishes at its cut width less what its two long edges lose, so that
+     * of strips cut alike the outer round shows less because of the hem. A width may come out at zero or less, which no layout
+     * accepts.
      */
     public static List<Course> finishedOfCut(List<Course> cut, Making making) {
         List<Course> finished = new ArrayList<>();

@@ -1,7 +1,6 @@
 package hearthcloth.cutstock.bound;
 
 import java.util.Arrays;
-import java.util.BitSet;
 
 /**
  * The least area of pieces that a plan can cut into: the smallest sum of piece areas that covers what is used.
@@ -29,12 +28,12 @@ final class TouchedArea {
             return used;
         }
         double grain = whole / GRAINS;
-        BitSet sums = new BitSet();
-        sums.set(0);
+        long[] sums = new long[(GRAINS + areas.length) / Long.SIZE + 2];
+        sums[0] = 1;
         for (double area : areas) {
-            sums.or(shifted(sums, (int) Math.ceil(area / grain)));
+            addShifted(sums, (int) Math.ceil(area / grain));
         }
-        int reached = sums.nextSetBit((int) Math.floor(used / grain));
+        int reached = next(sums, (int) Math.floor(used / grain));
         int most = mostThatFit(areas, reached * grain);
         return Math.max(used, (reached - most) * grain);
     }
@@ -49,17 +48,25 @@ final class TouchedArea {
         return count;
     }
 
-    private static BitSet shifted(BitSet set, int by) {
-        long[] words = set.toLongArray();
-        int jump = by >>> 6;
-        int bits = by & 63;
-        long[] moved = new long[words.length + jump + 1];
-        for (int i = 0; i < words.length; i++) {
-            moved[i + jump] |= words[i] << bits;
-            if (bits > 0) {
-                moved[i + jump + 1] |= words[i] >>> (64 - bits);
+    /** Marks every sum, a bit each, also with {@code by} more; from the top, so that each is read before it is written. */
+    private static void addShifted(long[] sums, int by) {
+        int words = by / Long.SIZE;
+        int bits = by % Long.SIZE;
+        for (int i = sums.length - 1; i >= words; i--) {
+            long moved = sums[i - words] << bits;
+            if (bits > 0 && i > words) {
+                moved |= sums[i - words - 1] >>> (Long.SIZE - bits);
             }
+            sums[i] |= moved;
         }
-        return BitSet.valueOf(moved);
+    }
+
+    /** The first marked sum from {@code at} on; the whole is one, so there is one. */
+    private static int next(long[] sums, int at) {
+        int found = at;
+        while ((sums[found / Long.SIZE] >>> (found % Long.SIZE) & 1) == 0) {
+            found++;
+        }
+        return found;
     }
 }

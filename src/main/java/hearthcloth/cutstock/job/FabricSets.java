@@ -34,11 +34,6 @@ public final class FabricSets {
         return members.stream();
     }
 
-    /** How many they are. */
-    public int size() {
-        return members.cardinality();
-    }
-
     @Override
     public boolean equals(Object other) {
         return other instanceof FabricSets that && members.equals(that.members);

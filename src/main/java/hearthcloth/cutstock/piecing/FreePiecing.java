@@ -209,13 +209,21 @@ public final class FreePiecing {
             int[] widths = IntStream.range(0, count).map(n -> netWidth(n, 1)).toArray();
             int[] heights = IntStream.range(0, count).map(n -> netHeight(n, 1)).toArray();
             double price = CUT_PRICE * widths[0] * heights[0];
-            SeveralCoverings coverings = new SeveralCoverings(heap, widths, heights, price, spent, seed);
-            coverings.begin();
-            offer(coverings);
-            while (!coverings.done() && !spent.getAsBoolean()) {
-                if (coverings.rework()) {
-                    offer(coverings);
+            boolean done = false;
+            for (int start = 0; !done && (start == 0 || !spent.getAsBoolean()); start++) {
+                SeveralCoverings coverings = new SeveralCoverings(heap, widths, heights, price, spent, seed + start);
+                if (start == 0) {
+                    coverings.begin();
+                } else {
+                    coverings.beginShuffled();
                 }
+                offer(coverings);
+                while (!coverings.done() && !coverings.stuck() && !spent.getAsBoolean()) {
+                    if (coverings.rework()) {
+                        offer(coverings);
+                    }
+                }
+                done = coverings.done();
             }
         }
 

@@ -35,11 +35,6 @@ public record PiecingPlan(List<PiecedCloth> cloths, Figures figures) {
             return cut == 0 ? 0 : 100.0 * lost / cut;
         }
 
-        /** What is missing, in percent of the wished net area. */
-        public double missingPercent() {
-            return 100.0 * missing / wished;
-        }
-
         @Override
         public int compareTo(Figures other) {
             int bySize = Long.compare(missing, other.missing);

@@ -8,8 +8,4 @@ public record WishedCloth(long width, long height) {
             throw new IllegalArgumentException("cloth of " + width + " x " + height);
         }
     }
-
-    long area() {
-        return width * height;
-    }
 }

@@ -28,8 +28,7 @@ final class Arrow {
             Point tip = middle.plus(0, way * reach);
             sketch.line(middle.plus(0, way * open), tip, SHAFT);
             if (way < 0 || bothHeads) {
-                sketch.add(new Mark.Area(
-                        List.of(tip, tip.plus(0.9, -way * 2), tip.plus(-0.9, -way * 2)), Palette.SECOND_INK));
+                sketch.add(new Mark.Line(List.of(tip.plus(0.9, -way * 2), tip, tip.plus(-0.9, -way * 2)), SHAFT));
             }
         }
     }

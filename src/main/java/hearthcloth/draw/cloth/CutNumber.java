@@ -68,7 +68,7 @@ public record CutNumber(CutLine line, Bounds at, String measure, Point towards) 
     void draw(Sketch sketch) {
         boolean vertical = towards.y() == 0;
         Bounds halo = new Bounds(at.x() - 0.35, at.y() - 0.35, at.width() + 0.7, at.height() + 0.7);
-        sketch.add(new Mark.Area(halo.rounded(RADIUS + 0.35), Palette.SHEET));
+        sketch.add(new Mark.Bare(halo.rounded(RADIUS + 0.35)));
         Point disc = vertical
                 ? new Point(at.middle().x(), at.bottom() - RADIUS)
                 : new Point(at.x() + RADIUS, at.middle().y());
@@ -80,6 +80,11 @@ public record CutNumber(CutLine line, Bounds at, String measure, Point towards) 
         } else {
             sketch.words(measure, disc.plus(RADIUS + 0.6, Dimensions.halfCaps(MEASURE)), MEASURE);
         }
+    }
+
+    /** As a cut that is still to come, in a ring. */
+    void drawToCome(Sketch sketch) {
+        MatPicture.ring(sketch, at.middle(), line.number());
     }
 
     private void arrowhead(Sketch sketch, Point disc) {

@@ -2,9 +2,11 @@ package hearthcloth.draw.cloth;
 
 import hearthcloth.cloth.Rect;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.fabric.FabricLook;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Label;
 import hearthcloth.draw.picture.Labels;
+import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
@@ -66,7 +68,7 @@ public final class CutPicture {
         Sketch sketch = new Sketch();
         Bounds frame = scale.bounds(cut.tree().at(), 0, 0);
         Colour ground = cut.piece().fabric().colour();
-        sketch.fill(frame, ground);
+        FabricLook.of(cut.piece().fabric()).fill(sketch, frame.outline(), scale.laid(0, 0), 0);
         leftovers().forEach(left -> leftover(sketch, scale.bounds(left.at(), 0, 0), left.isScrap(), ground));
         task.lines().forEach(line -> cutLine(sketch, run(line, scale)));
         sketch.outline(frame, Stroke.solid(0.3, Palette.INK));
@@ -90,7 +92,7 @@ public final class CutPicture {
     }
 
     /** A cut's line on paper, without thickness. */
-    private static Bounds run(CutLine line, DrawingScale scale) {
+    static Bounds run(CutLine line, DrawingScale scale) {
         Rect at = line.cut().at();
         Rect second = line.cut().second().at();
         return line.cut().upright()
@@ -118,7 +120,7 @@ public final class CutPicture {
 
     /** Draws a leftover pale, so that what is wanted stands out, and a scrap crossed out; a hatch is for wrong sides. */
     private static void leftover(Sketch sketch, Bounds at, boolean scrap, Colour ground) {
-        sketch.fill(at, pale(ground));
+        sketch.add(new Mark.Tint(at.outline(), Palette.SHEET, 2 / 3.0));
         if (scrap) {
             Stroke stroke = Stroke.solid(0.3, Palette.SECOND_INK);
             sketch.line(new Point(at.x(), at.y()), new Point(at.right(), at.bottom()), stroke);
@@ -179,7 +181,7 @@ public final class CutPicture {
         return id.replace('.', '·');
     }
 
-    private static Bounds room(DrawingScale scale, Rect at, List<Bounds> taken) {
+    static Bounds room(DrawingScale scale, Rect at, List<Bounds> taken) {
         Bounds room = scale.bounds(at, 0, 0).inset(0.8);
         for (Bounds other : taken) {
             room = room.without(other);
@@ -187,7 +189,7 @@ public final class CutPicture {
         return room;
     }
 
-    private List<List<String>> wordings(String name, Rect at, Rounding rounding) {
+    List<List<String>> wordings(String name, Rect at, Rounding rounding) {
         if (small) {
             return List.of(List.of(name));
         }

@@ -1,6 +1,7 @@
 package hearthcloth.draw.cloth;
 
 import hearthcloth.cloth.Rect;
+import hearthcloth.draw.picture.Affine;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
@@ -49,6 +50,11 @@ public record DrawingScale(double one) {
     /** The place of {@code rect} on paper when its origin lies at {@code x}, {@code y}. */
     Bounds bounds(Rect rect, double x, double y) {
         return new Bounds(x + mm(rect.x()), y + mm(rect.y()), mm(rect.width()), mm(rect.height()));
+    }
+
+    /** The cloth's millimetres on paper when its origin lies at {@code x}, {@code y}. */
+    Affine laid(double x, double y) {
+        return Affine.scaled(1 / one, x, y);
     }
 
     /** The scale as printed: {@code 1 : 5}. */

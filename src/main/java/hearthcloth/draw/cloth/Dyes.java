@@ -1,7 +1,16 @@
 package hearthcloth.draw.cloth;
 
+import hearthcloth.cloth.Showing;
+import hearthcloth.cloth.face.Shown;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.fabric.FabricLook;
+import hearthcloth.draw.picture.Affine;
+import hearthcloth.draw.picture.Bounds;
+import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
+import hearthcloth.geometry.Point;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import java.util.Comparator;
@@ -13,10 +22,10 @@ public record Dyes(List<Fabric> fabrics) {
 
     /**
      * Colours of thread from dark to light; the one that shows best on all fabrics is drawn. It is no advice which
-     * thread to buy.
+     * thread to buy. None is an ink of the page, which is another in a dark room.
      */
     private static final List<Colour> THREADS = List.of(
-            Colour.of(0x20242b), Colour.of(0x5b616b), Colour.of(0x8a8f98), Colour.of(0xc4c7cc), Colour.of(0xffffff));
+            Colour.of(0x1e2229), Colour.of(0x595f69), Colour.of(0x8a8f98), Colour.of(0xc4c7cc), Colour.of(0xfdfdfb));
 
     public Dyes {
         fabrics = List.copyOf(fabrics);
@@ -33,6 +42,11 @@ public record Dyes(List<Fabric> fabrics) {
                 .orElseThrow(() -> new IllegalArgumentException("no piece of the plan is of \"" + name + "\""));
     }
 
+    /** How the fabric with this name is drawn. */
+    FabricLook look(String name) {
+        return FabricLook.of(fabric(name));
+    }
+
     /** The colour of the fabric with this name. */
     public Colour colour(String name) {
         return fabric(name).colour();
@@ -46,6 +60,35 @@ public record Dyes(List<Fabric> fabrics) {
         Comparator<Colour> byContrast = Comparator.comparingDouble(thread ->
                 grounds.stream().mapToDouble(thread::contrastWith).min().orElse(1));
         return THREADS.stream().max(byContrast).orElseThrow();
+    }
+
+    /**
+     * Draws a part of a face: the fabric's right or wrong side, a shade darker where it is a fell.
+     *
+     * @param at where it lies in the picture; it reaches a little under its neighbours
+     * @param hatched the part of it that is hatched where the wrong side shows
+     * @param laid where the cloth's millimetres lie in the picture
+     */
+    void field(Sketch sketch, Shown.Field field, Bounds at, Bounds hatched, Affine laid) {
+        FabricLook look = look(field.patch().fabric());
+        List<Point> outline = at.grown(FacePicture.BLEED).outline();
+        if (field.patch().showing() == Showing.WRONG) {
+            look.fillWrong(sketch, outline, laid);
+            sketch.hatch(hatched, HATCH, hatch(look.ground()));
+        } else {
+            look.fill(sketch, outline, laid, 0);
+        }
+        if (field.fell()) {
+            sketch.add(new Mark.Tint(outline, shade(look.ground()), FELL));
+        }
+    }
+
+    /** How much of a fell's shade covers it. */
+    private static final double FELL = 0.16;
+
+    /** Dark fabrics are shaded lighter, so that a fell is seen on any. */
+    private static Colour shade(Colour ground) {
+        return ground.lab().lightness() < 25 ? Palette.SHEET : Colour.of(0x000000);
     }
 
     Stroke stitches() {

@@ -59,10 +59,12 @@ public final class FacePicture {
         return ScaledPicture.within(width, height, scale, this::at);
     }
 
-    /** The face at a given scale, just large enough for its dimensions. */
-    public Picture at(DrawingScale scale) {
-        Bounds frame =
-                scale.bounds(Rect.at(Length.ZERO, Length.ZERO, plan.cloth().finished()), 0, 0);
+    /** The face alone, without a word, as large as fits into a square of {@code side} millimetres. */
+    public Picture plain(double side) {
+        return plain(DrawingScale.fitting(plan.cloth().finished(), side, side)).trimmed(title(), 0.3);
+    }
+
+    private Sketch plain(DrawingScale scale) {
         Sketch sketch = new Sketch();
         for (Shown.Field field : shown.fields()) {
             field(sketch, field, scale);
@@ -71,9 +73,19 @@ public final class FacePicture {
             Bounds line = scale.bounds(row.at(), 0, 0);
             sketch.line(new Point(line.x(), line.y()), new Point(line.right(), line.bottom()), dyes.stitches());
         }
-        sketch.outline(frame, Stroke.solid(0.3, Palette.INK));
+        sketch.outline(
+                scale.bounds(Rect.at(Length.ZERO, Length.ZERO, plan.cloth().finished()), 0, 0),
+                Stroke.solid(0.3, Palette.INK));
+        return sketch;
+    }
+
+    /** The face at a given scale, just large enough for its dimensions. */
+    public Picture at(DrawingScale scale) {
+        Bounds frame =
+                scale.bounds(Rect.at(Length.ZERO, Length.ZERO, plan.cloth().finished()), 0, 0);
+        Sketch sketch = plain(scale);
         Labels labels = new Labels(frame, WANTED, LEAST, labels(scale));
-        labels(sketch, labels, scale);
+        labels.draw(sketch);
         dimensions(sketch, frame, labels, scale);
         return sketch.trimmed(title(), 1);
     }
@@ -84,38 +96,8 @@ public final class FacePicture {
     }
 
     private void field(Sketch sketch, Shown.Field field, DrawingScale scale) {
-        Colour ground = dyes.colour(field.patch().fabric());
         Bounds bounds = scale.bounds(field.at(), 0, 0);
-        sketch.fill(bounds.grown(BLEED), field.fell() ? ground.shade() : ground);
-        if (field.patch().showing() == Showing.WRONG) {
-            sketch.hatch(bounds, Dyes.HATCH, Dyes.hatch(ground));
-        } else if (!field.fell()) {
-            FabricTile.of(dyes.fabric(field.patch().fabric()))
-                    .ifPresent(tile -> sketch.add(new Mark.Figured(
-                            bounds.grown(BLEED).outline(), tile, scale.mm(Length.mm(1)), new Point(0, 0))));
-        }
-    }
-
-    /** Words on a figured fabric lie on its plain ground, so that they read as on any other. */
-    private void labels(Sketch sketch, Labels labels, DrawingScale scale) {
-        Sketch words = new Sketch();
-        labels.draw(words);
-        for (Mark mark : words.marks()) {
-            if (mark instanceof Mark.Words) {
-                Bounds middle = new Bounds(
-                        mark.bounds().middle().x(), mark.bounds().middle().y(), 0, 0);
-                shown.fields().stream()
-                        .filter(field -> !field.fell()
-                                && scale.bounds(field.at(), 0, 0).contains(middle)
-                                && FabricTile.of(dyes.fabric(field.patch().fabric()))
-                                        .isPresent())
-                        .findFirst()
-                        .ifPresent(field -> sketch.fill(
-                                mark.bounds().grown(0.4),
-                                dyes.colour(field.patch().fabric())));
-            }
-        }
-        words.marks().forEach(sketch::add);
+        dyes.field(sketch, field, bounds, bounds, scale.laid(0, 0));
     }
 
     private List<Label> labels(DrawingScale scale) {

@@ -3,6 +3,8 @@ package hearthcloth.draw.cloth;
 import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.face.Shown;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.fabric.FabricLook;
+import hearthcloth.draw.picture.Affine;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
@@ -67,11 +69,12 @@ public final class Legend {
 
     private void fabric(Fabric fabric) {
         entries.add(new Entry(words(fabric), (sketch, at) -> {
-            sketch.fill(at, fabric.colour());
             // a swatch shows a repeat and a half, to no scale
-            FabricTile.of(fabric)
-                    .ifPresent(tile -> sketch.add(new Mark.Figured(
-                            at.outline(), tile, at.width() / tile.width() / 1.5, new Point(at.x(), at.y()))));
+            FabricLook look = FabricLook.of(fabric);
+            double scale = look.print()
+                    .map(tile -> at.width() / tile.width() / 1.5)
+                    .orElse(1.0);
+            look.fill(sketch, at.outline(), Affine.scaled(scale, at.x(), at.y()), 0);
             sketch.outline(at, Stroke.solid(0.25, Palette.INK));
         }));
     }

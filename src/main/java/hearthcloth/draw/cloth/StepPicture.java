@@ -3,11 +3,9 @@ package hearthcloth.draw.cloth;
 import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Join;
 import hearthcloth.cloth.Rect;
-import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.Step;
 import hearthcloth.cloth.face.Shown;
-import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Label;
 import hearthcloth.draw.picture.Labels;
@@ -116,13 +114,11 @@ public final class StepPicture {
 
     private void part(Sketch sketch, Half half, DrawingScale scale, List<Label> labels) {
         RawPart part = part(half);
+        // Prints lie as on the whole cloth, so that they are the same in every picture.
+        Bounds corner = bounds(Rect.at(Length.ZERO, Length.ZERO, part.raw().size()), half, scale);
         for (Shown.Field field : part.shown().fields()) {
-            Colour ground = dyes.colour(field.patch().fabric());
             Bounds at = bounds(part.reaching(field.at()), half, scale);
-            sketch.fill(at.grown(FacePicture.BLEED), field.fell() ? ground.shade() : ground);
-            if (field.patch().showing() == Showing.WRONG) {
-                sketch.hatch(at, Dyes.HATCH, Dyes.hatch(ground));
-            }
+            dyes.field(sketch, field, at, at, scale.laid(corner.x(), corner.y()));
             if (!field.fell()) {
                 label(field, half, scale).ifPresent(labels::add);
             }
@@ -155,7 +151,7 @@ public final class StepPicture {
         Bounds narrow = edge(wraps.other(), scale);
         for (Shown.Field field : part(wraps).shown().fields()) {
             Bounds at = bounds(part(wraps).reaching(field.at()), wraps, scale).shared(wide);
-            sketch.fill(at, dyes.colour(field.patch().fabric()).shade());
+            sketch.add(new Mark.Tint(at.outline(), Palette.INK, 0.3));
         }
         sketch.outline(wide, Stroke.solid(0.35, Palette.INK));
         for (Half half : Half.values()) {
@@ -217,7 +213,7 @@ public final class StepPicture {
         sketch.line(tail, tip, Stroke.solid(0.45, Palette.INK));
         Point left = beside ? tip.plus(-way * 2, 1.2) : tip.plus(1.2, -way * 2);
         Point right = beside ? tip.plus(-way * 2, -1.2) : tip.plus(-1.2, -way * 2);
-        sketch.add(new Mark.Area(List.of(tip, left, right), Palette.INK));
+        sketch.add(new Mark.Line(List.of(left, tip, right), Stroke.solid(0.6, Palette.INK)));
     }
 
     /** Draws the trim line of what is too long or too wide, and its word outside the drawing. */

@@ -31,6 +31,26 @@ public final class PatchSlips {
 
     /** The pages; {@code flow} is still empty. */
     public static List<Picture> pages(Plan plan, Ruler ruler, Flow flow) {
+        intro(flow);
+        double width = Cards.width(flow, COLUMNS);
+        Cards.flow(flow, slips(plan, ruler, width, ""), COLUMNS);
+        return flow.pages();
+    }
+
+    /** Adds the slips of many bags, each slip with the number of its bag. */
+    public static void flow(List<Bag> bags, Ruler ruler, Flow flow) {
+        intro(flow);
+        double width = Cards.width(flow, COLUMNS);
+        for (Bag bag : bags) {
+            flow.gap(7);
+            flow.lead(new TextColumn(flow.width())
+                    .words(bag.title(), PrintSizes.STEP)
+                    .finished(bag.title()));
+            Cards.flow(flow, slips(bag.plan(), ruler, width, "bag " + bag.number()), COLUMNS);
+        }
+    }
+
+    private static void intro(Flow flow) {
         flow.add(new TextColumn(flow.width())
                 .words("Patch slips", PrintSizes.HEADING)
                 .words(
@@ -39,15 +59,15 @@ public final class PatchSlips {
                         PrintSizes.BODY)
                 .gap(1)
                 .finished("Patch slips"));
-        double width = Cards.width(flow, COLUMNS);
-        List<Picture> slips = plan.cloth().laid().stream()
-                .map(laid -> slip(laid, ruler, width))
-                .toList();
-        Cards.flow(flow, slips, COLUMNS);
-        return flow.pages();
     }
 
-    private static Picture slip(Laid laid, Ruler ruler, double width) {
+    private static List<Picture> slips(Plan plan, Ruler ruler, double width, String bag) {
+        return plan.cloth().laid().stream()
+                .map(laid -> slip(laid, ruler, width, bag))
+                .toList();
+    }
+
+    private static Picture slip(Laid laid, Ruler ruler, double width, String bag) {
         Patch patch = laid.patch();
         Sketch sketch = new Sketch().outline(new Bounds(0, 0, width, HEIGHT), Stroke.stitches(0.3, Palette.SECOND_INK));
         Type name = NAME;
@@ -63,6 +83,8 @@ public final class PatchSlips {
             sketch.words(Paragraph.cut(line, width - 6, PrintSizes.BODY), new Point(4, y), PrintSizes.BODY);
             y += PrintSizes.BODY.leading() + 0.6;
         }
+        Point corner = new Point(width - 3, HEIGHT - 3);
+        sketch.words(bag, corner, PrintSizes.STRONG.at(Type.Anchor.END));
         return sketch.finished("Slip of " + patch.place().label(), width, HEIGHT);
     }
 

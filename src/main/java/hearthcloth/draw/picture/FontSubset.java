@@ -6,11 +6,12 @@ import java.io.UncheckedIOException;
 import java.util.Base64;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TrueTypeFont;
 
 /** The few letters that a picture uses, as a small font to embed in it. */
-final class FontSubset {
+public final class FontSubset {
 
     /**
      * The tables a browser needs to draw letters; kerning is left out, so that words are as wide as {@link Typeface}
@@ -21,8 +22,27 @@ final class FontSubset {
 
     private FontSubset() {}
 
+    /** The three weights with the letters of Latin scripts, as style rules for a page that shows bare pictures. */
+    public static String pageFaces() {
+        Set<Integer> letters = new TreeSet<>();
+        for (int letter = 0x20; letter < 0x2300; letter++) {
+            if (letter < 0x180 || letter >= 0x2000) {
+                letters.add(letter);
+            }
+        }
+        StringBuilder faces = new StringBuilder();
+        for (Weight weight : Weight.values()) {
+            faces.append("@font-face{font-family:'Source Sans 3';font-weight:")
+                    .append(weight.number())
+                    .append(";src:url(data:font/ttf;base64,")
+                    .append(base64(weight, letters))
+                    .append(")}\n");
+        }
+        return faces.toString();
+    }
+
     static String base64(Weight weight, Set<Integer> letters) {
-        TrueTypeFont font = Typeface.shared(weight);
+        TrueTypeFont font = FontFile.shared(weight);
         synchronized (font) {
             return encoded(font, letters);
         }

@@ -38,8 +38,21 @@ public record Label(Bounds room, Colour ground, List<List<String>> wordings) {
                     : new Bounds(middle.x() - height / 2, middle.y() - width / 2, height, width);
         }
 
+        /** Draws it on the ground of its shape, with round ends, so that it lies on a figured one like a label. */
         void draw(Sketch sketch) {
-            sketch.fill(plate(), label.ground);
+            Bounds plate = plate();
+            double radius = Math.min(plate.width(), plate.height()) / 2.5;
+            sketch.add(new Mark.Area(plate.rounded(radius), label.ground));
+            words(sketch, label.ground.inkOn());
+        }
+
+        /** Draws it beside the drawing. */
+        void drawBeside(Sketch sketch) {
+            sketch.add(new Mark.Bare(plate().outline()));
+            words(sketch, Palette.INK);
+        }
+
+        private void words(Sketch sketch, Colour ink) {
             Point middle = label.room.middle();
             double top = -Label.height(lines, size) / 2 + Typeface.CAPS * size + overhang(size);
             for (int i = 0; i < lines.size(); i++) {
@@ -48,7 +61,7 @@ public record Label(Bounds room, Colour ground, List<List<String>> wordings) {
                         ? new Point(middle.x(), middle.y() + down)
                         : new Point(middle.x() + down, middle.y());
                 sketch.words(
-                        lines.get(i), at, type(i, size, label.ground.inkOn()).running(way));
+                        lines.get(i), at, type(i, size, ink).running(way));
             }
         }
     }

@@ -4,7 +4,10 @@ import hearthcloth.colour.Colour;
 import hearthcloth.geometry.Point;
 import java.util.List;
 
-/** One thing drawn. Everything is opaque, so that the colour under a word is always known. Immutable. */
+/**
+ * One thing drawn. Everything but a tint is opaque, and words lie on no tint, so that the colour under a word is always
+ * known. Immutable.
+ */
 public sealed interface Mark {
 
     Mark movedBy(double dx, double dy);
@@ -29,22 +32,59 @@ public sealed interface Mark {
         }
     }
 
+    /** Paper cleared of what lies there, for words that belong to the drawing and not to the cloth. */
+    record Bare(List<Point> outline) implements Mark {
+        public Bare {
+            outline = List.copyOf(outline);
+        }
+
+        @Override
+        public Bare movedBy(double dx, double dy) {
+            return new Bare(moved(outline, dx, dy));
+        }
+
+        @Override
+        public Bounds bounds() {
+            return around(outline);
+        }
+    }
+
+    /**
+     * A shape that lets shine through what lies under it, such as the threads of a weave or a shade.
+     *
+     * @param share how much of it covers, from 0 to 1
+     */
+    record Tint(List<Point> outline, Colour colour, double share) implements Mark {
+        public Tint {
+            outline = List.copyOf(outline);
+        }
+
+        @Override
+        public Tint movedBy(double dx, double dy) {
+            return new Tint(moved(outline, dx, dy), colour, share);
+        }
+
+        @Override
+        public Bounds bounds() {
+            return around(outline);
+        }
+    }
+
     /**
      * A shape filled with a repeated tile; it is drawn over a plain area of the tile's ground, so that a reader that
      * knows no patterns shows that.
      *
      * @param tile one repeat
-     * @param scale millimetres of the picture for one of the tile
-     * @param origin where a repeat begins
+     * @param laid where the plane of the tile lies in the picture; a repeat begins at its origin
      */
-    record Figured(List<Point> outline, Picture tile, double scale, Point origin) implements Mark {
+    record Figured(List<Point> outline, Picture tile, Affine laid) implements Mark {
         public Figured {
             outline = List.copyOf(outline);
         }
 
         @Override
         public Mark movedBy(double dx, double dy) {
-            return new Figured(moved(outline, dx, dy), tile, scale, origin.plus(dx, dy));
+            return new Figured(moved(outline, dx, dy), tile, laid.movedBy(dx, dy));
         }
 
         @Override

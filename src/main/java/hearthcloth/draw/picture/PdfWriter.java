@@ -21,7 +21,9 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.pattern.PDTilingPattern;
+import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.util.Matrix;
 
@@ -40,6 +42,8 @@ public final class PdfWriter {
     private final Map<Weight, PDFont> fonts = new EnumMap<>(Weight.class);
 
     private final Map<Mark.Figured, PDTilingPattern> repeats = new HashMap<>();
+
+    private final Map<Picture, PDFormXObject> tiles = new HashMap<>();
 
     private PdfWriter(PDDocument document) {
         this.document = document;
@@ -84,11 +88,33 @@ public final class PdfWriter {
         }
     }
 
+    /** What lets shine through, by how much of it covers. */
+    private final Map<Double, PDExtendedGraphicsState> veils = new HashMap<>();
+
+    private void tint(Mark.Tint tint, PDPageContentStream content) throws IOException {
+        content.saveGraphicsState();
+        content.setGraphicsStateParameters(veils.computeIfAbsent(tint.share(), share -> {
+            PDExtendedGraphicsState veil = new PDExtendedGraphicsState();
+            veil.setNonStrokingAlphaConstant(share.floatValue());
+            return veil;
+        }));
+        content.setNonStrokingColor(awt(tint.colour()));
+        path(tint.outline(), content);
+        content.fill();
+        content.restoreGraphicsState();
+    }
+
     private void draw(Mark mark, PDPageContentStream content) throws IOException {
         if (mark instanceof Mark.Area area) {
             content.setNonStrokingColor(awt(area.colour()));
             path(area.outline(), content);
             content.fill();
+        } else if (mark instanceof Mark.Bare bare) {
+            content.setNonStrokingColor(awt(Palette.SHEET));
+            path(bare.outline(), content);
+            content.fill();
+        } else if (mark instanceof Mark.Tint tint) {
+            tint(tint, content);
         } else if (mark instanceof Mark.Line line) {
             stroke(line, content);
         } else if (mark instanceof Mark.Disc disc) {
@@ -102,7 +128,7 @@ public final class PdfWriter {
 
     /** A tiling pattern, kept once a page for all areas that are filled with the same repeat. */
     private void figured(Mark.Figured figured, PDPage page, PDPageContentStream content) throws IOException {
-        Mark.Figured repeat = new Mark.Figured(List.of(), figured.tile(), figured.scale(), figured.origin());
+        Mark.Figured repeat = new Mark.Figured(List.of(), figured.tile(), figured.laid());
         PDTilingPattern pattern = repeats.get(repeat);
         if (pattern == null) {
             pattern = pattern(figured, page.getMediaBox().getHeight());
@@ -123,25 +149,42 @@ public final class PdfWriter {
         pattern.setBBox(new PDRectangle((float) tile.width(), (float) tile.height()));
         pattern.setXStep((float) tile.width());
         pattern.setYStep((float) tile.height());
-        double scale = POINTS * figured.scale();
+        Affine laid = figured.laid();
         pattern.setMatrix(new AffineTransform(
-                scale,
-                0,
-                0,
-                -scale,
-                POINTS * figured.origin().x(),
-                pageHeight - POINTS * figured.origin().y()));
+                POINTS * laid.a(),
+                -POINTS * laid.b(),
+                POINTS * laid.c(),
+                -POINTS * laid.d(),
+                POINTS * laid.e(),
+                pageHeight - POINTS * laid.f()));
         // the writer of contents knows pages and appearances; a pattern's stream is written like the latter
         PDAppearanceStream form = new PDAppearanceStream((COSStream) pattern.getCOSObject());
         try (PDPageContentStream content = new PDPageContentStream(
                 document, form, pattern.getContentStream().createOutputStream(COSName.FLATE_DECODE))) {
-            for (Mark mark : tile.marks()) {
-                draw(mark, content);
-            }
+            content.drawForm(once(tile));
         }
         pattern.getCOSObject().removeItem(COSName.SUBTYPE);
         pattern.getCOSObject().setItem(COSName.TYPE, COSName.PATTERN);
         return pattern;
+    }
+
+    /** What a tile shows, kept once a file however many pages and turns it is laid in. */
+    private PDFormXObject once(Picture tile) throws IOException {
+        PDFormXObject known = tiles.get(tile);
+        if (known != null) {
+            return known;
+        }
+        PDAppearanceStream form = new PDAppearanceStream(document);
+        form.setResources(new PDResources());
+        form.setBBox(new PDRectangle((float) tile.width(), (float) tile.height()));
+        try (PDPageContentStream content = new PDPageContentStream(
+                document, form, form.getContentStream().createOutputStream(COSName.FLATE_DECODE))) {
+            for (Mark mark : tile.marks()) {
+                draw(mark, content);
+            }
+        }
+        tiles.put(tile, form);
+        return form;
     }
 
     private static void path(List<Point> points, PDPageContentStream content) throws IOException {
@@ -201,7 +244,7 @@ public final class PdfWriter {
     private PDFont font(Weight weight) throws IOException {
         PDFont known = fonts.get(weight);
         if (known == null) {
-            known = PDType0Font.load(document, Typeface.open(weight), true);
+            known = PDType0Font.load(document, FontFile.open(weight), true);
             fonts.put(weight, known);
         }
         return known;

@@ -81,7 +81,7 @@ public final class PngWriter {
     private static final class Letters {
         static {
             for (Weight weight : Weight.values()) {
-                try (InputStream in = Typeface.file(weight)) {
+                try (InputStream in = FontFile.file(weight)) {
                     GraphicsEnvironment.getLocalGraphicsEnvironment()
                             .registerFont(Font.createFont(Font.TRUETYPE_FONT, in));
                 } catch (IOException | FontFormatException e) {

@@ -1,11 +1,12 @@
 package hearthcloth.draw.picture;
 
+import hearthcloth.colour.Colour;
 import hearthcloth.geometry.Point;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,22 +24,62 @@ public final class SvgWriter {
 
     private static final String FAMILY = "'hearthcloth'," + REST;
 
-    private final StringBuilder out = new StringBuilder();
-    private final boolean bare;
-    private final List<Mark.Figured> repeats = new ArrayList<>();
+    /** What the picture is for. */
+    private enum Use {
+        /** A file that stands for itself. */
+        FILE,
+        /** A reader that knows the typeface. */
+        BARE,
+        /** A page, whose paper and ink it takes on. */
+        PAGE,
+        /** A picture to lay on anything. */
+        CLEAR
+    }
 
-    private SvgWriter(boolean bare) {
-        this.bare = bare;
+    /** On a page, what is drawn on paper has the page's own colours, which are light on dark in a dark room. */
+    private static final Map<Colour, String> OF_PAGE = Map.of(
+            Palette.INK, "var(--ink)",
+            Palette.SECOND_INK, "var(--ink-2)",
+            Palette.MADDER, "var(--madder)",
+            Palette.INDIGO, "var(--indigo)",
+            Palette.MAT_LINE, "var(--mat-line)",
+            Palette.ON_MADDER, "var(--paper)",
+            Palette.SHEET, "var(--paper)");
+
+    private final StringBuilder out = new StringBuilder();
+    private final Use use;
+    private final Map<Picture, String> tiles = new HashMap<>();
+    private final Map<Mark.Figured, String> repeats = new HashMap<>();
+    private final String mark;
+
+    private SvgWriter(Use use, String mark) {
+        this.use = use;
+        this.mark = mark;
     }
 
     /** The picture with its letters embedded. */
     public static String write(Picture picture) {
-        return new SvgWriter(false).written(picture, fontFaces(picture));
+        return new SvgWriter(Use.FILE, "").written(picture, fontFaces(picture));
     }
 
     /** The picture without letters of its own, for readers that know the typeface, and for tests. */
     public static String writeBare(Picture picture) {
-        return new SvgWriter(true).written(picture, "");
+        return new SvgWriter(Use.BARE, "").written(picture, "");
+    }
+
+    /**
+     * The picture as a part of a page: on no sheet of its own, with the page's letters, and with what is drawn on paper
+     * in the page's ink, whose CSS properties are {@code --ink}, {@code --ink-2}, {@code --madder} and {@code --paper}.
+     *
+     * @param name of the picture, different for each on a page
+     */
+    public static String writeOnPage(Picture picture, String name) {
+        return new SvgWriter(Use.PAGE, name + "-").written(picture, "");
+    }
+
+    /** The picture without letters and on no sheet, to be laid on anything. */
+    public static String writeClear(Picture picture) {
+        return new SvgWriter(Use.CLEAR, "").written(picture, "");
     }
 
     /**
@@ -47,11 +88,17 @@ public final class SvgWriter {
      * @param id a name that is safe in SVG and unique in the page
      */
     public static String pattern(String id, Picture tile) {
-        return pattern(id, tile, "");
+        return pattern(id, tile, 1);
+    }
+
+    /** The same, with this many lengths of the drawing to one of the tile's. */
+    public static String pattern(String id, Picture tile, double scale) {
+        String transform = scale == 1 ? "" : " patternTransform=\"scale(" + rounded(scale) + ")\"";
+        return pattern(id, tile, transform);
     }
 
     private static String pattern(String id, Picture tile, String transform) {
-        SvgWriter writer = new SvgWriter(true);
+        SvgWriter writer = new SvgWriter(Use.BARE, "");
         tile.marks().forEach(writer::mark);
         return "<pattern id=\"" + id + "\" patternUnits=\"userSpaceOnUse\" width=\"" + number(tile.width())
                 + "\" height=\"" + number(tile.height()) + "\"" + transform + ">" + writer.out + "</pattern>";
@@ -64,7 +111,10 @@ public final class SvgWriter {
                 + "mm\" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\" font-family=\"" + FAMILY + "\">\n");
         out.append("<title>" + escaped(picture.title()) + "</title>\n");
         out.append(fonts);
-        out.append("<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"" + Palette.SHEET.hex() + "\"/>\n");
+        if (use != Use.PAGE && use != Use.CLEAR) {
+            out.append("<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"" + Palette.SHEET.hex()
+                    + "\"/>\n");
+        }
         picture.marks().forEach(this::mark);
         return out.append("</svg>\n").toString();
     }
@@ -79,32 +129,56 @@ public final class SvgWriter {
         } else if (mark instanceof Mark.Disc disc) {
             out.append("<circle cx=\"" + number(disc.middle().x()) + "\" cy=\""
                     + number(disc.middle().y()) + "\" r=\"" + number(disc.radius()) + "\" fill=\""
-                    + disc.colour().hex() + "\"/>\n");
+                    + ink(disc.colour()) + "\"/>\n");
         } else if (mark instanceof Mark.Words words) {
             words(words);
         } else if (mark instanceof Mark.Figured figured) {
             figured(figured);
+        } else if (mark instanceof Mark.Tint tint) {
+            out.append("<polygon points=\"" + points(tint.outline()) + "\" fill=\""
+                    + ink(tint.colour()) + "\" fill-opacity=\"" + number(tint.share()) + "\"/>\n");
+        } else if (mark instanceof Mark.Bare bare) {
+            out.append("<polygon points=\"" + points(bare.outline()) + "\" fill=\"" + ink(Palette.SHEET) + "\"/>\n");
         }
     }
 
-    /** Each repeat is written once, however many areas are filled with it. */
+    /** The colour of all but cloth; that of the page where it is drawn on its paper. Cloth is drawn as areas alone. */
+    private String ink(Colour colour) {
+        return use == Use.PAGE ? OF_PAGE.getOrDefault(colour, colour.hex()) : colour.hex();
+    }
+
+    /** Each tile is written once, and each way of laying it, however many areas are filled with it. */
     private void figured(Mark.Figured figured) {
-        Mark.Figured repeat = new Mark.Figured(List.of(), figured.tile(), figured.scale(), figured.origin());
-        int known = repeats.indexOf(repeat);
-        if (known < 0) {
-            known = repeats.size();
-            repeats.add(repeat);
-            out.append("<defs>" + pattern("repeat" + known, figured.tile(), transform(figured)) + "</defs>\n");
+        Mark.Figured repeat = new Mark.Figured(List.of(), figured.tile(), figured.laid());
+        String known = repeats.get(repeat);
+        if (known == null) {
+            known = mark + "repeat" + repeats.size();
+            repeats.put(repeat, known);
+            String first = tiles.putIfAbsent(figured.tile(), known);
+            out.append("<defs>"
+                    // The writer of PNG reads no pattern that stands on another.
+                    + (first == null || use == Use.BARE
+                            ? pattern(known, figured.tile(), transform(figured.laid()))
+                            : "<pattern id=\"" + known + "\" href=\"#" + first + "\"" + transform(figured.laid()) + "/>")
+                    + "</defs>\n");
         }
-        out.append("<polygon points=\"" + points(figured.outline()) + "\" fill=\"url(#repeat" + known + ")\"/>\n");
+        out.append("<polygon points=\"" + points(figured.outline()) + "\" fill=\"url(#" + known + ")\"/>\n");
     }
 
-    private static String transform(Mark.Figured figured) {
-        return " patternTransform=\"translate(" + number(figured.origin().x()) + " "
-                + number(figured.origin().y()) + ") scale("
-                + BigDecimal.valueOf(figured.scale()).round(new MathContext(6)).toPlainString() + ")\"";
+    private static String transform(Affine laid) {
+        if (laid.isUpright()) {
+            return " patternTransform=\"translate(" + number(laid.e()) + " " + number(laid.f()) + ") scale("
+                    + rounded(laid.a()) + ")\"";
+        }
+        return " patternTransform=\"matrix(" + rounded(laid.a()) + " " + rounded(laid.b()) + " " + rounded(laid.c()) + " "
+                + rounded(laid.d()) + " " + number(laid.e()) + " " + number(laid.f()) + ")\"";
     }
 
+    private static String rounded(double factor) {
+        return BigDecimal.valueOf(factor).round(new MathContext(6)).toPlainString();
+    }
+
+    /** White words stand on dark cloth and stay white. */
     private void words(Mark.Words words) {
         Type type = words.type();
         String x = number(words.at().x());
@@ -115,7 +189,7 @@ public final class SvgWriter {
                 : " text-anchor=\"" + type.anchor().word() + "\"";
         out.append("<text x=\"" + x + "\" y=\"" + y + "\" font-size=\"" + number(type.size()) + "\" font-weight=\""
                 + type.weight().number() + "\"" + family(type.weight()) + " fill=\""
-                + type.colour().hex() + "\"" + anchor
+                + (type.colour().equals(Palette.SHEET) ? Palette.SHEET.hex() : ink(type.colour())) + "\"" + anchor
                 + turn + ">"
                 + escaped(words.text()) + "</text>\n");
     }
@@ -125,15 +199,15 @@ public final class SvgWriter {
      * regular and bold.
      */
     private String family(Weight weight) {
-        return bare && weight == Weight.SEMIBOLD ? " font-family=\"'Source Sans 3 SemiBold'," + REST + "\"" : "";
+        return use == Use.BARE && weight == Weight.SEMIBOLD ? " font-family=\"'Source Sans 3 SemiBold'," + REST + "\"" : "";
     }
 
-    private static String stroke(Stroke stroke) {
+    private String stroke(Stroke stroke) {
         String dashes = stroke.dashes().isEmpty()
                 ? ""
                 : " stroke-dasharray=\""
                         + stroke.dashes().stream().map(SvgWriter::number).collect(Collectors.joining(" ")) + "\"";
-        return " stroke=\"" + stroke.colour().hex() + "\" stroke-width=\"" + number(stroke.width()) + "\"" + dashes;
+        return " stroke=\"" + ink(stroke.colour()) + "\" stroke-width=\"" + number(stroke.width()) + "\"" + dashes;
     }
 
     private static String points(List<Point> points) {

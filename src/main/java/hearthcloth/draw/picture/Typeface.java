@@ -1,13 +1,5 @@
 package hearthcloth.draw.picture;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
-
 /**
  * The letters of all pictures: Source Sans 3 (SIL Open Font License 1.1, beside the font files), with the widths of
  * words, by which labels are kept apart.
@@ -37,20 +29,23 @@ public final class Typeface {
 
     /** The width of {@code text} set in {@code size} millimetres, in millimetres; no kerning. */
     public static double width(String text, double size, Weight weight) {
-        Metrics metrics = Loaded.of(weight);
         return size
                 * SafeText.clean(text)
                         .codePoints()
-                        .mapToDouble(metrics::advance)
+                        .mapToDouble(letter -> advance(letter, weight))
                         .sum();
+    }
+
+    private static double advance(int letter, Weight weight) {
+        int width = LetterWidths.of(letter, weight);
+        return width < 0 ? UNKNOWN : width / 1000.0;
     }
 
     /** {@code text} with □ for each letter the typeface lacks: for PDF, where nothing else is embedded. */
     static String printable(String text) {
-        Metrics metrics = Loaded.of(Weight.REGULAR);
         StringBuilder out = new StringBuilder();
         text.codePoints().forEach(c -> {
-            if (metrics.has(c)) {
+            if (has(c)) {
                 out.appendCodePoint(c);
             } else if (!isJoining(c)) {
                 out.append(MISSING);
@@ -59,81 +54,12 @@ public final class Typeface {
         return out.toString();
     }
 
-    static boolean has(int codePoint) {
-        return Loaded.of(Weight.REGULAR).has(codePoint);
-    }
-
-    static InputStream file(Weight weight) {
-        InputStream in = Typeface.class.getResourceAsStream(weight.resource());
-        if (in == null) {
-            throw new IllegalStateException("the font " + weight.resource() + " is not on the class path");
-        }
-        return in;
-    }
-
-    /**
-     * The font that words are measured with. Who reads more than widths from it must hold its lock, and must not close
-     * it.
-     */
-    static TrueTypeFont shared(Weight weight) {
-        return Loaded.of(weight).font();
-    }
-
-    /** The font read anew, for a writer to embed and close. */
-    static TrueTypeFont open(Weight weight) {
-        try (InputStream in = file(weight)) {
-            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
-            // Ligatures would make words narrower than measured, and cost a hundred times the rest of writing a page.
-            font.setEnableGsub(false);
-            return font;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    static boolean has(int letter) {
+        return LetterWidths.of(letter, Weight.REGULAR) >= 0;
     }
 
     /** Whether a character is a joiner or variation selector, which shows nothing by itself. */
     private static boolean isJoining(int c) {
         return c == 0x200c || c == 0x200d || (c >= 0xfe00 && c <= 0xfe0f);
-    }
-
-    private record Metrics(TrueTypeFont font, CmapLookup cmap, int em) {
-
-        static Metrics of(Weight weight) {
-            try {
-                TrueTypeFont font = open(weight);
-                font.getAdvanceWidth(0); // reads the table of widths now: several guides may be measured at once later
-                return new Metrics(font, font.getUnicodeCmapLookup(), font.getUnitsPerEm());
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-
-        boolean has(int c) {
-            return cmap.getGlyphId(c) != 0;
-        }
-
-        double advance(int c) {
-            int glyph = cmap.getGlyphId(c);
-            try {
-                return glyph == 0 ? UNKNOWN : (double) font.getAdvanceWidth(glyph) / em;
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-    }
-
-    /** Read once, when the first word is measured. */
-    private static final class Loaded {
-        static final Metrics REGULAR = Metrics.of(Weight.REGULAR);
-        static final Metrics SEMIBOLD = Metrics.of(Weight.SEMIBOLD);
-        static final Metrics BOLD = Metrics.of(Weight.BOLD);
-
-        static Metrics of(Weight weight) {
-            return switch (weight) {
-                case REGULAR -> REGULAR;
-                case SEMIBOLD -> SEMIBOLD;
-                case BOLD -> BOLD;
-            };
-        }
     }
 }

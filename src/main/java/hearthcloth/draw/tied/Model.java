@@ -1,18 +1,19 @@
 package hearthcloth.draw.tied;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.colour.Colour;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.json.JsonValue;
+import hearthcloth.json.JsonWriter;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.pleat.ReefStrands;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -111,13 +112,64 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
                 look.thread().hex());
     }
 
-    /** As JSON. */
+    /** As JSON, on one line. */
     public String text() {
-        try {
-            return new JsonMapper().writeValueAsString(this);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("numbers and words cannot be written", e);
-        }
+        return JsonWriter.tight(JsonValue.object()
+                .with("polygons", JsonValue.of(polygons.stream().map(Model::json).toList()))
+                .with("rows", JsonValue.of(rows.stream().map(Model::json).toList()))
+                .with("strands", JsonValue.of(strands.stream().map(Model::json).toList()))
+                .with("knots", JsonValue.of(knots.stream().map(Model::json).toList()))
+                .with("thread", thread)
+                .done());
+    }
+
+    private static JsonValue json(Polygon polygon) {
+        return JsonValue.object()
+                .with("patch", polygon.patch())
+                .with("fabric", polygon.fabric())
+                .with("colour", polygon.colour())
+                .with("out", json(polygon.out()))
+                .with("corners", JsonValue.of(polygon.corners().stream().map(Model::json).toList()))
+                .with("loose", JsonValue.of(polygon.loose()))
+                .with("fell", JsonValue.of(polygon.fell()))
+                .done();
+    }
+
+    private static JsonValue json(Row row) {
+        return JsonValue.object()
+                .with("on", row.on())
+                .with("from", json(row.from()))
+                .with("to", json(row.to()))
+                .done();
+    }
+
+    private static JsonValue json(Strand strand) {
+        return JsonValue.object()
+                .with("line", JsonValue.of(strand.line().stream().map(Model::json).toList()))
+                .with("half", number(strand.half()))
+                .with("colours", JsonValue.of(strand.colours().stream().map(colour -> JsonValue.of(colour)).toList()))
+                .done();
+    }
+
+    private static JsonValue json(Tied knot) {
+        return JsonValue.object()
+                .with("at", json(knot.at()))
+                .with("along", json(knot.along()))
+                .with("up", json(knot.up()))
+                .with("bunch", number(knot.bunch()))
+                .done();
+    }
+
+    private static JsonValue json(Corner corner) {
+        return JsonValue.object()
+                .with("x", number(corner.x()))
+                .with("y", number(corner.y()))
+                .with("z", number(corner.z()))
+                .done();
+    }
+
+    private static JsonValue number(double number) {
+        return JsonValue.of(BigDecimal.valueOf(number));
     }
 
     /** Colours facets and knots one by one. */

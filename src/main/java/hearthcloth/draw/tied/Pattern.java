@@ -7,6 +7,7 @@ import hearthcloth.cloth.making.Face;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Unit;
 import hearthcloth.wrap.fold.Laying;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -44,13 +45,23 @@ final class Pattern {
         }
     }
 
+    private final Laying laying;
+    private final double widthMm;
     private final Map<Face, List<Field>> fields = new EnumMap<>(Face.class);
     private final Map<Face, List<Row>> rows = new EnumMap<>(Face.class);
 
-    private Pattern() {}
+    private Pattern(Laying laying, double widthMm) {
+        this.laying = laying;
+        this.widthMm = widthMm;
+    }
+
+    /** Where a place of a face lies, in millimetres from its top left corner as one looks at it. */
+    Point place(Face face, double x, double y) {
+        return laying.at(face == Face.FRONT ? x : widthMm - x, y);
+    }
 
     static Pattern of(Cloth cloth, Laying laying) {
-        Pattern pattern = new Pattern();
+        Pattern pattern = new Pattern(laying, cloth.finished().width().in(Unit.MILLIMETRE));
         for (Face face : Face.values()) {
             Shown shown = Shown.of(cloth, face);
             Length width = cloth.finished().width();

@@ -6,6 +6,7 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.fabric.FabricLook;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
@@ -24,9 +25,9 @@ public final class Sample {
 
     private static final TiedLook LOOK = new TiedLook(
             Map.of(
-                    "The hearth", Colour.of(0xb5533c),
-                    "The inner round", Colour.of(0xd8cfb8),
-                    "The outer round", Colour.of(0xa9b3a0)),
+                    "The hearth", FabricLook.plain(Colour.of(0xb5533c)),
+                    "The inner round", FabricLook.plain(Colour.of(0xd8cfb8)),
+                    "The outer round", FabricLook.plain(Colour.of(0xa9b3a0))),
             Colour.of(0x5b616b));
 
     /** The cloth is one part in this many larger than the tie needs, which leaves room to work (ours). */

@@ -49,9 +49,12 @@ public final class Thumbnail {
     }
 
     private void mark(Mark mark, boolean isFirst) {
-        if (mark instanceof Mark.Area area) {
-            paint(isFirst ? "class=\"shade\"" : "fill=\"" + hex(area.colour()) + "\"");
-            if (isFirst || size(area.outline()) >= LEAST) {
+        if (mark instanceof Mark.Tint tint && isFirst) {
+            paint("class=\"shade\"");
+            points(tint.outline(), true);
+        } else if (mark instanceof Mark.Area area) {
+            paint("fill=\"" + hex(area.colour()) + "\"");
+            if (size(area.outline()) >= LEAST) {
                 points(area.outline(), true);
             }
         } else if (mark instanceof Mark.Line line && line.stroke().dashes().isEmpty()) {

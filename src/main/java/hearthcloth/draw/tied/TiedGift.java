@@ -147,6 +147,12 @@ public final class TiedGift {
         return view.picture(moment == TyingMoment.TIED ? "Tied" : "While tying", moves, width, height);
     }
 
+    /** The tied gift alone, from a corner, in at most this room. */
+    public Picture alone(double width, double height) {
+        List<View> all = views();
+        return all.get(all.size() - 1).picture("Tied", Moves.NONE, width, height);
+    }
+
     /** What to do when a corner does not reach, where it can be drawn with this cloth: {@link Tying#ifShort}. */
     public Optional<Picture> whenShort(double width, double height) {
         Fit fit = visible.fold().fit();

@@ -3,6 +3,8 @@ package hearthcloth.draw.tied;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.fabric.FabricLook;
+import hearthcloth.draw.picture.Affine;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
@@ -12,10 +14,10 @@ import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
-import hearthcloth.wrap.fold.Laying;
 import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A scene seen from one direction: patches and rows of stitches from far to near, in millimetres of the gift, right and
@@ -28,9 +30,28 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
     /** Something visible. */
     sealed interface Thing {
         /** A part of one patch, or of something else where {@code patch} is empty. */
-        record Area(List<Point> outline, Colour colour, String patch, boolean fell) implements Thing {
+        record Area(List<Point> outline, Colour colour, String patch, boolean fell, Optional<Fabric> fabric)
+                implements Thing {
             public Area {
                 outline = List.copyOf(outline);
+            }
+
+            /** A part of which only the colour is drawn. */
+            static Area plain(List<Point> outline, Colour colour, String patch) {
+                return new Area(outline, colour, patch, false, Optional.empty());
+            }
+        }
+
+        /**
+         * The fabric of an area.
+         *
+         * @param laid where the millimetres of its face lie in the view
+         * @param shade how much darker than in full light
+         */
+        record Fabric(FabricLook look, Affine laid, double shade) {
+
+            Fabric scaled(double scale) {
+                return new Fabric(look, laid.dividedBy(scale), shade);
             }
         }
 
@@ -47,11 +68,6 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
     View {
         things = List.copyOf(things);
         shadow = List.copyOf(shadow);
-    }
-
-    static View of(Scene scene, Eye eye, Cloth cloth, Laying laying, TiedLook look) {
-        Pattern pattern = Pattern.of(cloth, laying);
-        return of(scene, eye, pattern, laying.placing().out(), look);
     }
 
     static View of(Scene scene, Eye eye, Pattern pattern, Face table, TiedLook look) {
@@ -82,9 +98,9 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
             } else if (pane.skin() instanceof Pane.Skin.Bunch bunch) {
                 Pattern.Field field = pattern.at(table, bunch.middle());
                 Colour colour = lit(look.fabric(field.fabric()), bunch.light());
-                things.add(new Thing.Area(seen(pane.corners()), colour, field.patch(), false));
+                things.add(Thing.Area.plain(seen(pane.corners()), colour, field.patch()));
             } else if (pane.skin() instanceof Pane.Skin.Plain plain) {
-                things.add(new Thing.Area(seen(pane.corners()), lit(plain.colour(), light), "", false));
+                things.add(Thing.Area.plain(seen(pane.corners()), lit(plain.colour(), light), ""));
             }
         }
 
@@ -103,13 +119,12 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
             }
             Face face = motion.inside().dot(eye.towards()) > 0 ? table.other() : table;
             Pattern.Box box = Pattern.Box.of(outline.corners());
+            Affine laid = laid(face, motion);
             for (Pattern.Field field : pattern.fields(face)) {
                 if (field.box().meets(box)) {
                     ConvexPolygon part = outline.and(field.at());
-                    Colour ground = look.fabric(field.fabric());
-                    Colour colour = lit(field.fell() ? ground.shade() : ground, light);
                     if (!part.isEmpty()) {
-                        things.add(new Thing.Area(laid(part.corners(), motion), colour, field.patch(), field.fell()));
+                        things.add(area(field, laid(part.corners(), motion), laid, light));
                     }
                 }
             }
@@ -122,6 +137,30 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
                                 true)));
             }
             creases(outline, skin);
+        }
+
+        private Thing.Area area(Pattern.Field field, List<Point> outline, Affine laid, double light) {
+            FabricLook fabric = look.look(field.fabric());
+            Colour ground = field.fell() ? fabric.ground().shade() : fabric.ground();
+            double full = Math.min(1, light);
+            // A fell is narrow, and its shade tells more than its print would.
+            Optional<Thing.Fabric> drawn =
+                    field.fell() ? Optional.empty() : Optional.of(new Thing.Fabric(fabric, laid, 1 - full));
+            return new Thing.Area(outline, lit(ground, light), field.patch(), field.fell(), drawn);
+        }
+
+        /** Where the millimetres of a face lie in the view, where the facet has gone. */
+        private Affine laid(Face face, Motion motion) {
+            Point at = seen(motion.at(pattern.place(face, 0, 0)));
+            Point across = seen(motion.at(pattern.place(face, 1, 0)));
+            Point down = seen(motion.at(pattern.place(face, 0, 1)));
+            return new Affine(
+                    across.x() - at.x(),
+                    across.y() - at.y(),
+                    down.x() - at.x(),
+                    down.y() - at.y(),
+                    at.x(),
+                    at.y());
         }
 
         /** Draws the facet's own edges, and not those where panes were cut. */
@@ -204,11 +243,16 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
     private Sketch sketch(double scale) {
         Sketch sketch = new Sketch();
         if (shadow.size() > 2) {
-            sketch.add(new Mark.Area(scaled(shadow, scale), Shadow.COLOUR));
+            soft(sketch, scaled(shadow, scale));
         }
         for (Thing thing : things) {
             if (thing instanceof Thing.Area area) {
-                sketch.add(new Mark.Area(grown(scaled(area.outline(), scale), BLEED), area.colour()));
+                List<Point> outline = grown(scaled(area.outline(), scale), BLEED);
+                area.fabric()
+                        .map(fabric -> fabric.scaled(scale))
+                        .ifPresentOrElse(
+                                fabric -> fabric.look().fill(sketch, outline, fabric.laid(), fabric.shade()),
+                                () -> sketch.add(new Mark.Area(outline, area.colour())));
             } else if (thing instanceof Thing.Row row) {
                 List<Point> line = scaled(List.of(row.from(), row.to()), scale);
                 Stroke stroke = row.stitched()
@@ -219,6 +263,15 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         }
         return sketch;
     }
+
+    /** A shadow with a soft edge: layers of it, each a little larger. */
+    private static void soft(Sketch sketch, List<Point> outline) {
+        for (int layer = 0; layer < SOFT; layer++) {
+            sketch.add(new Mark.Tint(grown(outline, (layer - SOFT / 3.0) * 0.5), CREASE, 0.05));
+        }
+    }
+
+    private static final int SOFT = 7;
 
     /** Areas reach under what is drawn after them by this many millimetres, so that no ground shows between. */
     private static final double BLEED = 0.05;

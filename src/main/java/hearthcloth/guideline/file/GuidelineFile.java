@@ -55,11 +55,6 @@ public final class GuidelineFile {
         }
     }
 
-    /** Whether a text is a guideline, rather than a plan. */
-    public static boolean isGuideline(String text) {
-        return text.contains("\"" + FORMAT + "\"");
-    }
-
     public static Reading read(String text) {
         List<String> faults = new ArrayList<>();
         Optional<Guideline> guideline = Optional.empty();

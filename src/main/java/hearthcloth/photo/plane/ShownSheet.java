@@ -42,7 +42,7 @@ public record ShownSheet(ReferenceSheet sheet, List<Point> corners) {
             return hidden(ReferenceSheet.parse(text));
         }
         List<Point> corners = new ArrayList<>();
-        for (String corner : text.substring(at + AT.length()).strip().split("\\s*[,;]\\s*")) {
+        for (String corner : text.substring(at + AT.length()).strip().split("\\s*[,;]\\s*", -1)) {
             corners.add(place(corner)
                     .orElseThrow(() -> new MeasureException("\"" + corner + "\" is no corner; write how far across and how far"
                             + " down it lies, as shares of the picture, such as 0.21 0.30")));
@@ -55,7 +55,7 @@ public record ShownSheet(ReferenceSheet sheet, List<Point> corners) {
     }
 
     private static Optional<Point> place(String corner) {
-        String[] numbers = corner.strip().split("\\s+");
+        String[] numbers = corner.strip().split("\\s+", -1);
         try {
             Point place = new Point(Double.parseDouble(numbers[0]), Double.parseDouble(numbers[1]));
             return Optional.of(place).filter(ShownSheet::isInPicture);

@@ -45,10 +45,6 @@ public final class ForegroundMask {
         this.mask = new GrayU8(coarse.width, coarse.height);
     }
 
-    public static List<Blob> on(LabThumbnail coarse, GroundModel ground) {
-        return beside(List.of(), coarse, ground);
-    }
-
     /**
      * The shapes beside what is known already.
      *

@@ -60,10 +60,6 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
         public Shape {
             bars = List.copyOf(bars);
         }
-
-        public static Shape open() {
-            return new Shape(Optional.empty(), List.of(), Optional.empty(), Optional.empty());
-        }
     }
 
     /** A measure given as it is cut, or as it finishes. */

@@ -23,7 +23,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /** Every layout with every plan of colour that is worth trying, sorted by a quick estimate. */
-public final class Drafts {
+final class Drafts {
 
     /** Drafts of each look whose bars are scattered by colour. */
     private static final int SCATTERED_EACH = 5;
@@ -35,12 +35,8 @@ public final class Drafts {
     private final DraftScore judgement;
     private final Optional<VisibleFabricSchemes> outwards;
 
-    public Drafts(Wish wish, Supply supply, LayoutCandidates shapes, List<Fabric> named) {
-        this(wish, supply, shapes, named, Optional.empty());
-    }
-
     /** With a fabric to be brought to the outside, if one is wished there. */
-    public Drafts(
+    Drafts(
             Wish wish,
             Supply supply,
             LayoutCandidates shapes,

@@ -11,6 +11,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.ready.ReadyLayouts;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -12,8 +12,9 @@ import java.util.Optional;
  * One thing to do at the machine or the ironing board, for a screen that shows nothing else.
  *
  * @param seam the seam that it sews, where it is one
+ * @param thick where it is thick, in a few words; empty where it is nowhere
  */
-public record AtTheMachine(Kind kind, Task task, Optional<Step> seam) {
+public record AtTheMachine(Kind kind, Task task, Optional<Step> seam, String thick) {
 
     /** What is done. */
     public enum Kind {
@@ -31,15 +32,20 @@ public record AtTheMachine(Kind kind, Task task, Optional<Step> seam) {
     /** Everything from laying out to the last corner of the hem, in order. */
     public static List<AtTheMachine> of(Guide guide) {
         List<AtTheMachine> all = new ArrayList<>();
-        all.add(new AtTheMachine(Kind.LAY, guide.sewing().layout(), Optional.empty()));
+        all.add(new AtTheMachine(Kind.LAY, guide.sewing().layout(), Optional.empty(), ""));
         if (!guide.sewing().seams().isEmpty()) {
-            all.add(new AtTheMachine(Kind.TRY, guide.sewing().trial(), Optional.empty()));
+            all.add(new AtTheMachine(Kind.TRY, guide.sewing().trial(), Optional.empty(), ""));
         }
         for (SeamTask seam : guide.sewing().seams()) {
             Kind kind = seam.step().joinedBar().isPresent() ? Kind.JOIN : Kind.SEAM;
-            all.add(new AtTheMachine(kind, seam.task(), Optional.of(seam.step())));
+            String thick = seam.glance().thick().isEmpty() ? "" : "Thick at " + seam.glance().thick();
+            all.add(new AtTheMachine(kind, seam.task(), Optional.of(seam.step()), thick));
         }
-        guide.hemming().forEach(task -> all.add(new AtTheMachine(Kind.HEM, task, Optional.empty())));
+        guide.hemming().forEach(task -> all.add(new AtTheMachine(Kind.HEM, task, Optional.empty(), hem(task))));
         return List.copyOf(all);
+    }
+
+    private static String hem(Task task) {
+        return task.warnings().isEmpty() ? "" : "Thick where seams run in";
     }
 }

@@ -6,16 +6,73 @@ import java.util.List;
 /**
  * A cloth on the bench: its pictures, everything that can be changed about it, and what a change did.
  *
+ * @param look which of its pictures is large
  * @param token proves that a form came from one of our own pages
- * @param said what was just done; may be empty
- * @param warnings what has become of the pieces it counts on, a sentence each
  */
 @PageView.Template("part/bench.jte")
-public record ClothBench(ClothView cloth, String token, History history, String said, List<String> warnings)
-        implements PageView {
+public record ClothBench(ClothView cloth, Look look, String token, History history, Told told) implements PageView {
 
     /** What can be taken back and what done again, in words; empty where there is nothing. */
     public record History(String undo, String redo) {}
+
+    /**
+     * What is told.
+     *
+     * @param said what was just done; may be empty
+     * @param warnings what has become of the pieces it counts on, a sentence each
+     * @param figures in few words, and what they were before the last change
+     */
+    public record Told(String said, List<String> warnings, List<ClothFigures.Short> figures) {}
+
+    /** A way of looking at a cloth that lies flat. */
+    public enum Look {
+        FLAT("flat", "Flat"),
+        BACK("back", "Back"),
+        VALUES("light-and-dark", "Light, dark");
+
+        private final String address;
+        private final String words;
+
+        Look(String address, String words) {
+            this.address = address;
+            this.words = words;
+        }
+
+        /** The one with this address, else flat. */
+        static Look named(String address) {
+            for (Look look : values()) {
+                if (look.address.equals(address)) {
+                    return look;
+                }
+            }
+            return FLAT;
+        }
+
+        public String address() {
+            return address;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /** The large picture. */
+    public String shown() {
+        return switch (look) {
+            case FLAT -> cloth.front();
+            case BACK -> cloth.back();
+            case VALUES -> cloth.values();
+        };
+    }
+
+    public String said() {
+        return told.said();
+    }
+
+    public List<String> warnings() {
+        return told.warnings();
+    }
 
     /**
      * The fields that every form of the bench carries.

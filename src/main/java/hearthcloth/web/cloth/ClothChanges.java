@@ -55,7 +55,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
                 int round = whole("round", 1, rework.rounds());
                 yield new Change("width of round " + round, rework.bars(rework.barsOf(round), width()));
             }
-            case "bar" -> new Change("width of " + view.at(), rework.bars(List.of(bar()), width()));
+            case "bar" -> new Change("width of " + view.at(), rework.bars(List.of(bar()), stepped(rework.barCut(bar()))));
             case "rounds" -> {
                 int rounds = whole("rounds", 1, DesignEdits.MOST_ROUNDS);
                 yield new Change(rounds == 1 ? "one round" : rounds + " rounds", rework.rounds(rounds));
@@ -101,6 +101,16 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
 
     private Size hearth() {
         return new Size(Measures.length(field.apply("width"), bare), Measures.length(field.apply("height"), bare));
+    }
+
+    /** The width that is written, or a mark more or less than it is now. */
+    private Length stepped(Length now) {
+        String by = field.apply("by");
+        if (by.isEmpty()) {
+            return width();
+        }
+        Length step = view.settings().ruler().step();
+        return by.equals("-1") ? now.minus(step).max(step) : now.plus(step);
     }
 
     private Length width() {

@@ -32,8 +32,7 @@ public record ClothFigures(Cloth cloth, Optional<Plan> plan, Ruler ruler) {
             lines.add(new Line("Pieces cut into", String.valueOf(made.cuts().size())));
             lines.add(new Line("Lost fabric", figures.areas().lostPercent() + " %"));
         });
-        Length thread = ThreadNeed.of(cloth, Stitch.USUAL).total();
-        lines.add(new Line("Thread", ruler.run(thread, Rounding.UP)));
+        lines.add(new Line("Thread", ruler.run(thread(), Rounding.UP)));
         lines.add(new Line("Thickest place", Layers.most(cloth) + " layers"));
         return lines;
     }
@@ -43,5 +42,53 @@ public record ClothFigures(Cloth cloth, Optional<Plan> plan, Ruler ruler) {
         int above = figures.joins() - bound.joins();
         return figures.joins()
                 + (above <= 0 ? ", the fewest possible" : ", at most " + above + " above the fewest possible");
+    }
+
+    /**
+     * A figure in few words.
+     *
+     * @param was what it was before the last change; empty where it is the same
+     * @param isBetter whether it is better now than it was
+     */
+    public record Short(String value, String word, String was, boolean isBetter) {}
+
+    /** The figures under a cloth's picture, and what they were before the last change. */
+    List<Short> inShort(Optional<ClothFigures> before) {
+        List<Short> figures = new ArrayList<>();
+        String was = before.map(ClothFigures::size).filter(size -> !size.equals(size())).orElse("");
+        figures.add(new Short(size(), cloth.finished().isSquare() ? "square" : "finished", was, true));
+        plan.ifPresent(made -> {
+            Optional<PlanFigures> then = before.flatMap(ClothFigures::plan).map(Plan::figures);
+            if (!cloth.isFree()) {
+                int joins = made.figures().joins();
+                figures.add(counted(joins, joins == 1 ? "join" : "joins", "", then.map(PlanFigures::joins)));
+            }
+            figures.add(counted(
+                    made.figures().areas().lostPercent(),
+                    "lost",
+                    " %",
+                    then.map(old -> old.areas().lostPercent())));
+        });
+        figures.add(new Short(ruler.run(thread(), Rounding.UP), "thread", "", true));
+        int layers = Layers.most(cloth);
+        figures.add(counted(layers, "layers at most", "", before.map(old -> Layers.most(old.cloth()))));
+        return List.copyOf(figures);
+    }
+
+    private static Short counted(long now, String word, String unit, Optional<? extends Number> then) {
+        String was = then.filter(old -> old.longValue() != now)
+                .map(old -> old + "")
+                .orElse("");
+        return new Short(now + unit, word, was, then.filter(old -> old.longValue() < now).isEmpty());
+    }
+
+    private String size() {
+        return cloth.finished().isSquare()
+                ? ruler.write(cloth.finished().width(), Rounding.NEAREST)
+                : ruler.write(cloth.finished(), Rounding.NEAREST);
+    }
+
+    private Length thread() {
+        return ThreadNeed.of(cloth, Stitch.USUAL).total();
     }
 }

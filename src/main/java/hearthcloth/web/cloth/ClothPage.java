@@ -37,27 +37,12 @@ public final class ClothPage {
 
     private static final long AGAIN_WITHIN_MS = 1_500;
 
-    /** Of the tied gift's three views, in millimetres; shown about four pixels to one. */
-    private static final double TIED_WIDTH = 150;
-
-    private static final double TIED_HEIGHT = 60;
-    private static final Type CAPTION = Type.of(3.6, Weight.REGULAR, Palette.SECOND_INK);
-
     private static final String TICKS_GONE = " Some cuts you had ticked are planned otherwise now: where a piece is cut"
             + " already, give its real size in the stash, then plan again.";
 
     /** The page. */
     @PageView.Template("cloth.jte")
     public record View(PageFrame frame, ClothBench bench) implements PageView {}
-
-    /**
-     * The cloth tied, as it is shown beside its faces.
-     *
-     * @param picture as SVG; empty where it cannot be tied so
-     * @param sentences what shows of it
-     */
-    @PageView.Template("part/tied.jte")
-    public record Tied(String picture, List<String> sentences) implements PageView {}
 
     private final PageContext room;
 
@@ -67,8 +52,7 @@ public final class ClothPage {
 
     public static void add(PageRoutes routes) {
         routes.of(ClothPage::new)
-                .get("/cloth/{id}", (page, context) -> page.show(context, ""))
-                .get("/cloth/{id}/tied", ClothPage::tied)
+                .get("/cloth/{id}", ClothPage::show)
                 .post("/cloth/{id}/change", ClothPage::change)
                 .post("/cloth/{id}/again", ClothPage::again)
                 .post("/cloth/{id}/replan", ClothPage::replan)
@@ -99,44 +83,41 @@ public final class ClothPage {
                 at);
     }
 
-    private void show(Context context, String said) {
+    private void show(Context context) {
+        show(context, "", Optional.empty());
+    }
+
+    /** @param before the cloth before the change that is told */
+    private void show(Context context, String said, Optional<ClothView> before) {
         ClothView view = view(context, saved(context));
         boolean part = PageContext.isPart(context);
         String id = view.saved().id();
+        String look = context.queryParam("look") == null
+                ? PageContext.field(context, "look")
+                : PageContext.text(context, "look");
         ClothBench bench = new ClothBench(
                 view,
+                ClothBench.Look.named(look),
                 room.token(),
                 new ClothBench.History(
                         book().undoable(id).orElse(""), book().redoable(id).orElse("")),
-                part ? said : "",
-                room.store().atHand().warnings(id));
+                new ClothBench.Told(
+                        part ? said : "",
+                        room.store().atHand().warnings(id),
+                        view.all().inShort(before.map(ClothView::all))));
         room.show(
                 context,
                 part ? bench : new View(room.frame(context, view.saved().name(), "Cloth"), bench));
     }
 
-    /** The cloth tied round what she wants to wrap, and what of it can be seen then. */
-    private void tied(Context context) {
-        SavedCloth saved = saved(context);
-        Purpose wished = Wished.of(room.store(), saved);
-        Settings settings = room.settings();
-        Optional<TiedGift> tied = saved.document()
-                .plan()
-                .flatMap(plan -> new PlanFolder(
-                                plan, settings.ruler(), settings.paper(), wished.wrapped(settings.ruler()))
-                        .tied());
-        room.show(
-                context,
-                new Tied(
-                        tied.map(gift -> SvgWriter.writeBare(gift.views(TIED_WIDTH, TIED_HEIGHT, CAPTION)))
-                                .orElse(""),
-                        tied.map(gift -> gift.whatShows().sentences()).orElse(List.of())));
-    }
-
     /** Shows the cloth again after a change: the part alone to htmx, the whole page by going there otherwise. */
     private void answer(Context context, String said) {
+        answer(context, said, Optional.empty());
+    }
+
+    private void answer(Context context, String said, Optional<ClothView> before) {
         if (PageContext.isPart(context)) {
-            show(context, said);
+            show(context, said, before);
         } else {
             String at = PageContext.field(context, "at");
             PageContext.go(
@@ -155,7 +136,7 @@ public final class ClothPage {
                 before, before.stash(), room.settings().bare(), name -> PageContext.field(context, name));
         ClothChanges.Change change = changes.read();
         SavedCloth after = settle(saved, change.label(), change.design(), before.stash());
-        answer(context, view(context, after).since(before));
+        answer(context, view(context, after).since(before), Optional.of(before));
     }
 
     /** The cloth as she saw it when she changed it; a page that is out of date is told so. */
@@ -201,7 +182,7 @@ public final class ClothPage {
                 .orElseThrow(() -> new MeasureException(
                         "no other plan of colours was found for these sizes; unlock a bar, or change a width"));
         SavedCloth after = settle(saved, "colours planned again", other, before.stash());
-        answer(context, view(context, after).since(before));
+        answer(context, view(context, after).since(before), Optional.of(before));
     }
 
     /** The same design, cut from what is in the stash now. */

@@ -1,6 +1,8 @@
 package hearthcloth.web.cloth;
 
 import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Place;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
@@ -17,6 +19,8 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
+import hearthcloth.web.drawn.BenchDrawing;
+import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.HeldGift;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.Settings;
@@ -44,26 +48,19 @@ public record ClothView(
     /** A fabric in the cloth, with how many bars it is in. */
     public record Used(Fabric fabric, String where) {}
 
-    /** A fabric to choose for the chosen bar; {@code now} where it is the one. */
-    public record Choice(Fabric fabric, boolean now) {}
-
-    /** The chosen bar or hearth. */
-    public record Chosen(
-            String name, String title, String width, boolean hearth, boolean locked, List<Choice> choices) {}
-
-    private ClothDocument document() {
+    ClothDocument document() {
         return saved.document();
     }
 
-    private Design design() {
+    Design design() {
         return document().design();
     }
 
-    private DesignEdits rework() {
+    DesignEdits rework() {
         return new DesignEdits(design());
     }
 
-    private Ruler ruler() {
+    Ruler ruler() {
         return settings.ruler();
     }
 
@@ -85,7 +82,7 @@ public record ClothView(
         return document().life().stage() == ClothDocument.Stage.DESIGNED;
     }
 
-    private Cloth cloth() {
+    Cloth cloth() {
         return document().plan().map(Plan::cloth).orElseGet(() -> DesignFit.unfitted(design()));
     }
 
@@ -108,11 +105,25 @@ public record ClothView(
         if (!barred()) {
             return still(Face.FRONT);
         }
-        return ClothDrawing.tappable(cloth(), Face.FRONT, swatches(), "Front; each bar can be chosen", this::target);
+        return BenchDrawing.of(cloth(), swatches(), "Front; each bar can be chosen", this::target);
     }
 
     public String back() {
-        return still(Face.BACK);
+        return ClothDrawing.large(cloth(), Face.BACK, swatches(), "Back of " + saved.name() + ", " + size());
+    }
+
+    /** How light and dark lie, in five numbered steps. */
+    public String values() {
+        return ClothDrawing.values(cloth(), swatches(), "Light and dark of " + saved.name() + ", in five steps");
+    }
+
+    /** A small picture to choose the large one by. */
+    public String small(ClothBench.Look look) {
+        return switch (look) {
+            case FLAT -> still(Face.FRONT);
+            case BACK -> still(Face.BACK);
+            case VALUES -> values();
+        };
     }
 
     /** A face to look at. */
@@ -121,23 +132,24 @@ public record ClothView(
         return ClothDrawing.still(cloth(), face, swatches(), words);
     }
 
-    private ClothDrawing.Target target(String name) {
+    private BenchDrawing.Target target(String name) {
         boolean hearth = name.equals("hearth");
         String fabrics = used(name);
         String cut = hearth
                 ? ruler().write(rework().hearthCut(), Rounding.UP)
                 : ruler().write(rework().barCut(number(name)), Rounding.UP) + " wide";
         String lock = document().bench().locked().contains(name) ? ", locked" : "";
-        return new ClothDrawing.Target(
+        return new BenchDrawing.Target(
                 (hearth ? "Hearth" : "Bar " + name) + ", " + fabrics + ", cut " + cut + lock,
                 "/cloth/" + saved.id() + "?at=" + name,
                 name.equals(at),
+                document().bench().locked().contains(name),
                 hearth || !editable() || !name.equals(at) ? Optional.empty() : Optional.of(pull(number(name))));
     }
 
-    private ClothDrawing.Pull pull(int bar) {
+    private BenchDrawing.Pull pull(int bar) {
         long parts = ruler().unit().nanometres() / ruler().step().nm();
-        return new ClothDrawing.Pull(rework().barCut(bar), ruler().step(), parts);
+        return new BenchDrawing.Pull(rework().barCut(bar), ruler().step(), parts);
     }
 
     private String used(String name) {
@@ -179,7 +191,11 @@ public record ClothView(
     }
 
     public List<ClothFigures.Line> figures() {
-        return new ClothFigures(cloth(), document().plan(), ruler()).lines();
+        return all().lines();
+    }
+
+    ClothFigures all() {
+        return new ClothFigures(cloth(), document().plan(), ruler());
     }
 
     /** What it ties at most, one line a tie that suits. */
@@ -229,20 +245,13 @@ public record ClothView(
                 .toList();
     }
 
-    public Optional<Chosen> chosen() {
-        boolean hearth = at.equals("hearth");
-        int bar = number(at);
-        if (!hearth && bar < 0) {
-            return Optional.empty();
-        }
-        List<Fabric> now =
-                hearth ? design().scheme().hearth() : design().scheme().bars().get(bar);
-        List<Choice> choices = stash.fabrics().stream()
-                .map(fabric -> new Choice(fabric, now.size() == 1 && now.contains(fabric)))
-                .toList();
-        String width = hearth ? "" : ruler().number(rework().barCut(bar), Rounding.UP);
-        boolean locked = document().bench().locked().contains(at);
-        return Optional.of(new Chosen(at, hearth ? "Hearth" : "Bar " + at, width, hearth, locked, choices));
+    /** A small picture of a fabric. */
+    public String swatch(Fabric fabric) {
+        return swatches().swatch(fabric);
+    }
+
+    public Optional<ChosenBar.Chosen> chosen() {
+        return new ChosenBar(this).chosen();
     }
 
     /** What has changed since {@code before}, in one line to be spoken. */

@@ -11,7 +11,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.cloth.ClothFigures;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageView;

@@ -9,6 +9,7 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.fabric.FabricLook;
 import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.draw.tied.TiedLook;
@@ -150,10 +151,10 @@ final class FirstRun {
     static String tied() {
         Cloth cloth = cloth();
         Gift box = Gift.parse("box 12 x 9 x 4 in", null);
-        Map<String, Colour> colours = new LinkedHashMap<>();
+        Map<String, FabricLook> looks = new LinkedHashMap<>();
         IntStream.range(0, FABRICS.size())
-                .forEach(i -> colours.put(FABRICS.get(i).name(), FABRICS.get(i).colour()));
-        TiedLook look = new TiedLook(colours, Colour.of(0x5b616b));
+                .forEach(i -> looks.put(FABRICS.get(i).name(), FabricLook.of(FABRICS.get(i))));
+        TiedLook look = new TiedLook(looks, Colour.of(0x5b616b));
         var fit = Tie.FOUR_CORNER.fit(box, cloth.finished(), Tail.INCHES.usual());
         return Thumbnail.of(TiedGift.of(cloth, TiedFold.of(fit), look))
                 .replaceFirst("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ")

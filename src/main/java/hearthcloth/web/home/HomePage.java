@@ -11,7 +11,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.web.cloth.ClothCard;
-import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;

@@ -31,7 +31,11 @@ public final class ClosingPage {
         this.closing = closing;
     }
 
-    /** @param closing told that the workroom is to be closed; returns at once */
+    /**
+     * The page's addresses.
+     *
+     * @param closing told that the workroom is to be closed; returns at once
+     */
     public static void add(PageRoutes routes, Runnable closing) {
         routes.of(room -> new ClosingPage(room, closing))
                 .get("/close", ClosingPage::show)

@@ -1,11 +1,14 @@
 package hearthcloth.web.kit;
 
-import hearthcloth.draw.cloth.FabricTile;
+import hearthcloth.draw.fabric.FabricTile;
+import hearthcloth.draw.fabric.Weave;
+import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.Fabric;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
@@ -68,4 +71,35 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
             }
         }
     }
+
+    /**
+     * Adds the threads of a weave to a drawing.
+     *
+     * @param dot lengths of the drawing to one of the screen's dots
+     * @return the ids of what each layer is to be filled with
+     */
+    public static List<String> threads(StringBuilder svg, Weave weave, double dot) {
+        List<String> ids = new ArrayList<>();
+        for (Picture tile : weave.tiles()) {
+            String id = "threads-" + tile.title() + "-" + Math.round(dot * 1000);
+            svg.append("<defs>").append(SvgWriter.pattern(id, tile, dot)).append("</defs>");
+            ids.add(id);
+        }
+        return List.copyOf(ids);
+    }
+
+    /** A swatch of a fabric: 4 in of it, with its print and its threads. */
+    public String swatch(Fabric fabric) {
+        StringBuilder svg = new StringBuilder(
+                "<svg class=\"fabric\" viewBox=\"0 0 100 100\" aria-hidden=\"true\" focusable=\"false\">");
+        tiles(svg);
+        String fill = isFigured(fabric.name()) ? "url(#" + id(fabric.name()) + ")" : fabric.colour().hex();
+        svg.append("<rect width=\"100\" height=\"100\" fill=\"").append(fill).append("\"/>");
+        threads(svg, Weave.named(fabric.name()), SWATCH_DOT)
+                .forEach(id -> svg.append("<rect width=\"100\" height=\"100\" fill=\"url(#").append(id).append(")\"/>"));
+        return svg.append("</svg>").toString();
+    }
+
+    /** Millimetres of cloth to a dot in a swatch that is shown 52 dots wide. */
+    private static final double SWATCH_DOT = 100 / 52.0;
 }

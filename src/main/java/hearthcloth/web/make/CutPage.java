@@ -25,58 +25,6 @@ import java.util.Set;
 /** Cutting, one piece of fabric at a time: the picture as it lies on the mat, the cuts in order, ticks that stay. */
 public final class CutPage {
 
-    /** A cut with its tick. */
-    public record Line(int number, String measure, String sentence, boolean ticked) {}
-
-    /**
-     * One piece on the page.
-     *
-     * @param at which of the pieces, from 0
-     * @param of how many there are
-     * @param done how many are wholly cut, or used as they are
-     * @param picture for a desk or tablet
-     * @param inHand the same drawn for a telephone
-     */
-    public record Sheet(
-            SavedCloth cloth,
-            int at,
-            int of,
-            int done,
-            PieceTask task,
-            String picture,
-            String inHand,
-            List<Line> lines,
-            List<String> cautions,
-            boolean cut) {
-
-        /** How far cutting has come; a piece that is used as it is counts as done, to be shown and spoken. */
-        public String progress() {
-            return "Piece " + (at + 1) + " of " + of + "; " + done + " done.";
-        }
-
-        /** What the piece gives and leaves, for those who read rather than look. */
-        public String gives() {
-            return String.join(", ", task.gives());
-        }
-    }
-
-    /**
-     * One piece on the page, with its forms.
-     *
-     * @param isAnswer true where it takes the place of the one on the page, so that progress is spoken
-     */
-    @PageView.Template("part/mat.jte")
-    public record Mat(Sheet sheet, String token, boolean isAnswer) implements PageView {}
-
-    /** The page. */
-    @PageView.Template("cut.jte")
-    public record View(PageFrame frame, Sheet sheet) implements PageView {
-
-        public Mat mat() {
-            return new Mat(sheet, frame.token(), false);
-        }
-    }
-
     /**
      * One way on after a patch came out too small.
      *
@@ -112,6 +60,8 @@ public final class CutPage {
                 .get("/cut", CutPage::choose)
                 .get("/cut/{id}", CutPage::show)
                 .post("/cut/{id}/tick", CutPage::tick)
+                .post("/cut/{id}/next", CutPage::next)
+                .post("/cut/{id}/back", CutPage::back)
                 .post("/cut/{id}/wrong", CutPage::wrong)
                 .post("/cut/{id}/done", CutPage::done);
     }
@@ -131,66 +81,23 @@ public final class CutPage {
             }
             return;
         }
-        Sheet sheet = sheet(context);
+        CutShown shown = CutShown.of(room, cloth, asked(context));
         if (PageContext.isPart(context)) {
-            room.show(context, new Mat(sheet, room.token(), true));
+            room.show(context, new CutSheet.Mat(shown.sheet(), shown.slips(), room.token(), true));
         } else {
             room.show(
-                    context, new View(room.frame(context, "Cut " + sheet.cloth().name(), "Cut"), sheet));
+                    context,
+                    new CutSheet.View(
+                            room.frame(context, "Cut " + cloth.name(), "Cut"), shown.sheet(), shown.slips()));
         }
     }
 
-    private Sheet sheet(Context context) {
-        SavedCloth cloth = asked.cloth(context);
-        Plan plan = ClothAsked.plan(cloth);
-        Guide guide = Guide.of(plan, room.settings().ruler());
-        List<PieceTask> tasks = guide.cutting();
-        Set<String> ticked = cloth.document().bench().ticked();
-        int done = (int) tasks.stream().filter(task -> isCut(task, ticked)).count();
+    /** The piece that is asked for, from 0; below 0 for the first that is not cut yet. */
+    private static int asked(Context context) {
         String asked = context.queryParam("piece") == null
                 ? PageContext.field(context, "piece")
                 : PageContext.text(context, "piece");
-        int at = asked.matches("\\d{1,4}") ? Math.min(Integer.parseInt(asked), tasks.size() - 1) : first(tasks, ticked);
-        PieceTask task = tasks.get(at);
-        PlanFolder drawn =
-                new PlanFolder(plan, room.settings().ruler(), room.settings().paper());
-        List<Line> lines = task.lines().stream()
-                .map(line -> new Line(
-                        line.number(),
-                        room.settings().ruler().write(line.measure(), Rounding.UP),
-                        line.sentence(),
-                        ticked.contains(key(task, line.number()))))
-                .toList();
-        return new Sheet(
-                cloth,
-                at,
-                tasks.size(),
-                done,
-                task,
-                SvgWriter.writeBare(drawn.piece(task)),
-                SvgWriter.writeBare(drawn.pieceInHand(task)),
-                lines,
-                guide.notes().cautions().stream()
-                        .map(caution -> caution.topic() + ": " + caution.words())
-                        .toList(),
-                cloth.document().life().stage() != Stage.DESIGNED);
-    }
-
-    private static int first(List<PieceTask> tasks, Set<String> ticked) {
-        for (int i = 0; i < tasks.size(); i++) {
-            if (!isCut(tasks.get(i), ticked)) {
-                return i;
-            }
-        }
-        return tasks.size() - 1;
-    }
-
-    private static String key(PieceTask task, int number) {
-        return task.cut().piece().id() + ":" + number;
-    }
-
-    private static boolean isCut(PieceTask task, Set<String> ticked) {
-        return task.lines().stream().allMatch(line -> ticked.contains(key(task, line.number())));
+        return asked.matches("\\d{1,4}") ? Integer.parseInt(asked) : -1;
     }
 
     private void tick(Context context) {
@@ -215,6 +122,48 @@ public final class CutPage {
                         "tick of a cut",
                         cloth.document().with(cloth.document().bench().withTicked(ticked)));
         answer(context);
+    }
+
+    /** One cut is made, or all that are left of a piece; the page moves on by itself. */
+    private void next(Context context) {
+        SavedCloth cloth = designed(context);
+        CutTicks ticks = CutTicks.of(cloth, room.settings().ruler());
+        PieceTask task = ticks.piece(PageContext.field(context, "of"));
+        String number = PageContext.field(context, "number");
+        Set<String> ticked = ticks.after(task, number);
+        if (!ticked.equals(cloth.document().bench().ticked())) {
+            save(cloth, "tick of a cut", ticked);
+        }
+        onward(context, CutTicks.isCut(task, ticked) ? -1 : ticks.number(task));
+    }
+
+    /** The cut made last in this piece was not; before the first cut, the piece before this one is shown. */
+    private void back(Context context) {
+        SavedCloth cloth = designed(context);
+        CutTicks ticks = CutTicks.of(cloth, room.settings().ruler());
+        PieceTask task = ticks.piece(PageContext.field(context, "of"));
+        Set<String> ticked = ticks.before(task);
+        boolean changed = !ticked.equals(cloth.document().bench().ticked());
+        if (changed) {
+            save(cloth, "back to a cut", ticked);
+        }
+        onward(context, changed ? ticks.number(task) : Math.max(0, ticks.number(task) - 1));
+    }
+
+    private void save(SavedCloth cloth, String label, Set<String> ticked) {
+        ClothDocument was = cloth.document();
+        room.store().cloths().save(cloth, label, was.with(was.bench().withTicked(ticked)));
+    }
+
+    private void onward(Context context, int piece) {
+        if (PageContext.isPart(context)) {
+            SavedCloth now = asked.cloth(context);
+            CutShown shown = CutShown.of(room, now, piece);
+            room.show(context, new CutSheet.Mat(shown.sheet(), shown.slips(), room.token(), true));
+        } else {
+            PageContext.go(
+                    context, "/cut/" + context.pathParam("id") + (piece < 0 ? "" : "?piece=" + piece), "");
+        }
     }
 
     private void answer(Context context) {

@@ -19,7 +19,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
-import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;

@@ -89,26 +89,29 @@ public final class SewPage {
         AtTheMachine step = steps.get(at);
         PlanFolder drawn = new PlanFolder(
                 ClothAsked.plan(cloth), room.settings().ruler(), room.settings().paper());
+        List<AtTheMachine> left = steps.subList(done, steps.size());
         return new SewSheet(
                 cloth,
-                at,
-                steps.size(),
-                done,
-                step.task(),
-                step.kind().name().toLowerCase(Locale.ROOT),
-                SvgWriter.writeBare(drawn.step(step)),
-                SvgWriter.writeBare(drawn.stepInHand(step)),
-                step.task()
-                        .check()
-                        .map(check -> room.settings().ruler().write(check.size(), Rounding.NEAREST))
-                        .orElse(""),
-                step.kind() == AtTheMachine.Kind.LAY
-                        ? Threads.of(room.store())
-                                .sentence(
-                                        ClothAsked.plan(cloth), room.settings().ruler())
-                        : "",
-                OwnPace.of(room.store()).sentence(steps.subList(done, steps.size())),
-                SewSide.bar(step).orElse(""));
+                new SewSheet.Place(at, steps.size(), done),
+                step,
+                new SewSheet.Pictures(
+                        SvgWriter.writeOnPage(drawn.step(step), "desk"),
+                        SvgWriter.writeOnPage(drawn.stepInHand(step), "hand"),
+                        SewnSoFar.drawn(cloth, steps, at)),
+                new SewSheet.Told(
+                        step.task()
+                                .check()
+                                .map(check -> room.settings().ruler().write(check.size(), Rounding.NEAREST))
+                                .orElse(""),
+                        step.kind() == AtTheMachine.Kind.LAY
+                                ? Threads.of(room.store())
+                                        .sentence(
+                                                ClothAsked.plan(cloth),
+                                                room.settings().ruler())
+                                : "",
+                        OwnPace.of(room.store()).sentence(left),
+                        SewSide.bar(step).orElse(""),
+                        step.thick()));
     }
 
     /** The step that is asked for; without one, the one she has come to. */

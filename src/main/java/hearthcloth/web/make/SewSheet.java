@@ -1,58 +1,85 @@
 package hearthcloth.web.make;
 
 import hearthcloth.sew.Task;
+import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
+import java.util.Locale;
 
-/**
- * One step on the page.
- *
- * @param at which of the steps, from 0
- * @param of how many there are
- * @param done how many are done; the next to do is the one of that number
- * @param picture for a desk or tablet
- * @param inHand the same drawn for a telephone
- * @param measure what it should then measure, empty where nothing is checked
- * @param thread what the whole cloth takes, on the first step; else empty
- * @param bar the bar that is sewn on; else empty
- * @param time how long what is left will take her, where that is known
- */
-public record SewSheet(
-        SavedCloth cloth,
-        int at,
-        int of,
-        int done,
-        Task task,
-        String kind,
-        String picture,
-        String inHand,
-        String measure,
-        String thread,
-        String time,
-        String bar) {
+/** One step on the page. */
+public record SewSheet(SavedCloth cloth, Place place, AtTheMachine step, Pictures pictures, Told told) {
+
+    /**
+     * How far she has come.
+     *
+     * @param at which of the steps, from 0
+     * @param of how many there are
+     * @param done how many are done; the next to do is the one of that number
+     */
+    public record Place(int at, int of, int done) {}
+
+    /**
+     * What is drawn.
+     *
+     * @param desk for a desk or tablet
+     * @param hand the same drawn for a telephone
+     * @param whole the whole cloth: what is sewn, what is sewn now, what is to come
+     */
+    public record Pictures(String desk, String hand, String whole) {}
+
+    /**
+     * What is said beside the lines.
+     *
+     * @param measure what it should then measure, empty where nothing is checked
+     * @param thread what the whole cloth takes, on the first step; else empty
+     * @param time how long what is left will take her, where that is known
+     * @param bar the bar that is sewn on; else empty
+     * @param thick where it is thick, in a few words; else empty
+     */
+    public record Told(String measure, String thread, String time, String bar, String thick) {}
+
+    public int at() {
+        return place.at();
+    }
+
+    public int of() {
+        return place.of();
+    }
+
+    public int done() {
+        return place.done();
+    }
+
+    public Task task() {
+        return step.task();
+    }
+
+    public String kind() {
+        return step.kind().name().toLowerCase(Locale.ROOT);
+    }
 
     /** True where what it measures can be said and the rest planned again. */
     public boolean isMeasured() {
-        return kind.equals("seam") && at <= done;
+        return step.kind() == AtTheMachine.Kind.SEAM && at() <= done();
     }
 
     /** To be shown and spoken. */
     public String progress() {
-        return "Step " + (at + 1) + " of " + of + (at < done ? ", done" : "") + ".";
+        return "Step " + (at() + 1) + " of " + of() + (isDone() ? ", done" : "");
     }
 
     public boolean isDone() {
-        return at < done;
+        return at() < done();
     }
 
     /** True where this is the step she has come to. */
     public boolean isNext() {
-        return at == done;
+        return at() == done();
     }
 
     public boolean isSewn() {
-        return done == of;
+        return done() == of();
     }
 
     /**

@@ -12,7 +12,7 @@ import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
-import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.Swatches;
 import java.util.List;
 import java.util.Map;

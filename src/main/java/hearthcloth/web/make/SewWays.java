@@ -12,7 +12,7 @@ import hearthcloth.plan.rework.RemainingPlan.Resewn;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.json.ClothDocument;
-import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.HeldGift;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;

@@ -54,7 +54,11 @@ record TappedCorners(List<Point> corners) {
         }
     }
 
-    /** @param proportion the picture's height as a multiple of its width */
+    /**
+     * What the page shows of it.
+     *
+     * @param proportion the picture's height as a multiple of its width
+     */
     View view(SavedPhoto photo, double proportion) {
         int high = (int) Math.round(WIDTH * proportion);
         return new View(
@@ -96,11 +100,15 @@ record TappedCorners(List<Point> corners) {
         return of(written, 1);
     }
 
-    /** @param whole what the picture's width and height are called */
+    /**
+     * The corners in a text.
+     *
+     * @param whole what the picture's width and height are called
+     */
     private static TappedCorners of(String written, double whole) {
         List<Point> corners = new ArrayList<>();
-        for (String corner : written.split(",")) {
-            String[] numbers = corner.strip().split(" ");
+        for (String corner : written.split(",", -1)) {
+            String[] numbers = corner.strip().split(" ", -1);
             if (numbers.length == 2 && corners.size() < ALL) {
                 Point place = new Point(number(numbers[0], -1) / whole, number(numbers[1], -1) / whole);
                 if (place.x() >= 0 && place.x() <= 1 && place.y() >= 0 && place.y() <= 1) {

@@ -17,9 +17,4 @@ public record Fold(Fit fit, Laying laying, List<Facet> facets, List<ReefKnot> kn
         facets = List.copyOf(facets);
         knots = List.copyOf(knots);
     }
-
-    /** Square millimetres of cloth in all facets; equals the cloth's own. */
-    public double area() {
-        return facets.stream().mapToDouble(facet -> facet.cloth().area()).sum();
-    }
 }

@@ -3,19 +3,12 @@ package hearthcloth.wrap.fold;
 import hearthcloth.measure.Ruler;
 import hearthcloth.wrap.Fit;
 
-/** A cloth that is too small to tie the gift; {@link #fit()} says what is short and which size would do. */
+/** A cloth that is too small to tie the gift; the message says what is short and which size would do. */
 public final class ShortClothException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 
-    private final transient Fit fit;
-
     public ShortClothException(Fit fit) {
         super(fit.sentence(Ruler.MILLIMETRES));
-        this.fit = fit;
-    }
-
-    public Fit fit() {
-        return fit;
     }
 }

@@ -270,22 +270,23 @@ class GuillotineLanesTest {
     @Test
     void a_copy_of_a_state_is_the_same_even_over_a_fuller_one() {
         LaneState one = state();
-        one.cut(0, 60);
-        one.across[0] = true;
+        one.cut(1, 60);
+        one.across[1] = true;
         LaneState other = state();
-        other.cut(1, 10);
-        other.cut(1, 10);
-        other.cut(1, 10);
+        other.cut(0, 10);
+        other.cut(0, 10);
+        other.cut(0, 10);
 
         other.copy(one);
 
         assertThat(other.limit).isEqualTo(3);
         assertThat(other.parent).isEqualTo(one.parent);
         assertThat(Arrays.copyOf(other.gap, 3)).isEqualTo(Arrays.copyOf(one.gap, 3));
-        assertThat(other.kids).startsWith(1, 0, 0);
-        assertThat(other.across[0]).isTrue();
+        assertThat(other.kids).startsWith(0, 1, 0);
+        assertThat(other.across[1]).isTrue();
+        assertThat(other.plot[2]).isEqualTo(1);
         assertThat(other.extent[2]).isEqualTo(60);
-        one.gap[0] = 0;
-        assertThat(other.gap[0]).isEqualTo(40);
+        one.gap[1] = 0;
+        assertThat(other.gap[1]).isEqualTo(20);
     }
 }

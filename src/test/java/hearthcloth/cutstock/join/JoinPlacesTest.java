@@ -64,6 +64,10 @@ class JoinPlacesTest {
         List<WantedBar> bars = List.of(bar, bar, bar, bar);
         List<List<Stretch>> forbidden = List.of(List.of(new Stretch(1, 2)), List.of(), List.of(), List.of());
         JoinPlaces places = new JoinPlaces(bars, forbidden, List.of(new Apart(1, 3, 0, 5)), 0, 0);
+        // a bar in one piece has no join, and bar 2 no rule
+        assertThat(places.arrange(0, parts(new long[][] {{100, 100}}), NOBODY)).isTrue();
+        assertThat(places.arrange(2, parts(new long[][] {{1, 1}, {99, 99}}), NOBODY))
+                .isTrue();
 
         assertThat(places.concerns(0)).isTrue();
         assertThat(places.concerns(1)).isTrue();

@@ -227,6 +227,18 @@ class JoineryTest {
     }
 
     @Test
+    void a_bar_only_begun_costs_more_than_any_joins_and_more_the_more_is_lacking() {
+        // of 100 there are 70: 30 and one loss are lacking; six parts are the most, and four joins a mean bar's length
+        Joinery joinery = new Joinery(bars(20, 5, 100), ReadyStrips.of(70), JoinRules.NONE, 10);
+
+        joinery.build(new SplittableRandom(1));
+
+        assertThat(joinery.work().missing()).isEqualTo(1);
+        assertThat(joinery.cost()).isCloseTo(6 + 4 * 0.4 + 0.1 * 0.49, within(1e-9));
+        assertThat(joinery.merit()).isCloseTo(1e6 * 1.4, within(1e-3));
+    }
+
+    @Test
     void what_was_saved_comes_back() {
         long[] stock = {9, 8, 7, 6, 5, 9};
         long[] lengths = {12, 11, 10};
@@ -234,6 +246,7 @@ class JoineryTest {
         Joinery joinery = new Joinery(bars(2, 9, lengths), strips, JoinRules.NONE, 1);
         SplittableRandom chance = new SplittableRandom(14);
         joinery.build(chance);
+        int changed = 0;
         for (int i = 0; i < 60; i++) {
             joinery.save();
             double cost = joinery.cost();
@@ -244,6 +257,7 @@ class JoineryTest {
             assertThat(strips.faults(joinery.work(), lengths, 1))
                     .as("rework %s", i)
                     .isEmpty();
+            changed += Arrays.equals(joinery.work().used(), used) ? 0 : 1;
             joinery.restore();
 
             assertThat(joinery.cost()).isEqualTo(cost);
@@ -252,5 +266,6 @@ class JoineryTest {
             assertThat(strips.faults(joinery.work(), lengths, 1)).isEmpty();
             joinery.rework(chance);
         }
+        assertThat(changed).isGreaterThan(15);
     }
 }

@@ -196,6 +196,22 @@ class PieceworkTest {
     }
 
     @Test
+    void each_bar_has_its_own_parts() {
+        ReadyStrips strips = ReadyStrips.of(60, 50, 40, 30);
+        Piecework work = new Piecework(List.of(bar(100, 5, 20), bar(60, 5, 20)), 4, LOSS);
+        work.place(1, parts(work, new long[][] {{~2, 40}, {~3, 30}}), 0, strips);
+        work.place(0, parts(work, new long[][] {{~0, 60}, {~1, 50}}), 0, strips);
+
+        assertThat(List.of(work.cut(0, 0), work.cut(0, 1), work.cut(1, 0), work.cut(1, 1)))
+                .containsExactly(60L, 50L, 40L, 30L);
+        assertThat(List.of(work.strip(0, 0), work.strip(0, 1), work.strip(1, 0), work.strip(1, 1)))
+                .containsExactly(0, 1, 2, 3);
+        assertThat(work.share(work, 0, 1)).isFalse();
+        work.remove(1, strips);
+        assertThat(work.used()).containsExactly(60, 50, 0, 0);
+    }
+
+    @Test
     void parts_are_copied_by_value() {
         BarParts parts = new BarParts(3);
         parts.add(4, 50, 60);

@@ -6,6 +6,7 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.fabric.FabricLook;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
@@ -27,15 +28,15 @@ record Pictured(Tie tie, Gift gift, Cloth cloth, Fold fold) {
     static final TiedLook LOOK = new TiedLook(
             Map.of(
                     "Hearth",
-                    Colour.of(0xb5533c),
+                    FabricLook.plain(Colour.of(0xb5533c)),
                     "Kelp",
-                    Colour.of(0x3f5d52),
+                    FabricLook.plain(Colour.of(0x3f5d52)),
                     "Rust",
-                    Colour.of(0xc98a4b),
+                    FabricLook.plain(Colour.of(0xc98a4b)),
                     "Oat",
-                    Colour.of(0xd9c7a0),
+                    FabricLook.plain(Colour.of(0xd9c7a0)),
                     "Slate",
-                    Colour.of(0x5f6f86)),
+                    FabricLook.plain(Colour.of(0x5f6f86))),
             Colour.WHITE);
 
     static Stream<Pictured> all() {

@@ -11,6 +11,7 @@ import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Laying;
 import hearthcloth.wrap.fold.Motion;
 import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.fold.Visible;
@@ -41,7 +42,7 @@ class ViewTest {
         Visible visible = Visible.of(pictured.fold());
         Scene scene = Scene.of(visible);
         for (Eye eye : List.of(Eye.ABOVE, Eye.FRONT, Eye.CORNER)) {
-            View view = View.of(scene, eye, pictured.cloth(), pictured.fold().laying(), Pictured.LOOK);
+            View view = view(scene, eye, pictured);
             List<Layer> layers = layers(pictured, eye);
             Random chance = new Random(20261125);
             int seen = 0;
@@ -65,7 +66,7 @@ class ViewTest {
     void nothing_shines_through(Pictured pictured) {
         Scene scene = Scene.of(Visible.of(pictured.fold()));
         for (Eye eye : List.of(Eye.ABOVE, Eye.FRONT, Eye.CORNER)) {
-            View view = View.of(scene, eye, pictured.cloth(), pictured.fold().laying(), Pictured.LOOK);
+            View view = view(scene, eye, pictured);
             assertThat(view.things()).isNotEmpty();
             for (View.Thing thing : view.things()) {
                 if (thing instanceof View.Thing.Area area) {
@@ -79,12 +80,7 @@ class ViewTest {
     @Test
     void areas_from_above_sum_to_the_top() {
         Pictured flat = Pictured.of(hearthcloth.wrap.Tie.FLAT, "box 30 x 20 x 3 cm");
-        View view = View.of(
-                Scene.of(Visible.of(flat.fold())),
-                Eye.ABOVE,
-                flat.cloth(),
-                flat.fold().laying(),
-                Pictured.LOOK);
+        View view = view(Scene.of(Visible.of(flat.fold())), Eye.ABOVE, flat);
         double hidden = 0;
         double whole = 0;
         for (View.Thing thing : view.things()) {
@@ -169,7 +165,7 @@ class ViewTest {
     private String patch(Layer layer, Vector place, Eye eye, Pictured pictured) {
         boolean inside = layer.motion.inside().dot(eye.towards()) > 0;
         Shown shown = inside ? back : front;
-        Point plan = pictured.fold().laying().plan(layer.motion.back(place));
+        Point plan = plan(pictured.fold().laying(), layer.motion.back(place));
         double width = mm(pictured.cloth().finished().width());
         double x = inside ? width - plan.x() : plan.x();
         String patch = "";
@@ -221,5 +217,20 @@ class ViewTest {
         var bounds = view.bounds();
         return new Point(
                 bounds.x() + chance.nextDouble() * bounds.width(), bounds.y() + chance.nextDouble() * bounds.height());
+    }
+
+    private static View view(Scene scene, Eye eye, Pictured pictured) {
+        Laying laying = pictured.fold().laying();
+        return View.of(
+                scene, eye, Pattern.of(pictured.cloth(), laying), laying.placing().out(), Pictured.LOOK);
+    }
+
+    /** The place on the plan that lies at this point of the table: the laying is turned about, as any three places show. */
+    private static Point plan(Laying laying, Point at) {
+        Point zero = laying.at(0, 0);
+        Point x = laying.at(1, 0).minus(zero);
+        Point y = laying.at(0, 1).minus(zero);
+        Point from = at.minus(zero);
+        return new Point(x.dot(from) / x.dot(x), y.dot(from) / y.dot(y));
     }
 }

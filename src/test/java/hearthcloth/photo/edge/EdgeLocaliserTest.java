@@ -245,6 +245,9 @@ class EdgeLocaliserTest {
         EdgeFit few = new EdgeFit(side.places().subList(0, 19), side.weights().subList(0, 19), 0, 1);
 
         assertThat(EdgeCurvature.of(few, WIDE, 4)).isEmpty();
+        EdgeFit enough =
+                new EdgeFit(side.places().subList(0, 20), side.weights().subList(0, 20), 0, 1);
+        assertThat(EdgeCurvature.of(enough, WIDE, 4)).isPresent();
         assertThat(EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(359, 400), 0, 0, 2), WIDE, 4))
                 .isEmpty();
         assertThat(EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(361, 400), 0, 0, 2), WIDE, 4))

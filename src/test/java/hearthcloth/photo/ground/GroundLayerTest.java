@@ -256,6 +256,21 @@ class GroundLayerTest {
     }
 
     @Test
+    void the_same_cloth_in_less_light_is_in_the_same_bin_or_one_that_touches_it() {
+        LabThumbnail coarse = new Painted(WIDTH, HEIGHT, 0xb0b0b0, 0)
+                .box(80, 20, 60, 60, RED)
+                .box(80, 160, 60, 60, RED)
+                .lit((x, y) -> 1 - 0.6 * y / HEIGHT)
+                .coarse();
+        ColourHistogram histogram = new ColourHistogram(coarse, GroundModel.of(coarse));
+        int light = 50 * WIDTH + 110;
+        int shade = 190 * WIDTH + 110;
+
+        assertThat(coarse.lab[0].data[light] - coarse.lab[0].data[shade]).isGreaterThan(10);
+        assertThat(ColourHistogram.around(histogram.bin(light))).contains(histogram.bin(shade));
+    }
+
+    @Test
     void bins_with_their_share_of_some_pixels_and_those_that_touch_them_are_told() {
         LabThumbnail coarse =
                 new Painted(WIDTH, HEIGHT, GREY, 0).box(80, 64, 96, 80, RED).coarse();

@@ -144,10 +144,10 @@ class ImageDecoderTest {
 
     @Test
     void what_is_too_small_too_narrow_or_no_picture_is_refused_at_first_look() throws IOException {
-        int grey = BufferedImage.TYPE_BYTE_GRAY;
-        byte[] small = written(new BufferedImage(1_600, 1_240, grey), "png");
-        byte[] narrow = written(new BufferedImage(3_500, 599, grey), "png");
-        byte[] enough = written(new BufferedImage(1_600, 1_250, grey), "png");
+        int bits = BufferedImage.TYPE_BYTE_BINARY;
+        byte[] small = written(new BufferedImage(1_600, 1_240, bits), "png");
+        byte[] narrow = written(new BufferedImage(3_500, 599, bits), "png");
+        byte[] enough = written(new BufferedImage(1_600, 1_250, bits), "png");
 
         refused(small, "1600", "1240", "2 megapixels");
         refused(narrow, "3500", "599");

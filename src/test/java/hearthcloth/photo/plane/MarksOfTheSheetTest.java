@@ -109,7 +109,11 @@ class MarksOfTheSheetTest {
             }
         }
         assertThat(MeasuringSheet.marks().get(0).corner()).isEqualTo(new Point(9, 9));
-        assertThat(MeasuringSheet.marks().get(15).corner()).isEqualTo(new Point(153, 217));
+        // as far from the right and the lower edge: 190 x 254
+        assertThat(MeasuringSheet.marks().get(15).corners().get(2))
+                .isEqualTo(new Point(MeasuringSheet.WIDTH_MM - 9, MeasuringSheet.HEIGHT_MM - 9));
+        assertThat(MeasuringSheet.WIDTH_MM).isEqualTo(190);
+        assertThat(MeasuringSheet.HEIGHT_MM).isEqualTo(254);
     }
 
     @Test

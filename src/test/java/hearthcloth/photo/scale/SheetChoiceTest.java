@@ -32,8 +32,8 @@ class SheetChoiceTest {
     private static final int FLOOR = 0x6a5a48;
     private static final int PAPER = 0xf2f2f0;
     private static final int RED = 0x9a3030;
-    private static final int WIDTH = 800;
-    private static final int HEIGHT = 600;
+    private static final int WIDTH = 520;
+    private static final int HEIGHT = 400;
 
     private static List<Point> box(double left, double top, double width, double height) {
         return List.of(
@@ -79,9 +79,9 @@ class SheetChoiceTest {
     /** A4 at a pixel to a millimetre, upright; a red scrap and a long white one. */
     private static Table table() {
         return new Table()
-                .with(box(500, 100, 120, 90), RED)
-                .with(box(150.3, 120.6, 210, 297), PAPER)
-                .with(box(500, 300, 200, 60), PAPER);
+                .with(box(400, 20, 100, 90), RED)
+                .with(box(20.3, 40.6, 210, 297), PAPER)
+                .with(box(250, 330, 200, 50), PAPER);
     }
 
     @Test
@@ -101,7 +101,7 @@ class SheetChoiceTest {
 
     @Test
     void where_there_is_none_that_is_said_and_may_be_looked_for_again() {
-        Table table = new Table().with(box(500, 100, 120, 90), RED).with(box(100, 300, 200, 60), PAPER);
+        Table table = new Table().with(box(400, 20, 100, 90), RED).with(box(100, 300, 200, 60), PAPER);
 
         assertThat(table.choice(ReferenceSheet.A4).isAny(table.traced())).isFalse();
         assertThatThrownBy(() -> table.sure(ReferenceSheet.A4))
@@ -111,19 +111,19 @@ class SheetChoiceTest {
 
     @Test
     void two_sheets_of_one_shape_and_two_sizes_are_refused_and_of_one_size_are_not() {
-        Table rivals = table().with(box(400.4, 380, 140, 198), PAPER);
+        Table rivals = table().with(box(250.4, 120, 140, 198), PAPER);
         assertThatThrownBy(() -> rivals.sure(ReferenceSheet.A4))
                 .isInstanceOf(PhotoRefusedException.class)
                 .isNotInstanceOf(SheetUnseenException.class)
                 .hasMessageContaining("Two things in the picture could be the A4");
 
-        Table twins = new Table().with(box(150.3, 120.6, 210, 297), PAPER).with(box(450.3, 120.6, 210, 297), PAPER);
+        Table twins = new Table().with(box(20.3, 40.6, 210, 297), PAPER).with(box(260.3, 40.6, 210, 297), PAPER);
         assertThat(twins.sure(ReferenceSheet.A4).doubts()).isEmpty();
     }
 
     @Test
     void a_letter_named_a4_is_told() {
-        Table letter = new Table().with(box(150.3, 120.6, 215.9, 279.4), PAPER);
+        Table letter = new Table().with(box(20.3, 40.6, 215.9, 279.4), PAPER);
 
         assertThatThrownBy(() -> letter.sure(ReferenceSheet.A4))
                 .isInstanceOf(PhotoRefusedException.class)
@@ -134,7 +134,7 @@ class SheetChoiceTest {
     @Test
     void a_sheet_a_little_too_long_makes_every_piece_doubted() {
         // three in a hundred too long
-        Table longer = new Table().with(box(150.3, 120.6, 210, 306), PAPER);
+        Table longer = new Table().with(box(20.3, 40.6, 210, 306), PAPER);
 
         List<Doubt> doubts = longer.sure(ReferenceSheet.A4).doubts();
 
@@ -146,7 +146,7 @@ class SheetChoiceTest {
 
     @Test
     void a_larger_shape_as_white_is_the_true_sheet_with_something_over_it() {
-        Table covered = new Table().with(box(100, 300, 140, 198), PAPER).with(box(300, 50, 400, 480), PAPER);
+        Table covered = new Table().with(box(20, 100, 140, 198), PAPER).with(box(180, 20, 320, 370), PAPER);
 
         assertThatThrownBy(() -> covered.sure(ReferenceSheet.A4)).hasMessageContaining("No A4 was found");
     }
@@ -277,7 +277,7 @@ class SheetChoiceTest {
 
     @Test
     void paper_that_hardly_differs_from_the_ground_is_found_by_its_edges() {
-        List<Point> sheet = box(150.3, 120.6, 210, 297);
+        List<Point> sheet = box(60.3, 50.6, 210, 297);
         List<List<Point>> found = faint(new Painted(WIDTH, HEIGHT, 0xe4dfd2, 2).soft(sheet, 0xf2f2f0));
 
         assertThat(found).hasSize(1);
@@ -290,14 +290,14 @@ class SheetChoiceTest {
     @Test
     void neither_joints_that_go_on_nor_another_shape_are_faint_paper() {
         Painted joints = new Painted(WIDTH, HEIGHT, 0xe4dfd2, 2);
-        for (int x : new int[] {150, 360}) {
+        for (int x : new int[] {60, 270}) {
             joints.box(x, 0, 3, HEIGHT, 0xeceade);
         }
-        for (int y : new int[] {120, 417}) {
+        for (int y : new int[] {50, 347}) {
             joints.box(0, y, WIDTH, 3, 0xeceade);
         }
         assertThat(faint(joints)).isEmpty();
-        assertThat(faint(new Painted(WIDTH, HEIGHT, 0xe4dfd2, 2).soft(box(150, 120, 300, 297), 0xf2f2f0)))
+        assertThat(faint(new Painted(WIDTH, HEIGHT, 0xe4dfd2, 2).soft(box(60, 50, 300, 297), 0xf2f2f0)))
                 .isEmpty();
         assertThat(faint(new Painted(WIDTH, HEIGHT, 0xe4dfd2, 2))).isEmpty();
     }

@@ -6,7 +6,6 @@ import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Reading;
 import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.ReferenceSheet;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -43,7 +42,7 @@ class GroundsTest {
 
     private static Verdict read(Scene scene) throws IOException {
         byte[] jpeg = Evaluation.jpeg(scene.photograph(), 0.7f);
-        Reading reading = PhotoReader.read(new ByteArrayInputStream(jpeg), ReferenceSheet.A4, ReadingProgress.NONE);
+        Reading reading = PhotoReader.read(jpeg, ReferenceSheet.A4, ReadingProgress.NONE);
         assertThat(reading).isInstanceOf(Reading.Read.class);
         return new Verdict(scene, (Reading.Read) reading, "drawn");
     }

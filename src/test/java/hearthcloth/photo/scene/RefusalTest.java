@@ -9,7 +9,6 @@ import hearthcloth.photo.Reading;
 import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.ReferenceSheet;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -82,8 +81,7 @@ class RefusalTest {
             }
         }
 
-        Reading reading = PhotoReader.read(
-                new ByteArrayInputStream(exif(Evaluation.jpeg(lying, 0.8f), 6)),
+        Reading reading = PhotoReader.read(exif(Evaluation.jpeg(lying, 0.8f), 6),
                 ReferenceSheet.A4,
                 ReadingProgress.NONE);
 
@@ -102,14 +100,9 @@ class RefusalTest {
     }
 
     private static String reason(byte[] bytes) {
-        try {
-            Reading reading =
-                    PhotoReader.read(new ByteArrayInputStream(bytes), ReferenceSheet.A4, ReadingProgress.NONE);
-            assertThat(reading).isInstanceOf(Reading.Refused.class);
-            return ((Reading.Refused) reading).reason();
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
+        Reading reading = PhotoReader.read(bytes, ReferenceSheet.A4, ReadingProgress.NONE);
+        assertThat(reading).isInstanceOf(Reading.Refused.class);
+        return ((Reading.Refused) reading).reason();
     }
 
     /** A PNG that says its size and then ends. */

@@ -73,6 +73,17 @@ class ConcavitySplitTest {
     }
 
     @Test
+    void how_long_a_chord_may_be_is_told_by_the_smaller_part() {
+        List<Point> uneven = new ArrayList<>(pair(50));
+        uneven.set(3, new Point(360, 130));
+        uneven.set(4, new Point(360, 210));
+        Painted painted = floor().box(100, 100, 80, 80, RED).box(180, 130, 180, 80, BLUE);
+
+        // six tenths of the root of 180 x 80 would be 72
+        assertThat(split(painted).of(uneven)).hasSize(1);
+    }
+
+    @Test
     void a_small_part_is_none() {
         List<Point> tip = List.of(
                 new Point(100, 100),

@@ -89,7 +89,7 @@ class ForegroundMaskTest {
     }
 
     private List<Blob> on(GroundModel ground) {
-        return ForegroundMask.on(smooth(), ground);
+        return ForegroundMask.beside(List.of(), smooth(), ground);
     }
 
     /** With a little of a camera's noise. */

@@ -10,6 +10,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Patchwork.Blocks;
 import hearthcloth.plan.model.Patchwork.ScrapRule;
@@ -35,7 +36,7 @@ class PatchworkPlannerTest {
     private static Wish wish(Optional<Size> size, int proposals) {
         PiecingRules rules = new PiecingRules(LEAST, Length.inches(1), 4);
         Wish.Preferences preferences = new Wish.Preferences(List.of(), proposals, 1, Ruler.EIGHTHS);
-        return new Wish(new Wish.Target(size, false), Wish.Shape.open(), Making.inches(), rules, preferences);
+        return new Wish(new Wish.Target(size, false), OpenShape.shape(), Making.inches(), rules, preferences);
     }
 
     private static PlanOutcome planned(Stash stash, Wish wish, Patchwork patchwork) {

@@ -13,6 +13,7 @@ import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
@@ -35,14 +36,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the planner chooses where the wish is silent, on stashes whose answer is known by construction. */
-class ChoiceTest {
+public class ChoiceTest {
 
     private static final int CLOTHS = 8;
 
-    static Wish wish(Optional<Size> size) {
+    public static Wish wish(Optional<Size> size) {
         return new Wish(
                 new Wish.Target(size, false),
-                Wish.Shape.open(),
+                OpenShape.shape(),
                 Making.inches(),
                 PiecingRules.inches(),
                 new Wish.Preferences(List.of(), 4, 1, Ruler.EIGHTHS));
@@ -155,7 +156,7 @@ class ChoiceTest {
                 pieces.add(Stashes.piece(100 + pieces.size(), fabric, size));
             }
         }
-        Draft draft = new Drafts(wish, new Supply(stash), new LayoutCandidates(wish, stash, Idea.none()), List.of())
+        Draft draft = new Drafts(wish, new Supply(stash), new LayoutCandidates(wish, stash, Idea.none()), List.of(), Optional.empty())
                 .of(wish.target().size(), 1)
                 .get(0);
         assertThat(Fitting.fit(draft, new Supply(new Stash(pieces)), 150, 1, Budget.steps(20_000)))

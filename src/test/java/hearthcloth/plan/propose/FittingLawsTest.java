@@ -68,7 +68,7 @@ class FittingLawsTest {
         Order order = List.of(Order.ROUND, Order.PAIRS, Order.TWO_SIDES).get(random.nextInt(3));
         List<Layout.Course> cut = Layout.courses(order, 1 + random.nextInt(3), widths);
         Size hearth = new Size(Length.inches(4 + random.nextInt(8)), Length.inches(4 + random.nextInt(8)));
-        Layout layout = Layout.ofCutBars(Layout.hearthOfCut(hearth, cut, making), cut, making);
+        Layout layout = new Layout(Layout.hearthOfCut(hearth, cut, making), Layout.finishedOfCut(cut, making));
         List<Fabric> all = stash.fabrics();
         List<List<Fabric>> bars = new ArrayList<>();
         for (int i = 0; i < layout.courses().size(); i++) {

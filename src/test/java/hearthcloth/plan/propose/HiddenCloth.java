@@ -21,16 +21,16 @@ import java.util.Random;
  * A stash whose answer is known by construction: every patch of a cloth, cut out, among scraps. The cloth can be made again
  * without a join or a cut.
  */
-record HiddenCloth(Stash stash, Size finished) {
+public record HiddenCloth(Stash stash, Size finished) {
 
     /** How its bar widths change; by the round, the cloth is a square. */
-    enum Widths {
+    public enum Widths {
         BY_ROUND,
         BY_PAIR,
         BY_BAR
     }
 
-    static HiddenCloth of(Random random, Order order, Widths change) {
+    public static HiddenCloth of(Random random, Order order, Widths change) {
         while (true) {
             Layout layout = layout(random, order, change);
             if (LayoutCandidate.isWell(layout.hearth(), layout.finished())) {
@@ -59,7 +59,7 @@ record HiddenCloth(Stash stash, Size finished) {
         Size hearth = change == Widths.BY_ROUND
                 ? Size.square(side)
                 : new Size(side, Length.inches(64 + random.nextInt(80), 8));
-        return Layout.ofCutBars(Layout.hearthOfCut(hearth, cut, making), cut, making);
+        return new Layout(Layout.hearthOfCut(hearth, cut, making), Layout.finishedOfCut(cut, making));
     }
 
     private static HiddenCloth cutUp(Random random, Order order, Layout layout) {

@@ -5,6 +5,7 @@ import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -22,7 +23,7 @@ public final class Planned {
     public static List<Plan> plans(Stash stash, int inches, int proposals) {
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(Size.square(Length.inches(inches))), false),
-                Wish.Shape.open(),
+                OpenShape.shape(),
                 Making.inches(),
                 PiecingRules.inches(),
                 new Wish.Preferences(List.of(), proposals, 1, Ruler.EIGHTHS));

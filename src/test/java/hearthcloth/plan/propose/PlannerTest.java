@@ -12,6 +12,7 @@ import hearthcloth.judge.PlanJudge;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -73,7 +74,7 @@ class PlannerTest {
         void from_two_lengths_has_the_size_that_was_asked() throws IOException {
             Size size = Size.square(Length.inches(77, 2));
             Stash stash = Stashes.yardage();
-            List<Plan> plans = proposals(stash, wish(Optional.of(size), Wish.Shape.open(), 1));
+            List<Plan> plans = proposals(stash, wish(Optional.of(size), OpenShape.shape(), 1));
             assertThat(plans).hasSizeGreaterThanOrEqualTo(3);
             for (Plan plan : plans) {
                 assertThat(plan.cloth().finished()).isEqualTo(size);
@@ -88,7 +89,7 @@ class PlannerTest {
                 Stash stash = Stashes.scraps(30 + random.nextInt(90), random.nextLong());
                 Length side = Length.inches(20 + random.nextInt(20));
                 Size size = new Size(side, random.nextBoolean() ? side : side.plus(Length.inches(5)));
-                if (plan(stash, wish(Optional.of(size), Wish.Shape.open(), round))
+                if (plan(stash, wish(Optional.of(size), OpenShape.shape(), round))
                         instanceof PlanOutcome.Proposals found) {
                     for (Plan plan : found.plans()) {
                         assertThat(plan.cloth().finished()).isEqualTo(size);
@@ -122,21 +123,21 @@ class PlannerTest {
         @Test
         void differs_in_plan_of_colour_or_order() {
             List<Plan> plans = proposals(
-                    Stashes.scraps(80, 3), wish(Optional.of(Size.square(Length.inches(30))), Wish.Shape.open(), 1));
+                    Stashes.scraps(80, 3), wish(Optional.of(Size.square(Length.inches(30))), OpenShape.shape(), 1));
             assertThat(plans.stream().map(plan -> plan.story().title()).distinct())
                     .hasSize(plans.size());
         }
 
         @Test
         void is_the_same_for_the_same_seed() {
-            Wish wish = wish(Optional.of(Size.square(Length.inches(30))), Wish.Shape.open(), 5);
+            Wish wish = wish(Optional.of(Size.square(Length.inches(30))), OpenShape.shape(), 5);
             assertThat(proposals(Stashes.scraps(60, 9), wish)).isEqualTo(proposals(Stashes.scraps(60, 9), wish));
         }
 
         @Test
         void comes_as_large_as_the_stash_goes_where_no_size_is_asked() throws IOException {
             Stash stash = Stashes.yardage();
-            List<Plan> plans = proposals(stash, wish(Optional.empty(), Wish.Shape.open(), 1));
+            List<Plan> plans = proposals(stash, wish(Optional.empty(), OpenShape.shape(), 1));
             isSound(plans.get(0), stash);
             double used = plans.get(0).figures().areas().used();
             assertThat(used / stash.areaMm2()).isGreaterThan(0.6);
@@ -155,7 +156,7 @@ class PlannerTest {
             Random random = new Random(23);
             for (int round = 0; round < 6; round++) {
                 Stash stash = Stashes.scraps(10 + random.nextInt(60), random.nextLong());
-                PlanOutcome outcome = atOnce(stash, wish(Optional.empty(), Wish.Shape.open(), round));
+                PlanOutcome outcome = atOnce(stash, wish(Optional.empty(), OpenShape.shape(), round));
                 assertThat(outcome).isInstanceOf(PlanOutcome.Proposals.class);
                 isSound(((PlanOutcome.Proposals) outcome).plans().get(0), stash);
             }
@@ -166,7 +167,7 @@ class PlannerTest {
             Random random = new Random(29);
             for (int round = 0; round < 6; round++) {
                 Stash stash = Stashes.scraps(20 + random.nextInt(60), random.nextLong());
-                Wish wish = wish(Optional.of(Size.square(Length.inches(16 + 2 * round))), Wish.Shape.open(), round);
+                Wish wish = wish(Optional.of(Size.square(Length.inches(16 + 2 * round))), OpenShape.shape(), round);
                 assertThat(atOnce(stash, wish).getClass())
                         .as("seed 29, round " + round)
                         .isEqualTo(plan(stash, wish).getClass());
@@ -176,7 +177,7 @@ class PlannerTest {
         @Test
         void a_cloth_that_is_too_large_still_comes_with_the_nearest() {
             PlanOutcome outcome =
-                    atOnce(Stashes.yardage(), wish(Optional.of(Size.square(Length.inches(60))), Wish.Shape.open(), 1));
+                    atOnce(Stashes.yardage(), wish(Optional.of(Size.square(Length.inches(60))), OpenShape.shape(), 1));
             assertThat(outcome).isInstanceOf(PlanOutcome.CannotMake.class);
             assertThat(((PlanOutcome.CannotMake) outcome).nearest()).hasSize(1);
         }
@@ -188,7 +189,7 @@ class PlannerTest {
         @Test
         void says_how_much_is_missing_and_offers_the_nearest() throws IOException {
             Stash stash = Stashes.yardage();
-            PlanOutcome outcome = plan(stash, wish(Optional.of(Size.square(Length.inches(60))), Wish.Shape.open(), 1));
+            PlanOutcome outcome = plan(stash, wish(Optional.of(Size.square(Length.inches(60))), OpenShape.shape(), 1));
             assertThat(outcome).isInstanceOf(PlanOutcome.CannotMake.class);
             PlanOutcome.CannotMake cannot = (PlanOutcome.CannotMake) outcome;
             assertThat(cannot.proven()).isTrue();
@@ -217,7 +218,7 @@ class PlannerTest {
         void an_unknown_fabric_is_named_beside_those_there_are() {
             Wish wish = new Wish(
                     Wish.Target.none(),
-                    Wish.Shape.open(),
+                    OpenShape.shape(),
                     Making.inches(),
                     PiecingRules.inches(),
                     new Wish.Preferences(List.of("Velvet"), 4, 1, Ruler.EIGHTHS));
@@ -229,7 +230,7 @@ class PlannerTest {
 
         @Test
         void an_empty_stash_is_told_so() {
-            PlanOutcome outcome = plan(new Stash(new ArrayList<>()), wish(Optional.empty(), Wish.Shape.open(), 1));
+            PlanOutcome outcome = plan(new Stash(new ArrayList<>()), wish(Optional.empty(), OpenShape.shape(), 1));
             assertThat(outcome).isInstanceOf(PlanOutcome.CannotMake.class);
         }
     }

@@ -23,10 +23,10 @@ import java.util.List;
 import java.util.function.Function;
 
 /** Small drafts by hand, and what the search makes of them. */
-final class Trials {
+public final class Trials {
 
     static final Fabric WHITE = fabric("White", 0xffffff);
-    static final Fabric GREY = fabric("Grey", 0x777777);
+    public static final Fabric GREY = fabric("Grey", 0x777777);
     static final Fabric NEAR = fabric("Near", 0x6a6a6a);
     static final Fabric BLACK = fabric("Black", 0x000000);
 
@@ -36,7 +36,7 @@ final class Trials {
         return new Fabric(name, Colour.of(rgb), Fabric.Faces.SAME, Fabric.Nap.ANY);
     }
 
-    static Piece piece(int row, Fabric fabric, long widthEighths, long heightEighths) {
+    public static Piece piece(int row, Fabric fabric, long widthEighths, long heightEighths) {
         return Stashes.piece(row, fabric, new Size(Length.inches(widthEighths, 8), Length.inches(heightEighths, 8)));
     }
 

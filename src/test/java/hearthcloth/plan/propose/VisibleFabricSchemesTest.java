@@ -9,6 +9,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -37,7 +38,7 @@ class VisibleFabricSchemesTest {
         Length side = tie.smallestSquare(BOX, Tail.INCHES.usual());
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(Size.square(Ruler.EIGHTHS.mark(side, Rounding.UP))), true),
-                Wish.Shape.open(),
+                OpenShape.shape(),
                 Making.inches(),
                 PiecingRules.inches(),
                 new Wish.Preferences(
@@ -85,7 +86,7 @@ class VisibleFabricSchemesTest {
                 .isEqualTo(once);
         Wish wish = new Wish(
                 Wish.Target.none(),
-                Wish.Shape.open(),
+                OpenShape.shape(),
                 Making.inches(),
                 PiecingRules.inches(),
                 new Wish.Preferences(

@@ -69,8 +69,8 @@ class HandAndPaceTest {
                 sewing(AtTheMachine.Kind.SEAM, 0, 300, 900, 901, 1_261, 90_000, 90_360),
                 sewing(AtTheMachine.Kind.HEM, 0, 600, 1_200)));
         assertThat(pace.middle()).isEqualTo(Map.of(AtTheMachine.Kind.SEAM, 360L));
-        AtTheMachine seam = new AtTheMachine(AtTheMachine.Kind.SEAM, Task.of("a", List.of()), Optional.empty());
-        AtTheMachine hem = new AtTheMachine(AtTheMachine.Kind.HEM, Task.of("b", List.of()), Optional.empty());
+        AtTheMachine seam = new AtTheMachine(AtTheMachine.Kind.SEAM, Task.of("a", List.of()), Optional.empty(), "");
+        AtTheMachine hem = new AtTheMachine(AtTheMachine.Kind.HEM, Task.of("b", List.of()), Optional.empty(), "");
         assertThat(pace.of(List.of(seam, seam))).isEqualTo(OptionalLong.of(720));
         assertThat(pace.of(List.of(seam, hem))).isEmpty();
     }

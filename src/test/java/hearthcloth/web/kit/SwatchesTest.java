@@ -16,7 +16,7 @@ import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.stash.Fabric;
-import hearthcloth.web.cloth.ClothDrawing;
+import hearthcloth.web.drawn.ClothDrawing;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;

@@ -89,8 +89,8 @@ public class CutPageTest {
     @Test
     void each_piece_is_shown_as_it_lies_with_its_cuts_in_order() {
         String page = piece(0);
-        assertThat(page).contains("<svg", "Piece 1 of ", "Next piece", "I cut it wrong", "Take care", "fingers well");
-        List<String> numbers = all("<strong>(\\d+): ", page);
+        assertThat(page).contains("<svg", "Piece 1 of ", "Back", "I cut it wrong", "Take care", "fingers well");
+        List<String> numbers = all("<span class=\"sr\">(\\d+): ", page);
         for (int i = 0; i < numbers.size(); i++) {
             assertThat(numbers.get(i)).isEqualTo(String.valueOf(i + 1));
         }
@@ -111,6 +111,44 @@ public class CutPageTest {
                 "true");
         assertThat(part.body()).contains("id=\"mat\"", "hx-swap-oob").doesNotContain("<html", "aria-pressed=\"true\"");
         assertThat(visit.post(cut + "/tick", "cut", "\"><script>").statusCode()).isEqualTo(422);
+    }
+
+    /** Every cut of the cloth with one press, or all of a piece at once: the page moves on by itself. */
+    private int presses(boolean pieceByPiece) {
+        int presses = 0;
+        String page = visit.page(cut);
+        while (!page.contains("All is cut")) {
+            String of = all("name=\"of\" value=\"([^\"]+)\"", page).get(0);
+            List<String> numbers = all("name=\"number\" value=\"(\\w+)\"", page);
+            String number = pieceByPiece ? numbers.get(0) : numbers.get(numbers.size() - 1);
+            page = visit.posted(
+                            cut + "/next",
+                            visit.token(),
+                            new String[] {"of", of, "number", number},
+                            "HX-Request",
+                            "true")
+                    .body();
+            presses++;
+        }
+        return presses;
+    }
+
+    @Test
+    void cutting_takes_one_press_a_cut_or_one_a_piece_and_moves_on_by_itself() {
+        int cuts = 0;
+        int pieces = 0;
+        for (int at = 0; at < pieces(); at++) {
+            int of = all("name=\"cut\" value=\"([^\"]+)\"", piece(at)).size();
+            cuts += of;
+            pieces += of > 0 ? 1 : 0;
+        }
+        assertThat(presses(false)).isEqualTo(cuts);
+        for (int at = 0; at < pieces(); at++) {
+            String page = piece(at);
+            String of = all("name=\"of\" value=\"([^\"]+)\"", page).get(0);
+            all("aria-pressed=\"(true)\"", page).forEach(tick -> visit.post(cut + "/back", "of", of));
+        }
+        assertThat(presses(true)).isEqualTo(pieces).isLessThanOrEqualTo(cuts);
     }
 
     @Test

@@ -13,6 +13,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Corner;
 import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.FitTails;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tie;
@@ -157,7 +158,7 @@ class BoxFoldTest {
             }
             assertThat(on + tail).isCloseTo(d, within(1e-6));
             boolean knotted = fit.tie() != Tie.FLAT && (fit.tie() != Tie.ERRAND || corner.away() == 0);
-            double left = fit.left(corner).in(Unit.MILLIMETRE);
+            double left = FitTails.left(fit, corner).in(Unit.MILLIMETRE);
             assertThat(tail).isCloseTo(knotted ? left : 0, within(1e-5));
         }
     }
@@ -214,6 +215,6 @@ class BoxFoldTest {
             tail += facet.part() == Facet.Part.KNOT || facet.part() == Facet.Part.TAIL ? run : 0;
         }
         assertThat(all).isCloseTo(Math.hypot(way.x(), way.y()), within(0.5));
-        assertThat(tail).isCloseTo(fit.left(Corner.FAR_RIGHT).in(Unit.MILLIMETRE), within(0.5));
+        assertThat(tail).isCloseTo(FitTails.left(fit, Corner.FAR_RIGHT).in(Unit.MILLIMETRE), within(0.5));
     }
 }

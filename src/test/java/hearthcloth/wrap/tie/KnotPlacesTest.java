@@ -12,6 +12,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Corner;
 import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.FitTails;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
@@ -83,7 +84,7 @@ class KnotPlacesTest {
                         double left = halfDiagonal(fold.fit()) - way.dot(lead.from()) + onwards;
                         assertThat(left)
                                 .as("%s of %s", corner, fold.fit().tie())
-                                .isCloseTo(fold.fit().left(corner).in(Unit.MILLIMETRE), within(1e-5));
+                                .isCloseTo(FitTails.left(fold.fit(), corner).in(Unit.MILLIMETRE), within(1e-5));
                     }
                 }
             }
@@ -132,7 +133,7 @@ class KnotPlacesTest {
                 assertThat(lead.from().to(tip)).isCloseTo(left, within(1e-6));
             }
         }
-        assertThat(fit.left(Corner.FAR_RIGHT).in(Unit.MILLIMETRE)).isCloseTo(left, within(1e-5));
+        assertThat(FitTails.left(fit, Corner.FAR_RIGHT).in(Unit.MILLIMETRE)).isCloseTo(left, within(1e-5));
         assertThat(EdgeFold.at(TyingMoment.FIRST_PAIR, fit).knots()).hasSize(1);
         assertThat(EdgeFold.at(TyingMoment.FLAPS_OVER, fit).knots()).hasSize(1);
     }

@@ -10,6 +10,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Corner;
 import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.FitTails;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
@@ -113,7 +114,7 @@ class RolledFoldTest {
             tail += facet.part() == Facet.Part.KNOT || facet.part() == Facet.Part.TAIL ? run : 0;
         }
         assertThat(all).isCloseTo(fit.cloth().width().in(Unit.MILLIMETRE) / Math.sqrt(2), within(0.5));
-        assertThat(tail + extra).isCloseTo(fit.left(Corner.RIGHT).in(Unit.MILLIMETRE), within(0.5));
+        assertThat(tail + extra).isCloseTo(FitTails.left(fit, Corner.RIGHT).in(Unit.MILLIMETRE), within(0.5));
     }
 
     static Stream<Fit> rolls() {

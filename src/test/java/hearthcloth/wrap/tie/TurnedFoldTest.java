@@ -10,6 +10,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Corner;
 import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.FitTails;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
@@ -115,7 +116,7 @@ class TurnedFoldTest {
         double aside = cloth.height().minus(cloth.width()).in(Unit.MILLIMETRE) / (2 * Math.sqrt(2));
         assertThat(all).isCloseTo(reach - aside, within(1e-2));
         if (cloth.isSquare()) {
-            assertThat(tail).isCloseTo(fit.left(Corner.FAR).in(Unit.MILLIMETRE), within(1e-2));
+            assertThat(tail).isCloseTo(FitTails.left(fit, Corner.FAR).in(Unit.MILLIMETRE), within(1e-2));
         }
     }
 }

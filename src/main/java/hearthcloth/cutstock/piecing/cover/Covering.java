@@ -31,6 +31,7 @@ public final class Covering {
     private final BooleanSupplier spent;
     private final SplittableRandom chance;
     private final double cutPrice;
+    private final long reserved;
     private boolean exhausted;
     private long steps;
     private long diving;
@@ -39,6 +40,24 @@ public final class Covering {
     private Optional<Covered> best = Optional.empty();
 
     public Covering(Heap heap, int width, int height, int[] scraps, double cutPrice, BooleanSupplier spent, long seed) {
+        this(heap, width, height, scraps, cutPrice, spent, seed, 0);
+    }
+
+    /**
+     * Prepares a cover beside which others need fabric too.
+     *
+     * @param reserved net area of the scraps that has to be left for others
+     */
+    Covering(
+            Heap heap,
+            int width,
+            int height,
+            int[] scraps,
+            double cutPrice,
+            BooleanSupplier spent,
+            long seed,
+            long reserved) {
+        this.reserved = reserved;
         this.heap = heap;
         this.width = width;
         this.height = height;
@@ -62,13 +81,13 @@ public final class Covering {
     }
 
     private long spare() {
-        return heap.area(scraps) - area();
+        return heap.area(scraps) - area() - reserved;
     }
 
     /** Tries once more to cover the rectangle; each try looks more widely. */
     public boolean attempt() {
         if (spare() >= 0) {
-            take(dive.cover(width, height, scraps, ANY, style(rounds++)));
+            take(dive.cover(width, height, scraps, reserved > 0 ? spare() : ANY, style(rounds++)));
         }
         return best.isPresent();
     }

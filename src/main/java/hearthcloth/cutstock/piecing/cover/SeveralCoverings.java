@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +28,9 @@ import java.util.stream.IntStream;
 public final class SeveralCoverings {
 
     private static final int TRIES = 4;
-    private static final int MOST_TOGETHER = 3;
+    private static final int MOST_TOGETHER = 5;
+    /** After so many reworks in vain while one is lacking, another start is better; ours, from trials. */
+    private static final int STUCK = 48;
     private static final double CAP = 0.08;
     private static final int BEAM = 200;
     private static final int SPANNING = 1000;
@@ -73,15 +76,47 @@ public final class SeveralCoverings {
         return IntStream.range(0, heap.size()).filter(i -> !used.get(i)).toArray();
     }
 
-    /** Covers one after another. */
+    /** Whether one is lacking and was long sought in vain. */
+    public boolean stuck() {
+        return vain >= STUCK && Arrays.stream(made).anyMatch(cover -> cover == null);
+    }
+
+    /** Covers one after another, in the order they are given. */
     public void begin() {
-        for (int n = 0; n < made.length; n++) {
-            cover(n, TRIES);
-        }
+        begin(IntStream.range(0, made.length).boxed().toList());
+    }
+
+    /** Covers one after another, in an order as chance has it. */
+    public void beginShuffled() {
+        List<Integer> order =
+                new ArrayList<>(IntStream.range(0, made.length).boxed().toList());
+        Collections.shuffle(order, chance);
+        begin(order);
+    }
+
+    private void begin(List<Integer> order) {
+        order.forEach(n -> cover(n, TRIES));
+    }
+
+    /**
+     * The net area that the rectangles that are not covered need, but for this one; nothing where there is not enough for
+     * all, so that as many as can be are covered.
+     */
+    private long reservedBeside(int n) {
+        long open = IntStream.range(0, made.length)
+                .filter(i -> made[i] == null)
+                .mapToLong(this::area)
+                .sum();
+        return open > heap.area(unused()) ? 0 : open - (made[n] == null ? area(n) : 0);
+    }
+
+    private long area(int n) {
+        return (long) widths[n] * heights[n];
     }
 
     private void cover(int n, int tries) {
-        Covering covering = new Covering(heap, widths[n], heights[n], unused(), cutPrice, spent, chance.nextLong());
+        Covering covering = new Covering(
+                heap, widths[n], heights[n], unused(), cutPrice, spent, chance.nextLong(), reservedBeside(n));
         for (int i = 0; i < tries && !spent.getAsBoolean() && !covering.attempt(); i++) {}
         made[n] = covering.best().orElse(null);
     }
@@ -105,24 +140,40 @@ public final class SeveralCoverings {
         return better;
     }
 
+    private long lost(int n) {
+        return made[n] == null ? 0 : made[n].lost();
+    }
+
     private long lost(List<Integer> some) {
         return some.stream().mapToLong(n -> made[n].lost()).sum();
     }
 
-    /** One that is not covered, if there is one, and one or two others. */
+    /** One that is not covered, if there is one, and one to three others; now and then those first that lose most. */
     private List<Integer> some() {
         List<Integer> all =
                 new ArrayList<>(IntStream.range(0, made.length).boxed().toList());
         Collections.shuffle(all, chance);
-        all.sort((a, b) -> Boolean.compare(made[a] != null, made[b] != null));
-        int count = Math.min(made.length, 2 + (vain % 3 == 0 ? 0 : 1));
-        return all.subList(0, Math.min(count, MOST_TOGETHER));
+        if (vain % 2 == 1) {
+            long most = 1 + all.stream().mapToLong(this::lost).max().orElse(0);
+            Map<Integer, Double> keys = new HashMap<>();
+            all.forEach(n -> keys.put(n, -lost(n) - most * chance.nextDouble()));
+            all.sort(Comparator.comparing(n -> keys.getOrDefault(n, 0.0)));
+        }
+        List<Integer> open =
+                new ArrayList<>(all.stream().filter(n -> made[n] == null).toList());
+        all.removeAll(open);
+        List<Integer> some = new ArrayList<>(open.subList(0, Math.min(open.size(), vain % 5 == 4 ? 2 : 1)));
+        int others = Math.min(all.size(), Math.min(MOST_TOGETHER, 2 + vain % 4) - some.size());
+        some.addAll(all.subList(0, Math.max(0, others)));
+        return some;
     }
 
     private boolean together(List<Integer> some, long mostLost) {
         int[] pool = pool(unused());
-        long spare = heap.area(pool)
-                - some.stream().mapToLong(n -> (long) widths[n] * heights[n]).sum();
+        long needed = some.stream().mapToLong(this::area).sum();
+        long reserved = reservedBeside(some.get(0)) + area(some.get(0)) - needed;
+        long free = heap.area(unused()) - needed - Math.max(0, reserved);
+        long spare = Math.min(free < 0 ? Long.MAX_VALUE : free, heap.area(pool) - needed);
         if (spare < 0) {
             return false;
         }

@@ -1,0 +1,221 @@
+package hearthcloth.cli;
+
+import hearthcloth.cli.io.InputText;
+import hearthcloth.cli.io.OutputFolder;
+import hearthcloth.cli.io.ProgressLine;
+import hearthcloth.cli.io.Shell;
+import hearthcloth.cli.report.JsonText;
+import hearthcloth.cli.report.KitsJson;
+import hearthcloth.cli.report.KitsReport;
+import hearthcloth.draw.KitsPrint;
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.guide.GuideLength;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.together.Asked;
+import hearthcloth.plan.together.PlanningTogether;
+import hearthcloth.plan.together.Together;
+import hearthcloth.stash.StashFile;
+import hearthcloth.words.BadInputException;
+import hearthcloth.words.ListWords;
+import hearthcloth.words.OptionText;
+import hearthcloth.words.PlanBudget;
+import hearthcloth.words.Rulers;
+import hearthcloth.words.WishField;
+import hearthcloth.words.WishList;
+import hearthcloth.words.WishWords;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code kits}: many cloths from one stash, planned together, each in a folder, and everything to pack bags by. */
+@Command(
+        name = "kits",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        header = "Plans many cloths from one stash, so that nothing is promised twice; for a class or a season's gifts.",
+        description = {
+            "",
+            "Plans a cloth for each line of a list, or for so many students, and shares the stash fairly: whoever",
+            "fares worst has as few joins as can be found, hearths differ, everybody has lights and darks. Writes a",
+            "numbered folder for each as plan does, kits.pdf (a sheet for the teacher, the shopping list, a slip for",
+            "every bag and every patch) and kits.json. What is wished here holds for all; the list may say otherwise."
+        },
+        parameterListHeading = "%n",
+        optionListHeading = "%nWishes:%n",
+        footerHeading = "%nThe list%n",
+        footer = {
+            "  Comma-separated text (CSV, UTF-8), a line a cloth. Its first line names the columns: name, and gift or",
+            "  size; if you like, any wish of plan without its dashes, such as tie, hearth, bars, rounds, fabrics, free.",
+            "",
+            "    name,size,gift,fabrics",
+            "    Anna,16 in,,",
+            "    Grandmother,,box 30 x 20 x 8 cm,\"Kelp linen, Foam cotton\"",
+            "",
+            "Examples:",
+            "  hearthcloth kits examples/two-hundred.csv --students 12 --size \"16 in\" --out class",
+            "  hearthcloth kits examples/two-hundred.csv --wishes examples/season.csv --out season",
+            "",
+            "Ends with 0 when every cloth is as it was wished, 1 when some lack something (said, and the nearest is drawn),",
+            "2 when something typed or written in a file cannot be used (and says where)."
+        })
+final class KitsCommand implements Callable<Integer> {
+
+    private static final int PROBLEMS_SHOWN = 20;
+
+    private final Shell shell;
+
+    @Parameters(index = "0", paramLabel = "STASH.csv", description = "The stash file; - reads standard input.")
+    private String stashFile = "";
+
+    @Option(names = "--wishes", paramLabel = "LIST.csv", description = "The list of cloths.")
+    @Nullable
+    private String wishes;
+
+    @Option(names = "--students", paramLabel = "N", description = "So many cloths alike instead of a list, 1 to 99.")
+    @Nullable
+    private String students;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "The folder to write, new or planned before.")
+    private String outName = "";
+
+    @Option(names = "--json", description = "Say what was planned as kits.json does.")
+    private boolean json;
+
+    @Option(
+            names = "--guide",
+            paramLabel = "full|class",
+            description = "How much each guide.pdf tells: class for four to six pages, full for all; class.")
+    private String guide = "class";
+
+    @Mixin
+    private WishOptions options = new WishOptions();
+
+    @Option(
+            names = "--unit",
+            paramLabel = "in|cm",
+            description = "Ruler in hand, and unit of bare numbers; as the stash file has it.")
+    @Nullable
+    private String unit;
+
+    @Option(names = "--paper", paramLabel = "a4|letter", description = "Paper to print on; letter with inches, else a4.")
+    @Nullable
+    private String paper;
+
+    @Option(
+            names = "--budget",
+            paramLabel = "TIME",
+            description = "How long to look for a fairer division: 10s, 500ms, 1min.")
+    private String budget = "10s";
+
+    /** On what and how long the guides are printed. */
+    private record Print(Ruler ruler, Paper paper, GuideLength length) {}
+
+    KitsCommand(Shell shell) {
+        this.shell = shell;
+    }
+
+    @Override
+    public Integer call() {
+        OutputFolder folder = OutputFolder.of(outName);
+        StashFile.Read read = stash();
+        Ruler ruler =
+                Rulers.wished(unit).orElseGet(() -> read.unit().map(Rulers::of).orElse(Ruler.EIGHTHS));
+        OptionText text = new OptionText();
+        PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
+        Paper sheet = text.word("--paper", paper, ruler.isMetric() ? Paper.A4 : Paper.LETTER);
+        GuideLength length = text.word("--guide", guide, GuideLength.FULL);
+        long seed = text.whole("--seed", options.seed(), 1, 0, 999_999_999);
+        text.check();
+        List<WishList.Line> lines = lines(read, ruler);
+        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning)));
+        ProgressLine progress = new ProgressLine(shell);
+        List<Asked> asked = lines.stream()
+                .map(line -> new Asked(line.name(), line.wish(), line.patchwork()))
+                .toList();
+        Together together = PlanningTogether.plan(
+                read.stash(),
+                asked,
+                new PlanningTogether.Effort(time.effort(), seed, time.begin()),
+                progress::together);
+        progress.say("drawing");
+        List<String> words = lines.stream().map(line -> line.asked(ruler)).toList();
+        KitsJson kits = KitsJson.of(read.stash(), together, words);
+        write(folder, together, lines, kits, new Print(ruler, sheet, length));
+        progress.clear();
+        if (json) {
+            shell.out().println(JsonText.of(kits));
+        } else {
+            new KitsReport(shell.out(), ruler).say(together, ListWords.plain(outName).replaceAll("(?<=.)/+$", ""));
+        }
+        return together.isComplete() ? 0 : 1;
+    }
+
+    private StashFile.Read stash() {
+        StashFile.Reading reading = StashFile.read(
+                InputText.read(stashFile, shell.in()), Rulers.wished(unit).map(Ruler::unit));
+        if (reading instanceof StashFile.Read read) {
+            if (read.stash().pieces().isEmpty()) {
+                throw new BadInputException("The stash is empty; add at least one piece.");
+            }
+            return read;
+        }
+        List<String> sentences = new ArrayList<>();
+        sentences.add(
+                (stashFile.equals("-") ? "The stash" : ListWords.plain(stashFile)) + " cannot be used as it is:");
+        ((StashFile.Faulty) reading).lines(PROBLEMS_SHOWN).forEach(line -> sentences.add("  " + line));
+        throw new BadInputException(sentences);
+    }
+
+    private List<WishList.Line> lines(StashFile.Read read, Ruler ruler) {
+        WishWords common =
+                options.words().with(WishField.GIFT, options.gift()).with(WishField.TIE, options.tie());
+        WishList list = new WishList(common, read.stash(), ruler);
+        if (wishes != null && students != null) {
+            throw new BadInputException(
+                    "--students: a list says how many cloths there are; leave out --students or --wishes.");
+        }
+        if (wishes != null) {
+            return list.read(InputText.read(wishes, shell.in()), ListWords.plain(wishes));
+        }
+        if (students == null) {
+            throw new BadInputException("Which cloths? Give --wishes LIST.csv, or --students 12 --size \"16 in\".");
+        }
+        OptionText text = new OptionText();
+        int count = text.whole("--students", students, 1, 1, WishList.MOST);
+        text.check();
+        return list.students(count);
+    }
+
+    private static void write(
+            OutputFolder folder, Together together, List<WishList.Line> lines, KitsJson kits, Print print) {
+        List<OutputFolder.Proposal> files = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            var gift = lines.get(i).gift().map(wish -> wish.wrapped(print.ruler()));
+            together.parts()
+                    .get(i)
+                    .plan()
+                    .map(plan -> new PlanFolder(plan, print.ruler(), print.paper(), gift))
+                    .ifPresent(drawn -> files.add(into -> drawn.write(into, print.length())));
+        }
+        List<String> asked = lines.stream()
+                .map(line -> line.gift().isPresent() ? line.asked(print.ruler()) : "")
+                .toList();
+        KitsPrint printed = new KitsPrint(together, asked, print.ruler(), print.paper());
+        folder.write(files, into -> {
+            Files.write(into.resolve("kits.pdf"), printed.pdf());
+            Files.writeString(into.resolve("kits.json"), JsonText.of(kits) + "\n", StandardCharsets.UTF_8);
+        });
+    }
+}

@@ -1,0 +1,119 @@
+package hearthcloth.web.make;
+
+import hearthcloth.sew.PieceTask;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageView;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One piece on the page.
+ *
+ * @param row all pieces of the cloth
+ * @param lines its cuts, in order
+ */
+public record CutSheet(SavedCloth cloth, Place place, Piece piece, List<Mini> row, List<Line> lines) {
+
+    /**
+     * How far she has come.
+     *
+     * @param at which of the pieces, from 0
+     * @param of how many there are
+     * @param done how many are wholly cut, or used as they are
+     * @param cut true once all is cut and taken out of the stash
+     */
+    public record Place(int at, int of, int done, boolean cut) {}
+
+    /**
+     * The piece that is shown.
+     *
+     * @param number as it stands in the guide
+     * @param words its fabric and size
+     * @param desk its picture for a desk or tablet, {@code hand} the same drawn for a telephone
+     */
+    public record Piece(PieceTask task, String words, String desk, String hand, List<String> cautions) {}
+
+    /** A piece in the row of all: so wide and high, in this colour, whether it is cut. */
+    public record Mini(String words, int width, int height, String colour, boolean done) {}
+
+    /** A cut with its tick. */
+    public record Line(int number, String measure, String sentence, String gives, boolean ticked) {}
+
+    /** A slip to pin to a patch that has just come off. */
+    public record Slip(String name, String fabric, String size) {}
+
+    public CutSheet {
+        row = List.copyOf(row);
+        lines = List.copyOf(lines);
+    }
+
+    public int at() {
+        return place.at();
+    }
+
+    public int of() {
+        return place.of();
+    }
+
+    public boolean isCut() {
+        return place.cut();
+    }
+
+    /** True where every piece is cut, and only the stash does not know it yet. */
+    public boolean isAllDone() {
+        return place.done() == place.of();
+    }
+
+    public PieceTask task() {
+        return piece.task();
+    }
+
+    /** The cut that is made now; none where the piece is cut, or is used as it is. */
+    public Optional<Line> now() {
+        return place.cut()
+                ? Optional.empty()
+                : lines.stream().filter(line -> !line.ticked()).findFirst();
+    }
+
+    /** How many cuts of this piece are still to be made. */
+    public long left() {
+        return lines.stream().filter(line -> !line.ticked()).count();
+    }
+
+    /** How far cutting has come; a piece that is used as it is counts as done, to be shown and spoken. */
+    public String progress() {
+        return "Piece " + (at() + 1) + " of " + of() + "; " + place.done() + " done.";
+    }
+
+    /** What the piece gives and leaves, for those who read rather than look. */
+    public String gives() {
+        return String.join(", ", task().gives());
+    }
+
+    /** Small numbers are said in words on buttons. */
+    public String all() {
+        String[] words = {"", "", "both", "three", "four", "five", "six"};
+        int cuts = lines.size();
+        String many = cuts < words.length ? words[cuts] : String.valueOf(cuts);
+        return cuts == 2 ? "Both are cut" : "All " + many + " are cut";
+    }
+
+    /**
+     * One piece on the page, with its forms.
+     *
+     * @param slips those of the patches that the cut of now sets free
+     * @param isAnswer true where it takes the place of the one on the page, so that progress is spoken
+     */
+    @PageView.Template("part/mat.jte")
+    public record Mat(CutSheet sheet, List<Slip> slips, String token, boolean isAnswer) implements PageView {}
+
+    /** The page. */
+    @PageView.Template("cut.jte")
+    public record View(PageFrame frame, CutSheet sheet, List<Slip> slips) implements PageView {
+
+        public Mat mat() {
+            return new Mat(sheet, slips, frame.token(), false);
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package hearthcloth.web.make;
+
+import hearthcloth.cloth.Laid;
+import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.measure.Unit;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.CutLine;
+import hearthcloth.sew.Guide;
+import hearthcloth.sew.PieceTask;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.web.cloth.ClothAsked;
+import hearthcloth.web.kit.PageContext;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** One piece as its page shows it, with the slips of what comes off it now. */
+record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
+
+    /** The longest side of a piece in the row of all, in pixels. */
+    private static final double LONGEST = 44;
+
+    /** @param asked which of the pieces, from 0; below 0 for the first that is not cut */
+    static CutShown of(PageContext room, SavedCloth cloth, int asked) {
+        Plan plan = ClothAsked.plan(cloth);
+        Ruler ruler = room.settings().ruler();
+        Guide guide = Guide.of(plan, ruler);
+        CutTicks ticks = new CutTicks(guide.cutting(), cloth.document().bench().ticked());
+        List<PieceTask> tasks = ticks.tasks();
+        int at = asked < 0 ? ticks.first() : Math.min(asked, tasks.size() - 1);
+        PieceTask task = tasks.get(at);
+        boolean cut = cloth.document().life().stage() != Stage.DESIGNED;
+        Optional<CutLine> now = cut
+                ? Optional.empty()
+                : task.lines().stream().filter(line -> !ticks.isCut(task, line)).findFirst();
+        PlanFolder drawn = new PlanFolder(plan, ruler, room.settings().paper());
+        int made = (int) task.lines().stream().filter(line -> ticks.isCut(task, line)).count();
+        CutSheet.Piece piece = new CutSheet.Piece(
+                task,
+                task.cut().piece().fabric().name() + ", " + ruler.write(task.cut().piece().size(), Rounding.DOWN),
+                SvgWriter.writeOnPage(drawn.onMat(task, cut ? task.lines().size() : made), "desk"),
+                SvgWriter.writeOnPage(drawn.onMatInHand(task, cut ? task.lines().size() : made), "hand"),
+                guide.notes().cautions().stream()
+                        .map(caution -> caution.topic() + ": " + caution.words())
+                        .toList());
+        return new CutShown(
+                new CutSheet(
+                        cloth,
+                        new CutSheet.Place(at, tasks.size(), ticks.done(), cut),
+                        piece,
+                        tasks.stream().map(one -> mini(one, tasks, ticks.isCut(one) || cut, ruler)).toList(),
+                        task.lines().stream().map(line -> line(line, ticks.isCut(task, line), ruler)).toList()),
+                now.map(line -> slips(line, plan, ruler)).orElse(List.of()));
+    }
+
+    private static CutSheet.Line line(CutLine line, boolean ticked, Ruler ruler) {
+        String gives = Stream.of(line.cut().first(), line.cut().second())
+                .filter(CutTree.Kept.class::isInstance)
+                .map(kept -> ((CutTree.Kept) kept).patch().replace('.', '·'))
+                .reduce((one, other) -> one + " and " + other)
+                .orElse("off the " + line.from().word());
+        return new CutSheet.Line(
+                line.number(), ruler.write(line.measure(), Rounding.UP), line.sentence(), gives, ticked);
+    }
+
+    private static CutSheet.Mini mini(PieceTask task, List<PieceTask> all, boolean done, Ruler ruler) {
+        double longest = all.stream()
+                .map(one -> one.cut().piece().size())
+                .mapToDouble(size -> Math.max(mm(size, true), mm(size, false)))
+                .max()
+                .orElse(1);
+        Size size = task.cut().piece().size();
+        return new CutSheet.Mini(
+                task.cut().piece().fabric().name() + ", " + ruler.write(size, Rounding.DOWN),
+                (int) Math.max(4, Math.round(mm(size, true) / longest * LONGEST)),
+                (int) Math.max(4, Math.round(mm(size, false) / longest * LONGEST)),
+                task.cut().piece().fabric().colour().hex(),
+                done);
+    }
+
+    private static double mm(Size size, boolean across) {
+        return (across ? size.width() : size.height()).in(Unit.MILLIMETRE);
+    }
+
+    private static List<CutSheet.Slip> slips(CutLine line, Plan plan, Ruler ruler) {
+        Map<String, Laid> laid = plan.laid();
+        return Stream.of(line.cut().first(), line.cut().second())
+                .filter(CutTree.Kept.class::isInstance)
+                .map(kept -> laid.get(((CutTree.Kept) kept).patch()))
+                .map(one -> new CutSheet.Slip(
+                        one.patch().place().label(), one.patch().fabric(), ruler.write(one.cut(), Rounding.UP)))
+                .toList();
+    }
+}

@@ -1,0 +1,169 @@
+'use strict';
+const by = (id) => document.getElementById(id);
+const decoded = (text) => Uint8Array.from(atob(text.trim()), (letter) => letter.charCodeAt(0));
+const guideline = new TextDecoder().decode(decoded(by('guideline').textContent));
+let worker, began;
+const waiting = new Map();
+
+function start() {
+  worker = new Worker(URL.createObjectURL(new Blob([by('worker').textContent], {type: 'text/javascript'})));
+  worker.onmessage = (event) => heard(event.data);
+  worker.onerror = () => say('This browser cannot run the planner; open the page in a newer one (2023 or later).');
+  worker.postMessage({packed: new Blob([decoded(by('planner').textContent)])});
+}
+
+function say(words) { by('said').textContent = words; }
+
+function heard(said) {
+  if (said.ready) {
+    by('go').disabled = false;
+    document.body.dataset.ready = 'yes';
+  } else if (said.svg) {
+    if (!document.body.dataset.first) document.body.dataset.first = Math.round(performance.now() - began);
+    by('first').innerHTML = said.svg;
+    say('A first cloth; looking for better …');
+  } else if (said.answer !== undefined) {
+    shown(JSON.parse(said.answer));
+    document.body.dataset.done = Math.round(performance.now() - began);
+  } else if (said.pictures !== undefined) {
+    waiting.get(said.kind + said.number)(JSON.parse(said.pictures));
+  } else if (said.plan !== undefined) {
+    saved(said.plan, 'plan.json');
+  } else if (said.trouble) {
+    ended();
+    say('The planner stopped: ' + said.trouble + '. Your lines are still here; try again with fewer pieces.');
+  }
+}
+
+function ended() {
+  by('go').disabled = false;
+  by('stop').hidden = true;
+  by('first').replaceChildren();
+}
+
+by('form').addEventListener('submit', (event) => {
+  event.preventDefault();
+  delete document.body.dataset.first;
+  delete document.body.dataset.done;
+  by('cloths').replaceChildren();
+  by('go').disabled = true;
+  by('stop').hidden = false;
+  say('Looking …');
+  began = performance.now();
+  worker.postMessage({guideline, heap: by('heap').value, favourite: by('favourite').value.trim(), unit: by('unit').value});
+});
+by('stop').addEventListener('click', () => {
+  worker.terminate();
+  ended();
+  by('go').disabled = true;
+  say('Stopped.');
+  start();
+});
+by('keep-idea').addEventListener('click', () => saved(guideline, 'idea.json'));
+
+function saved(text, name) {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([text], {type: 'application/json'}));
+  link.download = name;
+  link.click();
+}
+
+function add(parent, name, text, kind) {
+  const element = document.createElement(name);
+  if (text) element.textContent = text;
+  if (kind) element.className = kind;
+  parent.append(element);
+  return element;
+}
+
+function picture(parent, svg, caption) {
+  const figure = add(parent, 'figure');
+  figure.insertAdjacentHTML('beforeend', svg);
+  if (caption) add(figure, 'figcaption', caption);
+}
+
+/** A fold whose pictures are drawn when it is opened, and before printing. */
+function fold(parent, title, number, kind) {
+  const details = add(parent, 'details', '', kind);
+  add(details, 'summary', title);
+  let asked;
+  details.draw = () => {
+    asked ??= new Promise((done) => {
+      waiting.set(kind + number, (pictures) => {
+        pictures.forEach((svg) => picture(details, svg));
+        if (!pictures.length) add(details, 'p', 'There is nothing to show.');
+        done();
+      });
+      worker.postMessage({number, kind});
+    });
+    return asked;
+  };
+  details.addEventListener('toggle', () => details.open && details.draw());
+  return details;
+}
+
+function shown(answer) {
+  ended();
+  if (answer.faults) {
+    by('said').className = 'faults';
+    say(answer.faults.join('\n'));
+    return;
+  }
+  by('said').className = '';
+  say(answer.cloths.length ? 'Here is your cloth' + (answer.cloths.length > 1 ? ', and another.' : '.')
+    : 'These pieces make no cloth yet. ' + answer.why.join(' '));
+  answer.cloths.forEach((cloth, number) => by('cloths').append(told(cloth, number, answer.why)));
+}
+
+function told(cloth, number, why) {
+  const section = document.createElement('section');
+  section.className = 'cloth';
+  add(section, 'h3', cloth.title + ', ' + cloth.size);
+  if (cloth.good) add(section, 'p', cloth.good);
+  if (cloth.bends.length) {
+    const bends = add(section, 'div', '', 'bends');
+    add(bends, 'p', 'The nearest your pieces make. ' + cloth.bends.join(' ') + ' Why: ' + why.join(' '));
+  }
+  const pictures = add(section, 'div', '', 'pictures');
+  picture(pictures, cloth.front, 'Front');
+  picture(pictures, cloth.back, 'Back');
+  cloth.cautions.forEach((caution) => add(section, 'p', 'Take care: ' + caution));
+  const list = add(section, 'details');
+  add(list, 'summary', 'Cut list');
+  rows(list, cloth.patches);
+  fold(section, 'What to cut from which piece', number, 'cut');
+  const guide = fold(section, 'The whole guide, page by page', number, 'guide');
+  const buttons = add(section, 'p', '', 'buttons');
+  const print = add(buttons, 'button', 'Print this cloth');
+  print.type = 'button';
+  print.addEventListener('click', async () => { await ready(section, [list, guide]); window.print(); });
+  const keep = add(buttons, 'button', 'Save its plan', 'quiet');
+  keep.type = 'button';
+  keep.addEventListener('click', () => worker.postMessage({number, file: true}));
+  return section;
+}
+
+async function ready(section, folds) {
+  document.querySelectorAll('.cloth').forEach((each) => each.classList.toggle('printed', each === section));
+  document.body.classList.add('one');
+  for (const details of folds) {
+    if (details.draw) await details.draw();
+    details.open = true;
+  }
+  // what was opened is laid out first
+  await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+}
+
+function rows(parent, patches) {
+  const table = add(parent, 'table');
+  const head = add(add(table, 'thead'), 'tr');
+  ['Patch', 'Cut', 'Fabric', 'Piece'].forEach((word) => { add(head, 'th', word).scope = 'col'; });
+  const body = add(table, 'tbody');
+  patches.forEach((patch) => {
+    const row = add(body, 'tr');
+    [patch.patch, patch.cut, patch.fabric, patch.from].forEach((word) => add(row, 'td', word));
+  });
+}
+
+by('unit').value = by('unit').dataset.unit;
+start();

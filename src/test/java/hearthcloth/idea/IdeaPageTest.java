@@ -1,0 +1,158 @@
+package hearthcloth.idea;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
+import com.microsoft.playwright.options.ColorScheme;
+import hearthcloth.guideline.Guideline;
+import hearthcloth.guideline.file.GuidelineFile;
+import hearthcloth.idea.answer.PagePlanner;
+import hearthcloth.plan.propose.Stashes;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Random;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The idea page in a browser without a network, held to the program. Needs ideapage/build, which ./check runs. */
+class IdeaPageTest {
+
+    private static final String[] SIZES = {"open", "12 in", "14 to 18 in", "for box 8 x 6 x 3 in"};
+    private static final String[] HEARTHS = {"open", "25 to 45 %", "largest square", "6 in"};
+    private static final String[] BARS = {"open", "strips", "2 to 4 in"};
+    private static final String[] FABRICS = {"rust linen", "oat linen", "slate check", "moss print", "white lawn"};
+
+    private static Guideline idea(String fields) {
+        return ((GuidelineFile.Reading.Read) GuidelineFile.read(
+                        "{\"format\":\"hearthcloth-guideline\",\"version\":1,\"name\":\"Tea & <b>cloth</b>\"" + fields + "}"))
+                .guideline();
+    }
+
+    private static Path page(Path folder, Guideline guideline) throws IOException {
+        Path file = folder.resolve("page.html");
+        Files.writeString(file, IdeaPage.of(guideline, Stashes.scraps(20, 3)));
+        assertThat(Files.size(file)).isLessThan(IdeaPage.MOST_BYTES);
+        return file;
+    }
+
+    private static String heap(Random random) {
+        StringBuilder lines = new StringBuilder();
+        for (int i = 4 + random.nextInt(8); i > 0; i--) {
+            lines.append(2 + random.nextInt(8))
+                    .append(random.nextBoolean() ? " 1/2" : "")
+                    .append(" x ")
+                    .append(8 + random.nextInt(18))
+                    .append(" in, ")
+                    .append(1 + random.nextInt(4))
+                    .append(" of them, ")
+                    .append(FABRICS[random.nextInt(FABRICS.length)])
+                    .append('\n');
+        }
+        return lines.toString();
+    }
+
+    @Test
+    void scraps_typed_on_a_telephone_become_a_cloth_that_can_be_printed(@TempDir Path folder) throws IOException {
+        Path file = page(folder, idea(",\"size\":\"12 to 16 in\",\"words\":\"Begin <script>alert(1)</script> in the middle.\""));
+        for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
+            try (OpenedPage opened = new OpenedPage(file, scheme)) {
+                Page page = opened.page();
+                assertThat(page.locator("h1")).hasText("Tea & <b>cloth</b>");
+                assertThat(page.locator(".idea")).containsText("<script>alert(1)</script>");
+                page.fill("#heap", "6 x 9 in, rust linen\n5 x 20 in, 3 of them, oat linen\n4 x 22 in, 4 of them, slate check");
+                page.click("#go");
+                assertThat(page.locator(".cloth").first())
+                        .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(240_000));
+                assertThat(opened.violations()).isEmpty();
+                assertThat((Boolean) page.evaluate("document.documentElement.scrollWidth <= window.innerWidth"))
+                        .isTrue();
+                if (scheme == ColorScheme.LIGHT) {
+                    printed(page);
+                }
+                assertThat(opened.troubles()).isEmpty();
+            }
+        }
+    }
+
+    /** What the button does before it prints; then the page as the browser prints it. */
+    private static void printed(Page page) throws IOException {
+        page.evaluate("window.print = () => { document.body.dataset.printed = 'yes'; }");
+        page.locator(".cloth button").first().click();
+        page.locator("body[data-printed=yes]").waitFor();
+        assertThat(page.locator(".printed details.guide figure").first()).isVisible();
+        byte[] pdf = page.pdf(new Page.PdfOptions().setFormat("A4").setPrintBackground(true));
+        String keep = System.getProperty("keep.pdf", "");
+        if (!keep.isEmpty()) {
+            Files.write(Path.of(keep), pdf);
+        }
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            String text = new PDFTextStripper().getText(document);
+            assertThat(text).contains("rust linen", "hearth", "Before you cut");
+            assertThat(text).doesNotContain("Plan my cloth");
+        }
+    }
+
+    @Test
+    void a_line_that_is_not_understood_is_named(@TempDir Path folder) throws IOException {
+        try (OpenedPage opened = new OpenedPage(page(folder, idea("")), ColorScheme.LIGHT)) {
+            opened.page().fill("#heap", "4 x 8 in, 12 of them, green print\nsome old curtain");
+            opened.page().click("#go");
+            assertThat(opened.page().locator("#said")).containsText("Line 2: ");
+        }
+    }
+
+    /** Seeds 0 to 3. */
+    @Test
+    void browser_and_program_give_the_same_plans(@TempDir Path folder) throws IOException {
+        compare(folder, 4);
+    }
+
+    /** Seeds 0 to 199. */
+    @Test
+    @Tag("long")
+    void browser_and_program_give_the_same_200_plans(@TempDir Path folder) throws IOException {
+        compare(folder, 200);
+    }
+
+    private static void compare(Path folder, int wishes) throws IOException {
+        ObjectMapper json = new ObjectMapper();
+        int made = 0;
+        try (OpenedPage opened = new OpenedPage(page(folder, idea("")), ColorScheme.LIGHT)) {
+            for (int seed = 0; seed < wishes; seed++) {
+                Random random = new Random(seed);
+                String guideline = GuidelineFile.write(idea(",\"size\":\"" + SIZES[random.nextInt(SIZES.length)]
+                        + "\",\"hearth\":\"" + HEARTHS[random.nextInt(HEARTHS.length)] + "\",\"bars\":\""
+                        + BARS[random.nextInt(BARS.length)] + "\""));
+                String heap = heap(random);
+                String unit = random.nextBoolean() ? "in" : "cm";
+                PagePlanner program = new PagePlanner();
+                JsonNode expected = json.readTree(
+                        program.plan(guideline, new PagePlanner.Question(heap, "", unit, 1), svg -> {}));
+                JsonNode answer = json.readTree(opened.answered(
+                        Map.of("guideline", guideline, "heap", heap, "favourite", "", "unit", unit), "answer"));
+                assertThat(answer.get("why")).as("seed " + seed).isEqualTo(expected.get("why"));
+                assertThat(answer.get("cloths").size()).isEqualTo(expected.get("cloths").size());
+                for (int i = 0; i < expected.get("cloths").size(); i++) {
+                    assertThat(answer.get("cloths").get(i).get("patches"))
+                            .isEqualTo(expected.get("cloths").get(i).get("patches"));
+                    assertThat(opened.answered(Map.of("number", i, "file", true), "plan"))
+                            .as("seed " + seed)
+                            .isEqualTo(program.planFile(i));
+                    made++;
+                }
+            }
+            assertThat(opened.troubles()).isEmpty();
+        }
+        assertThat(made).isGreaterThan(wishes / 2);
+    }
+}
