@@ -1,6 +1,8 @@
 package hearthcloth.measure;
 
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How a maker's ruler is read: inches with fractions down to a quarter, an eighth or a sixteenth, or centimetres down
@@ -22,6 +24,13 @@ public enum Ruler {
     Ruler(Unit unit, int parts) {
         this.unit = unit;
         this.parts = parts;
+    }
+
+    /** The ruler a maker cuts by whose marks are so far apart; empty where no ruler has such marks. */
+    public static Optional<Ruler> ofStep(Length step) {
+        return Stream.of(EIGHTHS, MILLIMETRES, SIXTEENTHS, QUARTERS)
+                .filter(ruler -> ruler.step().equals(step))
+                .findFirst();
     }
 
     public Unit unit() {

@@ -25,7 +25,6 @@ import hearthcloth.photo.scale.MarkedSheet;
 import hearthcloth.photo.scale.MeasuringSheetFinder;
 import hearthcloth.photo.scale.SheetChoice;
 import hearthcloth.photo.scale.SheetFinder;
-
 import hearthcloth.photo.scale.TappedSheet;
 import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.ConcavitySplit;

@@ -80,6 +80,9 @@ public final class SafetyCopies {
     public synchronized void daily() {
         Instant now = clock.instant();
         LocalDate today = day(now);
+        if (!file.refused().get().isEmpty()) {
+            return;
+        }
         boolean waits = now.isBefore(notBefore) && notBefore.minus(AGAIN).isBefore(now);
         if (looked.equals(Optional.of(today)) || waits) {
             return;
@@ -104,9 +107,10 @@ public final class SafetyCopies {
         looked = Optional.of(day(clock.instant()));
     }
 
-    /** Why the last copy could not be made; empty while all is well. */
+    /** Why nothing may be changed in the file, or the last copy could not be made; empty while all is well. */
     public synchronized Optional<String> trouble() {
-        return trouble;
+        String refused = file.refused().get();
+        return refused.isEmpty() ? trouble : Optional.of(refused);
     }
 
     private LocalDate day(Instant moment) {
@@ -210,7 +214,7 @@ public final class SafetyCopies {
         } catch (JdbiException | SQLException e) {
             throw DatabaseTroubles.told(e, "The copy could not be put back; the workroom is as it was.");
         }
-        file.migrate();
+        file.restored();
         return copy;
     }
 

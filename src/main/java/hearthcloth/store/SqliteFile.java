@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationVersion;
@@ -23,8 +24,10 @@ import org.sqlite.SQLiteOpenMode;
 /**
  * The maker's file. It is examined before anything is written to it, so that a file that is foreign, damaged or made by
  * a newer Hearthcloth stays unchanged byte by byte; then it is migrated to today's form, after a safety copy.
+ *
+ * @param refused why nothing may be changed in it, such as a journal that does not fit; empty while all may
  */
-public record SqliteFile(Path path, HeldSource source, Jdbi jdbi) {
+public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReference<String> refused) {
 
     /** Today's form: the number of the last script of {@code db/migration}. */
     static final String FORM = "7";
@@ -57,8 +60,9 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi) {
     private static SqliteFile with(Path path, SQLiteConfig config) {
         HeldSource source = new HeldSource(path, config);
         Jdbi jdbi = Jdbi.create(source);
-        jdbi.setTransactionHandler(WholeChange.inFile(jdbi.getTransactionHandler()));
-        return new SqliteFile(path, source, jdbi);
+        AtomicReference<String> refused = new AtomicReference<>("");
+        jdbi.setTransactionHandler(WholeChange.inFile(jdbi.getTransactionHandler(), refused::get));
+        return new SqliteFile(path, source, jdbi, refused);
     }
 
     /** See {@link Store#open(Path, Clock)}. */
@@ -80,6 +84,10 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi) {
         if (found != Found.TODAY) {
             file.migrate();
         }
+        file.holdToJournal(found);
+        if (!file.refused.get().isEmpty()) {
+            return new Store(file.jdbi, clock, Optional.of(copies));
+        }
         file.beginWriting();
         if (found == Found.NEW) {
             copies.beginEmpty();
@@ -87,6 +95,19 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi) {
             copies.daily();
         }
         return new Store(file.jdbi, clock, Optional.of(copies));
+    }
+
+    /** Refuses every change where tables and journal do not fit. */
+    private void holdToJournal(Found found) {
+        if (found != Found.NEW) {
+            refused.set(new Store(jdbi, Clock.systemUTC(), Optional.empty()).fault().orElse(""));
+        }
+    }
+
+    /** Looks again, after a copy was put back. */
+    void restored() {
+        migrate();
+        holdToJournal(Found.TODAY);
     }
 
     private static void closeToOthers(Path path) {

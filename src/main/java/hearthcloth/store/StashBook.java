@@ -131,8 +131,10 @@ public final class StashBook {
     }
 
     private List<Piece> cutNow(String label, Plan plan) {
-        List<PieceCut> cuts =
-                plan.cuts().stream().filter(cut -> !cut.tree().kept().isEmpty()).toList();
+        // One that was cut into by mistake gives no patch, and is a whole piece no more.
+        List<PieceCut> cuts = plan.cuts().stream()
+                .filter(cut -> !(cut.tree() instanceof CutTree.Left))
+                .toList();
         List<Piece> offcuts = new ArrayList<>();
         int number = nextPiece();
         for (PieceCut cut : cuts) {

@@ -91,6 +91,12 @@ public final class Store implements AutoCloseable {
                         new PhotoBook(jdbi, clock)));
     }
 
+    /** What of stash and cloths does not fit the journal, in a sentence; empty where all does. */
+    Optional<String> fault() {
+        return jdbi.withHandle(
+                handle -> JournalFold.fault(handle, stash().whole().pieces()));
+    }
+
     /** The present time, which dates everything that is stored. */
     public Instant now() {
         return clock.instant();

@@ -14,7 +14,6 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.SvgWriter;
-import hearthcloth.geometry.Point;
 import hearthcloth.stash.Fabric;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;

@@ -13,6 +13,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -50,10 +51,15 @@ class KeptFormsTest {
     }
 
     @Test
-    void an_archive_is_written_as_it_was() {
-        byte[] archive = bytes("archive.zip");
+    void an_archive_is_written_as_it_was_and_those_of_every_earlier_version_are_read() {
+        byte[] today = bytes("archive-2.zip");
+        Archive archive = Archive.read(today);
+        assertThat(archive.bytes()).isEqualTo(today);
+        assertThat(archive.aside()).hasSize(1);
 
-        assertThat(Archive.read(archive).bytes()).isEqualTo(archive);
+        Archive first = Archive.read(bytes("archive-1.zip"));
+        assertThat(first)
+                .isEqualTo(new Archive(archive.pieces(), Set.of(), archive.swatches(), archive.cloths()));
     }
 
     @Test

@@ -6,7 +6,6 @@ import hearthcloth.colour.Colour;
 import hearthcloth.draw.fabric.FabricLook;
 import hearthcloth.draw.picture.Affine;
 import hearthcloth.draw.picture.Bounds;
-import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Paragraph;
 import hearthcloth.draw.picture.Picture;

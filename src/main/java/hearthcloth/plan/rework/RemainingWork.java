@@ -182,7 +182,9 @@ final class RemainingWork {
         int joins = cloth.steps().stream()
                         .mapToInt(step -> step.joinedBar().isPresent() ? 1 : 0)
                         .sum()
-                - found.figures().joins();
+                - found.figures().joins()
+                // The strip is her choice, not what the fabric asks for.
+                - (strip.isPresent() ? 1 : 0);
         Bound bound = new Bound(found.bound().joins() + joins, 0);
         Plan before = resewing.before();
         Plan plan = new Plan(before.story(), cloth, before.rules(), all, bound).checked();

@@ -68,7 +68,8 @@ final class WholeStory {
         Cloth cloth = new Cloth(
                 plan.cloth().work().fold(new InFabrics(fabrics(cuts))),
                 plan.cloth().making());
-        return new Plan(story, cloth, plan.rules(), cuts, new Bound(0, 0)).checked();
+        Plan whole = new Plan(story, cloth, plan.rules(), cuts, new Bound(0, 0)).checked();
+        return new KeptNames(table.miscut().plan()).of(whole);
     }
 
     private static Map<String, String> fabrics(List<PieceCut> cuts) {

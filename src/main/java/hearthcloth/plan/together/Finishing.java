@@ -1,8 +1,8 @@
 package hearthcloth.plan.together;
 
+import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.patchwork.PatchworkPlanner;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Piece;

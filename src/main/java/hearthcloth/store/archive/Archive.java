@@ -12,22 +12,29 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A maker's whole work in one file: a ZIP with {@code hearthcloth.json} (format, version and numbers of entries),
- * {@code stash.json}, {@code swatches.json} and one {@code cloth-N.json} for each cloth, all UTF-8; {@code
+ * {@code stash.json}, {@code aside.json}, {@code swatches.json} and one {@code cloth-N.json} for each cloth, all UTF-8; {@code
  * docs/archive.md} describes the format. A store that is packed and unpacked into an empty one is the same again.
  */
-public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatches, List<Kept> cloths) {
+public record Archive(
+        List<Piece> pieces, Set<String> aside, Map<String, SwatchBook.Swatch> swatches, List<Kept> cloths) {
 
     static final String FORMAT = "hearthcloth-archive";
-    static final int VERSION = 1;
+    static final int VERSION = 2;
+
+    /** The first version that holds which pieces are set aside. */
+    static final int WITH_ASIDE = 2;
     static final String FRONT = "hearthcloth.json";
 
     /** A cloth in an archive. */
@@ -56,6 +63,7 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
 
     public Archive {
         pieces = List.copyOf(pieces);
+        aside = Set.copyOf(aside);
         swatches = Map.copyOf(swatches);
         cloths = List.copyOf(cloths);
     }
@@ -71,7 +79,10 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
                 .sorted(Comparator.comparing(SavedCloth::id))
                 .map(cloth -> new Kept(cloth.id(), cloth.name(), cloth.document()))
                 .toList();
-        return new Archive(store.stash().whole().pieces(), swatches, cloths);
+        List<Piece> pieces = store.stash().whole().pieces();
+        Set<String> aside = pieces.stream().map(Piece::id).collect(Collectors.toCollection(HashSet::new));
+        aside.retainAll(store.stash().aside());
+        return new Archive(pieces, aside, swatches, cloths);
     }
 
     /** The bytes of the ZIP file. */
@@ -80,6 +91,7 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
         try (ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
             write(zip, FRONT, Json.text(new Front(FORMAT, VERSION, pieces.size(), cloths.size())));
             write(zip, "stash.json", Json.text(pieces));
+            write(zip, "aside.json", Json.text(aside.stream().sorted().toList()));
             write(zip, "swatches.json", Json.text(new TreeMap<>(swatches)));
             for (int i = 0; i < cloths.size(); i++) {
                 Kept kept = cloths.get(i);
@@ -118,6 +130,6 @@ public record Archive(List<Piece> pieces, Map<String, SwatchBook.Swatch> swatche
      * @return how many cloths came or were changed
      */
     public int into(Store store, boolean instead) {
-        return store.atOnce(() -> new ArchiveUnpacking(this, store, instead).lay());
+        return store.asOneChange("archive brought in", () -> new ArchiveUnpacking(this, store, instead).lay());
     }
 }

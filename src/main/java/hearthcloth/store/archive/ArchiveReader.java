@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
@@ -85,7 +86,8 @@ public final class ArchiveReader {
         if (!Archive.FORMAT.equals(front.format())) {
             throw new StoreException("This file is no archive of Hearthcloth.");
         }
-        if (!Integer.valueOf(Archive.VERSION).equals(front.version())) {
+        int version = front.version() == null ? Integer.MAX_VALUE : front.version();
+        if (version < 1 || version > Archive.VERSION) {
             throw new StoreException("This archive is of a newer Hearthcloth; nothing was taken from it.");
         }
         List<Piece> pieces = pieces();
@@ -102,7 +104,15 @@ public final class ArchiveReader {
         // A file that broke off in the middle lacks what its front counts.
         require(Integer.valueOf(pieces.size()).equals(front.pieces()));
         require(Integer.valueOf(cloths.size()).equals(front.cloths()));
-        return new Archive(pieces, swatches, cloths);
+        Set<String> aside = version < Archive.WITH_ASIDE ? Set.of() : aside(pieces);
+        return new Archive(pieces, aside, swatches, cloths);
+    }
+
+    private Set<String> aside(List<Piece> pieces) {
+        List<String> aside = Json.list(text("aside.json"), String.class);
+        Set<String> ids = pieces.stream().map(Piece::id).collect(Collectors.toSet());
+        require(ids.containsAll(aside));
+        return Set.copyOf(new HashSet<>(aside));
     }
 
     private List<Piece> pieces() {

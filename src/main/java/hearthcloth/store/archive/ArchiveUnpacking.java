@@ -89,6 +89,29 @@ final class ArchiveUnpacking {
         if (!gone.equals(come)) {
             store.stash().edit(new StashEdit(LABEL, gone, come));
         }
+        aside(come);
+    }
+
+    /** Sets aside what is set aside in the archive, and nothing else of what came. */
+    private void aside(List<Piece> come) {
+        Set<String> on = new HashSet<>();
+        for (int i = 0; i < come.size(); i++) {
+            if (archive.aside().contains(archive.pieces().get(i).id())) {
+                on.add(come.get(i).id());
+            }
+        }
+        Set<String> was = store.stash().aside();
+        List<String> more = on.stream().filter(id -> !was.contains(id)).sorted().toList();
+        List<String> less = come.stream()
+                .map(Piece::id)
+                .filter(id -> was.contains(id) && !on.contains(id))
+                .toList();
+        if (!more.isEmpty()) {
+            store.stash().edit(StashEdit.aside(LABEL, more, true));
+        }
+        if (!less.isEmpty()) {
+            store.stash().edit(StashEdit.aside(LABEL, less, false));
+        }
     }
 
     private void came(Piece piece, Piece now) {

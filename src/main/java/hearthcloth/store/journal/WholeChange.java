@@ -1,7 +1,9 @@
 package hearthcloth.store.journal;
 
 import hearthcloth.store.json.DatabaseTroubles;
+import hearthcloth.store.json.StoreException;
 import java.sql.SQLException;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.HandleCallback;
 import org.jdbi.v3.core.JdbiException;
@@ -18,29 +20,35 @@ public final class WholeChange extends DelegatingTransactionHandler {
 
     /** The statement that makes a writer wait for those before it; SQLite needs none. */
     private final String turn;
+    /** Why no change may be made; empty while all may. */
+    private final Supplier<String> refused;
 
-    private WholeChange(TransactionHandler kept, String turn) {
+    private WholeChange(TransactionHandler kept, String turn, Supplier<String> refused) {
         super(kept);
         this.turn = turn;
+        this.refused = refused;
     }
 
     /** For a file, where a transaction gets its lock as it begins. */
-    public static WholeChange inFile(TransactionHandler kept) {
-        return new WholeChange(kept, "");
+    public static WholeChange inFile(TransactionHandler kept, Supplier<String> refused) {
+        return new WholeChange(kept, "", refused);
     }
 
     /** For a schema of PostgreSQL: writers of the same schema wait for each other, others do not. */
     public static WholeChange inSchema(TransactionHandler kept) {
-        return new WholeChange(kept, "select pg_advisory_xact_lock(hashtext(current_schema()))");
+        return new WholeChange(kept, "select pg_advisory_xact_lock(hashtext(current_schema()))", () -> "");
     }
 
     @Override
     public TransactionHandler specialize(Handle handle) throws SQLException {
-        return new WholeChange(getDelegate().specialize(handle), turn);
+        return new WholeChange(getDelegate().specialize(handle), turn, refused);
     }
 
     @Override
     public void begin(Handle handle) {
+        if (!refused.get().isEmpty()) {
+            throw new StoreException(refused.get());
+        }
         super.begin(handle);
         if (!turn.isEmpty()) {
             handle.createQuery(turn).mapToMap().list();

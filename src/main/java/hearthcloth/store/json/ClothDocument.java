@@ -94,6 +94,7 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
      * @param keeper who has it
      * @param uses how many times it was used again
      * @param purpose what it was planned for; missing where it was kept before cloths remembered that
+     * @param paper the word of the paper its guide is printed on; missing where it was kept before cloths remembered that
      */
     public record Life(
             Stage stage,
@@ -103,26 +104,33 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
             int uses,
 
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            Purpose purpose) {
+            Purpose purpose,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String paper) {
 
         public static Life begun(@Nullable Purpose purpose) {
-            return new Life(Stage.DESIGNED, "", "", "", 0, purpose);
+            return new Life(Stage.DESIGNED, "", "", "", 0, purpose, null);
         }
 
         public Life at(Stage other) {
-            return new Life(other, made, wrapped, keeper, uses, purpose);
+            return new Life(other, made, wrapped, keeper, uses, purpose, paper);
         }
 
         public Life noted(String day, String what, String who) {
-            return new Life(stage, day, what, who, uses, purpose);
+            return new Life(stage, day, what, who, uses, purpose, paper);
         }
 
         public Life usedAgain() {
-            return new Life(stage, made, wrapped, keeper, uses + 1, purpose);
+            return new Life(stage, made, wrapped, keeper, uses + 1, purpose, paper);
+        }
+
+        Life onPaper(String word) {
+            return new Life(stage, made, wrapped, keeper, uses, purpose, word);
         }
 
         public Life meantFor(Purpose other) {
-            return new Life(stage, made, wrapped, keeper, uses, other);
+            return new Life(stage, made, wrapped, keeper, uses, other, paper);
         }
     }
 
@@ -148,6 +156,11 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
 
     public ClothDocument with(Bench other) {
         return new ClothDocument(design, plan, lacking, other, life);
+    }
+
+    /** The same cloth, its guide printed on the paper of this word. */
+    public ClothDocument onPaper(String word) {
+        return with(life.onPaper(word));
     }
 
     public ClothDocument with(Life other) {

@@ -1,14 +1,19 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.web.kit.Settings;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** The cloth that a page is asked for, or the choice of one where none is named. */
@@ -24,6 +29,18 @@ public record ClothAsked(PageContext room) {
                 .cloths()
                 .find(context.pathParam("id"))
                 .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+    }
+
+    /**
+     * How this cloth is measured and printed, whatever she uses now: by the ruler whose marks it is cut to, on the paper it
+     * was planned for.
+     */
+    public static Settings settings(PageContext room, SavedCloth cloth) {
+        Settings now = room.settings();
+        Length mark = cloth.document().design().making().margins().mark();
+        Optional<Paper> paper =
+                Optional.ofNullable(cloth.document().life().paper()).flatMap(Paper::named);
+        return now.as(Ruler.ofStep(mark).orElse(now.ruler()), paper.orElse(now.paper()));
     }
 
     /** How it is cut, where the stash suffices for it. */

@@ -8,6 +8,7 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Settings;
 import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Optional;
@@ -28,19 +29,21 @@ record ClothBeside(PageContext room, SavedCloth now) {
                         : Optional.<SavedCloth>empty())
                 .orElseThrow(() -> new StoreException("This cloth has been changed many times in another window since"
                         + " this page was loaded. Nothing was changed here; load it again."));
+        Settings settings = ClothAsked.settings(room, seen);
         Stash stash = room.store().atHand().freeFor(now.id());
         ClothView view = new ClothView(
                 seen,
                 stash,
                 Map.of(),
-                room.settings(),
+                settings,
                 Wished.of(room.store(), seen),
                 PageContext.field(context, "at"));
         ClothChanges.Change change =
-                new ClothChanges(view, stash, room.settings().bare(), name -> PageContext.field(context, name)).read();
+                new ClothChanges(view, stash, settings.bare(), name -> PageContext.field(context, name)).read();
         ClothDocument hers = DesignPlanning.settled(
-                        seen, change.design(), stash, room.settings().ruler())
-                .with(ClothDocument.Life.begun(Wished.of(room.store(), seen)));
+                        seen, change.design(), stash, settings.ruler())
+                .with(ClothDocument.Life.begun(Wished.of(room.store(), seen)))
+                .onPaper(settings.paper().word());
         String id = NewCloth.id(ExampleMark.isOn(now.id()));
         book.keep(id, now.name() + ", " + change.label(), hers);
         PageContext.go(

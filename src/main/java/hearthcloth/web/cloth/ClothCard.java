@@ -10,6 +10,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument.Life;
 import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Settings;
 import hearthcloth.work.Purpose;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,8 +40,9 @@ public record ClothCard(
     }
 
     private static ClothCard of(PageContext room, SavedCloth saved, Map<String, Length> pictures) {
-        Ruler ruler = room.settings().ruler();
-        ClothView view = new ClothView(saved, new Stash(List.of()), pictures, room.settings(), Purpose.NOTHING, "");
+        Settings settings = ClothAsked.settings(room, saved);
+        Ruler ruler = settings.ruler();
+        ClothView view = new ClothView(saved, new Stash(List.of()), pictures, settings, Purpose.NOTHING, "");
         Stage stage = saved.document().life().stage();
         Size size = saved.document().design().layout().finished();
         String words = size.isSquare()

@@ -1,11 +1,5 @@
 package hearthcloth.web.cloth;
 
-import hearthcloth.draw.PlanFolder;
-import hearthcloth.draw.picture.Palette;
-import hearthcloth.draw.picture.SvgWriter;
-import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.picture.Weight;
-import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.rework.DesignFit;
@@ -20,13 +14,10 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
-import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
-import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -78,7 +69,7 @@ public final class ClothPage {
                 saved,
                 room.store().atHand().freeFor(saved.id()),
                 room.store().swatches().across(),
-                room.settings(),
+                ClothAsked.settings(room, saved),
                 Wished.of(room.store(), saved),
                 at);
     }
@@ -103,7 +94,7 @@ public final class ClothPage {
                         book().undoable(id).orElse(""), book().redoable(id).orElse("")),
                 new ClothBench.Told(
                         part ? said : "",
-                        room.store().atHand().warnings(id),
+                        new OwnRuler(room, view.saved()).warnings(),
                         view.all().inShort(before.map(ClothView::all))));
         room.show(
                 context,
@@ -133,7 +124,7 @@ public final class ClothPage {
         SavedCloth saved = current(context);
         ClothView before = view(context, saved);
         ClothChanges changes = new ClothChanges(
-                before, before.stash(), room.settings().bare(), name -> PageContext.field(context, name));
+                before, before.stash(), before.settings().bare(), name -> PageContext.field(context, name));
         ClothChanges.Change change = changes.read();
         SavedCloth after = settle(saved, change.label(), change.design(), before.stash());
         answer(context, view(context, after).since(before), Optional.of(before));
@@ -159,7 +150,7 @@ public final class ClothPage {
                         saved,
                         label,
                         DesignPlanning.settled(
-                                saved, design, stash, room.settings().ruler()));
+                                saved, design, stash, ClothAsked.settings(room, saved).ruler()));
     }
 
     /** Colours planned again; what is locked stays. */
@@ -172,7 +163,7 @@ public final class ClothPage {
                 .filter(i -> locked.stream().anyMatch(name -> before.number(name) == i))
                 .boxed()
                 .collect(Collectors.toSet());
-        DesignFit settling = new DesignFit(before.stash(), room.settings().ruler());
+        DesignFit settling = new DesignFit(before.stash(), before.settings().ruler());
         Design other = settling.again(
                         was.design(),
                         kept,
@@ -188,11 +179,8 @@ public final class ClothPage {
     /** The same design, cut from what is in the stash now. */
     private void replan(Context context) {
         SavedCloth saved = current(context);
-        ClothDocument planned = DesignPlanning.settled(
-                saved,
-                saved.document().design(),
-                room.store().atHand().freeFor(saved.id()),
-                room.settings().ruler());
+        ClothDocument planned =
+                new OwnRuler(room, saved).again(room.store().atHand().freeFor(saved.id()));
         Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
         Set<String> ticked = new HashSet<>(planned.bench().ticked());
         ticked.removeAll(stale);
@@ -259,7 +247,8 @@ public final class ClothPage {
                 was.plan(),
                 was.lacking(),
                 ClothDocument.Bench.CLEAR.withLocked(was.bench().locked()),
-                ClothDocument.Life.begun(Wished.of(room.store(), saved)));
+                ClothDocument.Life.begun(Wished.of(room.store(), saved)))
+                .onPaper(ClothAsked.settings(room, saved).paper().word());
         book().keep(id, saved.name() + ", another", copy);
         PageContext.go(context, "/cloth/" + id, "This is a copy; the first stays as it was.");
     }

@@ -1,8 +1,6 @@
 package hearthcloth.web.cloth;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.Place;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;

@@ -18,6 +18,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
 import io.javalin.http.Context;
 import java.util.List;
@@ -152,10 +153,11 @@ public final class ClothsPage {
                 plan.rules(),
                 plan.cuts(),
                 plan.bound());
+        Settings settings = ClothAsked.settings(room, saved);
         Paper paper = Optional.ofNullable(context.queryParam("paper"))
                 .flatMap(Paper::named)
-                .orElse(room.settings().paper());
-        Ruler ruler = room.settings().ruler();
+                .orElse(settings.paper());
+        Ruler ruler = settings.ruler();
         return new PlanFolder(
                 named, ruler, paper, Wished.of(room.store(), saved).wrapped(ruler));
     }

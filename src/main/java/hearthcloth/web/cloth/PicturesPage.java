@@ -10,6 +10,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.Settings;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.Optional;
@@ -41,11 +42,12 @@ public final class PicturesPage {
 
     private Picture picture(Context context, Function<PlanFolder, Optional<Picture>> drawn) {
         SavedCloth cloth = new ClothAsked(room).cloth(context);
-        Ruler ruler = room.settings().ruler();
+        Settings settings = ClothAsked.settings(room, cloth);
+        Ruler ruler = settings.ruler();
         PlanFolder folder = new PlanFolder(
                 ClothAsked.plan(cloth),
                 ruler,
-                room.settings().paper(),
+                settings.paper(),
                 Wished.of(room.store(), cloth).wrapped(ruler));
         return drawn.apply(folder)
                 .orElseThrow(() -> new NotFoundResponse("This cloth ties no gift yet: say what it is to wrap."));

@@ -50,6 +50,11 @@ public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, boolean 
         store.set(EATS, eats.map(length -> String.valueOf(length.nm())).orElse(""));
     }
 
+    /** The same measured by another ruler and printed on another paper. */
+    public Settings as(Ruler other, Paper sheet) {
+        return new Settings(other, sheet, eats, asked);
+    }
+
     /** The unit of a number that is typed without one. */
     public Unit bare() {
         return ruler.unit();

@@ -1,11 +1,7 @@
 package hearthcloth.web.make;
 
-import hearthcloth.draw.PlanFolder;
-import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.measure.Rounding;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
@@ -127,7 +123,7 @@ public final class CutPage {
     /** One cut is made, or all that are left of a piece; the page moves on by itself. */
     private void next(Context context) {
         SavedCloth cloth = designed(context);
-        CutTicks ticks = CutTicks.of(cloth, room.settings().ruler());
+        CutTicks ticks = CutTicks.of(cloth, ClothAsked.settings(room, cloth).ruler());
         PieceTask task = ticks.piece(PageContext.field(context, "of"));
         String number = PageContext.field(context, "number");
         Set<String> ticked = ticks.after(task, number);
@@ -140,7 +136,7 @@ public final class CutPage {
     /** The cut made last in this piece was not; before the first cut, the piece before this one is shown. */
     private void back(Context context) {
         SavedCloth cloth = designed(context);
-        CutTicks ticks = CutTicks.of(cloth, room.settings().ruler());
+        CutTicks ticks = CutTicks.of(cloth, ClothAsked.settings(room, cloth).ruler());
         PieceTask task = ticks.piece(PageContext.field(context, "of"));
         Set<String> ticked = ticks.before(task);
         boolean changed = !ticked.equals(cloth.document().bench().ticked());

@@ -16,6 +16,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Settings;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,7 +31,8 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
     /** @param asked which of the pieces, from 0; below 0 for the first that is not cut */
     static CutShown of(PageContext room, SavedCloth cloth, int asked) {
         Plan plan = ClothAsked.plan(cloth);
-        Ruler ruler = room.settings().ruler();
+        Settings settings = ClothAsked.settings(room, cloth);
+        Ruler ruler = settings.ruler();
         Guide guide = Guide.of(plan, ruler);
         CutTicks ticks = new CutTicks(guide.cutting(), cloth.document().bench().ticked());
         List<PieceTask> tasks = ticks.tasks();
@@ -40,7 +42,7 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
         Optional<CutLine> now = cut
                 ? Optional.empty()
                 : task.lines().stream().filter(line -> !ticks.isCut(task, line)).findFirst();
-        PlanFolder drawn = new PlanFolder(plan, ruler, room.settings().paper());
+        PlanFolder drawn = new PlanFolder(plan, ruler, settings.paper());
         int made = (int) task.lines().stream().filter(line -> ticks.isCut(task, line)).count();
         CutSheet.Piece piece = new CutSheet.Piece(
                 task,

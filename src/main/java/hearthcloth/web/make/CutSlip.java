@@ -19,8 +19,10 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
 import io.javalin.http.Context;
@@ -34,6 +36,10 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
 
     private static final long ANSWER_WITHIN_MS = 1_500;
     private static final String LABEL = "planned again after a mistake";
+
+    private Settings settings() {
+        return ClothAsked.settings(room, cloth);
+    }
 
     void mend(Context context) {
         String wrong = PageContext.field(context, "id");
@@ -61,7 +67,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 plan,
                 cloth.document().design(),
                 slip.stash(room.store().atHand().freeFor(cloth.id())),
-                room.settings().ruler(),
+                settings().ruler(),
                 cloth.name(),
                 TimeLimit.within(ANSWER_WITHIN_MS));
         ClothDocument now = now(answer);
@@ -93,7 +99,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 Miscut.of(plan, ticked, patch, measured),
                 cloth.document().design(),
                 room.store().atHand().freeFor(cloth.id()),
-                room.settings().ruler());
+                settings().ruler());
         List<WayOn> ways = slip.ways(TimeLimit.within(ANSWER_WITHIN_MS), way -> {});
         String asked = PageContext.field(context, "way");
         if (asked.isEmpty() && !ways.isEmpty()) {
@@ -111,7 +117,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
     }
 
     private void choose(Context context, Piece piece, String told, List<WayOn> ways) {
-        Ruler ruler = room.settings().ruler();
+        Ruler ruler = settings().ruler();
         Map<String, Length> pictures = room.store().swatches().across();
         List<CutPage.Way> drawn = ways.stream()
                 .map(way -> {
@@ -144,8 +150,8 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
             return Optional.empty();
         }
         Size real = new Size(
-                Measures.length(width, room.settings().bare()),
-                Measures.length(length, room.settings().bare()));
+                Measures.length(width, settings().bare()),
+                Measures.length(length, settings().bare()));
         boolean isThere = real.width().isPositive() && real.height().isPositive();
         if (!isThere || !piece.size().holds(real)) {
             throw new MeasureException("what is left cannot be larger than the piece was; check both sides");

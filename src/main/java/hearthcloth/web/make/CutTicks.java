@@ -30,7 +30,7 @@ record CutTicks(List<PieceTask> tasks, Set<String> ticked) {
     }
 
     static boolean isCut(PieceTask task, Set<String> ticked) {
-        return task.lines().stream().allMatch(line -> ticked.contains(key(task, line.number())));
+        return task.cut().past() || task.lines().stream().allMatch(line -> ticked.contains(key(task, line.number())));
     }
 
     boolean isCut(PieceTask task) {
@@ -38,7 +38,7 @@ record CutTicks(List<PieceTask> tasks, Set<String> ticked) {
     }
 
     boolean isCut(PieceTask task, CutLine line) {
-        return ticked.contains(key(task, line.number()));
+        return task.cut().past() || ticked.contains(key(task, line.number()));
     }
 
     int done() {

@@ -40,7 +40,7 @@ final class SewBar {
         }
         this.bars = SewMeasure.seams(steps.subList(0, number));
         this.measured = Measures.length(
-                PageContext.field(context, "bar"), room.settings().bare());
+                PageContext.field(context, "bar"), desk.ruler().unit());
         this.rest = new RemainingPlan(plan(), bars, Map.of(bar, measured));
     }
 

@@ -95,7 +95,7 @@ final class SewMeasure {
         }
         List<Length> ends = new ArrayList<>();
         for (String one : written.split(";|\\band\\b", -1)) {
-            ends.add(Measures.length(one.strip(), desk.room().settings().bare()));
+            ends.add(Measures.length(one.strip(), ruler().unit()));
         }
         if (ends.size() > 2) {
             throw new MeasureException("\"" + written + "\" is more than two measures; write one, or both ends");

@@ -16,6 +16,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.web.kit.Settings;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
@@ -62,7 +63,11 @@ public final class SewPage {
     }
 
     private List<AtTheMachine> steps(SavedCloth cloth) {
-        return AtTheMachine.of(Guide.of(ClothAsked.plan(cloth), room.settings().ruler()));
+        return AtTheMachine.of(Guide.of(ClothAsked.plan(cloth), settings(cloth).ruler()));
+    }
+
+    private Settings settings(SavedCloth cloth) {
+        return ClothAsked.settings(room, cloth);
     }
 
     private void show(Context context) {
@@ -88,7 +93,7 @@ public final class SewPage {
         int at = Math.min(asked(context).orElse(done), steps.size() - 1);
         AtTheMachine step = steps.get(at);
         PlanFolder drawn = new PlanFolder(
-                ClothAsked.plan(cloth), room.settings().ruler(), room.settings().paper());
+                ClothAsked.plan(cloth), settings(cloth).ruler(), settings(cloth).paper());
         List<AtTheMachine> left = steps.subList(done, steps.size());
         return new SewSheet(
                 cloth,
@@ -101,13 +106,13 @@ public final class SewPage {
                 new SewSheet.Told(
                         step.task()
                                 .check()
-                                .map(check -> room.settings().ruler().write(check.size(), Rounding.NEAREST))
+                                .map(check -> settings(cloth).ruler().write(check.size(), Rounding.NEAREST))
                                 .orElse(""),
                         step.kind() == AtTheMachine.Kind.LAY
                                 ? Threads.of(room.store())
                                         .sentence(
                                                 ClothAsked.plan(cloth),
-                                                room.settings().ruler())
+                                                settings(cloth).ruler())
                                 : "",
                         OwnPace.of(room.store()).sentence(left),
                         SewSide.bar(step).orElse(""),

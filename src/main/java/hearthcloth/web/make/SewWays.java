@@ -12,6 +12,7 @@ import hearthcloth.plan.rework.RemainingPlan.Resewn;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.json.ClothDocument;
+import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.HeldGift;
 import hearthcloth.web.gift.Wished;
@@ -56,7 +57,7 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
     record Desk(PageContext room, SavedCloth cloth) {
 
         Ruler ruler() {
-            return room.settings().ruler();
+            return ClothAsked.settings(room, cloth).ruler();
         }
 
         RemainingPlan.Table table() {

@@ -69,7 +69,7 @@ public final class TiedPage {
 
     private TiedView view(Context context, SavedCloth saved) {
         TiedAsked asked = asked(context);
-        Settings settings = room.settings();
+        Settings settings = ClothAsked.settings(room, saved);
         Optional<Plan> plan = saved.document().plan();
         if (plan.isEmpty()) {
             return TiedView.of(
@@ -107,7 +107,7 @@ public final class TiedPage {
         Purpose purpose = Purpose.of(
                 PageContext.field(context, "gift"),
                 PageContext.field(context, "tie"),
-                room.settings().bare());
+                ClothAsked.settings(room, saved).bare());
         room.store()
                 .cloths()
                 .save(
@@ -117,7 +117,7 @@ public final class TiedPage {
         PageContext.go(
                 context,
                 "/tied/" + saved.id(),
-                saved.name() + " is for " + purpose.words(room.settings().ruler()) + " now.");
+                saved.name() + " is for " + purpose.words(ClothAsked.settings(room, saved).ruler()) + " now.");
     }
 
     /** The model to turn, as JSON. */

@@ -101,7 +101,7 @@ public class ArchiveTest {
         Archive archive = Archive.read(Archive.of(store).bytes());
         SavedCloth cloth = store.cloths().all().get(0);
         store.stash().cut("cut it", cloth.document().plan().orElseThrow());
-        ClothDocument.Life life = new ClothDocument.Life(ClothDocument.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING);
+        ClothDocument.Life life = new ClothDocument.Life(ClothDocument.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter");
         store.cloths().save(cloth, "cut", cloth.document().with(life));
         List<Piece> before = store.stash().whole().pieces();
 
@@ -111,10 +111,34 @@ public class ArchiveTest {
 
         assertThat(Archive.of(store)).isEqualTo(archive);
         store.stash().undo();
-        store.cloths().undo(cloth.id());
         assertThat(store.stash().whole().pieces()).isEqualTo(before);
         assertThat(store.cloths().find(cloth.id()).orElseThrow().document().life())
                 .isEqualTo(life);
+    }
+
+    @Test
+    void what_is_set_aside_travels_with_its_pieces_whatever_number_they_get() {
+        Store store = filled(open("one.db"));
+        Piece kept = store.stash().whole().pieces().get(3);
+        store.stash().edit(StashEdit.aside("keep it", List.of(kept.id()), true));
+        Archive archive = Archive.read(Archive.of(store).bytes());
+        Store other = open("two.db");
+        other.stash().edit(new StashEdit("add", List.of(), List.of(kept)));
+
+        archive.into(other, false);
+
+        String id = other.stash().aside().iterator().next();
+        assertThat(other.stash().aside()).hasSize(1).doesNotContain(kept.id());
+        Piece piece = other.stash().whole().pieces().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        assertThat(piece.size()).isEqualTo(kept.size());
+        other.stash().undo();
+        assertThat(other.stash().aside()).isEmpty();
+        assertThat(other.cloths().all()).isEmpty();
+        archive.into(other, true);
+        assertThat(Archive.of(other)).isEqualTo(archive);
     }
 
     @Test

@@ -47,7 +47,7 @@ class ArchiveUnpackingTest {
     }
 
     private static Archive of(List<Piece> pieces, Archive.Kept... cloths) {
-        return new Archive(pieces, Map.of(), List.of(cloths));
+        return new Archive(pieces, Set.of(), Map.of(), List.of(cloths));
     }
 
     private void there(Piece... pieces) {

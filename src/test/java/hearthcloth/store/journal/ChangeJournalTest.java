@@ -31,7 +31,7 @@ class ChangeJournalTest {
 
     ChangeJournalTest(@TempDir Path folder) {
         jdbi = Jdbi.create("jdbc:sqlite:" + folder.resolve("journal.db"));
-        jdbi.setTransactionHandler(WholeChange.inFile(jdbi.getTransactionHandler()));
+        jdbi.setTransactionHandler(WholeChange.inFile(jdbi.getTransactionHandler(), () -> ""));
         jdbi.useHandle(handle -> {
             handle.execute("create table change (number bigint primary key, label text not null, done text not null,"
                     + " undone bigint not null)");
@@ -169,7 +169,7 @@ class ChangeJournalTest {
         assertThatThrownBy(() -> studio.useTransaction(handle -> handle.execute("select 1")))
                 .isInstanceOf(StoreException.class)
                 .hasMessageEndingWith("Nothing was changed; try again.");
-        studio.setTransactionHandler(WholeChange.inFile(new org.jdbi.v3.core.transaction.LocalTransactionHandler()));
+        studio.setTransactionHandler(WholeChange.inFile(new org.jdbi.v3.core.transaction.LocalTransactionHandler(), () -> ""));
         studio.useTransaction(handle -> handle.execute("select 1"));
     }
 }

@@ -50,7 +50,8 @@ public class ClothDocumentTest {
                 word(random),
                 word(random),
                 random.nextInt(9),
-                random.nextBoolean() ? null : new Purpose("bottle 8 x 30 cm", word(random), ""));
+                random.nextBoolean() ? null : new Purpose("bottle 8 x 30 cm", word(random), ""),
+                random.nextBoolean() ? null : "a4");
         return new ClothDocument(
                 bare.design(),
                 planned ? bare.plan() : Optional.empty(),

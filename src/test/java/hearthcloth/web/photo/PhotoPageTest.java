@@ -3,9 +3,9 @@ package hearthcloth.web.photo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.colour.Colour;
+import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
-import hearthcloth.geometry.Point;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Photograph;
 import hearthcloth.photo.Reading;

@@ -1,0 +1,97 @@
+package hearthcloth.store;
+
+import hearthcloth.TestServer;
+import hearthcloth.store.studio.Studio;
+import hearthcloth.store.studio.StudioAddress;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Thousands of makers at random: whatever they do in whatever order, every part tells the same story. */
+class RandomMakersTest {
+
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneOffset.UTC);
+    private static final int CHANGES = 14;
+
+    @TempDir
+    Path folder;
+
+    private Path filled() {
+        Path file = folder.resolve("filled.db");
+        try (Store store = Store.open(file, CLOCK)) {
+            store.stash().edit(new StashEdit("received", List.of(), RandomMaker.HEAP.pieces()));
+        }
+        return file;
+    }
+
+    private Path copy(Path from, String name) {
+        try {
+            Path to = folder.resolve(name);
+            for (String part : List.of("", "-wal")) {
+                Path there = from.resolveSibling(from.getFileName() + part);
+                if (Files.exists(there)) {
+                    Files.copy(there, to.resolveSibling(name + part));
+                }
+            }
+            return to;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void inFiles(int from, int to) {
+        Path filled = filled();
+        for (int seed = from; seed < to; seed++) {
+            try {
+                Path[] file = {copy(filled, seed + ".db")};
+                int[] times = {0};
+                int number = seed;
+                // What a killed program leaves: the file and what lies beside it, as they are at this moment.
+                UnaryOperator<Store> killed = store -> {
+                    file[0] = copy(file[0], number + "-" + times[0]++ + ".db");
+                    return Store.open(file[0], CLOCK);
+                };
+                new RandomMaker(Store.open(file[0], CLOCK), new Random(seed), killed).work(CHANGES);
+            } catch (AssertionError | RuntimeException e) {
+                throw new AssertionError("maker with seed " + seed, e);
+            }
+        }
+    }
+
+    @Test
+    void three_hundred_makers_find_one_story() {
+        inFiles(0, 300);
+    }
+
+    @Test
+    @Tag("long")
+    void ten_thousand_makers_find_one_story() {
+        inFiles(300, 10_300);
+    }
+
+    @Test
+    @Tag("long")
+    void makers_of_a_studio_find_one_story() {
+        String address = TestServer.freshDatabase();
+        try (Studio studio = Studio.open(StudioAddress.parse(address, Optional.empty()), CLOCK)) {
+            studio.people().begin("Ada", "kelp and plum by lamplight");
+            for (int seed = 0; seed < 400; seed++) {
+                Store store =
+                        studio.of(studio.people().add("Mo" + seed, "kelp and plum by lamplight", Person.Part.MAKER));
+                store.stash().edit(new StashEdit("received", List.of(), RandomMaker.HEAP.pieces()));
+                new RandomMaker(store, new Random(seed), same -> same).work(CHANGES);
+            }
+        }
+    }
+}
