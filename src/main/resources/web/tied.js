@@ -32,9 +32,31 @@
       place.hidden = false;
       turning.show(model);
       place.dataset.shown = from;
+      drape(from);
     } catch (trouble) {
       shown = "";
       place.hidden = true;
+    }
+  }
+
+  // The cloth brought to rest, once the workroom has it; until then, and where there is none, the flat pieces stay.
+  async function drape(from) {
+    try {
+      const { draped } = await import("/own/drape.js");
+      for (let wait = 700; from === shown; wait = Math.min(5000, wait * 1.4)) {
+        const response = await fetch(from.replace("/model", "/drape"));
+        if (response.status === 200) {
+          const things = await draped(await response.json());
+          if (from !== shown) return;
+          turning.drape(things);
+          place.dataset.draped = from;
+          return;
+        }
+        if (response.status !== 202) return;
+        await new Promise(resolve => setTimeout(resolve, wait));
+      }
+    } catch (trouble) {
+      // the flat pieces are there
     }
   }
 

@@ -143,12 +143,24 @@ export class Turning {
     new ResizeObserver(() => this.redraw()).observe(canvas);
   }
 
-  show(model) {
+  clear() {
     for (const old of [...this.scene.children]) {
       this.scene.remove(old);
-      old.geometry.dispose();
-      old.material.dispose();
+      old.geometry?.dispose();
+      old.material?.map?.dispose();
+      old.material?.dispose();
     }
+  }
+
+  // The cloth brought to rest in place of its flat pieces; the view stays.
+  drape(things) {
+    this.clear();
+    this.scene.add(...things);
+    this.redraw();
+  }
+
+  show(model) {
+    this.clear();
     const lift = lifts(model.polygons);
     this.scene.add(cloth(model, lift), stitches(model, lift), knots(model));
     const room = new Box3().setFromPoints(model.polygons.flatMap(polygon => polygon.corners));

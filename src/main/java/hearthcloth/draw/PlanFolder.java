@@ -150,14 +150,6 @@ public record PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
         return tied().map(gift -> gift.alone(KEPT, KEPT));
     }
 
-    /** The same as a small picture to choose by, of colours alone. */
-    public Optional<Picture> tiedSmall() {
-        return tied().map(gift -> gift.alone(SMALL, SMALL));
-    }
-
-    /** The side of a picture to choose by, in millimetres; shown about four pixels to one. */
-    private static final double SMALL = 16;
-
     /** Both sides and the tied gift, where there is one, beside each other: to send. */
     public Picture toSend() {
         double air = 10;

@@ -21,6 +21,7 @@ import hearthcloth.web.house.ClosingPage;
 import hearthcloth.web.house.DevicesPage;
 import hearthcloth.web.house.EntrancePage;
 import hearthcloth.web.house.GuidelinesPage;
+import hearthcloth.web.house.HandOnPage;
 import hearthcloth.web.house.PeoplePage;
 import hearthcloth.web.house.SafetyPage;
 import hearthcloth.web.house.SettingsPage;
@@ -210,6 +211,7 @@ public final class Workroom implements AutoCloseable {
             ClothsPage.add(pages);
             PicturesPage.add(pages);
             ArchivePage.add(pages);
+            HandOnPage.add(pages);
             DevicesPage.add(pages, opened.openness(), opened.devices());
             SettingsPage.add(pages);
             SafetyPage.add(pages);

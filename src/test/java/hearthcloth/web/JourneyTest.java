@@ -69,7 +69,9 @@ class JourneyTest {
         assertThat(page.locator(".answer")).containsText("errand wrap");
         page.getByLabel("high").fill("5");
         assertThat(page.locator(".answer")).containsText("errand wrap");
-        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Bottle").setExact(true))
+        page.getByRole(
+                        AriaRole.LINK,
+                        new Page.GetByRoleOptions().setName("Bottle").setExact(true))
                 .click();
         page.getByLabel("across").waitFor();
         page.getByText("I know the cloth, not the gift").click();

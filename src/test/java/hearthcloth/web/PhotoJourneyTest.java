@@ -80,7 +80,7 @@ class PhotoJourneyTest {
 
     private void sent() {
         page.navigate("/stash");
-        page.locator("#photograph summary").click();
+        link("Photograph them").first().click();
         button("Read it").click();
         page.getByText("No picture was chosen").waitFor();
         page.locator(".pick input")
@@ -159,8 +159,7 @@ class PhotoJourneyTest {
         page.locator("#accept").click();
         page.getByText("Added 5 pieces, numbers 1–5").waitFor();
         page.waitForURL(Pattern.compile(".*/stash\\?.*"));
-        PlaywrightAssertions.assertThat(
-                        page.locator(".group:has-text('Harbour') image").first())
+        PlaywrightAssertions.assertThat(page.locator(".table pattern image").first())
                 .isAttached();
         look("6-stash");
         page.locator("#undo").click();
@@ -175,7 +174,8 @@ class PhotoJourneyTest {
 
     private void planned() {
         browser.visit().post("/gift", "size", "30");
-        link("To the cloths").click();
+        page.navigate("/stash");
+        link("What can my heap make?").click();
         page.getByText("Take this one").first().click();
         page.locator("#bench").waitFor();
         page.waitForLoadState();

@@ -87,6 +87,59 @@ class StashPiecesTest extends StashVisit {
     }
 
     @Test
+    void pieces_chosen_on_the_table_are_kept_given_back_and_used_up_at_once_and_undone_at_once() throws Exception {
+        post("/stash/line", "line", "5 oat 4 x 8\n2 moss 6 in square");
+
+        post("/stash/chosen", "piece", "1:5", "piece", "6:2", "do", "keep");
+        assertThat(store.atHand().free(Set.of()).pieces()).isEmpty();
+        assertThat(get("/stash").body()).contains("data-kept=\"yes\"", "set aside 7 pieces");
+        post("/stash/chosen", "piece", "6:2", "do", "back");
+        assertThat(store.atHand().free(Set.of()).fabrics())
+                .extracting(Fabric::name)
+                .containsExactly("moss");
+
+        post("/stash/chosen", "piece", "1:5", "piece", "6:2", "do", "use");
+        assertThat(pieces()).isEmpty();
+        assertThat(store.stash().undo()).contains("use up 7 pieces");
+        assertThat(pieces()).hasSize(7);
+    }
+
+    @Test
+    void pieces_chosen_as_they_no_longer_are_stay_untouched() throws Exception {
+        post("/stash/line", "line", "5 oat 4 x 8");
+        String seen = seen(get("/stash/piece/1").body());
+        post("/stash/piece/1/use", "seen", seen, "many", "1");
+
+        assertThat(post("/stash/chosen", "piece", "2:5", "do", "use").body())
+                .contains("meanwhile been changed in another window");
+        assertThat(pieces()).hasSize(4);
+        assertThat(post("/stash/chosen", "do", "use").statusCode()).isEqualTo(303);
+    }
+
+    @Test
+    void what_is_wanted_used_first_is_a_wish_of_the_next_cloth_until_it_is_taken_back() throws Exception {
+        post("/stash/line", "line", "5 oat 4 x 8\n2 moss 6 in square");
+
+        post("/stash/chosen", "piece", "1:5", "do", "first");
+        assertThat(get("/cloth").body()).contains("Take back: first: oat 5");
+        post("/wishes", "do", "less", "what", "first", "value", "");
+        assertThat(get("/cloth").body()).doesNotContain("Take back: first");
+    }
+
+    @Test
+    void the_table_is_looked_at_nearer_and_in_greys_and_so_again_tomorrow() throws Exception {
+        post("/stash/line", "line", "5 oat 4 x 8");
+        String before = first("class=\"table\\s+t(\\d+)", get("/stash").body());
+
+        post("/stash/look", "look", "farther");
+        post("/stash/look", "look", "greys");
+
+        String page = get("/stash").body();
+        assertThat(Integer.parseInt(first("class=\"table\\s+t(\\d+)", page))).isEqualTo(Integer.parseInt(before) - 1);
+        assertThat(page).contains("<span class=\"shade\">5</span>", "fill=\"#e2e2e2\"");
+    }
+
+    @Test
     void a_whole_fabric_is_set_aside_in_one_tap() throws Exception {
         post("/stash/line", "line", "5 oat 4 x 8\n2 moss 6 in square");
         String page = get("/stash/fabric?name=oat").body();

@@ -38,7 +38,7 @@ class StudioWorkroomTest {
     private static void entered(RunningWorkroom room, String name, String passphrase) throws IOException {
         HttpResponse<String> in = room.post("/enter", room.token("/enter"), "name", name, "passphrase", passphrase);
         assertThat(in.statusCode()).as(in.body()).isEqualTo(303);
-        assertThat(in.headers().firstValue("Location").orElse("")).endsWith("/gift");
+        assertThat(in.headers().firstValue("Location").orElse("")).endsWith("/");
     }
 
     private static String onward(HttpResponse<String> response) {
@@ -67,10 +67,10 @@ class StudioWorkroomTest {
             String hers = others.token("/gift");
             assertThat(others.see("/cloths").body()).doesNotContain(cloth);
             onward(others.post("/stash/line", hers, "line", """
-                    6 plum linen 18 x 40 in
-                    6 straw linen 18 x 40 in
-                    4 sea linen 20 x 44 in
-                    """));
+                6 plum linen 18 x 40 in
+                6 straw linen 18 x 40 in
+                4 sea linen 20 x 44 in
+                """));
             String guidelines = others.see("/guidelines").body();
             assertThat(guidelines).contains("from Ada").doesNotContain("Hand a cloth to everybody");
             String guideline = found("/guidelines/([0-9a-f-]+)/follow", guidelines);

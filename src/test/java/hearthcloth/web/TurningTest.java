@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,6 +37,12 @@ class TurningTest {
                 AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
     }
 
+    /** A window in which the flat pieces stay, so that what is compared is drawn from one thing. */
+    private static Page flat(Page page) {
+        page.route(Pattern.compile("/tied/.*/drape"), route -> route.fulfill(new Route.FulfillOptions().setStatus(204)));
+        return page;
+    }
+
     private static void shown(Page page) {
         page.locator("#turning[data-shown]:not([hidden]) canvas").waitFor();
     }
@@ -53,7 +61,7 @@ class TurningTest {
     void it_turns_under_the_finger_by_keys_and_by_buttons() {
         try (Browser browser = new Browser(folder, Browser.TURNING)) {
             // Drawn in software, a small canvas is drawn soonest.
-            Page page = browser.window(Browser.Screen.PHONE, ColorScheme.LIGHT);
+            Page page = flat(browser.window(Browser.Screen.PHONE, ColorScheme.LIGHT));
             page.navigate(tied(browser.visit()));
             shown(page);
             byte[] first = seen(page);
@@ -89,7 +97,7 @@ class TurningTest {
     @Test
     void what_is_chosen_is_shown_at_once_in_stills_and_model() {
         try (Browser browser = new Browser(folder, Browser.TURNING)) {
-            Page page = browser.window(Browser.Screen.PHONE, ColorScheme.DARK);
+            Page page = flat(browser.window(Browser.Screen.PHONE, ColorScheme.DARK));
             page.navigate(tied(browser.visit()));
             shown(page);
             byte[] first = seen(page);
@@ -106,6 +114,22 @@ class TurningTest {
             page.getByLabel("What is wrapped").fill("box 30 x 30 x 30 in");
             page.getByText("is large enough").waitFor();
             PlaywrightAssertions.assertThat(page.locator("#turning")).isHidden();
+            browser.assertQuiet();
+        }
+    }
+
+    /** Draping takes a while; the flat pieces stand until it is done and their view stays. */
+    @Test
+    @Tag("long")
+    void the_cloth_comes_to_rest_in_place_of_its_flat_pieces() {
+        try (Browser browser = new Browser(folder, Browser.TURNING)) {
+            Page page = browser.window(Browser.Screen.PHONE, ColorScheme.LIGHT);
+            page.navigate(tied(browser.visit()));
+            shown(page);
+            byte[] flat = seen(page);
+            page.locator("#turning[data-draped]")
+                    .waitFor(new Locator.WaitForOptions().setTimeout(300_000));
+            assertThat(seen(page)).isNotEqualTo(flat);
             browser.assertQuiet();
         }
     }

@@ -88,8 +88,11 @@ public record Dyes(List<Fabric> fabrics) {
 
     /** Dark fabrics are shaded lighter, so that a fell is seen on any. */
     private static Colour shade(Colour ground) {
-        return ground.lab().lightness() < 25 ? Palette.SHEET : Colour.of(0x000000);
+        return ground.lab().lightness() < 25 ? Palette.SHEET : SHADE;
     }
+
+    /** Of what lies in the shade. */
+    static final Colour SHADE = Colour.of(0x000000);
 
     Stroke stitches() {
         return Stroke.stitches(0.25, thread());

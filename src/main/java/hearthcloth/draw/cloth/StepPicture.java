@@ -151,7 +151,7 @@ public final class StepPicture {
         Bounds narrow = edge(wraps.other(), scale);
         for (Shown.Field field : part(wraps).shown().fields()) {
             Bounds at = bounds(part(wraps).reaching(field.at()), wraps, scale).shared(wide);
-            sketch.add(new Mark.Tint(at.outline(), Palette.INK, 0.3));
+            sketch.add(new Mark.Tint(at.outline(), Dyes.SHADE, 0.3));
         }
         sketch.outline(wide, Stroke.solid(0.35, Palette.INK));
         for (Half half : Half.values()) {

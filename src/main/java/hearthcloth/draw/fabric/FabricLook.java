@@ -47,6 +47,22 @@ public record FabricLook(Colour ground, Optional<Picture> print, Weave weave) {
      * @param shade how much darker than in full light, from 0 to 1
      */
     public void fill(Sketch sketch, List<Point> outline, Affine laid, double shade) {
+        print(sketch, outline, laid, shade);
+        threads(sketch, outline, laid.scale());
+    }
+
+    /** The same for a small part of many, whose threads are seen only where it is drawn large. */
+    public void fillPart(Sketch sketch, List<Point> outline, Affine laid, double shade) {
+        print(sketch, outline, laid, shade);
+        if (laid.scale() > LARGE) {
+            threads(sketch, outline, laid.scale());
+        }
+    }
+
+    /** Millimetres of the picture for one of cloth above which the threads of small parts are drawn. */
+    private static final double LARGE = 0.3;
+
+    private void print(Sketch sketch, List<Point> outline, Affine laid, double shade) {
         sketch.add(new Mark.Area(outline, shaded(shade)));
         if (isFigured(laid.scale())) {
             sketch.add(new Mark.Figured(outline, print.orElseThrow(), laid));
@@ -54,7 +70,6 @@ public record FabricLook(Colour ground, Optional<Picture> print, Weave weave) {
                 sketch.add(new Mark.Tint(outline, SHADE, shade));
             }
         }
-        threads(sketch, outline, laid.scale());
     }
 
     private Colour shaded(double shade) {

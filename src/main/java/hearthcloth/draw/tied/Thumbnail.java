@@ -87,7 +87,10 @@ public final class Thumbnail {
             if (nextX == x && nextY == y) {
                 continue;
             }
-            path.append(nextX - x).append(nextY < y ? "" : " ").append(nextY - y).append(' ');
+            path.append(nextX - x)
+                    .append(nextY < y ? "" : " ")
+                    .append(nextY - y)
+                    .append(' ');
             x = nextX;
             y = nextY;
         }

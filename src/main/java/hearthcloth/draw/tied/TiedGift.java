@@ -10,6 +10,7 @@ import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.drape.Drape;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.fold.TyingMoment;
@@ -71,6 +72,16 @@ public final class TiedGift {
     /** The model for a page that turns the gift. */
     public Model model() {
         return Model.of(cloth, visible, look);
+    }
+
+    /** The cloth brought to rest, for a page that turns the gift. */
+    public DrapedModel draped(Drape drape) {
+        return DrapedModel.of(cloth, drape, look);
+    }
+
+    /** How it is folded. */
+    public Fold fold() {
+        return visible.fold();
     }
 
     /**

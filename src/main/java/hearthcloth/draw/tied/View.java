@@ -251,7 +251,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
                 area.fabric()
                         .map(fabric -> fabric.scaled(scale))
                         .ifPresentOrElse(
-                                fabric -> fabric.look().fill(sketch, outline, fabric.laid(), fabric.shade()),
+                                fabric -> fabric.look().fillPart(sketch, outline, fabric.laid(), fabric.shade()),
                                 () -> sketch.add(new Mark.Area(outline, area.colour())));
             } else if (thing instanceof Thing.Row row) {
                 List<Point> line = scaled(List.of(row.from(), row.to()), scale);

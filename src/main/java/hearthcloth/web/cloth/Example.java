@@ -87,7 +87,7 @@ public final class Example {
         });
         store.unset(ExampleMark.SETTING);
         Wished.keep(store, Purpose.NOTHING);
-        PageContext.go(context, "/gift", "The example is deleted.");
+        PageContext.go(context, "/", "The example is deleted.");
     }
 
     private List<Piece> pieces(Store store) {

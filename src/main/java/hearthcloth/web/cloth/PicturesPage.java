@@ -5,6 +5,7 @@ import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
 import hearthcloth.draw.picture.SvgWriter;
+import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.measure.Ruler;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.gift.Wished;
@@ -30,7 +31,7 @@ public final class PicturesPage {
         both(pages, "flat", folder -> Optional.of(folder.plain(Face.FRONT)));
         both(pages, "reverse", folder -> Optional.of(folder.plain(Face.BACK)));
         both(pages, "tied", PlanFolder::tiedAlone);
-        pages.get("/cloths/{id}/tied-small.svg", (page, context) -> page.svg(context, PlanFolder::tiedSmall));
+        pages.get("/cloths/{id}/tied-small.svg", PicturesPage::small);
         both(pages, "share", folder -> Optional.of(folder.toSend()));
     }
 
@@ -41,23 +42,41 @@ public final class PicturesPage {
     }
 
     private Picture picture(Context context, Function<PlanFolder, Optional<Picture>> drawn) {
+        return drawn.apply(folder(context)).orElseThrow(PicturesPage::untied);
+    }
+
+    private static NotFoundResponse untied() {
+        return new NotFoundResponse("This cloth ties no gift yet: say what it is to wrap.");
+    }
+
+    /** The tied gift of few bytes, to choose a view by; a picture of its own, so it brings its own shadow. */
+    private void small(Context context) {
+        String svg = folder(context).tied().map(Thumbnail::of).orElseThrow(PicturesPage::untied);
+        kept(context);
+        context.contentType("image/svg+xml")
+                .result(svg.replaceFirst("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ")
+                        .replace("class=\"shade\"", "fill=\"#000000\" fill-opacity=\"0.15\""));
+    }
+
+    private PlanFolder folder(Context context) {
         SavedCloth cloth = new ClothAsked(room).cloth(context);
         Settings settings = ClothAsked.settings(room, cloth);
         Ruler ruler = settings.ruler();
-        PlanFolder folder = new PlanFolder(
+        return new PlanFolder(
                 ClothAsked.plan(cloth),
                 ruler,
                 settings.paper(),
                 Wished.of(room.store(), cloth).wrapped(ruler));
-        return drawn.apply(folder)
-                .orElseThrow(() -> new NotFoundResponse("This cloth ties no gift yet: say what it is to wrap."));
     }
 
     /** Its address names the version of the cloth that a page shows, so it is asked for once. */
-    private void svg(Context context, Function<PlanFolder, Optional<Picture>> drawn) {
+    private static void kept(Context context) {
         if (context.queryParam("v") != null) {
             context.header("Cache-Control", "private, max-age=86400");
         }
+    }
+
+    private void svg(Context context, Function<PlanFolder, Optional<Picture>> drawn) {
         context.contentType("image/svg+xml").result(SvgWriter.writeClear(picture(context, drawn)));
     }
 

@@ -113,11 +113,12 @@ public final class ClothDrawing {
         return drawing.close();
     }
 
-    /** The word for the hearth, where it has room: as large as letters in a picture 225 px wide. */
+    /** The word for the hearth, as large as letters in a picture 225 px wide; smaller or none where it has no room. */
     private void hearth(Shown.Field field) {
-        double size = Math.max(width, height) / 15;
+        double most = Math.max(width, height) / 15;
         Rect at = field.at();
-        if (mm(at.width()) < size * 4.2 || mm(at.height()) < size * 1.5) {
+        double size = Math.min(most, Math.min(mm(at.width()) / 4.2, mm(at.height()) / 1.5));
+        if (size < most * 0.7) {
             return;
         }
         svg.append(String.format(

@@ -1,5 +1,7 @@
 package hearthcloth.web.gallery;
 
+import hearthcloth.draw.tied.Sample;
+import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
@@ -62,9 +64,10 @@ public final class GalleryPage {
      * What she has to plan from.
      *
      * @param tiles the fabrics' figures, as SVG
+     * @param plain the gift tied in a plain cloth where there is nothing to plan from, as SVG; empty else
      * @param held what a new cloth is not planned from
      */
-    public record Heap(String tiles, boolean isEmpty, HeldBack held) {}
+    public record Heap(String tiles, boolean isEmpty, String plain, HeldBack held) {}
 
     /**
      * The page.
@@ -117,7 +120,12 @@ public final class GalleryPage {
         swatches.tiles(tiles);
         WishChips chips = WishChips.of(
                 new WishChips.Asked(
-                        lean, form, first(stash), free, room.settings().ruler(), wished.thing().isPresent(),
+                        lean,
+                        form,
+                        first(stash),
+                        free,
+                        room.settings().ruler(),
+                        wished.thing().isPresent(),
                         waiting()),
                 stash,
                 swatches,
@@ -126,16 +134,21 @@ public final class GalleryPage {
                 context,
                 new View(
                         room.frame(context, "What your heap can make", "Cloth"),
-                        new Wishes(
-                                WishView.of(store(), wished, usual, trouble), chips, GiftDrawing.of(wished.gift())),
-                        new Heap(tiles.toString(), heap.stash().pieces().isEmpty(), HeldBack.of(heap, also())),
+                        new Wishes(WishView.of(store(), wished, usual, trouble), chips, GiftDrawing.of(wished.gift())),
+                        new Heap(
+                                tiles.toString(),
+                                heap.stash().pieces().isEmpty(),
+                                heap.stash().pieces().isEmpty() ? plain(wished) : "",
+                                HeldBack.of(heap, also())),
                         shown(context),
-                        new ClothCard.Choice(ClothCard.all(room, store().cloths().all()), "/cloth/")));
+                        new ClothCard.Choice(
+                                ClothCard.all(room, store().cloths().all()), "/cloth/")));
     }
 
     /** Begins to look; wishes that cannot be used any more, since her ruler or her seam is another now, are said instead. */
     private String begun(Stash stash, Purpose wished, Leanings lean, Usual usual) {
-        WishForm form = lean.in(WishForm.of(store()), stash, room.settings().ruler().isMetric());
+        WishForm form =
+                lean.in(WishForm.of(store()), stash, room.settings().ruler().isMetric());
         Stash first = first(stash);
         ProposalOrder order = new ProposalOrder(
                 lean.kind(), first.pieces().stream().map(Piece::id).collect(Collectors.toSet()), lean.isQuick());
@@ -152,6 +165,13 @@ public final class GalleryPage {
         } catch (MeasureException e) {
             return ErrorPages.upright(String.valueOf(e.getMessage()));
         }
+    }
+
+    private String plain(Purpose wished) {
+        return wished.wrapped(room.settings().ruler())
+                .map(wrapped -> Thumbnail.of(
+                        Sample.of(wrapped.tie(), wrapped.gift(), wrapped.tail().usual())))
+                .orElse("");
     }
 
     private Usual usual() {
@@ -173,8 +193,7 @@ public final class GalleryPage {
 
     /** The cloths whose pieces she allows a new one to take all the same. */
     private Set<String> also() {
-        return store()
-                .setting(ALSO)
+        return store().setting(ALSO)
                 .map(text -> Set.copyOf(Arrays.asList(text.split("\n"))))
                 .orElse(Set.of());
     }
@@ -232,7 +251,11 @@ public final class GalleryPage {
     private void beside(Context context) {
         ProposalCards.View all =
                 new ProposalCards(room, Wished.of(store())).view(searches.of(store()), WITH_ORDER, names());
-        room.show(context, new Beside(room.frame(context, "Side by side", "Cloth"), all.state().cards()));
+        room.show(
+                context,
+                new Beside(
+                        room.frame(context, "Side by side", "Cloth"),
+                        all.state().cards()));
     }
 
     private Set<String> names() {

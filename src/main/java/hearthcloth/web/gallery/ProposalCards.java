@@ -45,7 +45,9 @@ public record ProposalCards(PageContext room, Purpose wished) {
         public String scaled() {
             Matcher box = BOX.matcher(front);
             return box.find()
-                    ? front.replaceFirst("<svg ", "<svg width=\"" + pixels(box.group(1)) + "\" height=\"" + pixels(box.group(2)) + "\" ")
+                    ? front.replaceFirst(
+                            "<svg ",
+                            "<svg width=\"" + pixels(box.group(1)) + "\" height=\"" + pixels(box.group(2)) + "\" ")
                     : front;
         }
 
@@ -70,8 +72,7 @@ public record ProposalCards(PageContext room, Purpose wished) {
      * @param found how many there are, of which the cards are the first
      * @param why what is short where nothing can be made
      */
-    public record State(
-            boolean running, int share, int found, List<Card> cards, String verdict, List<String> why) {
+    public record State(boolean running, int share, int found, List<Card> cards, String verdict, List<String> why) {
 
         /** How many pale places stand for what is still looked for. */
         public int looking() {
@@ -114,8 +115,7 @@ public record ProposalCards(PageContext room, Purpose wished) {
                 .filter(outcome -> outcome instanceof PlanOutcome.CannotMake)
                 .map(outcome -> ((PlanOutcome.CannotMake) outcome).why())
                 .orElse(List.of());
-        return new State(
-                search.isRunning(), 100 * search.progress().tried() / of, plans.size(), cards, verdict, why);
+        return new State(search.isRunning(), 100 * search.progress().tried() / of, plans.size(), cards, verdict, why);
     }
 
     private static String verdict(PlanOutcome outcome) {
@@ -136,11 +136,12 @@ public record ProposalCards(PageContext room, Purpose wished) {
         String words = size.isSquare()
                 ? ruler.write(size.width(), Rounding.NEAREST) + " square"
                 : ruler.write(size, Rounding.NEAREST);
+        String goodAt = honest(plan.story().goodAt(), search.isReordered());
         String tied = search.tied(name, () -> tied(plan));
         return new Card(
                 name,
                 title,
-                new Words(words, figures(plan), joins(plan), reason(plan.story().goodAt(), search.isReordered()), plan.story().goodAt()),
+                new Words(words, figures(plan), joins(plan), reason(goodAt), goodAt),
                 ClothDrawing.named(cloth, swatches, "Front: " + title + ", " + words),
                 tied.isEmpty() ? ClothDrawing.still(cloth, Face.BACK, swatches, "Back") : tied,
                 !tied.isEmpty(),
@@ -155,17 +156,18 @@ public record ProposalCards(PageContext room, Purpose wished) {
                 .orElse("");
     }
 
-    /**
-     * What shows once tied, where that was wished; else the first sentence, without what compares it with the first
-     * proposal where she put them in another order.
-     */
-    private static String reason(String goodAt, boolean isReordered) {
+    /** Without what compares it with the first proposal, where she put them in another order. */
+    private static String honest(String goodAt, boolean isReordered) {
+        return isReordered ? goodAt.replaceFirst(";[^.]*than the first", "") : goodAt;
+    }
+
+    /** What shows once tied, where that was wished; else the first sentence. */
+    private static String reason(String goodAt) {
         List<String> sentences = List.of(goodAt.split("(?<=[.]) "));
-        String first = sentences.get(0);
         return sentences.stream()
                 .filter(sentence -> sentence.contains("% of what shows once tied"))
                 .findFirst()
-                .orElseGet(() -> isReordered && first.contains("than the first") ? first.replaceFirst(";.*", ".") : first);
+                .orElse(sentences.get(0));
     }
 
     private static String figures(Plan plan) {
@@ -173,7 +175,9 @@ public record ProposalCards(PageContext room, Purpose wished) {
         int patches = plan.cloth().patches().size();
         String joins = plan.cloth().isFree()
                 ? ""
-                : figures.joins() == 0 ? " · no joins" : " · " + figures.joins() + (figures.joins() == 1 ? " join" : " joins");
+                : figures.joins() == 0
+                        ? " · no joins"
+                        : " · " + figures.joins() + (figures.joins() == 1 ? " join" : " joins");
         return patches + " patches" + joins + " · " + figures.areas().lostPercent() + " % lost";
     }
 

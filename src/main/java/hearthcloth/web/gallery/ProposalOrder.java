@@ -40,8 +40,7 @@ record ProposalOrder(Optional<Scheme.Kind> kind, Set<String> first, boolean isQu
     }
 
     boolean isLiked(Plan plan) {
-        return kind.isEmpty()
-                || (!plan.cloth().isFree() && SchemeRule.holds(kind.get(), plan.cloth(), plan.fabrics()));
+        return kind.isEmpty() || (!plan.cloth().isFree() && SchemeRule.holds(kind.get(), plan.cloth(), plan.fabrics()));
     }
 
     /** How many of the pieces she wants used first it cuts into. */

@@ -18,9 +18,7 @@ final class ProposalSearches {
     /** Begins a search for this wish unless one is going on or has answered it. */
     synchronized void begin(Store work, ProposalSearch.Question question) {
         Optional<ProposalSearch> last = of(work);
-        if (last.isPresent()
-                && last.get().isFor(question)
-                && !last.get().isFailed()) {
+        if (last.isPresent() && last.get().isFor(question) && !last.get().isFailed()) {
             return;
         }
         last.ifPresent(ProposalSearch::stop);

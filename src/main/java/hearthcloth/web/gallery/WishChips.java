@@ -36,8 +36,14 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
 
     /** Plans of colour that are true or not true of a finished cloth, so that proposals can be put in their order. */
     public static final List<Scheme.Kind> KINDS = List.of(
-            Scheme.Kind.HALVES, Scheme.Kind.TURNS, Scheme.Kind.ROUNDS, Scheme.Kind.GRADED, Scheme.Kind.FRAMES,
-            Scheme.Kind.FIELD, Scheme.Kind.SCATTERED, Scheme.Kind.ACCENT);
+            Scheme.Kind.HALVES,
+            Scheme.Kind.TURNS,
+            Scheme.Kind.ROUNDS,
+            Scheme.Kind.GRADED,
+            Scheme.Kind.FRAMES,
+            Scheme.Kind.FIELD,
+            Scheme.Kind.SCATTERED,
+            Scheme.Kind.ACCENT);
 
     /**
      * Of what is wished now.
@@ -51,12 +57,17 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
         if (!lean.hearth().isEmpty()) {
             boolean isMet = plans.isEmpty() || plans.stream().anyMatch(plan -> middle(plan, lean.hearth()));
             chips.add(new Chip(
-                    "hearth", lean.hearth(), "hearth:", lean.hearth(), fill(stash, swatches, lean.hearth()),
+                    "hearth",
+                    lean.hearth(),
+                    "hearth:",
+                    lean.hearth(),
+                    fill(stash, swatches, lean.hearth()),
                     isMet ? "" : "no piece large enough"));
         }
         if (!asked.form.show().isEmpty()) {
             String show = asked.form.show();
-            chips.add(new Chip("show", show, "shows:", show, fill(stash, swatches, show), asked.isTied ? "" : "no gift yet"));
+            chips.add(new Chip(
+                    "show", show, "shows:", show, fill(stash, swatches, show), asked.isTied ? "" : "no gift yet"));
         }
         if (!asked.form.fabrics().isEmpty()) {
             chips.add(new Chip("only", "", "only:", String.join(", ", asked.form.fabrics()), "", ""));
@@ -73,7 +84,8 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
             chips.add(new Chip("scheme", kind.name(), "colours:", kind.title(), "", isMet ? "" : "none found yet"));
         });
         if (!lean.bars().isEmpty()) {
-            String cut = lean.width(asked.ruler.isMetric()) + " " + asked.ruler.unit().symbol();
+            String cut = lean.width(asked.ruler.isMetric()) + " "
+                    + asked.ruler.unit().symbol();
             chips.add(new Chip("bars", lean.bars(), "bars:", lean.bars() + ", cut " + cut, "", ""));
         }
         if (lean.isQuick()) {
@@ -91,12 +103,18 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
      * @param all every piece there is, also those of fabrics that are left out
      */
     record Asked(
-            Leanings lean, WishForm form, Stash first, Stash all, Ruler ruler, boolean isTied, Optional<String> waiting) {}
+            Leanings lean,
+            WishForm form,
+            Stash first,
+            Stash all,
+            Ruler ruler,
+            boolean isTied,
+            Optional<String> waiting) {}
 
     private static boolean middle(Plan plan, String fabric) {
         return plan.cloth().patches().stream()
-                .anyMatch(patch ->
-                        patch.place() instanceof hearthcloth.cloth.Place.Hearth && patch.fabric().equals(fabric));
+                .anyMatch(patch -> patch.place() instanceof hearthcloth.cloth.Place.Hearth
+                        && patch.fabric().equals(fabric));
     }
 
     private static String fill(Stash stash, Swatches swatches, String name) {

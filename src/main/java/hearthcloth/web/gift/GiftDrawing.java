@@ -1,6 +1,5 @@
 package hearthcloth.web.gift;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -28,16 +27,10 @@ public final class GiftDrawing {
     /** No measure is drawn less than this part of the longest, so that it can still be told. */
     private static final double LEAST = 0.06;
 
-    /** A field takes this much of the drawing. */
-    private static final double FIELD_X = 30;
-
-    private static final double FIELD_Y = 19;
-
     /** Where a measure is typed, in steps of five hundredths of the drawing. */
     public record Place(int x, int y) {}
 
-    private final StringBuilder svg = new StringBuilder();
-    private final List<double[]> fields = new ArrayList<>();
+    private final GiftInk ink = new GiftInk();
 
     private GiftDrawing() {}
 
@@ -48,7 +41,7 @@ public final class GiftDrawing {
     static Sized sized(GiftShape shape, List<Double> measures) {
         GiftDrawing drawing = new GiftDrawing();
         drawing.drawn(shape, kept(measures), ROOM_X, ROOM_Y, WIDTH / 2 + 8, HEIGHT / 2 + 4, true);
-        return new Sized(drawing.closed(WIDTH, HEIGHT), drawing.places());
+        return new Sized(drawing.ink.closed(WIDTH, HEIGHT), drawing.ink.places(WIDTH, HEIGHT));
     }
 
     /** Small, the kind of thing that a gift as it is written is; empty where none is. */
@@ -57,7 +50,8 @@ public final class GiftDrawing {
         return written.isEmpty()
                 ? ""
                 : Stream.of(GiftShape.values())
-                        .sorted(Comparator.comparing((GiftShape shape) -> -shape.word().length()))
+                        .sorted(Comparator.comparing(
+                                (GiftShape shape) -> -shape.word().length()))
                         .filter(shape -> written.contains(shape.word().replace('-', ' ')))
                         .findFirst()
                         .map(GiftDrawing::tile)
@@ -68,7 +62,7 @@ public final class GiftDrawing {
     public static String tile(GiftShape shape) {
         GiftDrawing drawing = new GiftDrawing();
         drawing.drawn(shape, kept(shape.usual()), 58, 48, 36, 28, false);
-        return drawing.closed(72, 56);
+        return drawing.ink.closed(72, 56);
     }
 
     private static List<Double> kept(List<Double> measures) {
@@ -113,21 +107,22 @@ public final class GiftDrawing {
             double fy = y + l * LONG[1];
             double bx = w * WIDE[0];
             double by = w * WIDE[1];
-            on.area("front", x, y, fx, fy, fx, fy - h, x, y - h);
-            on.area("side", fx, fy, fx + bx, fy + by, fx + bx, fy + by - h, fx, fy - h);
-            on.area("top", x, y - h, fx, fy - h, fx + bx, fy + by - h, x + bx, y + by - h);
+            on.ink.area("front", x, y, fx, fy, fx, fy - h, x, y - h);
+            on.ink.area("side", fx, fy, fx + bx, fy + by, fx + bx, fy + by - h, fx, fy - h);
+            on.ink.area("top", x, y - h, fx, fy - h, fx + bx, fy + by - h, x + bx, y + by - h);
         }
 
         private void marks(GiftDrawing on, double x, double y, double l, double w, double h) {
             double fx = x + l * LONG[0];
             double fy = y + l * LONG[1];
-            on.measure(x - 6, y + 18, fx - 6, fy + 18);
-            on.measure(fx + 8, fy + 14, fx + 8 + w * WIDE[0], fy + 14 + w * WIDE[1]);
-            on.measure(x - 18, y, x - 18, y - h);
+            on.ink.measure(x - 6, y + 18, fx - 6, fy + 18);
+            on.ink.measure(fx + 8, fy + 14, fx + 8 + w * WIDE[0], fy + 14 + w * WIDE[1]);
+            on.ink.measure(x - 18, y, x - 18, y - h);
         }
     }
 
-    private void bottles(double wide, double tall, int many, double roomX, double roomY, double x, double y, boolean marked) {
+    private void bottles(
+            double wide, double tall, int many, double roomX, double roomY, double x, double y, boolean marked) {
         double apart = wide * 1.15;
         double scale = Math.min(roomX / (wide + apart * (many - 1)), roomY / (tall + wide * 0.18));
         double r = wide * scale / 2;
@@ -139,8 +134,8 @@ public final class GiftDrawing {
         }
         if (marked) {
             double last = first + apart * scale * (many - 1);
-            measure(first - r, foot + r * 0.36 + 14, first + r, foot + r * 0.36 + 14);
-            measure(last + r + 22, foot, last + r + 22, foot - h);
+            ink.measure(first - r, foot + r * 0.36 + 14, first + r, foot + r * 0.36 + 14);
+            ink.measure(last + r + 22, foot, last + r + 22, foot - h);
         }
     }
 
@@ -149,28 +144,60 @@ public final class GiftDrawing {
         double neck = r * 0.4;
         double shoulder = foot - h * 19 / 30;
         double top = foot - h;
-        svg.append(String.format(
+        ink.append(String.format(
                 Locale.ROOT,
-                "<path class=\"front\" d=\"M%.1f %.1fV%.1fC%.1f %.1f %.1f %.1f %.1f %.1fV%.1fA%.1f %.1f 0 0 1 %.1f %.1fV%.1f"
-                        + "C%.1f %.1f %.1f %.1f %.1f %.1fV%.1fA%.1f %.1f 0 0 1 %.1f %.1fZ\"/>",
-                x - r, foot, shoulder,
-                x - r, shoulder - h * 0.12, x - neck, shoulder - h * 0.1, x - neck, shoulder - h * 0.2,
-                top, neck, neck * 0.36, x + neck, top, shoulder - h * 0.2,
-                x + neck, shoulder - h * 0.1, x + r, shoulder - h * 0.12, x + r, shoulder,
-                foot, r, r * 0.18, x - r, foot));
-        line("M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f", x - neck, top + h * 0.06, neck, neck * 0.36, x + neck, top + h * 0.06);
-        line("M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f", x - r, foot - h * 0.42, r, r * 0.18, x + r, foot - h * 0.42);
-        line("M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f", x - r, foot - h * 0.14, r, r * 0.18, x + r, foot - h * 0.14);
+                "<path class=\"front\" d=\"M%.1f %.1fV%.1fC%.1f %.1f %.1f %.1f %.1f %.1fV%.1fA%.1f %.1f 0 0 1 %.1f"
+                        + " %.1fV%.1fC%.1f %.1f %.1f %.1f %.1f %.1fV%.1fA%.1f %.1f 0 0 1 %.1f %.1fZ\"/>",
+                x - r,
+                foot,
+                shoulder,
+                x - r,
+                shoulder - h * 0.12,
+                x - neck,
+                shoulder - h * 0.1,
+                x - neck,
+                shoulder - h * 0.2,
+                top,
+                neck,
+                neck * 0.36,
+                x + neck,
+                top,
+                shoulder - h * 0.2,
+                x + neck,
+                shoulder - h * 0.1,
+                x + r,
+                shoulder - h * 0.12,
+                x + r,
+                shoulder,
+                foot,
+                r,
+                r * 0.18,
+                x - r,
+                foot));
+        ink.line(
+                "M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f",
+                x - neck, top + h * 0.06, neck, neck * 0.36, x + neck, top + h * 0.06);
+        ink.line("M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f", x - r, foot - h * 0.42, r, r * 0.18, x + r, foot - h * 0.42);
+        ink.line("M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f", x - r, foot - h * 0.14, r, r * 0.18, x + r, foot - h * 0.14);
     }
 
     private void ball(double r, double x, double y, boolean marked) {
-        svg.append(String.format(Locale.ROOT, "<circle class=\"top\" cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\"/>", x, y, r));
-        svg.append(String.format(
+        ink.append(String.format(Locale.ROOT, "<circle class=\"top\" cx=\"%.1f\" cy=\"%.1f\" r=\"%.1f\"/>", x, y, r));
+        ink.append(String.format(
                 Locale.ROOT,
                 "<path class=\"side bare\" d=\"M%.1f %.1fA%.1f %.1f 0 0 1 %.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1fZ\"/>",
-                x + r * 0.62, y - r * 0.75, r * 0.97, r * 0.97, x - r * 0.75, y + r * 0.62, r * 1.25, r * 1.25, x + r * 0.62, y - r * 0.75));
+                x + r * 0.62,
+                y - r * 0.75,
+                r * 0.97,
+                r * 0.97,
+                x - r * 0.75,
+                y + r * 0.62,
+                r * 1.25,
+                r * 1.25,
+                x + r * 0.62,
+                y - r * 0.75));
         if (marked) {
-            measure(x - r, y + r + 16, x + r, y + r + 16);
+            ink.measure(x - r, y + r + 16, x + r, y + r + 16);
         }
     }
 
@@ -183,70 +210,35 @@ public final class GiftDrawing {
         double up = y - dy / 2;
         double nx = -dy / Math.hypot(dx, dy) * r;
         double ny = dx / Math.hypot(dx, dy) * r;
-        svg.append(String.format(
+        ink.append(String.format(
                 Locale.ROOT,
                 "<path class=\"front\" d=\"M%.1f %.1fL%.1f %.1fA%.1f %.1f 18 0 0 %.1f %.1fL%.1f %.1fZ\"/>",
-                left + nx, up + ny, left + dx + nx, up + dy + ny, r * 0.55, r, left + dx - nx, up + dy - ny, left - nx, up - ny));
-        svg.append(String.format(
+                left + nx,
+                up + ny,
+                left + dx + nx,
+                up + dy + ny,
+                r * 0.55,
+                r,
+                left + dx - nx,
+                up + dy - ny,
+                left - nx,
+                up - ny));
+        ink.append(String.format(
                 Locale.ROOT,
-                "<ellipse class=\"top\" cx=\"%.1f\" cy=\"%.1f\" rx=\"%.1f\" ry=\"%.1f\" transform=\"rotate(18 %.1f %.1f)\"/>",
-                left, up, r * 0.55, r, left, up));
-        line("M%.1f %.1fq%.1f %.1f %.1f %.1fq%.1f %.1f %.1f %.1f", left, up, r * 0.3, -r * 0.4, r * 0.05, -r * 0.55, -r * 0.4, r * 0.1, -r * 0.25, r * 0.75);
+                "<ellipse class=\"top\" cx=\"%.1f\" cy=\"%.1f\" rx=\"%.1f\" ry=\"%.1f\" transform=\"rotate(18 %.1f"
+                        + " %.1f)\"/>",
+                left,
+                up,
+                r * 0.55,
+                r,
+                left,
+                up));
+        ink.line(
+                "M%.1f %.1fq%.1f %.1f %.1f %.1fq%.1f %.1f %.1f %.1f",
+                left, up, r * 0.3, -r * 0.4, r * 0.05, -r * 0.55, -r * 0.4, r * 0.1, -r * 0.25, r * 0.75);
         if (marked) {
-            measure(left - r * 0.6 - 16, up - r, left - r * 0.6 - 16, up + r);
-            measure(left + nx, up + ny + 18, left + dx + nx, up + dy + ny + 18);
+            ink.measure(left - r * 0.6 - 16, up - r, left - r * 0.6 - 16, up + r);
+            ink.measure(left + nx, up + ny + 18, left + dx + nx, up + dy + ny + 18);
         }
-    }
-
-    private void area(String face, double... at) {
-        svg.append("<polygon class=\"").append(face).append("\" points=\"");
-        for (int i = 0; i < at.length; i += 2) {
-            svg.append(String.format(Locale.ROOT, "%.1f,%.1f ", at[i], at[i + 1]));
-        }
-        svg.append("\"/>");
-    }
-
-    private void line(String path, Object... at) {
-        svg.append("<path class=\"line\" d=\"")
-                .append(String.format(Locale.ROOT, path, at))
-                .append("\"/>");
-    }
-
-    /** A line from end to end of what is measured, and a field on its middle. */
-    private void measure(double x1, double y1, double x2, double y2) {
-        svg.append(String.format(
-                Locale.ROOT,
-                "<path class=\"measure\" d=\"M%.1f %.1fL%.1f %.1f\"/><circle class=\"end\" cx=\"%.1f\" cy=\"%.1f\" r=\"4\"/>"
-                        + "<circle class=\"end\" cx=\"%.1f\" cy=\"%.1f\" r=\"4\"/>",
-                x1, y1, x2, y2, x1, y1, x2, y2));
-        fields.add(new double[] {(x1 + x2) / 2 / WIDTH * 100, (y1 + y2) / 2 / HEIGHT * 100});
-    }
-
-    /** On the middle of each measure, moved up or down where two would lie on each other. */
-    private List<Place> places() {
-        for (double[] field : fields) {
-            field[0] = Math.max(FIELD_X / 2, Math.min(100 - FIELD_X / 2, field[0]));
-            field[1] = Math.max(FIELD_Y / 2, Math.min(100 - FIELD_Y / 2, field[1]));
-        }
-        for (int i = 1; i < fields.size(); i++) {
-            double[] field = fields.get(i);
-            for (double[] other : fields.subList(0, i)) {
-                if (Math.abs(field[0] - other[0]) < FIELD_X && Math.abs(field[1] - other[1]) < FIELD_Y) {
-                    field[1] = other[1] - FIELD_Y - 2;
-                }
-            }
-        }
-        return fields.stream()
-                .map(field -> new Place((int) Math.round(field[0] / 5), (int) Math.round(field[1] / 5)))
-                .toList();
-    }
-
-    private String closed(double width, double height) {
-        return String.format(
-                Locale.ROOT,
-                "<svg class=\"ink\" viewBox=\"0 0 %.0f %.0f\" aria-hidden=\"true\" focusable=\"false\">%s</svg>",
-                width,
-                height,
-                svg);
     }
 }

@@ -126,7 +126,8 @@ public final class GiftPage {
     }
 
     private Ties ties(Asked asked, Settings settings, boolean isAnswer) {
-        GiftDrawing.Sized drawn = GiftDrawing.sized(asked.shape(), asked.shape().proportions(asked.measures(), settings));
+        GiftDrawing.Sized drawn =
+                GiftDrawing.sized(asked.shape(), asked.shape().proportions(asked.measures(), settings));
         GiftTies ties = GiftTies.of(asked, settings, room.store().atHand().free(Set.of()), pictures);
         return new Ties(ties, new Drawing(drawn.svg(), drawn.places()), room.token(), isAnswer);
     }

@@ -62,7 +62,9 @@ public enum GiftShape {
 
     private static Optional<Double> inches(String written, Settings settings) {
         try {
-            double inches = written.isBlank() ? 0 : Measures.length(written, settings.bare()).in(Unit.INCH);
+            double inches = written.isBlank()
+                    ? 0
+                    : Measures.length(written, settings.bare()).in(Unit.INCH);
             return Optional.of(inches).filter(one -> one > 0);
         } catch (MeasureException e) {
             return Optional.empty();

@@ -47,7 +47,9 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
     public record Chosen(String tie, String size, String range, String picture, String laid, String how) {}
 
     static GiftTies of(GiftPage.Asked asked, Settings settings, Stash heap, TiePictures pictures) {
-        String usual = asked.shape().text(asked.shape().usual().stream().map(one -> one + " in").toList()).orElseThrow();
+        String usual = asked.shape()
+                .text(asked.shape().usual().stream().map(one -> one + " in").toList())
+                .orElseThrow();
         Gift common = Gift.parse(usual, settings.bare());
         Optional<String> text = asked.shape().text(asked.measures());
         try {

@@ -15,9 +15,8 @@ import java.util.Optional;
 public record HeldGift(String tie, String shape, String largest, boolean fits) {
 
     public static HeldGift of(Capacity capacity, Ruler ruler) {
-        Optional<String> largest = capacity.largest()
-                .flatMap(gift -> gift.onMarks(ruler))
-                .map(gift -> gift.describe(ruler));
+        Optional<String> largest =
+                capacity.largest().flatMap(gift -> gift.onMarks(ruler)).map(gift -> gift.describe(ruler));
         return new HeldGift(
                 capacity.tie().words(),
                 capacity.shape(),

@@ -48,8 +48,8 @@ public record MeasuredSeams(List<OfCloth> cloths) {
 
     /** What holds for her where she wishes nothing else. */
     public Usual usual(Settings settings) {
-        Slack slack = hand().map(hand -> hand.slack(settings.making().seam()))
-                .orElseGet(() -> Slack.usual(settings.ruler()));
+        Slack slack =
+                hand().map(hand -> hand.slack(settings.making().seam())).orElseGet(() -> Slack.usual(settings.ruler()));
         return new Usual(settings.ruler(), settings.making(), settings.rules(), slack);
     }
 }

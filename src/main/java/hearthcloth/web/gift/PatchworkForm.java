@@ -20,7 +20,6 @@ public record PatchworkForm(String way) {
     /** The setting under which the choice is kept. */
     private static final String KEPT = "wish.patchwork";
 
-
     /** One choice: its word in the form, and what it says. */
     public record Way(String word, String words) {}
 

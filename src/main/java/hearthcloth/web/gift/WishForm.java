@@ -38,7 +38,8 @@ import org.jspecify.annotations.Nullable;
  * @param show a fabric that is to show once tied; empty for none
  * @param slack how much larger than the least a cloth for a gift is planned; or none
  */
-public record WishForm(String hearth, String bars, String rounds, String order, List<String> fabrics, String show, String slack) {
+public record WishForm(
+        String hearth, String bars, String rounds, String order, List<String> fabrics, String show, String slack) {
 
     /** The stash decides everything. */
     public static final WishForm OPEN = new WishForm("", "", "", "", List.of(), "", "");
@@ -125,9 +126,8 @@ public record WishForm(String hearth, String bars, String rounds, String order, 
     /** As the shell has them. A fabric that has left the stash since is wished no more. */
     private WishWords words(Purpose wished, Stash stash) {
         boolean isTied = wished.thing().isPresent();
-        String known = fabrics.stream()
-                .filter(name -> stash.fabric(name).isPresent())
-                .collect(Collectors.joining("\n"));
+        String known =
+                fabrics.stream().filter(name -> stash.fabric(name).isPresent()).collect(Collectors.joining("\n"));
         return WishWords.NOTHING
                 .with(WishField.HEARTH, given(hearth))
                 .with(WishField.BARS, given(bars))

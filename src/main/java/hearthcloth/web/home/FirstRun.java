@@ -55,8 +55,15 @@ final class FirstRun {
 
     /** Where the scraps lie, in inches from the middle: x, y, width, height, turn. */
     private static final double[][] SCRAPS = {
-        {-8, 2, 12, 12, 5}, {-16, 8, 15, 7, 4}, {5, -8, 22, 4, -6}, {-19, -5, 11, 13, -8}, {-7, 12, 6, 8, 14},
-        {12, 1, 9, 6, -5}, {13, 12, 17, 4, -4}, {6, 7, 20, 4, 8}, {21, -1, 5, 13, 9}
+        {-8, 2, 12, 12, 5},
+        {-16, 8, 15, 7, 4},
+        {5, -8, 22, 4, -6},
+        {-19, -5, 11, 13, -8},
+        {-7, 12, 6, 8, 14},
+        {12, 1, 9, 6, -5},
+        {13, 12, 17, 4, -4},
+        {6, 7, 20, 4, 8},
+        {21, -1, 5, 13, 9}
     };
 
     private FirstRun() {}
@@ -65,37 +72,23 @@ final class FirstRun {
         return new Fabric(name, Colour.of(rgb), Fabric.Faces.SAME, Fabric.Nap.ANY);
     }
 
-    /**
-     * The film's pictures, one over another.
-     *
-     * @param film scraps and bars, as SVG
-     * @param tied the gift tied, as SVG
-     */
-    record Scene(String film, String tied) {}
-
-    /** Drawn once. */
-    private static final class Drawn {
-        static final Scene SCENE = scene();
-    }
-
-    static Scene shown() {
-        return Drawn.SCENE;
-    }
-
     private static Layout layout() {
-        return new Layout(Size.square(SIDE.minus(BAR.times(2L * ROUNDS))), Layout.courses(Order.ROUND, ROUNDS, List.of(BAR)));
+        return new Layout(
+                Size.square(SIDE.minus(BAR.times(2L * ROUNDS))), Layout.courses(Order.ROUND, ROUNDS, List.of(BAR)));
     }
 
     private static Cloth cloth() {
         List<List<Layout.Part>> bars = new ArrayList<>();
         List<Layout.Slot> slots = layout().slots();
         for (int i = 0; i < slots.size(); i++) {
-            bars.add(List.of(new Layout.Part(FABRICS.get(BARS[i]).name(), Showing.SAME, slots.get(i).length())));
+            bars.add(List.of(new Layout.Part(
+                    FABRICS.get(BARS[i]).name(), Showing.SAME, slots.get(i).length())));
         }
         return new Cloth(layout().sewn(FABRICS.get(0).name(), Showing.SAME, bars), Making.inches());
     }
 
-    private static Scene scene() {
+    /** Scraps and bars, as SVG; which is there when, the style sheet says. */
+    static String film() {
         Swatches swatches = new Swatches(FABRICS, Map.of());
         StringBuilder svg = new StringBuilder(
                 "<svg class=\"film\" viewBox=\"-760 -500 1520 1000\" aria-hidden=\"true\" focusable=\"false\">");
@@ -105,14 +98,21 @@ final class FirstRun {
             double[] at = SCRAPS[i];
             svg.append(String.format(
                     Locale.ROOT,
-                    "<g class=\"in drop d%d\"><rect transform=\"translate(%.0f %.0f) rotate(%.0f)\" x=\"%.0f\" y=\"%.0f\""
-                            + " width=\"%.0f\" height=\"%.0f\" fill=\"%s\"/></g>",
-                    i, at[0] * 25.4, at[1] * 25.4, at[4], -at[2] * 12.7, -at[3] * 12.7, at[2] * 25.4, at[3] * 25.4,
+                    "<g class=\"in drop d%d\"><rect transform=\"translate(%.0f %.0f) rotate(%.0f)\" x=\"%.0f\""
+                            + " y=\"%.0f\" width=\"%.0f\" height=\"%.0f\" fill=\"%s\"/></g>",
+                    i,
+                    at[0] * 25.4,
+                    at[1] * 25.4,
+                    at[4],
+                    -at[2] * 12.7,
+                    -at[3] * 12.7,
+                    at[2] * 25.4,
+                    at[3] * 25.4,
                     swatches.fill(FABRICS.get(i))));
         }
         svg.append("</g><g class=\"made\">");
         bars(svg, swatches);
-        return new Scene(svg.append("</g></svg>").toString(), tied());
+        return svg.append("</g></svg>").toString();
     }
 
     /** Patches in the order they are sewn on. */
@@ -147,7 +147,8 @@ final class FirstRun {
         return order;
     }
 
-    private static String tied() {
+    /** The gift tied, as a picture of its own, which is fetched while the scraps still fall. */
+    static String tied() {
         Cloth cloth = cloth();
         Gift box = Gift.parse("box 12 x 9 x 4 in", null);
         Map<String, FabricLook> looks = new LinkedHashMap<>();
@@ -155,6 +156,8 @@ final class FirstRun {
                 .forEach(i -> looks.put(FABRICS.get(i).name(), FabricLook.of(FABRICS.get(i))));
         TiedLook look = new TiedLook(looks, Colour.of(0x5b616b));
         var fit = Tie.FOUR_CORNER.fit(box, cloth.finished(), Tail.INCHES.usual());
-        return Thumbnail.of(TiedGift.of(cloth, TiedFold.of(fit), look));
+        return Thumbnail.of(TiedGift.of(cloth, TiedFold.of(fit), look))
+                .replaceFirst("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ")
+                .replace("class=\"shade\"", "fill=\"#14181f\" fill-opacity=\".16\"");
     }
 }

@@ -59,7 +59,7 @@ public final class HomePage {
      * @param isPlaying true where she asked to see it, false where she stopped it
      */
     @PageView.Template("first-run.jte")
-    public record First(PageFrame frame, String film, String tied, Optional<Boolean> isPlaying) implements PageView {
+    public record First(PageFrame frame, String film, Optional<Boolean> isPlaying) implements PageView {
 
         public Ways ways() {
             return new Ways(frame.token(), false, true);
@@ -73,7 +73,11 @@ public final class HomePage {
     }
 
     public static void add(PageRoutes routes) {
-        routes.of(HomePage::new).get("/", HomePage::show);
+        routes.of(HomePage::new)
+                .get("/", HomePage::show)
+                .get(
+                        "/first-run.svg",
+                        (page, context) -> context.contentType("image/svg+xml").result(FirstRun.tied()));
     }
 
     private void show(Context context) {
@@ -106,13 +110,11 @@ public final class HomePage {
 
     private void first(Context context) {
         String play = PageContext.text(context, "play");
-        FirstRun.Scene scene = FirstRun.shown();
         room.show(
                 context,
                 new First(
                         room.frame(context, "Your table is empty. What is in your basket?", ""),
-                        scene.film(),
-                        scene.tied(),
+                        FirstRun.film(),
                         play.isEmpty() ? Optional.empty() : Optional.of(play.equals("yes"))));
     }
 
@@ -152,7 +154,8 @@ public final class HomePage {
     /** What a step sews on: its bar, or its patch. */
     private static String name(Step step) {
         return step.joinedBar()
-                .orElseGet(() -> ClothDrawing.name(step.patches(step.added()).get(0).place()));
+                .orElseGet(() ->
+                        ClothDrawing.name(step.patches(step.added()).get(0).place()));
     }
 
     /** The places that are sewn together after so many steps. */

@@ -30,16 +30,16 @@ final class ScrapHeap {
     /** The heap as SVG, with its tiles; the largest lie lowest. */
     static String of(List<Piece> pieces, Swatches swatches) {
         List<Piece> some = new ArrayList<>(pieces);
-        Random chance = new Random(
-                pieces.stream().map(Piece::id).sorted().toList().hashCode());
+        Random chance =
+                new Random(pieces.stream().map(Piece::id).sorted().toList().hashCode());
         Collections.shuffle(some, chance);
         some = new ArrayList<>(some.subList(0, Math.min(MOST, some.size())));
         some.sort((one, other) -> Double.compare(other.areaMm2(), one.areaMm2()));
         double scale = scale(some);
         StringBuilder svg = new StringBuilder(String.format(
                 Locale.ROOT,
-                "<svg class=\"heap\" viewBox=\"0 0 %.0f %.0f\" preserveAspectRatio=\"xMidYMin slice\" aria-hidden=\"true\""
-                        + " focusable=\"false\">",
+                "<svg class=\"heap\" viewBox=\"0 0 %.0f %.0f\" preserveAspectRatio=\"xMidYMin slice\""
+                        + " aria-hidden=\"true\" focusable=\"false\">",
                 WIDE * 25.4,
                 HIGH * 25.4));
         swatches.tiles(svg);
@@ -55,7 +55,9 @@ final class ScrapHeap {
     private static void tape(StringBuilder svg, double scale) {
         double inch = 25.4 * scale;
         svg.append(String.format(
-                Locale.ROOT, "<rect class=\"tape\" x=\"-20\" y=\"-20\" width=\"%.0f\" height=\"80\"/>", WIDE * 25.4 + 40));
+                Locale.ROOT,
+                "<rect class=\"tape\" x=\"-20\" y=\"-20\" width=\"%.0f\" height=\"80\"/>",
+                WIDE * 25.4 + 40));
         StringBuilder ticks = new StringBuilder();
         for (int i = 1; i * inch < WIDE * 25.4; i++) {
             ticks.append(String.format(Locale.ROOT, "M%.1f 0v%d", i * inch, i % 10 == 0 ? 34 : i % 5 == 0 ? 26 : 16));
@@ -69,8 +71,8 @@ final class ScrapHeap {
     /** Drawn smaller where a piece is longer than the table is high. */
     private static double scale(List<Piece> pieces) {
         double longest = pieces.stream()
-                .mapToDouble(piece ->
-                        piece.size().width().max(piece.size().height()).in(Unit.INCH))
+                .mapToDouble(
+                        piece -> piece.size().width().max(piece.size().height()).in(Unit.INCH))
                 .max()
                 .orElse(1);
         return Math.min(1, HIGH * 0.8 / longest);
@@ -102,11 +104,20 @@ final class ScrapHeap {
         Fabric fabric = piece.fabric();
         svg.append(String.format(
                 Locale.ROOT,
-                "<g transform=\"translate(%.0f %.0f) rotate(%.1f)\"><rect class=\"under\" x=\"%.0f\" y=\"%.0f\" width=\"%.0f\""
-                        + " height=\"%.0f\"/><rect x=\"%.0f\" y=\"%.0f\" width=\"%.0f\" height=\"%.0f\" fill=\"%s\"/></g>",
-                at[0] * 25.4, at[1] * 25.4, turn,
-                -wide / 2 + 5, -high / 2 + 7, wide, high,
-                -wide / 2, -high / 2, wide, high,
+                "<g transform=\"translate(%.0f %.0f) rotate(%.1f)\"><rect class=\"under\" x=\"%.0f\" y=\"%.0f\""
+                        + " width=\"%.0f\" height=\"%.0f\"/><rect x=\"%.0f\" y=\"%.0f\" width=\"%.0f\" height=\"%.0f\""
+                        + " fill=\"%s\"/></g>",
+                at[0] * 25.4,
+                at[1] * 25.4,
+                turn,
+                -wide / 2 + 5,
+                -high / 2 + 7,
+                wide,
+                high,
+                -wide / 2,
+                -high / 2,
+                wide,
+                high,
                 swatches.fill(fabric)));
     }
 }

@@ -77,7 +77,7 @@ public final class EntrancePage {
                     : people().enter(name, passphrase);
             if (person.isPresent()) {
                 desk.begin(context, person.get());
-                PageContext.go(context, "/gift", "");
+                PageContext.go(context, "/", "");
                 return;
             }
             context.status(403);

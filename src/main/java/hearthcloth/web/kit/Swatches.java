@@ -40,7 +40,9 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
 
     /** What a part of this fabric is filled with: its tile where it has one, else its colour. */
     public String fill(Fabric fabric) {
-        return isFigured(fabric.name()) ? "url(#" + id(fabric.name()) + ")" : fabric.colour().hex();
+        return isFigured(fabric.name())
+                ? "url(#" + id(fabric.name()) + ")"
+                : fabric.colour().hex();
     }
 
     /** The tile's id; the same for a fabric in every drawing of a page, since the tile is the same too. */

@@ -94,9 +94,7 @@ public final class StashScreen {
     void showChanged(Context context, String said, Optional<Draft> line) {
         boolean example = room.store().setting(ExampleMark.SETTING).isPresent();
         Body body = new Body(whole(), TITLE, room.token(), example);
-        room.show(
-                context,
-                new Changed(body, said, line, room.settings().ruler().isMetric()));
+        room.show(context, new Changed(body, said, line, room.settings().ruler().isMetric()));
     }
 
     StashView whole() {

@@ -27,7 +27,8 @@ import java.util.Optional;
  * @param tiles the fabrics' figures, once for all pieces, as SVG
  * @param has which marks occur, so that only those are explained
  */
-public record StashTable(List<Group> groups, TableFit fit, String tiles, boolean isInGreys, boolean isMetric, Marks has) {
+public record StashTable(
+        List<Group> groups, TableFit fit, String tiles, boolean isInGreys, boolean isMetric, Marks has) {
 
     /** Which marks occur on the table. */
     public record Marks(boolean slip, boolean kept, boolean right, boolean nap) {}
@@ -99,8 +100,7 @@ public record StashTable(List<Group> groups, TableFit fit, String tiles, boolean
     /** A piece this long has room for a name on its slip. */
     private static final double LEAST_FOR_WORDS = 12;
 
-    static StashTable of(
-            List<Lot> lots, StashAtHand heap, Map<String, Length> across, TableLook look, Ruler ruler) {
+    static StashTable of(List<Lot> lots, StashAtHand heap, Map<String, Length> across, TableLook look, Ruler ruler) {
         Map<Fabric, List<Shown>> found = new LinkedHashMap<>();
         List<Fabric> fabrics =
                 lots.stream().map(lot -> lot.first().fabric()).distinct().toList();
@@ -125,10 +125,8 @@ public record StashTable(List<Group> groups, TableFit fit, String tiles, boolean
     }
 
     private static Marks marks(List<Fabric> fabrics, Map<Fabric, List<Shown>> found) {
-        List<Laid> laid = found.values().stream()
-                .flatMap(List::stream)
-                .map(Shown::marks)
-                .toList();
+        List<Laid> laid =
+                found.values().stream().flatMap(List::stream).map(Shown::marks).toList();
         return new Marks(
                 laid.stream().anyMatch(one -> one.slip.isPresent()),
                 laid.stream().anyMatch(Laid::isKept),
@@ -138,7 +136,8 @@ public record StashTable(List<Group> groups, TableFit fit, String tiles, boolean
 
     private static Group group(Fabric fabric, List<Shown> shown) {
         int pieces = shown.stream().mapToInt(Shown::count).sum();
-        String note = pieces + (fabric.faces() == Fabric.Faces.RIGHT ? " · R" : "")
+        String note = pieces
+                + (fabric.faces() == Fabric.Faces.RIGHT ? " · R" : "")
                 + (fabric.nap() == Fabric.Nap.LENGTHWISE ? " · nap" : "");
         return new Group(
                 fabric.name(),

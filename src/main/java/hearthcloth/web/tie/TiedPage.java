@@ -13,8 +13,10 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.work.Purpose;
+import hearthcloth.wrap.drape.Drape;
 import hearthcloth.wrap.tie.Wrapped;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Optional;
@@ -32,16 +34,21 @@ public final class TiedPage {
 
     private final PageContext room;
 
-    private TiedPage(PageContext room) {
+    private final DrapeKeeper drapes;
+
+    private TiedPage(PageContext room, DrapeKeeper drapes) {
         this.room = room;
+        this.drapes = drapes;
     }
 
     public static void add(PageRoutes routes) {
-        routes.of(TiedPage::new)
+        DrapeKeeper drapes = new DrapeKeeper();
+        routes.of(room -> new TiedPage(room, drapes))
                 .get("/tie", TiedPage::choose)
                 .get("/tied/{id}", TiedPage::show)
                 .post("/tied/{id}/keep", TiedPage::keep)
                 .get("/tied/{id}/model", TiedPage::model)
+                .get("/tied/{id}/drape", TiedPage::drape)
                 .get("/tied/{id}/net.pdf", TiedPage::net);
     }
 
@@ -128,6 +135,22 @@ public final class TiedPage {
                         .orElseThrow(TiedPage::notTied)
                         .model()
                         .text());
+    }
+
+    /**
+     * The cloth brought to rest, as JSON: 202 while it is being made, 204 where there is none and the folds stay as they
+     * are.
+     */
+    private void drape(Context context) {
+        TiedGift tied = folder(context).flatMap(PlanFolder::tied).orElseThrow(TiedPage::notTied);
+        DrapeKeeper.Answer answer = drapes.of(context.pathParam("id"), tied.fold());
+        Optional<Drape> drape = answer.drape();
+        if (drape.isPresent()) {
+            context.contentType("application/json")
+                    .result(tied.draped(drape.get()).text());
+        } else {
+            context.status(answer.isComing() ? HttpStatus.ACCEPTED : HttpStatus.NO_CONTENT);
+        }
     }
 
     /** The folds on a sheet of paper. */

@@ -32,6 +32,17 @@ public record Laying(Size cloth, Placing placing, boolean diamond) {
         return new Point(u - mm(placing.right()), v - mm(placing.away()));
     }
 
+    /** The place on the plan, x and y in millimetres, that lies at this point. */
+    public Point plan(Point point) {
+        double u = point.x() + mm(placing.right());
+        double v = point.y() + mm(placing.away());
+        double turn = placing.quarterTurns() * Math.PI / 2 - (diamond ? Math.PI / 4 : 0);
+        double seen = u * Math.cos(turn) + v * Math.sin(turn);
+        double away = v * Math.cos(turn) - u * Math.sin(turn);
+        double right = placing.out() == Face.FRONT ? -seen : seen;
+        return new Point(right + mm(cloth.width()) / 2, mm(cloth.height()) / 2 - away);
+    }
+
     /** The outline on the table of a rectangle of the plan. */
     public ConvexPolygon patch(Rect rect) {
         return patch(mm(rect.x()), mm(rect.y()), mm(rect.right()), mm(rect.bottom()));

@@ -1,0 +1,275 @@
+package hearthcloth.web.house;
+
+import hearthcloth.cutstock.search.Budget;
+import hearthcloth.guideline.Bend;
+import hearthcloth.guideline.ColourRule;
+import hearthcloth.guideline.Guideline;
+import hearthcloth.guideline.SentCloth;
+import hearthcloth.guideline.Taken;
+import hearthcloth.guideline.file.GuidelineFile;
+import hearthcloth.guideline.file.PlanReader;
+import hearthcloth.guideline.fit.Ask;
+import hearthcloth.guideline.fit.Fitted;
+import hearthcloth.guideline.fit.GuidelinePlanner;
+import hearthcloth.idea.IdeaPage;
+import hearthcloth.idea.MissingPlannerException;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.StoreException;
+import hearthcloth.web.cloth.NewCloth;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PageView;
+import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.web.kit.Uploads;
+import hearthcloth.work.Purpose;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Hands an idea on as a file, and takes one in that somebody sent, fitted to her stash. */
+public final class HandOnPage {
+
+    /** A guideline with a picture is under half of it. */
+    private static final int MOST_BYTES = 1 << 20;
+
+    private static final long ANSWER_WITHIN_MS = 3_000;
+
+    /** A choice of a cloth, and what may be said of it. */
+    public record RuleField(String name, String label, List<Choice> choices, String example) {}
+
+    /** One thing that may be said of a choice. */
+    public record Choice(String value, String words) {}
+
+    /** A cloth of hers, to choose from. */
+    public record Own(String id, String name) {}
+
+    /**
+     * The page on which an idea is taken from a cloth.
+     *
+     * @param rules what is said of each choice in it
+     */
+    @PageView.Template("hand-on.jte")
+    public record View(PageFrame frame, String id, String name, List<RuleField> rules) implements PageView {}
+
+    /** The page on which a file is brought in. */
+    @PageView.Template("bring-in.jte")
+    public record BringIn(PageFrame frame, List<Own> own) implements PageView {}
+
+    private final PageContext room;
+
+    private HandOnPage(PageContext room) {
+        this.room = room;
+    }
+
+    public static void add(PageRoutes routes) {
+        routes.of(HandOnPage::new)
+                .get("/hand-on", HandOnPage::begin)
+                .post("/hand-on", HandOnPage::in)
+                .get("/hand-on/{id}", HandOnPage::show)
+                .post("/hand-on/{id}/idea.json", HandOnPage::file)
+                .post("/hand-on/{id}/page.html", HandOnPage::page);
+    }
+
+    private void begin(Context context) {
+        List<Own> own = room.store().cloths().all().stream()
+                .filter(cloth -> cloth.document().plan().isPresent()
+                        && !cloth.document().isFree())
+                .map(cloth -> new Own(cloth.id(), cloth.name()))
+                .toList();
+        room.show(context, new BringIn(room.frame(context, "Hand on an idea", "Made"), own));
+    }
+
+    private SavedCloth cloth(Context context) {
+        return room.store()
+                .cloths()
+                .find(context.pathParam("id"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+    }
+
+    private void show(Context context) {
+        SavedCloth cloth = cloth(context);
+        plan(cloth);
+        room.show(
+                context,
+                new View(room.frame(context, "Hand on an idea", "Made"), cloth.id(), cloth.name(), rules()));
+    }
+
+    private static List<RuleField> rules() {
+        Choice kept = new Choice(Taken.KEPT, "the idea: as in this cloth");
+        Choice open = new Choice("open", "only that day's: as her heap has it");
+        Choice share = new Choice(Taken.SHARE, "the idea: its share of the cloth's width");
+        return List.of(
+                new RuleField("size", "The size", List.of(open, kept), "16 to 20 in"),
+                new RuleField(
+                        "hearth",
+                        "The hearth",
+                        List.of(share, kept, new Choice("largest square", "her largest square"), open),
+                        "30 to 40 %"),
+                new RuleField(
+                        "bars",
+                        "The bars",
+                        List.of(open, share, kept, new Choice("strips", "as wide as her strips")),
+                        "2 to 3 in"),
+                new RuleField("rounds", "How many rounds", List.of(kept, open), "2 to 4"),
+                new RuleField("order", "The order", List.of(kept, open), ""),
+                new RuleField("colours", "The colours", List.of(kept, open), "two halves or frames"),
+                new RuleField(
+                        "middle",
+                        "In the middle",
+                        List.of(
+                                new Choice("any", "any fabric"),
+                                new Choice("favourite", "her favourite"),
+                                new Choice("lightest", "her lightest"),
+                                new Choice("darkest", "her darkest")),
+                        ""));
+    }
+
+    private static Plan plan(SavedCloth cloth) {
+        if (cloth.document().isFree()) {
+            throw new MeasureException(
+                    "a cloth of scraps is its own heap's: only a cloth with a hearth and bars can be handed on");
+        }
+        return cloth.document()
+                .plan()
+                .orElseThrow(() -> new StoreException(
+                        "There is not enough fabric for this cloth yet; an idea is taken from one that can be made."));
+    }
+
+    private Guideline guideline(Context context, SavedCloth cloth) {
+        Plan plan = plan(cloth);
+        String name = PageContext.field(context, "name");
+        Guideline.Told told = new Guideline.Told(
+                name.isBlank() ? cloth.name() : name,
+                PageContext.field(context, "by"),
+                PageContext.field(context, "words"),
+                Optional.empty(),
+                room.settings().ruler());
+        Taken taken = new Taken(new SentCloth(cloth.name(), plan.cloth(), plan.fabrics(), plan.rules()), told);
+        ColourRule colours = taken.colours(said(context, "colours"), said(context, "middle"));
+        return new Guideline(
+                told,
+                taken.size(said(context, "size")),
+                new Guideline.ShapeRule(
+                        taken.hearth(said(context, "hearth")),
+                        taken.bars(said(context, "bars")),
+                        taken.rounds(said(context, "rounds")),
+                        taken.order(said(context, "order"))),
+                colours,
+                taken.sewing(Optional.empty()));
+    }
+
+    /** Her own rule where she wrote one, else what she chose. */
+    private static String said(Context context, String rule) {
+        String own = PageContext.field(context, rule + "-own");
+        String chosen = PageContext.field(context, rule);
+        return !own.isBlank() ? own : chosen.isBlank() ? "open" : chosen;
+    }
+
+    private void file(Context context) {
+        sent(context, "application/json", "idea.json").result(GuidelineFile.write(guideline(context, cloth(context))));
+    }
+
+    private void page(Context context) {
+        SavedCloth cloth = cloth(context);
+        Stash pieces = new Stash(
+                plan(cloth).cuts().stream().<Piece>map(cut -> cut.piece()).toList());
+        try {
+            // as a file to keep: its planner needs a content policy that the workroom's own pages never have
+            sent(context, "application/octet-stream", "idea.html").result(IdeaPage.of(guideline(context, cloth), pieces));
+        } catch (MissingPlannerException e) {
+            throw new StoreException(String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    private static Context sent(Context context, String type, String name) {
+        return context.contentType(type).header("Content-Disposition", "attachment; filename=\"" + name + "\"");
+    }
+
+    private void in(Context context) {
+        String text = new String(Uploads.upload(context, "file", MOST_BYTES), StandardCharsets.UTF_8);
+        Guideline guideline = read(text, room.settings().ruler());
+        Stash stash = room.store().atHand().free(Set.of());
+        if (stash.pieces().isEmpty()) {
+            throw new StoreException("Your stash is empty; lay in what you have first.");
+        }
+        Optional<String> favourite =
+                Optional.of(PageContext.field(context, "favourite")).filter(name -> !name.isBlank());
+        Fitted fitted = GuidelinePlanner.fit(
+                guideline, stash, new Ask(favourite, 1, 1), 1, limit(), seen -> {});
+        Fitted.Nearest nearest = fitted.cloths().stream()
+                .findFirst()
+                .orElseThrow(() -> new StoreException(
+                        "Your stash makes no cloth of this idea yet. " + String.join(" ", fitted.why())));
+        String id = NewCloth.id(false);
+        Plan plan = nearest.plan();
+        Design design = nearest.isScraps()
+                ? Design.undivided(plan)
+                : DesignEdits.settled(
+                        plan,
+                        hearthcloth.guideline.ClothFacts.of(plan.cloth())
+                                .order()
+                                .orElse(hearthcloth.cloth.layout.Order.ROUND));
+        room.store()
+                .cloths()
+                .keep(id, guideline.told().name(), ClothDocument.of(design, plan, Purpose.NOTHING));
+        PageContext.go(context, "/cloth/" + id, told(nearest, fitted));
+    }
+
+    private static Budget limit() {
+        return TimeLimit.within(ANSWER_WITHIN_MS);
+    }
+
+    private static String told(Fitted.Nearest nearest, Fitted fitted) {
+        if (nearest.keepsAll()) {
+            return "It fits your stash and keeps every rule. It is yours now: change what you like.";
+        }
+        String bent = nearest.isScraps()
+                ? "Your pieces give no hearth with bars; the scraps are laid together as they are."
+                : String.join(" ", nearest.bends().stream().map(Bend::what).toList());
+        return "The nearest your stash makes. " + bent + " Why: " + String.join(" ", fitted.why());
+    }
+
+    /** A guideline file, or a plan file as a guideline that keeps the shares of the cloth in it. */
+    private static Guideline read(String text, Ruler ruler) {
+        if (!text.contains("\"hearthcloth-plan\"")) {
+            GuidelineFile.Reading reading = GuidelineFile.read(text);
+            if (reading instanceof GuidelineFile.Reading.Read read) {
+                return read.guideline();
+            }
+            throw refused(((GuidelineFile.Reading.Faulty) reading).sentences());
+        }
+        PlanReader.Reading reading = PlanReader.read(text);
+        if (reading instanceof PlanReader.Reading.Faulty faulty) {
+            throw refused(faulty.sentences());
+        }
+        SentCloth cloth = ((PlanReader.Reading.Read) reading).cloth();
+        Guideline.Told told = new Guideline.Told(cloth.title(), "", "", Optional.empty(), ruler);
+        Taken taken = new Taken(cloth, told);
+        return new Guideline(
+                told,
+                taken.size(Taken.KEPT),
+                new Guideline.ShapeRule(
+                        taken.hearth(Taken.SHARE),
+                        taken.bars("open"),
+                        taken.rounds(Taken.KEPT),
+                        taken.order(Taken.KEPT)),
+                taken.colours(Taken.KEPT, "any"),
+                taken.sewing(Optional.empty()));
+    }
+
+    private static RuntimeException refused(List<String> sentences) {
+        return Uploads.refused(422, "This file cannot be used as it is. " + String.join(" ", sentences));
+    }
+}

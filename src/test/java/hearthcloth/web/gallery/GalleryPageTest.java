@@ -1,0 +1,127 @@
+package hearthcloth.web.gallery;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.web.Visit;
+import hearthcloth.web.kit.Swatches;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The gallery as a browser without scripts sees it: names, wishes as chips, more on demand. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class GalleryPageTest {
+
+    @TempDir
+    static Path folder;
+
+    private Visit visit;
+
+    @BeforeAll
+    void open() {
+        visit = new Visit(folder);
+        visit.post("/example");
+    }
+
+    @AfterAll
+    void close() {
+        visit.close();
+    }
+
+    /** What stands in the gallery once the search is over. */
+    private String found() {
+        visit.page("/cloth");
+        String found;
+        do {
+            found = visit.page("/proposals?more=2");
+        } while (found.contains("Stop looking"));
+        return found;
+    }
+
+    private static List<String> all(String pattern, String text) {
+        Matcher matcher = Pattern.compile(pattern).matcher(text);
+        return matcher.results().map(one -> one.group(1)).collect(Collectors.toList());
+    }
+
+    private void wish(String what, String value) {
+        visit.post("/wishes", "what", what, "value", value);
+    }
+
+    private void takeBack(String what, String value) {
+        visit.post("/wishes", "do", "less", "what", what, "value", value);
+    }
+
+    @Test
+    void four_stand_there_each_flat_and_tied_and_more_on_demand_under_names_that_differ() {
+        String all = found();
+
+        assertThat(all("<h2>(.*?)</h2>", all)).hasSizeGreaterThan(4).doesNotHaveDuplicates();
+        String page = visit.page("/cloth");
+        assertThat(all("class=\"(proposal)", page)).hasSize(4);
+        assertThat(all("class=\"(tied)\"", page)).hasSize(4);
+        assertThat(page).contains("href=\"/cloth?more=1\"", ">hearth</text>");
+    }
+
+    @Test
+    void a_kept_cloth_bears_the_name_it_was_taken_under_and_the_next_is_called_otherwise() {
+        String shown = found();
+        String title = all("<h2>(.*?)</h2>", shown).get(0);
+
+        visit.post(
+                "/proposals/open",
+                "name",
+                all("name=\"name\" value=\"(\\w+)\"", shown).get(0));
+
+        assertThat(visit.page("/cloths")).contains(title);
+        assertThat(all("<h2>(.*?)</h2>", visit.page("/proposals"))).doesNotContain(title);
+    }
+
+    @Test
+    void what_is_left_out_is_in_no_proposal_and_what_is_wished_for_the_hearth_is_named() {
+        wish("without", "Madder check");
+        wish("hearth", "Lantern print");
+
+        String page = visit.page("/cloth");
+        assertThat(page).contains("Take back: without: Madder check", "Take back: hearth: Lantern print");
+        assertThat(found()).contains("Take this one").doesNotContain(Swatches.id("Madder check"));
+
+        takeBack("without", "Madder check");
+        takeBack("hearth", "");
+        assertThat(visit.page("/cloth")).doesNotContain("Take back");
+    }
+
+    @Test
+    void wishes_for_an_earlier_gift_wait_until_she_says_whether_they_hold() {
+        wish("bars", "wide");
+        visit.post("/gift", "gift", "bottle 3 x 12", "tie", "");
+
+        assertThat(visit.page("/cloth"))
+                .contains("Do they hold for this one too?")
+                .doesNotContain("Take back: bars:");
+        wish("before", "keep");
+        assertThat(visit.page("/cloth")).contains("Take back: bars:").doesNotContain("Do they hold for this one too?");
+
+        visit.post("/gift", "gift", "box 12 x 9 x 4", "tie", "");
+        wish("before", "drop");
+        assertThat(visit.page("/cloth")).doesNotContain("Take back");
+    }
+
+    @Test
+    void a_plan_of_colour_that_is_liked_best_comes_before_the_others() {
+        for (String kind : Stream.of("ROUNDS", "FIELD").toList()) {
+            wish("scheme", kind);
+            String page = found();
+            assertThat(page).contains("Take this one");
+            assertThat(page).doesNotContain("than the first");
+            takeBack("scheme", "");
+        }
+    }
+}
