@@ -55,13 +55,13 @@ class ArchitectureTest {
             Map.entry("plan", List.of("measure", "colour", "cloth", "stash", "wrap", "cutstock")),
             Map.entry("sew", List.of("measure", "colour", "cloth", "stash", "wrap", "plan")),
             Map.entry("json", List.of()),
-            Map.entry(
-                    "guideline", List.of("json", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan")),
+            Map.entry("guideline", List.of("json", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan")),
             Map.entry("photo", List.of("measure", "colour", "geometry")),
             Map.entry(
                     "work", List.of("measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
             Map.entry(
-                    "draw", List.of("json", "measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
+                    "draw",
+                    List.of("json", "measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
             Map.entry("words", List.of("measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan", "sew")),
             Map.entry(
                     "store",

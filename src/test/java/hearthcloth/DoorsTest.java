@@ -35,7 +35,8 @@ import org.junit.jupiter.api.Test;
  */
 class DoorsTest {
 
-    private static final List<Path> SOURCES = Stream.of("src/main/java", "src/main/jte", "src/test/java", "benchmarks/src")
+    private static final List<Path> SOURCES = Stream.of(
+                    "src/main/java", "src/main/jte", "src/test/java", "benchmarks/src")
             .map(Path::of)
             .filter(Files::isDirectory)
             .toList();
@@ -125,7 +126,8 @@ class DoorsTest {
     void a_type_that_no_other_package_uses_is_not_public() {
         Set<String> wide = new TreeSet<>();
         ours().filter(each -> isPublic(each.getModifiers()))
-                .filter(each -> !each.getEnclosingClass().map(JavaClass::isInterface).orElse(false))
+                .filter(each ->
+                        !each.getEnclosingClass().map(JavaClass::isInterface).orElse(false))
                 .filter(each -> !isUsedOutside(each.getName(), each.getSimpleName(), each))
                 .forEach(each -> wide.add(each.getName()));
         wide.remove("hearthcloth.Main");

@@ -50,7 +50,10 @@ final class GuidelineCommand implements Callable<Integer> {
 
     private final Shell shell;
 
-    @Parameters(index = "0", paramLabel = "PLAN.json", description = "The cloth: the plan.json of its folder; - reads standard input.")
+    @Parameters(
+            index = "0",
+            paramLabel = "PLAN.json",
+            description = "The cloth: the plan.json of its folder; - reads standard input.")
     private String planFile = "";
 
     @Option(names = "--out", paramLabel = "IDEA.json", required = true, description = "The file to write.")
@@ -146,11 +149,7 @@ final class GuidelineCommand implements Callable<Integer> {
                         text.read("--bars", bars, taken.bars("open"), taken::bars),
                         text.read("--rounds", rounds, taken.rounds("open"), taken::rounds),
                         text.read("--order", order, taken.order("open"), taken::order)),
-                text.read(
-                        "--colours",
-                        colours,
-                        taken.colours("open", "any"),
-                        said -> taken.colours(said, "any")),
+                text.read("--colours", colours, taken.colours("open", "any"), said -> taken.colours(said, "any")),
                 taken.sewing(Optional.ofNullable(mostJoins).map(said -> text.whole("--most-joins", said, 4, 0, 40))));
         var lies = text.read("--middle", middle, taken.colours("open", "any"), said -> taken.colours("open", said));
         text.check();
@@ -172,6 +171,7 @@ final class GuidelineCommand implements Callable<Integer> {
         } catch (RefusedPictureException e) {
             throw new BadInputException("--picture: " + e.getMessage());
         }
-        return Optional.of(new Guideline.Picture("image/jpeg", Base64.getEncoder().encodeToString(small), ""));
+        return Optional.of(
+                new Guideline.Picture("image/jpeg", Base64.getEncoder().encodeToString(small), ""));
     }
 }

@@ -33,14 +33,38 @@ final class GuidelineWish {
 
     /** What a guideline says itself, so that it is not wished beside it. */
     private static final List<String> SAID = List.of(
-            "--gift", "--tie", "--outside", "--turned", "--off-middle", "--show", "--size", "--hearth", "--bars",
-            "--rounds", "--order", "--free", "--blocks", "--setting", "--scraps", "--seam", "--hem", "--corner",
-            "--fell", "--leeway", "--trim", "--least-piece", "--clearance", "--most-joins", "--fabrics", "--unit");
+            "--gift",
+            "--tie",
+            "--outside",
+            "--turned",
+            "--off-middle",
+            "--show",
+            "--size",
+            "--hearth",
+            "--bars",
+            "--rounds",
+            "--order",
+            "--free",
+            "--blocks",
+            "--setting",
+            "--scraps",
+            "--seam",
+            "--hem",
+            "--corner",
+            "--fell",
+            "--leeway",
+            "--trim",
+            "--least-piece",
+            "--clearance",
+            "--most-joins",
+            "--fabrics",
+            "--unit");
 
     @Option(
             names = "--guideline",
             paramLabel = "IDEA.json",
-            description = "Fit this guideline to the stash, in place of wishes; the nearest cloth comes with what was bent.")
+            description =
+                    "Fit this guideline to the stash, in place of wishes; the nearest cloth comes with what was bent.")
     @Nullable
     private String file;
 
@@ -112,7 +136,9 @@ final class GuidelineWish {
                     + ListWords.plain(named.get()) + "\"; there are "
                     + ListWords.plain(String.join(
                             ", ",
-                            stash.fabrics().stream().map(fabric -> fabric.name()).toList()))
+                            stash.fabrics().stream()
+                                    .map(fabric -> fabric.name())
+                                    .toList()))
                     + ".");
         }
         return new Ask(named, count, number);

@@ -40,7 +40,8 @@ import picocli.CommandLine.Parameters;
         name = "kits",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        header = "Plans many cloths from one stash, so that nothing is promised twice; for a class or a season's gifts.",
+        header =
+                "Plans many cloths from one stash, so that nothing is promised twice; for a class or a season's gifts.",
         description = {
             "",
             "Plans a cloth for each line of a list, or for so many students, and shares the stash fairly: whoever",
@@ -109,7 +110,10 @@ final class KitsCommand implements Callable<Integer> {
     @Nullable
     private String unit;
 
-    @Option(names = "--paper", paramLabel = "a4|letter", description = "Paper to print on; letter with inches, else a4.")
+    @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            description = "Paper to print on; letter with inches, else a4.")
     @Nullable
     private String paper;
 
@@ -157,7 +161,8 @@ final class KitsCommand implements Callable<Integer> {
         if (json) {
             shell.out().println(JsonText.of(kits));
         } else {
-            new KitsReport(shell.out(), ruler).say(together, ListWords.plain(outName).replaceAll("(?<=.)/+$", ""));
+            new KitsReport(shell.out(), ruler)
+                    .say(together, ListWords.plain(outName).replaceAll("(?<=.)/+$", ""));
         }
         return together.isComplete() ? 0 : 1;
     }
@@ -172,15 +177,13 @@ final class KitsCommand implements Callable<Integer> {
             return read;
         }
         List<String> sentences = new ArrayList<>();
-        sentences.add(
-                (stashFile.equals("-") ? "The stash" : ListWords.plain(stashFile)) + " cannot be used as it is:");
+        sentences.add((stashFile.equals("-") ? "The stash" : ListWords.plain(stashFile)) + " cannot be used as it is:");
         ((StashFile.Faulty) reading).lines(PROBLEMS_SHOWN).forEach(line -> sentences.add("  " + line));
         throw new BadInputException(sentences);
     }
 
     private List<WishList.Line> lines(StashFile.Read read, Ruler ruler) {
-        WishWords common =
-                options.words().with(WishField.GIFT, options.gift()).with(WishField.TIE, options.tie());
+        WishWords common = options.words().with(WishField.GIFT, options.gift()).with(WishField.TIE, options.tie());
         WishList list = new WishList(common, read.stash(), ruler);
         if (wishes != null && students != null) {
             throw new BadInputException(

@@ -225,8 +225,7 @@ final class PlanCommand implements Callable<Integer> {
         }
         GuidelineReport report = new GuidelineReport(shell, rules);
         if (json) {
-            say(PlanJson.shortage(
-                    read.stash(), files.gift(), files.ruler(), report.outcome(fitted), plainOut()));
+            say(PlanJson.shortage(read.stash(), files.gift(), files.ruler(), report.outcome(fitted), plainOut()));
         } else {
             report.bent(fitted, plainOut());
         }

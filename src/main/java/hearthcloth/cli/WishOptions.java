@@ -195,12 +195,14 @@ final class WishOptions {
     private String seed;
 
     /** How many cloths, as typed. */
-    @Nullable String proposals() {
+    @Nullable
+    String proposals() {
         return proposals;
     }
 
     /** The seed, as typed. */
-    @Nullable String seed() {
+    @Nullable
+    String seed() {
         return seed;
     }
 

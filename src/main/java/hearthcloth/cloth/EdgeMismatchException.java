@@ -1,6 +1,5 @@
 package hearthcloth.cloth;
 
-
 /** Two halves whose edges differ cannot be sewn into a flat rectangle. */
 final class EdgeMismatchException extends IllegalArgumentException {
 

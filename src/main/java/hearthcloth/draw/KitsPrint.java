@@ -64,9 +64,10 @@ public record KitsPrint(Together together, List<String> asked, Ruler ruler, Pape
             notes.add("This is the nearest that could be made; see the shopping list.");
         }
         for (PieceCut cut : plan.cuts()) {
-            handed(cut).ifPresent(left -> notes.add("Piece " + left.part().id() + " is what "
-                    + name(left.by()) + " leaves of piece " + left.of().id() + ": cut it after "
-                    + name(left.by()) + "."));
+            handed(cut)
+                    .ifPresent(left -> notes.add("Piece " + left.part().id() + " is what "
+                            + name(left.by()) + " leaves of piece " + left.of().id() + ": cut it after "
+                            + name(left.by()) + "."));
         }
         return notes;
     }
@@ -104,9 +105,10 @@ public record KitsPrint(Together together, List<String> asked, Ruler ruler, Pape
     private List<String> lacks() {
         List<String> lacks = new ArrayList<>();
         for (Together.Part part : together.parts()) {
-            part.shortage().ifPresent(shortage -> lacks.add(part.asked().name() + ": "
-                    + (part.plan().isEmpty() ? "nothing could be made. " : "not as it was asked for. ")
-                    + String.join(" ", shortage.why())));
+            part.shortage()
+                    .ifPresent(shortage -> lacks.add(part.asked().name() + ": "
+                            + (part.plan().isEmpty() ? "nothing could be made. " : "not as it was asked for. ")
+                            + String.join(" ", shortage.why())));
         }
         return lacks;
     }
@@ -142,15 +144,16 @@ public record KitsPrint(Together together, List<String> asked, Ruler ruler, Pape
 
     private String title(Purchase.Goods goods) {
         return switch (goods) {
-            case FAT_QUARTERS -> ruler.isMetric()
-                    ? "In fat quarters (45 × 50 cm at least)"
-                    : "In fat quarters (18 × 20 in at least)";
-            case NARROW_BOLT -> ruler.isMetric()
-                    ? "Off a bolt 110 cm wide (102 cm between the selvages)"
-                    : "Off a bolt 44 in wide (40 in between the selvages)";
-            case WIDE_BOLT -> ruler.isMetric()
-                    ? "Off a bolt 150 cm wide (145 cm between the selvages)"
-                    : "Off a bolt 60 in wide (58 in between the selvages)";
+            case FAT_QUARTERS ->
+                ruler.isMetric() ? "In fat quarters (45 × 50 cm at least)" : "In fat quarters (18 × 20 in at least)";
+            case NARROW_BOLT ->
+                ruler.isMetric()
+                        ? "Off a bolt 110 cm wide (102 cm between the selvages)"
+                        : "Off a bolt 44 in wide (40 in between the selvages)";
+            case WIDE_BOLT ->
+                ruler.isMetric()
+                        ? "Off a bolt 150 cm wide (145 cm between the selvages)"
+                        : "Off a bolt 60 in wide (58 in between the selvages)";
         };
     }
 }

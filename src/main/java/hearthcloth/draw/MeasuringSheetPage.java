@@ -2,13 +2,13 @@ package hearthcloth.draw;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.PdfWriter;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.plane.MeasuringSheet;
 import java.util.List;

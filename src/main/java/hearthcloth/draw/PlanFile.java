@@ -67,7 +67,9 @@ final class PlanFile {
                 .with("leastPiece", plan.rules().leastPiece().nm())
                 .with("clearance", plan.rules().clearance().nm())
                 .with("finished", size(cloth.finished()))
-                .with("stock", JsonValue.of(plan.cuts().stream().map(PlanFile::stock).toList()))
+                .with(
+                        "stock",
+                        JsonValue.of(plan.cuts().stream().map(PlanFile::stock).toList()))
                 .with("patches", patches())
                 .with(
                         "seams",
@@ -77,7 +79,10 @@ final class PlanFile {
                 .with("offcuts", offcuts())
                 .with("figures", figures())
                 .with("title", plan.story().title())
-                .with("fabrics", JsonValue.of(plan.fabrics().stream().map(PlanFile::fabric).toList()))
+                .with(
+                        "fabrics",
+                        JsonValue.of(
+                                plan.fabrics().stream().map(PlanFile::fabric).toList()))
                 .with("making", making(making))
                 .done();
     }
@@ -157,9 +162,8 @@ final class PlanFile {
     private static JsonValue patch(Laid laid, Plan.Source source) {
         Patch patch = laid.patch();
         var edges = laid.allowances();
-        JsonValue.Building entry = JsonValue.object()
-                .with("id", patch.place().id())
-                .with("fabric", patch.fabric());
+        JsonValue.Building entry =
+                JsonValue.object().with("id", patch.place().id()).with("fabric", patch.fabric());
         role(patch.place(), entry);
         return entry.with("finished", area(laid.at()))
                 .with(
@@ -264,7 +268,9 @@ final class PlanFile {
                                 .movePointRight(12)
                                 .setScale(0, RoundingMode.FLOOR)))
                 .with("boundJoins", plan.bound().joins())
-                .with("threadLength", ThreadNeed.of(plan.cloth(), Stitch.USUAL).total().nm())
+                .with(
+                        "threadLength",
+                        ThreadNeed.of(plan.cloth(), Stitch.USUAL).total().nm())
                 .with("seamLength", figures.seamLength().nm())
                 .done();
     }

@@ -66,7 +66,9 @@ public record ClothFacts(Size finished, Measured<Size> hearth, List<Bar> bars, O
         return new ClothFacts(
                 cloth.finished(),
                 new Measured<>(middle.at().size(), middle.exact()),
-                bars.values().stream().map(parts -> bar(parts, cloth.making().trim())).toList(),
+                bars.values().stream()
+                        .map(parts -> bar(parts, cloth.making().trim()))
+                        .toList(),
                 order(bars));
     }
 
@@ -92,9 +94,7 @@ public record ClothFacts(Size finished, Measured<Size> hearth, List<Bar> bars, O
         boolean upright = place.side().isUpright();
         Length cut = (upright ? exact.width() : exact.height()).plus(trim);
         return new Bar(
-                place.round(),
-                new Measured<>(upright ? finished.width() : finished.height(), cut),
-                parts.size() - 1);
+                place.round(), new Measured<>(upright ? finished.width() : finished.height(), cut), parts.size() - 1);
     }
 
     private static Optional<Order> order(Map<String, List<Laid>> bars) {

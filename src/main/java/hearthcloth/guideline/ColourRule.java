@@ -82,8 +82,11 @@ public record ColourRule(List<Scheme.Kind> ways, Middle middle) {
             Scheme.Kind way = WAYS.stream()
                     .filter(kind -> RuleText.plain(kind.title()).equals(RuleText.plain(part)))
                     .findFirst()
-                    .orElseThrow(() -> new MeasureException("\"" + part.strip() + "\" is no way of colour; write open or "
-                            + WAYS.stream().map(kind -> RuleText.plain(kind.title())).collect(Collectors.joining(", "))));
+                    .orElseThrow(() ->
+                            new MeasureException("\"" + part.strip() + "\" is no way of colour; write open or "
+                                    + WAYS.stream()
+                                            .map(kind -> RuleText.plain(kind.title()))
+                                            .collect(Collectors.joining(", "))));
             if (!ways.contains(way)) {
                 ways.add(way);
             }

@@ -70,7 +70,8 @@ public final class GuidelineCheck {
         return bend(
                 kept,
                 Bend.Rule.MIDDLE,
-                () -> "In the middle lies " + lies + ", not " + wanted.map(Fabric::name).orElse("") + ".");
+                () -> "In the middle lies " + lies + ", not "
+                        + wanted.map(Fabric::name).orElse("") + ".");
     }
 
     private Optional<Bend> bars(ClothFacts facts) {
@@ -82,7 +83,8 @@ public final class GuidelineCheck {
             String widths = cut.first().equals(cut.last())
                     ? ruler.write(cut.first(), Rounding.NEAREST)
                     : ruler.number(cut.first(), Rounding.NEAREST) + " to " + ruler.write(cut.last(), Rounding.NEAREST);
-            return "The bars are cut " + widths + " wide, not " + rule.words(ruler).replaceFirst(" wide", "") + ".";
+            return "The bars are cut " + widths + " wide, not "
+                    + rule.words(ruler).replaceFirst(" wide", "") + ".";
         });
     }
 
@@ -152,7 +154,9 @@ public final class GuidelineCheck {
                 guideline.shape().order().isEmpty() || guideline.shape().order().equals(facts.order()),
                 Bend.Rule.ORDER,
                 () -> "The bars are laid "
-                        + facts.order().map(order -> "in the order " + order.word()).orElse("in another order") + ", not "
+                        + facts.order()
+                                .map(order -> "in the order " + order.word())
+                                .orElse("in another order") + ", not "
                         + guideline.shape().order().map(order -> order.word()).orElse("") + ".");
     }
 

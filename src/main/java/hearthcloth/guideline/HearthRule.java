@@ -60,6 +60,8 @@ public sealed interface HearthRule {
         if (this instanceof OfWidth ofWidth) {
             return ofWidth.share() + " of the cloth's width";
         }
-        return this instanceof LargestSquare ? "the largest square that one of your pieces gives" : "as your heap has it";
+        return this instanceof LargestSquare
+                ? "the largest square that one of your pieces gives"
+                : "as your heap has it";
     }
 }

@@ -41,8 +41,8 @@ public record RoundsRule(int least, int most) {
         int least = matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
         int most = least > 0 && matcher.group(2) != null ? Integer.parseInt(matcher.group(2)) : least;
         if (least < 1 || most > MOST || least > most) {
-            throw new MeasureException("\"" + written.strip() + "\" will not do; write a number of rounds from 1 to " + MOST
-                    + ", two such as \"2 to 4\", or \"open\"");
+            throw new MeasureException("\"" + written.strip() + "\" will not do; write a number of rounds from 1 to "
+                    + MOST + ", two such as \"2 to 4\", or \"open\"");
         }
         return new RoundsRule(least, most);
     }

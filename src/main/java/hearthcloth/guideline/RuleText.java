@@ -65,8 +65,8 @@ final class RuleText {
         }
         List<Length> ends = Measures.lengths(matcher.group(1) + " x " + matcher.group(2), bare);
         if (ends.size() != 2 || ends.get(0).isMoreThan(ends.get(1))) {
-            throw new MeasureException("\"" + written.strip() + "\" is no range; write the smaller measure first, such as"
-                    + " \"2 to 3 in\"");
+            throw new MeasureException("\"" + written.strip()
+                    + "\" is no range; write the smaller measure first, such as" + " \"2 to 3 in\"");
         }
         ends.forEach(end -> within(written, end));
         return Optional.of(ends);
@@ -103,8 +103,8 @@ final class RuleText {
 
     private static void within(String written, Length length) {
         if (!length.isPositive() || length.isMoreThan(MOST)) {
-            throw new MeasureException("\"" + written.strip() + "\" is out of reach; write more than nothing and at most "
-                    + "5 m, and check the unit");
+            throw new MeasureException("\"" + written.strip()
+                    + "\" is out of reach; write more than nothing and at most " + "5 m, and check the unit");
         }
     }
 

@@ -70,7 +70,9 @@ public sealed interface SizeRule {
         if (this instanceof Within within) {
             return RuleText.range(within.least(), within.most(), ruler);
         }
-        return this instanceof ForGift gift ? "for " + gift.written() + ", " + gift.tie().words() : RuleText.OPEN;
+        return this instanceof ForGift gift
+                ? "for " + gift.written() + ", " + gift.tie().words()
+                : RuleText.OPEN;
     }
 
     /** For a reader, to follow "The cloth is". */

@@ -27,9 +27,7 @@ public record Taken(SentCloth cloth, Guideline.Told told) {
 
     /** What she says of the size: kept, open, or a rule. */
     public SizeRule size(String said) {
-        return is(said, KEPT)
-                ? new SizeRule.Exactly(cloth.cloth().finished())
-                : SizeRule.parse(said, ruler().unit());
+        return is(said, KEPT) ? new SizeRule.Exactly(cloth.cloth().finished()) : SizeRule.parse(said, ruler().unit());
     }
 
     /** What she says of the hearth: kept, share, open, or a rule. */
@@ -39,7 +37,8 @@ public record Taken(SentCloth cloth, Guideline.Told told) {
             return new HearthRule.Exactly(finished, true);
         }
         return is(said, SHARE)
-                ? new HearthRule.OfWidth(Share.about(finished.width(), facts().finished().width()))
+                ? new HearthRule.OfWidth(
+                        Share.about(finished.width(), facts().finished().width()))
                 : HearthRule.parse(said, ruler().unit());
     }
 

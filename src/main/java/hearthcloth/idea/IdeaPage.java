@@ -72,8 +72,8 @@ public final class IdeaPage {
 
     private String page(Stash heap) {
         Optional<String> favourite = heap.fabrics().stream().findFirst().map(fabric -> fabric.name());
-        Fitted fitted = GuidelinePlanner.fit(
-                guideline, heap, new Ask(favourite, 1, 1), 1, Budget.steps(STEPS), seen -> {});
+        Fitted fitted =
+                GuidelinePlanner.fit(guideline, heap, new Ask(favourite, 1, 1), 1, Budget.steps(STEPS), seen -> {});
         Optional<Plan> plan = fitted.cloths().stream().findFirst().map(Fitted.Nearest::plan);
         Guideline.Told told = guideline.told();
         Map<String, String> parts = new LinkedHashMap<>();
@@ -136,8 +136,10 @@ public final class IdeaPage {
     private String example(Plan plan) {
         PlanSheets drawn = drawn(plan);
         StringBuilder out = new StringBuilder("<div class=\"pictures\">");
-        out.append(figure(drawn.face(Face.FRONT), "The front of an example, "
-                + ruler.write(plan.cloth().finished(), Rounding.NEAREST) + "; its fabrics are invented."));
+        out.append(figure(
+                drawn.face(Face.FRONT),
+                "The front of an example, " + ruler.write(plan.cloth().finished(), Rounding.NEAREST)
+                        + "; its fabrics are invented."));
         out.append(figure(drawn.face(Face.BACK), "Its back."));
         drawn.tiedSheet().ifPresent(sheet -> out.append(figure(sheet, "Tied.")));
         return out.append("</div>").toString();
@@ -151,7 +153,8 @@ public final class IdeaPage {
     private String making(Plan plan) {
         Guide guide = Guide.of(plan, ruler);
         StringBuilder out = new StringBuilder();
-        List<Task> tasks = new ArrayList<>(List.of(guide.sewing().layout(), guide.sewing().trial()));
+        List<Task> tasks =
+                new ArrayList<>(List.of(guide.sewing().layout(), guide.sewing().trial()));
         guide.sewing().seams().stream().limit(1).forEach(seam -> tasks.add(seam.task()));
         tasks.addAll(guide.hemming());
         for (Task task : tasks) {

@@ -6,6 +6,7 @@ public final class MissingPlannerException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     MissingPlannerException() {
-        super("This Hearthcloth was built without the planner for pages; run ideapage/build in its folder, then build it again.");
+        super(
+                "This Hearthcloth was built without the planner for pages; run ideapage/build in its folder, then build it again.");
     }
 }

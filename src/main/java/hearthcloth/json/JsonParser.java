@@ -180,8 +180,7 @@ public final class JsonParser {
             at++;
         }
         String written = text.substring(from, at);
-        if (written.length() > LONGEST_NUMBER
-                || !written.matches("-?(0|[1-9]\\d*)(\\.\\d+)?([eE][+-]?\\d{1,2})?")) {
+        if (written.length() > LONGEST_NUMBER || !written.matches("-?(0|[1-9]\\d*)(\\.\\d+)?([eE][+-]?\\d{1,2})?")) {
             throw amiss("a value is not understood; words stand in quotes");
         }
         return new JsonValue.Figure(new BigDecimal(written));

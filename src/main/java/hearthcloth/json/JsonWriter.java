@@ -105,7 +105,9 @@ public final class JsonWriter {
             default -> {
                 if (c < ' ') {
                     String code = Integer.toHexString(c);
-                    out.append("\\u").append("0000".substring(code.length())).append(code.toUpperCase(java.util.Locale.ROOT));
+                    out.append("\\u")
+                            .append("0000".substring(code.length()))
+                            .append(code.toUpperCase(java.util.Locale.ROOT));
                 } else {
                     out.append(c);
                 }

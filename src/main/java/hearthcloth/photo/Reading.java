@@ -19,8 +19,7 @@ public sealed interface Reading {
 
         /** The same reading of the same photograph at {@code times} the size. */
         Read enlarged(double times) {
-            return new Read(
-                    pieces.stream().map(piece -> piece.enlarged(times)).toList(), scale.enlarged(times));
+            return new Read(pieces.stream().map(piece -> piece.enlarged(times)).toList(), scale.enlarged(times));
         }
 
         /** The doubts that every piece shares. */

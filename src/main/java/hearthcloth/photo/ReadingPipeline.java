@@ -95,12 +95,8 @@ final class ReadingPipeline {
         this.coarse = LabThumbnail.of(picture);
         this.step = coarse.step;
         this.smooth = coarse.smoothed(1.2);
-        this.tapped = shown.isShown()
-                ? TappedRims.of(smooth, shown.in(picture.width, picture.height))
-                : List.of();
-        this.printed = shown.isShown()
-                ? List.of()
-                : MeasuringSheetFinder.in(picture, coarse, sheet.isMeasuringSheet());
+        this.tapped = shown.isShown() ? TappedRims.of(smooth, shown.in(picture.width, picture.height)) : List.of();
+        this.printed = shown.isShown() ? List.of() : MeasuringSheetFinder.in(picture, coarse, sheet.isMeasuringSheet());
         this.ground = GroundModel.without(papers(), smooth);
     }
 

@@ -60,8 +60,8 @@ final class FewWords {
      * much is left to the full task.
      */
     static List<String> fitted(List<String> all) {
-        List<String> lines =
-                new ArrayList<>(all.stream().filter(line -> length(line) <= LONGEST).toList());
+        List<String> lines = new ArrayList<>(
+                all.stream().filter(line -> length(line) <= LONGEST).toList());
         while (lines.size() > MOST) {
             int best = shortestPair(lines);
             if (length(lines.get(best) + " " + lines.get(best + 1)) > LONGEST) {
@@ -142,7 +142,8 @@ final class FewWords {
         String over = turned(inside) + " " + meeting.added().name();
         String edge = meeting.sideSeen(inside).word() + (meeting.isJoin() ? " end" : " edge");
         lines.add(first(
-                up + over + (meeting.sideSeen(inside).isUpright() ? " onto it like a page, at its " : " onto it, at its ")
+                up + over
+                        + (meeting.sideSeen(inside).isUpright() ? " onto it like a page, at its " : " onto it, at its ")
                         + edge + ".",
                 up + over + " onto its " + edge + "."));
         String sides = MakerWords.capital(meeting.sidesTogether(inside));

@@ -71,10 +71,10 @@ final class Hemming {
                 corners(thick(List.of(Side.LEFT, Side.RIGHT), Length.ZERO)),
                 few("both side edges, hems and all")));
         tasks.add(Task.of(
-                "Close the four corners",
-                List.of(
-                        "Each side hem is open at both ends. Push loose threads in with the eye of a needle.",
-                        "Sew each opening shut by hand with a few small stitches."))
+                        "Close the four corners",
+                        List.of(
+                                "Each side hem is open at both ends. Push loose threads in with the eye of a needle.",
+                                "Sew each opening shut by hand with a few small stitches."))
                 .inShort(List.of(
                         "Push loose threads in with the eye of a needle.",
                         "Sew each opening shut by hand, a few small stitches.")));
@@ -84,9 +84,9 @@ final class Hemming {
     /** The step that cuts off the corner. The cut lies inside both first folds, so that no raw edge can come out. */
     private Task clipped() {
         return Task.of(
-                "Clip the four corners",
-                List.of("Cut a small triangle off each raw corner: " + words.exact(hem.first())
-                        + " along both edges and no more. This makes the corner of the hem less thick."))
+                        "Clip the four corners",
+                        List.of("Cut a small triangle off each raw corner: " + words.exact(hem.first())
+                                + " along both edges and no more. This makes the corner of the hem less thick."))
                 .inShort(List.of(
                         "Cut a triangle off each raw corner: " + words.exact(hem.first()) + " along both edges.",
                         "No more than that: the corner gets less thick, and stays shut."));
@@ -96,8 +96,8 @@ final class Hemming {
         List<String> creases = new ArrayList<>(folds("all four edges"));
         creases.add("Open the hem out again. In each corner the creases cross. The finished corner will be where the"
                 + " inner ones cross.");
-        List<Task> tasks = new ArrayList<>(List.of(squaredUp(), Task.of("Press the hem", creases)
-                        .inShort(creased())));
+        List<Task> tasks = new ArrayList<>(
+                List.of(squaredUp(), Task.of("Press the hem", creases).inShort(creased())));
         tasks.add(mitre());
         List<String> round = List.of(
                 "Fold the hem in again along its creases and push the corners out sharp. Press and pin.",
@@ -153,16 +153,16 @@ final class Hemming {
                         + ". Backstitch at both ends. Leave the rest open up to the raw edge: it will be folded in."
                 : "Stitch on the line from the fold to the raw edge. Backstitch at both ends.";
         return Task.of(
-                "Mitre the four corners, one after the other",
-                List.of(
-                        "Fold the corner in half, " + outside + " to " + outside
-                                + ", so that its two raw edges lie on each other.",
-                        "Mark the raw edges " + words.exact(hem.mitreIntercept())
-                                + " from the point of the corner. Rule a line from that mark, square to the diagonal fold."
-                                + " It meets the fold where the inner creases cross.",
-                        end,
-                        "Trim the point off beside the line: cut from " + words.about(trim)
-                                + " along each raw edge. Press the small seam open and turn the corner out."))
+                        "Mitre the four corners, one after the other",
+                        List.of(
+                                "Fold the corner in half, " + outside + " to " + outside
+                                        + ", so that its two raw edges lie on each other.",
+                                "Mark the raw edges " + words.exact(hem.mitreIntercept())
+                                        + " from the point of the corner. Rule a line from that mark, square to the diagonal fold."
+                                        + " It meets the fold where the inner creases cross.",
+                                end,
+                                "Trim the point off beside the line: cut from " + words.about(trim)
+                                        + " along each raw edge. Press the small seam open and turn the corner out."))
                 .inShort(List.of(
                         "Fold the corner in half, " + outside + " to " + outside + ", raw edges together.",
                         "Mark both raw edges " + words.exact(hem.mitreIntercept()) + " from the point.",

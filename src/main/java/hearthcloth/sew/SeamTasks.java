@@ -68,8 +68,8 @@ final class SeamTasks {
         small.ends(patches).ifPresent(brief::add);
         List<String> few = new ArrayList<>(FewWords.of(meeting, words));
         few.addAll(FewWords.trimmed(meeting, words));
-        Task task = new Task(
-                title(meeting), lines, Optional.of(check(meeting)), warnings(meeting), FewWords.fitted(few));
+        Task task =
+                new Task(title(meeting), lines, Optional.of(check(meeting)), warnings(meeting), FewWords.fitted(few));
         return new SeamTask(
                 step, task, brief, new SeamTask.Glance(meeting.wrapping().name(), thick(meeting)));
     }

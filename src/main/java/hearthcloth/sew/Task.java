@@ -13,8 +13,7 @@ import java.util.Optional;
  * @param warnings where to take care while doing it
  * @param few the same in at most five lines of at most 75 signs, for a screen beside the machine
  */
-public record Task(
-        String title, List<String> lines, Optional<Check> check, List<String> warnings, List<String> few) {
+public record Task(String title, List<String> lines, Optional<Check> check, List<String> warnings, List<String> few) {
 
     /**
      * A size to check on the way.

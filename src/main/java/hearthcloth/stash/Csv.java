@@ -50,7 +50,10 @@ public final class Csv {
     }
 
     private static char separator(String text) {
-        String first = Stream.of(text.split("\r\n?|\n", -1)).filter(line -> !line.isBlank()).findFirst().orElse("");
+        String first = Stream.of(text.split("\r\n?|\n", -1))
+                .filter(line -> !line.isBlank())
+                .findFirst()
+                .orElse("");
         char best = ',';
         for (char candidate : new char[] {';', '\t'}) {
             if (count(first, candidate) > count(first, best)) {

@@ -63,7 +63,6 @@ public record Lot(List<Piece> pieces) {
     }
 
     private boolean isOneRun() {
-        return IntStream.range(0, count())
-                .allMatch(i -> pieces.get(i).id().equals(String.valueOf(first().row() + i)));
+        return IntStream.range(0, count()).allMatch(i -> pieces.get(i).id().equals(String.valueOf(first().row() + i)));
     }
 }

@@ -13,7 +13,9 @@ final class SpokenNumbers {
     private static final String UNIT = "(yards?|yds?|metres?|meters?|inch(?:es)?|feet|foot)\\b";
     /** A number past twelve ("twenty-two") is not heard, and so never taken for its last word. */
     private static final String ALONE = "(?<!(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)[ -])";
-    private static final String NUMBER = ALONE + "\\b(an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) ";
+
+    private static final String NUMBER =
+            ALONE + "\\b(an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) ";
 
     private static final Pattern HALF = pattern("\\bhalf an? " + UNIT);
     private static final Pattern AND_A_HALF = pattern(NUMBER + "and a half " + UNIT);

@@ -63,8 +63,8 @@ public final class ClothBook {
 
     /** Stores a new cloth under {@code id}; undone from the shelf. */
     public void keep(String id, String name, ClothDocument document) {
-        jdbi.useTransaction(handle ->
-                stands(handle, id, "kept " + name, new ClothFact.Stands(name, document.text(), 1, true)));
+        jdbi.useTransaction(
+                handle -> stands(handle, id, "kept " + name, new ClothFact.Stands(name, document.text(), 1, true)));
     }
 
     private void stands(Handle handle, String id, String label, ClothFact.Stands fact) {
@@ -156,7 +156,9 @@ public final class ClothBook {
                     .execute();
         } else {
             for (String rows : List.of("cloth where id", "past where cloth")) {
-                handle.createUpdate("delete from " + rows + " = :id").bind("id", id).execute();
+                handle.createUpdate("delete from " + rows + " = :id")
+                        .bind("id", id)
+                        .execute();
             }
         }
     }
@@ -181,26 +183,26 @@ public final class ClothBook {
 
     /** Gives a cloth another name; undone from its page. */
     public void rename(String id, String name) {
-        jdbi.useTransaction(handle -> find(id).filter(was -> !was.name().equals(name)).ifPresent(was -> {
-            ClothFact.Renamed fact = new ClothFact.Renamed(was.name(), name);
-            replay(handle, id, fact);
-            Thing cloth = Thing.cloth(id);
-            new ChangeJournal(handle, clock)
-                    .add(
-                            new ChangeJournal.Fact(
-                                    "renamed " + was.name() + " to " + name, cloth.word(), fact.text()),
-                            Set.of(cloth));
-        }));
+        jdbi.useTransaction(handle -> find(id).filter(was -> !was.name().equals(name))
+                .ifPresent(was -> {
+                    ClothFact.Renamed fact = new ClothFact.Renamed(was.name(), name);
+                    replay(handle, id, fact);
+                    Thing cloth = Thing.cloth(id);
+                    new ChangeJournal(handle, clock)
+                            .add(
+                                    new ChangeJournal.Fact(
+                                            "renamed " + was.name() + " to " + name, cloth.word(), fact.text()),
+                                    Set.of(cloth));
+                }));
     }
 
     /** Takes a cloth off the shelf, from which that is undone. */
     public void remove(String id) {
-        jdbi.useTransaction(handle -> find(id)
-                .ifPresent(was -> stands(
-                        handle,
-                        id,
-                        "removed " + was.name(),
-                        new ClothFact.Stands(was.name(), text(handle, id), was.version() + 1, false))));
+        jdbi.useTransaction(handle -> find(id).ifPresent(was -> stands(
+                handle,
+                id,
+                "removed " + was.name(),
+                new ClothFact.Stands(was.name(), text(handle, id), was.version() + 1, false))));
     }
 
     /** The name of what undo on the shelf would take back: a cloth that came or went, with what rests on it. */

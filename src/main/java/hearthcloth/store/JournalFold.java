@@ -52,7 +52,8 @@ final class JournalFold {
     }
 
     private static String sentence(String label) {
-        return "The record of what was done does not fit what is kept, at \"" + label + "\". Nothing is changed in this file"
+        return "The record of what was done does not fit what is kept, at \"" + label
+                + "\". Nothing is changed in this file"
                 + " until that is mended: look at everything, take it out as an archive, or put a safety copy back.";
     }
 

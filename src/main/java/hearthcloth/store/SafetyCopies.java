@@ -80,7 +80,7 @@ public final class SafetyCopies {
     public synchronized void daily() {
         Instant now = clock.instant();
         LocalDate today = day(now);
-        if (!file.refused().get().isEmpty()) {
+        if (!file.why().isEmpty()) {
             return;
         }
         boolean waits = now.isBefore(notBefore) && notBefore.minus(AGAIN).isBefore(now);
@@ -109,7 +109,7 @@ public final class SafetyCopies {
 
     /** Why nothing may be changed in the file, or the last copy could not be made; empty while all is well. */
     public synchronized Optional<String> trouble() {
-        String refused = file.refused().get();
+        String refused = file.why();
         return refused.isEmpty() ? trouble : Optional.of(refused);
     }
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
@@ -65,6 +66,11 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
         return new SqliteFile(path, source, jdbi, refused);
     }
 
+    /** Why nothing may be changed in it; empty while all is well. */
+    String why() {
+        return Objects.requireNonNullElse(refused.get(), "");
+    }
+
     /** See {@link Store#open(Path, Clock)}. */
     static Store open(Path path, SQLiteConfig config, Clock clock) {
         Found found = look(path);
@@ -85,7 +91,7 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
             file.migrate();
         }
         file.holdToJournal(found);
-        if (!file.refused.get().isEmpty()) {
+        if (!file.why().isEmpty()) {
             return new Store(file.jdbi, clock, Optional.of(copies));
         }
         file.beginWriting();
@@ -100,7 +106,8 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
     /** Refuses every change where tables and journal do not fit. */
     private void holdToJournal(Found found) {
         if (found != Found.NEW) {
-            refused.set(new Store(jdbi, Clock.systemUTC(), Optional.empty()).fault().orElse(""));
+            refused.set(
+                    new Store(jdbi, Clock.systemUTC(), Optional.empty()).fault().orElse(""));
         }
     }
 

@@ -37,7 +37,10 @@ final class MakingReader {
     Making making() {
         Making usual = this.usual.making();
         Hem hem = text.read(WishField.HEM.option(), words.of(WishField.HEM), usual.hem(), this::hem);
-        Hem.Corner corner = text.word(WishField.CORNER.option(), words.of(WishField.CORNER), usual.hem().corner());
+        Hem.Corner corner = text.word(
+                WishField.CORNER.option(),
+                words.of(WishField.CORNER),
+                usual.hem().corner());
         return usual.withSeam(text.read(WishField.SEAM.option(), words.of(WishField.SEAM), usual.seam(), this::seam))
                 .withHem(new Hem(hem.first(), hem.second(), corner))
                 .withLeeway(length(WishField.LEEWAY.option(), words.of(WishField.LEEWAY), usual.leeway(), MOST_LEEWAY))
@@ -47,9 +50,12 @@ final class MakingReader {
 
     PiecingRules rules() {
         PiecingRules usual = this.usual.rules();
-        Length least = length(WishField.LEAST_PIECE.option(), words.of(WishField.LEAST_PIECE), usual.leastPiece(), MOST_PIECE);
+        Length least =
+                length(WishField.LEAST_PIECE.option(), words.of(WishField.LEAST_PIECE), usual.leastPiece(), MOST_PIECE);
         if (!least.isPositive()) {
-            text.fault(WishField.LEAST_PIECE.option(), "a piece of nothing cannot be sewn; write a length such as \"2 in\"");
+            text.fault(
+                    WishField.LEAST_PIECE.option(),
+                    "a piece of nothing cannot be sewn; write a length such as \"2 in\"");
         }
         return new PiecingRules(
                 least,

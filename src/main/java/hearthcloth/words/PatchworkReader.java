@@ -56,7 +56,8 @@ public final class PatchworkReader {
         alone(WishField.BARS.option(), words.of(WishField.BARS), "hearth and bars, not with --free or --blocks");
         alone(WishField.SHOW.option(), words.of(WishField.SHOW), "hearth and bars, not with --free or --blocks");
         Optional<Blocks> blocks = blocks();
-        ScrapRule rule = text.read(WishField.SCRAPS.option(), words.of(WishField.SCRAPS), ScrapRule.EITHER, PatchworkReader::rule);
+        ScrapRule rule = text.read(
+                WishField.SCRAPS.option(), words.of(WishField.SCRAPS), ScrapRule.EITHER, PatchworkReader::rule);
         text.check();
         return Optional.of(new Patchwork(blocks, words.has(WishField.FREE), rule));
     }
@@ -72,11 +73,16 @@ public final class PatchworkReader {
             alone(WishField.SETTING.option(), words.of(WishField.SETTING), WishField.BLOCKS.option());
             return Optional.empty();
         }
-        int[] grid = text.read(WishField.BLOCKS.option(), words.of(WishField.BLOCKS), new int[] {1, 1}, PatchworkReader::grid);
+        int[] grid = text.read(
+                WishField.BLOCKS.option(), words.of(WishField.BLOCKS), new int[] {1, 1}, PatchworkReader::grid);
         int rounds = text.whole(WishField.ROUNDS.option(), words.of(WishField.ROUNDS), USUAL_ROUNDS, 1, MOST_ROUNDS);
-        Order order = text.read(WishField.ORDER.option(), words.of(WishField.ORDER), Order.ROUND, PatchworkReader::order);
-        Optional<Setting> setting =
-                text.read(WishField.SETTING.option(), words.of(WishField.SETTING), Optional.empty(), written -> Optional.of(setting(written)));
+        Order order =
+                text.read(WishField.ORDER.option(), words.of(WishField.ORDER), Order.ROUND, PatchworkReader::order);
+        Optional<Setting> setting = text.read(
+                WishField.SETTING.option(),
+                words.of(WishField.SETTING),
+                Optional.empty(),
+                written -> Optional.of(setting(written)));
         text.check();
         return Optional.of(new Blocks(grid[0], grid[1], rounds, order, setting));
     }

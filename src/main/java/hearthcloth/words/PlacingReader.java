@@ -31,7 +31,11 @@ public final class PlacingReader {
         }
         Face out = text.word(WishField.OUTSIDE.option(), words.of(WishField.OUTSIDE), Face.FRONT);
         int turned = text.whole(WishField.TURNED.option(), words.of(WishField.TURNED), 0, 0, 3);
-        Placing placed = text.read(WishField.OFF_MIDDLE.option(), words.of(WishField.OFF_MIDDLE), Placing.CENTRED, way -> shifted(way, bare));
+        Placing placed = text.read(
+                WishField.OFF_MIDDLE.option(),
+                words.of(WishField.OFF_MIDDLE),
+                Placing.CENTRED,
+                way -> shifted(way, bare));
         text.check();
         return placed.turned(turned).showing(out);
     }

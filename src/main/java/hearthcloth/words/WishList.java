@@ -47,9 +47,7 @@ public final class WishList {
         public String asked(Ruler ruler) {
             return gift.map(wrapped -> wrapped.gift().describe(ruler) + ", "
                             + wrapped.tie().words())
-                    .or(() -> wish.target()
-                            .size()
-                            .map(size -> ruler.write(size, Rounding.NEAREST) + ", finished"))
+                    .or(() -> wish.target().size().map(size -> ruler.write(size, Rounding.NEAREST) + ", finished"))
                     .orElse("hearth, bars and rounds as wished");
         }
     }
@@ -93,8 +91,9 @@ public final class WishList {
         List<Csv.Row> rows = Csv.rows(text, MOST + 2, problems);
         problems.forEach(problem -> faults.add(shown + ", " + problem + "."));
         if (rows.size() < 2) {
-            faults.add(shown + " names no cloth; its first line names the columns, such as name,size,gift, and each line"
-                    + " after it is a cloth.");
+            faults.add(
+                    shown + " names no cloth; its first line names the columns, such as name,size,gift, and each line"
+                            + " after it is a cloth.");
         }
         if (rows.size() > MOST + 1) {
             faults.add(shown + " has more than " + MOST + " cloths; split it.");
@@ -136,8 +135,8 @@ public final class WishList {
             columns.add(word);
         }
         if (!columns.contains(NAME)) {
-            faults.add(shown + ", line " + header.line() + ": no column is called name; the first line names the columns,"
-                    + " such as name,size,gift.");
+            faults.add(shown + ", line " + header.line()
+                    + ": no column is called name; the first line names the columns," + " such as name,size,gift.");
         }
         return columns;
     }
@@ -162,8 +161,8 @@ public final class WishList {
         if (name.isEmpty()) {
             faults.add(where + ", name: a name is missing; write whose cloth it is.");
         } else if (!names.add(name.toLowerCase(Locale.ROOT))) {
-            faults.add(where + ", name: another cloth is called \"" + ListWords.plain(name)
-                    + "\" too; tell them apart.");
+            faults.add(
+                    where + ", name: another cloth is called \"" + ListWords.plain(name) + "\" too; tell them apart.");
         }
         return line(where, name, wishes);
     }
@@ -208,8 +207,7 @@ public final class WishList {
 
     private Line line(String name, Map<WishField, String> wishes) {
         WishWords words = words(wishes);
-        Optional<GiftWish> bare =
-                GiftWish.read(words.of(WishField.GIFT), words.of(WishField.TIE), ruler.unit());
+        Optional<GiftWish> bare = GiftWish.read(words.of(WishField.GIFT), words.of(WishField.TIE), ruler.unit());
         var placing = PlacingReader.read(words, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
         Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.SHELL);

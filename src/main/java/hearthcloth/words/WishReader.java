@@ -68,9 +68,11 @@ public final class WishReader {
 
     private Target target(Optional<GiftWish> gift) {
         if (words.has(WishField.SIZE) && gift.isPresent()) {
-            text.fault(WishField.SIZE.option(), "a size and a gift cannot both be wished; leave out the size or the gift");
+            text.fault(
+                    WishField.SIZE.option(), "a size and a gift cannot both be wished; leave out the size or the gift");
         }
-        Optional<Size> size = text.read(WishField.SIZE.option(), words.of(WishField.SIZE), Optional.empty(), this::cloth);
+        Optional<Size> size =
+                text.read(WishField.SIZE.option(), words.of(WishField.SIZE), Optional.empty(), this::cloth);
         return gift.map(wish -> new Target(Optional.of(Size.square(fitting(wish))), true))
                 .orElseGet(() -> size.map(wished -> new Target(Optional.of(wished), false))
                         .orElseGet(Target::none));
@@ -121,10 +123,16 @@ public final class WishReader {
     }
 
     private Shape shape(Making making) {
-        Optional<Cut<Size>> hearth =
-                text.read(WishField.HEARTH.option(), words.of(WishField.HEARTH), Optional.empty(), written -> hearth(written, making));
-        List<Cut<Length>> bars = text.read(WishField.BARS.option(), words.of(WishField.BARS), List.of(), written -> bars(written, making));
-        int count = isOpen(words.of(WishField.ROUNDS)) ? 0 : text.whole(WishField.ROUNDS.option(), words.of(WishField.ROUNDS), 0, 1, MOST_ROUNDS);
+        Optional<Cut<Size>> hearth = text.read(
+                WishField.HEARTH.option(),
+                words.of(WishField.HEARTH),
+                Optional.empty(),
+                written -> hearth(written, making));
+        List<Cut<Length>> bars = text.read(
+                WishField.BARS.option(), words.of(WishField.BARS), List.of(), written -> bars(written, making));
+        int count = isOpen(words.of(WishField.ROUNDS))
+                ? 0
+                : text.whole(WishField.ROUNDS.option(), words.of(WishField.ROUNDS), 0, 1, MOST_ROUNDS);
         if (count > 0 && bars.size() > count) {
             text.fault(
                     WishField.BARS.option(),
@@ -192,11 +200,15 @@ public final class WishReader {
     }
 
     private Preferences preferences(Optional<GiftWish> gift) {
-        List<String> fabrics =
-                text.read(WishField.FABRICS.option(), words.of(WishField.FABRICS), List.of(), written -> FabricChoice.parse(written, stash));
+        List<String> fabrics = text.read(
+                WishField.FABRICS.option(),
+                words.of(WishField.FABRICS),
+                List.of(),
+                written -> FabricChoice.parse(written, stash));
         int proposals = text.whole(WishField.PROPOSALS.option(), words.of(WishField.PROPOSALS), 4, 1, 12);
         long seed = text.read(WishField.SEED.option(), words.of(WishField.SEED), 1L, WishReader::seed);
-        Optional<Outside> outside = text.read(WishField.SHOW.option(), words.of(WishField.SHOW), Optional.empty(), written -> show(written, gift));
+        Optional<Outside> outside = text.read(
+                WishField.SHOW.option(), words.of(WishField.SHOW), Optional.empty(), written -> show(written, gift));
         return new Preferences(fabrics, proposals, seed, ruler, outside);
     }
 

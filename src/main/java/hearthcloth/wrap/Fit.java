@@ -72,9 +72,7 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
     /** What sewing may take before the ends get shorter; empty where it is less than a mark of the ruler. */
     private String toSpare(Ruler ruler) {
         Length spare = ruler.mark(cloth.width().minus(wouldDo().width()), Rounding.DOWN);
-        return spare.isPositive()
-                ? " Sewn " + ruler.write(spare, Rounding.DOWN) + " smaller, it would still do."
-                : "";
+        return spare.isPositive() ? " Sewn " + ruler.write(spare, Rounding.DOWN) + " smaller, it would still do." : "";
     }
 
     /** A sentence for the maker: that it ties and what is left, or what is short and which size would do. */

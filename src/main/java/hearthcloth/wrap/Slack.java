@@ -44,7 +44,8 @@ public record Slack(Length length) {
     /** In a sentence: {@code It is planned 1.2 cm larger than the least, for what sewing may take.}; empty where there is none. */
     public String sentence(Ruler ruler) {
         return length.isPositive()
-                ? "It is planned " + ruler.write(length, Rounding.UP) + " larger than the least, for what sewing may take."
+                ? "It is planned " + ruler.write(length, Rounding.UP)
+                        + " larger than the least, for what sewing may take."
                 : "";
     }
 }

@@ -148,7 +148,9 @@ public enum Tie {
      */
     public Fit fit(Gift gift, Size cloth, Tail tail, Placing placing) {
         Fit usual = fit(gift, cloth, tail.usual(), placing);
-        if (usual.holds() || !isKnotted() || !fit(gift, cloth, tail.least(), placing).holds()) {
+        if (usual.holds()
+                || !isKnotted()
+                || !fit(gift, cloth, tail.least(), placing).holds()) {
             return usual;
         }
         long low = tail.least().nm();

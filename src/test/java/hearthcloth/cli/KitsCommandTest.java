@@ -61,8 +61,7 @@ class KitsCommandTest {
     }
 
     private String printed() throws IOException {
-        try (PDDocument document =
-                Loader.loadPDF(folder.resolve("out/kits.pdf").toFile())) {
+        try (PDDocument document = Loader.loadPDF(folder.resolve("out/kits.pdf").toFile())) {
             return new PDFTextStripper().getText(document);
         }
     }
@@ -71,7 +70,8 @@ class KitsCommandTest {
         assertThat(KitsJudge.faults(
                         folder.resolve("out"), stash(), Ruler.EIGHTHS.step().nm(), Set.of("Heath tweed")))
                 .isEmpty();
-        assertThat(SchemaCheck.faults(Path.of("docs", "kits.schema.json"), json())).isEmpty();
+        assertThat(SchemaCheck.faults(Path.of("docs", "kits.schema.json"), json()))
+                .isEmpty();
     }
 
     @Test
@@ -89,15 +89,15 @@ class KitsCommandTest {
 
     @Test
     void a_list_has_gifts_and_sizes_and_what_is_wished_for_all() throws IOException {
-        String wishes =
-                list("name,size,gift,fabrics,free\nGran,,box 20 x 15 x 8 cm,\"Kelp linen, Foam cotton\",\nTam,16 in,,,yes\n");
+        String wishes = list(
+                "name,size,gift,fabrics,free\nGran,,box 20 x 15 x 8 cm,\"Kelp linen, Foam cotton\",\nTam,16 in,,,yes\n");
         Typed typed = kits("--wishes", wishes, "--guide", "full").plain();
         assertThat(typed.code()).as(typed.err()).isZero();
         isSound();
         JsonNode gran = json().get("cloths").get(0);
         assertThat(gran.get("name").asText()).isEqualTo("Gran");
-        assertThat(gran.get("made").get("fabrics")).allMatch(fabric -> Set.of("Kelp linen", "Foam cotton")
-                .contains(fabric.asText()));
+        assertThat(gran.get("made").get("fabrics"))
+                .allMatch(fabric -> Set.of("Kelp linen", "Foam cotton").contains(fabric.asText()));
         assertThat(folder.resolve("out/1/tied.svg")).exists();
         assertThat(folder.resolve("out/2/plan.json")).exists();
         assertThat(printed()).contains("For a box");
@@ -111,7 +111,15 @@ class KitsCommandTest {
         assertThat(folder.resolve("out/3")).doesNotExist();
         isSound();
         Typed plan = Typed.words(
-                "plan", STASH.toString(), "--size", "12 in", "--proposals", "1", "--budget", "1ms", "--out",
+                "plan",
+                STASH.toString(),
+                "--size",
+                "12 in",
+                "--proposals",
+                "1",
+                "--budget",
+                "1ms",
+                "--out",
                 folder.resolve("out").toString());
         assertThat(plan.code()).as(plan.err()).isZero();
         assertThat(folder.resolve("out/kits.json")).doesNotExist();
@@ -124,12 +132,21 @@ class KitsCommandTest {
                         "fabric,width,length\nOat,18 in,22 in\nKelp,9 in,20 in\nOat,6 in,24 in\n")
                 .toString();
         Typed typed = Typed.words(
-                        "kits", stash, "--students", "3", "--size", "20 in", "--budget", "1s", "--out",
+                        "kits",
+                        stash,
+                        "--students",
+                        "3",
+                        "--size",
+                        "20 in",
+                        "--budget",
+                        "1s",
+                        "--out",
                         folder.resolve("out").toString())
                 .plain();
         assertThat(typed.code()).isEqualTo(1);
         assertThat(typed.out()).contains("Not as it was asked for.");
-        assertThat(SchemaCheck.faults(Path.of("docs", "kits.schema.json"), json())).isEmpty();
+        assertThat(SchemaCheck.faults(Path.of("docs", "kits.schema.json"), json()))
+                .isEmpty();
         assertThat(json().get("outcome").asText()).isEqualTo("some-lack");
         assertThat(json().get("shopping")).isNotEmpty();
         assertThat(printed()).contains("fat quarter", "Off a bolt 44 in wide");

@@ -14,8 +14,20 @@ import java.util.List;
 final class SchemaCheck {
 
     private static final List<String> KNOWN = List.of(
-            "$schema", "$id", "$defs", "$ref", "title", "description", "type", "properties", "required",
-            "additionalProperties", "items", "const", "enum", "minimum");
+            "$schema",
+            "$id",
+            "$defs",
+            "$ref",
+            "title",
+            "description",
+            "type",
+            "properties",
+            "required",
+            "additionalProperties",
+            "items",
+            "const",
+            "enum",
+            "minimum");
 
     private final JsonNode whole;
     private final List<String> faults = new ArrayList<>();

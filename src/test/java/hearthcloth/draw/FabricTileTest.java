@@ -88,8 +88,8 @@ class FabricTileTest {
         Sketch few = new Sketch();
         Sketch many = new Sketch();
         for (int i = 0; i < 200; i++) {
-            Mark.Figured area =
-                    new Mark.Figured(new Bounds(i % 20 * 10, i / 20 * 10, 9, 9).outline(), tile, Affine.scaled(0.2, 0, 0));
+            Mark.Figured area = new Mark.Figured(
+                    new Bounds(i % 20 * 10, i / 20 * 10, 9, 9).outline(), tile, Affine.scaled(0.2, 0, 0));
             many.add(area);
             if (i < 2) {
                 few.add(area);

@@ -36,7 +36,9 @@ final class Samples {
     /** A hearth and one round, one bar of it joined of two parts; fells on the back. */
     static Plan small() {
         Making making = Making.inches();
-        Layout layout = new Layout(Size.square(Length.inches(6)), Layout.finishedOfCut(Layout.courses(Order.ROUND, 1, List.of(Length.inches(4))), making));
+        Layout layout = new Layout(
+                Size.square(Length.inches(6)),
+                Layout.finishedOfCut(Layout.courses(Order.ROUND, 1, List.of(Length.inches(4))), making));
         List<List<Layout.Part>> bars = new ArrayList<>();
         for (Layout.Slot slot : layout.slots()) {
             if (slot.place().bar().equals("1D")) {

@@ -29,7 +29,8 @@ class TiedGuideTest {
     private static final Plan PLAN = Samples.large(2, 1);
 
     private static Wrapped wrapped(Tie tie, String gift) {
-        return new Wrapped(Gift.parse(gift, null), tie, new Tail(Length.cm(6), Length.cm(6), Length.cm(6)), Placing.CENTRED);
+        return new Wrapped(
+                Gift.parse(gift, null), tie, new Tail(Length.cm(6), Length.cm(6), Length.cm(6)), Placing.CENTRED);
     }
 
     @ParameterizedTest

@@ -34,7 +34,8 @@ class IdeaPageTest {
 
     private static Guideline idea(String fields) {
         return ((GuidelineFile.Reading.Read) GuidelineFile.read(
-                        "{\"format\":\"hearthcloth-guideline\",\"version\":1,\"name\":\"Tea & <b>cloth</b>\"" + fields + "}"))
+                        "{\"format\":\"hearthcloth-guideline\",\"version\":1,\"name\":\"Tea & <b>cloth</b>\"" + fields
+                                + "}"))
                 .guideline();
     }
 
@@ -63,13 +64,16 @@ class IdeaPageTest {
 
     @Test
     void scraps_typed_on_a_telephone_become_a_cloth_that_can_be_printed(@TempDir Path folder) throws IOException {
-        Path file = page(folder, idea(",\"size\":\"12 to 16 in\",\"words\":\"Begin <script>alert(1)</script> in the middle.\""));
+        Path file = page(
+                folder, idea(",\"size\":\"12 to 16 in\",\"words\":\"Begin <script>alert(1)</script> in the middle.\""));
         for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
             try (OpenedPage opened = new OpenedPage(file, scheme)) {
                 Page page = opened.page();
                 assertThat(page.locator("h1")).hasText("Tea & <b>cloth</b>");
                 assertThat(page.locator(".idea")).containsText("<script>alert(1)</script>");
-                page.fill("#heap", "6 x 9 in, rust linen\n5 x 20 in, 3 of them, oat linen\n4 x 22 in, 4 of them, slate check");
+                page.fill(
+                        "#heap",
+                        "6 x 9 in, rust linen\n5 x 20 in, 3 of them, oat linen\n4 x 22 in, 4 of them, slate check");
                 page.click("#go");
                 assertThat(page.locator(".cloth").first())
                         .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(240_000));
@@ -136,12 +140,13 @@ class IdeaPageTest {
                 String heap = heap(random);
                 String unit = random.nextBoolean() ? "in" : "cm";
                 PagePlanner program = new PagePlanner();
-                JsonNode expected = json.readTree(
-                        program.plan(guideline, new PagePlanner.Question(heap, "", unit, 1), svg -> {}));
+                JsonNode expected =
+                        json.readTree(program.plan(guideline, new PagePlanner.Question(heap, "", unit, 1), svg -> {}));
                 JsonNode answer = json.readTree(opened.answered(
                         Map.of("guideline", guideline, "heap", heap, "favourite", "", "unit", unit), "answer"));
                 assertThat(answer.get("why")).as("seed " + seed).isEqualTo(expected.get("why"));
-                assertThat(answer.get("cloths").size()).isEqualTo(expected.get("cloths").size());
+                assertThat(answer.get("cloths").size())
+                        .isEqualTo(expected.get("cloths").size());
                 for (int i = 0; i < expected.get("cloths").size(); i++) {
                     assertThat(answer.get("cloths").get(i).get("patches"))
                             .isEqualTo(expected.get("cloths").get(i).get("patches"));

@@ -65,8 +65,7 @@ final class OpenedPage implements AutoCloseable {
 
     /** What the page's own worker answers to a question, beside its form. */
     String answered(Map<String, Object> question, String field) {
-        return (String) page.evaluate(
-                """
+        return (String) page.evaluate("""
                 ([question, field]) => new Promise((done) => {
                   const heard = (event) => {
                     if (event.data[field] !== undefined || event.data.trouble) {
@@ -77,16 +76,17 @@ final class OpenedPage implements AutoCloseable {
                   worker.addEventListener('message', heard);
                   worker.postMessage({guideline, ...question});
                 })
-                """,
-                List.of(question, field));
+                """, List.of(question, field));
     }
 
     /** WCAG 2.2 A and AA as far as axe can tell. */
     List<String> violations() {
         return new AxeBuilder(page)
-                .setLegacyMode(true)
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-                .analyze().getViolations().stream()
+                        .setLegacyMode(true)
+                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+                        .analyze()
+                        .getViolations()
+                        .stream()
                         .map(rule -> rule.getId() + ": " + rule.getHelp() + " "
                                 + rule.getNodes().stream()
                                         .map(node -> String.valueOf(node.getHtml()))

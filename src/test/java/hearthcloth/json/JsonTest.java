@@ -64,8 +64,22 @@ class JsonTest {
     @Test
     void a_text_that_is_no_json_is_refused_with_its_line() {
         for (String wrong : List.of(
-                "", "{", "{\"a\":1,}", "[1 2]", "{\"a\" 1}", "nul", "01", "1.", "\"\\x\"", "\"a\nb\"", "{} {}", "'a'",
-                "{a:1}", "\"\\u12\"", "[1,]", "// no")) {
+                "",
+                "{",
+                "{\"a\":1,}",
+                "[1 2]",
+                "{\"a\" 1}",
+                "nul",
+                "01",
+                "1.",
+                "\"\\x\"",
+                "\"a\nb\"",
+                "{} {}",
+                "'a'",
+                "{a:1}",
+                "\"\\u12\"",
+                "[1,]",
+                "// no")) {
             assertThatThrownBy(() -> JsonParser.read(wrong)).isInstanceOf(JsonException.class);
         }
         assertThatThrownBy(() -> JsonParser.read("{\n\"a\": 1,\n\"a\": 2}"))

@@ -61,7 +61,8 @@ class ReadingPipelineTest {
     }
 
     private static ReadingPipeline pipeline(Painted painted, ReferenceSheet sheet, ReadingProgress progress) {
-        return new ReadingPipeline(new ImageDecoder.Decoded(painted.picture(), 1, Optional.of(0.74)), ShownSheet.hidden(sheet), progress);
+        return new ReadingPipeline(
+                new ImageDecoder.Decoded(painted.picture(), 1, Optional.of(0.74)), ShownSheet.hidden(sheet), progress);
     }
 
     @BeforeAll

@@ -50,20 +50,23 @@ class AdviceTest {
 
         assertThat(Advice.notes(two(whipped), new MakerWords(Ruler.MILLIMETRES)).threadWords())
                 .doesNotContain("bobbin");
-        assertThat(Advice.notes(two(Making.inches()), new MakerWords(Ruler.EIGHTHS)).threadWords())
+        assertThat(Advice.notes(two(Making.inches()), new MakerWords(Ruler.EIGHTHS))
+                        .threadWords())
                 .contains("on bobbins", "4 in of thread left at both ends");
     }
 
     /** Where a felled seam runs into a hem there are 12 layers, at a square corner 9 (docs/sources.md#plies). */
     @Test
     void thick_places_are_counted_the_thickest_first_with_their_height() {
-        assertThat(Advice.notes(two(Making.metric()), new MakerWords(Ruler.MILLIMETRES)).thick())
+        assertThat(Advice.notes(two(Making.metric()), new MakerWords(Ruler.MILLIMETRES))
+                        .thick())
                 .startsWith(
                         "An ordinary stretch of seam has 4 layers.",
                         "Up to 12 layers at 2 places, about 3 mm thick.",
                         "Up to 9 layers at 4 places, about 2 mm thick.")
                 .hasSize(5);
-        assertThat(Advice.notes(two(Making.inches()), new MakerWords(Ruler.EIGHTHS)).thick())
+        assertThat(Advice.notes(two(Making.inches()), new MakerWords(Ruler.EIGHTHS))
+                        .thick())
                 .contains("Up to 12 layers at 2 places, about ⅛ in thick.");
     }
 
@@ -77,8 +80,8 @@ class AdviceTest {
     /** The makers' handbooks name these (docs/sources.md#cutter-iron-pins, #needles, #cords, #flames, #food). */
     @Test
     void everything_that_can_hurt_is_cautioned_against() {
-        List<Caution> cautions =
-                Advice.notes(two(Making.metric()), new MakerWords(Ruler.MILLIMETRES)).cautions();
+        List<Caution> cautions = Advice.notes(two(Making.metric()), new MakerWords(Ruler.MILLIMETRES))
+                .cautions();
 
         assertThat(cautions)
                 .extracting(Caution::topic)
@@ -96,7 +99,8 @@ class AdviceTest {
                 .last()
                 .asString()
                 .contains("Press it on the back before");
-        assertThat(Advice.notes(two(Making.metric().felledOn(Face.FRONT)), words).washing())
+        assertThat(Advice.notes(two(Making.metric().felledOn(Face.FRONT)), words)
+                        .washing())
                 .last()
                 .asString()
                 .contains("Press it on the front before");

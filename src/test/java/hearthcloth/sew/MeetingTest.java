@@ -66,7 +66,8 @@ class MeetingTest {
 
     @Test
     void where_right_and_wrong_sides_touch_one_bar_the_picture_has_to_say_which() {
-        String notation = "((1A top \"a\" 80 x 30 wrong /> hearth \"a\" 80 x 50 right) |> 1B right \"b\" 40 x 80 right)";
+        String notation =
+                "((1A top \"a\" 80 x 30 wrong /> hearth \"a\" 80 x 50 right) |> 1B right \"b\" 40 x 80 right)";
         Meeting meeting = SewnHalves.of(notation, MAKING).meeting(2, "the work", "bar 1B");
 
         assertThat(meeting.sidesTogether(Face.FRONT))
@@ -130,7 +131,8 @@ class MeetingTest {
             10; (1B left "b" 30 x 120 same <| (hearth "a" 80 x 80 same </ 1A bottom "b" 80 x 40 same))
             """)
     void distances_begin_at_the_raw_end_of_the_work(long open, String notation) {
-        assertThat(SewnHalves.of(notation, MAKING).meeting(1, "", "").openAtStart()).isEqualTo(Length.mm(open));
+        assertThat(SewnHalves.of(notation, MAKING).meeting(1, "", "").openAtStart())
+                .isEqualTo(Length.mm(open));
     }
 
     @Test
@@ -148,7 +150,9 @@ class MeetingTest {
     @Test
     void what_lies_inside_is_the_face_without_fells() {
         assertThat(SewnHalves.of(BESIDE, MAKING).meeting(1, "", "").plain()).isEqualTo(Face.FRONT);
-        assertThat(SewnHalves.of(BESIDE, MAKING.felledOn(Face.FRONT)).meeting(1, "", "").plain())
+        assertThat(SewnHalves.of(BESIDE, MAKING.felledOn(Face.FRONT))
+                        .meeting(1, "", "")
+                        .plain())
                 .isEqualTo(Face.BACK);
     }
 
@@ -179,8 +183,7 @@ class MeetingTest {
     void a_later_seam_is_told_in_what_is_its_own(String seam, String notation, String said) {
         SeamKind kind = switch (seam) {
             case "felled" -> MAKING.seam();
-            case "french" ->
-                new SeamKind("french", SeamKind.Build.FRENCH, Length.mm(15), Length.mm(15), Length.mm(9));
+            case "french" -> new SeamKind("french", SeamKind.Build.FRENCH, Length.mm(15), Length.mm(15), Length.mm(9));
             default -> SeamKind.named(seam).orElseThrow();
         };
         Cloth cloth = new Cloth(Notation.parse(notation), MAKING.withSeam(kind));

@@ -37,7 +37,8 @@ class PlannedGuideTest {
             Guide guide = Guide.of(plan, Ruler.EIGHTHS);
             BlindCutter.cuts(plan, guide.cutting());
             assertThat(guide.sewing().seams()).hasSize(plan.cloth().patches().size() - 1);
-            assertThat(GuideText.of(guide)).doesNotContain("should now measure about", "too long and runs past the null");
+            assertThat(GuideText.of(guide))
+                    .doesNotContain("should now measure about", "too long and runs past the null");
         }
     }
 }

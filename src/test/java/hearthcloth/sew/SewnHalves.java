@@ -22,7 +22,9 @@ record SewnHalves(Cloth cloth) {
     }
 
     private Meeting.Party party(Step step, Half half, String name) {
-        List<Laid> patches = step.patches(half).stream().map(patch -> laid(patch.place().id())).toList();
+        List<Laid> patches = step.patches(half).stream()
+                .map(patch -> laid(patch.place().id()))
+                .toList();
         return new Meeting.Party(name, patches);
     }
 

@@ -63,12 +63,13 @@ class SmallTasksTest {
     @Test
     void a_task_begins_once_and_ends_when_all_its_patches_are_together() {
         assertThat(tasks.begins(patches("A1 A2")))
-                .contains("Block A begins. Lay out A1 to A3 as in the picture of the front. You need nothing else for it.");
+                .contains(
+                        "Block A begins. Lay out A1 to A3 as in the picture of the front. You need nothing else for it.");
         assertThat(tasks.ends(patches("A1 A2"))).isEmpty();
         assertThat(tasks.begins(patches("A1 A2 A3"))).isEmpty();
         assertThat(tasks.ends(patches("A1 A2 A3"))).contains("Block A is done.");
-        assertThat(tasks.begins(patches("B1 B2"))).hasValueSatisfying(said -> assertThat(said)
-                .startsWith("Block B begins. Lay out B1 to B2 "));
+        assertThat(tasks.begins(patches("B1 B2")))
+                .hasValueSatisfying(said -> assertThat(said).startsWith("Block B begins. Lay out B1 to B2 "));
         assertThat(tasks.ends(patches("B1 B2"))).contains("Block B is done.");
     }
 
@@ -80,8 +81,8 @@ class SmallTasksTest {
 
     @Test
     void patches_without_a_task_are_not_spoken_of() {
-        Cloth plain = new Cloth(
-                Notation.parse("(patch1 \"a\" 40 x 60 same |> A1 \"b\" 40 x 60 same)"), Making.metric());
+        Cloth plain =
+                new Cloth(Notation.parse("(patch1 \"a\" 40 x 60 same |> A1 \"b\" 40 x 60 same)"), Making.metric());
         SmallTasks none = new SmallTasks(plain);
 
         assertThat(none.name(plain.laid())).isEmpty();
@@ -96,7 +97,9 @@ class SmallTasksTest {
                     .as(seam.task().title())
                     .isEqualTo(bounds(seam.task().lines()));
         }
-        assertThat(bounds(SeamTasks.of(CLOTH, new MakerWords(Ruler.MILLIMETRES)).get(0).brief()))
+        assertThat(bounds(SeamTasks.of(CLOTH, new MakerWords(Ruler.MILLIMETRES))
+                        .get(0)
+                        .brief()))
                 .hasSize(1);
     }
 

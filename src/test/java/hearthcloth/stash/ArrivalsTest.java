@@ -15,8 +15,7 @@ import org.junit.jupiter.api.Test;
 /** Pieces that come into a stash that has fabrics already. */
 class ArrivalsTest {
 
-    private static final Fabric OAT =
-            new Fabric("Oat", Colour.of(0xd9c7a0), Fabric.Faces.RIGHT, Fabric.Nap.LENGTHWISE);
+    private static final Fabric OAT = new Fabric("Oat", Colour.of(0xd9c7a0), Fabric.Faces.RIGHT, Fabric.Nap.LENGTHWISE);
     private static final Size SIZE = new Size(Length.inches(4), Length.inches(8));
     private static final Piece THERE = new Piece("2", OAT, SIZE, Piece.Washed.NO, 2);
 
@@ -53,7 +52,8 @@ class ArrivalsTest {
     @Test
     void a_line_differs_only_by_what_it_says_and_only_from_a_fabric_that_is_there() {
         assertThat(arrivals.differs(said("oat 4 x 8"))).isFalse();
-        assertThat(arrivals.differs(said("oat 4 x 8, right side, nap, #d9c7a0"))).isFalse();
+        assertThat(arrivals.differs(said("oat 4 x 8, right side, nap, #d9c7a0")))
+                .isFalse();
         assertThat(arrivals.differs(said("oat 4 x 8, same both sides"))).isTrue();
         assertThat(arrivals.differs(said("oat 4 x 8, no nap"))).isTrue();
         assertThat(arrivals.differs(said("oat 4 x 8, #000000"))).isTrue();

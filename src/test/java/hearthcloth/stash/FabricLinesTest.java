@@ -91,7 +91,8 @@ class FabricLinesTest {
         for (int i = 0; i < 9; i++) {
             Colour colour = NamedColours.pick(name, taken);
             assertThat(taken.add(colour)).as("number %s is new", i).isTrue();
-            assertThat(Math.abs(colour.lab().lightness() - plain.lab().lightness())).isLessThan(8.5);
+            assertThat(Math.abs(colour.lab().lightness() - plain.lab().lightness()))
+                    .isLessThan(8.5);
         }
         assertThat(NamedColours.pick(name, taken)).isEqualTo(plain);
     }

@@ -27,8 +27,7 @@ class HeaderTest {
     @Test
     void a_column_is_named_by_its_word_in_any_case_and_colour_in_both_spellings() {
         assertThat(Arrays.stream(StashColumn.values()).map(StashColumn::word))
-                .containsExactly(
-                        "fabric", "width", "length", "unit", "count", "colour", "faces", "nap", "washed");
+                .containsExactly("fabric", "width", "length", "unit", "count", "colour", "faces", "nap", "washed");
         for (StashColumn column : StashColumn.values()) {
             assertThat(StashColumn.named(column.word())).contains(column);
             assertThat(StashColumn.named(" " + column.name() + "\t")).contains(column);
@@ -72,7 +71,8 @@ class HeaderTest {
         assertThat(problems)
                 .extracting(Problem::toString)
                 .containsExactly("line 1, width: two columns have this name; rename or delete one of them");
-        assertThat(header.cell(row("a", "first", "second", "c"), StashColumn.WIDTH)).isEqualTo("first");
+        assertThat(header.cell(row("a", "first", "second", "c"), StashColumn.WIDTH))
+                .isEqualTo("first");
         assertThat(header.kept(row("a", "first", "second", "c"))).isEmpty();
     }
 
@@ -82,8 +82,9 @@ class HeaderTest {
 
         assertThat(header.isUsable()).isFalse();
         assertThat(problems).extracting(Problem::column).containsExactly("fabric", "length");
-        assertThat(problems).extracting(Problem::sentence).allSatisfy(sentence -> assertThat(sentence)
-                .contains("(it says \"cloth, width, unit\")"));
+        assertThat(problems)
+                .extracting(Problem::sentence)
+                .allSatisfy(sentence -> assertThat(sentence).contains("(it says \"cloth, width, unit\")"));
     }
 
     @Test

@@ -12,10 +12,8 @@ import org.junit.jupiter.api.Test;
 /** Pieces alike shown once. */
 class LotTest {
 
-    private static final Fabric OAT =
-            new Fabric("Oat", Colour.of(0xd9c7a0), Fabric.Faces.SAME, Fabric.Nap.ANY);
-    private static final Fabric KELP =
-            new Fabric("Kelp", Colour.of(0x1f3d32), Fabric.Faces.RIGHT, Fabric.Nap.ANY);
+    private static final Fabric OAT = new Fabric("Oat", Colour.of(0xd9c7a0), Fabric.Faces.SAME, Fabric.Nap.ANY);
+    private static final Fabric KELP = new Fabric("Kelp", Colour.of(0x1f3d32), Fabric.Faces.RIGHT, Fabric.Nap.ANY);
     private static final Size SMALL = new Size(Length.cm(4), Length.cm(8));
 
     private static Piece piece(int number, Fabric fabric, Size size, Piece.Washed washed) {

@@ -95,7 +95,8 @@ class SpokenPartsTest {
     @Test
     void one_side_alone_asks_for_the_other_and_none_asks_for_a_size() {
         assertThatThrownBy(() -> SpokenSize.find("oat 4 cm", null))
-                .hasMessage("4 cm is one side; and the other? write \"4 cm x 8 in\", \"4 cm square\" or \"1 yd of 44 in\"");
+                .hasMessage(
+                        "4 cm is one side; and the other? write \"4 cm x 8 in\", \"4 cm square\" or \"1 yd of 44 in\"");
         assertThatThrownBy(() -> SpokenSize.find("oat 501", Unit.INCH)).hasMessageStartingWith("how large is it? ");
     }
 
@@ -127,9 +128,11 @@ class SpokenPartsTest {
     void every_number_word_to_twenty_counts_as_itself() {
         String[] words = ("one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen"
                         + " sixteen seventeen eighteen nineteen twenty")
-                .split(" ");
+                .split(" ", -1);
         for (int i = 0; i < words.length; i++) {
-            assertThat(new SpokenWords(words[i] + " pieces of oat").count()).as(words[i]).isEqualTo(i + 1);
+            assertThat(new SpokenWords(words[i] + " pieces of oat").count())
+                    .as(words[i])
+                    .isEqualTo(i + 1);
         }
     }
 
@@ -156,7 +159,8 @@ class SpokenPartsTest {
         assertThat(new SpokenWords("oat, without a nap").first(SpokenWords.NAP)).contains(Fabric.Nap.ANY);
         assertThat(new SpokenWords("oat, one way").first(SpokenWords.NAP)).contains(Fabric.Nap.LENGTHWISE);
         assertThat(new SpokenWords("napkin").first(SpokenWords.NAP)).isEmpty();
-        assertThat(new SpokenWords("oat, not yet washed").first(SpokenWords.WASHED)).contains(Piece.Washed.NO);
+        assertThat(new SpokenWords("oat, not yet washed").first(SpokenWords.WASHED))
+                .contains(Piece.Washed.NO);
         assertThat(new SpokenWords("oat, prewashed").first(SpokenWords.WASHED)).contains(Piece.Washed.YES);
         assertThat(new SpokenWords("washcloth").first(SpokenWords.WASHED)).isEmpty();
     }

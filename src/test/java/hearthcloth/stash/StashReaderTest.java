@@ -44,7 +44,8 @@ class StashReaderTest {
 
     @Test
     void a_name_may_have_eighty_letters_even_where_a_letter_takes_two_characters() {
-        assertThat(faults("fabric,width,length\n" + "𝒜".repeat(80) + ",1 m,1 m")).isEmpty();
+        assertThat(faults("fabric,width,length\n" + "𝒜".repeat(80) + ",1 m,1 m"))
+                .isEmpty();
         assertThat(faults("fabric,width,length\n" + "a".repeat(81) + ",1 m,1 m"))
                 .singleElement()
                 .asString()
@@ -118,8 +119,9 @@ class StashReaderTest {
 
     @Test
     void fabrics_without_a_colour_do_not_take_one_that_a_later_line_gives() {
-        StashFile.Read read = (StashFile.Read) read("fabric,width,length,colour\n"
-                + "green a,1 m,1 m,\ngreen b,1 m,1 m," + Colour.named("green").orElseThrow().hex());
+        StashFile.Read read =
+                (StashFile.Read) read("fabric,width,length,colour\n" + "green a,1 m,1 m,\ngreen b,1 m,1 m,"
+                        + Colour.named("green").orElseThrow().hex());
 
         List<Fabric> fabrics = read.stash().fabrics();
         assertThat(fabrics.get(0).colour()).isNotEqualTo(fabrics.get(1).colour());

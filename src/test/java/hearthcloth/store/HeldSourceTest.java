@@ -98,7 +98,8 @@ class HeldSourceTest {
 
     @Test
     void files_and_folders_are_closed_to_all_but_their_owner() throws IOException {
-        Assumptions.assumeTrue(folder.getFileSystem().supportedFileAttributeViews().contains("posix"));
+        Assumptions.assumeTrue(
+                folder.getFileSystem().supportedFileAttributeViews().contains("posix"));
         Path open = Files.createFile(folder.resolve("open"));
         Files.setPosixFilePermissions(open, PosixFilePermissions.fromString("rw-rw-r--"));
         Path read = Files.createFile(folder.resolve("read"));
@@ -127,9 +128,12 @@ class HeldSourceTest {
     void of_a_kind_the_oldest_beyond_what_is_kept_are_too_old() {
         List<SafetyCopy> all = new ArrayList<>();
         for (int place = 9; place > 0; place--) {
-            all.add(copy(place, Duration.ofDays(place), place == 4 ? SafetyCopy.Reason.ASKED : SafetyCopy.Reason.DAILY));
+            all.add(copy(
+                    place, Duration.ofDays(place), place == 4 ? SafetyCopy.Reason.ASKED : SafetyCopy.Reason.DAILY));
         }
-        assertThat(CopyAge.tooOld(all, SafetyCopy.Reason.DAILY)).extracting(SafetyCopy::place).containsExactly(3, 2, 1);
+        assertThat(CopyAge.tooOld(all, SafetyCopy.Reason.DAILY))
+                .extracting(SafetyCopy::place)
+                .containsExactly(3, 2, 1);
         assertThat(CopyAge.tooOld(all, SafetyCopy.Reason.ASKED)).isEmpty();
     }
 
@@ -143,15 +147,20 @@ class HeldSourceTest {
         for (int place = 8; place > 2; place--) {
             all.add(copy(place, Duration.ofDays(place), SafetyCopy.Reason.DAILY));
         }
-        assertThat(CopyAge.tooOld(all, SafetyCopy.Reason.DAILY)).extracting(SafetyCopy::place).containsExactly(9, 3);
+        assertThat(CopyAge.tooOld(all, SafetyCopy.Reason.DAILY))
+                .extracting(SafetyCopy::place)
+                .containsExactly(9, 3);
 
         List<SafetyCopy> years = new ArrayList<>();
         for (int place = 5; place > 0; place--) {
             years.add(copy(place, Duration.ofDays(400L * place), SafetyCopy.Reason.DAILY));
         }
-        assertThat(CopyAge.tooOld(years, SafetyCopy.Reason.DAILY)).extracting(SafetyCopy::place).containsExactly(2, 1);
+        assertThat(CopyAge.tooOld(years, SafetyCopy.Reason.DAILY))
+                .extracting(SafetyCopy::place)
+                .containsExactly(2, 1);
         List<SafetyCopy> near = List.of(
-                copy(2, Duration.ofDays(365), SafetyCopy.Reason.DAILY), copy(1, Duration.ZERO, SafetyCopy.Reason.DAILY));
+                copy(2, Duration.ofDays(365), SafetyCopy.Reason.DAILY),
+                copy(1, Duration.ZERO, SafetyCopy.Reason.DAILY));
         assertThat(CopyAge.tooOld(near, SafetyCopy.Reason.DAILY)).isEmpty();
     }
 
@@ -165,7 +174,8 @@ class HeldSourceTest {
 
         assertThat(promises.cloths()).singleElement().satisfies(one -> {
             assertThat(one.name()).isEqualTo("Dawn");
-            assertThat(one.pieces()).isEqualTo(PLAN.cuts().stream().map(PieceCut::piece).toList());
+            assertThat(one.pieces())
+                    .isEqualTo(PLAN.cuts().stream().map(PieceCut::piece).toList());
         });
         // a document that cannot be read any more is not read as long as the version says that nothing changed
         jdbi.useHandle(handle -> handle.execute("update cloth set document = 'gone', name = 'Dusk'"));

@@ -60,12 +60,14 @@ class JournalFoldTest {
         damaged(damage);
 
         Store again = opened();
-        assertThat(again.copies().orElseThrow().trouble()).hasValueSatisfying(told -> assertThat(told)
-                .startsWith("The record of what was done does not fit what is kept")
-                .endsWith("or put a safety copy back."));
+        assertThat(again.copies().orElseThrow().trouble())
+                .hasValueSatisfying(told -> assertThat(told)
+                        .startsWith("The record of what was done does not fit what is kept")
+                        .endsWith("or put a safety copy back."));
         List<Piece> pieces = again.stash().whole().pieces();
         assertThatThrownBy(() -> again.stash()
-                        .edit(new StashEdit("add", List.of(), Stashes.scraps(1, 99).pieces())))
+                        .edit(new StashEdit(
+                                "add", List.of(), Stashes.scraps(1, 99).pieces())))
                 .isInstanceOf(StoreException.class)
                 .hasMessageContaining("Nothing is changed in this file");
         assertThatThrownBy(() -> again.set("ruler", "EIGHTHS")).isInstanceOf(StoreException.class);

@@ -58,8 +58,7 @@ class KeptFormsTest {
         assertThat(archive.aside()).hasSize(1);
 
         Archive first = Archive.read(bytes("archive-1.zip"));
-        assertThat(first)
-                .isEqualTo(new Archive(archive.pieces(), Set.of(), archive.swatches(), archive.cloths()));
+        assertThat(first).isEqualTo(new Archive(archive.pieces(), Set.of(), archive.swatches(), archive.cloths()));
     }
 
     @Test

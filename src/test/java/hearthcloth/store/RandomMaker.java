@@ -35,6 +35,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -172,7 +173,10 @@ final class RandomMaker {
         if (patch.isEmpty() || !store.atHand().canBeCut(cloth.id())) {
             return;
         }
-        Size wanted = plan(cloth).sources().get(patch.get()).kept().at().size();
+        Size wanted = Objects.requireNonNull(plan(cloth).sources().get(patch.get()))
+                .kept()
+                .at()
+                .size();
         Length less = Length.inches(1 + random.nextInt(8), 8);
         Size measured = random.nextBoolean()
                 ? new Size(wanted.width().minus(less), wanted.height())
@@ -276,8 +280,7 @@ final class RandomMaker {
         }
         Size should = running(plan(cloth)).get(sewn - 1);
         Length off = Length.inches(random.nextInt(5) - 2, 16);
-        boolean upright =
-                design.layout().slots().get(sewn - 1).place().side().isUpright();
+        boolean upright = design.layout().slots().get(sewn - 1).place().side().isUpright();
         Size real = upright
                 ? new Size(should.width().plus(off), should.height())
                 : new Size(should.width(), should.height().plus(off));
@@ -309,11 +312,7 @@ final class RandomMaker {
                                 cloth,
                                 "bar " + last + " on the other side",
                                 new ClothDocument(
-                                        other.design(),
-                                        Optional.of(other.plan()),
-                                        List.of(),
-                                        was.bench(),
-                                        was.life()));
+                                        other.design(), Optional.of(other.plan()), List.of(), was.bench(), was.life()));
             });
             return;
         }
@@ -337,8 +336,7 @@ final class RandomMaker {
         int sewn = cloth.document().bench().sewn();
         if (sewn > 0) {
             ClothDocument was = cloth.document();
-            store.cloths()
-                    .save(cloth, "unpicked", was.with(was.bench().withSewn(random.nextInt(sewn))));
+            store.cloths().save(cloth, "unpicked", was.with(was.bench().withSewn(random.nextInt(sewn))));
         }
     }
 
@@ -349,8 +347,8 @@ final class RandomMaker {
 
     private void useUp() {
         anyPiece()
-                .ifPresent(piece ->
-                        store.stash().edit(new StashEdit("used up " + piece.id(), List.of(piece), List.of())));
+                .ifPresent(
+                        piece -> store.stash().edit(new StashEdit("used up " + piece.id(), List.of(piece), List.of())));
     }
 
     private void setAside() {
@@ -416,8 +414,9 @@ final class RandomMaker {
 
     /** All fabric in square millimetres, in the stash and in what is cut. */
     private double there() {
-        double there =
-                store.stash().whole().pieces().stream().mapToDouble(Piece::areaMm2).sum();
+        double there = store.stash().whole().pieces().stream()
+                .mapToDouble(Piece::areaMm2)
+                .sum();
         for (SavedCloth cloth : store.cloths().all()) {
             if (cloth.document().life().stage() != Stage.DESIGNED) {
                 there += plan(cloth).cuts().stream()
@@ -449,8 +448,7 @@ final class RandomMaker {
             }
             List<Piece> counted = plan.cuts().stream().map(PieceCut::piece).toList();
             if (cloth.document().life().stage() == Stage.DESIGNED) {
-                boolean can = pieces.containsAll(counted)
-                        && counted.stream().noneMatch(heap::isAside);
+                boolean can = pieces.containsAll(counted) && counted.stream().noneMatch(heap::isAside);
                 assertThat(heap.canBeCut(cloth.id())).isEqualTo(can);
                 assertThat(can || !heap.warnings(cloth.id()).isEmpty()).isTrue();
             } else {
@@ -465,8 +463,12 @@ final class RandomMaker {
     }
 
     private static double parts(CutTree tree) {
-        return tree.kept().stream().mapToDouble(kept -> kept.at().size().areaMm2()).sum()
-                + tree.left().stream().mapToDouble(left -> left.size().areaMm2()).sum();
+        return tree.kept().stream()
+                        .mapToDouble(kept -> kept.at().size().areaMm2())
+                        .sum()
+                + tree.left().stream()
+                        .mapToDouble(left -> left.size().areaMm2())
+                        .sum();
     }
 
     /** A piece on which two cloths count is told at both. */
@@ -476,8 +478,7 @@ final class RandomMaker {
                 boolean both = !one.id().equals(other.id())
                         && counted(one, pieces).stream().anyMatch(counted(other, pieces)::contains);
                 if (both) {
-                    assertThat(heap.warnings(one.id()))
-                            .anyMatch(told -> told.startsWith(other.name() + " counts on"));
+                    assertThat(heap.warnings(one.id())).anyMatch(told -> told.startsWith(other.name() + " counts on"));
                 }
             }
         }

@@ -72,7 +72,8 @@ class OneScreenTest {
         for (Browser.Screen screen : SCREENS) {
             Page page = browser.window(screen, ColorScheme.LIGHT);
             page.navigate(sew);
-            int steps = Integer.parseInt(page.locator(".begin .second").innerText().replaceFirst("(?s)^Step \\d+ of (\\d+).*", "$1"));
+            int steps = Integer.parseInt(
+                    page.locator(".begin .second").innerText().replaceFirst("(?s)^Step \\d+ of (\\d+).*", "$1"));
             for (int step = 0; step < steps; step++) {
                 page.navigate(sew + "?step=" + step);
                 String what = "step " + (step + 1) + " at " + screen;

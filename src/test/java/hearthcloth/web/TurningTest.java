@@ -39,7 +39,8 @@ class TurningTest {
 
     /** A window in which the flat pieces stay, so that what is compared is drawn from one thing. */
     private static Page flat(Page page) {
-        page.route(Pattern.compile("/tied/.*/drape"), route -> route.fulfill(new Route.FulfillOptions().setStatus(204)));
+        page.route(
+                Pattern.compile("/tied/.*/drape"), route -> route.fulfill(new Route.FulfillOptions().setStatus(204)));
         return page;
     }
 
@@ -127,8 +128,7 @@ class TurningTest {
             page.navigate(tied(browser.visit()));
             shown(page);
             byte[] flat = seen(page);
-            page.locator("#turning[data-draped]")
-                    .waitFor(new Locator.WaitForOptions().setTimeout(300_000));
+            page.locator("#turning[data-draped]").waitFor(new Locator.WaitForOptions().setTimeout(300_000));
             assertThat(seen(page)).isNotEqualTo(flat);
             browser.assertQuiet();
         }

@@ -44,24 +44,23 @@ class BothDoorsTest {
         Purpose gift = new Purpose("box 12 x 8 x 3 in", "", "");
         Usual usual = Usual.of(Ruler.EIGHTHS);
         Optional<GiftWish> wished = GiftWish.read(gift.gift(), null, null);
-        WishWords words = WishWords.NOTHING.with(
-                WishField.valueOf(field.toUpperCase(java.util.Locale.ROOT)), text);
+        WishWords words = WishWords.NOTHING.with(WishField.valueOf(field.toUpperCase(java.util.Locale.ROOT)), text);
         BadInputException shell = catchThrowableOfType(
                 BadInputException.class, () -> new WishReader(words, STASH, usual, Door.SHELL).wish(wished));
         WishForm form = WishForm.read(name -> Map.of(field, text).getOrDefault(name, ""), List.of());
-        MeasureException page =
-                catchThrowableOfType(MeasureException.class, () -> form.wish(gift, usual, STASH, 4));
+        MeasureException page = catchThrowableOfType(MeasureException.class, () -> form.wish(gift, usual, STASH, 4));
         assertThat("--" + page.getMessage() + ".").isEqualTo(String.join(" ", shell.sentences()));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"6 in finished", "14 x 12 in", "stash", "14"})
+    @CsvSource(
+            delimiter = '|',
+            value = {"6 in finished", "14 x 12 in", "stash", "14"})
     void the_same_good_wish_is_read_the_same_at_both_doors(String hearth) {
         Usual usual = Usual.of(Ruler.EIGHTHS);
         WishForm form = WishForm.read(name -> name.equals("hearth") ? hearth : "", List.of());
         assertThat(form.wish(Purpose.NOTHING, usual, STASH, 4))
-                .isEqualTo(new WishReader(
-                                WishWords.NOTHING.with(WishField.HEARTH, hearth), STASH, usual, Door.SHELL)
+                .isEqualTo(new WishReader(WishWords.NOTHING.with(WishField.HEARTH, hearth), STASH, usual, Door.SHELL)
                         .wish(Optional.empty()));
     }
 }

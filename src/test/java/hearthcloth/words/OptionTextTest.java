@@ -46,7 +46,9 @@ class OptionTextTest {
         for (String wrong : List.of("0", "4", "-1", "1.5", "", "one", "9999999999")) {
             assertThat(text.whole("--n", wrong, 7, 1, 3)).isEqualTo(7);
         }
-        assertThat(faults()).hasSize(7).allMatch(fault -> fault.endsWith("will not do; write a whole number from 1 to 3."));
+        assertThat(faults())
+                .hasSize(7)
+                .allMatch(fault -> fault.endsWith("will not do; write a whole number from 1 to 3."));
         assertThat(faults().get(0)).startsWith("--n: \"0\" ");
     }
 
@@ -85,7 +87,8 @@ class OptionTextTest {
 
     @Test
     void inches_are_measured_in_eighths_and_the_rest_in_millimetres() {
-        assertThat(List.of(Rulers.of(Unit.INCH), Rulers.of(Unit.FOOT), Rulers.of(Unit.YARD))).containsOnly(Ruler.EIGHTHS);
+        assertThat(List.of(Rulers.of(Unit.INCH), Rulers.of(Unit.FOOT), Rulers.of(Unit.YARD)))
+                .containsOnly(Ruler.EIGHTHS);
         assertThat(List.of(Rulers.of(Unit.MILLIMETRE), Rulers.of(Unit.CENTIMETRE), Rulers.of(Unit.METRE)))
                 .containsOnly(Ruler.MILLIMETRES);
         assertThat(Rulers.wished(null)).isEmpty();
@@ -100,7 +103,8 @@ class OptionTextTest {
         List<Piece> pieces = new ArrayList<>();
         for (String name : names) {
             Fabric fabric = new Fabric(name, Colour.BLACK, Fabric.Faces.SAME, Fabric.Nap.ANY);
-            pieces.add(new Piece("" + pieces.size(), fabric, Size.square(Length.cm(5)), Piece.Washed.NO, pieces.size()));
+            pieces.add(
+                    new Piece("" + pieces.size(), fabric, Size.square(Length.cm(5)), Piece.Washed.NO, pieces.size()));
         }
         return new Stash(pieces);
     }
@@ -113,8 +117,10 @@ class OptionTextTest {
         assertThat(FabricChoice.parse("kelp,oat,kelp", stash)).containsExactly("Kelp", "Oat");
         assertThatThrownBy(() -> FabricChoice.parse("oat, rust, kelp", stash))
                 .hasMessage("no fabric of the stash is called \"rust\"; there are Kelp, Kelp, dark, Oat, dark");
-        assertThatThrownBy(() -> FabricChoice.parse("", stash)).hasMessageStartingWith("no fabric of the stash is called \"\"");
-        String[] many = java.util.stream.IntStream.range(0, 14).mapToObj(i -> "f" + i).toArray(String[]::new);
+        assertThatThrownBy(() -> FabricChoice.parse("", stash))
+                .hasMessageStartingWith("no fabric of the stash is called \"\"");
+        String[] many =
+                java.util.stream.IntStream.range(0, 14).mapToObj(i -> "f" + i).toArray(String[]::new);
         assertThatThrownBy(() -> FabricChoice.parse("x", stash(many))).hasMessageEndingWith(", f11 and 2 more");
     }
 
@@ -151,11 +157,11 @@ class OptionTextTest {
         assertThat(making.leeway()).isEqualTo(Length.inches(1));
         assertThat(making.trim()).isEqualTo(Length.inches(1, 8));
         assertThat(making.fell()).isEqualTo(Face.FRONT);
-        assertThat(making(Ruler.EIGHTHS).rules())
-                .isEqualTo(new PiecingRules(Length.inches(3), Length.inches(1, 2), 0));
+        assertThat(making(Ruler.EIGHTHS).rules()).isEqualTo(new PiecingRules(Length.inches(3), Length.inches(1, 2), 0));
         assertThat(faults()).isEmpty();
         words = words.with(WishField.SEAM, "French");
-        assertThat(making(Ruler.EIGHTHS).making().seam()).isEqualTo(SeamKind.named("french").orElseThrow());
+        assertThat(making(Ruler.EIGHTHS).making().seam())
+                .isEqualTo(SeamKind.named("french").orElseThrow());
     }
 
     @ParameterizedTest
@@ -202,8 +208,7 @@ class OptionTextTest {
         words = words.with(WishField.OUTSIDE, "back");
         words = words.with(WishField.TURNED, "3");
         words = words.with(WishField.OFF_MIDDLE, "2,5 cm left, 3 away; 1 cm right");
-        assertThat(placed(true))
-                .isEqualTo(new Placing(Length.mm(-15), Length.cm(3), 3, Face.BACK));
+        assertThat(placed(true)).isEqualTo(new Placing(Length.mm(-15), Length.cm(3), 3, Face.BACK));
         words = words.with(WishField.OFF_MIDDLE, "2 near");
         assertThat(placed(true).away()).isEqualTo(Length.cm(-2));
         words = words.with(WishField.OFF_MIDDLE, "2 m right");
@@ -226,9 +231,12 @@ class OptionTextTest {
         words = words.with(WishField.TURNED, "1");
         words = words.with(WishField.OFF_MIDDLE, "2 cm left");
         words = words.with(WishField.SHOW, "Oat");
-        assertThatThrownBy(() -> placed(false)).isInstanceOfSatisfying(BadInputException.class, e -> assertThat(e.sentences())
-                .hasSize(4)
-                .allMatch(fault -> fault.contains("this is about a tied gift")));
+        assertThatThrownBy(() -> placed(false))
+                .isInstanceOfSatisfying(
+                        BadInputException.class,
+                        e -> assertThat(e.sentences())
+                                .hasSize(4)
+                                .allMatch(fault -> fault.contains("this is about a tied gift")));
         assertThat(PlacingReader.read(WishWords.NOTHING, false, null)).isEqualTo(Placing.CENTRED);
     }
 }

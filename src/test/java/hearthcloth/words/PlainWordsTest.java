@@ -90,7 +90,7 @@ class PlainWordsTest {
     /** Each line of a guide is a sentence or several; a number or a sign before it is not part of it. */
     private static List<String> sentences(String guide) {
         List<String> sentences = new ArrayList<>();
-        for (String line : guide.split("\n")) {
+        for (String line : guide.split("\n", -1)) {
             String bare = line.strip().replaceFirst("^(?:[-=!~]|\\d+\\.|Step \\d+\\.)\\s+", "");
             if (!bare.isEmpty() && !bare.startsWith("==")) {
                 sentences.addAll(List.of(SENTENCE.split(bare)));
@@ -140,7 +140,8 @@ class PlainWordsTest {
 
     private static long syllables(String word) {
         String small = word.toLowerCase(Locale.ROOT);
-        String heard = small.length() > 3 ? small.replaceFirst("(?:[^laeiouy]es|[^aeioutdy]ed|[^laeiouy]e)$", "") : small;
+        String heard =
+                small.length() > 3 ? small.replaceFirst("(?:[^laeiouy]es|[^aeioutdy]ed|[^laeiouy]e)$", "") : small;
         return Math.max(1, VOWELS.matcher(heard).results().count());
     }
 }

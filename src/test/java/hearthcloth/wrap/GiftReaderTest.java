@@ -24,14 +24,16 @@ class GiftReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"box", "Carton", "parcel", "package", "packet", "case", "HAMPER", "lunch box", "round cake box"})
+    @ValueSource(
+            strings = {"box", "Carton", "parcel", "package", "packet", "case", "HAMPER", "lunch box", "round cake box"})
     void things_with_three_sides_are_boxes(String word) {
         assertThat(read(word + " 6 x 5 x 4 cm")).isEqualTo(new Gift.Box(SIX, FIVE, FOUR));
         assertThat(read("6 x 5 x 4 cm " + word)).isEqualTo(new Gift.Box(SIX, FIVE, FOUR));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"roll", "tube", "bolt", "mat", "scroll", "poster", "cylinder", "umbrella", "pole", "yoga mat"})
+    @ValueSource(
+            strings = {"roll", "tube", "bolt", "mat", "scroll", "poster", "cylinder", "umbrella", "pole", "yoga mat"})
     void rolls_are_longer_than_they_are_thick_whichever_comes_first(String word) {
         assertThat(read(word + " 4 x 6 cm")).isEqualTo(new Gift.Roll(FOUR, SIX));
         assertThat(read(word + " 6 x 4 cm")).isEqualTo(new Gift.Roll(FOUR, SIX));
@@ -51,8 +53,15 @@ class GiftReaderTest {
         for (String one : List.of("bottle", "flask", "a sake bottle", "the wine bottle")) {
             assertThat(read(one + " 6 x 4 cm")).as(one).isEqualTo(bottle);
         }
-        for (String two : List.of("bottles", "flasks", "two bottles", "2 bottles", "pair of bottles", "two wine bottles",
-                "a couple of sake bottles", "two bottle")) {
+        for (String two : List.of(
+                "bottles",
+                "flasks",
+                "two bottles",
+                "2 bottles",
+                "pair of bottles",
+                "two wine bottles",
+                "a couple of sake bottles",
+                "two bottle")) {
             assertThat(read(two + " 4 x 6 cm")).as(two).isEqualTo(new Gift.TwoBottles(bottle));
         }
     }
@@ -79,7 +88,9 @@ class GiftReaderTest {
             bottle                 | "bottle" has no measures; a bottle has two measures: diameter x height
             """)
     void a_wrong_number_of_measures_is_answered_with_the_rule_of_the_kind(String text, String sentence) {
-        assertThatThrownBy(() -> read(text)).isInstanceOf(MeasureException.class).hasMessage(sentence);
+        assertThatThrownBy(() -> read(text))
+                .isInstanceOf(MeasureException.class)
+                .hasMessage(sentence);
     }
 
     @Test

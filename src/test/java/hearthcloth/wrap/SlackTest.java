@@ -39,12 +39,11 @@ class SlackTest {
     void it_suffices_for_nearly_every_cloth_sewn_with_that_hand() {
         Random random = new Random(18);
         double deviation = 1.4826;
-        double slackMm =
-                new SewingHand(6, Making.metric().seam().loss(), Length.mm(1))
-                                .slack(Making.metric().seam())
-                                .length()
-                                .nm()
-                        / 1e6;
+        double slackMm = new SewingHand(6, Making.metric().seam().loss(), Length.mm(1))
+                        .slack(Making.metric().seam())
+                        .length()
+                        .nm()
+                / 1e6;
         long over = 0;
         for (int i = 0; i < 20_000; i++) {
             double lost = DoubleStream.generate(random::nextGaussian)

@@ -45,7 +45,9 @@ class SpreadTest {
                 Point tip = corners.stream()
                         .max(Comparator.comparingDouble(one -> way(corner).dot(one)))
                         .orElseThrow();
-                assertThat(spread.along(corner)).as("%s %s", corner, placing).isCloseTo(way(corner).dot(tip), within(1e-9));
+                assertThat(spread.along(corner))
+                        .as("%s %s", corner, placing)
+                        .isCloseTo(way(corner).dot(tip), within(1e-9));
                 double aside = corner.right() == 0 ? tip.x() : tip.y();
                 assertThat(spread.aside(corner)).as("%s %s", corner, placing).isCloseTo(aside, within(1e-9));
             }

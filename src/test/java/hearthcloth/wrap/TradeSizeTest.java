@@ -14,7 +14,7 @@ class TradeSizeTest {
         List<SourceTable.Row> rows = SourceTable.rows("furoshiki_sizes.csv");
         assertThat(TradeSize.values()).hasSameSizeAs(rows);
         for (int i = 0; i < rows.size(); i++) {
-            TradeSize size = TradeSize.values()[i];
+            TradeSize size = List.of(TradeSize.values()).get(i);
             assertThat(CheckedTie.cm(size.least())).isEqualTo(rows.get(i).number("side_min_cm"));
         }
     }

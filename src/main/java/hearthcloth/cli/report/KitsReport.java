@@ -39,11 +39,12 @@ public final class KitsReport {
         int joins = plan.figures().joins();
         String hearth = plan.cloth().isFree()
                 ? ""
-                : ", hearth of " + plan.cloth().patches().stream()
-                        .filter(patch -> patch.place().id().equals("hearth"))
-                        .map(patch -> patch.fabric())
-                        .findFirst()
-                        .orElse("?");
+                : ", hearth of "
+                        + plan.cloth().patches().stream()
+                                .filter(patch -> patch.place().id().equals("hearth"))
+                                .map(patch -> patch.fabric())
+                                .findFirst()
+                                .orElse("?");
         return plan.story().title() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST) + hearth + ", "
                 + (joins == 0 ? "no joins" : ListWords.count(joins, "join"));
     }

@@ -1,12 +1,12 @@
 package hearthcloth.draw.cloth;
 
 import hearthcloth.cloth.Side;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import hearthcloth.sew.CutLine;
 import java.util.List;

@@ -3,6 +3,7 @@ package hearthcloth.draw.cloth;
 import hearthcloth.cloth.Rect;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.fabric.FabricLook;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Label;
 import hearthcloth.draw.picture.Labels;
@@ -12,7 +13,6 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -67,9 +67,8 @@ public final class CutPicture {
     private Picture at(DrawingScale scale) {
         Sketch sketch = new Sketch();
         Bounds frame = scale.bounds(cut.tree().at(), 0, 0);
-        Colour ground = cut.piece().fabric().colour();
         FabricLook.of(cut.piece().fabric()).fill(sketch, frame.outline(), scale.laid(0, 0), 0);
-        leftovers().forEach(left -> leftover(sketch, scale.bounds(left.at(), 0, 0), left.isScrap(), ground));
+        leftovers().forEach(left -> leftover(sketch, scale.bounds(left.at(), 0, 0), left.isScrap()));
         task.lines().forEach(line -> cutLine(sketch, run(line, scale)));
         sketch.outline(frame, Stroke.solid(0.3, Palette.INK));
         List<CutNumber> numbers = new ArrayList<>();
@@ -119,7 +118,7 @@ public final class CutPicture {
     }
 
     /** Draws a leftover pale, so that what is wanted stands out, and a scrap crossed out; a hatch is for wrong sides. */
-    private static void leftover(Sketch sketch, Bounds at, boolean scrap, Colour ground) {
+    private static void leftover(Sketch sketch, Bounds at, boolean scrap) {
         sketch.add(new Mark.Tint(at.outline(), Palette.SHEET, 2 / 3.0));
         if (scrap) {
             Stroke stroke = Stroke.solid(0.3, Palette.SECOND_INK);

@@ -1,11 +1,11 @@
 package hearthcloth.draw.cloth;
 
+import hearthcloth.draw.letters.Typeface;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.letters.Typeface;
-import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 
 /** Dimension lines: a thin ink line with a slanting tick at each end and the measure above its middle. */

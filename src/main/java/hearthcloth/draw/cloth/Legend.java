@@ -70,9 +70,8 @@ public final class Legend {
         entries.add(new Entry(words(fabric), (sketch, at) -> {
             // a swatch shows a repeat and a half, to no scale
             FabricLook look = FabricLook.of(fabric);
-            double scale = look.print()
-                    .map(tile -> at.width() / tile.width() / 1.5)
-                    .orElse(1.0);
+            double scale =
+                    look.print().map(tile -> at.width() / tile.width() / 1.5).orElse(1.0);
             look.fill(sketch, at.outline(), Affine.scaled(scale, at.x(), at.y()), 0);
             sketch.outline(at, Stroke.solid(0.25, Palette.INK));
         }));

@@ -4,6 +4,7 @@ import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Side;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.fabric.FabricLook;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Label;
 import hearthcloth.draw.picture.Labels;
@@ -13,7 +14,6 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
@@ -64,8 +64,7 @@ public final class MatPicture {
 
     /** The largest drawing that fits into {@code width} by {@code height} millimetres. */
     public Picture within(double width, double height) {
-        DrawingScale scale =
-                DrawingScale.fitting(cut.piece().size(), width - 2 * AROUND - 8, height - 2 * AROUND - 8);
+        DrawingScale scale = DrawingScale.fitting(cut.piece().size(), width - 2 * AROUND - 8, height - 2 * AROUND - 8);
         return ScaledPicture.within(width, height, scale, this::at).picture();
     }
 
@@ -83,8 +82,7 @@ public final class MatPicture {
             line(sketch, CutPicture.run(line, scale), line.number());
         }
         List<CutNumber> numbers = numbers(scale);
-        List<Label> labels =
-                labels(scale, numbers.stream().map(CutNumber::room).toList());
+        List<Label> labels = labels(scale, numbers.stream().map(CutNumber::room).toList());
         Labels placed = new Labels(frame, WANTED, LEAST, labels);
         placed.draw(sketch);
         numbers.forEach(number -> number.drawToCome(sketch));
@@ -245,13 +243,13 @@ public final class MatPicture {
             int every = unit >= 5 ? 1 : unit >= 2.5 ? 2 : 5;
             for (int i = 1; i * unit <= length + 0.01; i++) {
                 double off = forth ? i * unit : length - i * unit;
-                Point tip = upright ? new Point(band.x() + off, band.bottom()) : new Point(band.right(), band.y() + off);
+                Point tip =
+                        upright ? new Point(band.x() + off, band.bottom()) : new Point(band.right(), band.y() + off);
                 double long1 = i % every == 0 ? 2.4 : 1.4;
                 sketch.line(tip, upright ? tip.plus(0, -long1) : tip.plus(-long1, 0), TICK);
                 if (i % every == 0 && (i + 0.4) * unit < length) {
                     Point at = upright ? tip.plus(0, -3.4) : tip.plus(-3, Dimensions.halfCaps(UNITS));
-                    sketch.words(
-                            Integer.toString(i), at, UNITS.at(upright ? Type.Anchor.MIDDLE : Type.Anchor.END));
+                    sketch.words(Integer.toString(i), at, UNITS.at(upright ? Type.Anchor.MIDDLE : Type.Anchor.END));
                 }
             }
         }

@@ -1,8 +1,8 @@
 package hearthcloth.draw.cloth;
 
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.letters.Weight;
 
 /** The sizes of type on a printed page, to be read standing, at arm's length from the machine. */
 public final class PrintSizes {

@@ -8,7 +8,11 @@ import hearthcloth.draw.picture.Sketch;
 import hearthcloth.geometry.Point;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * How a fabric is woven, read from its words: threads laid over its colour or its print, as light and dark that let
@@ -93,8 +97,8 @@ public enum Weave {
 
     /** One repeat of each layer, in dots. Linen is plain cloth with thick places in its threads. */
     public List<Picture> tiles() {
-        Picture own = Tiles.ALL.get(ordinal());
-        return this == LINEN ? List.of(Tiles.ALL.get(0), own) : List.of(own);
+        Picture own = Objects.requireNonNull(Tiles.ALL.get(this));
+        return this == LINEN ? List.of(Objects.requireNonNull(Tiles.ALL.get(PLAIN)), own) : List.of(own);
     }
 
     private Picture drawn() {
@@ -106,8 +110,8 @@ public enum Weave {
 
     /** Drawn once. */
     private static final class Tiles {
-        static final List<Picture> ALL =
-                List.of(values()).stream().map(Weave::drawn).toList();
+        static final Map<Weave, Picture> ALL =
+                Stream.of(values()).collect(Collectors.toMap(weave -> weave, Weave::drawn));
     }
 
     private static void tint(Sketch sketch, Bounds at, Colour colour, double share) {

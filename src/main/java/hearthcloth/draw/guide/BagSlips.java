@@ -61,7 +61,8 @@ public final class BagSlips {
     private Picture words(Bag bag, double width) {
         TextColumn column = new TextColumn(width);
         column.words(bag.number() + "  " + bag.name(), 0, PrintSizes.HEADING, 2);
-        column.words(bag.plan().story().title() + ", "
+        column.words(
+                bag.plan().story().title() + ", "
                         + ruler.write(bag.plan().cloth().finished(), Rounding.NEAREST) + "."
                         + (bag.asked().isEmpty() ? "" : " For " + bag.asked() + "."),
                 PrintSizes.BODY);
@@ -82,8 +83,10 @@ public final class BagSlips {
         }
         Type type = PrintSizes.BODY;
         double in = SWATCH + 3;
-        column.draw(0, (sketch, y) -> Legend.swatch(
-                sketch, new Bounds(0, y + (type.leading() - SWATCH) / 2, SWATCH, SWATCH), fabric.colour()));
+        column.draw(
+                0,
+                (sketch, y) -> Legend.swatch(
+                        sketch, new Bounds(0, y + (type.leading() - SWATCH) / 2, SWATCH, SWATCH), fabric.colour()));
         column.words(fabric.name() + ": " + String.join("; ", pieces), in, type, Integer.MAX_VALUE)
                 .gap(0.8);
     }

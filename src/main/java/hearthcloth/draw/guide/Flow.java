@@ -2,13 +2,13 @@ package hearthcloth.draw.guide;
 
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.cloth.PrintSizes;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Paragraph;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;

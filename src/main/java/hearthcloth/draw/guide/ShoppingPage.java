@@ -45,9 +45,10 @@ public final class ShoppingPage {
                         : "Any one of these ways is enough, together with what the others leave. Each was tried: the cloths"
                                 + " were planned from it. Wash and press what you buy before it is cut.");
         for (Way way : ways) {
-            flow.gap(2).lead(new TextColumn(flow.width())
-                    .words(way.title(), PrintSizes.STRONG)
-                    .finished(way.title()));
+            flow.gap(2)
+                    .lead(new TextColumn(flow.width())
+                            .words(way.title(), PrintSizes.STRONG)
+                            .finished(way.title()));
             way.lines().forEach(line -> line("•", line));
         }
     }

@@ -48,13 +48,14 @@ public final class TeacherSheet {
                     .gap(0.4)
                     .finished(line));
         }
-        flow.gap(2).add(new TextColumn(flow.width())
-                .words(
-                        "A dot on a cloth marks where most layers meet. Have whoever sews there press the place with steam"
-                                + " and turn the handwheel.",
-                        PrintSizes.BODY)
-                .gap(1)
-                .finished("Dots"));
+        flow.gap(2)
+                .add(new TextColumn(flow.width())
+                        .words(
+                                "A dot on a cloth marks where most layers meet. Have whoever sews there press the place with steam"
+                                        + " and turn the handwheel.",
+                                PrintSizes.BODY)
+                        .gap(1)
+                        .finished("Dots"));
         bags.forEach(bag -> flow.add(row(bag)));
     }
 

@@ -1,8 +1,8 @@
 package hearthcloth.draw.picture;
 
-import hearthcloth.draw.letters.Weight;
-import hearthcloth.draw.letters.Typeface;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.letters.Typeface;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import java.util.List;
 import java.util.Optional;
@@ -62,8 +62,7 @@ public record Label(Bounds room, Colour ground, List<List<String>> wordings) {
                 Point at = way == Type.Way.ALONG
                         ? new Point(middle.x(), middle.y() + down)
                         : new Point(middle.x() + down, middle.y());
-                sketch.words(
-                        lines.get(i), at, type(i, size, ink).running(way));
+                sketch.words(lines.get(i), at, type(i, size, ink).running(way));
             }
         }
     }

@@ -167,7 +167,8 @@ public final class Labels {
         };
         leader(sketch, label.room().middle(), end);
         Bounds room = new Bounds(middle.x() - width, middle.y() - height, width * 2, height * 2);
-        new Label.Inside(new Label(room, Palette.SHEET, List.of(lines)), lines, size, Type.Way.ALONG).drawBeside(sketch);
+        new Label.Inside(new Label(room, Palette.SHEET, List.of(lines)), lines, size, Type.Way.ALONG)
+                .drawBeside(sketch);
     }
 
     /** Draws a line in ink on a white one, so that it can be seen on any fabric. */

@@ -1,8 +1,8 @@
 package hearthcloth.draw.picture;
 
-import hearthcloth.draw.letters.Typeface;
-import hearthcloth.draw.letters.SafeText;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.letters.SafeText;
+import hearthcloth.draw.letters.Typeface;
 import hearthcloth.geometry.Point;
 import java.util.List;
 

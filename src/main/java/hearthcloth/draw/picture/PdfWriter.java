@@ -1,10 +1,10 @@
 package hearthcloth.draw.picture;
 
-import hearthcloth.draw.letters.Weight;
-import hearthcloth.draw.letters.Typeface;
-import hearthcloth.draw.letters.SafeText;
-import hearthcloth.draw.letters.FontFile;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.letters.FontFile;
+import hearthcloth.draw.letters.SafeText;
+import hearthcloth.draw.letters.Typeface;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import java.awt.geom.AffineTransform;
 import java.io.ByteArrayOutputStream;

@@ -1,12 +1,12 @@
 package hearthcloth.draw.picture;
 
-import hearthcloth.draw.letters.Weight;
-import hearthcloth.draw.letters.FontFile;
 import com.github.weisj.jsvg.SVGDocument;
 import com.github.weisj.jsvg.parser.DocumentLimits;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
+import hearthcloth.draw.letters.FontFile;
+import hearthcloth.draw.letters.Weight;
 import java.awt.Font;
 import java.awt.FontFormatException;
 import java.awt.Graphics2D;

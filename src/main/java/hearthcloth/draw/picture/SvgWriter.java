@@ -1,8 +1,8 @@
 package hearthcloth.draw.picture;
 
-import hearthcloth.draw.letters.Weight;
-import hearthcloth.draw.letters.FontSubset;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.letters.FontSubset;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -114,8 +114,8 @@ public final class SvgWriter {
         out.append("<title>" + escaped(picture.title()) + "</title>\n");
         out.append(fonts);
         if (use != Use.PAGE && use != Use.CLEAR) {
-            out.append("<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"" + Palette.SHEET.hex()
-                    + "\"/>\n");
+            out.append(
+                    "<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"" + Palette.SHEET.hex() + "\"/>\n");
         }
         picture.marks().forEach(this::mark);
         return out.append("</svg>\n").toString();
@@ -137,8 +137,8 @@ public final class SvgWriter {
         } else if (mark instanceof Mark.Figured figured) {
             figured(figured);
         } else if (mark instanceof Mark.Tint tint) {
-            out.append("<polygon points=\"" + points(tint.outline()) + "\" fill=\""
-                    + ink(tint.colour()) + "\" fill-opacity=\"" + number(tint.share()) + "\"/>\n");
+            out.append("<polygon points=\"" + points(tint.outline()) + "\" fill=\"" + ink(tint.colour())
+                    + "\" fill-opacity=\"" + number(tint.share()) + "\"/>\n");
         } else if (mark instanceof Mark.Bare bare) {
             out.append("<polygon points=\"" + points(bare.outline()) + "\" fill=\"" + ink(Palette.SHEET) + "\"/>\n");
         }
@@ -161,7 +161,8 @@ public final class SvgWriter {
                     // The writer of PNG reads no pattern that stands on another.
                     + (first == null || use == Use.BARE
                             ? pattern(known, figured.tile(), transform(figured.laid()))
-                            : "<pattern id=\"" + known + "\" href=\"#" + first + "\"" + transform(figured.laid()) + "/>")
+                            : "<pattern id=\"" + known + "\" href=\"#" + first + "\"" + transform(figured.laid())
+                                    + "/>")
                     + "</defs>\n");
         }
         out.append("<polygon points=\"" + points(figured.outline()) + "\" fill=\"url(#" + known + ")\"/>\n");
@@ -172,8 +173,8 @@ public final class SvgWriter {
             return " patternTransform=\"translate(" + number(laid.e()) + " " + number(laid.f()) + ") scale("
                     + rounded(laid.a()) + ")\"";
         }
-        return " patternTransform=\"matrix(" + rounded(laid.a()) + " " + rounded(laid.b()) + " " + rounded(laid.c()) + " "
-                + rounded(laid.d()) + " " + number(laid.e()) + " " + number(laid.f()) + ")\"";
+        return " patternTransform=\"matrix(" + rounded(laid.a()) + " " + rounded(laid.b()) + " " + rounded(laid.c())
+                + " " + rounded(laid.d()) + " " + number(laid.e()) + " " + number(laid.f()) + ")\"";
     }
 
     private static String rounded(double factor) {
@@ -201,7 +202,9 @@ public final class SvgWriter {
      * regular and bold.
      */
     private String family(Weight weight) {
-        return use == Use.BARE && weight == Weight.SEMIBOLD ? " font-family=\"'Source Sans 3 SemiBold'," + REST + "\"" : "";
+        return use == Use.BARE && weight == Weight.SEMIBOLD
+                ? " font-family=\"'Source Sans 3 SemiBold'," + REST + "\""
+                : "";
     }
 
     private String stroke(Stroke stroke) {

@@ -1,7 +1,7 @@
 package hearthcloth.draw.picture;
 
-import hearthcloth.draw.letters.Weight;
 import hearthcloth.draw.letters.Typeface;
+import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import java.util.List;
 

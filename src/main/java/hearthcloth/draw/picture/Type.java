@@ -1,8 +1,8 @@
 package hearthcloth.draw.picture;
 
-import hearthcloth.draw.letters.Weight;
-import hearthcloth.draw.letters.Typeface;
 import hearthcloth.colour.Colour;
+import hearthcloth.draw.letters.Typeface;
+import hearthcloth.draw.letters.Weight;
 
 /**
  * How words are set.

@@ -29,8 +29,7 @@ record ClothFaces(Cloth cloth, TiedLook look) {
         for (Shown.Field field : shown.fields()) {
             Colour ground = look.fabric(field.patch().fabric());
             Rect at = face == Face.FRONT ? field.at() : field.at().turnedOver(width);
-            sketch.add(new Mark.Area(
-                    corners(at), field.fell() ? ground.shade() : ground));
+            sketch.add(new Mark.Area(corners(at), field.fell() ? ground.shade() : ground));
         }
         for (Shown.Row row : shown.rows()) {
             List<Point> ends = corners(face == Face.FRONT ? row.at() : row.at().turnedOver(width));
@@ -46,8 +45,7 @@ record ClothFaces(Cloth cloth, TiedLook look) {
         double top = mm(rect.y());
         double right = mm(rect.right());
         double bottom = mm(rect.bottom());
-        return List.of(
-                new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom));
+        return List.of(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom));
     }
 
     private static double mm(Length length) {

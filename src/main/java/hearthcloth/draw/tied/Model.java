@@ -115,7 +115,9 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
     /** As JSON, on one line. */
     public String text() {
         return JsonWriter.tight(JsonValue.object()
-                .with("polygons", JsonValue.of(polygons.stream().map(Model::json).toList()))
+                .with(
+                        "polygons",
+                        JsonValue.of(polygons.stream().map(Model::json).toList()))
                 .with("rows", JsonValue.of(rows.stream().map(Model::json).toList()))
                 .with("strands", JsonValue.of(strands.stream().map(Model::json).toList()))
                 .with("knots", JsonValue.of(knots.stream().map(Model::json).toList()))
@@ -129,7 +131,9 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
                 .with("fabric", polygon.fabric())
                 .with("colour", polygon.colour())
                 .with("out", json(polygon.out()))
-                .with("corners", JsonValue.of(polygon.corners().stream().map(Model::json).toList()))
+                .with(
+                        "corners",
+                        JsonValue.of(polygon.corners().stream().map(Model::json).toList()))
                 .with("loose", JsonValue.of(polygon.loose()))
                 .with("fell", JsonValue.of(polygon.fell()))
                 .done();
@@ -145,9 +149,15 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
 
     private static JsonValue json(Strand strand) {
         return JsonValue.object()
-                .with("line", JsonValue.of(strand.line().stream().map(Model::json).toList()))
+                .with(
+                        "line",
+                        JsonValue.of(strand.line().stream().map(Model::json).toList()))
                 .with("half", number(strand.half()))
-                .with("colours", JsonValue.of(strand.colours().stream().map(colour -> JsonValue.of(colour)).toList()))
+                .with(
+                        "colours",
+                        JsonValue.of(strand.colours().stream()
+                                .map(colour -> JsonValue.of(colour))
+                                .toList()))
                 .done();
     }
 

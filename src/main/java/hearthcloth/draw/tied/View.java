@@ -1,6 +1,5 @@
 package hearthcloth.draw.tied;
 
-import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.fabric.FabricLook;
@@ -155,12 +154,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
             Point across = seen(motion.at(pattern.place(face, 1, 0)));
             Point down = seen(motion.at(pattern.place(face, 0, 1)));
             return new Affine(
-                    across.x() - at.x(),
-                    across.y() - at.y(),
-                    down.x() - at.x(),
-                    down.y() - at.y(),
-                    at.x(),
-                    at.y());
+                    across.x() - at.x(), across.y() - at.y(), down.x() - at.x(), down.y() - at.y(), at.x(), at.y());
         }
 
         /** Draws the facet's own edges, and not those where panes were cut. */

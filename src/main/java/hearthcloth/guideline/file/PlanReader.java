@@ -69,8 +69,8 @@ public final class PlanReader {
 
     private static String format(String written) {
         if (!written.equals("hearthcloth-plan")) {
-            throw new MeasureException(
-                    "this is \"" + written + "\"; a plan file says hearthcloth-plan, a guideline " + GuidelineFile.FORMAT);
+            throw new MeasureException("this is \"" + written + "\"; a plan file says hearthcloth-plan, a guideline "
+                    + GuidelineFile.FORMAT);
         }
         return written;
     }
@@ -123,8 +123,7 @@ public final class PlanReader {
     }
 
     private static SeamKind kind(String name) {
-        return SeamKind.named(name)
-                .orElseThrow(() -> new MeasureException("\"" + name + "\" is not a seam we know"));
+        return SeamKind.named(name).orElseThrow(() -> new MeasureException("\"" + name + "\" is not a seam we know"));
     }
 
     /** The fabrics with their colours; those of a file from before colours were sent are of no known colour. */
@@ -179,14 +178,17 @@ public final class PlanReader {
                 case "hearth" -> hearth = Optional.of(new Part(fabric, showing, size, 0));
                 case "bar" -> bar(patch, new Part(fabric, showing, size, part(id)));
                 default ->
-                    throw new IllegalArgumentException("it is a cloth of scraps, which has no hearth and bars to hand on");
+                    throw new IllegalArgumentException(
+                            "it is a cloth of scraps, which has no hearth and bars to hand on");
             }
         }
 
         private void bar(FieldReader patch, Part part) {
             String name = patch.need("bar", "1A", Layouts::name);
             Side side = patch.need("side", Side.RIGHT, Layouts::side);
-            bars.computeIfAbsent(name, bar -> new Bar(side, new ArrayList<>())).parts().add(part);
+            bars.computeIfAbsent(name, bar -> new Bar(side, new ArrayList<>()))
+                    .parts()
+                    .add(part);
         }
 
         private static String name(String word) {

@@ -50,7 +50,10 @@ record Favourite(Stash stash, ColourRule.Middle rule) {
     /** All fabrics with this one first, so that the hearth is cut from it. */
     List<String> first(Fabric fabric) {
         List<String> names = new ArrayList<>(List.of(fabric.name()));
-        stash.fabrics().stream().map(Fabric::name).filter(name -> !name.equals(fabric.name())).forEach(names::add);
+        stash.fabrics().stream()
+                .map(Fabric::name)
+                .filter(name -> !name.equals(fabric.name()))
+                .forEach(names::add);
         return names;
     }
 

@@ -1,11 +1,11 @@
 package hearthcloth.guideline.fit;
 
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.guideline.BarsRule;
 import hearthcloth.guideline.Bend;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.guideline.GuidelineCheck;
 import hearthcloth.guideline.HearthRule;
-import hearthcloth.guideline.BarsRule;
 import hearthcloth.guideline.SizeRule;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Plan;
@@ -91,7 +91,9 @@ public final class GuidelinePlanner {
         List<Fitted.Nearest> cloths = new ArrayList<>();
         for (Plan plan : plans) {
             cloths.add(new Fitted.Nearest(
-                    plan, check.bends(plan.cloth(), plan.fabrics(), asked(Set.of()).middle()), false));
+                    plan,
+                    check.bends(plan.cloth(), plan.fabrics(), asked(Set.of()).middle()),
+                    false));
         }
         cloths.sort(Comparator.comparingInt(cloth -> cloth.bends().size()));
         return cloths;
@@ -142,7 +144,8 @@ public final class GuidelinePlanner {
                     why);
         }
         List<String> all = new ArrayList<>(why);
-        ((PlanOutcome.CannotMake) outcome).why().stream().filter(one -> !all.contains(one)).forEach(all::add);
+        ((PlanOutcome.CannotMake) outcome)
+                .why().stream().filter(one -> !all.contains(one)).forEach(all::add);
         return new Fitted(List.of(), all);
     }
 }

@@ -69,7 +69,8 @@ record RuleWish(Guideline guideline, Stash stash, Ask ask, Set<Bend.Rule> bent) 
             Length side = ruler().mark(gift.tie().smallestSquare(gift.gift(), tail.usual()), Rounding.UP);
             return new Wish.Target(Optional.of(Size.square(side)), true);
         }
-        return onlySide().map(side -> new Wish.Target(Optional.of(Size.square(side)), false))
+        return onlySide()
+                .map(side -> new Wish.Target(Optional.of(Size.square(side)), false))
                 .orElseGet(Wish.Target::none);
     }
 
@@ -124,14 +125,15 @@ record RuleWish(Guideline guideline, Stash stash, Ask ask, Set<Bend.Rule> bent) 
     }
 
     private Wish.Preferences preferences() {
-        List<String> fabrics = middle()
-                .map(fabric -> new Favourite(stash, guideline.colours().middle()).first(fabric))
+        List<String> fabrics = middle().map(
+                        fabric -> new Favourite(stash, guideline.colours().middle()).first(fabric))
                 .orElse(List.of());
         return new Wish.Preferences(fabrics, ask.proposals(), ask.seed(), ruler());
     }
 
     Idea idea() {
-        Set<Scheme.Kind> ways = keeps(Bend.Rule.COLOURS) ? Set.copyOf(guideline.colours().ways()) : Set.of();
+        Set<Scheme.Kind> ways =
+                keeps(Bend.Rule.COLOURS) ? Set.copyOf(guideline.colours().ways()) : Set.of();
         return new Idea(this::allows, widths(), ways, sides());
     }
 
@@ -146,9 +148,7 @@ record RuleWish(Guideline guideline, Stash stash, Ask ask, Set<Bend.Rule> bent) 
         if (!keeps(Bend.Rule.BARS) || !(guideline.shape().bars() instanceof BarsRule.Between between)) {
             return List.of();
         }
-        Length lost = between.finished()
-                ? making().seam().loss().plus(making().trim())
-                : Length.ZERO;
+        Length lost = between.finished() ? making().seam().loss().plus(making().trim()) : Length.ZERO;
         return List.of(
                 ruler().mark(between.least().plus(lost), Rounding.UP),
                 ruler().mark(between.most().plus(lost), Rounding.DOWN));
@@ -170,7 +170,8 @@ record RuleWish(Guideline guideline, Stash stash, Ask ask, Set<Bend.Rule> bent) 
         if (rule instanceof BarsRule.OfWidth ofWidth) {
             Share share = ofWidth.share();
             return layout.courses().stream()
-                    .allMatch(course -> share.holds(course.width(), layout.finished().width()));
+                    .allMatch(course ->
+                            share.holds(course.width(), layout.finished().width()));
         }
         if (rule instanceof BarsRule.Between between) {
             List<Length> widths = between.finished()

@@ -66,8 +66,8 @@ record HeapText(Stash pieces, List<String> faults) {
             }
             SpokenLine heard = SpokenPieces.hear(lines[i], bare);
             if (heard instanceof SpokenPieces some) {
-                Fabric fabric = fabrics.computeIfAbsent(
-                        some.name().toLowerCase(Locale.ROOT), name -> some.fabric(taken));
+                Fabric fabric =
+                        fabrics.computeIfAbsent(some.name().toLowerCase(Locale.ROOT), name -> some.fabric(taken));
                 taken.add(fabric.colour());
                 add(pieces, some, fabric, i + 1);
             } else {

@@ -73,21 +73,19 @@ public final class PagePlanner {
                 first.accept(svg(drawn(seen.best().get(), idea).face(Face.FRONT)));
             }
         });
-        sheets = fitted.cloths().stream()
-                .map(cloth -> drawn(cloth.plan(), idea))
-                .toList();
+        sheets =
+                fitted.cloths().stream().map(cloth -> drawn(cloth.plan(), idea)).toList();
         return answer(fitted, ruler);
     }
 
     /** The same idea measured with the reader's ruler; the measures of its rules stay what they are. */
     private static Guideline inUnit(Guideline idea, String unit) {
         Guideline.Told told = idea.told();
-        Ruler ruler =
-                switch (unit) {
-                    case "cm" -> Ruler.MILLIMETRES;
-                    case "in" -> Ruler.EIGHTHS;
-                    default -> told.ruler();
-                };
+        Ruler ruler = switch (unit) {
+            case "cm" -> Ruler.MILLIMETRES;
+            case "in" -> Ruler.EIGHTHS;
+            default -> told.ruler();
+        };
         return new Guideline(
                 new Guideline.Told(told.name(), told.by(), told.words(), told.picture(), ruler),
                 idea.size(),
@@ -177,13 +175,12 @@ public final class PagePlanner {
      */
     public String pictures(int cloth, String kind) {
         PlanSheets drawn = sheets.get(cloth);
-        List<Picture> pictures =
-                switch (kind) {
-                    case "cut" -> List.of(drawn.cutSheet());
-                    case "tied" -> drawn.tiedSheet().stream().toList();
-                    case "guide" -> drawn.guidePages();
-                    default -> throw new IllegalArgumentException(kind);
-                };
+        List<Picture> pictures = switch (kind) {
+            case "cut" -> List.of(drawn.cutSheet());
+            case "tied" -> drawn.tiedSheet().stream().toList();
+            case "guide" -> drawn.guidePages();
+            default -> throw new IllegalArgumentException(kind);
+        };
         return JsonWriter.tight(texts(pictures.stream().map(PagePlanner::svg).toList()));
     }
 

@@ -44,8 +44,9 @@ public record ShownSheet(ReferenceSheet sheet, List<Point> corners) {
         List<Point> corners = new ArrayList<>();
         for (String corner : text.substring(at + AT.length()).strip().split("\\s*[,;]\\s*", -1)) {
             corners.add(place(corner)
-                    .orElseThrow(() -> new MeasureException("\"" + corner + "\" is no corner; write how far across and how far"
-                            + " down it lies, as shares of the picture, such as 0.21 0.30")));
+                    .orElseThrow(() ->
+                            new MeasureException("\"" + corner + "\" is no corner; write how far across and how far"
+                                    + " down it lies, as shares of the picture, such as 0.21 0.30")));
         }
         if (corners.size() != 4) {
             throw new MeasureException("a sheet has four corners, and " + corners.size()
@@ -70,7 +71,8 @@ public record ShownSheet(ReferenceSheet sheet, List<Point> corners) {
 
     /** The words that {@link #parse} reads, for a sheet that was named so. */
     public static String words(String sheet, List<Point> corners) {
-        return sheet + AT
+        return sheet
+                + AT
                 + corners.stream()
                         .map(c -> String.format(Locale.ROOT, "%.4f %.4f", c.x(), c.y()))
                         .collect(Collectors.joining(", "));

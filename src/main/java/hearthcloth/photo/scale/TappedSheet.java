@@ -38,8 +38,9 @@ public record TappedSheet(SheetFinder.Found sheet, List<Doubt> doubts) {
      */
     public static TappedSheet of(FittedPolygon own, SheetFinder finder, ReferenceSheet sheet, int longer) {
         if (own.corners().size() != 4 || !SheetFinder.convex(own.corners())) {
-            throw new PhotoRefusedException("The four corners that were tapped do not go round one shape. Tap them again, one"
-                    + " after the other round the " + sheet.name() + ".");
+            throw new PhotoRefusedException(
+                    "The four corners that were tapped do not go round one shape. Tap them again, one"
+                            + " after the other round the " + sheet.name() + ".");
         }
         SheetFinder.Found found = finder.said(own, sheet);
         if (found.skew() > MOST_SKEW) {
@@ -71,7 +72,8 @@ public record TappedSheet(SheetFinder.Found sheet, List<Doubt> doubts) {
         }
         double deviation = hidden > 0 ? Math.max(found.deviation(), FINGER * longer) : found.deviation();
         return new TappedSheet(
-                new SheetFinder.Found(-1, found.corners(), found.size(), found.skew(), found.score(), deviation), doubts);
+                new SheetFinder.Found(-1, found.corners(), found.size(), found.skew(), found.score(), deviation),
+                doubts);
     }
 
     private static Doubt doubt(String sentence) {

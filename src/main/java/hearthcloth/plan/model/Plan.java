@@ -83,8 +83,8 @@ public record Plan(Story story, Cloth cloth, PiecingRules rules, List<PieceCut> 
         Map<String, Fabric> found = new LinkedHashMap<>();
         cuts.stream()
                 .filter(cut -> !cut.tree().kept().isEmpty())
-                .forEach(cut ->
-                        found.putIfAbsent(cut.piece().fabric().name(), cut.piece().fabric()));
+                .forEach(cut -> found.putIfAbsent(
+                        cut.piece().fabric().name(), cut.piece().fabric()));
         return List.copyOf(found.values());
     }
 

@@ -71,8 +71,8 @@ public final class SeveralFreeCloths {
 
     private static Plan plan(MarkedHeap heap, PiecedCloth cloth, Size size, long seed) {
         var composed = new FreeCloths(heap, seed).arranged(cloth.tree());
-        List<String> chosen =
-                List.of(Meetings.sentence(composed, heap, heap.wish().preferences().ruler()));
+        List<String> chosen = List.of(
+                Meetings.sentence(composed, heap, heap.wish().preferences().ruler()));
         Plan.Story story = new Plan.Story(ScrapChoice.ANY.title(), "", chosen, List.of());
         return PatchworkPlans.of(composed.tree(), size, heap, List.of(), story);
     }

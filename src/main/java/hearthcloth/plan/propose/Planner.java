@@ -78,7 +78,8 @@ public final class Planner {
         if (stash.pieces().isEmpty()) {
             return new PlanOutcome.CannotMake(true, List.of("The stash is empty; add at least one piece."), List.of());
         }
-        return new Planner(stash, wish, List.copyOf(named), new SearchWork(effort, budget, seen), Idea.none()).outcome();
+        return new Planner(stash, wish, List.copyOf(named), new SearchWork(effort, budget, seen), Idea.none())
+                .outcome();
     }
 
     /**
@@ -101,17 +102,14 @@ public final class Planner {
     /** What is short for this wish, or for the smallest cloth its idea allows, in sentences; may be empty. */
     public static List<String> shortfall(Stash stash, Wish wish, Idea idea) {
         Planner planner = held(stash, wish, idea, new SearchWork(1, Budget.steps(0), seen -> {}));
-        Optional<Size> size = wish.target()
-                .size()
-                .or(() -> idea.sides().map(sides -> Size.square(sides.least())));
+        Optional<Size> size = wish.target().size().or(() -> idea.sides().map(sides -> Size.square(sides.least())));
         List<String> why = planner.reasons(size).why();
         return why.isEmpty() && !planner.isOfAnySize() ? planner.closest(size) : why;
     }
 
     private static Planner held(Stash stash, Wish wish, Idea idea, SearchWork work) {
         List<Fabric> named = wish.preferences().fabrics().stream()
-                .map(name -> stash.fabric(name)
-                        .orElseThrow(() -> new IllegalArgumentException(noFabric(name, stash))))
+                .map(name -> stash.fabric(name).orElseThrow(() -> new IllegalArgumentException(noFabric(name, stash))))
                 .toList();
         return new Planner(stash, wish, named, work, idea);
     }
@@ -203,9 +201,12 @@ public final class Planner {
     /** The largest cloth in the proportions of {@code shape}, as it was first made. */
     private Optional<DraftTrial> largest(Size shape) {
         List<DraftTrial> made = new ArrayList<>();
-        double most = idea.sides().map(sides -> Size.square(sides.most()).areaMm2()).orElse(Double.MAX_VALUE);
+        double most =
+                idea.sides().map(sides -> Size.square(sides.most()).areaMm2()).orElse(Double.MAX_VALUE);
         LargestCloth.of(shape, step(wish.preferences().ruler()), Math.min(most, stash.areaMm2()), size -> {
-            boolean small = idea.sides().filter(sides -> size.width().isLessThan(sides.least())).isPresent();
+            boolean small = idea.sides()
+                    .filter(sides -> size.width().isLessThan(sides.least()))
+                    .isPresent();
             Optional<DraftTrial> trial = small ? Optional.empty() : search.made(Optional.of(size), !made.isEmpty());
             trial.ifPresent(made::add);
             return small || trial.isPresent();
@@ -240,7 +241,11 @@ public final class Planner {
         return search.drafts().of(size, 1).stream()
                 .findFirst()
                 .map(draft -> Remedy.of(
-                        draft, search.supply(), work.laterSteps(), wish.preferences().ruler(), work.once(false)))
+                        draft,
+                        search.supply(),
+                        work.laterSteps(),
+                        wish.preferences().ruler(),
+                        work.once(false)))
                 .orElseGet(() -> List.of(search.drafts().thrift(size)));
     }
 

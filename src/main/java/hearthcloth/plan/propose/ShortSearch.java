@@ -108,15 +108,13 @@ public final class ShortSearch {
 
     /** Whether the last one found has its hearth in the middle, or where it was wished. */
     private boolean isCentred(List<DraftTrial> found) {
-        return wish.shape().order().isPresent()
-                || !found.get(found.size() - 1).isOffCentre();
+        return wish.shape().order().isPresent() || !found.get(found.size() - 1).isOffCentre();
     }
 
     private List<Draft> promising(Depth depth) {
         Optional<Size> size = wish.target().size();
-        List<Draft> free = depth == Depth.PLAIN
-                ? drafts.of(size, kind -> kind == Scheme.Kind.ALL, depth.drafts)
-                : List.of();
+        List<Draft> free =
+                depth == Depth.PLAIN ? drafts.of(size, kind -> kind == Scheme.Kind.ALL, depth.drafts) : List.of();
         return free.isEmpty() ? drafts.of(size, depth.drafts) : free;
     }
 

@@ -50,9 +50,7 @@ record KeptNames(Plan before) {
         Map<String, String> names = new HashMap<>();
         bars.forEach((bar, parts) -> {
             boolean same = parts.values().stream()
-                    .allMatch(was -> !was.isEmpty()
-                            && Miscut.bar(before, was).equals(bar)
-                            && parts.containsKey(was));
+                    .allMatch(was -> !was.isEmpty() && Miscut.bar(before, was).equals(bar) && parts.containsKey(was));
             if (same && parts.entrySet().stream().anyMatch(one -> !one.getKey().equals(one.getValue()))) {
                 names.putAll(parts);
             }
@@ -80,7 +78,8 @@ record KeptNames(Plan before) {
                 .findFirst()
                 .orElseThrow();
         Cloth cloth = new Cloth(
-                layout.sewn(hearth.fabric(), hearth.showing(), bars), plan.cloth().making());
+                layout.sewn(hearth.fabric(), hearth.showing(), bars),
+                plan.cloth().making());
         List<PieceCut> cuts = plan.cuts().stream()
                 .map(cut -> new PieceCut(cut.piece(), named(cut.tree(), names), cut.past()))
                 .toList();

@@ -76,13 +76,14 @@ public record OtherEdge(Design design, Plan plan) {
                 .map(slot -> Objects.requireNonNull(parts.get(slot.place().bar())))
                 .toList();
         Cloth cloth = new Cloth(
-                layout.sewn(hearth.fabric(), hearth.showing(), bars), plan.cloth().making());
+                layout.sewn(hearth.fabric(), hearth.showing(), bars),
+                plan.cloth().making());
         if (!cuts(cloth).equals(cuts(plan.cloth()))) {
             return Optional.empty();
         }
         Design now = new Design(design.order(), layout, design.scheme(), design.making(), design.rules());
-        return Optional.of(new OtherEdge(
-                now, new Plan(plan.story(), cloth, plan.rules(), plan.cuts(), plan.bound()).checked()));
+        return Optional.of(
+                new OtherEdge(now, new Plan(plan.story(), cloth, plan.rules(), plan.cuts(), plan.bound()).checked()));
     }
 
     private static Map<String, Size> cuts(Cloth cloth) {

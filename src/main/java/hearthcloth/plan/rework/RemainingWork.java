@@ -244,9 +244,7 @@ final class RemainingWork {
         String name = strip.filter(one -> one.bar().equals(kept.patch()))
                 .map(one -> kept.patch() + ".1")
                 .orElse(kept.patch());
-        return used.contains(name)
-                ? new CutTree.Kept(kept.at(), name, kept.turned())
-                : new CutTree.Left(kept.at());
+        return used.contains(name) ? new CutTree.Kept(kept.at(), name, kept.turned()) : new CutTree.Left(kept.at());
     }
 
     private static CutTree renamed(CutTree tree, Map<String, String> names) {

@@ -109,8 +109,8 @@ public final class ShortBar {
         anew(budget).ifPresent(ways::add);
         if (ways.isEmpty()) {
             made(rest.fit(design, table, budget))
-                    .map(made -> new Way(Kind.PIECED, design, made, List.of("Bar " + bar + " is pieced from "
-                            + pieces(made) + ".")))
+                    .map(made -> new Way(
+                            Kind.PIECED, design, made, List.of("Bar " + bar + " is pieced from " + pieces(made) + ".")))
                     .ifPresent(ways::add);
         }
         trimmed(budget).ifPresent(ways::add);
@@ -194,20 +194,18 @@ public final class ShortBar {
         Length length = shown.get(shown.size() - 1);
         String id = slot().place().part(shown.size()).id();
         Size size = stripCut(shown, id);
-        return strips(size)
-                .map(piece -> cut(piece, size, id))
-                .flatMap(cut -> {
-                    RemainingWork work = work().joined(
-                                    new RemainingWork.Strip(bar, cut, length), shown.subList(0, shown.size() - 1));
-                    return made(rest.answer(work, table.without(cut.piece()), budget))
-                            .map(made -> new Way(
-                                    Kind.JOINED_STRIP,
-                                    design,
-                                    new RemainingPlan.Resewn(
-                                            made.plan(), made.cuts(), withPiece(made.gone(), cut.piece()), made.come()),
-                                    List.of("Join a strip cut " + table.ruler().write(size, Rounding.UP) + ", from "
-                                            + told(cut.piece()) + ", to bar " + bar + ".")));
-                });
+        return strips(size).map(piece -> cut(piece, size, id)).flatMap(cut -> {
+            RemainingWork work =
+                    work().joined(new RemainingWork.Strip(bar, cut, length), shown.subList(0, shown.size() - 1));
+            return made(rest.answer(work, table.without(cut.piece()), budget))
+                    .map(made -> new Way(
+                            Kind.JOINED_STRIP,
+                            design,
+                            new RemainingPlan.Resewn(
+                                    made.plan(), made.cuts(), withPiece(made.gone(), cut.piece()), made.come()),
+                            List.of("Join a strip cut " + table.ruler().write(size, Rounding.UP) + ", from "
+                                    + told(cut.piece()) + ", to bar " + bar + ".")));
+        });
     }
 
     private static List<Piece> withPiece(List<Piece> gone, Piece piece) {
@@ -256,15 +254,13 @@ public final class ShortBar {
     /** The smallest piece that gives the strip: of the bar's own fabric or, without one, of another it may be of. */
     private Optional<Piece> strips(Size size) {
         String own = rest.parts(bar).get(0).fabric();
-        List<String> allowed = design.scheme().bars().get(number).stream()
-                .map(Fabric::name)
-                .toList();
+        List<String> allowed =
+                design.scheme().bars().get(number).stream().map(Fabric::name).toList();
         return table.stash().pieces().stream()
                 .filter(piece -> piece.fabric().name().equals(own)
                         || allowed.contains(piece.fabric().name()))
                 .filter(piece -> piece.size().holds(size) || isTurned(piece, size))
-                .min(Comparator.comparing(
-                                (Piece piece) -> piece.fabric().name().equals(own) ? 0 : 1)
+                .min(Comparator.comparing((Piece piece) -> piece.fabric().name().equals(own) ? 0 : 1)
                         .thenComparingDouble(Piece::areaMm2)
                         .thenComparingInt(Piece::row));
     }
@@ -284,12 +280,14 @@ public final class ShortBar {
         if (lies.height().isLessThan(all.height())) {
             Rect column = Rect.at(Length.ZERO, Length.ZERO, new Size(lies.width(), all.height()));
             Rect below = Rect.at(
-                    Length.ZERO, lies.height(), new Size(lies.width(), all.height().minus(lies.height())));
+                    Length.ZERO,
+                    lies.height(),
+                    new Size(lies.width(), all.height().minus(lies.height())));
             tree = CutTree.parted(column, false, lies.height(), tree, new CutTree.Left(below));
         }
         if (lies.width().isLessThan(all.width())) {
-            Rect beside = Rect.at(
-                    lies.width(), Length.ZERO, new Size(all.width().minus(lies.width()), all.height()));
+            Rect beside =
+                    Rect.at(lies.width(), Length.ZERO, new Size(all.width().minus(lies.width()), all.height()));
             tree = CutTree.parted(
                     Rect.at(Length.ZERO, Length.ZERO, all), true, lies.width(), tree, new CutTree.Left(beside));
         }

@@ -22,8 +22,7 @@ final class Division {
     private final SplittableRandom chance;
     private final Budget budget;
 
-    Division(
-            List<Asked> asked, double middle, SplittableRandom chance, Budget budget) {
+    Division(List<Asked> asked, double middle, SplittableRandom chance, Budget budget) {
         this.asked = asked;
         this.one = new OneCloth(asked);
         this.middle = middle;
@@ -77,7 +76,8 @@ final class Division {
         var made = whole.isPresent() && whole.get().joins() == 0
                 ? whole
                 : one.plan(cloth, now.free(), depth, hearths(now), work(PIECING))
-                        .filter(other -> whole.isEmpty() || other.joins() < whole.get().joins())
+                        .filter(other ->
+                                whole.isEmpty() || other.joins() < whole.get().joins())
                         .or(() -> whole);
         return made.isPresent() ? now.with(cloth, made.get()) : now;
     }
@@ -127,6 +127,11 @@ final class Division {
 
     /** How much a cloth needs compared with others: its area, or as much as any where that is left open. */
     private double need(int cloth) {
-        return asked.get(cloth).wish().target().size().map(size -> size.areaMm2()).orElse(1e5);
+        return asked.get(cloth)
+                .wish()
+                .target()
+                .size()
+                .map(size -> size.areaMm2())
+                .orElse(1e5);
     }
 }

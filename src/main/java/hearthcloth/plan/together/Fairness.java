@@ -54,9 +54,13 @@ public record Fairness(int lacking, int worst, int joins, int alike, Shades shad
 
     private static int alike(List<Made> made) {
         Map<String, Integer> hearths = new HashMap<>();
-        made.stream().map(Made::hearth).filter(name -> !name.isEmpty()).forEach(name -> hearths.merge(
-                name, 1, Integer::sum));
-        return hearths.values().stream().mapToInt(count -> count * (count - 1) / 2).sum();
+        made.stream()
+                .map(Made::hearth)
+                .filter(name -> !name.isEmpty())
+                .forEach(name -> hearths.merge(name, 1, Integer::sum));
+        return hearths.values().stream()
+                .mapToInt(count -> count * (count - 1) / 2)
+                .sum();
     }
 
     /** The lightness below which half of the heap's area lies, in L*. */

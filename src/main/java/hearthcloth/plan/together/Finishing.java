@@ -66,8 +66,7 @@ final class Finishing {
         Asked one = asked.get(cloth);
         Stash left = new Stash(allotment.free());
         PlanOutcome outcome = one.patchwork()
-                .map(patchwork ->
-                        PatchworkPlanner.plan(left, one.wish(), patchwork, 1, effort.budget(), told -> {}))
+                .map(patchwork -> PatchworkPlanner.plan(left, one.wish(), patchwork, 1, effort.budget(), told -> {}))
                 .orElseGet(() -> Planner.plan(left, one.wish(), 1, effort.budget(), told -> {}));
         if (outcome instanceof PlanOutcome.CannotMake cannot) {
             shortages.put(cloth, cannot);

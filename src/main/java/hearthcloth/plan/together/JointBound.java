@@ -76,9 +76,7 @@ final class JointBound {
 
     /** No bar is cut narrower than what its seam and its outer edge take. */
     private static Length narrowest(Making making) {
-        return making.seam()
-                .wide()
-                .plus(making.seam().narrow().min(making.hem().allowance()));
+        return making.seam().wide().plus(making.seam().narrow().min(making.hem().allowance()));
     }
 
     private static boolean isAllowed(Piece piece, Wish wish) {

@@ -36,13 +36,11 @@ final class OneCloth {
      *
      * @param seen how often each fabric is a hearth already; a seldom one is tried first
      */
-    Optional<Made> plan(
-            int cloth, List<Piece> pieces, ShortSearch.Depth depth, Map<String, Integer> seen, Work work) {
+    Optional<Made> plan(int cloth, List<Piece> pieces, ShortSearch.Depth depth, Map<String, Integer> seen, Work work) {
         Asked one = asked.get(cloth);
         Stash stash = new Stash(pieces);
         if (one.isFree()) {
-            return Optional.ofNullable(
-                    several(List.of(cloth), pieces, work).get(cloth));
+            return Optional.ofNullable(several(List.of(cloth), pieces, work).get(cloth));
         }
         if (one.patchwork().isPresent()) {
             Wish wish = wish(one.wish(), one.wish().preferences().fabrics(), work.seed());
@@ -54,11 +52,11 @@ final class OneCloth {
         }
         Optional<Made> best = Optional.empty();
         for (List<String> fabrics : fabrics(one.wish(), stash, seen)) {
-            Optional<Made> made = ShortSearch.of(
-                            stash, wish(one.wish(), fabrics, work.seed()), depth, work.budget())
+            Optional<Made> made = ShortSearch.of(stash, wish(one.wish(), fabrics, work.seed()), depth, work.budget())
                     .map(Made::of);
             Optional<Made> before = best;
-            best = made.filter(other -> before.isEmpty() || other.joins() < before.get().joins())
+            best = made.filter(other ->
+                            before.isEmpty() || other.joins() < before.get().joins())
                     .or(() -> before);
             if (best.isPresent() && best.get().joins() == 0) {
                 return best;
@@ -124,8 +122,7 @@ final class OneCloth {
         int fewest = Integer.MAX_VALUE;
         for (Fabric fabric : stash.fabrics()) {
             boolean holds = stash.of(fabric).stream()
-                    .anyMatch(piece -> piece.size().holds(least)
-                            || piece.size().holds(least.turned()));
+                    .anyMatch(piece -> piece.size().holds(least) || piece.size().holds(least.turned()));
             int often = seen.getOrDefault(fabric.name(), 0);
             if (holds && often < fewest) {
                 best = fabric.name();

@@ -73,8 +73,7 @@ public final class PlanningTogether {
         }
         PlanningTogether planning = new PlanningTogether(heap, List.copyOf(asked), effort, seen);
         planning.search();
-        return new Finishing(planning.now, planning.asked, effort)
-                .together(planning.inTurn, planning.bound);
+        return new Finishing(planning.now, planning.asked, effort).together(planning.inTurn, planning.bound);
     }
 
     private List<Integer> all() {
@@ -98,7 +97,12 @@ public final class PlanningTogether {
     }
 
     private double area(int cloth) {
-        return asked.get(cloth).wish().target().size().map(size -> size.areaMm2()).orElse(0.0);
+        return asked.get(cloth)
+                .wish()
+                .target()
+                .size()
+                .map(size -> size.areaMm2())
+                .orElse(0.0);
     }
 
     /** One after another in the order asked, each from what those before it left: as one would by hand. */

@@ -38,7 +38,9 @@ public record AtTheMachine(Kind kind, Task task, Optional<Step> seam, String thi
         }
         for (SeamTask seam : guide.sewing().seams()) {
             Kind kind = seam.step().joinedBar().isPresent() ? Kind.JOIN : Kind.SEAM;
-            String thick = seam.glance().thick().isEmpty() ? "" : "Thick at " + seam.glance().thick();
+            String thick = seam.glance().thick().isEmpty()
+                    ? ""
+                    : "Thick at " + seam.glance().thick();
             all.add(new AtTheMachine(kind, seam.task(), Optional.of(seam.step()), thick));
         }
         guide.hemming().forEach(task -> all.add(new AtTheMachine(Kind.HEM, task, Optional.empty(), hem(task))));

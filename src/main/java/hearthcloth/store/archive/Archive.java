@@ -35,6 +35,7 @@ public record Archive(
 
     /** The first version that holds which pieces are set aside. */
     static final int WITH_ASIDE = 2;
+
     static final String FRONT = "hearthcloth.json";
 
     /** A cloth in an archive. */

@@ -55,6 +55,7 @@ record KeptPlan(Plan.Story story, String work, Making making, PiecingRules rules
             int row,
             Fabric fabric,
             Size size,
+
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
             Boolean past,
 

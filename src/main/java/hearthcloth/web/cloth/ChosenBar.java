@@ -37,8 +37,9 @@ public record ChosenBar(ClothView view) {
         if (!hearth && bar < 0) {
             return Optional.empty();
         }
-        List<Fabric> now =
-                hearth ? view.design().scheme().hearth() : view.design().scheme().bars().get(bar);
+        List<Fabric> now = hearth
+                ? view.design().scheme().hearth()
+                : view.design().scheme().bars().get(bar);
         Size needed = needed();
         List<Choice> choices = view.stash().fabrics().stream()
                 .map(fabric -> new Choice(
@@ -58,7 +59,8 @@ public record ChosenBar(ClothView view) {
         Length along = Length.ZERO;
         for (Laid laid : view.cloth().laid()) {
             if (ClothDrawing.name(laid.patch().place()).equals(view.at())) {
-                boolean upright = !(laid.patch().place() instanceof Place.Bar bar) || bar.side().isUpright();
+                boolean upright = !(laid.patch().place() instanceof Place.Bar bar)
+                        || bar.side().isUpright();
                 across = across.max(upright ? laid.cut().width() : laid.cut().height());
                 along = along.plus(upright ? laid.cut().height() : laid.cut().width());
             }
@@ -70,7 +72,8 @@ public record ChosenBar(ClothView view) {
         if (view.at().equals("hearth")) {
             return "the middle";
         }
-        Place.Bar place = view.design().layout().slots().get(view.number(view.at())).place();
+        Place.Bar place =
+                view.design().layout().slots().get(view.number(view.at())).place();
         String side = switch (place.side()) {
             case LEFT -> "left";
             case RIGHT -> "right";

@@ -22,7 +22,7 @@ public record ClothBench(ClothView cloth, Look look, String token, History histo
      * @param warnings what has become of the pieces it counts on, a sentence each
      * @param figures in few words, and what they were before the last change
      */
-    public record Told(String said, List<String> warnings, List<ClothFigures.Short> figures) {}
+    public record Told(String said, List<String> warnings, List<ClothFigures.Figure> figures) {}
 
     /** A way of looking at a cloth that lies flat. */
     public enum Look {

@@ -32,16 +32,10 @@ record ClothBeside(PageContext room, SavedCloth now) {
         Settings settings = ClothAsked.settings(room, seen);
         Stash stash = room.store().atHand().freeFor(now.id());
         ClothView view = new ClothView(
-                seen,
-                stash,
-                Map.of(),
-                settings,
-                Wished.of(room.store(), seen),
-                PageContext.field(context, "at"));
+                seen, stash, Map.of(), settings, Wished.of(room.store(), seen), PageContext.field(context, "at"));
         ClothChanges.Change change =
                 new ClothChanges(view, stash, settings.bare(), name -> PageContext.field(context, name)).read();
-        ClothDocument hers = DesignPlanning.settled(
-                        seen, change.design(), stash, settings.ruler())
+        ClothDocument hers = DesignPlanning.settled(seen, change.design(), stash, settings.ruler())
                 .with(ClothDocument.Life.begun(Wished.of(room.store(), seen)))
                 .onPaper(settings.paper().word());
         String id = NewCloth.id(ExampleMark.isOn(now.id()));

@@ -55,7 +55,8 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
                 int round = whole("round", 1, rework.rounds());
                 yield new Change("width of round " + round, rework.bars(rework.barsOf(round), width()));
             }
-            case "bar" -> new Change("width of " + view.at(), rework.bars(List.of(bar()), stepped(rework.barCut(bar()))));
+            case "bar" ->
+                new Change("width of " + view.at(), rework.bars(List.of(bar()), stepped(rework.barCut(bar()))));
             case "rounds" -> {
                 int rounds = whole("rounds", 1, DesignEdits.MOST_ROUNDS);
                 yield new Change(rounds == 1 ? "one round" : rounds + " rounds", rework.rounds(rounds));

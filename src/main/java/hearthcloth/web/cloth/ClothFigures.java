@@ -50,13 +50,15 @@ public record ClothFigures(Cloth cloth, Optional<Plan> plan, Ruler ruler) {
      * @param was what it was before the last change; empty where it is the same
      * @param isBetter whether it is better now than it was
      */
-    public record Short(String value, String word, String was, boolean isBetter) {}
+    public record Figure(String value, String word, String was, boolean isBetter) {}
 
     /** The figures under a cloth's picture, and what they were before the last change. */
-    List<Short> inShort(Optional<ClothFigures> before) {
-        List<Short> figures = new ArrayList<>();
-        String was = before.map(ClothFigures::size).filter(size -> !size.equals(size())).orElse("");
-        figures.add(new Short(size(), cloth.finished().isSquare() ? "square" : "finished", was, true));
+    List<Figure> inShort(Optional<ClothFigures> before) {
+        List<Figure> figures = new ArrayList<>();
+        String was = before.map(ClothFigures::size)
+                .filter(size -> !size.equals(size()))
+                .orElse("");
+        figures.add(new Figure(size(), cloth.finished().isSquare() ? "square" : "finished", was, true));
         plan.ifPresent(made -> {
             Optional<PlanFigures> then = before.flatMap(ClothFigures::plan).map(Plan::figures);
             if (!cloth.isFree()) {
@@ -69,17 +71,17 @@ public record ClothFigures(Cloth cloth, Optional<Plan> plan, Ruler ruler) {
                     " %",
                     then.map(old -> old.areas().lostPercent())));
         });
-        figures.add(new Short(ruler.run(thread(), Rounding.UP), "thread", "", true));
+        figures.add(new Figure(ruler.run(thread(), Rounding.UP), "thread", "", true));
         int layers = Layers.most(cloth);
         figures.add(counted(layers, "layers at most", "", before.map(old -> Layers.most(old.cloth()))));
         return List.copyOf(figures);
     }
 
-    private static Short counted(long now, String word, String unit, Optional<? extends Number> then) {
-        String was = then.filter(old -> old.longValue() != now)
-                .map(old -> old + "")
-                .orElse("");
-        return new Short(now + unit, word, was, then.filter(old -> old.longValue() < now).isEmpty());
+    private static Figure counted(long now, String word, String unit, Optional<? extends Number> then) {
+        String was =
+                then.filter(old -> old.longValue() != now).map(old -> old + "").orElse("");
+        return new Figure(
+                now + unit, word, was, then.filter(old -> old.longValue() < now).isEmpty());
     }
 
     private String size() {

@@ -150,7 +150,10 @@ public final class ClothPage {
                         saved,
                         label,
                         DesignPlanning.settled(
-                                saved, design, stash, ClothAsked.settings(room, saved).ruler()));
+                                saved,
+                                design,
+                                stash,
+                                ClothAsked.settings(room, saved).ruler()));
     }
 
     /** Colours planned again; what is locked stays. */
@@ -243,11 +246,11 @@ public final class ClothPage {
         ClothDocument was = saved.document();
         String id = NewCloth.id(ExampleMark.isOn(saved.id()));
         ClothDocument copy = new ClothDocument(
-                was.design(),
-                was.plan(),
-                was.lacking(),
-                ClothDocument.Bench.CLEAR.withLocked(was.bench().locked()),
-                ClothDocument.Life.begun(Wished.of(room.store(), saved)))
+                        was.design(),
+                        was.plan(),
+                        was.lacking(),
+                        ClothDocument.Bench.CLEAR.withLocked(was.bench().locked()),
+                        ClothDocument.Life.begun(Wished.of(room.store(), saved)))
                 .onPaper(ClothAsked.settings(room, saved).paper().word());
         book().keep(id, saved.name() + ", another", copy);
         PageContext.go(context, "/cloth/" + id, "This is a copy; the first stays as it was.");

@@ -63,7 +63,9 @@ public final class ClothsPage {
 
     private void show(Context context) {
         List<ClothCard> cards = ClothCard.all(room, room.store().cloths().all());
-        room.show(context, new View(
+        room.show(
+                context,
+                new View(
                         room.frame(context, "What you made", "Made"),
                         cards,
                         new ClothBench.History(

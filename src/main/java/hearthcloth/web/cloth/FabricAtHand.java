@@ -34,7 +34,9 @@ public record FabricAtHand(String words, boolean isShort) {
         if (widest.isLessThan(needed.width())) {
             return new FabricAtHand(ruler.number(widest, Rounding.DOWN) + " wide", true);
         }
-        return run.isLessThan(needed.height()) ? new FabricAtHand("too short", true) : new FabricAtHand("joined", false);
+        return run.isLessThan(needed.height())
+                ? new FabricAtHand("too short", true)
+                : new FabricAtHand("joined", false);
     }
 
     private static boolean holds(Length narrow, Length wide, Size needed) {

@@ -150,7 +150,8 @@ public final class BenchDrawing {
                         per(mm(at.y()) + mm(at.height()) / 2, drawing.height())));
             }
         });
-        return marks.append("<text class=\"pulled\" x=\"50%\" y=\"50%\"></text></svg>").toString();
+        return marks.append("<text class=\"pulled\" x=\"50%\" y=\"50%\"></text></svg>")
+                .toString();
     }
 
     private void label(StringBuilder marks, Shown.Field field) {

@@ -278,7 +278,9 @@ public final class GalleryPage {
         Design design = free ? Design.undivided(plan) : DesignEdits.settled(plan, WishForm.order(plan));
         Map<String, Plan> all = search.orElseThrow().plans();
         int place = List.copyOf(all.keySet()).indexOf(name);
-        String title = place < 0 ? plan.story().title() : ProposalNames.of(all, names()).get(place);
+        String title = place < 0
+                ? plan.story().title()
+                : ProposalNames.of(all, names()).get(place);
         ClothDocument kept = ClothDocument.of(design, plan, Wished.of(store()));
         store().cloths().keep(id, title, kept.onPaper(room.settings().paper().word()));
         PageContext.go(context, "/cloth/" + id, "Kept among your cloths." + (free ? "" : " Tap any bar to change it."));

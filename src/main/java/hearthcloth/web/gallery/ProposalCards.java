@@ -35,7 +35,6 @@ public record ProposalCards(PageContext room, Purpose wished) {
     /**
      * One proposal.
      *
-     * @param figures in a line; {@code joins} how few more are possible, to be read when asked
      * @param tied round her gift, or the back where there is none, as SVG
      */
     public record Card(

@@ -72,7 +72,9 @@ public enum GiftShape {
     }
 
     private List<String> parts(int which) {
-        return Stream.of(measures.split(", ")).map(one -> one.split(" ")[which]).toList();
+        return Stream.of(measures.split(", "))
+                .map(one -> one.split(" ", -1)[which])
+                .toList();
     }
 
     /** In an address: {@code two-bottles}. */

@@ -91,7 +91,7 @@ final class ScrapHeap {
     private static double[] spot(int place, int count, Random chance) {
         int rows = Math.max(1, (count + COLUMNS - 1) / COLUMNS);
         double x = (place % COLUMNS + 0.5 + (chance.nextDouble() - 0.5) * 0.5) * WIDE / COLUMNS;
-        double y = (place / COLUMNS + 0.5 + (chance.nextDouble() - 0.5) * 0.5) * HIGH / rows;
+        double y = (Math.floorDiv(place, COLUMNS) + 0.5 + (chance.nextDouble() - 0.5) * 0.5) * HIGH / rows;
         return new double[] {x, y};
     }
 

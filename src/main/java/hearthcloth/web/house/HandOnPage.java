@@ -84,8 +84,8 @@ public final class HandOnPage {
 
     private void begin(Context context) {
         List<Own> own = room.store().cloths().all().stream()
-                .filter(cloth -> cloth.document().plan().isPresent()
-                        && !cloth.document().isFree())
+                .filter(cloth ->
+                        cloth.document().plan().isPresent() && !cloth.document().isFree())
                 .map(cloth -> new Own(cloth.id(), cloth.name()))
                 .toList();
         room.show(context, new BringIn(room.frame(context, "Hand on an idea", "Made"), own));
@@ -101,9 +101,7 @@ public final class HandOnPage {
     private void show(Context context) {
         SavedCloth cloth = cloth(context);
         plan(cloth);
-        room.show(
-                context,
-                new View(room.frame(context, "Hand on an idea", "Made"), cloth.id(), cloth.name(), rules()));
+        room.show(context, new View(room.frame(context, "Hand on an idea", "Made"), cloth.id(), cloth.name(), rules()));
     }
 
     private static List<RuleField> rules() {
@@ -187,7 +185,8 @@ public final class HandOnPage {
                 plan(cloth).cuts().stream().<Piece>map(cut -> cut.piece()).toList());
         try {
             // as a file to keep: its planner needs a content policy that the workroom's own pages never have
-            sent(context, "application/octet-stream", "idea.html").result(IdeaPage.of(guideline(context, cloth), pieces));
+            sent(context, "application/octet-stream", "idea.html")
+                    .result(IdeaPage.of(guideline(context, cloth), pieces));
         } catch (MissingPlannerException e) {
             throw new StoreException(String.valueOf(e.getMessage()), e);
         }
@@ -206,8 +205,7 @@ public final class HandOnPage {
         }
         Optional<String> favourite =
                 Optional.of(PageContext.field(context, "favourite")).filter(name -> !name.isBlank());
-        Fitted fitted = GuidelinePlanner.fit(
-                guideline, stash, new Ask(favourite, 1, 1), 1, limit(), seen -> {});
+        Fitted fitted = GuidelinePlanner.fit(guideline, stash, new Ask(favourite, 1, 1), 1, limit(), seen -> {});
         Fitted.Nearest nearest = fitted.cloths().stream()
                 .findFirst()
                 .orElseThrow(() -> new StoreException(
@@ -221,9 +219,7 @@ public final class HandOnPage {
                         hearthcloth.guideline.ClothFacts.of(plan.cloth())
                                 .order()
                                 .orElse(hearthcloth.cloth.layout.Order.ROUND));
-        room.store()
-                .cloths()
-                .keep(id, guideline.told().name(), ClothDocument.of(design, plan, Purpose.NOTHING));
+        room.store().cloths().keep(id, guideline.told().name(), ClothDocument.of(design, plan, Purpose.NOTHING));
         PageContext.go(context, "/cloth/" + id, told(nearest, fitted));
     }
 

@@ -93,10 +93,14 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
         StringBuilder svg = new StringBuilder(
                 "<svg class=\"fabric\" viewBox=\"0 0 100 100\" aria-hidden=\"true\" focusable=\"false\">");
         tiles(svg);
-        String fill = isFigured(fabric.name()) ? "url(#" + id(fabric.name()) + ")" : fabric.colour().hex();
+        String fill = isFigured(fabric.name())
+                ? "url(#" + id(fabric.name()) + ")"
+                : fabric.colour().hex();
         svg.append("<rect width=\"100\" height=\"100\" fill=\"").append(fill).append("\"/>");
         threads(svg, Weave.named(fabric.name()), SWATCH_DOT)
-                .forEach(id -> svg.append("<rect width=\"100\" height=\"100\" fill=\"url(#").append(id).append(")\"/>"));
+                .forEach(id -> svg.append("<rect width=\"100\" height=\"100\" fill=\"url(#")
+                        .append(id)
+                        .append(")\"/>"));
         return svg.append("</svg>").toString();
     }
 

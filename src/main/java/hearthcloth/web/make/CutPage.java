@@ -83,8 +83,7 @@ public final class CutPage {
         } else {
             room.show(
                     context,
-                    new CutSheet.View(
-                            room.frame(context, "Cut " + cloth.name(), "Cut"), shown.sheet(), shown.slips()));
+                    new CutSheet.View(room.frame(context, "Cut " + cloth.name(), "Cut"), shown.sheet(), shown.slips()));
         }
     }
 
@@ -157,8 +156,7 @@ public final class CutPage {
             CutShown shown = CutShown.of(room, now, piece);
             room.show(context, new CutSheet.Mat(shown.sheet(), shown.slips(), room.token(), true));
         } else {
-            PageContext.go(
-                    context, "/cut/" + context.pathParam("id") + (piece < 0 ? "" : "?piece=" + piece), "");
+            PageContext.go(context, "/cut/" + context.pathParam("id") + (piece < 0 ? "" : "?piece=" + piece), "");
         }
     }
 

@@ -28,7 +28,6 @@ public record CutSheet(SavedCloth cloth, Place place, Piece piece, List<Mini> ro
     /**
      * The piece that is shown.
      *
-     * @param number as it stands in the guide
      * @param words its fabric and size
      * @param desk its picture for a desk or tablet, {@code hand} the same drawn for a telephone
      */

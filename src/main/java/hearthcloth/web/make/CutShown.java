@@ -43,10 +43,12 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
                 ? Optional.empty()
                 : task.lines().stream().filter(line -> !ticks.isCut(task, line)).findFirst();
         PlanFolder drawn = new PlanFolder(plan, ruler, settings.paper());
-        int made = (int) task.lines().stream().filter(line -> ticks.isCut(task, line)).count();
+        int made = (int)
+                task.lines().stream().filter(line -> ticks.isCut(task, line)).count();
         CutSheet.Piece piece = new CutSheet.Piece(
                 task,
-                task.cut().piece().fabric().name() + ", " + ruler.write(task.cut().piece().size(), Rounding.DOWN),
+                task.cut().piece().fabric().name() + ", "
+                        + ruler.write(task.cut().piece().size(), Rounding.DOWN),
                 SvgWriter.writeOnPage(drawn.onMat(task, cut ? task.lines().size() : made), "desk"),
                 SvgWriter.writeOnPage(drawn.onMatInHand(task, cut ? task.lines().size() : made), "hand"),
                 guide.notes().cautions().stream()
@@ -57,8 +59,12 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
                         cloth,
                         new CutSheet.Place(at, tasks.size(), ticks.done(), cut),
                         piece,
-                        tasks.stream().map(one -> mini(one, tasks, ticks.isCut(one) || cut, ruler)).toList(),
-                        task.lines().stream().map(line -> line(line, ticks.isCut(task, line), ruler)).toList()),
+                        tasks.stream()
+                                .map(one -> mini(one, tasks, ticks.isCut(one) || cut, ruler))
+                                .toList(),
+                        task.lines().stream()
+                                .map(line -> line(line, ticks.isCut(task, line), ruler))
+                                .toList()),
                 now.map(line -> slips(line, plan, ruler)).orElse(List.of()));
     }
 

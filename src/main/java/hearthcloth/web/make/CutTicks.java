@@ -75,9 +75,7 @@ record CutTicks(List<PieceTask> tasks, Set<String> ticked) {
     Set<String> after(PieceTask task, String number) {
         int last = number.matches("\\d{1,3}") ? Integer.parseInt(number) : Integer.MAX_VALUE;
         Set<String> now = new HashSet<>(ticked);
-        task.lines().stream()
-                .filter(line -> line.number() <= last)
-                .forEach(line -> now.add(key(task, line.number())));
+        task.lines().stream().filter(line -> line.number() <= last).forEach(line -> now.add(key(task, line.number())));
         return now;
     }
 

@@ -39,8 +39,8 @@ final class SewBar {
             throw new MeasureException("bar " + bar + " is sewn on already; unpick it first");
         }
         this.bars = SewMeasure.seams(steps.subList(0, number));
-        this.measured = Measures.length(
-                PageContext.field(context, "bar"), desk.ruler().unit());
+        this.measured =
+                Measures.length(PageContext.field(context, "bar"), desk.ruler().unit());
         this.rest = new RemainingPlan(plan(), bars, Map.of(bar, measured));
     }
 

@@ -219,16 +219,15 @@ public final class SewPage {
         SavedCloth cloth = cut(context);
         wrong(context, cloth)
                 .ifPresentOrElse(
-                        side -> room.show(
-                                context, new OtherSide(room.frame(context, "Sewn on wrongly", "Sew"), side)),
+                        side -> room.show(context, new OtherSide(room.frame(context, "Sewn on wrongly", "Sew"), side)),
                         () -> PageContext.go(
                                 context, "/sew/" + cloth.id(), "Both sides of its fabric look alike. Sew on."));
     }
 
     private void live(Context context) {
         SavedCloth cloth = cut(context);
-        SewSide side = wrong(context, cloth)
-                .orElseThrow(() -> new MeasureException("both sides of its fabric look alike"));
+        SewSide side =
+                wrong(context, cloth).orElseThrow(() -> new MeasureException("both sides of its fabric look alike"));
         ClothDocument now = SewSide.left(cloth, steps(cloth), side.bar(), side.wrong())
                 .orElseThrow(() -> new MeasureException("the bars to come would not fit it so; unpick it"));
         room.store().cloths().save(cloth, side.label(), now);

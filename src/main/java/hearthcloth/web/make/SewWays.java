@@ -46,8 +46,7 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
      * @param lacking what is short; then it cannot be chosen
      * @param picture of the cloth then
      */
-    public record Way(
-            String key, String title, String size, List<String> words, List<String> lacking, String picture) {
+    public record Way(String key, String title, String size, List<String> words, List<String> lacking, String picture) {
         public boolean isOpen() {
             return lacking.isEmpty();
         }
@@ -62,7 +61,9 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
 
         RemainingPlan.Table table() {
             return new RemainingPlan.Table(
-                    room.store().atHand().freeFor(cloth.id()), room.store().stash().nextPiece(), ruler());
+                    room.store().atHand().freeFor(cloth.id()),
+                    room.store().stash().nextPiece(),
+                    ruler());
         }
 
         /** The size a design finishes at, as it is written. */

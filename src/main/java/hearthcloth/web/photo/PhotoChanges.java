@@ -133,7 +133,8 @@ final class PhotoChanges {
                 .drawn(
                         was,
                         placed(PageContext.field(context, "corners")),
-                        outline -> seen.look(outline, scale, ShownSheet.parse(photo.sheet()).sheet()),
+                        outline -> seen.look(
+                                outline, scale, ShownSheet.parse(photo.sheet()).sheet()),
                         book().taken(photo.id()),
                         ReadingQueue.names(room.store()));
         String key = now.pieces().get(now.pieces().size() - 1).key();

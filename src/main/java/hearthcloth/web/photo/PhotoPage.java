@@ -218,7 +218,9 @@ public final class PhotoPage {
     private void picture(Context context) {
         SavedPhoto photo = PhotoAddress.asked(context, book());
         byte[] jpeg = book().screen(photo.id())
-                .or(() -> book().file(photo.id()).filter(file -> !photo.refused().isEmpty()).map(this::unread))
+                .or(() -> book().file(photo.id())
+                        .filter(file -> !photo.refused().isEmpty())
+                        .map(this::unread))
                 .orElseThrow(() -> new NotFoundResponse("This photograph is not read yet."));
         context.contentType("image/jpeg")
                 .header("Cache-Control", "private, max-age=3600")

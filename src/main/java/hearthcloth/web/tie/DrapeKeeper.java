@@ -58,7 +58,6 @@ final class DrapeKeeper {
             new ThreadPoolExecutor(1, 1, 30, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), work -> {
                 Thread thread = new Thread(work, "draping");
                 thread.setDaemon(true);
-                thread.setPriority(Thread.MIN_PRIORITY);
                 return thread;
             });
 

@@ -124,7 +124,8 @@ public final class TiedPage {
         PageContext.go(
                 context,
                 "/tied/" + saved.id(),
-                saved.name() + " is for " + purpose.words(ClothAsked.settings(room, saved).ruler()) + " now.");
+                saved.name() + " is for "
+                        + purpose.words(ClothAsked.settings(room, saved).ruler()) + " now.");
     }
 
     /** The model to turn, as JSON. */

@@ -87,6 +87,7 @@ final class DrapeJudge {
     }
 
     private boolean isAway(Vector place, List<ReefKnot> knots) {
-        return knots.stream().allMatch(knot -> place.times(1 / scale).minus(knot.at()).length() > KNOT * knot.bunch());
+        return knots.stream()
+                .allMatch(knot -> place.times(1 / scale).minus(knot.at()).length() > KNOT * knot.bunch());
     }
 }

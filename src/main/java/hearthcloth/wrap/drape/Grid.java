@@ -130,8 +130,8 @@ final class Grid {
             return;
         }
         int k = j * columns + i;
-        boolean rising = creases.isOn(this, k, k + columns + 1)
-                || ((i + j) % 2 == 0 && !creases.isOn(this, k + 1, k + columns));
+        boolean rising =
+                creases.isOn(this, k, k + columns + 1) || ((i + j) % 2 == 0 && !creases.isOn(this, k + 1, k + columns));
         if (rising) {
             faces.add(k, k + 1, k + columns + 1);
             faces.add(k, k + columns + 1, k + columns);

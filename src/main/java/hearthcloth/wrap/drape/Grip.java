@@ -120,7 +120,9 @@ final class Grip {
         double[] hand = hand(lift);
         Vector out = Vector.flat(way);
         Vector side = Vector.flat(way.left());
-        Vector at = out.times(hand[0]).plus(side.times(strand.get(0).dot(side) * lift)).plus(Vector.UP.times(hand[1]));
+        Vector at = out.times(hand[0])
+                .plus(side.times(strand.get(0).dot(side) * lift))
+                .plus(Vector.UP.times(hand[1]));
         Vector dir = out.times(hand[2]).plus(Vector.UP.times(hand[3])).unit();
         Vector off = side.cross(dir);
         Vector last = strand.get(strand.size() - 1);
@@ -180,9 +182,7 @@ final class Grip {
         double z = first.z() - height;
         double angle = Math.PI / 2 + (StrictMath.atan2(z, y) - Math.PI / 2) * q;
         double far = (full - height) * (1 - q) + reach * q;
-        return new double[] {
-            foot + far * StrictMath.cos(angle), height + far * StrictMath.sin(angle), 0.5 * q, 1
-        };
+        return new double[] {foot + far * StrictMath.cos(angle), height + far * StrictMath.sin(angle), 0.5 * q, 1};
     }
 
     private Vector strandAt(double gone) {

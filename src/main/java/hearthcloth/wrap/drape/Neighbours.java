@@ -147,7 +147,14 @@ final class Neighbours {
                 int f = buckets.gathered[q];
                 int c = ends[2 * f];
                 int d = ends[2 * f + 1];
-                if (f > e && box.meets(x, c, d) && c != a && c != b && d != a && d != b && !sheet.loose[c] && !sheet.loose[d]) {
+                if (f > e
+                        && box.meets(x, c, d)
+                        && c != a
+                        && c != b
+                        && d != a
+                        && d != b
+                        && !sheet.loose[c]
+                        && !sheet.loose[d]) {
                     if (segments.square(x, a, b, c, d) < within * within) {
                         pairs.add(a, b, c, d);
                     }

@@ -48,7 +48,9 @@ public record Wrapped(Gift gift, Tie tie, Tail tail, Placing placing) {
     private Optional<Fit> nearly(Size finished) {
         long high = gift.leading().nm();
         long low = high - high / NEAR;
-        boolean isTiny = gift.longestSide().minus(gift.longestSide().dividedBy(NEAR, Rounding.UP)).isLessThan(Gift.SHORTEST);
+        boolean isTiny = gift.longestSide()
+                .minus(gift.longestSide().dividedBy(NEAR, Rounding.UP))
+                .isLessThan(Gift.SHORTEST);
         if (isTiny || !smaller(low, finished).holds()) {
             return Optional.empty();
         }

@@ -103,7 +103,8 @@ class ShellFilesTest {
     void a_photograph_is_read_whole_and_an_empty_one_refused() throws IOException {
         byte[] some = bytes(0xff, 0xd8, 0, 1, 2);
         assertThat(PhotoFile.read("-", in(some))).isEqualTo(some);
-        assertThat(PhotoFile.read(file("a.jpg", some).toString(), in(new byte[0]))).isEqualTo(some);
+        assertThat(PhotoFile.read(file("a.jpg", some).toString(), in(new byte[0])))
+                .isEqualTo(some);
         refused(() -> PhotoFile.read("-", in(new byte[0])), "Standard input is empty");
         String empty = file("empty.jpg", new byte[0]).toString();
         refused(() -> PhotoFile.read(empty, in(some)), empty + " is empty");
@@ -133,6 +134,11 @@ class ShellFilesTest {
             public int read() throws IOException {
                 throw new IOException("gone");
             }
+
+            @Override
+            public int read(byte[] to, int from, int length) throws IOException {
+                return read();
+            }
         };
         refused(() -> InputText.read("-", broken), "could not be read to its end");
         refused(() -> PhotoFile.read("-", broken), "could not be read to its end");
@@ -158,7 +164,9 @@ class ShellFilesTest {
     @Test
     void a_file_that_cannot_be_written_is_refused_before_anything_is_done() throws IOException {
         refused(() -> OutputFile.of("--picture", "a.jpg", ".png", true), "--picture: \"a.jpg\"", "ends with .png");
-        refused(() -> OutputFile.of("--out", folder.resolve("no/a.pdf").toString(), ".pdf", true), "there is no folder");
+        refused(
+                () -> OutputFile.of("--out", folder.resolve("no/a.pdf").toString(), ".pdf", true),
+                "there is no folder");
         Path named = Files.createDirectory(folder.resolve("named.pdf"));
         refused(() -> OutputFile.of("--out", named.toString(), ".pdf", true), "is a folder; give a file name");
         refused(() -> OutputFile.of("--out", "a\0b.pdf", ".pdf", true), "is not the name of a file");

@@ -90,8 +90,12 @@ class PlanReportTest {
         String figures = "   Joins: " + FIGURES.joins() + ", %s. Cuts: " + FIGURES.cuts() + ". Lost: " + lost + " ("
                 + FIGURES.areas().lostPercent() + " %% of the " + touched
                 + " cut into; no plan for it cuts into less than 100 sq in%s).";
-        assertThat(said(Ruler.EIGHTHS, report -> report.proposals(
-                        new PlanOutcome.Proposals(List.of(plan(0, 0), plan(2, 1300))), "out", Optional.empty())))
+        assertThat(said(
+                        Ruler.EIGHTHS,
+                        report -> report.proposals(
+                                new PlanOutcome.Proposals(List.of(plan(0, 0), plan(2, 1300))),
+                                "out",
+                                Optional.empty())))
                 .containsExactly(
                         "",
                         "1  Two halves, 20 in square, in out/1",
@@ -122,7 +126,8 @@ class PlanReportTest {
     void a_shortage_is_told_with_why_and_the_nearest_cloth() {
         PlanOutcome.CannotMake cannot =
                 new PlanOutcome.CannotMake(true, List.of("Too little Slate."), List.of(plan(0, 0)));
-        String fabrics = String.join(", ", PLAN.fabrics().stream().map(Fabric::name).toList());
+        String fabrics =
+                String.join(", ", PLAN.fabrics().stream().map(Fabric::name).toList());
         int joins = FIGURES.joins();
         String told = joins == 0 ? "no joins" : joins == 1 ? "1 join" : joins + " joins";
         assertThat(said(Ruler.EIGHTHS, report -> report.shortage(cannot, "out")))
@@ -136,8 +141,9 @@ class PlanReportTest {
                 .last()
                 .asString()
                 .contains("--size \"50.8 cm\"");
-        assertThat(said(Ruler.EIGHTHS, report -> report.shortage(
-                        new PlanOutcome.CannotMake(false, List.of(), List.of()), "out")))
+        assertThat(said(
+                        Ruler.EIGHTHS,
+                        report -> report.shortage(new PlanOutcome.CannotMake(false, List.of(), List.of()), "out")))
                 .containsExactly("No way was found to make this cloth from this stash.");
     }
 
@@ -163,7 +169,8 @@ class PlanReportTest {
         assertThat(second.get("fewestJoins").asInt()).isEqualTo(FIGURES.joins() - 1);
         assertThat(second.get("cuts").asInt()).isEqualTo(FIGURES.cuts());
         assertThat(second.get("lostMm2").asDouble()).isEqualTo(FIGURES.areas().lost());
-        assertThat(second.get("touchedMm2").asDouble()).isEqualTo(FIGURES.areas().touched());
+        assertThat(second.get("touchedMm2").asDouble())
+                .isEqualTo(FIGURES.areas().touched());
         assertThat(second.get("leastTouchedMm2").asDouble()).isEqualTo(64516);
         assertThat(second.get("chosen").get(1).asText()).isEqualTo("Two.");
         assertThat(second.get("cautions").get(0).asText()).isEqualTo("Wash\nit.");
@@ -227,9 +234,9 @@ class PlanReportTest {
                                 + " are.");
         assertThat(bent(new Fitted(List.of(), List.of()))).containsExactly("No cloth can be made from this stash.");
 
-        PlanOutcome.CannotMake outcome =
-                new GuidelineReport(new Shell(InputStream.nullInputStream(), System.out, System.err), idea())
-                        .outcome(fitted);
+        PlanOutcome.CannotMake outcome = new GuidelineReport(
+                        new Shell(InputStream.nullInputStream(), System.out, System.err), idea())
+                .outcome(fitted);
         assertThat(outcome.proven()).isFalse();
         assertThat(outcome.why()).containsExactly("Too little Oat.", "the bars are wider.");
         assertThat(outcome.nearest()).hasSize(3);

@@ -31,7 +31,8 @@ class ReadReportTest {
     private static final Doubt FAINT = new Doubt(Doubt.Kind.FAINT, "It is faint.");
 
     /** A rectangle lying along the axes, in millimetres, each side known to half a millimetre. */
-    private static ReadPiece piece(int number, double width, double height, PieceAppearance.Pattern look, Doubt... doubts) {
+    private static ReadPiece piece(
+            int number, double width, double height, PieceAppearance.Pattern look, Doubt... doubts) {
         MeasuredLength wide = new MeasuredLength(Length.mm(Math.round(width)), new Length(500_001));
         MeasuredLength high = new MeasuredLength(Length.mm(Math.round(height)), new Length(500_001));
         return new ReadPiece(
@@ -46,8 +47,7 @@ class ReadReportTest {
     }
 
     private static Reading.Read read(ReadPiece... pieces) {
-        return new Reading.Read(
-                List.of(pieces), new KeptScale(100, 100, 210, 297, List.of(), 0, List.of()).scale());
+        return new Reading.Read(List.of(pieces), new KeptScale(100, 100, 210, 297, List.of(), 0, List.of()).scale());
     }
 
     private static List<String> said(Consumer<ReadReport> asked) {
@@ -70,7 +70,7 @@ class ReadReportTest {
         assertThat(lines.get(1)).isEmpty();
         String head = lines.get(2);
         assertThat(head.strip().split(" +")).containsExactly("usable", "shape", "colour", "look", "fabric", "sides");
-        String[] first = lines.get(3).strip().split("  +");
+        String[] first = lines.get(3).strip().split("  +", -1);
         // rounded down to whole millimetres, the longer side second; sides as they are, give or take what is rounded up
         assertThat(first[0]).isEqualTo("1");
         assertThat(first[1]).isEqualTo("5 × 10 cm");
@@ -80,7 +80,9 @@ class ReadReportTest {
         assertThat(first[5]).isEqualTo(groups.get(0).fabric().name());
         assertThat(first[6]).isEqualTo("10.1 ± 0.1, 5 ± 0.1, 10.1 ± 0.1, 5 ± 0.1 cm");
         assertThat(lines.get(4).strip().split("  +")).startsWith("2 ?", "6 × 6 cm", "square");
-        assertThat(lines.get(5).strip().split("  +")).startsWith("3", "too little", "strip").contains("figured");
+        assertThat(lines.get(5).strip().split("  +"))
+                .startsWith("3", "too little", "strip")
+                .contains("figured");
         for (String line : lines.subList(3, 6)) {
             assertThat(line.charAt(head.indexOf("shape") - 1)).isEqualTo(' ');
             assertThat(line.charAt(head.indexOf("shape"))).isNotEqualTo(' ');

@@ -53,19 +53,26 @@ class SizeReportTest {
         assertThat(lines.get(0)).isEqualTo("Round a box 30 × 20 × 8 cm, the finished cloth is a square of at least:");
         assertThat(ties).hasSameSizeAs(Tie.suiting(BOX));
         for (JsonNode tie : ties) {
-            String side = Ruler.MILLIMETRES.write(
-                    new Length(tie.get("square").asLong()), hearthcloth.measure.Rounding.UP);
-            assertThat(lines).anyMatch(line -> line.startsWith("  " + tie.get("tie").asText()) && line.contains("  " + side + " "));
-            assertThat(tie.get("squareLeastTail").asLong()).isLessThanOrEqualTo(tie.get("square").asLong());
-            assertThat(tie.get("squareMostTail").asLong()).isGreaterThanOrEqualTo(tie.get("square").asLong());
+            String side =
+                    Ruler.MILLIMETRES.write(new Length(tie.get("square").asLong()), hearthcloth.measure.Rounding.UP);
+            assertThat(lines)
+                    .anyMatch(line ->
+                            line.startsWith("  " + tie.get("tie").asText()) && line.contains("  " + side + " "));
+            assertThat(tie.get("squareLeastTail").asLong())
+                    .isLessThanOrEqualTo(tie.get("square").asLong());
+            assertThat(tie.get("squareMostTail").asLong())
+                    .isGreaterThanOrEqualTo(tie.get("square").asLong());
             if (!tie.get("knotted").asBoolean()) {
                 assertThat(tie.get("squareLeastTail")).isEqualTo(tie.get("squareMostTail"));
             }
         }
-        assertThat(lines).anyMatch(line -> line.matches("  four-corner tie \\(yotsu-musubi\\) +70\\.8 cm +with 12 cm at each.*"));
+        assertThat(lines)
+                .anyMatch(
+                        line -> line.matches("  four-corner tie \\(yotsu-musubi\\) +70\\.8 cm +with 12 cm at each.*"));
         assertThat(lines).anyMatch(line -> line.startsWith("The next ready-made size up is "));
         assertThat(lines).anyMatch(line -> line.contains("small ")).anyMatch(line -> line.contains("fits  "));
-        assertThat(json(SizeJson.forGift(BOX, Tie.FLAT, Ruler.MILLIMETRES)).get("ties")).hasSize(1);
+        assertThat(json(SizeJson.forGift(BOX, Tie.FLAT, Ruler.MILLIMETRES)).get("ties"))
+                .hasSize(1);
     }
 
     @Test
@@ -75,16 +82,23 @@ class SizeReportTest {
         JsonNode report = json(SizeJson.forCloth(cloth, null, Ruler.MILLIMETRES));
 
         assertThat(lines.get(0))
-                .isEqualTo("The largest gifts that a finished cloth 70 cm square ties, with 12 cm at each knotted corner for"
-                        + " knot and end:");
+                .isEqualTo(
+                        "The largest gifts that a finished cloth 70 cm square ties, with 12 cm at each knotted corner for"
+                                + " knot and end:");
         assertThat(report.get("ties")).isNull();
         for (JsonNode take : report.get("takes")) {
-            assertThat(lines).anyMatch(line -> line.contains(take.get("largest").asText() + "  (" + take.get("shape").asText()));
+            assertThat(lines)
+                    .anyMatch(line -> line.contains(take.get("largest").asText() + "  ("
+                            + take.get("shape").asText()));
             Gift largest = Gift.parse(
-                    take.get("largest").asText().replace("something ", "").replaceAll("a(cross|nd)|high|long|each", " ")
+                    take.get("largest")
+                            .asText()
+                            .replace("something ", "")
+                            .replaceAll("a(cross|nd)|high|long|each", " ")
                             .replaceAll("(?<=cm) *, *", " x "),
                     null);
-            assertThat(largest.leading().nm()).isLessThanOrEqualTo(take.get("leading").asLong());
+            assertThat(largest.leading().nm())
+                    .isLessThanOrEqualTo(take.get("leading").asLong());
         }
         assertThat(said(Ruler.MILLIMETRES, one -> one.cloth(cloth, Tie.BOOKS))).hasSize(3);
     }
@@ -95,9 +109,12 @@ class SizeReportTest {
         for (int eighths = 24; eighths < 160; eighths++) {
             Size cloth = Size.square(Length.inches(eighths, 8));
             List<String> lines = said(Ruler.EIGHTHS, report -> report.cloth(cloth, null));
-            for (JsonNode take : json(SizeJson.forCloth(cloth, null, Ruler.EIGHTHS)).get("takes")) {
+            for (JsonNode take :
+                    json(SizeJson.forCloth(cloth, null, Ruler.EIGHTHS)).get("takes")) {
                 String largest = take.has("largest") ? take.get("largest").asText() : "nothing; it is too small";
-                assertThat(lines).anyMatch(line -> line.contains("  " + largest + "  (" + take.get("shape").asText() + ")"));
+                assertThat(lines)
+                        .anyMatch(line -> line.contains(
+                                "  " + largest + "  (" + take.get("shape").asText() + ")"));
             }
         }
         assertThat(said(Ruler.EIGHTHS, report -> report.cloth(Size.square(Length.inches(3)), Tie.ROUND)))
@@ -111,11 +128,16 @@ class SizeReportTest {
         List<String> lines = said(Ruler.MILLIMETRES, report -> report.steps(BOX, Tie.FOUR_CORNER));
         Tying tying = Tying.of(Tie.FOUR_CORNER, BOX);
         for (int i = 0; i < tying.steps().size(); i++) {
-            assertThat(lines).contains("  " + (i + 1) + "  " + tying.steps().get(i).words());
+            assertThat(lines)
+                    .contains("  " + (i + 1) + "  " + tying.steps().get(i).words());
         }
         assertThat(lines).contains("The reef knot:", "  " + Tying.KNOT.get(0));
-        assertThat(lines).containsAll(tying.cautions().stream().map(caution -> "Take care: " + caution).toList());
-        assertThat(said(Ruler.MILLIMETRES, report -> report.steps(BOX, Tie.FLAT))).doesNotContain("The reef knot:");
+        assertThat(lines)
+                .containsAll(tying.cautions().stream()
+                        .map(caution -> "Take care: " + caution)
+                        .toList());
+        assertThat(said(Ruler.MILLIMETRES, report -> report.steps(BOX, Tie.FLAT)))
+                .doesNotContain("The reef knot:");
     }
 
     @Test

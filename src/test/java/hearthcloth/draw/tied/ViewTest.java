@@ -222,7 +222,11 @@ class ViewTest {
     private static View view(Scene scene, Eye eye, Pictured pictured) {
         Laying laying = pictured.fold().laying();
         return View.of(
-                scene, eye, Pattern.of(pictured.cloth(), laying), laying.placing().out(), Pictured.LOOK);
+                scene,
+                eye,
+                Pattern.of(pictured.cloth(), laying),
+                laying.placing().out(),
+                Pictured.LOOK);
     }
 
     /** The place on the plan that lies at this point of the table: the laying is turned about, as any three places show. */

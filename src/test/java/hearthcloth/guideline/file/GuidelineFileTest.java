@@ -14,9 +14,14 @@ import org.junit.jupiter.api.Test;
 /** The guideline file: nothing is lost by writing it, and every fault in it is named with its field. */
 class GuidelineFileTest {
 
-    private static final String[] SIZES = {"open", "16 in", "16 x 12 in", "16 to 20 in", "for box 30 x 20 x 8 cm, errand wrap"};
-    private static final String[] HEARTHS = {"open", "largest square", "30 to 40 %", "35 %", "14 in", "12 1/3 in finished"};
-    private static final String[] BARS = {"open", "strips", "8 to 12 %", "2 to 3 in", "5 in, 4 1/2 in", "33 mm finished"};
+    private static final String[] SIZES = {
+        "open", "16 in", "16 x 12 in", "16 to 20 in", "for box 30 x 20 x 8 cm, errand wrap"
+    };
+    private static final String[] HEARTHS = {
+        "open", "largest square", "30 to 40 %", "35 %", "14 in", "12 1/3 in finished"
+    };
+    private static final String[] BARS = {"open", "strips", "8 to 12 %", "2 to 3 in", "5 in, 4 1/2 in", "33 mm finished"
+    };
     private static final String[] ROUNDS = {"open", "3", "2 to 4"};
     private static final String[] ORDERS = {"open", "round", "pairs", "two-sides"};
     private static final String[] COLOURS = {"open", "two halves", "ring by ring or frames", "one bright scrap"};
@@ -48,8 +53,10 @@ class GuidelineFileTest {
     void writing_and_reading_again_loses_nothing() {
         Random random = new Random(11);
         for (int i = 0; i < 300; i++) {
-            String text = file(",\"unit\":\"" + (random.nextBoolean() ? "in" : "cm") + "\",\"size\":\"" + one(random, SIZES)
-                    + "\",\"hearth\":\"" + one(random, HEARTHS) + "\",\"bars\":\"" + one(random, BARS) + "\",\"rounds\":\""
+            String text = file(",\"unit\":\"" + (random.nextBoolean() ? "in" : "cm") + "\",\"size\":\""
+                    + one(random, SIZES)
+                    + "\",\"hearth\":\"" + one(random, HEARTHS) + "\",\"bars\":\"" + one(random, BARS)
+                    + "\",\"rounds\":\""
                     + one(random, ROUNDS) + "\",\"order\":\"" + one(random, ORDERS) + "\",\"colours\":\""
                     + one(random, COLOURS) + "\",\"middle\":\"" + one(random, MIDDLES) + "\",\"seam\":{\"kind\":\""
                     + one(random, SEAMS) + "\"},\"leeway\":\"" + random.nextInt(30) + " mm\",\"joins\":{\"most\":"
@@ -71,8 +78,11 @@ class GuidelineFileTest {
 
     @Test
     void each_fault_is_named_with_its_field_and_the_mend() {
-        assertThat(faults(file(",\"hearth\":\"big\",\"rounds\":\"0\",\"order\":\"up\",\"colours\":\"pink\",\"bars\":\"3 to 2 in\","
-                        + "\"size\":7,\"middle\":\"left\",\"seam\":{\"kind\":\"glue\"},\"joins\":{\"most\":\"99\"},\"sise\":\"2\"")))
+        assertThat(
+                        faults(
+                                file(
+                                        ",\"hearth\":\"big\",\"rounds\":\"0\",\"order\":\"up\",\"colours\":\"pink\",\"bars\":\"3 to 2 in\","
+                                                + "\"size\":7,\"middle\":\"left\",\"seam\":{\"kind\":\"glue\"},\"joins\":{\"most\":\"99\"},\"sise\":\"2\"")))
                 .hasSize(9)
                 .anyMatch(line -> line.startsWith("\"hearth\": ") && line.contains("largest square"))
                 .anyMatch(line -> line.startsWith("\"rounds\": ") && line.contains("from 1 to 40"))
@@ -106,6 +116,7 @@ class GuidelineFileTest {
 
     @Test
     void the_example_that_comes_along_is_one() throws IOException {
-        assertThat(read(Files.readString(Path.of("examples/idea.json"))).told().name()).isNotBlank();
+        assertThat(read(Files.readString(Path.of("examples/idea.json"))).told().name())
+                .isNotBlank();
     }
 }

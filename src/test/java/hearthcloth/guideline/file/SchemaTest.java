@@ -70,10 +70,12 @@ class SchemaTest {
         if (schema.has("type") && !isOf(schema.get("type"), value)) {
             wrong.add(at + " is no " + schema.get("type"));
         }
-        if (schema.has("pattern") && !value.asText().matches(schema.get("pattern").asText())) {
+        if (schema.has("pattern")
+                && !value.asText().matches(schema.get("pattern").asText())) {
             wrong.add(at + " is " + value);
         }
-        if (schema.has("minimum") && value.decimalValue().compareTo(schema.get("minimum").decimalValue()) < 0) {
+        if (schema.has("minimum")
+                && value.decimalValue().compareTo(schema.get("minimum").decimalValue()) < 0) {
             wrong.add(at + " is " + value);
         }
         schema.path("required").forEach(name -> {

@@ -31,8 +31,8 @@ class GuidelinePlannerTest {
                 .guideline();
     }
 
-    private static final Guideline CLASS =
-            idea(",\"size\":\"14 to 18 in\",\"hearth\":\"30 to 45 %\",\"rounds\":\"2 to 3\",\"order\":\"round\",\"bars\":\"2 to 4 in\"");
+    private static final Guideline CLASS = idea(
+            ",\"size\":\"14 to 18 in\",\"hearth\":\"30 to 45 %\",\"rounds\":\"2 to 3\",\"order\":\"round\",\"bars\":\"2 to 4 in\"");
 
     /** {@code count} scraps of three to six fabrics, 1 to 10 in wide and 2 to 20 in long. */
     static Stash heap(int count, long seed) {
@@ -67,7 +67,9 @@ class GuidelinePlannerTest {
         Fitted fitted = fit(idea(",\"size\":\"30 in\",\"rounds\":\"4\""), heap(8, 5));
         assertThat(fitted.cloths()).isNotEmpty();
         assertThat(fitted.cloths().get(0).keepsAll()).isFalse();
-        assertThat(fitted.cloths().get(0).isScraps() || !fitted.cloths().get(0).bends().isEmpty()).isTrue();
+        assertThat(fitted.cloths().get(0).isScraps()
+                        || !fitted.cloths().get(0).bends().isEmpty())
+                .isTrue();
         assertThat(fitted.why()).isNotEmpty();
     }
 
@@ -75,8 +77,7 @@ class GuidelinePlannerTest {
     void the_favourite_lies_in_the_middle() {
         Guideline guideline = idea(",\"size\":\"16 in\",\"middle\":\"favourite\"");
         Ask ask = new Ask(Optional.of("Rust"), 1, 1);
-        Fitted fitted = GuidelinePlanner.fit(
-                guideline, Stashes.scraps(20, 3), ask, 1, Budget.steps(500), seen -> {});
+        Fitted fitted = GuidelinePlanner.fit(guideline, Stashes.scraps(20, 3), ask, 1, Budget.steps(500), seen -> {});
         Plan plan = fitted.cloths().get(0).plan();
         assertThat(plan.cloth().patches().stream()
                         .filter(patch -> patch.place().id().equals("hearth"))
@@ -94,9 +95,14 @@ class GuidelinePlannerTest {
             Stash stash = heap(8 + seed * 52 / 99, seed);
             Fitted fitted = fit(CLASS, stash);
             RuleWish any = new RuleWish(open, stash, new Ask(Optional.empty(), 1, 1), java.util.Set.of());
-            boolean can = Planner.plan(stash, any.wish(), 1, Budget.steps(0), seen -> {}) instanceof PlanOutcome.Proposals;
-            assertThat(fitted.cloths()).as("seed " + seed + ", " + stash.pieces().size() + " pieces").isNotEmpty();
-            assertThat(can && fitted.cloths().get(0).isScraps()).as("seed " + seed).isFalse();
+            boolean can =
+                    Planner.plan(stash, any.wish(), 1, Budget.steps(0), seen -> {}) instanceof PlanOutcome.Proposals;
+            assertThat(fitted.cloths())
+                    .as("seed " + seed + ", " + stash.pieces().size() + " pieces")
+                    .isNotEmpty();
+            assertThat(can && fitted.cloths().get(0).isScraps())
+                    .as("seed " + seed)
+                    .isFalse();
             fitted.cloths().forEach(cloth -> PlanCheck.require(cloth.plan()));
             kept += fitted.cloths().get(0).keepsAll() ? 1 : 0;
         }

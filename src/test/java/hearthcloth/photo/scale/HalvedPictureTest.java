@@ -36,7 +36,8 @@ class HalvedPictureTest {
     void places_lengths_and_what_is_unsure_of_them_are_the_same_on_the_floor() {
         PixelImage half = new PixelImage(1200, 900);
         LensModel lens = LensModel.unknown(half).with(0.03, 0.004);
-        List<Point> corners = List.of(new Point(300, 200), new Point(520, 215), new Point(505, 530), new Point(290, 520));
+        List<Point> corners =
+                List.of(new Point(300, 200), new Point(520, 215), new Point(505, 530), new Point(290, 520));
         FloorScale small = FloorScale.of(
                 new SheetFinder.Found(0, corners, new FloorPlane.Turned(210, 297), 0.01, 0, 0.4),
                 ReferenceSheet.A4,
@@ -52,7 +53,8 @@ class HalvedPictureTest {
             Point a = new Point(chance.nextInt(1200), chance.nextInt(900));
             Point b = new Point(chance.nextInt(1200), chance.nextInt(900));
             assertThat(large.onFloor(a.times(2)).to(small.onFloor(a))).isLessThan(1e-6);
-            assertThat(large.inPicture(large.onFloor(a.times(2))).to(a.times(2))).isLessThan(1e-3);
+            assertThat(large.inPicture(large.onFloor(a.times(2))).to(a.times(2)))
+                    .isLessThan(1e-3);
             assertThat(large.seenDeviation(a.times(2), b.times(2), 0.2))
                     .isEqualTo(small.seenDeviation(a, b, 0.2), offset(1e-6));
             assertThat(large.pixelsPerMm(a.times(2))).isEqualTo(2 * small.pixelsPerMm(a), offset(0.05));

@@ -81,9 +81,8 @@ class RefusalTest {
             }
         }
 
-        Reading reading = PhotoReader.read(exif(Evaluation.jpeg(lying, 0.8f), 6),
-                ReferenceSheet.A4,
-                ReadingProgress.NONE);
+        Reading reading =
+                PhotoReader.read(exif(Evaluation.jpeg(lying, 0.8f), 6), ReferenceSheet.A4, ReadingProgress.NONE);
 
         assertThat(reading).isInstanceOf(Reading.Read.class);
         Reading.Read read = (Reading.Read) reading;

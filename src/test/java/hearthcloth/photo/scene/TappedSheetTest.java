@@ -110,8 +110,8 @@ class TappedSheetTest {
                 assertThat(doubt.sentence()).contains("cannot be seen", "where you tapped");
             });
             assertThat(piece.outline().sides())
-                    .allSatisfy(side -> assertThat(side.giveOrTake().in(Unit.MILLIMETRE))
-                            .isGreaterThan(2));
+                    .allSatisfy(side ->
+                            assertThat(side.giveOrTake().in(Unit.MILLIMETRE)).isGreaterThan(2));
         });
     }
 
@@ -131,8 +131,7 @@ class TappedSheetTest {
     }
 
     private static String reason(byte[] photograph, List<Point> taps) {
-        Reading reading =
-                PhotoReader.read(photograph, new ShownSheet(ReferenceSheet.A4, taps), ReadingProgress.NONE);
+        Reading reading = PhotoReader.read(photograph, new ShownSheet(ReferenceSheet.A4, taps), ReadingProgress.NONE);
         assertThat(reading).isInstanceOf(Reading.Refused.class);
         return ((Reading.Refused) reading).reason();
     }

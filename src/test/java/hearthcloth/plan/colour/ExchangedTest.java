@@ -108,7 +108,9 @@ class ExchangedTest {
         Exchanged state = plain();
         state.swapBars(0, 1);
 
-        assertThat(state.plan().partsOf(1)).extracting(placed -> placed.piece().id()).containsExactly(2, 2);
+        assertThat(state.plan().partsOf(1))
+                .extracting(placed -> placed.piece().id())
+                .containsExactly(2, 2);
         assertThat(state.plan().figures()).isEqualTo(PLAN.figures());
     }
 
@@ -128,7 +130,9 @@ class ExchangedTest {
     @Test
     void joins_of_bars_side_by_side_keep_their_distance() {
         // 20 + 3 − 20 is 3; with the first bar's parts the other way round 30 + 3 − 20 is 13
-        assertThat(exchanged(List.of(new NeighbourBars(1, 2, 3, 3)), bar(1), bar(2)).stands()).isTrue();
+        assertThat(exchanged(List.of(new NeighbourBars(1, 2, 3, 3)), bar(1), bar(2))
+                        .stands())
+                .isTrue();
         Exchanged near = exchanged(List.of(new NeighbourBars(1, 2, 3, 4)), bar(1), bar(2));
         assertThat(near.stands()).isFalse();
         near.swapParts(0, 0, 0, 1);

@@ -26,8 +26,8 @@ import org.junit.jupiter.api.Test;
 /** One fabric for each bar, against every way of giving bars fabrics that there is. */
 class ScatteredBarsTest {
 
-    private static final Layout LAYOUT = new Layout(
-            Size.square(Length.cm(20)), Layout.courses(Order.ROUND, 1, List.of(Length.cm(6))));
+    private static final Layout LAYOUT =
+            new Layout(Size.square(Length.cm(20)), Layout.courses(Order.ROUND, 1, List.of(Length.cm(6))));
 
     private static Design design(List<Fabric> rest) {
         List<List<Fabric>> bars = Collections.nCopies(4, rest);
@@ -91,15 +91,16 @@ class ScatteredBarsTest {
     @Test
     void of_no_fabric_more_is_taken_than_there_is() {
         List<Fabric> rest = List.of(Greys.DARK, Greys.RED);
-        List<Piece> pieces = List.of(
-                piece(2, Greys.WHITE, 40, 40), piece(3, Greys.DARK, 8, 40), piece(4, Greys.RED, 100, 100));
+        List<Piece> pieces =
+                List.of(piece(2, Greys.WHITE, 40, 40), piece(3, Greys.DARK, 8, 40), piece(4, Greys.RED, 100, 100));
         Scheme scheme = ScatteredBars.of(design(rest), new Supply(new Stash(pieces)), rest)
                 .orElseThrow();
         assertThat(Collections.frequency(chosen(scheme), Greys.DARK)).isLessThanOrEqualTo(1);
 
-        List<Piece> little = List.of(
-                piece(2, Greys.WHITE, 40, 40), piece(3, Greys.DARK, 8, 40), piece(4, Greys.RED, 8, 40));
-        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(little)), rest)).isEmpty();
+        List<Piece> little =
+                List.of(piece(2, Greys.WHITE, 40, 40), piece(3, Greys.DARK, 8, 40), piece(4, Greys.RED, 8, 40));
+        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(little)), rest))
+                .isEmpty();
     }
 
     @Test
@@ -122,7 +123,8 @@ class ScatteredBarsTest {
         for (int i = 0; i < 50; i++) {
             narrow.add(piece(3 + i, Greys.DARK, 1, 100));
         }
-        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(narrow)), rest)).isEqualTo(Optional.empty());
+        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(narrow)), rest))
+                .isEqualTo(Optional.empty());
         assertThat(ScatteredBars.of(design(rest), plenty(rest), List.of())).isEmpty();
     }
 }

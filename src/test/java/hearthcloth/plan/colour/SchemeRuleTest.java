@@ -19,7 +19,8 @@ class SchemeRuleTest {
     }
 
     private static Cloth rings(Fabric hearth, Fabric... rings) {
-        return Greys.cloth(100, 20, rings.length, hearth, slot -> rings[slot.place().round() - 1]);
+        return Greys.cloth(
+                100, 20, rings.length, hearth, slot -> rings[slot.place().round() - 1]);
     }
 
     private static Cloth halves(Fabric light, Fabric dark) {
@@ -43,56 +44,76 @@ class SchemeRuleTest {
                     ? (outer ? Greys.WHITE : Greys.GREY)
                     : (outer ? Greys.BLACK : Greys.DARK);
         };
-        assertThat(holds(Scheme.Kind.HALVES, Greys.cloth(100, 20, 2, Greys.RED, mixed))).isTrue();
+        assertThat(holds(Scheme.Kind.HALVES, Greys.cloth(100, 20, 2, Greys.RED, mixed)))
+                .isTrue();
     }
 
     @Test
     void turn_and_turn_about_changes_from_bar_to_bar_and_begins_otherwise_in_the_next_round() {
         Function<Layout.Slot, Fabric> turns =
                 slot -> (slot.place().order() + slot.place().round()) % 2 == 0 ? Greys.PALE : Greys.DARK;
-        assertThat(holds(Scheme.Kind.TURNS, Greys.cloth(100, 20, 2, Greys.RED, turns))).isTrue();
+        assertThat(holds(Scheme.Kind.TURNS, Greys.cloth(100, 20, 2, Greys.RED, turns)))
+                .isTrue();
         Function<Layout.Slot, Fabric> steady = slot -> slot.place().order() % 2 == 1 ? Greys.PALE : Greys.DARK;
-        assertThat(holds(Scheme.Kind.TURNS, Greys.cloth(100, 20, 2, Greys.RED, steady))).isFalse();
-        assertThat(holds(Scheme.Kind.TURNS, Greys.cloth(100, 20, 1, Greys.RED, steady))).isTrue();
+        assertThat(holds(Scheme.Kind.TURNS, Greys.cloth(100, 20, 2, Greys.RED, steady)))
+                .isFalse();
+        assertThat(holds(Scheme.Kind.TURNS, Greys.cloth(100, 20, 1, Greys.RED, steady)))
+                .isTrue();
     }
 
     @Test
     void ring_by_ring_each_round_has_a_fabric_unlike_the_one_inside_it_and_none_is_beside_the_hearth() {
-        assertThat(holds(Scheme.Kind.ROUNDS, rings(Greys.RED, Greys.PALE, Greys.DARK))).isTrue();
+        assertThat(holds(Scheme.Kind.ROUNDS, rings(Greys.RED, Greys.PALE, Greys.DARK)))
+                .isTrue();
         assertThat(holds(Scheme.Kind.ROUNDS, rings(Greys.RED, Greys.PALE))).isFalse();
-        assertThat(holds(Scheme.Kind.ROUNDS, rings(Greys.RED, Greys.PALE, Greys.PALE))).isFalse();
-        assertThat(holds(Scheme.Kind.ROUNDS, rings(Greys.PALE, Greys.PALE, Greys.DARK))).isFalse();
-        assertThat(holds(Scheme.Kind.ROUNDS, rings(Greys.DARK, Greys.PALE, Greys.DARK))).isTrue();
-        Function<Layout.Slot, Fabric> odd = slot -> slot.place().id().equals("1C")
-                ? Greys.BLACK
-                : slot.place().round() == 1 ? Greys.PALE : Greys.DARK;
-        assertThat(holds(Scheme.Kind.ROUNDS, Greys.cloth(100, 20, 2, Greys.RED, odd))).isFalse();
+        assertThat(holds(Scheme.Kind.ROUNDS, rings(Greys.RED, Greys.PALE, Greys.PALE)))
+                .isFalse();
+        assertThat(holds(Scheme.Kind.ROUNDS, rings(Greys.PALE, Greys.PALE, Greys.DARK)))
+                .isFalse();
+        assertThat(holds(Scheme.Kind.ROUNDS, rings(Greys.DARK, Greys.PALE, Greys.DARK)))
+                .isTrue();
+        Function<Layout.Slot, Fabric> odd = slot ->
+                slot.place().id().equals("1C") ? Greys.BLACK : slot.place().round() == 1 ? Greys.PALE : Greys.DARK;
+        assertThat(holds(Scheme.Kind.ROUNDS, Greys.cloth(100, 20, 2, Greys.RED, odd)))
+                .isFalse();
     }
 
     @Test
     void frames_take_turns_between_two_fabrics_ten_points_apart() {
-        assertThat(holds(Scheme.Kind.FRAMES, rings(Greys.RED, Greys.GREY, Greys.DARK, Greys.GREY))).isTrue();
-        assertThat(holds(Scheme.Kind.FRAMES, rings(Greys.RED, Greys.GREY, Greys.DARK))).isTrue();
-        assertThat(holds(Scheme.Kind.FRAMES, rings(Greys.RED, Greys.GREY, Greys.DARK, Greys.PALE))).isFalse();
-        assertThat(holds(Scheme.Kind.FRAMES, rings(Greys.RED, Greys.GREY, Greys.NEAR, Greys.GREY))).isFalse();
+        assertThat(holds(Scheme.Kind.FRAMES, rings(Greys.RED, Greys.GREY, Greys.DARK, Greys.GREY)))
+                .isTrue();
+        assertThat(holds(Scheme.Kind.FRAMES, rings(Greys.RED, Greys.GREY, Greys.DARK)))
+                .isTrue();
+        assertThat(holds(Scheme.Kind.FRAMES, rings(Greys.RED, Greys.GREY, Greys.DARK, Greys.PALE)))
+                .isFalse();
+        assertThat(holds(Scheme.Kind.FRAMES, rings(Greys.RED, Greys.GREY, Greys.NEAR, Greys.GREY)))
+                .isFalse();
         assertThat(holds(Scheme.Kind.FRAMES, rings(Greys.RED, Greys.GREY))).isFalse();
-        assertThat(holds(Scheme.Kind.FRAMES, rings(Greys.GREY, Greys.GREY, Greys.DARK, Greys.GREY))).isFalse();
+        assertThat(holds(Scheme.Kind.FRAMES, rings(Greys.GREY, Greys.GREY, Greys.DARK, Greys.GREY)))
+                .isFalse();
     }
 
     @Test
     void light_to_dark_every_round_is_darker_than_the_one_inside_it() {
-        assertThat(holds(Scheme.Kind.GRADED, rings(Greys.RED, Greys.WHITE, Greys.PALE, Greys.DARK))).isTrue();
-        assertThat(holds(Scheme.Kind.GRADED, rings(Greys.RED, Greys.WHITE, Greys.DARK, Greys.PALE))).isFalse();
-        assertThat(holds(Scheme.Kind.GRADED, rings(Greys.RED, Greys.PALE, Greys.PALE))).isFalse();
+        assertThat(holds(Scheme.Kind.GRADED, rings(Greys.RED, Greys.WHITE, Greys.PALE, Greys.DARK)))
+                .isTrue();
+        assertThat(holds(Scheme.Kind.GRADED, rings(Greys.RED, Greys.WHITE, Greys.DARK, Greys.PALE)))
+                .isFalse();
+        assertThat(holds(Scheme.Kind.GRADED, rings(Greys.RED, Greys.PALE, Greys.PALE)))
+                .isFalse();
         assertThat(holds(Scheme.Kind.GRADED, rings(Greys.RED, Greys.WHITE))).isFalse();
-        assertThat(holds(Scheme.Kind.GRADED, rings(Greys.WHITE, Greys.WHITE, Greys.DARK))).isFalse();
+        assertThat(holds(Scheme.Kind.GRADED, rings(Greys.WHITE, Greys.WHITE, Greys.DARK)))
+                .isFalse();
     }
 
     @Test
     void one_field_is_one_fabric_round_a_hearth_of_another() {
-        assertThat(holds(Scheme.Kind.FIELD, rings(Greys.RED, Greys.PALE, Greys.PALE))).isTrue();
-        assertThat(holds(Scheme.Kind.FIELD, rings(Greys.PALE, Greys.PALE, Greys.PALE))).isFalse();
-        assertThat(holds(Scheme.Kind.FIELD, rings(Greys.RED, Greys.PALE, Greys.DARK))).isFalse();
+        assertThat(holds(Scheme.Kind.FIELD, rings(Greys.RED, Greys.PALE, Greys.PALE)))
+                .isTrue();
+        assertThat(holds(Scheme.Kind.FIELD, rings(Greys.PALE, Greys.PALE, Greys.PALE)))
+                .isFalse();
+        assertThat(holds(Scheme.Kind.FIELD, rings(Greys.RED, Greys.PALE, Greys.DARK)))
+                .isFalse();
     }
 
     /** Round a hearth of 200 mm: of bars 20 mm wide one is 6.9 % of the cloth, two are 14.6; of 5 mm one is 2.3, of 4 1.8. */
@@ -110,16 +131,23 @@ class SchemeRuleTest {
         return holds(
                 Scheme.Kind.ACCENT,
                 Greys.cloth(
-                        200, width, 1, Greys.WHITE, slot -> bright.contains(slot.place().id()) ? Greys.RED : Greys.DARK));
+                        200,
+                        width,
+                        1,
+                        Greys.WHITE,
+                        slot -> bright.contains(slot.place().id()) ? Greys.RED : Greys.DARK));
     }
 
     @Test
     void scattered_evenly_no_fabric_meets_itself_or_the_hearth() {
         Function<Layout.Slot, Fabric> two = slot -> slot.place().order() % 2 == 0 ? Greys.PALE : Greys.DARK;
-        assertThat(holds(Scheme.Kind.SCATTERED, Greys.cloth(100, 20, 1, Greys.RED, two))).isTrue();
-        assertThat(holds(Scheme.Kind.SCATTERED, Greys.cloth(100, 20, 1, Greys.PALE, two))).isFalse();
+        assertThat(holds(Scheme.Kind.SCATTERED, Greys.cloth(100, 20, 1, Greys.RED, two)))
+                .isTrue();
+        assertThat(holds(Scheme.Kind.SCATTERED, Greys.cloth(100, 20, 1, Greys.PALE, two)))
+                .isFalse();
         Function<Layout.Slot, Fabric> beside = slot -> slot.place().order() < 2 ? Greys.PALE : Greys.DARK;
-        assertThat(holds(Scheme.Kind.SCATTERED, Greys.cloth(100, 20, 1, Greys.RED, beside))).isFalse();
+        assertThat(holds(Scheme.Kind.SCATTERED, Greys.cloth(100, 20, 1, Greys.RED, beside)))
+                .isFalse();
     }
 
     @Test

@@ -83,7 +83,8 @@ class TileTest {
             assertThat(differences.lightness(i)).isEqualTo(one.colour().lab().lightness());
             assertThat(differences.between(i, i)).isZero();
             for (int j = 0; j < Greys.ALL.size(); j++) {
-                double apart = one.colour().lab().difference(Greys.ALL.get(j).colour().lab());
+                double apart =
+                        one.colour().lab().difference(Greys.ALL.get(j).colour().lab());
                 assertThat(differences.between(i, j)).isCloseTo(apart, within(1e-9));
             }
         }
@@ -124,7 +125,8 @@ class TileTest {
     }
 
     private static ColourFigures.Hearth hearthAnd(Fabric hearth, Fabric bar) {
-        return figures(tile(0, hearth, 0, 0, 50, 50), tile(1, bar, 50, 0, 70, 50)).hearth();
+        return figures(tile(0, hearth, 0, 0, 50, 50), tile(1, bar, 50, 0, 70, 50))
+                .hearth();
     }
 
     @Test
@@ -132,13 +134,17 @@ class TileTest {
         double apart = Greys.GREY.colour().lab().difference(Greys.NEAR.colour().lab());
         assertThat(apart).isBetween(1.0, 14.0);
         ColourFigures figures = figures(
-                tile(1, Greys.GREY, 0, 0, 20, 60), tile(2, Greys.NEAR, 20, 0, 40, 60), tile(3, Greys.BLACK, 40, 0, 60, 60));
+                tile(1, Greys.GREY, 0, 0, 20, 60),
+                tile(2, Greys.NEAR, 20, 0, 40, 60),
+                tile(3, Greys.BLACK, 40, 0, 60, 60));
         assertThat(figures.neighbours().edgeMm()).isEqualTo(120);
         assertThat(figures.neighbours().sameMm()).isZero();
         assertThat(figures.neighbours().alikeMm()).isCloseTo(60 * (1 - apart / 15), within(1e-9));
 
         ColourFigures mixed = figures(
-                tile(1, Greys.GREY, 0, 0, 20, 30), tile(1, Greys.NEAR, 0, 30, 20, 60), tile(1, Greys.BLACK, 0, 60, 20, 90));
+                tile(1, Greys.GREY, 0, 0, 20, 30),
+                tile(1, Greys.NEAR, 0, 30, 20, 60),
+                tile(1, Greys.BLACK, 0, 60, 20, 90));
         assertThat(mixed.mixedBars()).isEqualTo(1);
         assertThat(mixed.neighbours().edgeMm()).isZero();
         assertThat(figures(tile(1, Greys.GREY, 0, 0, 20, 30), tile(1, Greys.GREY, 0, 30, 20, 60))

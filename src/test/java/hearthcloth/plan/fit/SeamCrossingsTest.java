@@ -91,7 +91,9 @@ class SeamCrossingsTest {
                     }
                 }
                 ends.sort(Comparator.naturalOrder());
-                assertThat(found.crossed().get(bar).stream().sorted()).as("%s bar %s", layout, bar).isEqualTo(ends);
+                assertThat(found.crossed().get(bar).stream().sorted())
+                        .as("%s bar %s", layout, bar)
+                        .isEqualTo(ends);
                 crossed += ends.size();
             }
             assertThat(found.touches()).as("%s", layout).isEqualTo(touches);

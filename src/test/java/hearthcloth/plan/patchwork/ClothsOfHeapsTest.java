@@ -59,7 +59,8 @@ class ClothsOfHeapsTest {
         assertThat(scraps(found.tree())).hasSize(6);
         FreeCloths.Found less = cloths.search(more, true, much()).orElseThrow();
         assertThat(less.full()).isFalse();
-        assertThat(heap.netMarks(less.made().width()) * heap.netMarks(less.made().height()))
+        assertThat(heap.netMarks(less.made().width())
+                        * heap.netMarks(less.made().height()))
                 .isLessThanOrEqualTo(heap.netArea());
     }
 
@@ -67,7 +68,9 @@ class ClothsOfHeapsTest {
     void arranging_keeps_every_patch_and_the_size_and_puts_no_fabric_beside_itself_where_it_can() {
         MarkedHeap heap = Heaps.alike(Optional.empty(), 2, 60, 60);
         FreeCloths cloths = new FreeCloths(heap, 1);
-        Pieced tree = cloths.search(Heaps.eighths(160, 106), true, much()).orElseThrow().tree();
+        Pieced tree = cloths.search(Heaps.eighths(160, 106), true, much())
+                .orElseThrow()
+                .tree();
 
         var arranged = cloths.arranged(tree);
 
@@ -114,11 +117,11 @@ class ClothsOfHeapsTest {
         // a bar may be joined, so there are at least five patches in a block; together they are all there are
         int first = set.blocks().get(0).size();
         assertThat(first).isBetween(5, leaves.size() - 5);
-        assertThat(set.blocks())
-                .containsExactly(numbers(1, first), numbers(first + 1, leaves.size()));
+        assertThat(set.blocks()).containsExactly(numbers(1, first), numbers(first + 1, leaves.size()));
         assertThat(set.toned()).isTrue();
         // a net of 201 is shared as 100 and 101
-        assertThat(Heaps.net(((hearthcloth.cutstock.piecing.tree.Joint) set.tree()).first())).containsExactly(100, 100);
+        assertThat(Heaps.net(((hearthcloth.cutstock.piecing.tree.Joint) set.tree()).first()))
+                .containsExactly(100, 100);
         assertThat(scraps(set.tree())).hasSize(leaves.size());
     }
 
@@ -166,8 +169,11 @@ class ClothsOfHeapsTest {
     void scraps_make_the_wished_size_or_are_said_to_be_short_with_the_nearest_cloth() {
         MarkedHeap heap = Heaps.alike(Optional.of(Heaps.eighths(160, 106)), 2, 60, 60);
         PlanOutcome made = new FreePlanning(heap, Patchwork.free(), work()).outcome();
-        assertThat(made).isInstanceOfSatisfying(PlanOutcome.Proposals.class, proposals -> assertThat(proposals.plans())
-                .allMatch(plan -> plan.cloth().finished().equals(Heaps.eighths(160, 106))));
+        assertThat(made)
+                .isInstanceOfSatisfying(
+                        PlanOutcome.Proposals.class,
+                        proposals -> assertThat(proposals.plans())
+                                .allMatch(plan -> plan.cloth().finished().equals(Heaps.eighths(160, 106))));
 
         MarkedHeap large = Heaps.alike(Optional.of(Heaps.eighths(240, 240)), 2, 60, 60);
         PlanOutcome outcome = new FreePlanning(large, Patchwork.free(), work()).outcome();

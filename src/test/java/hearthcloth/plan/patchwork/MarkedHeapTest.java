@@ -74,13 +74,17 @@ class MarkedHeapTest {
     void large_pieces_are_taken_in_two_or_three_parts_across_their_longer_side() {
         MarkedHeap heap = Heaps.heap(Optional.empty(), Heaps.piece(2, Heaps.BLACK, 97, 32));
         assertThat(heap.parted(2_000).scraps()).containsExactly(new Scrap(97, 32, 0, false));
-        assertThat(heap.parted(1_000).scraps()).containsExactly(new Scrap(48, 32, 0, false), new Scrap(49, 32, 0, false));
+        assertThat(heap.parted(1_000).scraps())
+                .containsExactly(new Scrap(48, 32, 0, false), new Scrap(49, 32, 0, false));
         assertThat(heap.parted(100).scraps()).extracting(Scrap::width).containsExactly(32L, 32L, 33L);
         assertThat(heap.parted(100).pieces()).extracting(Piece::id).containsExactly("2", "2", "2");
         MarkedHeap high = Heaps.heap(Optional.empty(), Heaps.piece(2, Heaps.WHITE, 30, 41));
         // of 41 two parts of 18 can be cut, of 30 only one
         assertThat(high.parted(10).scraps()).containsExactly(new Scrap(30, 20, 0, true), new Scrap(30, 21, 0, true));
-        assertThat(Heaps.heap(Optional.empty(), Heaps.piece(2, Heaps.WHITE, 35, 35)).parted(10).scraps()).hasSize(1);
+        assertThat(Heaps.heap(Optional.empty(), Heaps.piece(2, Heaps.WHITE, 35, 35))
+                        .parted(10)
+                        .scraps())
+                .hasSize(1);
     }
 
     private static List<String> chosen(ScrapChoice choice, MarkedHeap heap, double net) {
@@ -141,7 +145,8 @@ class MarkedHeapTest {
         assertThat(steps(work.quick(false))).isEqualTo(30_000);
         assertThat(steps(work.trials(false))).isEqualTo(600);
         assertThat(steps(work.fabric())).isEqualTo(300_000);
-        assertThat(steps(new PatchworkEffort(0, Budget.steps(1), told::add).trials(false))).isEqualTo(300);
+        assertThat(steps(new PatchworkEffort(0, Budget.steps(1), told::add).trials(false)))
+                .isEqualTo(300);
         assertThat(steps(work.share(true))).isEqualTo(10);
         assertThat(steps(work.quick(true))).isZero();
         assertThat(steps(work.trials(true))).isZero();

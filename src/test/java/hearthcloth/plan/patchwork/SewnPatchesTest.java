@@ -34,13 +34,12 @@ class SewnPatchesTest {
      */
     @Test
     void allowances_are_put_back_by_hand() {
-        MarkedHeap heap = Heaps.heap(
-                Optional.empty(), Heaps.piece(2, Heaps.WHITE, 90, 90), Heaps.piece(3, Heaps.GREY, 90, 90));
+        MarkedHeap heap =
+                Heaps.heap(Optional.empty(), Heaps.piece(2, Heaps.WHITE, 90, 90), Heaps.piece(3, Heaps.GREY, 90, 90));
         Pieced tree = new Joint(true, new ScrapPatch(1, false, 86, 88), new ScrapPatch(0, false, 88, 88));
 
         assertThat(SewnPatches.of(tree, Heaps.eighths(160, 80), heap))
-                .isEqualTo(Notation.parse(
-                        "(patch1 \"Grey\" 247.65 x 254 same |> patch2 \"White\" 260.35 x 254 same)"));
+                .isEqualTo(Notation.parse("(patch1 \"Grey\" 247.65 x 254 same |> patch2 \"White\" 260.35 x 254 same)"));
         assertThat(SewnPatches.leaves(tree)).extracting(ScrapPatch::scrap).containsExactly(1, 0);
     }
 
@@ -52,7 +51,7 @@ class SewnPatchesTest {
             return new ScrapPatch(pieces.size() - 1, false, width + 6, height + 6);
         }
         boolean beside = width >= height;
-        long at = 18 + random.nextInt((int) longer - 36);
+        long at = 18L + random.nextInt((int) longer - 36);
         Pieced first = random(beside ? at : width, beside ? height : at, random, pieces);
         Pieced second = random(beside ? width - at : width, beside ? height : height - at, random, pieces);
         return new Joint(beside, first, second);
@@ -73,7 +72,8 @@ class SewnPatchesTest {
             List<ScrapPatch> leaves = SewnPatches.leaves(tree);
             List<Laid> laid = cloth.laid();
             for (int leaf = 0; leaf < leaves.size(); leaf++) {
-                Size cut = Heaps.eighths(leaves.get(leaf).width(), leaves.get(leaf).height());
+                Size cut =
+                        Heaps.eighths(leaves.get(leaf).width(), leaves.get(leaf).height());
                 assertThat(laid.get(leaf).cut()).isEqualTo(cut);
                 assertThat(laid.get(leaf).patch().place().id()).isEqualTo("patch" + (leaf + 1));
             }
@@ -81,8 +81,9 @@ class SewnPatchesTest {
             Plan plan = PatchworkPlans.of(tree, size, heap, List.of(), STORY);
             assertThat(plan.cuts()).allMatch(cut -> cut.tree() instanceof CutTree.Kept);
             assertThat(plan.story().goodAt())
-                    .isEqualTo("Good. " + pieces.size() + (pieces.size() == 1 ? " scrap: " : " scraps: ") + pieces.size()
-                            + " just as they are, 0 trimmed, 0 cut in two; 0.0 % of what is sewn is trimmed off and lost.");
+                    .isEqualTo(
+                            "Good. " + pieces.size() + (pieces.size() == 1 ? " scrap: " : " scraps: ") + pieces.size()
+                                    + " just as they are, 0 trimmed, 0 cut in two; 0.0 % of what is sewn is trimmed off and lost.");
         }
     }
 
@@ -118,7 +119,11 @@ class SewnPatchesTest {
     @Test
     void what_a_piece_has_beyond_its_last_mark_is_parted_from_the_patch() {
         Piece odd = new Piece(
-                "2", Heaps.GREY, new Size(Length.inches(11).plus(Length.mm(1)), Length.inches(11)), Piece.Washed.YES, 2);
+                "2",
+                Heaps.GREY,
+                new Size(Length.inches(11).plus(Length.mm(1)), Length.inches(11)),
+                Piece.Washed.YES,
+                2);
         MarkedHeap heap = Heaps.heap(Optional.empty(), odd);
         Plan plan = PatchworkPlans.of(new ScrapPatch(0, false, 88, 88), Heaps.eighths(80, 80), heap, List.of(), STORY);
 
@@ -134,12 +139,17 @@ class SewnPatchesTest {
     @Test
     void where_four_seams_meet_is_told_from_the_cloth() {
         String above = "(patch1 \"a\" 80 x 60 same |> patch2 \"a\" 80 x 60 same)";
-        assertThat(Meetings.sentence(cloth("(" + above + " /> (patch3 \"a\" 80 x 60 same |> patch4 \"a\" 80 x 60 same))")))
+        assertThat(Meetings.sentence(
+                        cloth("(" + above + " /> (patch3 \"a\" 80 x 60 same |> patch4 \"a\" 80 x 60 same))")))
                 .isEqualTo("At one place seams meet on both sides of a third; the guide says where it is thick.");
-        assertThat(Meetings.sentence(cloth("(" + above + " /> (patch3 \"a\" 40 x 60 same |> patch4 \"a\" 120 x 60 same))")))
+        assertThat(Meetings.sentence(
+                        cloth("(" + above + " /> (patch3 \"a\" 40 x 60 same |> patch4 \"a\" 120 x 60 same))")))
                 .isEqualTo("Nowhere do four seams meet.");
-        assertThat(Meetings.sentence(cloth("(" + above
-                        + " /> (patch3 \"a\" 80 x 60 same |> (patch4 \"a\" 40 x 60 same |> patch5 \"a\" 40 x 60 same)))")))
+        assertThat(
+                        Meetings.sentence(
+                                cloth(
+                                        "(" + above
+                                                + " /> (patch3 \"a\" 80 x 60 same |> (patch4 \"a\" 40 x 60 same |> patch5 \"a\" 40 x 60 same)))")))
                 .startsWith("At one place");
     }
 

@@ -156,7 +156,12 @@ public class ChoiceTest {
                 pieces.add(Stashes.piece(100 + pieces.size(), fabric, size));
             }
         }
-        Draft draft = new Drafts(wish, new Supply(stash), new LayoutCandidates(wish, stash, Idea.none()), List.of(), Optional.empty())
+        Draft draft = new Drafts(
+                        wish,
+                        new Supply(stash),
+                        new LayoutCandidates(wish, stash, Idea.none()),
+                        List.of(),
+                        Optional.empty())
                 .of(wish.target().size(), 1)
                 .get(0);
         assertThat(Fitting.fit(draft, new Supply(new Stash(pieces)), 150, 1, Budget.steps(20_000)))

@@ -80,7 +80,12 @@ class ColourExchangeTest {
     private static Optional<DraftTrial> free(HiddenCloth hidden) {
         Supply supply = new Supply(hidden.stash());
         var wish = ChoiceTest.wish(Optional.of(hidden.finished()));
-        List<Draft> drafts = new Drafts(wish, supply, new LayoutCandidates(wish, hidden.stash(), Idea.none()), List.of(), Optional.empty())
+        List<Draft> drafts = new Drafts(
+                        wish,
+                        supply,
+                        new LayoutCandidates(wish, hidden.stash(), Idea.none()),
+                        List.of(),
+                        Optional.empty())
                 .of(Optional.of(hidden.finished()), kind -> kind == Scheme.Kind.ALL, 4);
         return drafts.stream()
                 .flatMap(draft -> Fitting.fit(draft, supply, 300, 1, Budget.steps(300)).stream())

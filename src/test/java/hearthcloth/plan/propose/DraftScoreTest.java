@@ -83,7 +83,8 @@ class DraftScoreTest {
         String last = remedy.get(remedy.size() - 1);
         assertThat(last).startsWith("It would work with this added: Black, ");
         List<Piece> pieces = new ArrayList<>(short_.of(List.of(Trials.WHITE, Trials.BLACK)));
-        Matcher added = Pattern.compile("(?:(\\d) of )?Black, (\\S+) × (\\S+) in").matcher(last);
+        Matcher added =
+                Pattern.compile("(?:(\\d) of )?Black, (\\S+) × (\\S+) in").matcher(last);
         while (added.find()) {
             var size = hearthcloth.measure.Measures.size(added.group(2) + " x " + added.group(3) + " in", null);
             for (int i = added.group(1) == null ? 1 : Integer.parseInt(added.group(1)); i > 0; i--) {
@@ -91,7 +92,8 @@ class DraftScoreTest {
             }
         }
         assertThat(pieces).hasSizeGreaterThan(2);
-        assertThat(Fitting.fit(DRAFT, new Supply(new Stash(pieces)), 2_000, 1, Budget.steps(2_000))).isPresent();
+        assertThat(Fitting.fit(DRAFT, new Supply(new Stash(pieces)), 2_000, 1, Budget.steps(2_000)))
+                .isPresent();
     }
 
     @Test
@@ -123,13 +125,16 @@ class DraftScoreTest {
     @Test
     void a_hearth_that_stands_out_already_is_left_and_a_named_one_stays() {
         DraftTrial loud = Trials.trial(SHAPE, Scheme.Kind.FIELD, Trials.WHITE, Trials.BLACK);
-        assertThat(seen(loud, Trials.plenty(Trials.GREY, Trials.WHITE, Trials.BLACK))).isEmpty();
+        assertThat(seen(loud, Trials.plenty(Trials.GREY, Trials.WHITE, Trials.BLACK)))
+                .isEmpty();
 
         Draft quiet = Trials.draft(SHAPE, Scheme.Kind.FIELD, Trials.GREY, slot -> List.of(Trials.NEAR));
         Supply three = Trials.plenty(Trials.GREY, Trials.NEAR, Trials.WHITE);
         List<DraftTrial> named = new HearthSeen(three, List.of(Trials.GREY, Trials.NEAR, Trials.WHITE), 200, 1)
                 .of(Trials.fitted(quiet, three), Budget.steps(5_000));
-        assertThat(named).isNotEmpty().allMatch(one -> one.draft().scheme().hearth().equals(List.of(Trials.GREY)));
+        assertThat(named)
+                .isNotEmpty()
+                .allMatch(one -> one.draft().scheme().hearth().equals(List.of(Trials.GREY)));
         assertThat(new HearthSeen(three, List.of(Trials.GREY, Trials.NEAR), 200, 1)
                         .of(Trials.fitted(quiet, three), Budget.steps(5_000)))
                 .isEmpty();

@@ -128,7 +128,7 @@ class ProposalDistanceTest {
         assertThat(told.get(1))
                 .startsWith("The hearth sits alone in one fabric; the largest of these, ")
                 .endsWith(".");
-        assertThat(told).allMatch(sentence -> sentence.split("; ")[1].split(", ").length <= 3);
+        assertThat(told).allMatch(sentence -> sentence.split("; ", -1)[1].split(", ", -1).length <= 3);
     }
 
     @Test
@@ -141,7 +141,8 @@ class ProposalDistanceTest {
     @Test
     void alone_it_is_compared_with_none() {
         assertThat(strengths(ready(true))).containsExactly("The hearth sits alone in one fabric; one join.");
-        assertThat(strengths(ready(false))).containsExactly("The hearth sits alone in one fabric; no bar needs a join.");
+        assertThat(strengths(ready(false)))
+                .containsExactly("The hearth sits alone in one fabric; no bar needs a join.");
         assertThat(strengths(ready(true), ready(true)))
                 .containsOnly("The hearth sits alone in one fabric; one join, as few as any.");
     }

@@ -52,7 +52,8 @@ class SchemesTest {
         for (int i = 0; i < LAYOUT.slots().size(); i++) {
             List<Fabric> bar = scheme.bars().get(i);
             String fabric = bar.get(first ? 0 : bar.size() - 1).name();
-            parts.add(List.of(new Layout.Part(fabric, Showing.SAME, LAYOUT.slots().get(i).length())));
+            parts.add(List.of(
+                    new Layout.Part(fabric, Showing.SAME, LAYOUT.slots().get(i).length())));
         }
         return new Cloth(LAYOUT.sewn(scheme.hearth().get(0).name(), Showing.SAME, parts), Making.inches());
     }
@@ -103,9 +104,10 @@ class SchemesTest {
         List<Scheme> schemes =
                 schemes(Trials.plenty(Trials.WHITE, Trials.GREY, Trials.BLACK, RED), RED, Trials.GREY, Trials.WHITE);
         assertThat(schemes).allMatch(scheme -> scheme.hearth().equals(List.of(RED)));
-        assertThat(schemes).allMatch(scheme -> scheme.bars().stream()
-                .flatMap(List::stream)
-                .allMatch(fabric -> fabric.equals(Trials.GREY) || fabric.equals(Trials.WHITE)));
+        assertThat(schemes)
+                .allMatch(scheme -> scheme.bars().stream()
+                        .flatMap(List::stream)
+                        .allMatch(fabric -> fabric.equals(Trials.GREY) || fabric.equals(Trials.WHITE)));
         Scheme rounds = schemes.stream()
                 .filter(scheme -> scheme.kind() == Scheme.Kind.ROUNDS)
                 .findFirst()
@@ -118,14 +120,18 @@ class SchemesTest {
     @Test
     void without_names_the_outer_rounds_are_of_what_there_is_most_of() {
         List<Piece> pieces = List.of(
-                Trials.piece(2, Trials.WHITE, 80, 80), Trials.piece(3, Trials.GREY, 300, 300), Trials.piece(4, Trials.BLACK, 200, 300));
+                Trials.piece(2, Trials.WHITE, 80, 80),
+                Trials.piece(3, Trials.GREY, 300, 300),
+                Trials.piece(4, Trials.BLACK, 200, 300));
         for (Scheme scheme : schemes(new Supply(new Stash(pieces)))) {
             if (scheme.kind() == Scheme.Kind.ROUNDS && scheme.hearth().equals(List.of(Trials.WHITE))) {
                 assertThat(scheme.bars().get(7)).containsExactly(Trials.GREY);
                 assertThat(scheme.bars().get(0)).containsExactly(Trials.BLACK);
             }
         }
-        assertThat(schemes(new Supply(new Stash(pieces)))).extracting(Scheme::hearth).contains(List.of(Trials.WHITE));
+        assertThat(schemes(new Supply(new Stash(pieces))))
+                .extracting(Scheme::hearth)
+                .contains(List.of(Trials.WHITE));
         // a fabric without a piece that holds the hearth is none for it
         List<Piece> narrow = List.of(Trials.piece(2, Trials.WHITE, 40, 400), Trials.piece(3, Trials.GREY, 300, 300));
         assertThat(schemes(new Supply(new Stash(narrow))))
@@ -141,7 +147,9 @@ class SchemesTest {
     }
 
     private static Cloth plain(LayoutCandidate shape, Fabric hearth, Fabric bars) {
-        return Trials.draft(shape, Scheme.Kind.ALL, hearth, slot -> List.of(bars)).design().whole();
+        return Trials.draft(shape, Scheme.Kind.ALL, hearth, slot -> List.of(bars))
+                .design()
+                .whole();
     }
 
     @Test
@@ -156,7 +164,8 @@ class SchemesTest {
         assertThat(schemes.sentence(plain(shape, Trials.BLACK, Trials.BLACK)))
                 .isEqualTo("Black: 100 % of what shows once tied.");
         // a cloth too small for the box shows nothing
-        assertThat(schemes.score(plain(Trials.shape(Order.ROUND, 1, 48, 24), Trials.BLACK, Trials.BLACK))).isZero();
+        assertThat(schemes.score(plain(Trials.shape(Order.ROUND, 1, 48, 24), Trials.BLACK, Trials.BLACK)))
+                .isZero();
     }
 
     @Test
@@ -178,12 +187,17 @@ class SchemesTest {
                 boolean black = other.scheme().bars().get(i).equals(List.of(Trials.BLACK));
                 area += black ? shape.layout().slots().get(i).size().areaMm2() : 0;
             }
-            assertThat(area).isPositive().isLessThanOrEqualTo(0.8 * pieces.get(1).areaMm2());
+            assertThat(area)
+                    .isPositive()
+                    .isLessThanOrEqualTo(0.8 * pieces.get(1).areaMm2());
             double score = schemes.score(other.design().whole());
             assertThat(score).isGreaterThan(schemes.score(plain(shape, Trials.BLACK, Trials.WHITE)));
         }
         assertThat(schemes.brought(Trials.draft(
-                        Trials.shape(Order.ROUND, 1, 48, 24), Scheme.Kind.ALL, Trials.WHITE, slot -> List.of(Trials.WHITE))))
+                        Trials.shape(Order.ROUND, 1, 48, 24),
+                        Scheme.Kind.ALL,
+                        Trials.WHITE,
+                        slot -> List.of(Trials.WHITE))))
                 .isEmpty();
     }
 
@@ -204,7 +218,8 @@ class SchemesTest {
                 Optional.empty());
     }
 
-    private static Shortfall.Reasons reasons(Wish wish, Optional<Size> size, List<LayoutCandidate> shapes, Piece... pieces) {
+    private static Shortfall.Reasons reasons(
+            Wish wish, Optional<Size> size, List<LayoutCandidate> shapes, Piece... pieces) {
         return new Shortfall(wish, new Stash(List.of(pieces))).reasons(size, shapes);
     }
 
@@ -216,7 +231,9 @@ class SchemesTest {
                 List.of(),
                 Trials.piece(2, Trials.GREY, 144, 288));
         assertThat(reasons.proven()).isTrue();
-        assertThat(reasons.why()).singleElement().asString()
+        assertThat(reasons.why())
+                .singleElement()
+                .asString()
                 .startsWith("The cloth alone is ")
                 .endsWith(" is missing before any seam.");
     }
@@ -231,7 +248,8 @@ class SchemesTest {
                 Trials.piece(2, Trials.GREY, 480, 480));
         assertThat(reasons.proven()).isTrue();
         assertThat(reasons.why().get(0))
-                .startsWith("This hearth with these bars comes to 12 × 12 in with one round, 18 × 18 in with 2 rounds,");
+                .startsWith(
+                        "This hearth with these bars comes to 12 × 12 in with one round, 18 × 18 in with 2 rounds,");
         Shortfall.Reasons open = reasons(
                 wish(new Wish.Shape(Optional.empty(), List.of(), Optional.empty(), Optional.empty()), Making.inches()),
                 Optional.of(Size.square(Length.inches(13))),
@@ -253,7 +271,8 @@ class SchemesTest {
                 Trials.piece(3, Trials.WHITE, 40, 480));
         assertThat(reasons.proven()).isTrue();
         assertThat(reasons.why())
-                .containsExactly("No single piece holds the hearth, cut 6½ × 6½ in; the best is Grey, 6⅜ × 60 in (line 2).");
+                .containsExactly(
+                        "No single piece holds the hearth, cut 6½ × 6½ in; the best is Grey, 6⅜ × 60 in (line 2).");
         assertThat(reasons(
                                 wish(finished(48, 24), Making.inches()),
                                 Optional.empty(),
@@ -268,10 +287,14 @@ class SchemesTest {
     void a_bar_that_no_piece_is_wide_enough_for_is_told_as_it_is_cut() {
         LayoutCandidate shape = Trials.shape(Order.ROUND, 1, 16, 24);
         Shortfall.Reasons reasons = reasons(
-                wish(finished(16, 24), Making.inches()), Optional.empty(), List.of(shape), Trials.piece(2, Trials.GREY, 31, 480));
+                wish(finished(16, 24), Making.inches()),
+                Optional.empty(),
+                List.of(shape),
+                Trials.piece(2, Trials.GREY, 31, 480));
         assertThat(reasons.proven()).isTrue();
         assertThat(reasons.why())
-                .containsExactly("No piece is wide enough for a bar cut 4 in; the widest is Grey, 3⅞ × 60 in (line 2).");
+                .containsExactly(
+                        "No piece is wide enough for a bar cut 4 in; the widest is Grey, 3⅞ × 60 in (line 2).");
 
         Making bare = Making.inches().withHem(Hem.square(Length.ZERO, Length.ZERO));
         Shortfall.Reasons without = reasons(

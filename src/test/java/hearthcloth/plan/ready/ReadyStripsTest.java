@@ -68,7 +68,9 @@ class ReadyStripsTest {
     @Test
     void something_wider_may_be_ripped_at_the_price_of_two_cuts() {
         List<Piece> pieces = List.of(
-                Trials.piece(2, Trials.GREY, 32, 40), Trials.piece(3, Trials.GREY, 32, 40), Trials.piece(4, Trials.GREY, 200, 300));
+                Trials.piece(2, Trials.GREY, 32, 40),
+                Trials.piece(3, Trials.GREY, 32, 40),
+                Trials.piece(4, Trials.GREY, 200, 300));
         ReadyStrips strips = strips(pieces);
         int narrow = strips.widths().indexOf(Length.inches(4));
         // too long for both strips together: 300 from the wide one without a join
@@ -83,7 +85,7 @@ class ReadyStripsTest {
         for (int i = 0; i < 300; i++) {
             long[] lengths = random.longs(6, 40, 200).sorted().toArray();
             long used = random.nextInt(64);
-            long length = 200 + random.nextInt(150);
+            long length = 200L + random.nextInt(150);
             ReadyStrips.Taken taken = of(lengths).take(0, used, eighths(length));
             long least = Long.MAX_VALUE;
             for (int a = 0; a < 6; a++) {
@@ -134,11 +136,17 @@ class ReadyStripsTest {
             HiddenCloth hidden = HiddenCloth.of(random, order, HiddenCloth.Widths.BY_ROUND);
             List<Piece> pieces = hidden.stash().pieces();
             ReadyStrips strips = new ReadyStrips(
-                    pieces, Ruler.EIGHTHS, Length.inches(2), Length.inches(8), MAKING.seam().loss());
+                    pieces,
+                    Ruler.EIGHTHS,
+                    Length.inches(2),
+                    Length.inches(8),
+                    MAKING.seam().loss());
             ReadyWidths ready = new ReadyWidths(
                     strips,
                     MAKING,
-                    size -> pieces.stream().anyMatch(piece -> piece.size().holds(size) || piece.size().turned().holds(size)),
+                    size -> pieces.stream()
+                            .anyMatch(piece -> piece.size().holds(size)
+                                    || piece.size().turned().holds(size)),
                     Length.inches(1));
             List<ReadyWidths.Found> found = ready.of(hidden.finished(), order, List.of(2, 3, 4));
 
@@ -146,13 +154,16 @@ class ReadyStripsTest {
             double before = 0;
             for (ReadyWidths.Found one : found) {
                 assertThat(one.layout().finished()).isEqualTo(hidden.finished());
-                assertThat(LayoutCandidate.isWell(one.layout().hearth(), hidden.finished())).isTrue();
+                assertThat(LayoutCandidate.isWell(one.layout().hearth(), hidden.finished()))
+                        .isTrue();
                 assertThat(strips.widths()).containsAll(one.cut());
                 List<Layout.Course> cut = new ArrayList<>();
                 for (int bar = 0; bar < one.cut().size(); bar++) {
-                    cut.add(new Layout.Course(one.layout().courses().get(bar).side(), one.cut().get(bar)));
+                    cut.add(new Layout.Course(
+                            one.layout().courses().get(bar).side(), one.cut().get(bar)));
                 }
-                assertThat(Layout.finishedOfCut(cut, MAKING)).isEqualTo(one.layout().courses());
+                assertThat(Layout.finishedOfCut(cut, MAKING))
+                        .isEqualTo(one.layout().courses());
                 assertThat(one.cut()).hasSize(4 * one.rounds());
                 assertThat(one.ease()).isGreaterThanOrEqualTo(before);
                 before = one.ease();
@@ -185,14 +196,19 @@ class ReadyStripsTest {
             assertThat(one.finished()).isEqualTo(hidden.finished());
             assertThat(one.chosen()).hasSize(4);
             assertThat(one.chosen().get(0)).isEqualTo("The order: round the square.");
-            assertThat(one.chosen().get(1)).matches("(Bars cut .* in wide, the widths of pieces you have\\."
-                    + "|Bar widths as cut, the widths of pieces you have: round 1: .* in; round 2: .* in.*\\.)");
+            assertThat(one.chosen().get(1))
+                    .matches(
+                            "(Bars cut .* in wide, the widths of pieces you have\\."
+                                    + "|Bar widths as cut, the widths of pieces you have: round 1: .* in; round 2: .* in.*\\.)");
             assertThat(one.chosen().get(2)).isEqualTo(one.rounds() + " rounds.");
-            Size hearth = Layout.hearthEdges(one.layout().courses(), MAKING).around(one.layout().hearth());
+            Size hearth = Layout.hearthEdges(one.layout().courses(), MAKING)
+                    .around(one.layout().hearth());
             assertThat(one.chosen().get(3))
-                    .isEqualTo("The hearth is cut " + Ruler.EIGHTHS.write(hearth, hearthcloth.measure.Rounding.UP) + ".");
+                    .isEqualTo(
+                            "The hearth is cut " + Ruler.EIGHTHS.write(hearth, hearthcloth.measure.Rounding.UP) + ".");
             assertThat(hidden.stash().pieces())
-                    .anyMatch(piece -> piece.size().holds(hearth) || piece.size().turned().holds(hearth));
+                    .anyMatch(piece ->
+                            piece.size().holds(hearth) || piece.size().turned().holds(hearth));
         }
     }
 }

@@ -25,6 +25,7 @@ import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -66,7 +67,8 @@ class CutTableTest {
         List<Layout.Course> courses = new ArrayList<>(Layout.courses(Order.ROUND, 1, List.of(Length.inches(3))));
         courses.set(0, new Layout.Course(courses.get(0).side(), Length.inches(first, 8)));
         Layout layout = new Layout(eighths(84 - first, 60), courses);
-        List<List<Fabric>> fabrics = bars.stream().map(bar -> List.of(bar.fabric())).toList();
+        List<List<Fabric>> fabrics =
+                bars.stream().map(bar -> List.of(bar.fabric())).toList();
         Design design = new Design(
                 Order.ROUND,
                 layout,
@@ -80,7 +82,8 @@ class CutTableTest {
         for (int i = 0; i < pieces.size(); i++) {
             Size size = cut(cloth, i);
             boolean turned = i == 2 || i == 4;
-            cuts.add(new PieceCut(pieces.get(i), cornered(pieces.get(i), turned ? size.turned() : size, id(i), turned)));
+            cuts.add(
+                    new PieceCut(pieces.get(i), cornered(pieces.get(i), turned ? size.turned() : size, id(i), turned)));
         }
         Plan.Story story = new Plan.Story("By hand", "", List.of(), List.of());
         return new Plan(story, cloth, PiecingRules.inches(), cuts, new Bound(0, 0)).checked();
@@ -105,11 +108,15 @@ class CutTableTest {
         CutTree tree = new CutTree.Kept(at, id, turned);
         if (at.height().isLessThan(whole.height())) {
             Rect column = Rect.at(Length.ZERO, Length.ZERO, new Size(at.width(), whole.height()));
-            Rect below = Rect.at(Length.ZERO, at.bottom(), new Size(at.width(), whole.height().minus(at.height())));
+            Rect below = Rect.at(
+                    Length.ZERO,
+                    at.bottom(),
+                    new Size(at.width(), whole.height().minus(at.height())));
             tree = CutTree.parted(column, false, at.bottom(), tree, new CutTree.Left(below));
         }
         if (at.width().isLessThan(whole.width())) {
-            Rect beside = Rect.at(at.right(), Length.ZERO, new Size(whole.width().minus(at.width()), whole.height()));
+            Rect beside =
+                    Rect.at(at.right(), Length.ZERO, new Size(whole.width().minus(at.width()), whole.height()));
             tree = CutTree.parted(whole, true, at.right(), tree, new CutTree.Left(beside));
         }
         return tree;
@@ -128,7 +135,8 @@ class CutTableTest {
 
     private static List<String> said(CutTable table) {
         return table.stash().pieces().stream()
-                .map(piece -> piece.fabric().name() + " " + Ruler.EIGHTHS.write(piece.size(), hearthcloth.measure.Rounding.UP))
+                .map(piece -> piece.fabric().name() + " "
+                        + Ruler.EIGHTHS.write(piece.size(), hearthcloth.measure.Rounding.UP))
                 .toList();
     }
 
@@ -136,11 +144,16 @@ class CutTableTest {
     void a_piece_that_is_begun_is_replaced_by_its_parts() {
         CutTable table = table(SETTLED, false, false);
 
-        assertThat(table.stash().pieces()).doesNotContain(HEARTH).containsAll(BARS).contains(SPARE);
+        assertThat(table.stash().pieces())
+                .doesNotContain(HEARTH)
+                .containsAll(BARS)
+                .contains(SPARE);
         assertThat(said(table)).hasSize(6).contains("Oat 2 × 8 in");
         CutTree.Parted cut = PLAN.cuts().get(0).tree().cuts().get(0);
         assertThat(table.isFixedCut(PLAN.cuts().get(0), cut)).isTrue();
-        assertThat(table.isFixedCut(PLAN.cuts().get(2), PLAN.cuts().get(2).tree().cuts().get(0))).isFalse();
+        assertThat(table.isFixedCut(
+                        PLAN.cuts().get(2), PLAN.cuts().get(2).tree().cuts().get(0)))
+                .isFalse();
         assertThat(table.at(HEARTH, cut.second()).map(Piece::size)).contains(eighths(16, 64));
         assertThat(table.at(HEARTH, cut.first())).isEmpty();
         assertThat(table.miscut()).isEqualTo(MISCUT);
@@ -151,7 +164,9 @@ class CutTableTest {
         CutTable table = table(SMALLER, true, false);
         assertThat(said(table)).contains("what is cut of hearth Oat 7½ × 8 in", "Oat 2 × 8 in");
         // with the hearth as small as the patch it is cut from nothing else
-        assertThat(table.design().scheme().hearth()).extracting(Fabric::name).containsExactly("what is cut of hearth Oat");
+        assertThat(table.design().scheme().hearth())
+                .extracting(Fabric::name)
+                .containsExactly("what is cut of hearth Oat");
         // where it is still to be as large as planned, it needs more
         assertThat(table(SETTLED, true, false).design().scheme().hearth())
                 .extracting(Fabric::name)
@@ -172,8 +187,9 @@ class CutTableTest {
                         "Kelp 1 × 11¾ in",
                         "Oat 8¾ × 8¾ in");
         assertThat(table.design().scheme().bars())
-                .allSatisfy(bar -> assertThat(bar).singleElement().satisfies(fabric -> assertThat(fabric.name())
-                        .startsWith("what is cut of 1")));
+                .allSatisfy(bar -> assertThat(bar)
+                        .singleElement()
+                        .satisfies(fabric -> assertThat(fabric.name()).startsWith("what is cut of 1")));
         // a smaller hearth makes 1B and 1D shorter, so what was planned for these is fabric again
         assertThat(said(table(SMALLER, true, true)))
                 .contains("what is cut of 1A Kelp 4 × 8½ in", "Kelp 4 × 11¾ in", "Kelp 4 × 15 in")
@@ -190,10 +206,11 @@ class CutTableTest {
 
         Plan plan = story.of(found, new Plan.Story("again", "", List.of(), List.of()));
 
-        assertThat(STASH.pieces()).containsAll(plan.cuts().stream().map(PieceCut::piece).toList());
+        assertThat(STASH.pieces())
+                .containsAll(plan.cuts().stream().map(PieceCut::piece).toList());
         assertThat(plan.cloth().finished()).isEqualTo(eighths(104, 108));
         assertThat(plan.cloth().patches()).extracting(patch -> patch.fabric()).containsOnly("Oat", "Kelp");
-        PieceCut hearth = plan.sources().get("hearth").from();
+        PieceCut hearth = Objects.requireNonNull(plan.sources().get("hearth")).from();
         assertThat(hearth.piece()).isEqualTo(HEARTH);
         assertThat(plan.sources().get("hearth").kept().at())
                 .isEqualTo(Rect.at(Length.ZERO, Length.ZERO, eighths(60, 64)));
@@ -244,15 +261,16 @@ class CutTableTest {
         Stash given = rest.stash(left);
 
         assertThat(rest.design().layout().hearth()).isEqualTo(eighths(84, 60));
-        assertThat(rest.design().layout().courses()).isEqualTo(SETTLED.layout().courses().subList(1, 4));
+        assertThat(rest.design().layout().courses())
+                .isEqualTo(SETTLED.layout().courses().subList(1, 4));
         assertThat(given.pieces()).hasSize(2 + 1 + 3).containsAll(left.pieces());
         Piece freed = given.pieces().get(2);
         assertThat(freed).isEqualTo(new Piece("100", KELP, eighths(32, 94), Piece.Washed.UNKNOWN, 100));
         // work ¼ + ½ in beyond its 10½ in to the right, the hem's ½ in there and a narrow allowance on the others
         assertThat(given.pieces()).extracting(Piece::size).contains(eighths(84 + 2 + 4, 60 + 2 + 2));
 
-        Plan found = ((DesignFit.Answer.Made) new DesignFit(given, Ruler.EIGHTHS)
-                        .fit(rest.design(), "again", Budget.steps(5_000)))
+        Plan found = ((DesignFit.Answer.Made)
+                        new DesignFit(given, Ruler.EIGHTHS).fit(rest.design(), "again", Budget.steps(5_000)))
                 .plan();
         RemainingPlan.Resewn resewn = rest.composed(found, left);
 
@@ -263,7 +281,15 @@ class CutTableTest {
         });
         assertThat(resewn.gone()).isEmpty();
         assertThat(resewn.come()).isEmpty();
-        assertThat(resewn.plan().sources().get("1C").from().piece().id()).isEqualTo("5/1C");
-        assertThat(resewn.plan().sources().get("hearth").from().piece().id()).isEqualTo("2/hearth");
+        assertThat(Objects.requireNonNull(resewn.plan().sources().get("1C"))
+                        .from()
+                        .piece()
+                        .id())
+                .isEqualTo("5/1C");
+        assertThat(Objects.requireNonNull(resewn.plan().sources().get("hearth"))
+                        .from()
+                        .piece()
+                        .id())
+                .isEqualTo("2/hearth");
     }
 }

@@ -52,19 +52,24 @@ class ShortBarTest {
         for (Plan plan : PLANS) {
             Design design = DesignEdits.settled(plan, Order.ROUND);
             int sewn = design.layout().slots().size() / 2;
-            for (ShortBar.Way way : shortBar(plan, design, sewn, Length.inches(2)).ways(Budget.steps(4_000))) {
+            for (ShortBar.Way way :
+                    shortBar(plan, design, sewn, Length.inches(2)).ways(Budget.steps(4_000))) {
                 seen.add(way.kind());
                 RemainingPlan.Resewn resewn = way.resewn();
                 resewn.plan().checked();
                 assertThat(left(plan).pieces()).containsAll(resewn.gone());
-                assertThat(resewn.cuts()).allMatch(cut -> resewn.gone().contains(cut.piece())
-                        || cut.piece().row() >= NEXT);
+                assertThat(resewn.cuts())
+                        .allMatch(cut -> resewn.gone().contains(cut.piece())
+                                || cut.piece().row() >= NEXT);
                 assertThat(way.told()).isNotEmpty();
-                assertThat(resewn.plan().cloth().finished()).isEqualTo(way.design().layout().finished());
+                assertThat(resewn.plan().cloth().finished())
+                        .isEqualTo(way.design().layout().finished());
                 assertThat(names(resewn.plan())).isEqualTo(names(plan));
-                assertThat(pastPieces(resewn.plan())).isEqualTo(pastPieces(plan.cuts().isEmpty() ? plan : asPast(plan)));
+                assertThat(pastPieces(resewn.plan()))
+                        .isEqualTo(pastPieces(plan.cuts().isEmpty() ? plan : asPast(plan)));
                 if (way.kind() != ShortBar.Kind.TRIMMED) {
-                    assertThat(resewn.plan().cloth().finished()).isEqualTo(plan.cloth().finished());
+                    assertThat(resewn.plan().cloth().finished())
+                            .isEqualTo(plan.cloth().finished());
                 }
             }
         }
@@ -138,7 +143,10 @@ class ShortBarTest {
                 .isEqualTo(design.layout().courses().get(0).side().opposite());
         // Its partner is sewn on already.
         assertThat(OtherEdge.of(design, plan, "1A", 3)).isEmpty();
-        assertThat(OtherEdge.of(other.design(), other.plan(), "1A", 1).orElseThrow().plan().cloth())
+        assertThat(OtherEdge.of(other.design(), other.plan(), "1A", 1)
+                        .orElseThrow()
+                        .plan()
+                        .cloth())
                 .isEqualTo(plan.cloth());
     }
 }

@@ -84,7 +84,9 @@ class PlanningTogetherTest {
                 }
             }
         }
-        assertThat(together.order()).doesNotHaveDuplicates().hasSize(plans(together).size());
+        assertThat(together.order())
+                .doesNotHaveDuplicates()
+                .hasSize(plans(together).size());
     }
 
     @ParameterizedTest
@@ -94,8 +96,9 @@ class PlanningTogetherTest {
         Together together = planned(heap, squares(3, 12), seed);
         nothingIsPromisedTwice(heap, together);
         assertThat(together.parts()).hasSize(3);
-        double sewn =
-                plans(together).stream().mapToDouble(plan -> plan.figures().areas().used()).sum();
+        double sewn = plans(together).stream()
+                .mapToDouble(plan -> plan.figures().areas().used())
+                .sum();
         assertThat(sewn).isPositive().isLessThanOrEqualTo(heap.areaMm2());
     }
 
@@ -152,8 +155,7 @@ class PlanningTogetherTest {
     void hearths_differ_where_the_heap_allows_it() {
         List<Piece> pieces = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
-            Fabric fabric = new Fabric(
-                    "Fabric " + i, Colour.of(0x28262a * (i + 1)), Fabric.Faces.SAME, Fabric.Nap.ANY);
+            Fabric fabric = new Fabric("Fabric " + i, Colour.of(0x28262a * (i + 1)), Fabric.Faces.SAME, Fabric.Nap.ANY);
             for (int copy = 0; copy < 8; copy++) {
                 int row = pieces.size() + 2;
                 pieces.add(new Piece(

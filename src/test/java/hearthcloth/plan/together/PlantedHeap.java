@@ -30,7 +30,8 @@ record PlantedHeap(Stash stash, List<Asked> asked) {
         List<Size> sizes = new ArrayList<>();
         Length least = Length.ZERO;
         boolean scraps = false;
-        for (String line : text(name).lines().filter(each -> !each.startsWith("#")).toList()) {
+        for (String line :
+                text(name).lines().filter(each -> !each.startsWith("#")).toList()) {
             String[] words = line.strip().split("\\s+");
             if (scraps) {
                 pieces.add(piece(words, pieces.size() + 1));
@@ -57,8 +58,7 @@ record PlantedHeap(Stash stash, List<Asked> asked) {
 
     private static Asked asked(String name, Size size, Length least) {
         Length quarter = Length.inches(1, 4);
-        Making making =
-                Making.inches().withSeam(SeamKind.felledInches()).withHem(Hem.square(quarter, quarter));
+        Making making = Making.inches().withSeam(SeamKind.felledInches()).withHem(Hem.square(quarter, quarter));
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(size), false),
                 OpenShape.shape(),

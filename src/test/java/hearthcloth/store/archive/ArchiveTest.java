@@ -101,7 +101,8 @@ public class ArchiveTest {
         Archive archive = Archive.read(Archive.of(store).bytes());
         SavedCloth cloth = store.cloths().all().get(0);
         store.stash().cut("cut it", cloth.document().plan().orElseThrow());
-        ClothDocument.Life life = new ClothDocument.Life(ClothDocument.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter");
+        ClothDocument.Life life =
+                new ClothDocument.Life(ClothDocument.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter");
         store.cloths().save(cloth, "cut", cloth.document().with(life));
         List<Piece> before = store.stash().whole().pieces();
 

@@ -95,7 +95,8 @@ class ArchiveUnpackingTest {
                 .with(new ClothDocument.Bench(Set.of(), Set.of(first.id() + ":1"), 0, List.of(), List.of()));
         there(piece(first.id(), first.row(), OAT));
 
-        int came = new ArchiveUnpacking(of(scraps, new Archive.Kept("example-dawn", "Dawn", document)), store, false).lay();
+        int came = new ArchiveUnpacking(of(scraps, new Archive.Kept("example-dawn", "Dawn", document)), store, false)
+                .lay();
 
         assertThat(came).isEqualTo(1);
         ClothDocument kept = store.cloths().find("dawn").orElseThrow().document();

@@ -49,8 +49,9 @@ class ChangeJournalTest {
     }
 
     private long rows(String table) {
-        return jdbi.withHandle(handle ->
-                handle.createQuery("select count(*) from " + table).mapTo(Long.class).one());
+        return jdbi.withHandle(handle -> handle.createQuery("select count(*) from " + table)
+                .mapTo(Long.class)
+                .one());
     }
 
     @Test
@@ -78,7 +79,8 @@ class ChangeJournalTest {
 
         String stash = Thing.STASH.word();
         assertThat(replayed)
-                .containsExactly("-" + stash + " b", "-" + DAWN.word() + " a", "+" + DAWN.word() + " a", "+" + stash + " b");
+                .containsExactly(
+                        "-" + stash + " b", "-" + DAWN.word() + " a", "+" + DAWN.word() + " a", "+" + stash + " b");
     }
 
     @Test
@@ -131,11 +133,11 @@ class ChangeJournalTest {
 
     @Test
     void no_more_than_ten_thousand_changes_are_kept() {
-        jdbi.useTransaction(handle -> handle.execute(
-                "insert into change (number, label, done, undone) values (10001, 'old', '', 0)"));
-        add("sew 1", "a", DAWN);
         jdbi.useTransaction(handle ->
-                handle.execute("insert into change (number, label, done, undone) values (2, 'older', '', 0), (3, 'x', '', 0)"));
+                handle.execute("insert into change (number, label, done, undone) values (10001, 'old', '', 0)"));
+        add("sew 1", "a", DAWN);
+        jdbi.useTransaction(handle -> handle.execute(
+                "insert into change (number, label, done, undone) values (2, 'older', '', 0), (3, 'x', '', 0)"));
         // the next has number 10003, and 3 is then one too many
         add("sew 2", "b", DAWN);
 
@@ -148,16 +150,17 @@ class ChangeJournalTest {
     @Test
     void a_change_that_throws_leaves_nothing_and_a_fault_of_the_database_is_told_in_words() {
         assertThatThrownBy(() -> jdbi.useTransaction(handle -> {
-                    new ChangeJournal(handle, CLOCK)
-                            .add(new ChangeJournal.Fact("sew 1", "cloth", "a"), Set.of(DAWN));
+                    new ChangeJournal(handle, CLOCK).add(new ChangeJournal.Fact("sew 1", "cloth", "a"), Set.of(DAWN));
                     throw new StoreException("The pieces are gone.");
                 }))
                 .hasMessage("The pieces are gone.");
         assertThat(rows("change")).isZero();
 
-        assertThatThrownBy(() -> jdbi.useTransaction(handle -> handle.execute("insert into change values (1, null, '', 0)")))
+        assertThatThrownBy(() ->
+                        jdbi.useTransaction(handle -> handle.execute("insert into change values (1, null, '', 0)")))
                 .isInstanceOf(StoreException.class)
-                .hasMessage("Another window was quicker with something under the same number. Nothing was changed; try again.");
+                .hasMessage(
+                        "Another window was quicker with something under the same number. Nothing was changed; try again.");
     }
 
     /** Each writer of a schema first takes the lock of it; a file needs no such statement. */
@@ -169,7 +172,8 @@ class ChangeJournalTest {
         assertThatThrownBy(() -> studio.useTransaction(handle -> handle.execute("select 1")))
                 .isInstanceOf(StoreException.class)
                 .hasMessageEndingWith("Nothing was changed; try again.");
-        studio.setTransactionHandler(WholeChange.inFile(new org.jdbi.v3.core.transaction.LocalTransactionHandler(), () -> ""));
+        studio.setTransactionHandler(
+                WholeChange.inFile(new org.jdbi.v3.core.transaction.LocalTransactionHandler(), () -> ""));
         studio.useTransaction(handle -> handle.execute("select 1"));
     }
 }

@@ -44,7 +44,9 @@ class KeptClothTest {
         assertThat(Json.text(spot)).isEqualTo(text);
         assertThat(Json.read(text, Spot.class)).isEqualTo(spot);
         assertThat(Json.list("[" + text + "," + text + "]", Spot.class)).containsExactly(spot, spot);
-        assertThat(Json.map("{\"b\":" + text + ",\"a\":" + text + "}", Spot.class).keySet()).containsExactly("b", "a");
+        assertThat(Json.map("{\"b\":" + text + ",\"a\":" + text + "}", Spot.class)
+                        .keySet())
+                .containsExactly("b", "a");
         assertThat(Json.read(text.replace("}", ",\"newer\":[1]}"), Spot.class)).isEqualTo(spot);
         assertThat(Json.read(Json.tree(text), Spot.class)).isEqualTo(spot);
     }
@@ -68,9 +70,11 @@ class KeptClothTest {
     @Test
     void a_design_and_a_plan_are_kept_whole() {
         assertThat(KeptDesign.of(DESIGN).design()).isEqualTo(DESIGN);
-        assertThat(Json.read(Json.text(KeptDesign.of(DESIGN)), KeptDesign.class).design()).isEqualTo(DESIGN);
+        assertThat(Json.read(Json.text(KeptDesign.of(DESIGN)), KeptDesign.class).design())
+                .isEqualTo(DESIGN);
         assertThat(KeptPlan.of(PLAN).plan()).isEqualTo(PLAN);
-        assertThat(Json.read(Json.text(KeptPlan.of(PLAN)), KeptPlan.class).plan()).isEqualTo(PLAN);
+        assertThat(Json.read(Json.text(KeptPlan.of(PLAN)), KeptPlan.class).plan())
+                .isEqualTo(PLAN);
         assertThat(KeptPlan.of(PLAN).work()).startsWith("(").contains("hearth \"");
     }
 
@@ -87,8 +91,9 @@ class KeptClothTest {
         CutTree tree = CutTree.parted(whole, true, Length.cm(4), new CutTree.Left(rect(0, 0, 4, 8)), right);
 
         assertThat(Json.text(KeptPlan.Part.of(tree)))
-                .isEqualTo("{\"upright\":true,\"at\":40000000,\"first\":{},\"second\":{\"upright\":false,\"at\":30000000,"
-                        + "\"first\":{\"patch\":\"1A\",\"turned\":true},\"second\":{}}}");
+                .isEqualTo(
+                        "{\"upright\":true,\"at\":40000000,\"first\":{},\"second\":{\"upright\":false,\"at\":30000000,"
+                                + "\"first\":{\"patch\":\"1A\",\"turned\":true},\"second\":{}}}");
         assertThat(KeptPlan.Part.of(tree).tree(whole)).isEqualTo(tree);
         for (String half : List.of("{\"at\":3}", "{\"patch\":\"1A\"}", "{\"upright\":true,\"at\":3,\"first\":{}}")) {
             assertThatThrownBy(() -> Json.read(half, KeptPlan.Part.class).tree(whole))
@@ -160,7 +165,8 @@ class KeptClothTest {
 
     @Test
     void a_pool_without_connections_is_silence_and_a_file_that_is_gone_is_away() {
-        assertThat(StoreException.isAway(new SQLTransientConnectionException("timeout"))).isTrue();
+        assertThat(StoreException.isAway(new SQLTransientConnectionException("timeout")))
+                .isTrue();
         Exception gone = new Exception(new FileGoneException(Path.of("kept", "work.db")));
         assertThat(StoreException.behind(gone).orElseThrow())
                 .startsWith("Your work is not in its place any more: ")
@@ -168,7 +174,8 @@ class KeptClothTest {
         assertThat(StoreException.isAway(gone)).isTrue();
         assertThat(StoreException.isGone(gone)).isTrue();
         assertThat(StoreException.isGone(new SQLException("other"))).isFalse();
-        assertThat(DatabaseTroubles.words(new IllegalStateException("no database"))).isEmpty();
+        assertThat(DatabaseTroubles.words(new IllegalStateException("no database")))
+                .isEmpty();
         assertThat(DatabaseTroubles.told(new IllegalStateException("none"), "Nothing was changed."))
                 .hasMessage("Nothing was changed.");
     }

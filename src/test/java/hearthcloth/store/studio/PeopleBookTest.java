@@ -49,7 +49,8 @@ class PeopleBookTest {
         assertThat(people.isEmpty()).isFalse();
         assertThat(people.find(1)).contains(ada);
         assertThat(people.find(2)).isEmpty();
-        assertThatThrownBy(() -> people.begin("Mo", PHRASE)).hasMessageStartingWith("Somebody has just begun this studio");
+        assertThatThrownBy(() -> people.begin("Mo", PHRASE))
+                .hasMessageStartingWith("Somebody has just begun this studio");
         assertThatThrownBy(() -> people.add("ada b", PHRASE, Person.Part.MAKER))
                 .isInstanceOf(StoreException.class)
                 .hasMessageStartingWith("There is somebody of this name already");
@@ -63,7 +64,8 @@ class PeopleBookTest {
             assertThatThrownBy(() -> people.begin(name, PHRASE)).hasMessage("Write a name of up to 60 letters.");
         }
         for (String phrase : List.of("elevenchars", "x".repeat(201), "my ADA is here")) {
-            assertThatThrownBy(() -> people.begin("Ada", phrase)).hasMessageStartingWith("A passphrase has at least 12 letters");
+            assertThatThrownBy(() -> people.begin("Ada", phrase))
+                    .hasMessageStartingWith("A passphrase has at least 12 letters");
         }
         assertThat(people.begin("x".repeat(60), "twelve chars").name()).hasSize(60);
     }
@@ -79,10 +81,12 @@ class PeopleBookTest {
         assertThat(visits.whose(secret)).contains(ada);
         assertThat(visits.whose(secret.replace(secret.charAt(0), 'x'))).isEmpty();
         assertThat(new VisitBook(jdbi, at(Duration.ofDays(14))).whose(secret)).contains(ada);
-        assertThat(new VisitBook(jdbi, at(Duration.ofDays(14).plusSeconds(1))).whose(secret)).isEmpty();
+        assertThat(new VisitBook(jdbi, at(Duration.ofDays(14).plusSeconds(1))).whose(secret))
+                .isEmpty();
         // begun by a clock that was ahead: a day of it is borne, and no more
         assertThat(new VisitBook(jdbi, at(Duration.ofDays(-1))).whose(secret)).contains(ada);
-        assertThat(new VisitBook(jdbi, at(Duration.ofDays(-1).minusSeconds(1))).whose(secret)).isEmpty();
+        assertThat(new VisitBook(jdbi, at(Duration.ofDays(-1).minusSeconds(1))).whose(secret))
+                .isEmpty();
 
         String other = visits.begin(ada);
         assertThat(other).isNotEqualTo(secret);
@@ -100,7 +104,8 @@ class PeopleBookTest {
         assertThat(VisitBook.token("a")).isEqualTo(VisitBook.token("a")).matches("[0-9a-f]{64}");
         assertThat(VisitBook.token("a")).isNotEqualTo(VisitBook.token("b"));
         // SHA-256 of "page abc", by sha256sum
-        assertThat(VisitBook.token("abc")).isEqualTo("44dacc4d01797ae1bb9bf002695e0498447be566c3402dfd45e50aa8ec057a57");
+        assertThat(VisitBook.token("abc"))
+                .isEqualTo("44dacc4d01797ae1bb9bf002695e0498447be566c3402dfd45e50aa8ec057a57");
     }
 
     @Test

@@ -46,8 +46,21 @@ class HandOnPageTest {
         assertThat(visit.page("/hand-on")).contains("/hand-on/" + id);
         assertThat(visit.page("/hand-on/" + id)).contains("Save as a guideline file");
         HttpResponse<String> file = visit.post(
-                "/hand-on/" + id + "/idea.json", "name", "Mine <script>", "words", "Begin here.", "size-own", "12 to 16 in",
-                "hearth", "share", "rounds", "open", "colours", "open", "middle", "any");
+                "/hand-on/" + id + "/idea.json",
+                "name",
+                "Mine <script>",
+                "words",
+                "Begin here.",
+                "size-own",
+                "12 to 16 in",
+                "hearth",
+                "share",
+                "rounds",
+                "open",
+                "colours",
+                "open",
+                "middle",
+                "any");
         assertThat(file.headers().firstValue("Content-Disposition").orElse("")).contains("idea.json");
         assertThat(GuidelineFile.read(file.body())).isInstanceOf(GuidelineFile.Reading.Read.class);
         HttpResponse<String> taken = in(file.body());
@@ -65,11 +78,14 @@ class HandOnPageTest {
     @Test
     void a_bad_file_is_refused_with_its_field_and_nothing_is_taken_in() {
         String before = visit.page("/hand-on");
-        HttpResponse<String> refused = in("{\"format\":\"hearthcloth-guideline\",\"version\":1,\"name\":\"A\",\"hearth\":\"big\"}");
+        HttpResponse<String> refused =
+                in("{\"format\":\"hearthcloth-guideline\",\"version\":1,\"name\":\"A\",\"hearth\":\"big\"}");
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("hearth", "largest square");
         assertThat(in("not json").statusCode()).isEqualTo(422);
-        assertThat(visit.post("/hand-on/" + id + "/idea.json", "bars-own", "wide").body()).contains("strips");
+        assertThat(visit.post("/hand-on/" + id + "/idea.json", "bars-own", "wide")
+                        .body())
+                .contains("strips");
         assertThat(visit.page("/hand-on").replaceAll("token\" value=\"[^\"]*", ""))
                 .isEqualTo(before.replaceAll("token\" value=\"[^\"]*", ""));
     }

@@ -35,7 +35,8 @@ class OwnRulerTest {
     }
 
     private List<String> cuts() {
-        return CutPageTest.all("<strong><span class=\"sr\">\\d+: </span>([^<]+)</strong>", visit.page(cut + "?piece=0"));
+        return CutPageTest.all(
+                "<strong><span class=\"sr\">\\d+: </span>([^<]+)</strong>", visit.page(cut + "?piece=0"));
     }
 
     private String plan() {
@@ -44,7 +45,8 @@ class OwnRulerTest {
 
     @Test
     void another_unit_changes_nothing_of_a_cloth_that_is_half_cut() {
-        String piece = CutPageTest.all("name=\"cut\" value=\"([^\"]+)\"", visit.page(cut + "?piece=0")).get(0);
+        String piece = CutPageTest.all("name=\"cut\" value=\"([^\"]+)\"", visit.page(cut + "?piece=0"))
+                .get(0);
         visit.post(cut + "/tick", "cut", piece, "on", "yes");
         List<String> inches = cuts();
         String before = plan();

@@ -148,7 +148,8 @@ class SewPageTest {
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", real + " and " + less(less(less(real))))
                         .body())
                 .contains("One end is ⅜ in longer than the other: square it first, and trim it to");
-        assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "1 and 2 and 3").body())
+        assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "1 and 2 and 3")
+                        .body())
                 .contains("more than two measures");
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "3").body())
                 .contains("far from");
@@ -180,7 +181,8 @@ class SewPageTest {
     void a_bar_sewn_to_the_wrong_side_of_the_work_is_left_there_or_unpicked() {
         String[] seam = firstSeam();
         visit.post(sew + "/done", "step", seam[0]);
-        String page = visit.post(sew + "/side", "step", seam[0], "wrong", "edge").body();
+        String page =
+                visit.post(sew + "/side", "step", seam[0], "wrong", "edge").body();
         assertThat(page).contains("Bar 1A is on the wrong side of the work", "Leave it as it is", "Unpick");
         String before = visit.page(sew.replace("/sew/", "/cloth/"));
         visit.post(sew + "/side/live", "step", seam[0], "wrong", "edge");

@@ -307,7 +307,9 @@ class PhotoPageTest extends StashVisit {
         }
         String marked = get(at).body();
         assertThat(marked).contains("All four are marked", "Read it by these corners");
-        assertThat(Pattern.compile("<circle cx=\"[0-9.]+\" cy=\"[0-9.]+\" r").matcher(marked).results())
+        assertThat(Pattern.compile("<circle cx=\"[0-9.]+\" cy=\"[0-9.]+\" r")
+                        .matcher(marked)
+                        .results())
                 .hasSize(5);
         onward(post(
                 page + "/corners",
@@ -328,7 +330,8 @@ class PhotoPageTest extends StashVisit {
     void corners_written_down_are_marked_and_what_is_none_is_left_aside() throws Exception {
         String page = read(FEW, "sheet", "letter");
 
-        String marked = onward(post(page + "/corners", "high", "225", "hundredths", "21 30, 44 31, <b>, 43 62, 20 600, 20 60"));
+        String marked =
+                onward(post(page + "/corners", "high", "225", "hundredths", "21 30, 44 31, <b>, 43 62, 20 600, 20 60"));
 
         assertThat(get(marked).body()).contains("All four are marked").doesNotContain("<b>");
         String pressed = onward(post(page + "/corners", "high", "225", "at.x", "0", "at.y", "0"));

@@ -28,8 +28,7 @@ class GatheredStashTest {
     private static final Lab BLUE = new Lab(35, 5, -40);
 
     private static ReadPiece piece(int number, double width, double height, Lab colour, boolean figured) {
-        PieceAppearance.Pattern pattern =
-                figured ? PieceAppearance.Pattern.FIGURED : PieceAppearance.Pattern.PLAIN;
+        PieceAppearance.Pattern pattern = figured ? PieceAppearance.Pattern.FIGURED : PieceAppearance.Pattern.PLAIN;
         return new ReadPiece(
                 number,
                 new PieceOutline(List.of(), List.of(), List.of()),
@@ -41,8 +40,7 @@ class GatheredStashTest {
     /** Green on the whole, of two greens. */
     private static ReadPiece figured(int number, Lab dark, Lab light) {
         ReadPiece plain = green(number, 100, 50);
-        PieceAppearance look =
-                new PieceAppearance(GREEN, dark, light, PieceAppearance.Pattern.FIGURED, 40);
+        PieceAppearance look = new PieceAppearance(GREEN, dark, light, PieceAppearance.Pattern.FIGURED, 40);
         return new ReadPiece(number, plain.outline(), plain.usable(), look, List.of());
     }
 
@@ -58,11 +56,12 @@ class GatheredStashTest {
         List<FabricGroup> groups = FabricGroup.of(read);
 
         String blue = groups.get(2).fabric().name();
-        assertThat(groups).extracting(group -> group.pieces().stream().map(ReadPiece::number).toList())
+        assertThat(groups)
+                .extracting(
+                        group -> group.pieces().stream().map(ReadPiece::number).toList())
                 .containsExactly(List.of(1, 3), List.of(2), List.of(4));
         assertThat(groups.get(0).fabric())
-                .isEqualTo(new Fabric(
-                        read.get(0).look().name(), GREEN.toColour(), Fabric.Faces.SAME, Fabric.Nap.ANY));
+                .isEqualTo(new Fabric(read.get(0).look().name(), GREEN.toColour(), Fabric.Faces.SAME, Fabric.Nap.ANY));
         assertThat(groups.get(1).fabric().name()).isEqualTo(blue + " print");
     }
 
@@ -113,9 +112,7 @@ class GatheredStashTest {
                 GatheredStash.of(FabricGroup.of(read), Ruler.MILLIMETRES, taken -> taken.number() != 6);
 
         assertThat(gathered.lines()).isEqualTo(3);
-        assertThat(gathered.stash().pieces())
-                .extracting(Piece::id)
-                .containsExactly("2", "3-1", "3-2", "4");
+        assertThat(gathered.stash().pieces()).extracting(Piece::id).containsExactly("2", "3-1", "3-2", "4");
         assertThat(gathered.stash().pieces())
                 .extracting(Piece::size)
                 .containsExactly(

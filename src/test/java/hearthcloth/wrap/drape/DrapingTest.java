@@ -134,7 +134,8 @@ class DrapingTest {
         int wide = 9;
         double share = (2.0 / 3 * wide + 1.0 / 3 * (wide - 2)) / wide;
         Stuff stuff = new Stuff(140, 0.14 * 9.81 * Math.pow(bending / 1000, 3) / share, 60, 0.115, 0.12);
-        // a row of points stands for half a gap to either side, so the strip is clamped half a gap before the last held row
+        // a row of points stands for half a gap to either side, so the strip is clamped half a gap before the last held
+        // row
         double gap = 2 * bending / 13;
         Sheet sheet = flat(ConvexPolygon.rectangle(0, 0, (wide - 1) * gap, 14 * gap), 15, stuff, 100 * gap);
         Draping draping = new Draping(sheet, new Held(k -> sheet.grid.v[k] < 2.5 * gap), Solid.NOTHING, stuff);

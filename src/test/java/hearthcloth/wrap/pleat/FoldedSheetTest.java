@@ -39,15 +39,14 @@ class FoldedSheetTest {
 
     @Test
     void every_place_lies_where_the_triangle_wave_puts_it() {
-        for (List<Facet> facets : List.of(
-                sheet(7, 5).inwards(REGION, Facet.Part.TOP), sheet(7, 5).outwards(REGION))) {
-            LaidCloth laid = new LaidCloth(facets).isAllOf(REGION).isNeverStretched().isOneSheet(3);
+        for (List<Facet> facets :
+                List.of(sheet(7, 5).inwards(REGION, Facet.Part.TOP), sheet(7, 5).outwards(REGION))) {
+            LaidCloth laid =
+                    new LaidCloth(facets).isAllOf(REGION).isNeverStretched().isOneSheet(3);
             Random random = new Random(4);
             for (int i = 0; i < 200; i++) {
                 Point point = LaidCloth.some(REGION, random);
-                laid.hasAt(
-                        point,
-                        new Vector(100 - wave(point.x() - 2, 7), 200 + wave(point.y() - 1, 5), 5));
+                laid.hasAt(point, new Vector(100 - wave(point.x() - 2, 7), 200 + wave(point.y() - 1, 5), 5));
             }
         }
     }
@@ -122,7 +121,12 @@ class FoldedSheetTest {
         assertThat(facets)
                 .extracting(Facet::part)
                 .containsExactly(
-                        Facet.Part.TUCK, Facet.Part.TUCK, Facet.Part.WALL, Facet.Part.CORD, Facet.Part.CORD, Facet.Part.CORD);
+                        Facet.Part.TUCK,
+                        Facet.Part.TUCK,
+                        Facet.Part.WALL,
+                        Facet.Part.CORD,
+                        Facet.Part.CORD,
+                        Facet.Part.CORD);
         assertThat(facets.get(2).cloth().middle().y()).isZero();
         assertThat(facets.get(5).cloth().middle().y()).isZero();
     }

@@ -69,10 +69,14 @@ class FreeEndTest {
             List<Facet> facets = FREE.lay(END, 100, room);
             isAllOfOneEnd(facets);
             Vector last = middle(facets).apply(99.0).minus(middle(facets).apply(95.0));
-            assertThat(Math.toDegrees(Math.atan2(last.z(), last.x()))).as("room %s", room).isCloseTo(-74, within(1e-6));
+            assertThat(Math.toDegrees(Math.atan2(last.z(), last.x())))
+                    .as("room %s", room)
+                    .isCloseTo(-74, within(1e-6));
             // nothing stands out beyond the room but by the slope of what hangs
             double most = Math.max(0, room) + (100 - Math.max(0, room)) * Math.cos(Math.toRadians(74));
-            assertThat(middle(facets).apply(99.9).x() - AT.x()).as("room %s", room).isLessThan(most + 1e-6);
+            assertThat(middle(facets).apply(99.9).x() - AT.x())
+                    .as("room %s", room)
+                    .isLessThan(most + 1e-6);
         }
     }
 
@@ -82,7 +86,10 @@ class FreeEndTest {
 
         isAllOfOneEnd(facets);
         Vector tip = AT.plus(EAST.times(50)).plus(Vector.UP.times(100 * Math.sqrt(3) / 2));
-        new LaidCloth(facets).hasAt(new Point(300 - 1e-3, 0), tip.minus(EAST.times(0.0005)).minus(Vector.UP.times(0.001 * Math.sqrt(3) / 2)));
+        new LaidCloth(facets)
+                .hasAt(
+                        new Point(300 - 1e-3, 0),
+                        tip.minus(EAST.times(0.0005)).minus(Vector.UP.times(0.001 * Math.sqrt(3) / 2)));
     }
 
     /** Up 10 mm at 55°, across 8 level, down 15 at 42°, level as far as the gift goes, and then down. */
@@ -98,7 +105,8 @@ class FreeEndTest {
         laid.hasAt(new Point(214, 0), AT.plus(EAST.times(out + 4)).plus(Vector.UP.times(up)));
         laid.hasAt(
                 new Point(234, 0),
-                AT.plus(EAST.times(out + 8 + 15 * Math.cos(Math.toRadians(42)) + 1)).plus(Vector.UP.times(up - down)));
+                AT.plus(EAST.times(out + 8 + 15 * Math.cos(Math.toRadians(42)) + 1))
+                        .plus(Vector.UP.times(up - down)));
         Vector last = middle(facets).apply(99.0).minus(middle(facets).apply(95.0));
         assertThat(Math.toDegrees(Math.atan2(last.z(), last.x()))).isCloseTo(-74, within(1e-6));
     }
@@ -155,8 +163,8 @@ class FreeEndTest {
         assertThat(knot.taken()).isCloseTo(36, within(1e-9));
         assertThat(knot.leads().get(0).from().y()).isCloseTo(-445, within(1e-9));
 
-        ReefKnot straight = new HandleLoop(new Vector(0, 0, 0), NORTH, 10, false)
-                .lay(end(-1, 90), end(1, 90), new ArrayList<>());
+        ReefKnot straight =
+                new HandleLoop(new Vector(0, 0, 0), NORTH, 10, false).lay(end(-1, 90), end(1, 90), new ArrayList<>());
         // without a crossing a fifth of the bunch, 2 mm, is gone before the handle
         assertThat(straight.leads().get(0).from().y()).isCloseTo(-432, within(1e-9));
     }

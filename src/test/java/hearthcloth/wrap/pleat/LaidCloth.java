@@ -33,7 +33,8 @@ record LaidCloth(List<Facet> facets) {
             assertThat(u.length()).isCloseTo(1, within(1e-9));
             assertThat(v.length()).isCloseTo(1, within(1e-9));
             assertThat(u.dot(v)).isCloseTo(0, within(1e-9));
-            assertThat(Math.abs(facet.motion().inside().dot(facet.plane().out()))).isCloseTo(1, within(1e-9));
+            assertThat(Math.abs(facet.motion().inside().dot(facet.plane().out())))
+                    .isCloseTo(1, within(1e-9));
         }
         return this;
     }
@@ -71,8 +72,8 @@ record LaidCloth(List<Facet> facets) {
     }
 
     List<Facet> holding(Point point) {
-        ConvexPolygon spot = ConvexPolygon.rectangle(
-                point.x() - 1e-3, point.y() - 1e-3, point.x() + 1e-3, point.y() + 1e-3);
+        ConvexPolygon spot =
+                ConvexPolygon.rectangle(point.x() - 1e-3, point.y() - 1e-3, point.x() + 1e-3, point.y() + 1e-3);
         return facets.stream()
                 .filter(facet -> !facet.cloth().and(spot).isEmpty())
                 .toList();
@@ -80,10 +81,12 @@ record LaidCloth(List<Facet> facets) {
 
     /** All facets that hold this point lay it in this place. */
     LaidCloth hasAt(Point point, Vector place) {
-        assertThat(at(point)).as("%s", point).isNotEmpty().allSatisfy(there -> assertThat(
-                        there.minus(place).length())
-                .as("%s lies at %s and not at %s", point, there, place)
-                .isLessThan(1e-6));
+        assertThat(at(point))
+                .as("%s", point)
+                .isNotEmpty()
+                .allSatisfy(there -> assertThat(there.minus(place).length())
+                        .as("%s lies at %s and not at %s", point, there, place)
+                        .isLessThan(1e-6));
         return this;
     }
 }

@@ -64,9 +64,7 @@ class PleatingTest {
             double far = Math.hypot(point.x() - 3, point.y() - 2);
             double angle = Math.atan2(point.y() - 2, point.x() - 3) - Math.atan2(0.8, 0.6);
             double folded = wave(angle, Math.toRadians(12));
-            laid.hasAt(
-                    point,
-                    AT.plus(ALONG.times(far * Math.cos(folded))).plus(SIDE.times(far * Math.sin(folded))));
+            laid.hasAt(point, AT.plus(ALONG.times(far * Math.cos(folded))).plus(SIDE.times(far * Math.sin(folded))));
         }
     }
 
@@ -94,8 +92,8 @@ class PleatingTest {
         for (Pleating pleating : List.of(SIDE_BY_SIDE, FAN)) {
             for (int i = 0; i < 100; i++) {
                 Point point = LaidCloth.some(REGION, random);
-                ConvexPolygon spot = ConvexPolygon.rectangle(
-                        point.x() - 1e-3, point.y() - 1e-3, point.x() + 1e-3, point.y() + 1e-3);
+                ConvexPolygon spot =
+                        ConvexPolygon.rectangle(point.x() - 1e-3, point.y() - 1e-3, point.x() + 1e-3, point.y() + 1e-3);
                 ConvexPolygon within = pleating.within(spot, pleating.pleat(point));
                 assertThat(within.area()).isGreaterThan(0.2 * spot.area());
             }
@@ -130,16 +128,18 @@ class PleatingTest {
                 .hasAt(new Point(150, 180), new Vector(150, 100, 80))
                 .hasAt(new Point(230, 100), new Vector(150, 100, 80));
         assertThat(all).extracting(Facet::part).containsOnly(Facet.Part.TUCK);
-        assertThat(walls).allSatisfy(facet -> assertThat(facet.corners()).allSatisfy(corner -> {
-            assertThat(corner.x()).isCloseTo(150, within(1e-6));
-            assertThat(corner.y()).isBetween(-100.000001, 100.000001);
-            assertThat(corner.z()).isBetween(-0.000001, 80.000001);
-        }));
-        assertThat(top).allSatisfy(facet -> assertThat(facet.corners()).allSatisfy(corner -> {
-            assertThat(corner.z()).isCloseTo(80, within(1e-6));
-            assertThat(corner.x()).isBetween(-150.000001, 150.000001);
-            assertThat(corner.y()).isBetween(-100.000001, 100.000001);
-        }));
+        assertThat(walls)
+                .allSatisfy(facet -> assertThat(facet.corners()).allSatisfy(corner -> {
+                    assertThat(corner.x()).isCloseTo(150, within(1e-6));
+                    assertThat(corner.y()).isBetween(-100.000001, 100.000001);
+                    assertThat(corner.z()).isBetween(-0.000001, 80.000001);
+                }));
+        assertThat(top)
+                .allSatisfy(facet -> assertThat(facet.corners()).allSatisfy(corner -> {
+                    assertThat(corner.z()).isCloseTo(80, within(1e-6));
+                    assertThat(corner.x()).isBetween(-150.000001, 150.000001);
+                    assertThat(corner.y()).isBetween(-100.000001, 100.000001);
+                }));
     }
 
     @Test

@@ -63,8 +63,7 @@ class WindingTest {
             // on side j of a prism that is turned so that its side 0 faces to the right
             double x = RADIUS * Math.cos(turn) - beside * Math.sin(turn);
             double y = RADIUS * Math.sin(turn) + beside * Math.cos(turn);
-            laid.hasAt(
-                    new Point(sense * (START + t), 0), new Vector(sense * x, y, t * Math.sin(ANGLE)));
+            laid.hasAt(new Point(sense * (START + t), 0), new Vector(sense * x, y, t * Math.sin(ANGLE)));
         }
     }
 
@@ -75,7 +74,9 @@ class WindingTest {
         List<Facet> shown =
                 facets.stream().filter(facet -> facet.part() == Facet.Part.CORD).toList();
 
-        assertThat(shown).isNotEmpty().allMatch(facet -> Math.abs(facet.cloth().middle().y()) < 8);
+        assertThat(shown)
+                .isNotEmpty()
+                .allMatch(facet -> Math.abs(facet.cloth().middle().y()) < 8);
         new LaidCloth(shown).isOneSheet(7);
         assertThat(facets).extracting(Facet::part).containsOnly(Facet.Part.CORD, Facet.Part.TUCK);
         assertThat(facets.indexOf(shown.get(0))).isGreaterThan(0);

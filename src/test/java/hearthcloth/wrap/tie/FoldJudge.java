@@ -60,7 +60,9 @@ public final class FoldJudge {
     /** The facets' areas sum to the cloth's, and each of 2 000 points of the cloth lies in exactly one (JTS). */
     public static void isEveryBitOfTheClothOnce(Fold fold) {
         double whole = fold.laying().whole().area();
-        double area = fold.facets().stream().mapToDouble(facet -> facet.cloth().area()).sum();
+        double area = fold.facets().stream()
+                .mapToDouble(facet -> facet.cloth().area())
+                .sum();
         assertThat(area).isCloseTo(whole, within(1e-9 * whole));
         STRtree tree = new STRtree();
         for (Facet facet : fold.facets()) {

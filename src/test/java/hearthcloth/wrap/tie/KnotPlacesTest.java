@@ -79,7 +79,8 @@ class KnotPlacesTest {
             for (ReefKnot.Lead lead : knot.leads()) {
                 for (Corner corner : knotted) {
                     Point way = new Point(corner.right(), corner.away());
-                    if (way.equals(new Point(Math.round(lead.axis().x()), Math.round(lead.axis().y())))) {
+                    if (way.equals(new Point(
+                            Math.round(lead.axis().x()), Math.round(lead.axis().y())))) {
                         found.add(corner);
                         double left = halfDiagonal(fold.fit()) - way.dot(lead.from()) + onwards;
                         assertThat(left)
@@ -129,7 +130,9 @@ class KnotPlacesTest {
         double left = Math.hypot(half - 150, half - 100) - path;
         for (ReefKnot knot : fold.knots()) {
             for (ReefKnot.Lead lead : knot.leads()) {
-                Point tip = new Point(half * Math.signum(lead.axis().x()), half * Math.signum(lead.axis().y()));
+                Point tip = new Point(
+                        half * Math.signum(lead.axis().x()),
+                        half * Math.signum(lead.axis().y()));
                 assertThat(lead.from().to(tip)).isCloseTo(left, within(1e-6));
             }
         }
@@ -144,7 +147,8 @@ class KnotPlacesTest {
         Fit fit = fit(Tie.ONE_BOTTLE, BOTTLE);
         Fold fold = BottleFold.of(fit);
 
-        assertThat(places(fold).get(0).minus(new Vector(0, 0, 300 + BUNCH)).length()).isLessThan(1e-9);
+        assertThat(places(fold).get(0).minus(new Vector(0, 0, 300 + BUNCH)).length())
+                .isLessThan(1e-9);
         Vector front = places(fold).get(1);
         assertThat(front.x()).isCloseTo(0, within(1e-9));
         assertThat(front.y()).isBetween(-40 - BUNCH - 1, -40 - BUNCH);
@@ -173,13 +177,15 @@ class KnotPlacesTest {
         assertThat(fold.knots()).hasSize(2);
         Vector one = places(fold).get(0);
         Vector two = places(fold).get(1);
-        assertThat(one.plus(two).times(0.5).minus(new Vector(0, 0, 220 + BUNCH)).length()).isLessThan(0.5);
+        assertThat(one.plus(two).times(0.5).minus(new Vector(0, 0, 220 + BUNCH)).length())
+                .isLessThan(0.5);
         assertThat(one.minus(two).length()).isCloseTo(3.2 * BUNCH, within(1e-9));
         assertThat(one.z()).isCloseTo(two.z(), within(1e-9));
         leaveWhatTheFitSays(fold, ALL);
         // near and right are tied first
         assertThat(fold.knots().get(0).leads())
-                .extracting(lead -> Math.round(lead.axis().x()) + " " + Math.round(lead.axis().y()))
+                .extracting(lead -> Math.round(lead.axis().x()) + " "
+                        + Math.round(lead.axis().y()))
                 .containsExactlyInAnyOrder("1 0", "0 -1");
     }
 
@@ -205,9 +211,14 @@ class KnotPlacesTest {
         Fold two = RollFold.of(fit(Tie.TWO_KNOT, ROLL));
         // where both corners have as much left: (L + 2 r − π r)/2 from the middle
         double out = (380 + 60 - Math.PI * 30) / 2;
-        assertThat(places(two)).extracting(Vector::x).satisfiesExactlyInAnyOrder(
-                x -> assertThat(x).isCloseTo(out, within(1e-9)), x -> assertThat(x).isCloseTo(-out, within(1e-9)));
-        assertThat(places(two)).extracting(Vector::z).allSatisfy(z -> assertThat(z).isCloseTo(60 + BUNCH, within(1e-9)));
+        assertThat(places(two))
+                .extracting(Vector::x)
+                .satisfiesExactlyInAnyOrder(
+                        x -> assertThat(x).isCloseTo(out, within(1e-9)),
+                        x -> assertThat(x).isCloseTo(-out, within(1e-9)));
+        assertThat(places(two))
+                .extracting(Vector::z)
+                .allSatisfy(z -> assertThat(z).isCloseTo(60 + BUNCH, within(1e-9)));
         leaveWhatTheFitSays(two, ALL);
     }
 
@@ -215,8 +226,7 @@ class KnotPlacesTest {
     void no_fold_takes_a_gift_it_is_not_made_for() {
         Fit box = fit(Tie.FOUR_CORNER, BOX);
         Fit bottle = fit(Tie.ONE_BOTTLE, BOTTLE);
-        List<Function<Fit, Fold>> others =
-                List.of(BottleFold::of, PairFold::of, BooksFold::of, RollFold::of);
+        List<Function<Fit, Fold>> others = List.of(BottleFold::of, PairFold::of, BooksFold::of, RollFold::of);
         for (Function<Fit, Fold> fold : others) {
             assertThatThrownBy(() -> fold.apply(box)).isInstanceOf(IllegalArgumentException.class);
         }
@@ -224,7 +234,8 @@ class KnotPlacesTest {
             assertThatThrownBy(() -> fold.apply(bottle)).isInstanceOf(IllegalArgumentException.class);
         }
         Fold tied = BottleFold.of(bottle);
-        assertThatThrownBy(() -> new BoxHalfway(tied, TyingMoment.SIDES_UP)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new BoxHalfway(tied, TyingMoment.SIDES_UP))
+                .isInstanceOf(IllegalArgumentException.class);
         BoxHalfway done = new BoxHalfway(BoxFold.of(box), TyingMoment.TIED);
         assertThatThrownBy(done::fold).isInstanceOf(IllegalArgumentException.class);
     }
@@ -268,7 +279,8 @@ class KnotPlacesTest {
     void a_box_half_wrapped_has_the_knots_that_are_tied_by_then() {
         Fold four = BoxFold.of(fit(Tie.FOUR_CORNER, BOX));
         for (TyingMoment moment : List.of(TyingMoment.NEAR_AND_FAR, TyingMoment.SIDES_UP)) {
-            assertThat(new BoxHalfway(four, moment).fold().knots()).isEqualTo(four.knots().subList(0, 1));
+            assertThat(new BoxHalfway(four, moment).fold().knots())
+                    .isEqualTo(four.knots().subList(0, 1));
         }
         Fold errand = BoxFold.of(fit(Tie.ERRAND, BOX));
         for (TyingMoment moment : List.of(TyingMoment.NEAR_OVER, TyingMoment.NEAR_AND_FAR, TyingMoment.SIDES_UP)) {
@@ -277,7 +289,8 @@ class KnotPlacesTest {
         assertThat(new BoxHalfway(errand, TyingMoment.HIDDEN).fold().knots()).isEqualTo(errand.knots());
         Fold two = BoxFold.of(fit(Tie.TWO_KNOT, LONG));
         assertThat(new BoxHalfway(two, TyingMoment.NEAR_AND_FAR).fold().knots()).isEmpty();
-        assertThat(new BoxHalfway(two, TyingMoment.ONE_SIDE).fold().knots()).isEqualTo(two.knots().subList(0, 1));
+        assertThat(new BoxHalfway(two, TyingMoment.ONE_SIDE).fold().knots())
+                .isEqualTo(two.knots().subList(0, 1));
     }
 
     /** Wings of a bottle hang on the flaps' edges, a quarter round: the tip is r plus what is beyond it out, r high. */
@@ -305,8 +318,9 @@ class KnotPlacesTest {
         Fold wound = new Halfway(roll, TyingMoment.WOUND).fold();
         assertThat(wound.knots()).isEmpty();
         for (Facet facet : wound.facets()) {
-            assertThat(facet.corners()).allSatisfy(corner -> assertThat(Math.hypot(corner.y(), corner.z() - 30))
-                    .isBetween(29.0, 30.3));
+            assertThat(facet.corners())
+                    .allSatisfy(corner ->
+                            assertThat(Math.hypot(corner.y(), corner.z() - 30)).isBetween(29.0, 30.3));
         }
         Fold books = BooksFold.of(fit(Tie.BOOKS, BOOKS));
         Fold in = new Halfway(books, TyingMoment.WOUND).fold();

@@ -31,6 +31,7 @@ public final class SeveralCoverings {
     private static final int MOST_TOGETHER = 5;
     /** After so many reworks in vain while one is lacking, another start is better; ours, from trials. */
     private static final int STUCK = 48;
+
     private static final double CAP = 0.08;
     private static final int BEAM = 200;
     private static final int SPANNING = 1000;
