@@ -7,7 +7,7 @@ import java.util.Map;
  * How wide each letter of the typeface is, in thousandths of the em, as a table made from the font files (which lie beside it,
  * and to which a test holds it), so that words are measured without reading a font, in a browser too.
  */
-public final class LetterWidths {
+final class LetterWidths {
 
     /** Pairs of a first letter and how many follow one another, in base 36. */
     private static final String RUNS =

@@ -35,7 +35,7 @@ public record DrapedModel(
      * @param middles where each place of its middle line lies on the plan, as shares of width and height
      * @param left what one millimetre to the left of that line adds
      */
-    public record Strand(List<Model.Corner> line, double half, List<Share> middles, Share left) {
+    record Strand(List<Model.Corner> line, double half, List<Share> middles, Share left) {
 
         public Strand {
             line = List.copyOf(line);

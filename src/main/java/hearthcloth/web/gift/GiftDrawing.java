@@ -35,7 +35,7 @@ public final class GiftDrawing {
     private GiftDrawing() {}
 
     /** The drawing with its marks, as SVG, and where each measure is typed. */
-    public record Sized(String svg, List<Place> places) {}
+    record Sized(String svg, List<Place> places) {}
 
     /** In the proportions of these measures, in any one unit. */
     static Sized sized(GiftShape shape, List<Double> measures) {

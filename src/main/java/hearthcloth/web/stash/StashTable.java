@@ -52,11 +52,11 @@ public record StashTable(
      */
     public record Shown(String ids, String size, int count, String numbers, String words, Drawn drawn, Laid marks) {
 
-        public double widthInches() {
+        double widthInches() {
             return drawn.widthInches;
         }
 
-        public double heightInches() {
+        double heightInches() {
             return drawn.heightInches;
         }
     }
