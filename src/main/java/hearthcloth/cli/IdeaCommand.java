@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
         header = "Writes a guideline as one page that anybody can open, with the planner inside.",
         description = {
             "",
-            "The page is one file. It opens on any telephone or computer, without a network, and plans each reader's",
+            "The page is one file. It opens on any phone or computer, without a network, and plans each reader's",
             "own cloth from the pieces she types. Send it, or put it on a site of yours."
         },
         parameterListHeading = "%n",

@@ -168,9 +168,9 @@ final class FewWords {
         lines.add(
                 meeting.offset().isPositive()
                         ? first(
-                                "Let " + wrapping() + " jut out " + words.exact(meeting.offset())
+                                "Let " + wrapping() + " stick out " + words.exact(meeting.offset())
                                         + ": it will wrap. Pin.",
-                                "Let the edge that wraps jut out " + words.exact(meeting.offset()) + ". Pin.")
+                                "Let the edge that wraps stick out " + words.exact(meeting.offset()) + ". Pin.")
                         : "Line up the two edges. Pin.");
     }
 

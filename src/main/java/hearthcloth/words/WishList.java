@@ -151,7 +151,7 @@ public final class WishList {
             String column = i < columns.size() ? columns.get(i) : "";
             if (column.isEmpty() && !cell.isEmpty()) {
                 faults.add(where + ": \"" + ListWords.plain(cell)
-                        + "\" stands under no column; put quotes round what holds a comma.");
+                        + "\" stands under no column; put what holds a comma in quotes.");
             } else if (column.equals(NAME)) {
                 name = cell;
             } else if (!cell.isEmpty()) {

@@ -1,16 +1,17 @@
 package hearthcloth.draw.tied;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.json.JsonValue;
+import hearthcloth.json.JsonWriter;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.drape.Drape;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.Laying;
 import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.pleat.ReefStrands;
+import java.math.BigDecimal;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.ArrayList;
@@ -131,12 +132,43 @@ public record DrapedModel(
                 new Share(aside.x() - here.x(), aside.y() - here.y()));
     }
 
-    /** As JSON. */
+    /** As JSON, on one line. */
     public String text() {
-        try {
-            return new JsonMapper().writeValueAsString(this);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("numbers and words cannot be written", e);
-        }
+        return JsonWriter.tight(JsonValue.object()
+                .with("step", number(step))
+                .with("places", places)
+                .with("cloth", cloth)
+                .with("triangles", triangles)
+                .with("outer", outer)
+                .with("inner", inner)
+                .with(
+                        "strands",
+                        JsonValue.of(strands.stream().map(DrapedModel::json).toList()))
+                .done());
+    }
+
+    private static JsonValue json(Strand strand) {
+        return JsonValue.object()
+                .with(
+                        "line",
+                        JsonValue.of(strand.line().stream().map(Model::json).toList()))
+                .with("half", number(strand.half()))
+                .with(
+                        "middles",
+                        JsonValue.of(
+                                strand.middles().stream().map(DrapedModel::json).toList()))
+                .with("left", json(strand.left()))
+                .done();
+    }
+
+    private static JsonValue json(Share share) {
+        return JsonValue.object()
+                .with("x", number(share.x()))
+                .with("y", number(share.y()))
+                .done();
+    }
+
+    private static JsonValue number(double number) {
+        return JsonValue.of(BigDecimal.valueOf(number));
     }
 }

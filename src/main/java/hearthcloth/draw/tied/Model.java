@@ -170,7 +170,7 @@ public record Model(List<Polygon> polygons, List<Row> rows, List<Strand> strands
                 .done();
     }
 
-    private static JsonValue json(Corner corner) {
+    static JsonValue json(Corner corner) {
         return JsonValue.object()
                 .with("x", number(corner.x()))
                 .with("y", number(corner.y()))
