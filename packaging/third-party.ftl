@@ -13,6 +13,7 @@ In the pages of the workroom:
 - htmx.org: 0BSD
 
 Letters, on paper and on pages:
+- TeaVM class library, compiled into the idea page (idea/planner.js.gz): Apache-2.0 (https://teavm.org)
 - Source Sans 3: OFL-1.1 (hearthcloth/draw/letters/OFL.txt)
 
 Inside the library sqlite-jdbc:

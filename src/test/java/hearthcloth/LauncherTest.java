@@ -47,6 +47,8 @@ class LauncherTest {
             Files.copy(Path.of(file), folder.resolve(file), StandardCopyOption.COPY_ATTRIBUTES);
         }
         workroom = folder.resolve("workroom.pid");
+        Files.createDirectories(folder.resolve("ideapage/src"));
+        script("ideapage/build", "#!/bin/sh\n");
         script("bin/java", JAVA);
         script("bin/javac", "#!/bin/sh\n");
         script(".mvn/run", "#!/bin/sh\nmkdir -p target/run/lib target/classes\n: > target/hearthcloth.jar\n");

@@ -91,7 +91,7 @@ public final class IdeaPage {
         parts.put("script", resource("page.js"));
         parts.put("worker", resource("worker.js"));
         parts.put("guideline", base64(GuidelineFile.write(guideline).getBytes(StandardCharsets.UTF_8)));
-        parts.put("planner", base64(bytes(PLANNER)));
+        parts.put("planner", DenseText.of(bytes(PLANNER)));
         return filled(resource("page.html"), parts);
     }
 

@@ -2,6 +2,18 @@
 const by = (id) => document.getElementById(id);
 const decoded = (text) => Uint8Array.from(atob(text.trim()), (letter) => letter.charCodeAt(0));
 const guideline = new TextDecoder().decode(decoded(by('guideline').textContent));
+// The planner's bytes: five signs for four bytes; a last group that is not full has one sign more than bytes.
+function unpacked(text) {
+  const signs = text.trim();
+  const bytes = new Uint8Array(Math.floor(signs.length / 5) * 4 + Math.max(0, signs.length % 5 - 1));
+  const number = (code) => code - 40 - (code > 60) - (code > 92);
+  for (let at = 0, to = 0; at < signs.length; at += 5) {
+    let group = 0;
+    for (let i = 0; i < 5; i++) group = group * 85 + (at + i < signs.length ? number(signs.charCodeAt(at + i)) : 84);
+    for (let shift = 24; shift >= 0 && to < bytes.length; shift -= 8) bytes[to++] = Math.floor(group / 2 ** shift) % 256;
+  }
+  return bytes;
+}
 let worker, began;
 const waiting = new Map();
 
@@ -9,7 +21,7 @@ function start() {
   worker = new Worker(URL.createObjectURL(new Blob([by('worker').textContent], {type: 'text/javascript'})));
   worker.onmessage = (event) => heard(event.data);
   worker.onerror = () => say('This browser cannot run the planner; open the page in a newer one (2023 or later).');
-  worker.postMessage({packed: new Blob([decoded(by('planner').textContent)])});
+  worker.postMessage({packed: new Blob([unpacked(by('planner').textContent)])});
 }
 
 function say(words) { by('said').textContent = words; }

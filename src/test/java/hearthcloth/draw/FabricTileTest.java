@@ -66,7 +66,7 @@ class FabricTileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"red check", "blue stripe", "grey corduroy", "green gingham"})
+    @ValueSource(strings = {"red check", "blue stripe", "grey plaid", "green gingham"})
     void from_across_the_room_it_is_the_colour_it_is_called(String name) throws IOException {
         Fabric fabric = called(name);
         byte[] png = PngWriter.write(FabricTile.of(fabric).orElseThrow(), 96);

@@ -228,8 +228,8 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         return sketch.trimmed(title, 0.5);
     }
 
-    /** Millimetres of paper kept for the width of arrows at the rim. */
-    private static final double EDGE = 5;
+    /** Millimetres of paper kept for the width of arrows and the softness of the shadow at the rim. */
+    private static final double EDGE = 9;
 
     /** The share of the picture's width by which arrows may begin outside it. */
     private static final double AIR = 0.08;

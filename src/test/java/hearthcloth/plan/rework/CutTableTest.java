@@ -285,11 +285,11 @@ class CutTableTest {
                         .from()
                         .piece()
                         .id())
-                .isEqualTo("5/1C");
+                .isEqualTo("5");
         assertThat(Objects.requireNonNull(resewn.plan().sources().get("hearth"))
                         .from()
                         .piece()
                         .id())
-                .isEqualTo("2/hearth");
+                .isEqualTo("2");
     }
 }

@@ -260,10 +260,10 @@ class CoveringTest {
         Heap heap = heap(chance, 30);
         int[] widths = {40, 40, 50};
         int[] heights = {40, 40, 30};
-        SeveralCoverings several = new SeveralCoverings(heap, widths, heights, 0, steps(6_000), 5);
+        SeveralCoverings several = new SeveralCoverings(heap, widths, heights, 0, steps(40_000), 5);
         several.begin();
         long before = -1;
-        for (int i = 0; i < 12; i++) {
+        for (int i = 0; i < 40; i++) {
             BitSet used = new BitSet();
             long lost = 0;
             int covered = 0;
