@@ -10,6 +10,7 @@ import hearthcloth.web.door.Openness;
 import hearthcloth.web.make.CutPageTest;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -177,7 +178,10 @@ class SewingJourneyTest {
         tablet.getByText("Something went wrong").click();
         tablet.getByLabel("is too short").fill("3");
         button("Show the ways on").click();
-        choose("Make the bar anew or piece it");
+        Locator anew = tablet.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(Pattern.compile("^Make the bar anew")));
+        anew.first().waitFor();
+        choose(anew.first().getAttribute("aria-label"));
         while (!isSeam()) {
             press();
         }
@@ -194,6 +198,10 @@ class SewingJourneyTest {
         assertThat(visit.page(sew)).contains("data-done=\"" + before + "\"");
         int width = whole();
         measure(width + " 1/8 and " + width + " 3/8");
+        tablet.getByText("square it first").waitFor();
+        tablet.goBack();
+        arrived();
+        measure(width + " 1/8");
         tablet.waitForURL(url -> url.contains("/measure") || !url.endsWith(sew));
         tablet.waitForLoadState();
         if (button("Sew on as it is").count() > 0) {

@@ -75,10 +75,11 @@ class PhotoPageTest extends StashVisit {
     }
 
     @Test
-    void the_stash_has_a_door_that_opens_the_camera_on_a_phone() throws Exception {
-        assertThat(get("/stash").body())
-                .contains("From a photograph", "capture=\"environment\"", "accept=\"image/jpeg,image/png\"");
-        assertThat(get("/stash/photo").body()).contains("Take a picture now", "touching nothing");
+    void the_stash_has_a_door_to_a_page_that_opens_the_camera_on_a_phone() throws Exception {
+        assertThat(get("/stash").body()).contains("href=\"/stash/photo\" aria-label=\"Photograph them\"");
+        assertThat(get("/stash/photo").body())
+                .contains("capture=\"environment\"", "accept=\"image/jpeg,image/png\"")
+                .contains("Take a picture now", "touching nothing");
     }
 
     @Test

@@ -45,7 +45,7 @@ class TiedPageTest {
 
     @Test
     void the_cloth_leads_to_its_gift_tied_and_on_to_the_tie() {
-        assertThat(visit.page(tied.replace("/tied/", "/cloth/"))).contains("href=\"" + tied + "\"", "See it tied");
+        assertThat(visit.page(tied.replace("/tied/", "/cloth/"))).contains("href=\"" + tied + "\"", "</span>Tied</a>");
         String page = visit.page(tied);
         assertThat(page)
                 .contains(
