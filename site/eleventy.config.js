@@ -8,7 +8,7 @@ const ROOMS = [
   ["Makers", [["Get it", "/installing.html"], ["Start", "/making/start.html"], ["Photograph", "/making/photograph.html"],
     ["Cut", "/making/cut.html"], ["Sew", "/making/sew.html"], ["Tie", "/making/tie.html"], ["Everything", "/using.html"],
     ["Kept safe", "/safety.html"]]],
-  ["Teachers and studios", [["A class", "/teaching.html"], ["A studio", "/studio.html"]]],
+  ["Teachers and studios", [["A class", "/teaching.html"], ["Kits", "/kits.html"], ["A studio", "/studio.html"]]],
   ["Developers", [["Developing", "/developing.html"], ["Architecture", "/architecture.html"],
     ["Releasing", "/releasing.html"], ["What changed", "/changelog.html"]]],
 ];
