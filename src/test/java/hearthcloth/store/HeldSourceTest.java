@@ -28,7 +28,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Jdbi;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -98,8 +97,6 @@ class HeldSourceTest {
 
     @Test
     void files_and_folders_are_closed_to_all_but_their_owner() throws IOException {
-        Assumptions.assumeTrue(
-                folder.getFileSystem().supportedFileAttributeViews().contains("posix"));
         Path open = Files.createFile(folder.resolve("open"));
         Files.setPosixFilePermissions(open, PosixFilePermissions.fromString("rw-rw-r--"));
         Path read = Files.createFile(folder.resolve("read"));
