@@ -53,8 +53,17 @@ public record ClothCard(
                 view.still(Face.FRONT),
                 view.still(Face.BACK),
                 words,
-                stage == Stage.DESIGNED ? "designed" : stage == Stage.CUT ? "cut" : "sewn",
+                words(stage),
                 view.figures());
+    }
+
+    private static String words(Stage stage) {
+        return switch (stage) {
+            case DESIGNED -> "designed";
+            case CUT -> "cut";
+            case RECUT -> "cut, but for what was asked for since";
+            case SEWN -> "sewn";
+        };
     }
 
     public Life life() {
