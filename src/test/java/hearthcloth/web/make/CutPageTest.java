@@ -180,6 +180,15 @@ public class CutPageTest {
             ids.addAll(all("name=\"id\" value=\"([^\"]+)\"", piece(at)));
         }
         assertThat(ids).doesNotContain(wrong, cutOf).isNotEmpty();
+        int before = visit.page("/stash/stash.csv").split("\n", -1).length;
+        for (int at = 0; at < pieces(); at++) {
+            tickAll(at);
+        }
+        assertThat(all("<span>Gives</span> ([^<]+)", piece(0)).get(0)).as("what was cut before is told still").isNotBlank();
+        visit.post(cut + "/done");
+        assertThat(visit.page("/stash/stash.csv").split("\n", -1).length).isNotEqualTo(before);
+        String sew = visit.page(cut.replace("/cut/", "/sew/"));
+        assertThat(sew).doesNotContain("To look at only");
     }
 
     @Test
