@@ -6,6 +6,7 @@ import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
 import hearthcloth.draw.letters.FontFile;
+import hearthcloth.draw.letters.Script;
 import hearthcloth.draw.letters.Weight;
 import java.awt.Font;
 import java.awt.FontFormatException;
@@ -82,13 +83,22 @@ public final class PngWriter {
     /** Registers the typeface with Java's drawing, once. */
     private static final class Letters {
         static {
-            for (Weight weight : Weight.values()) {
-                try (InputStream in = FontFile.file(weight)) {
-                    GraphicsEnvironment.getLocalGraphicsEnvironment()
-                            .registerFont(Font.createFont(Font.TRUETYPE_FONT, in));
-                } catch (IOException | FontFormatException e) {
-                    throw new IllegalStateException("the font " + weight.resource() + " cannot be read", e);
+            for (Script script : Script.values()) {
+                for (Weight weight : Weight.values()) {
+                    register(script, weight);
                 }
+            }
+        }
+
+        private static void register(Script script, Weight weight) {
+            if (script.cut(weight) != weight) {
+                return;
+            }
+            try (InputStream in = FontFile.file(script, weight)) {
+                GraphicsEnvironment.getLocalGraphicsEnvironment()
+                        .registerFont(Font.createFont(Font.TRUETYPE_FONT, in));
+            } catch (IOException | FontFormatException e) {
+                throw new IllegalStateException("the font " + script.resource(weight) + " cannot be read", e);
             }
         }
 
