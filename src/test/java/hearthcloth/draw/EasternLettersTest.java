@@ -61,7 +61,7 @@ class EasternLettersTest {
     /** Fails where a letter is drawn as nothing or all as the same box: each line has ink of its own shape. */
     @Test
     void a_png_and_a_pdf_show_the_same_letters() throws IOException {
-        for (String letter : List.of("막", "縫", "い", "ロ", "、", "바")) {
+        for (String letter : List.of("막", "縫", "い", "ロ", "、", "🧵", "바 1A", "表 « a »")) {
             Picture one = page(letter);
             BufferedImage png = ImageIO.read(new ByteArrayInputStream(PngWriter.write(one, 300)));
             byte[] pdf = PdfWriter.write("one", "ja", List.of(one));

@@ -20,6 +20,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import javax.imageio.ImageIO;
 
 /** Writes a picture as PNG by drawing its SVG, so that both look alike. */
@@ -61,12 +62,22 @@ public final class PngWriter {
             .build();
 
     private static SVGDocument read(Picture picture) {
-        byte[] svg = SvgWriter.writeBare(picture).getBytes(StandardCharsets.UTF_8);
+        byte[] svg = SvgWriter.writeBare(printable(picture)).getBytes(StandardCharsets.UTF_8);
         SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(svg), null, OUR_OWN);
         if (document == null) {
             throw new IllegalStateException("the SVG of \"" + picture.title() + "\" cannot be read back");
         }
         return document;
+    }
+
+    /** The same with a box for each letter that no font has, which would be drawn as nothing. */
+    private static Picture printable(Picture picture) {
+        List<Mark> marks = picture.marks().stream()
+                .map(mark -> mark instanceof Mark.Words words
+                        ? new Mark.Words(FontFile.printable(words.text()), words.at(), words.type())
+                        : mark)
+                .toList();
+        return new Picture(picture.title(), picture.width(), picture.height(), marks);
     }
 
     private static byte[] bytes(BufferedImage image) {

@@ -208,9 +208,11 @@ public final class SvgWriter {
 
     /** A reader of bare pictures takes every letter from the family named, so each writing is given its own. */
     private static String runs(Mark.Words words) {
-        return Run.of(words.text()).stream()
+        List<Run> runs = Run.of(words.text());
+        return runs.stream()
                 .map(run -> run.script() == Script.WESTERN
-                        ? escaped(run.text())
+                        // It drops a plain blank beside such a part.
+                        ? escaped(runs.size() == 1 ? run.text() : run.text().replace(' ', '\u00a0'))
                         : "<tspan font-family=\"'" + run.script().family() + "'\" font-weight=\""
                                 + run.script().cut(words.type().weight()).number() + "\">" + escaped(run.text())
                                 + "</tspan>")
