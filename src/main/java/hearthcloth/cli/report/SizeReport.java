@@ -4,7 +4,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.words.GiftWish;
+import hearthcloth.wish.GiftWish;
 import hearthcloth.wrap.Capacity;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.PublishedRule;

@@ -1,4 +1,4 @@
-package hearthcloth.words;
+package hearthcloth.wish;
 
 /** Where she wishes something. What is read and said is the same at each; only a field's name is written differently. */
 public enum Door {

@@ -1,4 +1,4 @@
-package hearthcloth.words;
+package hearthcloth.wish;
 
 /** Everything that can be wished, with its name in the shell; a page calls it by the same name without the dashes. */
 public enum WishField {

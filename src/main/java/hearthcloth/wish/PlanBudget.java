@@ -1,4 +1,4 @@
-package hearthcloth.words;
+package hearthcloth.wish;
 
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.MeasureException;

@@ -1,4 +1,4 @@
-package hearthcloth.words;
+package hearthcloth.wish;
 
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;

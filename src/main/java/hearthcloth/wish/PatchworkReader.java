@@ -1,4 +1,4 @@
-package hearthcloth.words;
+package hearthcloth.wish;
 
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.MeasureException;

@@ -1,4 +1,4 @@
-package hearthcloth.words;
+package hearthcloth.wish;
 
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;

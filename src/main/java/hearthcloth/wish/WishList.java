@@ -1,4 +1,4 @@
-package hearthcloth.words;
+package hearthcloth.wish;
 
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
