@@ -11,18 +11,18 @@ final class Bunting {
     private static final int PENNANTS = 15;
     private static final double APART = 68;
     private static final double WIDE = 46;
-    private static final double HIGH = 56;
+    private static final double HIGH = 48;
     private static final double LENGTH = PENNANTS * APART;
 
     /** How far the line hangs through between its three pins. */
-    private static final double SAG = 26;
+    private static final double SAG = 20;
 
     private Bunting() {}
 
     static String of(List<Fabric> fabrics, Swatches swatches) {
         StringBuilder svg = new StringBuilder(String.format(
                 Locale.ROOT,
-                "<svg class=\"bunting\" viewBox=\"0 0 %.0f 92\" preserveAspectRatio=\"xMidYMin slice\""
+                "<svg class=\"bunting\" viewBox=\"0 0 %.0f 74\" preserveAspectRatio=\"xMidYMin slice\""
                         + " aria-hidden=\"true\" focusable=\"false\">",
                 LENGTH));
         swatches.tiles(svg);

@@ -30,7 +30,7 @@ import java.util.Optional;
 /** Gathers what the page of a finished cloth shows. */
 record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     static MadeShown of(PageContext room, SavedCloth cloth) {
         return new MadeShown(

@@ -151,7 +151,7 @@ class MadePageTest {
         };
         assertThat(Visit.onward(visit.post("/made/" + id + "/slip", slip))).endsWith("/made/" + id);
         assertThat(made())
-                .contains("wider than planned. Corner to corner the two ways differ by 1 1/2 in")
+                .contains("wider than planned. Corner to corner the two ways differ by 1½ in")
                 .contains("value=\"Harbour\"", "value=\"90\"", "Press from the &lt;back>")
                 .contains("value=\"Nora\"");
         assertThat(visit.page("/cloths")).contains("Made May; wrapped a box; with Nora");
@@ -162,9 +162,9 @@ class MadePageTest {
         slip[3] = "wide";
         HttpResponse<String> wrong = visit.post("/made/" + id + "/slip", slip);
         assertThat(wrong.statusCode()).isEqualTo(422);
-        assertThat(wrong.body()).contains("the width");
+        assertThat(wrong.body()).contains("The width");
         slip[3] = "";
-        assertThat(visit.post("/made/" + id + "/slip", slip).body()).contains("give the width as well");
+        assertThat(visit.post("/made/" + id + "/slip", slip).body()).contains("Give the width as well");
     }
 
     @Test
@@ -175,7 +175,7 @@ class MadePageTest {
         assertThat(visit.page("/cloths")).contains("used 2 times, last: 1 June, two books");
         assertThat(visit.page("/cloths?find=honey")).contains("1 of 2 for", "/made/" + id);
         assertThat(visit.page("/cloths?find=nobody%20has%20this")).contains("0 of 2 for").doesNotContain("/made/" + id);
-        assertThat(visit.page("/cloths?find=%3Cscript%3E")).contains("&lt;script>”").doesNotContain("“<script>");
+        assertThat(visit.page("/cloths?find=%3Cscript%3E")).contains("“&lt;script&gt;”").doesNotContain("“<script>");
     }
 
     @Test
