@@ -1,7 +1,7 @@
 package hearthcloth.cli;
 
-import hearthcloth.words.WishField;
-import hearthcloth.words.WishWords;
+import hearthcloth.wish.WishField;
+import hearthcloth.wish.WishWords;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 

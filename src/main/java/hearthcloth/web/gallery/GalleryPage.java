@@ -28,7 +28,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
-import hearthcloth.words.Usual;
+import hearthcloth.wish.Usual;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
 import io.javalin.http.Context;
