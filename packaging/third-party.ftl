@@ -15,6 +15,7 @@ In the pages of the workroom:
 Letters, on paper and on pages:
 - TeaVM class library, compiled into the idea page (idea/planner.js.gz): Apache-2.0 (https://teavm.org)
 - Source Sans 3: OFL-1.1 (hearthcloth/draw/letters/OFL.txt)
+- Noto Sans KR and Noto Sans JP, the letters of KS X 1001 and most of JIS X 0208: OFL-1.1 (hearthcloth/draw/letters/OFL-Noto.txt)
 
 Inside the library sqlite-jdbc:
 - SQLite: in the public domain

@@ -30,6 +30,7 @@ import java.util.stream.Collectors;
 class ArchitectureTest {
 
     private static final String[] DOMAIN = {
+        "hearthcloth.words..",
         "hearthcloth.measure..",
         "hearthcloth.colour..",
         "hearthcloth.geometry..",
@@ -46,29 +47,31 @@ class ArchitectureTest {
     /** Each room, and the rooms it may know. What is not named here does not exist. */
     private static final Map<String, List<String>> MAY_KNOW = Map.ofEntries(
             Map.entry("measure", List.of()),
+            Map.entry("words", List.of("measure")),
             Map.entry("colour", List.of()),
             Map.entry("geometry", List.of()),
             Map.entry("cloth", List.of("measure")),
             Map.entry("stash", List.of("measure", "colour")),
-            Map.entry("wrap", List.of("measure", "geometry", "cloth")),
+            Map.entry("wrap", List.of("words", "measure", "geometry", "cloth")),
             Map.entry("cutstock", List.of("measure")),
-            Map.entry("plan", List.of("measure", "colour", "cloth", "stash", "wrap", "cutstock")),
-            Map.entry("sew", List.of("measure", "colour", "cloth", "stash", "wrap", "plan")),
+            Map.entry("plan", List.of("words", "measure", "colour", "cloth", "stash", "wrap", "cutstock")),
+            Map.entry("sew", List.of("words", "measure", "colour", "cloth", "stash", "wrap", "plan")),
             Map.entry("json", List.of()),
             Map.entry("guideline", List.of("json", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan")),
             Map.entry("photo", List.of("measure", "colour", "geometry")),
             Map.entry(
-                    "work", List.of("measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
+                    "work", List.of("words", "measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
             Map.entry(
                     "draw",
-                    List.of("json", "measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
-            Map.entry("words", List.of("measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan", "sew")),
+                    List.of("words", "json", "measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo")),
+            Map.entry("wish", List.of("measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan", "sew")),
             Map.entry(
                     "store",
                     List.of("measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo", "work")),
             Map.entry(
                     "idea",
                     List.of(
+                            "words",
                             "json",
                             "measure",
                             "colour",
@@ -94,6 +97,7 @@ class ArchitectureTest {
                             "idea",
                             "photo",
                             "work",
+                            "wish",
                             "words",
                             "draw")),
             Map.entry(
@@ -112,6 +116,7 @@ class ArchitectureTest {
                             "sew",
                             "photo",
                             "work",
+                            "wish",
                             "words",
                             "draw",
                             "store")));

@@ -1,7 +1,7 @@
 package hearthcloth.cli;
 
 import hearthcloth.cli.io.Shell;
-import hearthcloth.words.OptionText;
+import hearthcloth.wish.OptionText;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;

@@ -2,8 +2,8 @@ package hearthcloth.cli;
 
 import hearthcloth.cli.io.Shell;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.words.BadInputException;
-import hearthcloth.words.OptionText;
+import hearthcloth.wish.BadInputException;
+import hearthcloth.wish.OptionText;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;

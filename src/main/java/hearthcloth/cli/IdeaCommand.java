@@ -7,7 +7,7 @@ import hearthcloth.guideline.Guideline;
 import hearthcloth.idea.IdeaPage;
 import hearthcloth.idea.MissingPlannerException;
 import hearthcloth.stash.StashFile;
-import hearthcloth.words.BadInputException;
+import hearthcloth.wish.BadInputException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

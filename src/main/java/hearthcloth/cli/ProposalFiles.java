@@ -6,7 +6,7 @@ import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.words.GiftWish;
+import hearthcloth.wish.GiftWish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -4,7 +4,7 @@ import hearthcloth.cli.io.OutputFile;
 import hearthcloth.cli.io.Shell;
 import hearthcloth.draw.MeasuringSheetPage;
 import hearthcloth.draw.cloth.Paper;
-import hearthcloth.words.OptionText;
+import hearthcloth.wish.OptionText;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;

@@ -1,7 +1,7 @@
 package hearthcloth.cli;
 
-import hearthcloth.words.BadInputException;
-import hearthcloth.words.ListWords;
+import hearthcloth.wish.BadInputException;
+import hearthcloth.wish.ListWords;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;

@@ -108,11 +108,16 @@ final class JournalFold {
     }
 
     private boolean isWork(String id, ClothFact.Worked worked) {
-        String document = documents.get(id);
-        if (document == null) {
-            return false;
+        BenchText bench = open.get(id);
+        if (bench == null) {
+            String document = documents.get(id);
+            if (document == null) {
+                return false;
+            }
+            bench = BenchText.of(document);
+            open.put(id, bench);
         }
-        worked.reversed().on(open.computeIfAbsent(id, none -> BenchText.of(document)));
+        worked.reversed().on(bench);
         return true;
     }
 }

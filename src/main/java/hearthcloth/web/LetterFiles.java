@@ -9,13 +9,15 @@ import java.util.Map;
 /** The pages are set in the same letters as the printed guide, which lie beside its drawing. */
 final class LetterFiles {
 
+    /** Hangul and Japanese are asked for by a page only where it has such letters (own.css). */
     private static final Map<String, String> FILES = Map.of(
-            "regular",
-            "SourceSans3-Regular.ttf",
-            "semibold",
-            "SourceSans3-SemiBold.ttf",
-            "bold",
-            "SourceSans3-Bold.ttf");
+            "regular", "SourceSans3-Regular.ttf",
+            "semibold", "SourceSans3-SemiBold.ttf",
+            "bold", "SourceSans3-Bold.ttf",
+            "korean", "NotoSansKR-Regular.ttf",
+            "korean-bold", "NotoSansKR-Bold.ttf",
+            "japanese", "NotoSansJP-Regular.ttf",
+            "japanese-bold", "NotoSansJP-Bold.ttf");
 
     private LetterFiles() {}
 

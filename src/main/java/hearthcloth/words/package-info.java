@@ -1,4 +1,4 @@
-/** Reads what makers write of their wishes, and says what cannot be read and how to mend it. */
+/** What the program says, in every language it speaks: which languages there are, and the catalogues of each room. */
 @NullMarked
 package hearthcloth.words;
 

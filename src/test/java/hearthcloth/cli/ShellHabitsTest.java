@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.cli.io.Shell;
-import hearthcloth.words.BadInputException;
+import hearthcloth.wish.BadInputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,7 +2,7 @@ package hearthcloth.cli.io;
 
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.together.TogetherProgress;
-import hearthcloth.words.ListWords;
+import hearthcloth.wish.ListWords;
 
 /** One line on the terminal that shows how far planning has come; silent when nobody watches. */
 public final class ProgressLine {

@@ -7,7 +7,7 @@ import hearthcloth.guideline.fit.Fitted;
 import hearthcloth.measure.Rounding;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
-import hearthcloth.words.ListWords;
+import hearthcloth.wish.ListWords;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -5,7 +5,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.together.Fairness;
 import hearthcloth.plan.together.Together;
-import hearthcloth.words.ListWords;
+import hearthcloth.wish.ListWords;
 import java.io.PrintStream;
 import java.util.Optional;
 

@@ -5,7 +5,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.stash.Stash;
-import hearthcloth.words.GiftWish;
+import hearthcloth.wish.GiftWish;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;

@@ -7,7 +7,7 @@ import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.MeasuredLength;
-import hearthcloth.words.ListWords;
+import hearthcloth.wish.ListWords;
 import hearthcloth.work.photo.FabricGroup;
 import hearthcloth.work.photo.GatheredStash;
 import hearthcloth.work.photo.ShapeWords;

@@ -2,7 +2,7 @@ package hearthcloth.cli.report;
 
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.words.GiftWish;
+import hearthcloth.wish.GiftWish;
 import hearthcloth.wrap.Capacity;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;

@@ -35,14 +35,15 @@ public final class FontSubset {
             faces.append("@font-face{font-family:'Source Sans 3';font-weight:")
                     .append(weight.number())
                     .append(";src:url(data:font/ttf;base64,")
-                    .append(base64(weight, letters))
+                    .append(base64(Script.WESTERN, weight, letters))
                     .append(")}\n");
         }
         return faces.toString();
     }
 
-    public static String base64(Weight weight, Set<Integer> letters) {
-        TrueTypeFont font = FontFile.shared(weight);
+    /** A small font with those of the letters that the font of this writing has. */
+    public static String base64(Script script, Weight weight, Set<Integer> letters) {
+        TrueTypeFont font = FontFile.shared(script, weight);
         synchronized (font) {
             return encoded(font, letters);
         }
@@ -52,7 +53,7 @@ public final class FontSubset {
         try {
             TTFSubsetter subset = new TTFSubsetter(font, TABLES);
             subset.setPrefix("HRTHCL");
-            letters.stream().filter(Typeface::has).forEach(subset::add);
+            letters.stream().filter(FontFile::has).forEach(subset::add);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             subset.writeToStream(out);
             return Base64.getEncoder().encodeToString(out.toByteArray());

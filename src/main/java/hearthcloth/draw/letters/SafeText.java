@@ -21,6 +21,11 @@ public final class SafeText {
         return out.toString();
     }
 
+    /** The text as it is shown on one line: also without the soft hyphens, where it might have been broken. */
+    public static String onOneLine(String text) {
+        return clean(text).replace("\u00ad", "");
+    }
+
     private static boolean isWritable(int c) {
         return c >= 0x20
                 && !(c >= 0x7f && c < 0xa0)

@@ -1,8 +1,8 @@
 package hearthcloth.draw.letters;
 
 /**
- * The letters of all pictures: Source Sans 3 (SIL Open Font License 1.1, beside the font files), with the widths of
- * words, by which labels are kept apart.
+ * The letters of all pictures: Source Sans 3, and Noto Sans KR and JP for what it lacks (SIL Open Font License 1.1, beside
+ * the font files), with the widths of words, by which labels are kept apart.
  */
 public final class Typeface {
 
@@ -17,20 +17,20 @@ public final class Typeface {
 
     public static final double BELOW = 0.22;
 
+    /** The width of every syllable in the Korean font as a share of the em; Japanese letters are as wide as the em. */
+    private static final double HANGUL = 0.92;
+
     /**
      * The width assumed for a letter that the typeface lacks, as a share of the em; wider than in most other typefaces.
      */
     private static final double UNKNOWN = 1.2;
-
-    /** Stands for a letter that the typeface lacks where no other typeface can be used. */
-    private static final String MISSING = "□";
 
     private Typeface() {}
 
     /** The width of {@code text} set in {@code size} millimetres, in millimetres; no kerning. */
     public static double width(String text, double size, Weight weight) {
         return size
-                * SafeText.clean(text)
+                * SafeText.onOneLine(text)
                         .codePoints()
                         .mapToDouble(letter -> advance(letter, weight))
                         .sum();
@@ -38,28 +38,13 @@ public final class Typeface {
 
     private static double advance(int letter, Weight weight) {
         int width = LetterWidths.of(letter, weight);
-        return width < 0 ? UNKNOWN : width / 1000.0;
-    }
-
-    /** {@code text} with □ for each letter the typeface lacks: for PDF, where nothing else is embedded. */
-    public static String printable(String text) {
-        StringBuilder out = new StringBuilder();
-        text.codePoints().forEach(c -> {
-            if (has(c)) {
-                out.appendCodePoint(c);
-            } else if (!isJoining(c)) {
-                out.append(MISSING);
-            }
-        });
-        return out.toString();
-    }
-
-    static boolean has(int letter) {
-        return LetterWidths.of(letter, Weight.REGULAR) >= 0;
-    }
-
-    /** Whether a character is a joiner or variation selector, which shows nothing by itself. */
-    private static boolean isJoining(int c) {
-        return c == 0x200c || c == 0x200d || (c >= 0xfe00 && c <= 0xfe0f);
+        if (width >= 0) {
+            return width / 1000.0;
+        }
+        return switch (Script.of(letter)) {
+            case KOREAN -> HANGUL;
+            case JAPANESE -> 1;
+            case WESTERN -> UNKNOWN;
+        };
     }
 }

@@ -19,7 +19,8 @@ public enum Weight {
         return number;
     }
 
-    public String resource() {
-        return "SourceSans3-" + file + ".ttf";
+    /** The word in the names of font files. */
+    String word() {
+        return file;
     }
 }

@@ -128,7 +128,7 @@ public sealed interface Mark {
     /** One line of words; {@code at} lies on the baseline. */
     record Words(String text, Point at, Type type) implements Mark {
         public Words {
-            text = SafeText.clean(text);
+            text = SafeText.onOneLine(text);
         }
 
         @Override

@@ -1,5 +1,6 @@
 package hearthcloth.draw.picture;
 
+import hearthcloth.draw.letters.LineBreaks;
 import hearthcloth.draw.letters.SafeText;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,30 +12,42 @@ public final class Paragraph {
 
     private Paragraph() {}
 
-    /** The lines of {@code text} set in {@code type} within {@code width} millimetres; a word too long is broken. */
+    /**
+     * The lines of {@code text} set in {@code type} within {@code width} millimetres, by {@link LineBreaks}; a word too long
+     * is broken.
+     */
     public static List<String> lines(String text, double width, Type type) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : joined(text).split(" +", -1)) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            if (type.width(longer) <= width) {
+        String ending = "";
+        for (LineBreaks.Part part : LineBreaks.parts(joined(text))) {
+            String longer = line.isEmpty() ? part.text() : line + part.before() + part.text();
+            if (type.width(longer + part.ending()) <= width) {
                 line = longer;
+                ending = part.ending();
                 continue;
             }
             if (!line.isEmpty()) {
-                lines.add(line);
+                lines.add(line + ending);
             }
-            line = word;
-            while (type.width(line) > width) {
-                int letters = fitting(line, width, type);
-                lines.add(line.substring(0, letters));
-                line = line.substring(letters);
-            }
+            line = broken(part.text(), width, type, lines);
+            ending = part.ending();
         }
         if (!line.isEmpty()) {
             lines.add(line);
         }
         return List.copyOf(lines);
+    }
+
+    /** Adds the full lines of a part that is too long for one, and gives what is left of it. */
+    private static String broken(String part, double width, Type type, List<String> lines) {
+        String line = part;
+        while (type.width(line) > width) {
+            int letters = fitting(line, width, type);
+            lines.add(line.substring(0, letters));
+            line = line.substring(letters);
+        }
+        return line;
     }
 
     /** The text with measures kept on one line: no break beside × or between a number and its unit. */
@@ -52,13 +65,15 @@ public final class Paragraph {
             return lines;
         }
         List<String> kept = new ArrayList<>(lines.subList(0, most));
-        kept.set(most - 1, cut(kept.get(most - 1) + " " + lines.get(most), width, type));
+        String last = kept.get(most - 1);
+        String next = lines.get(most);
+        kept.set(most - 1, cut(last + (LineBreaks.needsBlank(last, next) ? " " : "") + next, width, type));
         return List.copyOf(kept);
     }
 
     /** {@code text} on one line, its end replaced by … where it does not fit. */
     public static String cut(String text, double width, Type type) {
-        String clean = SafeText.clean(text).strip();
+        String clean = SafeText.onOneLine(text).strip();
         if (type.width(clean) <= width) {
             return clean;
         }

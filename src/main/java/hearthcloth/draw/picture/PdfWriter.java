@@ -2,15 +2,15 @@ package hearthcloth.draw.picture;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.letters.FontFile;
+import hearthcloth.draw.letters.Run;
 import hearthcloth.draw.letters.SafeText;
-import hearthcloth.draw.letters.Typeface;
+import hearthcloth.draw.letters.Script;
 import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import java.awt.geom.AffineTransform;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +43,7 @@ public final class PdfWriter {
     private static final double ARC = 4.0 / 3 * (Math.sqrt(2) - 1);
 
     private final PDDocument document;
-    private final Map<Weight, PDFont> fonts = new EnumMap<>(Weight.class);
+    private final Map<String, PDFont> fonts = new HashMap<>();
 
     private final Map<Mark.Figured, PDTilingPattern> repeats = new HashMap<>();
 
@@ -229,27 +229,39 @@ public final class PdfWriter {
 
     private void words(Mark.Words words, PDPageContentStream content) throws IOException {
         Type type = words.type();
-        String text = Typeface.printable(words.text());
-        PDFont font = font(type.weight());
-        double before = type.anchor().share() * type.size() * font.getStringWidth(text) / 1000;
+        List<Run> runs = Run.of(FontFile.printable(words.text()));
+        double before = type.anchor().share() * type.size() * width(runs, type.weight());
         content.beginText();
         content.setNonStrokingColor(awt(type.colour()));
-        content.setFont(font, (float) type.size());
         float x = (float) words.at().x();
         float y = (float) words.at().y();
         content.setTextMatrix(
                 type.way() == Type.Way.ALONG
                         ? new Matrix(1, 0, 0, -1, (float) (x - before), y)
                         : new Matrix(0, -1, -1, 0, x, (float) (y + before)));
-        content.showText(text);
+        for (Run run : runs) {
+            content.setFont(font(run.script(), type.weight()), (float) type.size());
+            content.showText(run.text());
+        }
         content.endText();
     }
 
-    private PDFont font(Weight weight) throws IOException {
-        PDFont known = fonts.get(weight);
+    /** The width as a share of the em. */
+    private double width(List<Run> runs, Weight weight) throws IOException {
+        double width = 0;
+        for (Run run : runs) {
+            width += font(run.script(), weight).getStringWidth(run.text()) / 1000;
+        }
+        return width;
+    }
+
+    /** Each font is embedded once a file, when its first letters are written. */
+    private PDFont font(Script script, Weight weight) throws IOException {
+        String name = script.resource(weight);
+        PDFont known = fonts.get(name);
         if (known == null) {
-            known = PDType0Font.load(document, FontFile.open(weight), true);
-            fonts.put(weight, known);
+            known = PDType0Font.load(document, FontFile.open(script, weight), true);
+            fonts.put(name, known);
         }
         return known;
     }

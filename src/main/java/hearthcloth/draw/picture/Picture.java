@@ -11,7 +11,7 @@ import java.util.List;
 public record Picture(String title, double width, double height, List<Mark> marks) {
 
     public Picture {
-        title = SafeText.clean(title);
+        title = SafeText.onOneLine(title);
         marks = List.copyOf(marks);
     }
 

@@ -6,6 +6,7 @@ import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
 import hearthcloth.draw.letters.FontFile;
+import hearthcloth.draw.letters.Script;
 import hearthcloth.draw.letters.Weight;
 import java.awt.Font;
 import java.awt.FontFormatException;
@@ -19,6 +20,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import javax.imageio.ImageIO;
 
 /** Writes a picture as PNG by drawing its SVG, so that both look alike. */
@@ -60,12 +62,22 @@ public final class PngWriter {
             .build();
 
     private static SVGDocument read(Picture picture) {
-        byte[] svg = SvgWriter.writeBare(picture).getBytes(StandardCharsets.UTF_8);
+        byte[] svg = SvgWriter.writeBare(printable(picture)).getBytes(StandardCharsets.UTF_8);
         SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(svg), null, OUR_OWN);
         if (document == null) {
             throw new IllegalStateException("the SVG of \"" + picture.title() + "\" cannot be read back");
         }
         return document;
+    }
+
+    /** The same with a box for each letter that no font has, which would be drawn as nothing. */
+    private static Picture printable(Picture picture) {
+        List<Mark> marks = picture.marks().stream()
+                .map(mark -> mark instanceof Mark.Words words
+                        ? new Mark.Words(FontFile.printable(words.text()), words.at(), words.type())
+                        : mark)
+                .toList();
+        return new Picture(picture.title(), picture.width(), picture.height(), marks);
     }
 
     private static byte[] bytes(BufferedImage image) {
@@ -82,13 +94,22 @@ public final class PngWriter {
     /** Registers the typeface with Java's drawing, once. */
     private static final class Letters {
         static {
-            for (Weight weight : Weight.values()) {
-                try (InputStream in = FontFile.file(weight)) {
-                    GraphicsEnvironment.getLocalGraphicsEnvironment()
-                            .registerFont(Font.createFont(Font.TRUETYPE_FONT, in));
-                } catch (IOException | FontFormatException e) {
-                    throw new IllegalStateException("the font " + weight.resource() + " cannot be read", e);
+            for (Script script : Script.values()) {
+                for (Weight weight : Weight.values()) {
+                    register(script, weight);
                 }
+            }
+        }
+
+        private static void register(Script script, Weight weight) {
+            if (script.cut(weight) != weight) {
+                return;
+            }
+            try (InputStream in = FontFile.file(script, weight)) {
+                GraphicsEnvironment.getLocalGraphicsEnvironment()
+                        .registerFont(Font.createFont(Font.TRUETYPE_FONT, in));
+            } catch (IOException | FontFormatException e) {
+                throw new IllegalStateException("the font " + script.resource(weight) + " cannot be read", e);
             }
         }
 

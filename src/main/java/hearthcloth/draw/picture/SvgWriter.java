@@ -2,6 +2,8 @@ package hearthcloth.draw.picture;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.letters.FontSubset;
+import hearthcloth.draw.letters.Run;
+import hearthcloth.draw.letters.Script;
 import hearthcloth.draw.letters.Weight;
 import hearthcloth.geometry.Point;
 import java.math.BigDecimal;
@@ -14,6 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a picture as SVG that needs nothing else: its letters are embedded, its size is in real millimetres. The same
@@ -25,6 +28,13 @@ public final class SvgWriter {
     private static final String REST = "'Source Sans 3','Source Sans Pro',system-ui,sans-serif";
 
     private static final String FAMILY = "'hearthcloth'," + REST;
+
+    /** The families where a picture has Hangul, kana or kanji; on a page the page's own letters serve. */
+    private static final String EASTERN =
+            "'hearthcloth','hearthcloth ko','hearthcloth ja','Source Sans 3','Noto Sans KR','Noto Sans JP',system-ui,sans-serif";
+
+    private static final Map<Script, String> FACES =
+            Map.of(Script.WESTERN, "hearthcloth", Script.KOREAN, "hearthcloth ko", Script.JAPANESE, "hearthcloth ja");
 
     /** What the picture is for. */
     private enum Use {
@@ -110,7 +120,7 @@ public final class SvgWriter {
         String width = number(picture.width());
         String height = number(picture.height());
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + width + "mm\" height=\"" + height
-                + "mm\" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\" font-family=\"" + FAMILY + "\">\n");
+                + "mm\" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\" font-family=\"" + (isEastern(picture) ? EASTERN : FAMILY) + "\">\n");
         out.append("<title>" + escaped(picture.title()) + "</title>\n");
         out.append(fonts);
         if (use != Use.PAGE && use != Use.CLEAR) {
@@ -168,12 +178,28 @@ public final class SvgWriter {
         out.append("<polygon points=\"" + points(figured.outline()) + "\" fill=\"url(#" + known + ")\"/>\n");
     }
 
+    /**
+     * A way of laying a tile as a pattern of a drawing of {@code units} for a millimetre.
+     *
+     * @param first the pattern that holds the tile already; null where this is the first of it
+     */
+    static String laid(String id, Mark.Figured figured, @Nullable String first, int units) {
+        String transform = transform(figured.laid(), "scale(" + units + ") ");
+        return first == null
+                ? pattern(id, figured.tile(), transform)
+                : "<pattern id=\"" + id + "\" href=\"#" + first + "\"" + transform + "/>";
+    }
+
     private static String transform(Affine laid) {
+        return transform(laid, "");
+    }
+
+    private static String transform(Affine laid, String before) {
         if (laid.isUpright()) {
-            return " patternTransform=\"translate(" + number(laid.e()) + " " + number(laid.f()) + ") scale("
+            return " patternTransform=\"" + before + "translate(" + number(laid.e()) + " " + number(laid.f()) + ") scale("
                     + rounded(laid.a()) + ")\"";
         }
-        return " patternTransform=\"matrix(" + rounded(laid.a()) + " " + rounded(laid.b()) + " " + rounded(laid.c())
+        return " patternTransform=\"" + before + "matrix(" + rounded(laid.a()) + " " + rounded(laid.b()) + " " + rounded(laid.c())
                 + " " + rounded(laid.d()) + " " + number(laid.e()) + " " + number(laid.f()) + ")\"";
     }
 
@@ -194,7 +220,24 @@ public final class SvgWriter {
                 + type.weight().number() + "\"" + family(type.weight()) + " fill=\""
                 + (type.colour().equals(Palette.SHEET) ? Palette.SHEET.hex() : ink(type.colour())) + "\"" + anchor
                 + turn + ">"
-                + escaped(words.text()) + "</text>\n");
+                + (use == Use.BARE ? runs(words) : escaped(words.text())) + "</text>\n");
+    }
+
+    /** A reader of bare pictures takes every letter from the family named, so each writing is given its own. */
+    private static String runs(Mark.Words words) {
+        List<Run> runs = Run.of(words.text());
+        return runs.stream()
+                .map(run -> run.script() == Script.WESTERN
+                        // It drops a plain blank beside such a part.
+                        ? escaped(runs.size() == 1 ? run.text() : run.text().replace(' ', '\u00a0'))
+                        : "<tspan font-family=\"'" + run.script().family() + "'\" font-weight=\""
+                                + run.script().cut(words.type().weight()).number() + "\">" + escaped(run.text())
+                                + "</tspan>")
+                .collect(Collectors.joining());
+    }
+
+    private static boolean isEastern(Picture picture) {
+        return !picture.words().stream().allMatch(words -> Run.isWestern(words.text()));
     }
 
     /**
@@ -239,17 +282,26 @@ public final class SvgWriter {
     }
 
     private static String fontFaces(Picture picture) {
-        Map<Weight, Set<Integer>> used = new EnumMap<>(Weight.class);
+        Map<Script, Map<Weight, Set<Integer>>> used = new EnumMap<>(Script.class);
         for (Mark.Words words : picture.words()) {
-            Set<Integer> letters = used.computeIfAbsent(words.type().weight(), weight -> new TreeSet<>());
-            words.text().codePoints().forEach(letters::add);
+            Weight weight = words.type().weight();
+            words.text()
+                    .codePoints()
+                    .forEach(letter -> used.computeIfAbsent(Script.of(letter), each -> new EnumMap<>(Weight.class))
+                            .computeIfAbsent(weight, each -> new TreeSet<>())
+                            .add(letter));
         }
         if (used.isEmpty()) {
             return "";
         }
         StringBuilder style = new StringBuilder("<style>");
-        used.forEach((weight, letters) -> style.append("@font-face{font-family:'hearthcloth';font-weight:"
-                + weight.number() + ";src:url(data:font/ttf;base64," + FontSubset.base64(weight, letters) + ")}"));
+        used.forEach((script, weights) ->
+                weights.forEach((weight, letters) -> style.append(face(script, weight, letters))));
         return style.append("</style>\n").toString();
+    }
+
+    private static String face(Script script, Weight weight, Set<Integer> letters) {
+        return "@font-face{font-family:'" + FACES.get(script) + "';font-weight:" + weight.number()
+                + ";src:url(data:font/ttf;base64," + FontSubset.base64(script, weight, letters) + ")}";
     }
 }

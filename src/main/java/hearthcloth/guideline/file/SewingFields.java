@@ -42,7 +42,9 @@ record SewingFields(Ruler ruler) {
             return kind;
         }
         if (kind.build() == SeamKind.Build.FELLED) {
-            return fields.read("kind", kind, words -> felled(kind, narrow, wide));
+            // told at a field that is there, since one of the two was written
+            String written = fields.text("wide").isPresent() ? "wide" : "narrow";
+            return fields.read(written, kind, words -> felled(kind, narrow, wide));
         }
         return new SeamKind(kind.name(), kind.build(), narrow, wide, fields.read("band", kind.band(), this::band));
     }

@@ -4,9 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.store.json.BenchText;
 import hearthcloth.store.json.Json;
 import hearthcloth.store.json.StoreException;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What a change did to a cloth: it came, went, got another name, was worked on, or its document was edited. */
@@ -121,10 +119,10 @@ public sealed interface ClothFact {
         }
 
         Optional<BenchFact> fact() {
-            return Stream.<@Nullable BenchFact>of(cut, sewn, unpicked)
-                    .filter(Objects::nonNull)
-                    .map(BenchFact.class::cast)
-                    .findFirst();
+            if (cut != null) {
+                return Optional.of(cut);
+            }
+            return sewn == null ? Optional.ofNullable(unpicked) : Optional.of(sewn);
         }
     }
 

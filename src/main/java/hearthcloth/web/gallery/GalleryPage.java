@@ -28,7 +28,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
-import hearthcloth.words.Usual;
+import hearthcloth.wish.Usual;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
 import io.javalin.http.Context;
@@ -157,7 +157,8 @@ public final class GalleryPage {
                     store(),
                     new ProposalSearch.Question(
                             stash,
-                            form.wish(wished, usual, stash, order.isOpen() ? PROPOSALS : WITH_ORDER),
+                            form.wish(wished, usual, stash, order.isOpen() ? PROPOSALS : WITH_ORDER)
+                                    .coloured(Optional.empty(), lean.contrast()),
                             PatchworkForm.of(store()).patchwork(form),
                             first,
                             order));

@@ -7,7 +7,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.Settings;
-import hearthcloth.words.Usual;
+import hearthcloth.wish.Usual;
 import hearthcloth.wrap.Slack;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,10 +3,10 @@ package hearthcloth.web.gift;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.store.Store;
-import hearthcloth.words.Door;
-import hearthcloth.words.PatchworkReader;
-import hearthcloth.words.WishField;
-import hearthcloth.words.WishWords;
+import hearthcloth.wish.Door;
+import hearthcloth.wish.PatchworkReader;
+import hearthcloth.wish.WishField;
+import hearthcloth.wish.WishWords;
 import java.util.List;
 import java.util.Optional;
 

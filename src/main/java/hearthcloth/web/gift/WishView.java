@@ -2,7 +2,7 @@ package hearthcloth.web.gift;
 
 import hearthcloth.measure.Rounding;
 import hearthcloth.store.Store;
-import hearthcloth.words.Usual;
+import hearthcloth.wish.Usual;
 import hearthcloth.work.Purpose;
 
 /**

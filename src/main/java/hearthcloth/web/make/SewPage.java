@@ -140,6 +140,10 @@ public final class SewPage {
                             cloth,
                             SewnSteps.label(steps, step),
                             SewnSteps.done(steps, step, room.store().now()));
+            if (step + 1 == steps.size()) {
+                PageContext.go(context, "/made/" + cloth.id(), "");
+                return;
+            }
         }
         answer(context, cloth);
     }

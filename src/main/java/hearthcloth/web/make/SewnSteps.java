@@ -20,7 +20,7 @@ final class SewnSteps {
     static BenchFact.Seam seam(AtTheMachine step) {
         String up = SewSide.bar(step)
                 .flatMap(bar -> step.seam())
-                .map(seam -> showing(seam))
+                .map(SewnSteps::showing)
                 .orElse("");
         return new BenchFact.Seam(
                 step.kind().name().toLowerCase(Locale.ROOT), SewSide.bar(step).orElse(""), up);

@@ -3,7 +3,7 @@ package hearthcloth.cli.io;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hearthcloth.words.BadInputException;
+import hearthcloth.wish.BadInputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

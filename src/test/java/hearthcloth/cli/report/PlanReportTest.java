@@ -21,7 +21,7 @@ import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
-import hearthcloth.words.GiftWish;
+import hearthcloth.wish.GiftWish;
 import hearthcloth.wrap.Slack;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -13,7 +13,7 @@ class LetterWidthsTest {
     @Test
     void the_table_has_every_letter_of_the_fonts_as_wide_as_they_say() throws IOException {
         for (Weight weight : Weight.values()) {
-            TrueTypeFont font = FontFile.shared(weight);
+            TrueTypeFont font = FontFile.shared(Script.WESTERN, weight);
             CmapLookup letters = font.getUnicodeCmapLookup();
             assertThat(font.getUnitsPerEm()).isEqualTo(1000);
             for (int letter = ' '; letter <= Character.MAX_CODE_POINT; letter++) {

@@ -132,6 +132,16 @@ class PlanningTogetherTest {
     }
 
     @Test
+    void progress_counts_up_to_what_is_to_be_tried() {
+        List<TogetherProgress> told = new ArrayList<>();
+        PlanningTogether.plan(Stashes.scraps(30, 43), squares(3, 12), steps(1, 43), told::add);
+        for (int i = 0; i < told.size(); i++) {
+            assertThat(told.get(i).tried()).isEqualTo(i + 1).isLessThanOrEqualTo(told.get(i).of());
+            assertThat(told.get(i).asked()).isEqualTo(3);
+        }
+    }
+
+    @Test
     void progress_only_ever_gets_fairer() {
         List<Fairness> told = new ArrayList<>();
         PlanningTogether.plan(

@@ -7,7 +7,7 @@ public final class FontSubset {
 
     private FontSubset() {}
 
-    public static String base64(Weight weight, Set<Integer> letters) {
+    public static String base64(Script script, Weight weight, Set<Integer> letters) {
         throw new UnsupportedOperationException("a picture of the page embeds no letters");
     }
 }

@@ -1,0 +1,120 @@
+package hearthcloth.wish;
+
+import hearthcloth.cloth.making.Hem;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.making.SeamKind;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.PiecingRules;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Seam, hem, margins and the rules of piecing, from the words; what is left out is what is usual in the unit. */
+final class MakingReader {
+
+    /** Allowances beyond this are a slip of the unit (docs/sources.md#input-limits). */
+    private static final Length WIDEST_ALLOWANCE = Length.cm(10);
+
+    private static final Length MOST_LEEWAY = Length.cm(10);
+    private static final Length MOST_PIECE = Length.cm(100);
+
+    private final WishWords words;
+    private final OptionText text;
+    private final Ruler ruler;
+    private final Usual usual;
+
+    MakingReader(WishWords words, OptionText text, Usual usual) {
+        this.words = words;
+        this.text = text;
+        this.ruler = usual.ruler();
+        this.usual = usual;
+    }
+
+    Making making() {
+        Making usual = this.usual.making();
+        Hem hem = text.read(WishField.HEM.option(), words.of(WishField.HEM), usual.hem(), this::hem);
+        Hem.Corner corner = text.word(
+                WishField.CORNER.option(),
+                words.of(WishField.CORNER),
+                usual.hem().corner());
+        return usual.withSeam(text.read(WishField.SEAM.option(), words.of(WishField.SEAM), usual.seam(), this::seam))
+                .withHem(new Hem(hem.first(), hem.second(), corner))
+                .withLeeway(length(WishField.LEEWAY.option(), words.of(WishField.LEEWAY), usual.leeway(), MOST_LEEWAY))
+                .withTrim(length(WishField.TRIM.option(), words.of(WishField.TRIM), usual.trim(), MOST_LEEWAY))
+                .felledOn(text.word(WishField.FELL.option(), words.of(WishField.FELL), usual.fell()));
+    }
+
+    PiecingRules rules() {
+        PiecingRules usual = this.usual.rules();
+        Length least =
+                length(WishField.LEAST_PIECE.option(), words.of(WishField.LEAST_PIECE), usual.leastPiece(), MOST_PIECE);
+        if (!least.isPositive()) {
+            text.fault(
+                    WishField.LEAST_PIECE.option(),
+                    "a piece of nothing cannot be sewn; write a length such as \"2 in\"");
+        }
+        return new PiecingRules(
+                least,
+                length(WishField.CLEARANCE.option(), words.of(WishField.CLEARANCE), usual.clearance(), MOST_PIECE),
+                text.whole(WishField.MOST_JOINS.option(), words.of(WishField.MOST_JOINS), usual.mostJoins(), 0, 40));
+    }
+
+    private Length length(
+            String option, @org.jspecify.annotations.Nullable String written, Length fallback, Length most) {
+        return text.read(option, written, fallback, given -> {
+            Length length = Measures.length(given, ruler.unit());
+            if (length.isMoreThan(most)) {
+                throw new MeasureException("\"" + given + "\" is more than " + ruler.write(most, Rounding.DOWN)
+                        + ", which leaves no cloth; check the number and its unit");
+            }
+            return length;
+        });
+    }
+
+    private SeamKind seam(String written) {
+        Optional<SeamKind> named = SeamKind.named(written);
+        if (named.isPresent()) {
+            return named.get();
+        }
+        if (!written.contains("+")) {
+            String names = SeamKind.table().stream()
+                    .map(kind -> "\"" + kind.name() + "\"")
+                    .collect(Collectors.joining(", "));
+            throw new MeasureException("\"" + written + "\" is not a seam; write its narrow and wide allowance such as"
+                    + " \"1/4 + 1/2 in\", or one of " + names);
+        }
+        List<Length> two = two(written, "a felled seam has a narrow and a wide allowance, such as \"1/4 + 1/2 in\"");
+        Length narrow = two.get(0);
+        Length wide = two.get(1);
+        if (!wide.isMoreThan(narrow)) {
+            throw new MeasureException("\"" + written + "\" leaves no fell: the second allowance wraps round the first,"
+                    + " so it must be the wider one");
+        }
+        return SeamKind.felled(narrow, wide);
+    }
+
+    private Hem hem(String written) {
+        List<Length> two = two(written, "a hem has a first and a second fold, such as \"1/4 + 1/4 in\"");
+        return Hem.square(two.get(0), two.get(1));
+    }
+
+    private List<Length> two(String written, String rule) {
+        List<Length> lengths = Measures.lengths(written.replace("+", " x "), ruler.unit());
+        if (lengths.size() != 2) {
+            throw new MeasureException(
+                    "\"" + written + "\" has " + ListWords.count(lengths.size(), "number") + "; " + rule);
+        }
+        for (Length length : lengths) {
+            if (!length.isPositive() || length.isMoreThan(WIDEST_ALLOWANCE)) {
+                throw new MeasureException(
+                        "\"" + written + "\" will not do: each part is more than nothing and at most "
+                                + ruler.write(WIDEST_ALLOWANCE, Rounding.DOWN));
+            }
+        }
+        return lengths;
+    }
+}

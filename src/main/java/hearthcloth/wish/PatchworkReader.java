@@ -1,0 +1,126 @@
+package hearthcloth.wish;
+
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.plan.model.Patchwork;
+import hearthcloth.plan.model.Patchwork.Blocks;
+import hearthcloth.plan.model.Patchwork.ScrapRule;
+import hearthcloth.plan.model.Patchwork.Setting;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** From the words to a cloth of scraps or blocks, where one is wished. */
+public final class PatchworkReader {
+
+    private static final Pattern GRID = Pattern.compile("(\\d{1,3})\\s*(?:x|×|by)\\s*(\\d{1,3})");
+    private static final Map<String, ScrapRule> RULES = Map.of(
+            "as-they-are",
+            ScrapRule.AS_THEY_ARE,
+            "as they are",
+            ScrapRule.AS_THEY_ARE,
+            "cut",
+            ScrapRule.CUT,
+            "either",
+            ScrapRule.EITHER);
+    private static final int USUAL_ROUNDS = 2;
+    private static final int MOST_ROUNDS = 8;
+
+    private final WishWords words;
+    private final OptionText text;
+
+    private PatchworkReader(WishWords words, Door door) {
+        this.words = words;
+        this.text = new OptionText(door);
+    }
+
+    /**
+     * The patchwork that is wished; empty where a hearth and its rounds are.
+     *
+     * @throws BadInputException with a sentence for each option that cannot be used
+     */
+    public static Optional<Patchwork> read(WishWords words, Door door) {
+        return new PatchworkReader(words, door).patchwork();
+    }
+
+    private Optional<Patchwork> patchwork() {
+        if (!words.has(WishField.FREE) && !words.has(WishField.BLOCKS)) {
+            alone(WishField.SETTING.option(), words.of(WishField.SETTING), WishField.BLOCKS.option());
+            alone(WishField.SCRAPS.option(), words.of(WishField.SCRAPS), "--free");
+            text.check();
+            return Optional.empty();
+        }
+        alone(WishField.HEARTH.option(), words.of(WishField.HEARTH), "hearth and bars, not with --free or --blocks");
+        alone(WishField.BARS.option(), words.of(WishField.BARS), "hearth and bars, not with --free or --blocks");
+        alone(WishField.SHOW.option(), words.of(WishField.SHOW), "hearth and bars, not with --free or --blocks");
+        Optional<Blocks> blocks = blocks();
+        ScrapRule rule = text.read(
+                WishField.SCRAPS.option(), words.of(WishField.SCRAPS), ScrapRule.EITHER, PatchworkReader::rule);
+        text.check();
+        return Optional.of(new Patchwork(blocks, words.has(WishField.FREE), rule));
+    }
+
+    private void alone(String option, @org.jspecify.annotations.Nullable String written, String belongs) {
+        if (written != null) {
+            text.fault(option, "it goes with " + belongs);
+        }
+    }
+
+    private Optional<Blocks> blocks() {
+        if (!words.has(WishField.BLOCKS) && !words.has(WishField.ROUNDS)) {
+            alone(WishField.SETTING.option(), words.of(WishField.SETTING), WishField.BLOCKS.option());
+            return Optional.empty();
+        }
+        int[] grid = text.read(
+                WishField.BLOCKS.option(), words.of(WishField.BLOCKS), new int[] {1, 1}, PatchworkReader::grid);
+        int rounds = text.whole(WishField.ROUNDS.option(), words.of(WishField.ROUNDS), USUAL_ROUNDS, 1, MOST_ROUNDS);
+        Order order =
+                text.read(WishField.ORDER.option(), words.of(WishField.ORDER), Order.ROUND, PatchworkReader::order);
+        Optional<Setting> setting = text.read(
+                WishField.SETTING.option(),
+                words.of(WishField.SETTING),
+                Optional.empty(),
+                written -> Optional.of(setting(written)));
+        text.check();
+        return Optional.of(new Blocks(grid[0], grid[1], rounds, order, setting));
+    }
+
+    private static int[] grid(String written) {
+        Matcher matcher = GRID.matcher(written.strip().toLowerCase(Locale.ROOT));
+        if (!matcher.matches()) {
+            throw new MeasureException("\"" + ListWords.plain(written) + "\" is no number of blocks; write \"3 x 3\"");
+        }
+        int across = Integer.parseInt(matcher.group(1));
+        int down = Integer.parseInt(matcher.group(2));
+        int most = Patchwork.MOST_BLOCKS;
+        if (across < 1 || down < 1 || across > most || down > most) {
+            throw new MeasureException("\"" + ListWords.plain(written) + "\" is out of reach; from 1 x 1 to " + most
+                    + " x " + most + " blocks are planned");
+        }
+        return new int[] {across, down};
+    }
+
+    private static Order order(String written) {
+        return Order.named(written)
+                .orElseThrow(() -> new MeasureException(
+                        "\"" + ListWords.plain(written) + "\" is not an order; write round, pairs or two-sides"));
+    }
+
+    private static Setting setting(String written) {
+        return Setting.named(written)
+                .orElseThrow(() -> new MeasureException("\"" + ListWords.plain(written)
+                        + "\" is not a setting; write straight furrow, barn raising, sunshine and shadow, turned at"
+                        + " will or all alike"));
+    }
+
+    private static ScrapRule rule(String written) {
+        ScrapRule rule = RULES.get(written.strip().toLowerCase(Locale.ROOT));
+        if (rule == null) {
+            throw new MeasureException(
+                    "\"" + ListWords.plain(written) + "\" is no rule for scraps; write as-they-are, cut or either");
+        }
+        return rule;
+    }
+}

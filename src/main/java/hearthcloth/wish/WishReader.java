@@ -1,0 +1,278 @@
+package hearthcloth.wish;
+
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Contrast;
+import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.model.Wish.Cut;
+import hearthcloth.plan.model.Wish.Looks;
+import hearthcloth.plan.model.Wish.Outside;
+import hearthcloth.plan.model.Wish.Preferences;
+import hearthcloth.plan.model.Wish.Shape;
+import hearthcloth.plan.model.Wish.Target;
+import hearthcloth.stash.Stash;
+import hearthcloth.wrap.Slack;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** From the words to a wish that can be planned, or every reason why not. */
+public final class WishReader {
+
+    /** Sizes and rounds outside these limits are slips of the unit or the count (docs/sources.md#input-limits). */
+    private static final Length LEAST_CLOTH = Length.cm(5);
+
+    private static final Length MOST_CLOTH = Length.cm(500);
+    private static final int MOST_ROUNDS = 40;
+    private static final String OPEN = "stash";
+    private static final String NONE = "none";
+
+    private final WishWords words;
+    private final Stash stash;
+    private final Usual usual;
+    private final Ruler ruler;
+    private final OptionText text;
+
+    /** Wishes typed at a door. */
+    public WishReader(WishWords words, Stash stash, Usual usual, Door door) {
+        this.words = words;
+        this.stash = stash;
+        this.usual = usual;
+        this.ruler = usual.ruler();
+        this.text = new OptionText(door);
+    }
+
+    /**
+     * The wish.
+     *
+     * @param gift what the cloth is for, where it is for a gift
+     * @throws BadInputException with a sentence for each option that cannot be used
+     */
+    public Wish wish(Optional<GiftWish> gift) {
+        MakingReader reader = new MakingReader(words, text, usual);
+        Making making = reader.making();
+        PiecingRules rules = reader.rules();
+        text.check();
+        Target target = target(gift);
+        Shape shape = shape(making);
+        Preferences preferences = preferences(gift);
+        text.check();
+        return new Wish(target, shape, making, rules, preferences);
+    }
+
+    private Target target(Optional<GiftWish> gift) {
+        if (words.has(WishField.SIZE) && gift.isPresent()) {
+            text.fault(
+                    WishField.SIZE.option(), "a size and a gift cannot both be wished; leave out the size or the gift");
+        }
+        Optional<Size> size =
+                text.read(WishField.SIZE.option(), words.of(WishField.SIZE), Optional.empty(), this::cloth);
+        return gift.map(wish -> new Target(Optional.of(Size.square(fitting(wish))), true))
+                .orElseGet(() -> size.map(wished -> new Target(Optional.of(wished), false))
+                        .orElseGet(Target::none));
+    }
+
+    private Length fitting(GiftWish gift) {
+        Length side = slack().on(gift.least(ruler), ruler);
+        if (side.isMoreThan(MOST_CLOTH)) {
+            text.fault(
+                    WishField.GIFT.option(),
+                    "the " + gift.tie().words() + " would need a cloth of " + ruler.write(side, Rounding.UP)
+                            + ", and we plan up to " + ruler.write(MOST_CLOTH, Rounding.DOWN)
+                            + "; wrap something smaller or choose another tie");
+        }
+        return side;
+    }
+
+    /** How much larger than the least a cloth for a gift is planned. */
+    public Slack slack() {
+        return text.read(WishField.SLACK.option(), words.of(WishField.SLACK), usual.slack(), this::slack);
+    }
+
+    private Slack slack(String written) {
+        if (written.strip().equalsIgnoreCase(NONE)) {
+            return Slack.NONE;
+        }
+        Length length = Measures.length(written, ruler.unit());
+        if (length.isMoreThan(Slack.MOST)) {
+            throw new MeasureException("\"" + written + "\" is more than " + ruler.write(Slack.MOST, Rounding.DOWN)
+                    + ", which sewing does not take; check the number and its unit, or write none");
+        }
+        return new Slack(length);
+    }
+
+    private Optional<Size> cloth(String written) {
+        Size size = Measures.size(written, ruler.unit());
+        between(written, size.width(), LEAST_CLOTH);
+        between(written, size.height(), LEAST_CLOTH);
+        return Optional.of(size);
+    }
+
+    private void between(String written, Length side, Length least) {
+        if (side.isLessThan(least) || side.isMoreThan(MOST_CLOTH)) {
+            throw new MeasureException("\"" + written + "\" is out of reach; we plan from "
+                    + ruler.write(least, Rounding.UP) + " to " + ruler.write(MOST_CLOTH, Rounding.DOWN)
+                    + ", so check the number and its unit");
+        }
+    }
+
+    private Shape shape(Making making) {
+        Optional<Cut<Size>> hearth = text.read(
+                WishField.HEARTH.option(),
+                words.of(WishField.HEARTH),
+                Optional.empty(),
+                written -> hearth(written, making));
+        List<Cut<Length>> bars = text.read(
+                WishField.BARS.option(), words.of(WishField.BARS), List.of(), written -> bars(written, making));
+        int count = isOpen(words.of(WishField.ROUNDS))
+                ? 0
+                : text.whole(WishField.ROUNDS.option(), words.of(WishField.ROUNDS), 0, 1, MOST_ROUNDS);
+        if (count > 0 && bars.size() > count) {
+            text.fault(
+                    WishField.BARS.option(),
+                    ListWords.count(bars.size(), "width") + " for " + ListWords.count(count, "round")
+                            + "; write one width a round, or more rounds");
+        }
+        Optional<Order> order = isOpen(words.of(WishField.ORDER))
+                ? Optional.empty()
+                : text.read(WishField.ORDER.option(), words.of(WishField.ORDER), Optional.empty(), this::order);
+        return new Shape(hearth, bars, count == 0 ? Optional.empty() : Optional.of(count), order);
+    }
+
+    private Optional<Order> order(String written) {
+        return Optional.of(Order.named(written)
+                .orElseThrow(() ->
+                        new MeasureException("\"" + written + "\" is not an order; write round, pairs or two-sides")));
+    }
+
+    private Optional<Cut<Size>> hearth(String written, Making making) {
+        if (isOpen(written)) {
+            return Optional.empty();
+        }
+        Reading reading = Reading.of(written);
+        Size size = Measures.size(reading.measure(), ruler.unit());
+        Length eaten = making.seam().narrow().max(making.hem().allowance()).times(2);
+        for (Length side : List.of(size.width(), size.height())) {
+            between(written, side, new Length(1));
+            enough(written, reading, side, eaten, making.seam().band());
+        }
+        return Optional.of(new Cut<>(size, reading.finished()));
+    }
+
+    private List<Cut<Length>> bars(String written, Making making) {
+        if (isOpen(written)) {
+            return List.of();
+        }
+        Reading reading = Reading.of(written);
+        String listed = reading.measure().replaceAll("(?<!\\d)[,;]|[,;](?!\\d)|;", " x ");
+        List<Length> widths = Measures.lengths(listed, ruler.unit());
+        Length outer = making.seam().narrow().max(making.hem().allowance());
+        Length eaten = making.seam().wide().plus(outer).plus(making.trim());
+        for (Length width : widths) {
+            between(written, width, new Length(1));
+            enough(written, reading, width, eaten, making.seam().band());
+        }
+        if (widths.size() > MOST_ROUNDS) {
+            throw new MeasureException(widths.size() + " widths are too many; write at most " + MOST_ROUNDS);
+        }
+        return widths.stream()
+                .map(width -> new Cut<>(width, reading.finished()))
+                .toList();
+    }
+
+    /** Checks that what shows is more than the band of the seam that lies on it. */
+    private void enough(String written, Reading reading, Length given, Length eaten, Length band) {
+        Length needed = reading.finished() ? band : eaten.plus(band);
+        if (!given.isMoreThan(needed)) {
+            String why = reading.finished()
+                    ? "the fell alone is " + ruler.write(band, Rounding.UP) + " wide"
+                    : "seams or hem take up to " + ruler.write(eaten, Rounding.UP) + " of it and the fell covers "
+                            + ruler.write(band, Rounding.UP);
+            throw new MeasureException("\"" + written + "\" is too narrow: " + why + "; write more than "
+                    + ruler.write(needed, Rounding.UP));
+        }
+    }
+
+    private Preferences preferences(Optional<GiftWish> gift) {
+        List<String> fabrics = text.read(
+                WishField.FABRICS.option(),
+                words.of(WishField.FABRICS),
+                List.of(),
+                written -> FabricChoice.parse(written, stash));
+        int proposals = text.whole(WishField.PROPOSALS.option(), words.of(WishField.PROPOSALS), 4, 1, 12);
+        long seed = text.read(WishField.SEED.option(), words.of(WishField.SEED), 1L, WishReader::seed);
+        Optional<Outside> outside = text.read(
+                WishField.SHOW.option(), words.of(WishField.SHOW), Optional.empty(), written -> show(written, gift));
+        Optional<Scheme.Kind> scheme = isOpen(words.of(WishField.SCHEME))
+                ? Optional.empty()
+                : text.read(
+                        WishField.SCHEME.option(),
+                        words.of(WishField.SCHEME),
+                        Optional.empty(),
+                        written -> Optional.of(scheme(written)));
+        Contrast contrast = text.read(
+                WishField.CONTRAST.option(), words.of(WishField.CONTRAST), Contrast.READS, WishReader::contrast);
+        return new Preferences(fabrics, proposals, seed, ruler, new Looks(outside, scheme, contrast));
+    }
+
+    private static Scheme.Kind scheme(String written) {
+        return Scheme.Kind.named(written)
+                .orElseThrow(() -> new MeasureException("\"" + written + "\" is no plan of colour; write stash or one of "
+                        + Scheme.WISHED.stream()
+                                .map(kind -> kind.title().toLowerCase(Locale.ROOT))
+                                .collect(Collectors.joining(", "))));
+    }
+
+    private static Contrast contrast(String written) {
+        return Contrast.named(written)
+                .orElseThrow(() -> new MeasureException("\"" + written + "\" is no contrast; write one of "
+                        + Stream.of(Contrast.values()).map(Contrast::word).collect(Collectors.joining(", "))));
+    }
+
+    private Optional<Outside> show(String written, Optional<GiftWish> gift) {
+        List<String> names = FabricChoice.parse(written, stash);
+        if (names.size() > 1) {
+            throw new MeasureException("\"" + written + "\" is more than one fabric; write the one that is to show");
+        }
+        return gift.map(
+                wish -> new Outside(names.get(0), wish.gift(), wish.tie(), GiftWish.tail(ruler), wish.placing()));
+    }
+
+    private static Long seed(String written) {
+        if (!written.strip().matches("-?\\d{1,18}")) {
+            throw new MeasureException("\"" + written + "\" is not a whole number; write one such as 7");
+        }
+        return Long.valueOf(written.strip());
+    }
+
+    private static boolean isOpen(@Nullable String written) {
+        return written == null || written.strip().equalsIgnoreCase(OPEN);
+    }
+
+    /** A measure and whether it is meant as cut or as it finishes. */
+    private record Reading(String measure, boolean finished) {
+
+        static Reading of(String written) {
+            String plain = written.strip();
+            String lower = plain.toLowerCase(Locale.ROOT);
+            for (String word : List.of("finished", "cut")) {
+                if (lower.endsWith(" " + word)) {
+                    String measure = plain.substring(0, plain.length() - word.length());
+                    return new Reading(measure.strip(), word.equals("finished"));
+                }
+            }
+            return new Reading(plain, false);
+        }
+    }
+}
