@@ -1,10 +1,11 @@
 package hearthcloth.web.tie;
 
+import hearthcloth.draw.picture.LeanSvg;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
+import hearthcloth.web.gift.TiedAsked;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.speech.Voice;
@@ -125,7 +126,7 @@ public record TiedView(
     }
 
     static String svg(Picture picture) {
-        return SvgWriter.writeBare(picture);
+        return LeanSvg.write(picture);
     }
 
     private static Shows shows(WhatShows shows, Plan plan, Voice voice) {
