@@ -4,10 +4,13 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
+import hearthcloth.colour.Colour;
+import hearthcloth.colour.ColourVision;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.ColourFigures;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
@@ -30,6 +33,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A cloth as its page shows it: everything is read off the design and its plan.
@@ -115,12 +119,30 @@ public record ClothView(
         return ClothDrawing.values(cloth(), swatches(), "Light and dark of " + saved.name() + ", in five steps");
     }
 
+    /** The front as eyes see it that lack one kind of cone. */
+    String seenBy(ColourVision eyes) {
+        return ClothDrawing.seenBy(
+                cloth(), swatches(), saved.name() + " to " + eyes.word() + " eyes, " + size(), eyes);
+    }
+
+    /** What its colours do, in a sentence, each seen so; empty where it has no hearth and bars. */
+    String colours(UnaryOperator<Colour> seen) {
+        if (!barred()) {
+            return "";
+        }
+        List<Fabric> fabrics = fabrics().stream()
+                .map(fabric -> new Fabric(fabric.name(), seen.apply(fabric.colour()), fabric.faces(), fabric.nap()))
+                .toList();
+        return ColourFigures.of(cloth(), fabrics).sentence();
+    }
+
     /** A small picture to choose the large one by. */
     public String small(ClothBench.Look look) {
         return switch (look) {
             case FLAT -> still(Face.FRONT);
             case BACK -> still(Face.BACK);
             case VALUES -> values();
+            case PROTAN, DEUTAN, TRITAN -> "";
         };
     }
 
