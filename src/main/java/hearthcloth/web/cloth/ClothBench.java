@@ -1,19 +1,23 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.colour.Colour;
 import hearthcloth.colour.ColourVision;
+import hearthcloth.plan.colour.ColourFigures;
+import hearthcloth.stash.Fabric;
 import hearthcloth.web.kit.PageView;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A cloth on the bench: its pictures, everything that can be changed about it, and what a change did.
  *
  * @param look which of its pictures is large
- * @param token proves that a form came from one of our own pages
+ * @param tied how it is tied, where that is looked at
  */
 @PageView.Template("part/bench.jte")
-public record ClothBench(ClothView cloth, Look look, String token, History history, Told told) implements PageView {
+public record ClothBench(ClothView cloth, Look look, TiedStage tied, History history, Told told) implements PageView {
 
     /** What can be taken back and what done again, in words; empty where there is nothing. */
     public record History(String undo, String redo) {}
@@ -24,13 +28,15 @@ public record ClothBench(ClothView cloth, Look look, String token, History histo
      * @param said what was just done; may be empty
      * @param warnings what has become of the pieces it counts on, a sentence each
      * @param figures in few words, and what they were before the last change
+     * @param token proves that a form came from one of our own pages
      */
-    public record Told(String said, List<String> warnings, List<ClothFigures.Figure> figures) {}
+    public record Told(String said, List<String> warnings, List<ClothFigures.Figure> figures, String token) {}
 
-    /** A way of looking at a cloth that lies flat. */
+    /** A way of looking at a cloth. */
     public enum Look {
         FLAT("flat", "Flat"),
         BACK("back", "Back"),
+        TIED("tied", "Tied"),
         VALUES("light-and-dark", "Light, dark"),
         PROTAN(ColourVision.PROTAN),
         DEUTAN(ColourVision.DEUTAN),
@@ -82,6 +88,7 @@ public record ClothBench(ClothView cloth, Look look, String token, History histo
         return switch (look) {
             case FLAT -> cloth.front();
             case BACK -> cloth.back();
+            case TIED -> "";
             case VALUES -> cloth.values();
             case PROTAN, DEUTAN, TRITAN -> cloth.seenBy(look.eyes().orElseThrow());
         };
@@ -89,9 +96,19 @@ public record ClothBench(ClothView cloth, Look look, String token, History histo
 
     /** What its colours do, in a sentence, to the eyes it is looked at with; empty where nothing is worth telling. */
     public String colours() {
+        if (!cloth.barred()) {
+            return "";
+        }
         return look.eyes()
-                .map(eyes -> told(eyes, cloth.colours(eyes::seen)))
-                .orElseGet(() -> cloth.colours(colour -> colour));
+                .map(eyes -> told(eyes, colours(eyes::seen)))
+                .orElseGet(() -> colours(colour -> colour));
+    }
+
+    private String colours(UnaryOperator<Colour> seen) {
+        List<Fabric> fabrics = cloth.fabrics().stream()
+                .map(fabric -> new Fabric(fabric.name(), seen.apply(fabric.colour()), fabric.faces(), fabric.nap()))
+                .toList();
+        return ColourFigures.of(cloth.cloth(), fabrics).sentence();
     }
 
     private static String told(ColourVision eyes, String colours) {
@@ -99,6 +116,10 @@ public record ClothBench(ClothView cloth, Look look, String token, History histo
                 ? ""
                 : "To " + eyes.word() + " eyes " + colours.substring(0, 1).toLowerCase(Locale.ROOT)
                         + colours.substring(1);
+    }
+
+    public String token() {
+        return told.token();
     }
 
     public String said() {

@@ -4,13 +4,11 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
-import hearthcloth.colour.Colour;
 import hearthcloth.colour.ColourVision;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.colour.ColourFigures;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
@@ -33,7 +31,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 
 /**
  * A cloth as its page shows it: everything is read off the design and its plan.
@@ -93,7 +90,7 @@ public record ClothView(
     }
 
     /** Every fabric the drawing may need. */
-    private List<Fabric> fabrics() {
+    List<Fabric> fabrics() {
         Map<String, Fabric> found = new LinkedHashMap<>();
         document().plan().ifPresent(plan -> plan.fabrics().forEach(fabric -> found.putIfAbsent(fabric.name(), fabric)));
         if (!made()) {
@@ -125,22 +122,12 @@ public record ClothView(
                 cloth(), swatches(), saved.name() + " to " + eyes.word() + " eyes, " + size(), eyes);
     }
 
-    /** What its colours do, in a sentence, each seen so; empty where it has no hearth and bars. */
-    String colours(UnaryOperator<Colour> seen) {
-        if (!barred()) {
-            return "";
-        }
-        List<Fabric> fabrics = fabrics().stream()
-                .map(fabric -> new Fabric(fabric.name(), seen.apply(fabric.colour()), fabric.faces(), fabric.nap()))
-                .toList();
-        return ColourFigures.of(cloth(), fabrics).sentence();
-    }
-
     /** A small picture to choose the large one by. */
     public String small(ClothBench.Look look) {
         return switch (look) {
             case FLAT -> still(Face.FRONT);
             case BACK -> still(Face.BACK);
+            case TIED -> "";
             case VALUES -> values();
             case PROTAN, DEUTAN, TRITAN -> "";
         };

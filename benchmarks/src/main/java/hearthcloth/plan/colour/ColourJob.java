@@ -24,7 +24,6 @@ public final class ColourJob {
         this.chance = new SplittableRandom(seed);
         this.fabrics = 3 + chance.nextInt(4);
         double hearthMm = 100 + chance.nextInt(200);
-        this.hearth = new Tile(0, fabrics, 0, 0, hearthMm, hearthMm);
         double left = 0;
         double top = 0;
         double right = hearthMm;
@@ -41,6 +40,14 @@ public final class ColourJob {
             left -= bar % 4 == 2 ? width : 0;
             top -= bar % 4 == 3 ? width : 0;
         }
+        double x = left;
+        double y = top;
+        bars.replaceAll(tile -> moved(tile, -x, -y));
+        this.hearth = moved(new Tile(0, fabrics, 0, 0, hearthMm, hearthMm), -x, -y);
+    }
+
+    private static Tile moved(Tile tile, double x, double y) {
+        return new Tile(tile.bar(), tile.fabric(), tile.x() + x, tile.y() + y, tile.right() + x, tile.bottom() + y);
     }
 
     /** The problem of this seed. */
