@@ -111,9 +111,9 @@ public record TiedView(
                 asked,
                 ties,
                 wrapped.tie().words(),
-                wrapped.sentence(plan.cloth().finished(), Voice.english(settings.ruler())),
+                wrapped.sentence(plan.cloth().finished(), settings.voice()),
                 tied.map(gift -> stills(gift, own + "/still.svg" + asked.query())).orElse(List.of()),
-                tied.map(gift -> shows(gift.whatShows(), plan, Voice.english(settings.ruler()))).orElse(Shows.NOTHING),
+                tied.map(gift -> shows(gift.whatShows(), plan, settings.voice())).orElse(Shows.NOTHING),
                 links,
                 "");
     }
