@@ -29,8 +29,8 @@ class RandomMakersTest {
     @TempDir
     Path folder;
 
-    private Path filled() {
-        Path file = folder.resolve("filled.db");
+    private Path filled(int from) {
+        Path file = folder.resolve("filled-" + from + ".db");
         try (Store store = Store.open(file, CLOCK)) {
             store.stash().edit(new StashEdit("received", List.of(), RandomMaker.HEAP.pieces()));
         }
@@ -53,7 +53,7 @@ class RandomMakersTest {
     }
 
     private void inFiles(int from, int to) {
-        Path filled = filled();
+        Path filled = filled(from);
         for (int seed = from; seed < to; seed++) {
             try {
                 Path[] file = {copy(filled, seed + ".db")};
