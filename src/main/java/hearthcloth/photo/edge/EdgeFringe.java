@@ -4,13 +4,13 @@ import java.util.List;
 
 /**
  * Tells the threads of a frayed side from the shade beside a clean one and from a soft lens.
- *
- * @param reach how many pixels a strip goes to either side of its middle line
- * @param levels how much each place looks like cloth, by position along the side and by pixels outwards
- * @param colours of the same places, in steps of 255
- * @param shares the position of each place along the side, from 0 to 1
  */
-record EdgeFringe(int reach, List<double[]> levels, List<float[]> colours, double[] shares) {
+final class EdgeFringe {
+
+    private final int reach;
+    private final List<double[]> levels;
+    private final List<float[]> colours;
+    private final double[] shares;
 
     /**
      * Colours change this many times more among threads than on the ground, and by at least {@link #LEAST_UNREST} steps
@@ -24,6 +24,21 @@ record EdgeFringe(int reach, List<double[]> levels, List<float[]> colours, doubl
 
     /** Among threads the level of cloth differs so much from place to place, beyond what the ground's does. */
     private static final double THREADED = 0.16;
+
+    /**
+     * What shows beside a side.
+     *
+     * @param reach how many pixels the strip goes to either side of its middle line
+     * @param levels how much each place looks like cloth, by position along the side and by pixels outwards
+     * @param colours of the same places, in steps of 255
+     * @param shares the position of each place along the side, from 0 to 1
+     */
+    EdgeFringe(int reach, List<double[]> levels, List<float[]> colours, double[] shares) {
+        this.reach = reach;
+        this.levels = levels;
+        this.colours = colours;
+        this.shares = shares.clone();
+    }
 
     /**
      * Whether what fades out beyond the line does so by threads: there is cloth at one place and ground at the next. Shade and a

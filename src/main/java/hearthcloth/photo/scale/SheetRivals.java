@@ -30,6 +30,12 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
     /** A shape is as white when it is darker by no more than this, in L*. */
     private static final double DULLER = 3;
 
+    /** A shape is as white when its chroma is more by no more than this. */
+    private static final double MORE_COLOUR = 2;
+
+    /** What is as white, and no whiter, and has not four corners is the sheet covered or folded where it is so large. */
+    private static final double LARGE_AREA = 0.5;
+
     /** Paper with four corners is bent or covered by less than this skew. */
     private static final double BENT_SKEW = 0.025;
 
@@ -59,20 +65,26 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
 
     private boolean isRival(SheetFinder.Found found, InteriorColour own, FittedPolygon shape, boolean cutOff) {
         InteriorColour other = InteriorColour.of(shape.corners(), coarse, ground);
-        Lab lit = new WhiteBalance(own.colour(), own.ground()).of(other.colour(), other.ground());
+        Lab chosen = paper(own);
+        Lab seen = paper(other);
+        Lab lit = new WhiteBalance(chosen, own.ground()).of(seen, other.ground());
         double lighter = lit.lightness() - WhiteBalance.PAPER.lightness();
-        double purer = own.colour().chroma() - other.colour().chroma();
-        boolean asWhite = lighter > -DULLER && purer > -2;
+        double purer = chosen.chroma() - seen.chroma();
+        boolean asWhite = lighter > -DULLER && purer > -MORE_COLOUR;
         boolean whiter = asWhite && (lighter > WHITER || purer > PURER);
-        if (cutOff) {
-            return whiter;
-        }
-        if (shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
-            return whiter;
+        double times = finder.times(found, shape.corners());
+        if (cutOff || shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
+            return whiter || (asWhite && times > LARGE_AREA);
         }
         double skew = finder.said(shape, sheet).skew();
-        double times = finder.times(found, shape.corners());
         boolean isTwin = Math.abs(Math.log(times)) < Math.log(LARGER);
         return !isTwin && (whiter ? skew < MOST_SKEW : asWhite && times > LARGER && skew < BENT_SKEW);
+    }
+
+    /** The colour of paper that something lies on, or that is printed: of its two colours the lighter, where that is not little. */
+    private static Lab paper(InteriorColour inside) {
+        InteriorColour.Halves halves = inside.halves();
+        Lab light = halves.one().lightness() > halves.two().lightness() ? halves.one() : halves.two();
+        return inside.figured() && light.lightness() > inside.colour().lightness() ? light : inside.colour();
     }
 }
