@@ -36,14 +36,19 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
     /** What is as white, and no whiter, and has not four corners is the sheet covered or folded where it is so large. */
     private static final double LARGE_AREA = 0.5;
 
-    /** Paper with four corners is bent or covered by less than this skew. */
+    /** Paper that is a little bent is askew by less than this. */
     private static final double BENT_SKEW = 0.025;
+
+    /** Paper that is bent much is askew by less than this, and no rectangle any more by more than {@link #CROOKED}. */
+    private static final double BENT_MOST = 0.12;
+
+    private static final double CROOKED = 0.008;
 
     /** Whiter things that are more than this askew were never a sheet of this kind. */
     private static final double MOST_SKEW = 0.2;
 
-    /** A larger thing on the floor by this share is not another sheet of the same kind. */
-    private static final double LARGER = 1 + 2 * SheetChoice.SAME_SIZE;
+    /** A thing larger or smaller than this many times by area is not another sheet of the same kind. */
+    private static final double OTHER_SIZE = 1 + 2 * SheetChoice.SAME_SIZE;
 
     /**
      * Asks where another shape may be the sheet.
@@ -76,9 +81,11 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         if (cutOff || shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
             return whiter || (asWhite && times > LARGE_AREA);
         }
-        double skew = finder.said(shape, sheet).skew();
-        boolean isTwin = Math.abs(Math.log(times)) < Math.log(LARGER);
-        return !isTwin && (whiter ? skew < MOST_SKEW : asWhite && times > LARGER && skew < BENT_SKEW);
+        SheetFinder.Found said = finder.said(shape, sheet);
+        double skew = said.skew();
+        boolean isBent = skew < BENT_SKEW || (skew < BENT_MOST && finder.offRectangle(said) > CROOKED);
+        boolean isTwin = Math.abs(Math.log(times)) < Math.log(OTHER_SIZE);
+        return !isTwin && (whiter ? skew < MOST_SKEW : asWhite && isBent);
     }
 
     /** The colour of paper that something lies on, or that is printed: of its two colours the lighter, where that is not little. */
