@@ -36,13 +36,13 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
     /** What is as white, and no whiter, and has not four corners is the sheet covered or folded where it is so large. */
     private static final double LARGE_AREA = 0.5;
 
-    /** Paper that is a little bent is askew by less than this. */
+    /** Paper that is a little bent is askew by less than this, and larger than what was chosen. */
     private static final double BENT_SKEW = 0.025;
 
     /** Paper that is bent much is askew by less than this, and no rectangle any more by more than {@link #CROOKED}. */
     private static final double BENT_MOST = 0.12;
 
-    private static final double CROOKED = 0.008;
+    private static final double CROOKED = 0.012;
 
     /** Whiter things that are more than this askew were never a sheet of this kind. */
     private static final double MOST_SKEW = 0.2;
@@ -83,7 +83,8 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         }
         SheetFinder.Found said = finder.said(shape, sheet);
         double skew = said.skew();
-        boolean isBent = skew < BENT_SKEW || (skew < BENT_MOST && finder.offRectangle(said) > CROOKED);
+        boolean isBent = (skew < BENT_SKEW && times > OTHER_SIZE)
+                || (skew < BENT_MOST && finder.offRectangle(said) > CROOKED);
         boolean isTwin = Math.abs(Math.log(times)) < Math.log(OTHER_SIZE);
         return !isTwin && (whiter ? skew < MOST_SKEW : asWhite && isBent);
     }
