@@ -65,6 +65,11 @@ public final class TiedGift {
         return View.of(some, eye, pattern, visible.fold().fit().placing().out(), look);
     }
 
+    /** What of the cloth can be seen. */
+    public Visible visible() {
+        return visible;
+    }
+
     public WhatShows whatShows() {
         return WhatShows.of(cloth, visible);
     }
