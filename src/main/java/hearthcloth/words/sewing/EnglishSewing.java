@@ -689,6 +689,26 @@ public final class EnglishSewing implements SewingWords {
     }
 
     @Override
+    public String touchLayBoth(String added, String ofAdded, String ofWork, String work) {
+        return "Lay them with the " + (ofAdded.equals("right") ? "right" : "wrong") + " side of " + added + " facing the " + (ofWork.equals("right") ? "right" : "wrong") + " side of " + work + ".";
+    }
+
+    @Override
+    public String touchLayFacing(String one, String other, String side) {
+        return "Lay them with the " + (side.equals("right") ? "right" : "wrong") + " side of " + one + " facing " + other + ".";
+    }
+
+    @Override
+    public String touchLayMixed() {
+        return "Lay them with some patches right side in and some wrong side in, as in the picture.";
+    }
+
+    @Override
+    public String touchLayTogether(String side) {
+        return (side.equals("right") ? "Lay them right sides together." : "Lay them wrong sides together.");
+    }
+
+    @Override
     public String touchMixed() {
         return "Some patches right side in and some wrong side in, as in the picture.";
     }

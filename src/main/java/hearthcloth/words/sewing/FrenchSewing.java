@@ -689,6 +689,26 @@ public final class FrenchSewing implements SewingWords {
     }
 
     @Override
+    public String touchLayBoth(String added, String ofAdded, String ofWork, String work) {
+        return (ofAdded.equals("right") ? "L’endroit" : "L’envers") + " de " + added + " contre " + (ofWork.equals("right") ? "l’endroit" : "l’envers") + " de " + work + ".";
+    }
+
+    @Override
+    public String touchLayFacing(String one, String other, String side) {
+        return (side.equals("right") ? "L’endroit" : "L’envers") + " de " + one + " contre " + other + ".";
+    }
+
+    @Override
+    public String touchLayMixed() {
+        return "Certaines pièces endroit à l’intérieur, d’autres envers à l’intérieur, comme sur l’image.";
+    }
+
+    @Override
+    public String touchLayTogether(String side) {
+        return (side.equals("right") ? "Endroit contre endroit." : "Envers contre envers.");
+    }
+
+    @Override
     public String touchMixed() {
         return "Certaines pièces endroit à l’intérieur, d’autres envers à l’intérieur, comme sur l’image.";
     }

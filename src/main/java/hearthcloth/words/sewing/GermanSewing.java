@@ -689,6 +689,26 @@ public final class GermanSewing implements SewingWords {
     }
 
     @Override
+    public String touchLayBoth(String added, String ofAdded, String ofWork, String work) {
+        return "Die " + (ofAdded.equals("right") ? "rechte" : "linke") + " Stoffseite von " + added + " liegt auf der " + (ofWork.equals("right") ? "rechten" : "linken") + " von " + work + ".";
+    }
+
+    @Override
+    public String touchLayFacing(String one, String other, String side) {
+        return "Die " + (side.equals("right") ? "rechte" : "linke") + " Stoffseite von " + one + " liegt zu " + other + " hin.";
+    }
+
+    @Override
+    public String touchLayMixed() {
+        return "Manche Flicken liegen rechts innen, manche links innen, wie im Bild.";
+    }
+
+    @Override
+    public String touchLayTogether(String side) {
+        return (side.equals("right") ? "Rechts auf rechts." : "Links auf links.");
+    }
+
+    @Override
     public String touchMixed() {
         return "Manche Flicken liegen rechts innen, manche links innen, wie im Bild.";
     }

@@ -689,6 +689,26 @@ public final class JapaneseSewing implements SewingWords {
     }
 
     @Override
+    public String touchLayBoth(String added, String ofAdded, String ofWork, String work) {
+        return added + "の" + (ofAdded.equals("right") ? "表" : "裏") + "と" + work + "の" + (ofWork.equals("right") ? "表" : "裏") + "を合わせます。";
+    }
+
+    @Override
+    public String touchLayFacing(String one, String other, String side) {
+        return one + "の" + (side.equals("right") ? "表" : "裏") + "を" + other + "に向けます。";
+    }
+
+    @Override
+    public String touchLayMixed() {
+        return "図のとおり、表が内側のピースと裏が内側のピースがあります。";
+    }
+
+    @Override
+    public String touchLayTogether(String side) {
+        return (side.equals("right") ? "中表に合わせます。" : "外表に合わせます。");
+    }
+
+    @Override
     public String touchMixed() {
         return "図のとおり、表が内側のピースと裏が内側のピースがあります。";
     }

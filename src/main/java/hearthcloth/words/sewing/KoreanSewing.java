@@ -691,6 +691,26 @@ public final class KoreanSewing implements SewingWords {
     }
 
     @Override
+    public String touchLayBoth(String added, String ofAdded, String ofWork, String work) {
+        return added + "의 " + (ofAdded.equals("right") ? "겉" : "안") + "과 " + work + "의 " + (ofWork.equals("right") ? "겉" : "안") + "을 마주 댑니다.";
+    }
+
+    @Override
+    public String touchLayFacing(String one, String other, String side) {
+        return one + "의 " + (side.equals("right") ? "겉" : "안") + "이 " + other + " 쪽을 향합니다.";
+    }
+
+    @Override
+    public String touchLayMixed() {
+        return "그림처럼 어떤 조각은 겉이 안으로, 어떤 조각은 안이 안으로 갑니다.";
+    }
+
+    @Override
+    public String touchLayTogether(String side) {
+        return (side.equals("right") ? "겉끼리 마주 댑니다." : "안끼리 마주 댑니다.");
+    }
+
+    @Override
     public String touchMixed() {
         return "그림처럼 어떤 조각은 겉이 안으로, 어떤 조각은 안이 안으로 갑니다.";
     }

@@ -277,6 +277,14 @@ public interface SewingWords {
 
     String touchFacing(String one, String other, String side);
 
+    String touchLayBoth(String added, String ofAdded, String ofWork, String work);
+
+    String touchLayFacing(String one, String other, String side);
+
+    String touchLayMixed();
+
+    String touchLayTogether(String side);
+
     String touchMixed();
 
     String touchTogether(String side);

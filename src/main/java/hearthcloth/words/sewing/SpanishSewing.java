@@ -689,6 +689,26 @@ public final class SpanishSewing implements SewingWords {
     }
 
     @Override
+    public String touchLayBoth(String added, String ofAdded, String ofWork, String work) {
+        return "El " + (ofAdded.equals("right") ? "derecho" : "revés") + " de " + added + " contra el " + (ofWork.equals("right") ? "derecho" : "revés") + " de " + work + ".";
+    }
+
+    @Override
+    public String touchLayFacing(String one, String other, String side) {
+        return "El " + (side.equals("right") ? "derecho" : "revés") + " de " + one + " contra " + other + ".";
+    }
+
+    @Override
+    public String touchLayMixed() {
+        return "Unas piezas con el derecho por dentro y otras con el revés, como en el dibujo.";
+    }
+
+    @Override
+    public String touchLayTogether(String side) {
+        return (side.equals("right") ? "Derecho con derecho." : "Revés con revés.");
+    }
+
+    @Override
     public String touchMixed() {
         return "Unas piezas con el derecho por dentro y otras con el revés, como en el dibujo.";
     }
@@ -755,7 +775,7 @@ public final class SpanishSewing implements SewingWords {
 
     @Override
     public String washMixedThen(String length) {
-        return "Lavar primero los que están sin lavar y medirlos otra vez. A lo largo de este paño podrían encoger unos " + length + " más que los otros, y el paño se fruncirá.";
+        return "Lavar primero los que están sin lavar y medirlos otra vez. A lo largo de este paño podrían encoger unos " + length + " más que los otros, y el paño se arrugaría.";
     }
 
     @Override

@@ -13,6 +13,13 @@ import hearthcloth.words.measuring.JapaneseMeasuring;
 import hearthcloth.words.measuring.KoreanMeasuring;
 import hearthcloth.words.measuring.MeasuringWords;
 import hearthcloth.words.measuring.SpanishMeasuring;
+import hearthcloth.words.sewing.EnglishSewing;
+import hearthcloth.words.sewing.FrenchSewing;
+import hearthcloth.words.sewing.GermanSewing;
+import hearthcloth.words.sewing.JapaneseSewing;
+import hearthcloth.words.sewing.KoreanSewing;
+import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.sewing.SpanishSewing;
 import hearthcloth.words.tying.EnglishTying;
 import hearthcloth.words.tying.FrenchTying;
 import hearthcloth.words.tying.GermanTying;
@@ -29,22 +36,22 @@ import java.util.List;
  * @param ruler in whose marks lengths are written
  * @param measuring how numbers, units and lists are written
  */
-public record Voice(Ruler ruler, Language language, MeasuringWords measuring, TyingWords tying) {
+public record Voice(Ruler ruler, Language language, MeasuringWords measuring, TyingWords tying, SewingWords sewing) {
 
     /** English, without touching any other language: what a page that carries its own program needs. */
     public static Voice english(Ruler ruler) {
-        return new Voice(ruler, Language.ENGLISH, new EnglishMeasuring(), new EnglishTying());
+        return new Voice(ruler, Language.ENGLISH, new EnglishMeasuring(), new EnglishTying(), new EnglishSewing());
     }
 
     /** Any language. */
     public static Voice of(Language language, Ruler ruler) {
         return switch (language) {
             case ENGLISH -> english(ruler);
-            case KOREAN -> new Voice(ruler, language, new KoreanMeasuring(), new KoreanTying());
-            case JAPANESE -> new Voice(ruler, language, new JapaneseMeasuring(), new JapaneseTying());
-            case FRENCH -> new Voice(ruler, language, new FrenchMeasuring(), new FrenchTying());
-            case GERMAN -> new Voice(ruler, language, new GermanMeasuring(), new GermanTying());
-            case SPANISH -> new Voice(ruler, language, new SpanishMeasuring(), new SpanishTying());
+            case KOREAN -> new Voice(ruler, language, new KoreanMeasuring(), new KoreanTying(), new KoreanSewing());
+            case JAPANESE -> new Voice(ruler, language, new JapaneseMeasuring(), new JapaneseTying(), new JapaneseSewing());
+            case FRENCH -> new Voice(ruler, language, new FrenchMeasuring(), new FrenchTying(), new FrenchSewing());
+            case GERMAN -> new Voice(ruler, language, new GermanMeasuring(), new GermanTying(), new GermanSewing());
+            case SPANISH -> new Voice(ruler, language, new SpanishMeasuring(), new SpanishTying(), new SpanishSewing());
         };
     }
 
@@ -89,7 +96,7 @@ public record Voice(Ruler ruler, Language language, MeasuringWords measuring, Ty
 
     /** The same in the marks of another ruler. */
     public Voice by(Ruler other) {
-        return new Voice(other, language, measuring, tying);
+        return new Voice(other, language, measuring, tying, sewing);
     }
 
     /** Things in a row: {@code a, b and c}. */
