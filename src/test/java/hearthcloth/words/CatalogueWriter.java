@@ -93,7 +93,7 @@ final class CatalogueWriter {
                 out.append(condition(choice, each.getKey(), language)).append(" ? ").append(text(each.getValue(), language)).append(" : ");
             }
         }
-        return out.append(text(choice.cases().get("other"), language)).toString();
+        return out.append(text(choice.cases().getOrDefault("other", List.of()), language)).toString();
     }
 
     /** A sum that is text whatever its first term is. */

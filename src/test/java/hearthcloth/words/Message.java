@@ -63,7 +63,7 @@ record Message(String key, String pattern, List<Node> nodes) {
     /** The name of the method: {@code knot.first} is {@code knotFirst}. */
     String method() {
         StringBuilder name = new StringBuilder();
-        for (String part : key.split("\\.")) {
+        for (String part : key.split("\\.", -1)) {
             name.append(name.isEmpty() ? part : part.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + part.substring(1));
         }
         return name.toString();

@@ -84,7 +84,12 @@ public final class CutPicture {
     }
 
     private String title() {
-        return task.title();
+        return voice.printing()
+                .altCut(
+                        cut.piece().fabric().name(),
+                        task.lines().size(),
+                        cut.piece().id(),
+                        voice.write(cut.piece().size(), Rounding.DOWN));
     }
 
     /** A cut's line on paper, without thickness. */

@@ -88,7 +88,11 @@ public final class FacePicture {
     }
 
     private String title() {
-        return FaceSheet.name(shown.face(), voice) + ", " + plan.story().title() + ", " + voice.write(plan.cloth().finished(), Rounding.NEAREST);
+        return voice.printing()
+                .altFace(
+                        FaceSheet.key(shown.face()),
+                        voice.write(plan.cloth().finished(), Rounding.NEAREST),
+                        plan.story().title());
     }
 
     private void field(Sketch sketch, Shown.Field field, DrawingScale scale) {

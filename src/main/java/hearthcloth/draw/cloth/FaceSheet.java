@@ -43,11 +43,7 @@ public final class FaceSheet {
     /** The face by its name, and where the fells are. */
     public static String name(Plan plan, Face face, Voice voice) {
         boolean fells = plan.cloth().making().fell() == face;
-        return fells ? voice.printing().faceFells(key(face)) : name(face, voice);
-    }
-
-    static String name(Face face, Voice voice) {
-        return voice.printing().faceName(key(face));
+        return fells ? voice.printing().faceFells(key(face)) : voice.printing().faceName(key(face));
     }
 
     /** The word by which a catalogue tells the faces apart. */

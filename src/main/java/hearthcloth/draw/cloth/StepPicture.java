@@ -86,12 +86,16 @@ public final class StepPicture {
     }
 
     private String title() {
-        return step.number() + ". " + names(step.added().other()) + ", " + names(step.added());
+        return voice.printing()
+                .altStep(
+                        names(step.added()),
+                        Integer.toString(step.number()),
+                        names(step.added().other()));
     }
 
     private String names(Half half) {
         List<hearthcloth.cloth.Patch> patches = step.patches(half);
-        return patches.size() == 1 ? PatchName.of(patches.get(0), voice) : voice.sewing().nameWork();
+        return patches.size() == 1 ? PatchName.of(patches.get(0), voice) : voice.printing().altPatches(patches.size());
     }
 
     private RawPart part(Half half) {

@@ -28,10 +28,8 @@ final class BarColours {
     private double open = Double.POSITIVE_INFINITY;
 
     /**
-     * What was found.
-     *
-     * @param cost infinite where nothing was
-     * @param bound no choice costs less; the same as {@code cost} where it is proven
+     * What was found: its cost, infinite where nothing was, and a bound that no choice costs less than, the same as the cost
+     * where it is proven.
      */
     static final class Found {
         private final int[] chosen;

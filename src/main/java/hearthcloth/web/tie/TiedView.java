@@ -1,10 +1,11 @@
 package hearthcloth.web.tie;
 
+import hearthcloth.draw.picture.LeanSvg;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
+import hearthcloth.web.gift.TiedAsked;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.speech.Voice;
@@ -103,9 +104,9 @@ public record TiedView(
                 asked,
                 ties,
                 wrapped.tie().words(),
-                wrapped.sentence(plan.cloth().finished(), Voice.english(settings.ruler())),
+                wrapped.sentence(plan.cloth().finished(), settings.voice()),
                 tied.map(TiedView::stills).orElse(List.of()),
-                tied.map(gift -> shows(gift.whatShows(), plan, Voice.english(settings.ruler()))).orElse(Shows.NOTHING),
+                tied.map(gift -> shows(gift.whatShows(), plan, settings.voice())).orElse(Shows.NOTHING),
                 links,
                 "");
     }
@@ -125,7 +126,7 @@ public record TiedView(
     }
 
     static String svg(Picture picture) {
-        return SvgWriter.writeBare(picture);
+        return LeanSvg.write(picture);
     }
 
     private static Shows shows(WhatShows shows, Plan plan, Voice voice) {

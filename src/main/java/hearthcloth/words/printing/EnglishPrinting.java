@@ -4,6 +4,26 @@ package hearthcloth.words.printing;
 public final class EnglishPrinting implements PrintingWords {
 
     @Override
+    public String altCut(String fabric, int n, String piece, String size) {
+        return (n == 1 ? "Piece " + piece + ", " + fabric + ", " + size + ", with " + n + " cut" : "Piece " + piece + ", " + fabric + ", " + size + ", with " + n + " cuts");
+    }
+
+    @Override
+    public String altFace(String face, String size, String title) {
+        return (face.equals("front") ? "Front of " + title + ", " + size : "Back of " + title + ", " + size);
+    }
+
+    @Override
+    public String altPatches(int n) {
+        return (n == 1 ? "" + n + " patch" : "" + n + " patches");
+    }
+
+    @Override
+    public String altStep(String added, String step, String work) {
+        return "Step " + step + ": " + work + " and " + added + ", front up, before they are sewn";
+    }
+
+    @Override
     public String beforeTitle() {
         return "Before you cut";
     }

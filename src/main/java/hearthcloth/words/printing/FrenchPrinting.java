@@ -4,6 +4,26 @@ package hearthcloth.words.printing;
 public final class FrenchPrinting implements PrintingWords {
 
     @Override
+    public String altCut(String fabric, int n, String piece, String size) {
+        return (n == 0 || n == 1 ? "Morceau " + piece + ", " + fabric + ", " + size + ", avec " + n + " coupe" : "Morceau " + piece + ", " + fabric + ", " + size + ", avec " + n + " coupes");
+    }
+
+    @Override
+    public String altFace(String face, String size, String title) {
+        return (face.equals("front") ? "Recto : " + title + ", " + size : "Verso : " + title + ", " + size);
+    }
+
+    @Override
+    public String altPatches(int n) {
+        return (n == 0 || n == 1 ? "" + n + " pièce" : "" + n + " pièces");
+    }
+
+    @Override
+    public String altStep(String added, String step, String work) {
+        return "Étape " + step + " : " + work + " et " + added + ", recto vers le haut, avant la couture";
+    }
+
+    @Override
     public String beforeTitle() {
         return "Avant de couper";
     }

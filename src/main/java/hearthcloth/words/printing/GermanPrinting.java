@@ -4,6 +4,26 @@ package hearthcloth.words.printing;
 public final class GermanPrinting implements PrintingWords {
 
     @Override
+    public String altCut(String fabric, int n, String piece, String size) {
+        return (n == 1 ? "Stück " + piece + ", " + fabric + ", " + size + ", mit " + n + " Schnitt" : "Stück " + piece + ", " + fabric + ", " + size + ", mit " + n + " Schnitten");
+    }
+
+    @Override
+    public String altFace(String face, String size, String title) {
+        return (face.equals("front") ? "Vorderseite: " + title + ", " + size : "Rückseite: " + title + ", " + size);
+    }
+
+    @Override
+    public String altPatches(int n) {
+        return (n == 1 ? "" + n + " Flicken" : "" + n + " Flicken");
+    }
+
+    @Override
+    public String altStep(String added, String step, String work) {
+        return "Schritt " + step + ": " + work + " und " + added + ", Vorderseite oben, vor dem Nähen";
+    }
+
+    @Override
     public String beforeTitle() {
         return "Vor dem Zuschneiden";
     }

@@ -4,6 +4,26 @@ package hearthcloth.words.printing;
 public final class JapanesePrinting implements PrintingWords {
 
     @Override
+    public String altCut(String fabric, int n, String piece, String size) {
+        return ("布 " + piece + "、" + fabric + "、" + size + "、裁断 " + n + " 回");
+    }
+
+    @Override
+    public String altFace(String face, String size, String title) {
+        return (face.equals("front") ? "正面：" + title + "、" + size : "背面：" + title + "、" + size);
+    }
+
+    @Override
+    public String altPatches(int n) {
+        return ("ピース " + n + " 枚");
+    }
+
+    @Override
+    public String altStep(String added, String step, String work) {
+        return "手順 " + step + "：縫う前の" + work + "と" + added + "、正面が上";
+    }
+
+    @Override
     public String beforeTitle() {
         return "切る前に";
     }

@@ -6,6 +6,26 @@ import hearthcloth.words.korean.Particles;
 public final class KoreanPrinting implements PrintingWords {
 
     @Override
+    public String altCut(String fabric, int n, String piece, String size) {
+        return ("천 " + piece + ", " + fabric + ", " + size + ", 재단 " + n + "번");
+    }
+
+    @Override
+    public String altFace(String face, String size, String title) {
+        return (face.equals("front") ? "앞면: " + title + ", " + size : "뒷면: " + title + ", " + size);
+    }
+
+    @Override
+    public String altPatches(int n) {
+        return ("조각 " + n + "개");
+    }
+
+    @Override
+    public String altStep(String added, String step, String work) {
+        return step + "단계: 박기 전의 " + work + ", " + added + ". 앞면이 위";
+    }
+
+    @Override
     public String beforeTitle() {
         return "자르기 전에";
     }

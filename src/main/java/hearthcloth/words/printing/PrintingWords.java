@@ -3,6 +3,14 @@ package hearthcloth.words.printing;
 /** What is said in the room of printing, a method for each message. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public interface PrintingWords {
 
+    String altCut(String fabric, int n, String piece, String size);
+
+    String altFace(String face, String size, String title);
+
+    String altPatches(int n);
+
+    String altStep(String added, String step, String work);
+
     String beforeTitle();
 
     String boxMeasure();

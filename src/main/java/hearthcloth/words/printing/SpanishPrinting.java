@@ -4,6 +4,26 @@ package hearthcloth.words.printing;
 public final class SpanishPrinting implements PrintingWords {
 
     @Override
+    public String altCut(String fabric, int n, String piece, String size) {
+        return (n == 1 ? "Trozo " + piece + ", " + fabric + ", " + size + ", con " + n + " corte" : "Trozo " + piece + ", " + fabric + ", " + size + ", con " + n + " cortes");
+    }
+
+    @Override
+    public String altFace(String face, String size, String title) {
+        return (face.equals("front") ? "Anverso: " + title + ", " + size : "Reverso: " + title + ", " + size);
+    }
+
+    @Override
+    public String altPatches(int n) {
+        return (n == 1 ? "" + n + " pieza" : "" + n + " piezas");
+    }
+
+    @Override
+    public String altStep(String added, String step, String work) {
+        return "Paso " + step + ": " + work + " y " + added + ", anverso arriba, antes de coser";
+    }
+
+    @Override
     public String beforeTitle() {
         return "Antes de cortar";
     }

@@ -93,7 +93,7 @@ class BarColoursTest {
             int[] chosen = new int[8];
             for (int way = 0; way < 1 << 16; way++) {
                 for (int bar = 0; bar < 8; bar++) {
-                    chosen[bar] = way >> 2 * bar & 3;
+                    chosen[bar] = (way >> (2 * bar)) & 3;
                 }
                 least = Math.min(least, problem.cost(chosen));
             }
