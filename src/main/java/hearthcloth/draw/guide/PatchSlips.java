@@ -24,7 +24,7 @@ import java.util.List;
 public final class PatchSlips {
 
     private static final int COLUMNS = 3;
-    private static final double HEIGHT = 32;
+    private static final double HEIGHT = 34;
     private static final Type NAME = Type.of(24 * Type.POINT, Weight.BOLD, Palette.INK);
 
     private PatchSlips() {}
@@ -80,7 +80,8 @@ public final class PatchSlips {
                 List.of(voice.printing().slipsSize(voice.write(laid.cut(), Rounding.UP)),
                         patch.fabric(),
                         voice.printing().slipsUp(patch.showing().name()));
-        double y = 17;
+        // Below the word under the arrow, which a long size would meet in some languages.
+        double y = 19;
         for (String line : lines) {
             sketch.words(Paragraph.cut(line, width - 6, PrintSizes.BODY), new Point(4, y), PrintSizes.BODY);
             y += PrintSizes.BODY.leading() + 0.6;

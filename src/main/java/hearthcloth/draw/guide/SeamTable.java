@@ -35,7 +35,7 @@ final class SeamTable {
     }
 
     void flow(Flow flow) {
-        flow.add(row(head(), flow.width(), PrintSizes.STRONG));
+        flow.lead(row(head(), flow.width(), PrintSizes.STRONG));
         List<SeamTask> joins = new ArrayList<>();
         for (SeamTask seam : seams) {
             if (seam.step().joinedBar().isPresent() && !isMixed()) {

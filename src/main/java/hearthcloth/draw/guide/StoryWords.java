@@ -1,5 +1,6 @@
 package hearthcloth.draw.guide;
 
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.words.Language;
@@ -13,8 +14,20 @@ import java.util.stream.Stream;
  */
 public record StoryWords(Plan.Story story, Voice voice) {
 
+    /** The title, in the reader's language where it is that of a plan of colour with the order of its bars. */
     public String title() {
-        return scheme().map(kind -> voice.printing().schemeTitle(kind.name())).orElse(story.title());
+        return scheme().map(this::titled).orElse(story.title());
+    }
+
+    private String titled(Scheme.Kind kind) {
+        String title = voice.printing().schemeTitle(kind.name());
+        String rest = story.title().substring(kind.title().length());
+        return Stream.of(Order.values())
+                .filter(order -> rest.equals(", " + order.phrase()))
+                .map(order -> voice.printing()
+                        .schemeOrdered(voice.printing().orderName(order.name()), title))
+                .findFirst()
+                .orElse(title + rest);
     }
 
     String goodAt() {
@@ -26,7 +39,7 @@ public record StoryWords(Plan.Story story, Voice voice) {
         return voice.language() == Language.ENGLISH
                 ? Optional.empty()
                 : Stream.of(Scheme.Kind.values())
-                        .filter(kind -> kind.title().equals(story.title()))
+                        .filter(kind -> story.title().startsWith(kind.title()))
                         .findFirst();
     }
 }

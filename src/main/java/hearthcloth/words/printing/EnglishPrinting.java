@@ -264,6 +264,11 @@ public final class EnglishPrinting implements PrintingWords {
     }
 
     @Override
+    public String orderName(String order) {
+        return (order.equals("ROUND") ? "round the square" : order.equals("PAIRS") ? "opposite pairs" : "two sides");
+    }
+
+    @Override
     public String page(String all, String number) {
         return "page " + number + " of " + all;
     }
@@ -306,6 +311,11 @@ public final class EnglishPrinting implements PrintingWords {
     @Override
     public String schemeGoodAt(String scheme) {
         return (scheme.equals("HALVES") ? "light and dark meet along the diagonal" : scheme.equals("ROUNDS") ? "each round has its own fabric" : scheme.equals("TURNS") ? "light and dark take turns, bar by bar" : scheme.equals("FIELD") ? "the hearth sits alone in one fabric" : scheme.equals("SPIRAL") ? "light and dark wind outwards side by side" : scheme.equals("SCATTERED") ? "one fabric for each bar, and none beside itself" : scheme.equals("GRADED") ? "each round is darker than the one inside it" : scheme.equals("FRAMES") ? "two fabrics take turns, round by round" : scheme.equals("ACCENT") ? "a bright fabric stands out among the others in a few places" : scheme.equals("ALL") ? "fabrics anywhere" : scheme.equals("FALLS") ? "the bars are cut where the fabric goes farthest" : scheme.equals("OUTWARDS") ? "the fabric you chose is where it shows once tied" : "chosen by hand");
+    }
+
+    @Override
+    public String schemeOrdered(String order, String title) {
+        return title + ", " + order;
     }
 
     @Override

@@ -107,6 +107,8 @@ public interface PrintingWords {
 
     String needsTitle();
 
+    String orderName(String order);
+
     String page(String all, String number);
 
     String piecesHow(String unit);
@@ -124,6 +126,8 @@ public interface PrintingWords {
     String pinTitle();
 
     String schemeGoodAt(String scheme);
+
+    String schemeOrdered(String order, String title);
 
     String schemeTitle(String scheme);
 
