@@ -101,7 +101,7 @@ final class GuidePages {
         how.words(
                 words.cutHow(),
                 PrintSizes.BODY);
-        flow.add(how.gap(3).finished("How to cut"));
+        flow.add(how.gap(3).finished(words.cutTitle()));
         new CutCells(plan, voice, flow).flow(guide.cutting());
     }
 

@@ -345,12 +345,12 @@ public final class FrenchPrinting implements PrintingWords {
 
     @Override
     public String sectionWrapped(String name) {
-        return name + ", enveloppée";
+        return name + " : côté enveloppé";
     }
 
     @Override
     public String sectionWraps(String name) {
-        return name + ", enveloppe";
+        return name + " : enveloppe";
     }
 
     @Override

@@ -345,12 +345,12 @@ public final class SpanishPrinting implements PrintingWords {
 
     @Override
     public String sectionWrapped(String name) {
-        return name + ", envuelta";
+        return name + ": lado envuelto";
     }
 
     @Override
     public String sectionWraps(String name) {
-        return name + ", envuelve";
+        return name + ": envuelve";
     }
 
     @Override
