@@ -24,6 +24,8 @@ import hearthcloth.wish.Rulers;
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishList;
 import hearthcloth.wish.WishWords;
+import hearthcloth.words.Language;
+import hearthcloth.words.speech.Voice;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -110,12 +112,8 @@ final class KitsCommand implements Callable<Integer> {
     @Nullable
     private String unit;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "a4|letter",
-            description = "Paper to print on; letter with inches, else a4.")
-    @Nullable
-    private String paper;
+    @Mixin
+    private PrintOptions printing = new PrintOptions();
 
     @Option(
             names = "--budget",
@@ -124,7 +122,12 @@ final class KitsCommand implements Callable<Integer> {
     private String budget = "10s";
 
     /** On what and how long the guides are printed. */
-    private record Print(Ruler ruler, Paper paper, GuideLength length) {}
+    private record Print(Voice voice, Paper paper, GuideLength length) {
+
+        Ruler ruler() {
+            return voice.ruler();
+        }
+    }
 
     KitsCommand(Shell shell) {
         this.shell = shell;
@@ -138,8 +141,9 @@ final class KitsCommand implements Callable<Integer> {
                 Rulers.wished(unit).orElseGet(() -> read.unit().map(Rulers::of).orElse(Ruler.EIGHTHS));
         OptionText text = new OptionText();
         PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
-        Paper sheet = text.word("--paper", paper, ruler.isMetric() ? Paper.A4 : Paper.LETTER);
+        Paper sheet = printing.paper(text, ruler);
         GuideLength length = text.word("--guide", guide, GuideLength.FULL);
+        Language tongue = printing.language(text);
         long seed = text.whole("--seed", options.seed(), 1, 0, 999_999_999);
         text.check();
         List<WishList.Line> lines = lines(read, ruler);
@@ -156,7 +160,7 @@ final class KitsCommand implements Callable<Integer> {
         progress.say("drawing");
         List<String> words = lines.stream().map(line -> line.asked(ruler)).toList();
         KitsJson kits = KitsJson.of(read.stash(), together, words);
-        write(folder, together, lines, kits, new Print(ruler, sheet, length));
+        write(folder, together, lines, kits, new Print(PrintOptions.voice(shell, tongue, ruler), sheet, length));
         progress.clear();
         if (json) {
             shell.out().println(JsonText.of(kits));
@@ -209,7 +213,7 @@ final class KitsCommand implements Callable<Integer> {
             together.parts()
                     .get(i)
                     .plan()
-                    .map(plan -> new PlanFolder(plan, print.ruler(), print.paper(), gift))
+                    .map(plan -> new PlanFolder(plan, print.voice(), print.paper(), gift))
                     .ifPresent(drawn -> files.add(into -> drawn.write(into, print.length())));
         }
         List<String> asked = lines.stream()

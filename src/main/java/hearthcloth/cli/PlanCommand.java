@@ -37,6 +37,7 @@ import hearthcloth.wish.Rulers;
 import hearthcloth.wish.Usual;
 import hearthcloth.wish.WishReader;
 import hearthcloth.wish.WishWords;
+import hearthcloth.words.Language;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Slack;
 import java.util.ArrayList;
@@ -144,12 +145,8 @@ final class PlanCommand implements Callable<Integer> {
     @Nullable
     private String unit;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "a4|letter",
-            description = "Paper of the guide; letter with inches, else a4.")
-    @Nullable
-    private String paper;
+    @Mixin
+    private PrintOptions printing = new PrintOptions();
 
     @Option(
             names = "--budget",
@@ -197,10 +194,12 @@ final class PlanCommand implements Callable<Integer> {
 
     private ProposalFiles files(Optional<GiftWish> gift, Ruler ruler) {
         OptionText text = new OptionText();
-        Paper sheet = text.word("--paper", paper, ruler.isMetric() ? Paper.A4 : Paper.LETTER);
+        Paper sheet = printing.paper(text, ruler);
         GuideLength length = text.word("--guide", guide, GuideLength.FULL);
+        Language tongue = printing.language(text);
         text.check();
-        return new ProposalFiles(gift, sheet, ruler, length, new ProposalFiles.Extras(slips, png, net));
+        ProposalFiles.Extras extras = new ProposalFiles.Extras(slips, png, net);
+        return new ProposalFiles(gift, sheet, PrintOptions.voice(shell, tongue, ruler), length, extras);
     }
 
     /** Fits a guideline: 0 where a cloth keeps every rule, 1 with the nearest where a rule had to be bent. */

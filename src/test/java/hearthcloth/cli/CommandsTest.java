@@ -18,6 +18,7 @@ import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.GiftWish;
+import hearthcloth.words.speech.Voice;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -182,7 +183,7 @@ class CommandsTest {
 
     private static ProposalFiles files(Optional<GiftWish> gift, boolean slips, boolean png, boolean net) {
         return new ProposalFiles(
-                gift, Paper.LETTER, Ruler.EIGHTHS, GuideLength.FULL, new ProposalFiles.Extras(slips, png, net));
+                gift, Paper.LETTER, Voice.english(Ruler.EIGHTHS), GuideLength.FULL, new ProposalFiles.Extras(slips, png, net));
     }
 
     @Test

@@ -1,11 +1,9 @@
 package hearthcloth.plan.rework;
 
-import hearthcloth.cloth.Assembly;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
-import hearthcloth.cloth.Seam;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.colour.Colour;
 import hearthcloth.cutstock.search.Budget;
@@ -54,21 +52,23 @@ public final class RemainingPlan {
         this.real = Map.copyOf(real);
         this.sources = before.sources();
         for (Patch patch : before.cloth().patches()) {
-            parts.computeIfAbsent(bar(patch.place()), none -> new ArrayList<>()).add(patch);
+            // A patch that was only asked for is not there to be sewn.
+            if (sources.containsKey(patch.place().id())) {
+                parts.computeIfAbsent(bar(patch.place()), none -> new ArrayList<>())
+                        .add(patch);
+            }
         }
     }
 
     /**
      * The plan from here on.
      *
-     * @param cuts to be made now
-     * @param gone pieces of the stash that they take
-     * @param come what is left of those, and patches that are no longer needed
+     * @param cuts to be made now, from pieces of the stash and of {@code come}
+     * @param come patches that were cut and are not sewn in as they were planned: fabric again, some of it cut now
      */
-    public record Resewn(Plan plan, List<PieceCut> cuts, List<Piece> gone, List<Piece> come) {
+    public record Resewn(Plan plan, List<PieceCut> cuts, List<Piece> come) {
         public Resewn {
             cuts = List.copyOf(cuts);
-            gone = List.copyOf(gone);
             come = List.copyOf(come);
         }
     }
@@ -151,6 +151,16 @@ public final class RemainingPlan {
         return kept.turned() ? size.turned() : size;
     }
 
+    /** The same of a patch by its name. */
+    Size realSize(CutTree.Kept kept) {
+        return parts.values().stream()
+                .flatMap(List::stream)
+                .filter(patch -> patch.place().id().equals(kept.patch()))
+                .findFirst()
+                .map(patch -> realSize(patch, kept))
+                .orElse(kept.at().size());
+    }
+
     /** Plans {@code after}, in which the sewn bars have their real sizes. */
     public Answer fit(Design after, Table table, Budget budget) {
         return answer(new RemainingWork(this, after, asTheyAre(after), table.next()), table, budget);
@@ -196,7 +206,7 @@ public final class RemainingPlan {
         DesignFit.Answer answer = new DesignFit(rest.stash(table.stash()), table.ruler())
                 .fit(rest.design(), before.story().title(), budget);
         return answer instanceof DesignFit.Answer.Made made
-                ? new Answer.Made(rest.composed(made.plan(), table.stash()))
+                ? new Answer.Made(rest.composed(made.plan()))
                 : new Answer.Lacking(((DesignFit.Answer.Lacking) answer).why());
     }
 
@@ -224,35 +234,6 @@ public final class RemainingPlan {
                 ? last.isPositive()
                 : !last.isLessThan(after.rules().leastPiece());
         return reaches && shows ? shown : List.of();
-    }
-
-    /**
-     * The same cloth with bar {@code name} turned to its other side, as it was sewn; unchanged where both sides look
-     * alike.
-     */
-    public static Plan otherSideUp(Plan plan, String name) {
-        Assembly work = plan.cloth().work().fold(new OtherSideUp(name));
-        return new Plan(plan.story(), new Cloth(work, plan.cloth().making()), plan.rules(), plan.cuts(), plan.bound())
-                .checked();
-    }
-
-    private record OtherSideUp(String name) implements Assembly.Fold<Assembly> {
-
-        @Override
-        public Assembly patch(Patch patch) {
-            return bar(patch.place()).equals(name)
-                    ? new Patch(
-                            patch.place(),
-                            patch.fabric(),
-                            patch.size(),
-                            patch.showing().turnedOver())
-                    : patch;
-        }
-
-        @Override
-        public Assembly seam(Seam seam, Assembly first, Assembly second) {
-            return Seam.of(seam.join(), seam.wraps(), first, second);
-        }
     }
 
     Plan before() {

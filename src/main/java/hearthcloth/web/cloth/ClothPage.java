@@ -1,7 +1,10 @@
 package hearthcloth.web.cloth;
 
 import hearthcloth.measure.MeasureException;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothBook;
@@ -68,7 +71,7 @@ public final class ClothPage {
         String at = Objects.requireNonNullElse(asked(context, "at"), "").strip();
         return new ClothView(
                 saved,
-                room.store().atHand().freeFor(saved.id()),
+                new CutPatches(room, saved).stash(),
                 room.store().swatches().across(),
                 ClothAsked.settings(room, saved),
                 Wished.of(room.store(), saved),
@@ -153,8 +156,8 @@ public final class ClothPage {
     }
 
     private SavedCloth settle(SavedCloth saved, String label, Design design, Stash stash) {
-        return book().save(
-                        saved,
+        return new CutPatches(room, saved)
+                .save(
                         label,
                         DesignPlanning.settled(
                                 saved,
@@ -173,15 +176,20 @@ public final class ClothPage {
                 .filter(i -> locked.stream().anyMatch(name -> before.number(name) == i))
                 .boxed()
                 .collect(Collectors.toSet());
+        DesignFit.Wished wished = new DesignFit.Wished(
+                Scheme.Kind.named(PageContext.field(context, "scheme")),
+                Contrast.named(PageContext.field(context, "contrast")).orElse(Contrast.READS));
         DesignFit settling = new DesignFit(before.stash(), before.settings().ruler());
         Design other = settling.again(
                         was.design(),
-                        kept,
-                        locked.contains("hearth"),
+                        new DesignFit.Stays(kept, locked.contains("hearth")),
+                        wished,
                         (int) saved.version(),
                         TimeLimit.within(AGAIN_WITHIN_MS))
-                .orElseThrow(() -> new MeasureException(
-                        "no other plan of colours was found for these sizes; unlock a bar, or change a width"));
+                .orElseThrow(() -> new MeasureException(wished.scheme()
+                        .map(kind -> "\"" + kind.title() + "\" was not found for these sizes; it needs " + kind.needs())
+                        .orElse("no other plan of colours was found for these sizes; unlock a bar, or change a"
+                                + " width")));
         SavedCloth after = settle(saved, "colours planned again", other, before.stash());
         answer(context, view(context, after).since(before), Optional.of(before));
     }
@@ -190,12 +198,12 @@ public final class ClothPage {
     private void replan(Context context) {
         SavedCloth saved = current(context);
         ClothDocument planned =
-                new OwnRuler(room, saved).again(room.store().atHand().freeFor(saved.id()));
+                new OwnRuler(room, saved).again(new CutPatches(room, saved).stash());
         Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
         Set<String> ticked = new HashSet<>(planned.bench().ticked());
         ticked.removeAll(stale);
         SavedCloth after =
-                book().save(saved, "planned again", planned.with(planned.bench().withTicked(ticked)));
+                new CutPatches(room, saved).save("planned again", planned.with(planned.bench().withTicked(ticked)));
         String said = after.document().plan().isPresent()
                 ? "Planned again from what is in the stash."
                 : "You don't have enough fabric for it; change a bar or a width.";
@@ -250,7 +258,17 @@ public final class ClothPage {
 
     private void copy(Context context) {
         SavedCloth saved = saved(context);
-        ClothDocument was = saved.document();
+        // What was cut for the first is not there for the copy.
+        boolean begun = saved.document().plan().stream()
+                .flatMap(plan -> plan.cuts().stream())
+                .anyMatch(PieceCut::past);
+        ClothDocument was = begun
+                ? DesignPlanning.settled(
+                        saved,
+                        saved.document().design(),
+                        room.store().atHand().free(Set.of()),
+                        ClothAsked.settings(room, saved).ruler())
+                : saved.document();
         String id = NewCloth.id(ExampleMark.isOn(saved.id()));
         ClothDocument copy = new ClothDocument(
                         was.design(),

@@ -3,6 +3,7 @@ package hearthcloth.web.tie;
 import hearthcloth.draw.picture.LeanSvg;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.plan.colour.TiedColours;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.web.gift.TiedAsked;
@@ -20,6 +21,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A cloth tied, as its page shows it.
@@ -49,8 +51,13 @@ public record TiedView(
      */
     public record Table(List<Row> rows, boolean isByPatch) {}
 
-    /** One picture with its caption. */
-    public record Still(String words, String svg) {}
+    /**
+     * One picture with its caption.
+     *
+     * @param svg the picture itself; empty where it lies at {@code address}, so that the page is light
+     * @param width in dots of the screen, as {@code height} is; so its place is kept until it comes
+     */
+    public record Still(String words, String svg, String address, long width, long height) {}
 
     /** What can be seen of it. */
     public record Shows(List<String> sentences, List<Row> fabrics, List<Row> patches) {
@@ -83,6 +90,8 @@ public record TiedView(
     /** Each still picture's room, in millimetres; shown about four pixels to one. */
     private static final double STILL = 90;
 
+    private static final double DOTS = 4;
+
     private static final String NO_COLOUR = "#8a8f98";
 
     static TiedView of(TiedAsked asked, List<Tie> ties, String trouble) {
@@ -104,9 +113,9 @@ public record TiedView(
                 asked,
                 ties,
                 wrapped.tie().words(),
-                wrapped.sentence(plan.cloth().finished(), Voice.english(settings.ruler())),
-                tied.map(TiedView::stills).orElse(List.of()),
-                tied.map(gift -> shows(gift.whatShows(), plan, Voice.english(settings.ruler()))).orElse(Shows.NOTHING),
+                wrapped.sentence(plan.cloth().finished(), settings.voice()),
+                tied.map(gift -> stills(gift, own + "/still.svg" + asked.query())).orElse(List.of()),
+                tied.map(gift -> shows(gift, plan, settings.voice())).orElse(Shows.NOTHING),
                 links,
                 "");
     }
@@ -116,27 +125,47 @@ public record TiedView(
         return tie.words().replace(' ', '-');
     }
 
-    private static List<Still> stills(TiedGift gift) {
+    /** The last, from a corner, lies in the page. */
+    private static List<Still> stills(TiedGift gift, String address) {
         List<Still> stills = new ArrayList<>();
-        for (Picture picture : gift.stills(STILL, STILL)) {
+        List<Picture> all = pictures(gift);
+        for (int i = 0; i < all.size(); i++) {
+            Picture picture = all.get(i);
             String from = picture.title().substring(picture.title().indexOf(',') + 2);
-            stills.add(new Still(from.substring(0, 1).toUpperCase(Locale.ROOT) + from.substring(1), svg(picture)));
+            stills.add(new Still(
+                    from.substring(0, 1).toUpperCase(Locale.ROOT) + from.substring(1),
+                    i == all.size() - 1 ? svg(picture) : "",
+                    address + "&from=" + i,
+                    Math.round(picture.width() * DOTS),
+                    Math.round(picture.height() * DOTS)));
         }
         return stills;
+    }
+
+    /** From all sides, to one scale. */
+    static List<Picture> pictures(TiedGift gift) {
+        return gift.stills(STILL, STILL);
     }
 
     static String svg(Picture picture) {
         return LeanSvg.write(picture);
     }
 
-    private static Shows shows(WhatShows shows, Plan plan, Voice voice) {
+    private static Shows shows(TiedGift gift, Plan plan, Voice voice) {
+        WhatShows shows = gift.whatShows();
         Map<String, String> colours = new LinkedHashMap<>();
         for (Fabric fabric : plan.fabrics()) {
             colours.put(fabric.name(), fabric.colour().hex());
         }
         double seen = shows.seenMm2();
+        List<String> sentences = new ArrayList<>(shows.sentences(voice));
+        if (!plan.cloth().isFree()) {
+            Stream.of(TiedColours.sentence(plan.cloth(), plan.fabrics(), gift.visible()))
+                    .filter(words -> !words.isEmpty())
+                    .forEach(sentences::add);
+        }
         return new Shows(
-                shows.sentences(voice),
+                sentences,
                 shows.fabrics().stream().map(row -> row(row, colours, seen)).toList(),
                 shows.patches().stream().map(row -> row(row, colours, seen)).toList());
     }
