@@ -146,6 +146,9 @@ final class PlanCommand implements Callable<Integer> {
     private String unit;
 
     @Mixin
+    private LovedPicture picture = new LovedPicture();
+
+    @Mixin
     private PrintOptions printing = new PrintOptions();
 
     @Option(
@@ -181,7 +184,7 @@ final class PlanCommand implements Callable<Integer> {
         PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
         text.check();
         Optional<GiftWish> bare = GiftWish.read(options.gift(), options.tie(), ruler.unit());
-        WishWords words = options.words();
+        WishWords words = picture.in(options.words(), read.stash(), shell);
         Placing placing = PlacingReader.read(words, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
         Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.SHELL);
