@@ -4,12 +4,16 @@ import hearthcloth.cli.io.InputText;
 import hearthcloth.cli.io.OutputFolder;
 import hearthcloth.cli.io.ProgressLine;
 import hearthcloth.cli.io.Shell;
+import hearthcloth.cli.option.FolderOptions;
+import hearthcloth.cli.option.JsonOption;
+import hearthcloth.cli.option.StashInput;
+import hearthcloth.cli.option.TimeOption;
+import hearthcloth.cli.option.WishOptions;
 import hearthcloth.cli.report.JsonText;
 import hearthcloth.cli.report.KitsJson;
 import hearthcloth.cli.report.KitsReport;
 import hearthcloth.draw.KitsPrint;
 import hearthcloth.draw.PlanFolder;
-import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.together.Asked;
@@ -20,7 +24,6 @@ import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.PlanBudget;
-import hearthcloth.wish.Rulers;
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishList;
 import hearthcloth.wish.WishWords;
@@ -33,7 +36,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code kits}: many cloths from one stash, planned together, each in a folder, and everything to pack bags by. */
 @Command(
@@ -69,12 +71,7 @@ import picocli.CommandLine.Parameters;
         })
 final class KitsCommand implements Callable<Integer> {
 
-    private static final int PROBLEMS_SHOWN = 20;
-
     private final Shell shell;
-
-    @Parameters(index = "0", paramLabel = "STASH.csv", description = "The stash file; - reads standard input.")
-    private String stashFile = "";
 
     @Option(names = "--wishes", paramLabel = "LIST.csv", description = "The list of cloths.")
     @Nullable
@@ -84,47 +81,23 @@ final class KitsCommand implements Callable<Integer> {
     @Nullable
     private String students;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "The folder to write, new or planned before.")
-    private String outName = "";
+    @Mixin
+    private FolderOptions out = new FolderOptions(GuideLength.CLASS);
 
-    @Option(names = "--json", description = "Say what was planned as kits.json does.")
-    private boolean json;
-
-    @Option(
-            names = "--guide",
-            paramLabel = "full|class",
-            description = "How much each guide.pdf tells: class for four to six pages, full for all; class.")
-    private String guide = "class";
+    @Mixin
+    private JsonOption json = new JsonOption();
 
     @Mixin
     private WishOptions options = new WishOptions();
 
-    @Option(
-            names = "--unit",
-            paramLabel = "in|cm",
-            description = "Ruler in hand, and unit of bare numbers; as the stash file has it.")
-    @Nullable
-    private String unit;
+    @Mixin
+    private StashInput stash = new StashInput();
 
-    @Option(
-            names = "--paper",
-            paramLabel = "a4|letter",
-            description = "Paper to print on; letter with inches, else a4.")
-    @Nullable
-    private String paper;
+    @Mixin
+    private TimeOption budget = new TimeOption("10s");
 
-    @Option(
-            names = "--budget",
-            paramLabel = "TIME",
-            description = "How long to look for a fairer division: 10s, 500ms, 1min.")
-    private String budget = "10s";
-
-    /** On what and how long the guides are printed. */
-    private record Print(Ruler ruler, Paper paper, GuideLength length) {}
+    /** In which unit, on what and how long the guides are printed. */
+    private record Print(Ruler ruler, FolderOptions.Print print) {}
 
     KitsCommand(Shell shell) {
         this.shell = shell;
@@ -132,14 +105,12 @@ final class KitsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OutputFolder folder = OutputFolder.of(outName);
+        OutputFolder folder = out.folder();
         StashFile.Read read = stash();
-        Ruler ruler =
-                Rulers.wished(unit).orElseGet(() -> read.unit().map(Rulers::of).orElse(Ruler.EIGHTHS));
+        Ruler ruler = stash.ruler(read);
         OptionText text = new OptionText();
-        PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
-        Paper sheet = text.word("--paper", paper, ruler.isMetric() ? Paper.A4 : Paper.LETTER);
-        GuideLength length = text.word("--guide", guide, GuideLength.FULL);
+        PlanBudget time = budget.read(text);
+        FolderOptions.Print print = out.print(text, ruler);
         long seed = text.whole("--seed", options.seed(), 1, 0, 999_999_999);
         text.check();
         List<WishList.Line> lines = lines(read, ruler);
@@ -156,34 +127,27 @@ final class KitsCommand implements Callable<Integer> {
         progress.say("drawing");
         List<String> words = lines.stream().map(line -> line.asked(ruler)).toList();
         KitsJson kits = KitsJson.of(read.stash(), together, words);
-        write(folder, together, lines, kits, new Print(ruler, sheet, length));
+        write(folder, together, lines, kits, new Print(ruler, print));
         progress.clear();
-        if (json) {
+        if (json.isWished()) {
             shell.out().println(JsonText.of(kits));
         } else {
             new KitsReport(shell.out(), ruler)
-                    .say(together, ListWords.plain(outName).replaceAll("(?<=.)/+$", ""));
+                    .say(together, out.shown());
         }
         return together.isComplete() ? 0 : 1;
     }
 
     private StashFile.Read stash() {
-        StashFile.Reading reading = StashFile.read(
-                InputText.read(stashFile, shell.in()), Rulers.wished(unit).map(Ruler::unit));
-        if (reading instanceof StashFile.Read read) {
-            if (read.stash().pieces().isEmpty()) {
-                throw new BadInputException("The stash is empty; add at least one piece.");
-            }
-            return read;
+        StashFile.Read read = stash.read(shell);
+        if (read.stash().pieces().isEmpty()) {
+            throw new BadInputException("The stash is empty; add at least one piece.");
         }
-        List<String> sentences = new ArrayList<>();
-        sentences.add((stashFile.equals("-") ? "The stash" : ListWords.plain(stashFile)) + " cannot be used as it is:");
-        ((StashFile.Faulty) reading).lines(PROBLEMS_SHOWN).forEach(line -> sentences.add("  " + line));
-        throw new BadInputException(sentences);
+        return read;
     }
 
     private List<WishList.Line> lines(StashFile.Read read, Ruler ruler) {
-        WishWords common = options.words().with(WishField.GIFT, options.gift()).with(WishField.TIE, options.tie());
+        WishWords common = options.words().with(WishField.GIFT, options.gift().gift()).with(WishField.TIE, options.gift().tie());
         WishList list = new WishList(common, read.stash(), ruler);
         if (wishes != null && students != null) {
             throw new BadInputException(
@@ -209,13 +173,13 @@ final class KitsCommand implements Callable<Integer> {
             together.parts()
                     .get(i)
                     .plan()
-                    .map(plan -> new PlanFolder(plan, print.ruler(), print.paper(), gift))
-                    .ifPresent(drawn -> files.add(into -> drawn.write(into, print.length())));
+                    .map(plan -> new PlanFolder(plan, print.ruler(), print.print().paper(), gift))
+                    .ifPresent(drawn -> files.add(into -> drawn.write(into, print.print().length())));
         }
         List<String> asked = lines.stream()
                 .map(line -> line.gift().isPresent() ? line.asked(print.ruler()) : "")
                 .toList();
-        KitsPrint printed = new KitsPrint(together, asked, print.ruler(), print.paper());
+        KitsPrint printed = new KitsPrint(together, asked, print.ruler(), print.print().paper());
         folder.write(files, into -> {
             Files.write(into.resolve("kits.pdf"), printed.pdf());
             Files.writeString(into.resolve("kits.json"), JsonText.of(kits) + "\n", StandardCharsets.UTF_8);

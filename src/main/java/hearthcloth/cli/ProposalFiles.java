@@ -1,9 +1,8 @@
 package hearthcloth.cli;
 
 import hearthcloth.cli.io.OutputFolder;
+import hearthcloth.cli.option.FolderOptions;
 import hearthcloth.draw.PlanFolder;
-import hearthcloth.draw.cloth.Paper;
-import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.wish.GiftWish;
@@ -13,10 +12,8 @@ import java.util.Optional;
 
 /**
  * The files of proposals: for whom and on what they are printed, and which are wanted beside the usual ones.
- *
- * @param length of the guide
  */
-record ProposalFiles(Optional<GiftWish> gift, Paper paper, Ruler ruler, GuideLength length, Extras extras) {
+record ProposalFiles(Optional<GiftWish> gift, FolderOptions.Print print, Ruler ruler, Extras extras) {
 
     /** Files beside the usual ones. */
     record Extras(boolean slips, boolean png, boolean net) {}
@@ -25,9 +22,9 @@ record ProposalFiles(Optional<GiftWish> gift, Paper paper, Ruler ruler, GuideLen
     void write(List<Plan> plans, OutputFolder folder) {
         List<OutputFolder.Proposal> files = new ArrayList<>();
         for (Plan plan : plans) {
-            PlanFolder drawn = new PlanFolder(plan, ruler, paper, gift.map(wish -> wish.wrapped(ruler)));
+            PlanFolder drawn = new PlanFolder(plan, ruler, print.paper(), gift.map(wish -> wish.wrapped(ruler)));
             files.add(into -> {
-                drawn.write(into, length);
+                drawn.write(into, print.length());
                 if (extras.slips()) {
                     drawn.writeSlips(into);
                 }

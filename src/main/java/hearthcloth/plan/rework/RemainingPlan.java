@@ -5,7 +5,6 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
-import hearthcloth.cloth.Seam;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.colour.Colour;
 import hearthcloth.cutstock.search.Budget;
@@ -84,7 +83,7 @@ public final class RemainingPlan {
         }
     }
 
-    private static String bar(Place place) {
+    static String bar(Place place) {
         return place instanceof Place.Bar bar ? bar.bar() : place.id();
     }
 
@@ -234,25 +233,6 @@ public final class RemainingPlan {
         Assembly work = plan.cloth().work().fold(new OtherSideUp(name));
         return new Plan(plan.story(), new Cloth(work, plan.cloth().making()), plan.rules(), plan.cuts(), plan.bound())
                 .checked();
-    }
-
-    private record OtherSideUp(String name) implements Assembly.Fold<Assembly> {
-
-        @Override
-        public Assembly patch(Patch patch) {
-            return bar(patch.place()).equals(name)
-                    ? new Patch(
-                            patch.place(),
-                            patch.fabric(),
-                            patch.size(),
-                            patch.showing().turnedOver())
-                    : patch;
-        }
-
-        @Override
-        public Assembly seam(Seam seam, Assembly first, Assembly second) {
-            return Seam.of(seam.join(), seam.wraps(), first, second);
-        }
     }
 
     Plan before() {

@@ -2,7 +2,8 @@ package hearthcloth.web.photo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.OptionalInt;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Buttons of a photograph's pieces ({@link SortingView}) and where its pages are ({@link PhotoAddress}). */
@@ -11,8 +12,9 @@ class SortingViewTest {
     /** Ids on one page must differ: for the same piece, by what is done, its name and the corner it is about. */
     @Test
     void buttons_that_do_different_things_have_different_ids() {
-        SortingView.PieceButton button =
-                new SortingView.PieceButton(null, "turn", "turn", "p1", new SortingView.Label("Turn", "Turn"), OptionalInt.empty());
+        PhotoView photo = new PhotoView(
+                "p1", 1, 100, 100, "", List.of(), List.of(), Optional.empty(), false, List.of(), 0, "", "");
+        SortingView.PieceButton button = new SortingView(photo, "00").button("turn", "p1", "Turn");
         assertThat(button.id()).isEqualTo("do-turn-p1");
         assertThat(button.named("again").id()).isEqualTo("do-again-p1");
         assertThat(button.named("again").what()).as("it does the same").isEqualTo("turn");

@@ -1,0 +1,102 @@
+package hearthcloth.cli.option;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.guide.GuideLength;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Unit;
+import hearthcloth.wish.BadInputException;
+import hearthcloth.wish.OptionText;
+import hearthcloth.wish.WishField;
+import hearthcloth.wrap.Tie;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Options that several commands have, typed to a command that has them all. */
+class SharedOptionsTest {
+
+    /** Every kind of option once. */
+    @Command(name = "all", sortOptions = false)
+    private static final class All {
+
+        @Mixin
+        private FolderOptions out = new FolderOptions(GuideLength.CLASS);
+
+        @Mixin
+        private JsonOption json = new JsonOption();
+
+        @Mixin
+        private WishOptions wishes = new WishOptions();
+
+        @Mixin
+        private StashInput stash = new StashInput();
+
+        @Mixin
+        private TimeOption budget = new TimeOption("10s");
+    }
+
+    private static All typed(String... words) {
+        All all = new All();
+        new CommandLine(all).parseArgs(words);
+        return all;
+    }
+
+    @Test
+    void what_is_left_out_is_as_each_command_has_it() {
+        All all = typed("scraps.csv", "--out", "out/");
+        OptionText text = new OptionText();
+        assertThat(all.out.print(text, Ruler.EIGHTHS))
+                .isEqualTo(new FolderOptions.Print(Paper.LETTER, GuideLength.CLASS));
+        assertThat(all.out.print(text, Ruler.MILLIMETRES).paper()).isEqualTo(Paper.A4);
+        assertThat(all.out.shown()).isEqualTo("out");
+        assertThat(all.budget.read(text)).isEqualTo(new TimeOption("10s").read(text));
+        assertThat(all.json.isWished()).isFalse();
+        assertThat(all.wishes.gift().read(Unit.CENTIMETRE)).isEmpty();
+        assertThat(all.wishes.gift().named()).isEmpty();
+        text.check();
+    }
+
+    @Test
+    void what_is_typed_counts() {
+        All all = typed(
+                "-", "--out", "/", "--guide", "full", "--paper", "a4", "--json", "--gift", "box 30 x 20 x 8", "--tie",
+                "errand wrap", "--size", "40", "--free", "--proposals", "2", "--seed", "7");
+        assertThat(all.out.print(new OptionText(), Ruler.EIGHTHS))
+                .isEqualTo(new FolderOptions.Print(Paper.A4, GuideLength.FULL));
+        assertThat(all.out.shown()).isEqualTo("/");
+        assertThat(all.json.isWished()).isTrue();
+        assertThat(all.wishes.gift().named()).contains(Tie.ERRAND);
+        assertThat(all.wishes.gift().read(Unit.CENTIMETRE).orElseThrow().tie()).isEqualTo(Tie.ERRAND);
+        assertThat(all.wishes.words().of(WishField.SIZE)).isEqualTo("40");
+        assertThat(all.wishes.words().of(WishField.FREE)).isEqualTo("yes");
+        assertThat(all.wishes.proposals()).isEqualTo("2");
+        assertThat(all.wishes.seed()).isEqualTo("7");
+    }
+
+    @Test
+    void what_cannot_be_used_is_told_at_once() {
+        All all = typed("scraps.csv", "--out", "out", "--guide", "long", "--paper", "a5", "--budget", "soon");
+        OptionText text = new OptionText();
+        all.out.print(text, Ruler.EIGHTHS);
+        all.budget.read(text);
+        assertThatThrownBy(text::check)
+                .isInstanceOfSatisfying(
+                        BadInputException.class, e -> assertThat(e.sentences()).hasSize(3));
+        assertThatThrownBy(() -> typed("scraps.csv")).hasMessageContaining("--out");
+        UnitOption unit = new UnitOption();
+        new CommandLine(CommandLine.Model.CommandSpec.create().addMixin("unit", CommandLine.Model.CommandSpec.forAnnotatedObject(unit)))
+                .parseArgs("--unit", "ell");
+        assertThatThrownBy(unit::ruler).isInstanceOf(BadInputException.class).hasMessageContaining("write in or cm");
+    }
+
+    /** Help says what holds where nothing is typed, which differs from command to command. */
+    @Test
+    void help_says_what_is_usual() {
+        String help = new CommandLine(new All()).getUsageMessage().replaceAll("\\s+", " ");
+        assertThat(help).contains("to teach by; class.", "1min; 10s.").doesNotContain("${");
+    }
+}
