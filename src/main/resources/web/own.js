@@ -18,6 +18,11 @@ document.addEventListener("submit", event => {
   if (question && !window.confirm(question)) event.preventDefault();
 });
 
+// A picture that is chosen is sent at once.
+document.addEventListener("change", event => {
+  if (event.target.matches && event.target.matches("input[type=file][data-at-once]")) event.target.form.requestSubmit();
+});
+
 // When the workroom is closed or out of reach, say so where it is seen and heard.
 document.addEventListener("htmx:sendError", () => {
   const said = document.getElementById("said");

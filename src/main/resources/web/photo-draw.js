@@ -109,6 +109,7 @@
       this.form.elements.corners.value = this.corners.map((c, i) => points[i] + "," + Math.min(999, c.off).toFixed(2)).join(" ");
       this.button("back").disabled = !this.corners.length;
       document.getElementById("measure").disabled = this.corners.length < 3;
+      document.getElementById("find").disabled = this.corners.length !== 1;
       document.querySelector(".draw .told").textContent = this.said();
     }
 
@@ -116,6 +117,7 @@
       const count = this.corners.length;
       if (!count) return "No corner yet.";
       const so = count === 1 ? "1 corner" : count + " corners";
+      if (count === 1) return "1 corner; go on round the piece, or, where this is its middle, let its rim be found.";
       if (count < 3) return so + "; go on round the piece.";
       return so + (count < this.most ? "; go on, or close it." : "; that is the most. Close it now.");
     }

@@ -31,7 +31,8 @@ stayAwake();
 // Reads the step aloud where this machine has a voice of its own; nothing is sent anywhere.
 function ownVoice() {
   const voices = window.speechSynthesis ? window.speechSynthesis.getVoices() : [];
-  return voices.find(voice => voice.localService && voice.lang.startsWith("en")) || null;
+  const tag = document.documentElement.lang;
+  return voices.find(voice => voice.localService && voice.lang.toLowerCase().split(/[-_]/)[0] === tag) || null;
 }
 function offerVoice() {
   document.querySelectorAll("[data-speak]").forEach(button => { button.hidden = !ownVoice(); });
@@ -46,6 +47,7 @@ document.addEventListener("click", event => {
   window.speechSynthesis.cancel();
   const said = new SpeechSynthesisUtterance(words);
   said.voice = ownVoice();
+  said.lang = said.voice.lang;
   window.speechSynthesis.speak(said);
 });
 

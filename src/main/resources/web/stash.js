@@ -55,7 +55,11 @@ document.addEventListener("keydown", event => {
   const button = document.getElementById("speak");
   const Ear = window.SpeechRecognition;
   if (!button || !Ear || !Ear.available) return;
-  const how = { langs: ["en-GB"], processLocally: true };
+  // Her language as this browser has it, with its place: de-AT rather than de.
+  const tag = button.dataset.language;
+  const own = (navigator.languages || []).find(one => one.toLowerCase().split("-")[0] === tag);
+  const usual = { en: "en-GB", ko: "ko-KR", ja: "ja-JP", fr: "fr-FR", de: "de-DE", es: "es-ES" }[tag];
+  const how = { langs: [own && own.includes("-") ? own : usual], processLocally: true };
   if (await Ear.available(how).catch(() => "") !== "available") return;
   button.hidden = false;
   let ear = null;

@@ -2,14 +2,26 @@
 // Brings the gift that can be turned onto the page, where the browser can draw it. The still pictures stay in any case.
 
 (() => {
-  const place = document.getElementById("turning");
-  if (!place || !document.createElement("canvas").getContext("webgl2")) return;
-  const canvas = place.querySelector("canvas");
-  const said = place.querySelector("[data-said]");
-  let turning;
+  // The place may come and go with a part of the page; each canvas is drawn on by one of its own.
+  let place = null;
+  let turning = null;
   let shown = "";
+  let can;
+  const able = () => can ??= !!document.createElement("canvas").getContext("webgl2");
+
+  function find() {
+    const now = document.getElementById("turning");
+    if (now === place) return;
+    turning?.away();
+    turning = null;
+    shown = "";
+    place = now;
+    if (place) listen(place);
+  }
 
   async function show() {
+    find();
+    if (!place || !able()) return;
     const source = document.querySelector("[data-model]");
     const from = source ? source.dataset.model : "";
     if (!from) {
@@ -19,23 +31,26 @@
     }
     if (from === shown) return;
     shown = from;
+    const here = place;
     try {
       const response = await fetch(from);
       if (!response.ok) throw new Error(response.statusText);
       const model = await response.json();
-      if (from !== shown) return;
+      if (from !== shown || here !== place) return;
       if (!turning) {
         const { Turning } = await import("/own/turn.js");
-        place.hidden = false;
-        turning = new Turning(canvas);
+        if (here !== place) return;
+        here.hidden = false;
+        turning = new Turning(here.querySelector("canvas"));
       }
-      place.hidden = false;
+      here.hidden = false;
       turning.show(model);
-      place.dataset.shown = from;
-      drape(from);
+      here.dataset.shown = from;
+      if (!("flat" in here.dataset)) drape(from);
     } catch (trouble) {
+      if (here !== place) return;
       shown = "";
-      place.hidden = true;
+      here.hidden = true;
     }
   }
 
@@ -64,24 +79,30 @@
   const step = Math.PI / 12;
   const ways = { left: [step, 0], right: [-step, 0], up: [0, step], down: [0, -step] };
 
-  place.addEventListener("click", event => {
-    const button = event.target.closest("button");
-    if (!button || !turning) return;
-    const { turn, look, closer } = button.dataset;
-    if (turn) turning.turn(...ways[turn]);
-    if (look) turning.look(look);
-    if (closer) turning.closer(Number(closer));
-    said.textContent = turn ? words[turn] : button.textContent;
-  });
-
-  canvas.addEventListener("webglcontextlost", event => {
-    event.preventDefault();
-    place.hidden = true;
-  });
-  canvas.addEventListener("webglcontextrestored", () => {
-    place.hidden = !shown;
-    turning.redraw();
-  });
+  function listen(here) {
+    const canvas = here.querySelector("canvas");
+    const turned = () => here.classList.add("turned");
+    canvas.addEventListener("pointermove", event => { if (event.buttons) turned(); });
+    canvas.addEventListener("keydown", event => { if (/^(Arrow|Home|[-+=])/.test(event.key)) turned(); });
+    here.addEventListener("click", event => {
+      const button = event.target.closest("button");
+      if (!button || !turning) return;
+      const { turn, look, closer } = button.dataset;
+      turned();
+      if (turn) turning.turn(...ways[turn]);
+      if (look) turning.look(look);
+      if (closer) turning.closer(Number(closer));
+      here.querySelector("[data-said]").textContent = turn ? words[turn] : button.textContent;
+    });
+    canvas.addEventListener("webglcontextlost", event => {
+      event.preventDefault();
+      here.hidden = true;
+    });
+    canvas.addEventListener("webglcontextrestored", () => {
+      here.hidden = !shown;
+      turning?.redraw();
+    });
+  }
 
   document.addEventListener("htmx:afterSwap", show);
   show();

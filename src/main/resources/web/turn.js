@@ -130,9 +130,9 @@ function knots(model) {
 export class Turning {
   constructor(canvas) {
     this.canvas = canvas;
-    this.renderer = new WebGLRenderer({ canvas, antialias: false, alpha: false, stencil: false });
+    this.renderer = new WebGLRenderer({ canvas, antialias: false, alpha: true, stencil: false });
     this.renderer.outputColorSpace = SRGBColorSpace;
-    this.renderer.setClearColor(0xffffff);
+    this.renderer.setClearColor(0, 0);
     this.scene = new Scene();
     this.camera = new PerspectiveCamera(24, 1, 10, 100000);
     this.camera.up.set(0, 0, 1);
@@ -140,7 +140,18 @@ export class Turning {
     this.reach = 1;
     this.look("corner");
     this.listen();
-    new ResizeObserver(() => this.redraw()).observe(canvas);
+    this.sized = new ResizeObserver(() => this.redraw());
+    this.sized.observe(canvas);
+  }
+
+  // Its canvas is gone from the page.
+  away() {
+    clearTimeout(this.resting);
+    this.sized.disconnect();
+    this.clear();
+    this.renderer.dispose();
+    this.renderer.forceContextLoss();
+    this.gone = true;
   }
 
   clear() {
@@ -189,6 +200,7 @@ export class Turning {
   // The fine picture follows the quick one, also where that comes late.
   redraw() {
     clearTimeout(this.resting);
+    if (this.gone) return;
     this.canvas.removeAttribute("data-rest");
     if (this.waiting) return;
     this.waiting = true;
@@ -200,6 +212,7 @@ export class Turning {
   }
 
   draw(fine) {
+    if (this.gone) return;
     const { clientWidth: width, clientHeight: height } = this.canvas;
     if (!width || !height) return;
     const ratio = Math.min(FINE, fine * (window.devicePixelRatio || 1));

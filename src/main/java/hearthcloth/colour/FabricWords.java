@@ -2,6 +2,7 @@ package hearthcloth.colour;
 
 import static java.util.Map.entry;
 
+import hearthcloth.colour.tongue.ClothWords;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -111,9 +112,10 @@ final class FabricWords {
 
     private FabricWords() {}
 
-    /** All colours that the words name, each once, in their order. */
+    /** All colours that the words name, in any of six languages, each once, in their order. */
     static List<Colour> colours(String text) {
-        String[] words = text.toLowerCase(Locale.ROOT)
+        String[] words = ClothWords.english(text)
+                .toLowerCase(Locale.ROOT)
                 .replace('é', 'e')
                 .replaceAll("\\bgray", "grey")
                 .split("[^\\p{L}]+", -1);

@@ -51,6 +51,20 @@ public final class Harmony {
         return fabrics.get(best);
     }
 
+    /**
+     * The one of {@code able} that fits in most with {@code all}: whose mean CIEDE2000 to them is least; the earlier of
+     * equals.
+     *
+     * @throws IllegalArgumentException if there are none
+     */
+    public static <T> T fittingIn(List<T> able, List<T> all, Function<? super T, Colour> colour) {
+        return able.stream()
+                .min(Comparator.comparingDouble((T one) -> all.stream()
+                        .mapToDouble(other -> colour.apply(one).lab().difference(colour.apply(other).lab()))
+                        .sum()))
+                .orElseThrow(() -> new IllegalArgumentException("one is picked from at least one fabric"));
+    }
+
     private static double distanceToOthers(List<Lab> labs, int one) {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < labs.size(); i++) {

@@ -7,6 +7,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.function.UnaryOperator;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
@@ -34,14 +35,24 @@ public final class FabricPicture {
      * @throws RefusedPictureException with a sentence for the maker, where it is no picture or too large
      */
     public static byte[] jpeg(byte[] file) {
+        return jpeg(file, SIDE, FabricPicture::fitted);
+    }
+
+    /**
+     * A given picture, bounded in bytes and pixels, drawn anew as a JPEG.
+     *
+     * @param side of the picture that is kept, in pixels; at least twice as many are read where there are so many
+     * @param drawn what is kept of what was read
+     * @throws RefusedPictureException with a sentence for the maker, where it is no picture or too large
+     */
+    static byte[] jpeg(byte[] file, int side, UnaryOperator<BufferedImage> drawn) {
         if (file.length > MOST_BYTES) {
             throw new RefusedPictureException("This picture is over 20 MB; make it smaller and try again.");
         }
         ImageReader reader = ImageIO.getImageReadersByFormatName(kind(file)).next();
         try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(file))) {
             reader.setInput(in, true, true);
-            BufferedImage read = reader.read(0, sparing(reader));
-            return written(fitted(read));
+            return written(drawn.apply(reader.read(0, sparing(reader, side))));
         } catch (RefusedPictureException e) {
             throw e;
         } catch (IOException | RuntimeException e) {
@@ -62,13 +73,13 @@ public final class FabricPicture {
     }
 
     /** Makes the reader skip pixels of a large picture; the header is checked before anything is decompressed. */
-    private static ImageReadParam sparing(ImageReader reader) throws IOException {
+    private static ImageReadParam sparing(ImageReader reader, int side) throws IOException {
         long width = reader.getWidth(0);
         long height = reader.getHeight(0);
         if (width * height > MOST_PIXELS) {
             throw new RefusedPictureException("This picture has over 50 megapixels; make it smaller and try again.");
         }
-        int every = (int) Math.max(1, Math.min(width, height) / (2 * SIDE));
+        int every = (int) Math.max(1, Math.min(width, height) / (2 * side));
         ImageReadParam param = reader.getDefaultReadParam();
         param.setSourceSubsampling(every, every, 0, 0);
         return param;

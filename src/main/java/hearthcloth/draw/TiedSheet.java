@@ -12,6 +12,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.tie.Wrapped;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -43,7 +44,7 @@ final class TiedSheet {
         column.words(title, 0, PrintSizes.HEADING, 2);
         column.words(plan.story().title() + ".", 0, PrintSizes.SMALL, 1).gap(4);
         column.picture(tied.views(WIDTH, HEIGHT, PrintSizes.SMALL), 0).gap(3);
-        for (String sentence : tied.whatShows().sentences()) {
+        for (String sentence : tied.whatShows().sentences(Voice.english(ruler))) {
             column.words(sentence, PrintSizes.BODY);
         }
         Picture sheet = column.finished(title);

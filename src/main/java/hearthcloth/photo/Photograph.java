@@ -104,6 +104,26 @@ public final class Photograph {
         return jpeg(image);
     }
 
+    /** The width in pixels. */
+    public int width() {
+        return picture.width;
+    }
+
+    /**
+     * The corners of what shows round a place of this small picture, such as a piece that the reader missed; empty where no rim
+     * goes round it.
+     *
+     * @param place in pixels of the picture that outlines refer to, as are the corners
+     * @param full width in pixels of that picture
+     */
+    public List<Point> shapeAt(Point place, int full) {
+        double enlarged = (double) full / picture.width;
+        return new ShapeAtTap(picture)
+                .corners(place.times(1 / enlarged)).stream()
+                        .map(corner -> corner.times(enlarged))
+                        .toList();
+    }
+
     private int mean(double left, double top, double step) {
         int x0 = (int) left;
         int y0 = (int) top;

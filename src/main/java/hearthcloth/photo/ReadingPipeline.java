@@ -15,6 +15,7 @@ import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.image.SheetUnseenException;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.PolygonSimplifier;
 import hearthcloth.photo.plane.ReferenceSheet;
@@ -30,6 +31,7 @@ import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.ConcavitySplit;
 import hearthcloth.photo.segment.ForegroundMask;
 import hearthcloth.photo.segment.OccupancyMap;
+import hearthcloth.photo.segment.PaleShapes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,24 +43,6 @@ import java.util.stream.Stream;
  */
 final class ReadingPipeline {
 
-    /** How far a rim may be off its polygon, in coarse pixels; each is tried. */
-    private static final double[] TOLERANCES = {2.2, 3.5, 6, 9, 13};
-
-    /** What a corner without cloth in it adds to a polygon's {@link FittedPolygon#misfit}. */
-    private static final double EMPTY_CORNER = 0.1;
-    /**
-     * A corner counts as empty when at least this much is missing there, in square coarse pixels: twice what the
-     * opening of the mask takes from a sharp corner.
-     */
-    private static final double EMPTY_AREA = 20;
-    /**
-     * Three times the share of its area that a card lacks at a corner, (1 − π/4) r² of ID-1's sides
-     * (docs/sources.md#card).
-     */
-    private static final double ROUNDED = 0.0015;
-
-    /** A rim farther from a polygon than this follows none of its sides, as in the notch of an L, in coarse pixels. */
-    private static final double STRAY = 4;
     /**
      * Faint edges are looked for this far from everything that stands out, in coarse pixels, since its own edge reaches
      * as far.
@@ -84,6 +68,7 @@ final class ReadingPipeline {
     /** The rims of the sheet nearest to where she has tapped its corners; empty where it is to be found. */
     private final List<Point> tapped;
 
+    private final ShapeTracing tracing;
     private final GroundModel ground;
 
     ReadingPipeline(ImageDecoder.Decoded decoded, ShownSheet shown, ReadingProgress progress) {
@@ -97,6 +82,7 @@ final class ReadingPipeline {
         this.smooth = coarse.smoothed(1.2);
         this.tapped = shown.isShown() ? TappedRims.of(smooth, shown.in(picture.width, picture.height)) : List.of();
         this.printed = shown.isShown() ? List.of() : MeasuringSheetFinder.in(picture, coarse, sheet.isMeasuringSheet());
+        this.tracing = new ShapeTracing(picture, coarse, sheet);
         this.ground = GroundModel.without(papers(), smooth);
     }
 
@@ -115,9 +101,18 @@ final class ReadingPipeline {
         if (sheet.isMeasuringSheet()) {
             throw new PhotoRefusedException(NO_MARKS);
         }
-        Looked looked = withSheet(look(ground));
+        Looked looked = look(ground);
+        try {
+            return bySheet(withSheet(looked));
+        } catch (SheetUnseenException unseen) {
+            return bySheet(withPale(looked).orElseThrow(() -> unseen));
+        }
+    }
+
+    /** The pieces by a sheet that is one of the shapes. */
+    private Reading bySheet(Looked looked) {
         LensModel first = looked.lens;
-        SheetFinder.Found rough = choice(looked).likeliest(looked.uncut());
+        SheetFinder.Found rough = choice(looked).likeliest(looked.traced, looked.uncut());
         LensModel second = LensEstimator.estimated(
                 first, straightSides(looked), looked.traced.get(rough.index()).sides(), 1);
         Looked closer = looked(looked.ground, looked.blobs, looked.followed, second);
@@ -139,7 +134,7 @@ final class ReadingPipeline {
         Looked looked = look(ground);
         LensModel lens = LensEstimator.estimated(looked.lens, straightSides(looked), List.of(), 1);
         Looked closer = looked(looked.ground, looked.blobs, looked.followed, lens);
-        FittedPolygon own = followed(EdgeLocaliser.Laid.faint(tapped)).under(lens, step);
+        FittedPolygon own = followed(EdgeLocaliser.Laid.told(tapped)).under(lens, step);
         TappedSheet found = TappedSheet.of(own, finder(lens), sheet, Math.max(picture.width, picture.height));
         FloorScale scale = FloorScale.of(found.sheet(), sheet, lens, picture, focalShare);
         progress.at(0.8, "measuring");
@@ -172,7 +167,7 @@ final class ReadingPipeline {
     private record Followed(EdgeLocaliser.Laid laid, List<EdgeFit> sides) {
 
         FittedPolygon under(LensModel lens, double step) {
-            return laid.isFaint()
+            return laid.isKnown()
                     ? FittedPolygon.of(laid.corners(), sides, lens, FAINT_NEAR, step)
                     : FittedPolygon.close(laid.corners(), laid.rims(), sides, lens);
         }
@@ -196,12 +191,17 @@ final class ReadingPipeline {
     }
 
     private Looked look(GroundModel on) {
+        return look(on, papers());
+    }
+
+    /** Everything that stands out from the ground but what lies within {@code known} outlines. */
+    private Looked look(GroundModel on, List<List<Point>> known) {
         LensModel lens = LensModel.unknown(picture);
-        List<Seen> seen = ForegroundMask.beside(papers(), smooth, on).stream()
+        List<ShapeTracing.Seen> seen = ForegroundMask.beside(known, smooth, on).stream()
                 .parallel()
-                .flatMap(blob -> parted(blob, on, lens))
+                .flatMap(blob -> tracing.parted(blob, on, lens))
                 .toList();
-        List<Blob> blobs = seen.stream().map(Seen::blob).toList();
+        List<Blob> blobs = seen.stream().map(ShapeTracing.Seen::blob).toList();
         progress.at(0.6, "finding the " + sheet.name());
         EdgeLocaliser rims = new EdgeLocaliser(
                 new IlluminationCorrection(picture, coarse, on), new OccupancyMap(coarse, blobs), (int)
@@ -243,13 +243,47 @@ final class ReadingPipeline {
         OccupancyMap occupied = new OccupancyMap(coarse, looked.blobs, FAR);
         List<List<Point>> sheets =
                 new FaintSheetFinder(picture, smooth, looked.lens, occupied).like(sheet, finder(looked.lens));
+        GroundModel bare = sheets.isEmpty() ? looked.ground : GroundModel.without(sheets, smooth);
+        return beside(
+                looked,
+                sheets.stream().map(EdgeLocaliser.Laid::faint).toList(),
+                bare);
+    }
+
+    /**
+     * Paper that stands out together with something that touches it, such as a joint of the floor or a scrap, told by its
+     * whiteness; empty where no white shape has the sheet's proportions.
+     */
+    private Optional<Looked> withPale(Looked looked) {
+        if (!sheet.white()) {
+            return Optional.empty();
+        }
+        SheetFinder finder = finder(looked.lens);
+        List<List<Point>> sheets = PaleShapes.in(smooth, looked.ground).stream()
+                .filter(blob -> !blob.cutOff())
+                .map(blob -> tracing.simplest(blob, looked.lens))
+                .map(rough -> followed(EdgeLocaliser.Laid.told(rough.corners())).under(looked.lens, step))
+                .filter(shape -> finder.isAmong(shape, sheet))
+                .map(FittedPolygon::corners)
+                .toList();
+        if (sheets.isEmpty()) {
+            return Optional.empty();
+        }
+        GroundModel bare = GroundModel.without(sheets, smooth);
+        return Optional.of(beside(
+                look(bare, sheets),
+                sheets.stream().map(EdgeLocaliser.Laid::told).toList(),
+                bare));
+    }
+
+    /** What was seen, and shapes more whose corners are known. */
+    private Looked beside(Looked looked, List<EdgeLocaliser.Laid> sheets, GroundModel bare) {
         List<Blob> blobs = new ArrayList<>(looked.blobs);
         List<Followed> followed = new ArrayList<>(looked.followed);
-        for (List<Point> corners : sheets) {
-            blobs.add(new ConcavitySplit(coarse, looked.ground).blob(corners));
-            followed.add(followed(EdgeLocaliser.Laid.faint(corners)));
+        for (EdgeLocaliser.Laid laid : sheets) {
+            blobs.add(new ConcavitySplit(coarse, looked.ground).blob(laid.corners()));
+            followed.add(followed(laid));
         }
-        GroundModel bare = sheets.isEmpty() ? looked.ground : GroundModel.without(sheets, smooth);
         return looked(bare, blobs, followed, looked.lens);
     }
 
@@ -265,47 +299,6 @@ final class ReadingPipeline {
         List<Doubt> doubts =
                 Stream.concat(more.stream(), piece.doubts().stream()).toList();
         return new ReadPiece(piece.number(), piece.outline(), piece.usable(), piece.look(), doubts);
-    }
-
-    /** A shape and its polygon. */
-    private record Seen(Blob blob, FittedPolygon traced) {}
-
-    private Stream<Seen> parted(Blob blob, GroundModel on, LensModel lens) {
-        ConcavitySplit parting = new ConcavitySplit(coarse, on);
-        FittedPolygon whole = simplest(blob, lens);
-        List<List<Point>> parts = parting.of(whole.corners());
-        return parts.size() == 1
-                ? Stream.of(new Seen(blob, whole))
-                : parts.stream().map(parting::blob).map(part -> new Seen(part, simplest(part, lens)));
-    }
-
-    /**
-     * The area, in square raw pixels, that must be missing at a corner for it to be empty; a card's rounded corners are
-     * not cut off.
-     */
-    private double emptyArea(Blob blob) {
-        double rounded = sheet.cornerRadius().isPositive() ? ROUNDED * blob.area() : 0;
-        return Math.max(EMPTY_AREA * step * step, rounded);
-    }
-
-    /** Of polygons from fine to rough, the one that the picture supports best. */
-    private FittedPolygon simplest(Blob blob, LensModel lens) {
-        SubpixelEdges reader = new SubpixelEdges(picture, (int) Math.round(2.5 * step + 2), false);
-        FittedPolygon best = null;
-        double least = Double.MAX_VALUE;
-        for (double tolerance : TOLERANCES) {
-            List<Point> corners = PolygonSimplifier.of(blob.rim(), tolerance * step);
-            if (best != null && corners.size() == best.corners().size()) {
-                continue;
-            }
-            FittedPolygon traced = FittedPolygon.of(corners, reader.of(corners), lens, 2 + step * 0.5, 3 * step);
-            double misfit = traced.misfit()
-                    + EMPTY_CORNER * blob.lacking(traced.corners(), emptyArea(blob))
-                    + blob.straying(traced.corners(), STRAY * step);
-            best = misfit < least ? traced : best;
-            least = Math.min(least, misfit);
-        }
-        return java.util.Objects.requireNonNull(best);
     }
 
     private static List<EdgeFit> straightSides(Looked looked) {

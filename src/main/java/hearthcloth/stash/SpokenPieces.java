@@ -5,6 +5,7 @@ import hearthcloth.colour.ColourException;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.stash.tongue.LineWords;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -12,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Pieces described in one line: {@code 4 x 8 in, 12 of them, green print, right side}. In any order: a size (width by
  * length; {@code 1 1/2 yd of 44 in} off the bolt; {@code 6 in square}; {@code fat quarter}), how many, faces, nap,
- * washing, a colour as {@code #8a9a5b}. The rest is the fabric's name.
+ * washing, a colour as {@code #8a9a5b}. The rest is the fabric's name. French, German, Spanish, Korean and Japanese lines
+ * are heard as well.
  *
  * @param size width across, height along the selvage
  * @param colour only where the line gives one as a number; the name may suggest one
@@ -44,7 +46,7 @@ public record SpokenPieces(
                     "this line is " + plain.length() + " letters long; write one kind of piece on each line");
         }
         try {
-            SpokenSize.Found size = SpokenSize.find(SpokenNumbers.inFigures(plain), bare);
+            SpokenSize.Found size = SpokenSize.find(SpokenNumbers.inFigures(LineWords.english(plain)), bare);
             return pieces(size);
         } catch (MeasureException | ColourException e) {
             return new Unclear(String.valueOf(e.getMessage()));

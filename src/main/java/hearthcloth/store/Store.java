@@ -122,6 +122,11 @@ public final class Store implements AutoCloseable {
         return new SwatchBook(jdbi);
     }
 
+    /** Her photographs of finished cloths. */
+    public PortraitBook portraits() {
+        return new PortraitBook(jdbi, clock);
+    }
+
     /** Photographs of her scraps. */
     public PhotoBook photographs() {
         return new PhotoBook(jdbi, clock);

@@ -31,6 +31,7 @@ import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageSources;
 import hearthcloth.web.kit.Visitor;
+import hearthcloth.web.made.MadePage;
 import hearthcloth.web.make.CutPage;
 import hearthcloth.web.make.SewPage;
 import hearthcloth.web.photo.PhotoPage;
@@ -209,6 +210,7 @@ public final class Workroom implements AutoCloseable {
             CutPage.add(pages);
             SewPage.add(pages);
             ClothsPage.add(pages);
+            MadePage.add(pages);
             PicturesPage.add(pages);
             ArchivePage.add(pages);
             HandOnPage.add(pages);

@@ -27,6 +27,8 @@ public enum WishField {
     LEAST_PIECE("least-piece"),
     CLEARANCE("clearance"),
     MOST_JOINS("most-joins"),
+    SCHEME("scheme"),
+    CONTRAST("contrast"),
     FABRICS("fabrics"),
     PROPOSALS("proposals"),
     SEED("seed");

@@ -8,9 +8,12 @@ import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.model.Wish.Cut;
+import hearthcloth.plan.model.Wish.Looks;
 import hearthcloth.plan.model.Wish.Outside;
 import hearthcloth.plan.model.Wish.Preferences;
 import hearthcloth.plan.model.Wish.Shape;
@@ -20,6 +23,8 @@ import hearthcloth.wrap.Slack;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** From the words to a wish that can be planned, or every reason why not. */
@@ -209,7 +214,30 @@ public final class WishReader {
         long seed = text.read(WishField.SEED.option(), words.of(WishField.SEED), 1L, WishReader::seed);
         Optional<Outside> outside = text.read(
                 WishField.SHOW.option(), words.of(WishField.SHOW), Optional.empty(), written -> show(written, gift));
-        return new Preferences(fabrics, proposals, seed, ruler, outside);
+        Optional<Scheme.Kind> scheme = isOpen(words.of(WishField.SCHEME))
+                ? Optional.empty()
+                : text.read(
+                        WishField.SCHEME.option(),
+                        words.of(WishField.SCHEME),
+                        Optional.empty(),
+                        written -> Optional.of(scheme(written)));
+        Contrast contrast = text.read(
+                WishField.CONTRAST.option(), words.of(WishField.CONTRAST), Contrast.READS, WishReader::contrast);
+        return new Preferences(fabrics, proposals, seed, ruler, new Looks(outside, scheme, contrast));
+    }
+
+    private static Scheme.Kind scheme(String written) {
+        return Scheme.Kind.named(written)
+                .orElseThrow(() -> new MeasureException("\"" + written + "\" is no plan of colour; write stash or one of "
+                        + Scheme.WISHED.stream()
+                                .map(kind -> kind.title().toLowerCase(Locale.ROOT))
+                                .collect(Collectors.joining(", "))));
+    }
+
+    private static Contrast contrast(String written) {
+        return Contrast.named(written)
+                .orElseThrow(() -> new MeasureException("\"" + written + "\" is no contrast; write one of "
+                        + Stream.of(Contrast.values()).map(Contrast::word).collect(Collectors.joining(", "))));
     }
 
     private Optional<Outside> show(String written, Optional<GiftWish> gift) {

@@ -5,28 +5,21 @@ package hearthcloth.wrap;
  * side. The first four belong to a cloth laid as a diamond, the others to one laid edge along edge.
  */
 public enum Corner {
-    RIGHT("right", 1, 0),
-    FAR("far", 0, 1),
-    LEFT("left", -1, 0),
-    NEAR("near", 0, -1),
-    FAR_RIGHT("far right", 1, 1),
-    FAR_LEFT("far left", -1, 1),
-    NEAR_LEFT("near left", -1, -1),
-    NEAR_RIGHT("near right", 1, -1);
+    RIGHT(1, 0),
+    FAR(0, 1),
+    LEFT(-1, 0),
+    NEAR(0, -1),
+    FAR_RIGHT(1, 1),
+    FAR_LEFT(-1, 1),
+    NEAR_LEFT(-1, -1),
+    NEAR_RIGHT(1, -1);
 
-    private final String words;
     private final int right;
     private final int away;
 
-    Corner(String words, int right, int away) {
-        this.words = words;
+    Corner(int right, int away) {
         this.right = right;
         this.away = away;
-    }
-
-    /** In a sentence: {@code the far left corner}. */
-    public String words() {
-        return "the " + words + " corner";
     }
 
     /** −1, 0 or 1: towards the maker's left or right. */

@@ -2,8 +2,9 @@ package hearthcloth.wrap;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.tying.TyingWords;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -70,34 +71,45 @@ public record Fit(Tie tie, Gift gift, Size cloth, Length tail, Placing placing, 
     }
 
     /** What sewing may take before the ends get shorter; empty where it is less than a mark of the ruler. */
-    private String toSpare(Ruler ruler) {
-        Length spare = ruler.mark(cloth.width().minus(wouldDo().width()), Rounding.DOWN);
-        return spare.isPositive() ? " Sewn " + ruler.write(spare, Rounding.DOWN) + " smaller, it would still do." : "";
+    private String toSpare(Voice voice) {
+        Length spare = voice.ruler().mark(cloth.width().minus(wouldDo().width()), Rounding.DOWN);
+        return spare.isPositive() ? voice.tying().fitSewnSmaller(voice.write(spare, Rounding.DOWN)) : "";
     }
 
     /** A sentence for the maker: that it ties and what is left, or what is short and which size would do. */
-    public String sentence(Ruler ruler) {
+    public String sentence(Voice voice) {
+        return holds() ? enough(voice) : tooSmall(voice);
+    }
+
+    private String enough(Voice voice) {
+        TyingWords words = voice.tying();
         Answer worst = tightest();
-        String about = gift.describe(ruler);
-        if (holds()) {
-            String does = tie.isKnotted() ? "ties round " : "wraps ";
-            if (worst.spare().isLessThan(ruler.step())) {
-                return "This cloth is just large enough for " + about + " with the " + tie.words() + "."
-                        + (tie.isKnotted()
-                                ? " It leaves " + ruler.write(tail, Rounding.NEAREST)
-                                        + " at each knotted corner for the knot and its end."
-                                : "");
-            }
-            return "This cloth " + does + about + " with the " + tie.words() + ", with "
-                    + ruler.write(worst.spare(), Rounding.DOWN) + " more than it needs for "
-                    + worst.reason().words() + "." + toSpare(ruler);
+        String about = gift.describe(voice);
+        String name = words.tieName(tie.name());
+        if (worst.spare().isLessThan(voice.ruler().step())) {
+            return tie.isKnotted()
+                    ? words.fitJustKnotted(about, voice.write(tail, Rounding.NEAREST), name)
+                    : words.fitJust(about, name);
         }
-        String lack = ruler.write(Length.ZERO.minus(worst.spare()), Rounding.UP);
+        String spare = voice.write(worst.spare(), Rounding.DOWN);
+        String reason = words.reason(worst.reason().name());
+        String ties = tie.isKnotted()
+                ? words.fitTies(about, reason, spare, name)
+                : words.fitWraps(about, reason, spare, name);
+        return voice.sentences(List.of(ties, toSpare(voice)));
+    }
+
+    private String tooSmall(Voice voice) {
+        TyingWords words = voice.tying();
+        Answer worst = tightest();
         Corner corner = worst.corner();
-        String where = corner == null ? "the cloth" : corner.words();
         Size enough = wouldDo();
-        String size = enough.isSquare() ? ruler.write(enough.width(), Rounding.UP) : ruler.write(enough, Rounding.UP);
-        return "This cloth is too small for " + about + " with the " + tie.words() + ": " + where + " is " + lack
-                + " short for " + worst.reason().words() + ". A cloth of " + size + " is large enough.";
+        return words.fitTooSmall(
+                words.corner(corner == null ? "CLOTH" : corner.name()),
+                gift.describe(voice),
+                voice.write(Length.ZERO.minus(worst.spare()), Rounding.UP),
+                words.reason(worst.reason().name()),
+                enough.isSquare() ? voice.write(enough.width(), Rounding.UP) : voice.write(enough, Rounding.UP),
+                words.tieName(tie.name()));
     }
 }

@@ -5,9 +5,8 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.speech.Voice;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,7 +37,14 @@ public sealed interface Gift {
     }
 
     /** A description for the maker, with its article: {@code a box 30 × 20 × 8 cm}. */
-    String describe(Ruler ruler);
+    default String describe(Ruler ruler) {
+        return describe(Voice.english(ruler));
+    }
+
+    /** The same in any language. */
+    default String describe(Voice voice) {
+        return GiftWords.of(this, voice);
+    }
 
     /** The measure by which gifts of one shape are compared: a box's length, a bottle's height, a ball's diameter. */
     Length leading();
@@ -75,11 +81,6 @@ public sealed interface Gift {
         /** The shorter side of the base. */
         public Length across() {
             return length.min(width);
-        }
-
-        @Override
-        public String describe(Ruler ruler) {
-            return "a box " + Gift.written(ruler, length, width, height);
         }
 
         @Override
@@ -128,11 +129,6 @@ public sealed interface Gift {
         }
 
         @Override
-        public String describe(Ruler ruler) {
-            return "a bottle " + Gift.round(ruler, diameter) + ", " + ruler.write(height, Rounding.NEAREST) + " high";
-        }
-
-        @Override
         public Length leading() {
             return height;
         }
@@ -167,12 +163,6 @@ public sealed interface Gift {
         }
 
         @Override
-        public String describe(Ruler ruler) {
-            return "two bottles " + Gift.round(ruler, each.diameter) + ", " + ruler.write(each.height, Rounding.NEAREST)
-                    + " high";
-        }
-
-        @Override
         public Length leading() {
             return each.height;
         }
@@ -193,11 +183,6 @@ public sealed interface Gift {
 
         public Round {
             checked(diameter);
-        }
-
-        @Override
-        public String describe(Ruler ruler) {
-            return "something round, " + Gift.round(ruler, diameter);
         }
 
         @Override
@@ -224,11 +209,6 @@ public sealed interface Gift {
         }
 
         @Override
-        public String describe(Ruler ruler) {
-            return "two books, each " + Gift.written(ruler, height, width, thickness);
-        }
-
-        @Override
         public Length leading() {
             return height;
         }
@@ -252,11 +232,6 @@ public sealed interface Gift {
         }
 
         @Override
-        public String describe(Ruler ruler) {
-            return "a roll " + Gift.round(ruler, diameter) + ", " + ruler.write(length, Rounding.NEAREST) + " long";
-        }
-
-        @Override
         public Length leading() {
             return length;
         }
@@ -270,16 +245,6 @@ public sealed interface Gift {
         public Length longestSide() {
             return diameter.max(length);
         }
-    }
-
-    private static String round(Ruler ruler, Length diameter) {
-        return ruler.write(diameter, Rounding.NEAREST) + " across";
-    }
-
-    private static String written(Ruler ruler, Length... sides) {
-        return Stream.of(sides)
-                        .map(side -> ruler.number(side, Rounding.NEAREST))
-                        .collect(Collectors.joining(" × ")) + " " + ruler.unit().symbol();
     }
 
     private static Length scaled(Length part, Length leading, Length whole) {

@@ -2,7 +2,8 @@ package hearthcloth.wrap;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.tying.TyingWords;
 
 /** The sizing rules that have been published, shown beside ours. */
 public enum PublishedRule {
@@ -11,7 +12,6 @@ public enum PublishedRule {
      * The cloth's diagonal is three times the object's longest side: S = 3 L/√2. Source: docs/sources.md#rule-of-three.
      */
     DIAGONAL_THREE_TIMES_THE_LONGEST_SIDE(
-            "diagonal = three times the longest side",
             "National Museum of Ethnology, Osaka, 2002; City of Kiryu, page 1001031") {
         @Override
         public Length square(Gift gift) {
@@ -21,7 +21,6 @@ public enum PublishedRule {
 
     /** The cloth's side is three times the bottle's height. Source: docs/sources.md#rule-bottles. */
     SIDE_THREE_TIMES_THE_BOTTLE(
-            "side = three times the height of a bottle",
             "University of Kansas East Asian Library, How to Wrap Two Bottles and Shoes") {
         @Override
         public Length square(Gift gift) {
@@ -29,11 +28,9 @@ public enum PublishedRule {
         }
     };
 
-    private final String words;
     private final String source;
 
-    PublishedRule(String words, String source) {
-        this.words = words;
+    PublishedRule(String source) {
         this.source = source;
     }
 
@@ -50,16 +47,19 @@ public enum PublishedRule {
      * longest side less the height for each tail, so it is too short wherever that is less than the tail: for tall and
      * for small boxes.
      */
-    public String sentence(Gift gift, Tie tie, Length tail, Ruler ruler) {
+    public String sentence(Gift gift, Tie tie, Length tail, Voice voice) {
+        TyingWords words = voice.tying();
         Length rule = square(gift);
         Length ours = tie.smallestSquare(gift, tail);
-        String said = "The usual rule of thumb (" + words + ") gives " + ruler.write(rule, Rounding.UP) + " (" + source
-                + "). ";
-        if (ours.isMoreThan(rule)) {
-            return said + "That is " + ruler.write(ours.minus(rule), Rounding.UP) + " too small for "
-                    + gift.describe(ruler) + (isTall(gift) ? ", because it is tall." : ".");
+        String name = words.ruleWords(name());
+        String size = voice.write(rule, Rounding.UP);
+        if (!ours.isMoreThan(rule)) {
+            return words.ruleMore(voice.write(rule.minus(ours), Rounding.DOWN), name, size, source);
         }
-        return said + "That is " + ruler.write(rule.minus(ours), Rounding.DOWN) + " more than this tie needs.";
+        String less = voice.write(ours.minus(rule), Rounding.UP);
+        return isTall(gift)
+                ? words.ruleSmallForTall(gift.describe(voice), less, name, size, source)
+                : words.ruleSmall(gift.describe(voice), less, name, size, source);
     }
 
     private static boolean isTall(Gift gift) {

@@ -2,7 +2,7 @@ package hearthcloth.wrap;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 
 /**
  * What each knotted corner needs beyond the place of the knot, for the knot and the end that shows: a usual figure and
@@ -35,13 +35,15 @@ public record Tail(Length least, Length usual, Length most) {
      * How sure a size is, in sentences for the maker: the sides of the square with the least and the most that knot and
      * end take.
      */
-    public String doubt(Tie tie, Gift gift, Ruler ruler) {
-        return "The uncertain part is the knot: thin cloth takes up less of each corner, thick cloth more. If knot and"
-                + " end take " + ruler.write(least, Rounding.NEAREST) + " of each corner, a square of "
-                + ruler.write(tie.smallestSquare(gift, least), Rounding.UP) + " is enough; if they take "
-                + ruler.write(most, Rounding.NEAREST) + ", you need "
-                + ruler.write(tie.smallestSquare(gift, most), Rounding.UP) + ". This plan allows "
-                + ruler.write(usual, Rounding.NEAREST) + ", which suits light cotton with ends of about "
-                + ruler.write(ruler.isMetric() ? END : Length.inches(11, 8), Rounding.NEAREST) + ".";
+    public String doubt(Tie tie, Gift gift, Voice voice) {
+        Length end = voice.ruler().isMetric() ? END : Length.inches(11, 8);
+        return voice.tying()
+                .doubt(
+                        voice.write(end, Rounding.NEAREST),
+                        voice.write(tie.smallestSquare(gift, most), Rounding.UP),
+                        voice.write(least, Rounding.NEAREST),
+                        voice.write(most, Rounding.NEAREST),
+                        voice.write(tie.smallestSquare(gift, least), Rounding.UP),
+                        voice.write(usual, Rounding.NEAREST));
     }
 }

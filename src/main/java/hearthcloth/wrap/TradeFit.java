@@ -2,8 +2,8 @@ package hearthcloth.wrap;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -26,20 +26,19 @@ public record TradeFit(TradeSize size, Optional<Gift> largest, boolean enough) {
             .toList();
 
     /** A sentence that says which of them are large enough for this gift. */
-    public static String sentence(List<TradeFit> fits, Ruler ruler) {
-        String small = listed(fits, false, ruler);
-        String enough = listed(fits, true, ruler);
+    public static String sentence(List<TradeFit> fits, Voice voice) {
+        String small = listed(fits, false, voice);
+        String enough = listed(fits, true, voice);
         if (enough.isEmpty()) {
-            return "Every ready-made size for gifts is too small here: " + small + ".";
+            return voice.tying().tradeNone(small);
         }
-        return "Ready-made sizes that are large enough: " + enough
-                + (small.isEmpty() ? "." : ". Too small: " + small + ".");
+        return small.isEmpty() ? voice.tying().tradeAll(enough) : voice.tying().tradeSome(enough, small);
     }
 
-    private static String listed(List<TradeFit> fits, boolean enough, Ruler ruler) {
+    private static String listed(List<TradeFit> fits, boolean enough, Voice voice) {
         return fits.stream()
                 .filter(fit -> fit.enough == enough)
-                .map(fit -> ruler.write(fit.size.least(), Rounding.NEAREST))
+                .map(fit -> voice.write(fit.size.least(), Rounding.NEAREST))
                 .collect(Collectors.joining(", "));
     }
 

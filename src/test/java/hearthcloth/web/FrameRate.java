@@ -2,7 +2,7 @@ package hearthcloth.web;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import hearthcloth.web.tie.TiedAsked;
+import hearthcloth.web.gift.TiedAsked;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

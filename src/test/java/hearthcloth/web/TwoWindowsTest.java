@@ -74,7 +74,7 @@ class TwoWindowsTest extends StashVisit {
     void notes_and_a_name_written_twice_are_both_shown_and_the_later_can_be_sent_again() throws Exception {
         SavedCloth seen = cloth();
         String version = String.valueOf(seen.version());
-        String life = "/cloths/" + seen.id() + "/life";
+        String life = "/made/" + seen.id() + "/slip";
         onward(post(life, "version", version, "made", "May", "wrapped", "tea", "keeper", "Mo"));
         HttpResponse<String> response =
                 post(life, "version", version, "made", "June", "wrapped", "books", "keeper", "Ann");

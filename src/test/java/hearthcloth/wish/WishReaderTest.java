@@ -11,8 +11,10 @@ import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.model.Wish.Cut;
 import hearthcloth.stash.Stash;
@@ -44,6 +46,20 @@ class WishReaderTest {
         assertThat(wish.preferences()).isEqualTo(new Wish.Preferences(List.of(), 4, 1, Ruler.EIGHTHS));
         assertThat(wish(Ruler.MILLIMETRES).making()).isEqualTo(Making.metric());
         assertThat(wish(Ruler.MILLIMETRES).rules()).isEqualTo(PiecingRules.metric());
+    }
+
+    @Test
+    void colours_are_wished_by_the_name_of_their_plan_and_a_word_for_contrast() {
+        words = words.with(WishField.SCHEME, "light-to-dark").with(WishField.CONTRAST, "Quiet");
+        assertThat(wish(Ruler.EIGHTHS).preferences().looks())
+                .isEqualTo(new Wish.Looks(Optional.empty(), Optional.of(Scheme.Kind.GRADED), Contrast.QUIET));
+        for (Scheme.Kind kind : Scheme.WISHED) {
+            assertThat(Scheme.Kind.named(kind.title())).contains(kind);
+        }
+        words = words.with(WishField.SCHEME, "as the fabric falls").with(WishField.CONTRAST, "loud");
+        assertThatThrownBy(() -> wish(Ruler.EIGHTHS))
+                .hasMessageContaining("\"as the fabric falls\" is no plan of colour; write stash or one of two halves")
+                .hasMessageContaining("\"loud\" is no contrast; write one of most, reads, easy, quiet, melts");
     }
 
     @Test

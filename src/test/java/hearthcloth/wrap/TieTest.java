@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -169,7 +170,7 @@ class TieTest {
         Fit fit = Tie.FOUR_CORNER.fit(gift, Size.square(square), TAIL);
         assertThat(cm(FitTails.left(fit, Corner.RIGHT))).isCloseTo(tail, within(0.01));
         assertThat(fit.holds()).isFalse();
-        assertThat(PublishedRule.of(gift).sentence(gift, Tie.FOUR_CORNER, TAIL, Ruler.MILLIMETRES))
+        assertThat(PublishedRule.of(gift).sentence(gift, Tie.FOUR_CORNER, TAIL, Voice.english(Ruler.MILLIMETRES)))
                 .contains("too small for");
     }
 
@@ -181,7 +182,7 @@ class TieTest {
         Fit fit = Tie.TWO_BOTTLES.fit(wine, Size.square(Length.cm(90)), TAIL);
         assertThat(fit.holds()).isTrue();
         assertThat(cm(FitTails.left(fit, Corner.LEFT))).isCloseTo(22.4, within(0.05));
-        assertThat(PublishedRule.of(wine).sentence(wine, Tie.TWO_BOTTLES, TAIL, Ruler.MILLIMETRES))
+        assertThat(PublishedRule.of(wine).sentence(wine, Tie.TWO_BOTTLES, TAIL, Voice.english(Ruler.MILLIMETRES)))
                 .contains("Kansas")
                 .contains("more than this tie needs");
     }
@@ -229,7 +230,7 @@ class TieTest {
         Gift box = Gift.parse("box 30 x 20 x 8 cm", null);
         Fit fit = Tie.FOUR_CORNER.fit(box, Size.square(Length.cm(60)), TAIL);
         assertThat(fit.holds()).isFalse();
-        assertThat(fit.sentence(Ruler.MILLIMETRES))
+        assertThat(fit.sentence(Voice.english(Ruler.MILLIMETRES)))
                 .isEqualTo(
                         "This cloth is too small for a box 30 × 20 × 8 cm with the four-corner tie: the right corner is 7.6"
                                 + " cm short for the knot and its ends. A cloth of 70.8 cm is large enough.");

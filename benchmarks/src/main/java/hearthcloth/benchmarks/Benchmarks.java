@@ -23,6 +23,7 @@ public final class Benchmarks {
                 .addSubcommand(new Generating())
                 .addSubcommand(new Piecing())
                 .addSubcommand(new Planning())
+                .addSubcommand(new Colouring())
                 .addSubcommand(new Sharing())
                 .addSubcommand(new Hot())
                 .addSubcommand(new Summary())

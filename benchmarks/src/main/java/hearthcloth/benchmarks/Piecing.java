@@ -102,7 +102,7 @@ final class Piecing implements Callable<Integer> {
 
     private static String row(String name, PiecingPlan plan, PiecingBounds bounds, long nanos) {
         PiecingPlan.Figures figures = plan.figures();
-        String value = figures.full() ? percent(figures.lostPercent()) : "short " + percent(figures.missingPercent());
+        String value = figures.full() ? percent(figures.lostPercent()) : "short " + percent(100.0 * figures.missing() / figures.wished());
         String bound = bounds.missing() > 0
                 ? "short " + percent(100.0 * bounds.missing() / figures.wished())
                 : percent(bounds.lostPercent());

@@ -169,6 +169,22 @@ public final class WishOptions {
     private String mostJoins;
 
     @Option(
+            names = "--scheme",
+            paramLabel = "COLOURS",
+            description = "How the colours lie: two halves, spiral, turn and turn about, ring by ring, light to dark,"
+                    + " frames, one field, scattered evenly, one bright scrap; stash.")
+    @Nullable
+    private String scheme;
+
+    @Option(
+            names = "--contrast",
+            paramLabel = "HOW",
+            description = "most (as contrasty as can be), reads (the log cabin reads), easy, quiet, melts (into one"
+                    + " field); reads.")
+    @Nullable
+    private String contrast;
+
+    @Option(
             names = "--fabrics",
             paramLabel = "NAMES",
             description = "Use only these fabrics, parted by commas, the first for the hearth.")
@@ -223,6 +239,8 @@ public final class WishOptions {
                 .with(WishField.LEAST_PIECE, leastPiece)
                 .with(WishField.CLEARANCE, clearance)
                 .with(WishField.MOST_JOINS, mostJoins)
+                .with(WishField.SCHEME, scheme)
+                .with(WishField.CONTRAST, contrast)
                 .with(WishField.FABRICS, fabrics)
                 .with(WishField.PROPOSALS, proposals)
                 .with(WishField.SEED, seed)

@@ -10,6 +10,7 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.stash.Stash;
 import hearthcloth.wish.GiftWish;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Slack;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tying.WhatShows;
@@ -60,7 +61,7 @@ public final class PlanReport {
         wish.wrapped(ruler)
                 .fold(cloth)
                 .map(fold -> WhatShows.of(cloth, Visible.of(fold)))
-                .ifPresent(shows -> line("Tied: " + String.join(" ", shows.sentences())));
+                .ifPresent(shows -> line("Tied: " + String.join(" ", shows.sentences(Voice.english(ruler)))));
     }
 
     /** A sentence on what every plan loses, where the stash proves that some loss cannot be avoided. */

@@ -5,6 +5,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.wish.GiftWish;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Capacity;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.PublishedRule;
@@ -45,7 +46,7 @@ public final class SizeReport {
         }
         out.println();
         Tie first = ties.get(0);
-        out.println(PublishedRule.of(gift).sentence(gift, first, tail.usual(), ruler));
+        out.println(PublishedRule.of(gift).sentence(gift, first, tail.usual(), Voice.english(ruler)));
         trade(first.smallestSquare(gift, tail.usual()));
         sold(first, gift);
     }
@@ -67,7 +68,7 @@ public final class SizeReport {
 
     /** Prints how a tie is done. */
     public void steps(Gift gift, Tie tie) {
-        Tying tying = Tying.of(tie, gift);
+        Tying tying = Tying.of(tie, gift, Voice.english(ruler).tying());
         out.println();
         out.println("How to tie the " + tie.words() + ":");
         out.println();
@@ -78,7 +79,7 @@ public final class SizeReport {
         if (tie.isKnotted()) {
             out.println();
             out.println("The reef knot:");
-            Tying.KNOT.forEach(line -> out.println("  " + line));
+            tying.knot().forEach(line -> out.println("  " + line));
         }
         out.println();
         out.println(tying.ifShort());

@@ -2,6 +2,7 @@ package hearthcloth.draw.cloth;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** The paper a guide is printed on, upright. */
 public enum Paper {
@@ -9,6 +10,13 @@ public enum Paper {
     A4("a4", 210, 297),
     /** 8½ × 11 in. */
     LETTER("letter", 215.9, 279.4);
+
+    /**
+     * Where Letter is the usual paper; A4 is in all other places. Latin America as a whole (419) is counted here, since most
+     * of its people print on Letter. Source: docs/sources.md#paper-places.
+     */
+    private static final Set<String> LETTER_PLACES = Set.of(
+            "BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE", "419");
 
     private final String word;
     private final double width;
@@ -28,6 +36,11 @@ public enum Paper {
             }
         }
         return Optional.empty();
+    }
+
+    /** The paper in the printers of a place, which is named by its two letters in ISO 3166. */
+    public static Paper usedIn(String region) {
+        return LETTER_PLACES.contains(region) ? LETTER : A4;
     }
 
     /** The word in the shell: {@code a4}, {@code letter}. */

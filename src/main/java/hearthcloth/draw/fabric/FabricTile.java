@@ -2,6 +2,7 @@ package hearthcloth.draw.fabric;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
+import hearthcloth.colour.tongue.ClothWords;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.stash.Fabric;
@@ -55,7 +56,7 @@ public final class FabricTile {
     }
 
     private static double size(String name) {
-        String words = " " + name.toLowerCase(Locale.ROOT) + " ";
+        String words = " " + ClothWords.english(name).toLowerCase(Locale.ROOT) + " ";
         if (words.contains(" small ") || words.contains(" tiny ")) {
             return SMALL;
         }

@@ -1,6 +1,7 @@
 package hearthcloth.draw.fabric;
 
 import hearthcloth.colour.Colour;
+import hearthcloth.colour.tongue.ClothWords;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Sketch;
@@ -150,7 +151,7 @@ enum Motif {
     /** The first motif that the words name; "print" only where no other is named. */
     static Optional<Motif> named(String name) {
         Optional<Motif> found = Optional.empty();
-        for (String word : name.toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1)) {
+        for (String word : ClothWords.english(name).toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1)) {
             for (Motif motif : values()) {
                 if (motif.isNamedBy(word) && (found.isEmpty() || found.get() == PRINT)) {
                     found = Optional.of(motif);

@@ -1,6 +1,7 @@
 package hearthcloth.draw.fabric;
 
 import hearthcloth.colour.Colour;
+import hearthcloth.colour.tongue.ClothWords;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
@@ -85,7 +86,7 @@ public enum Weave {
 
     /** The first that the words name, else plain. */
     public static Weave named(String name) {
-        for (String word : name.toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1)) {
+        for (String word : ClothWords.english(name).toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1)) {
             for (Weave weave : values()) {
                 if (!word.isEmpty() && (" " + weave.words + " ").contains(" " + word + " ")) {
                     return weave;

@@ -20,6 +20,7 @@ import hearthcloth.sew.PieceTask;
 import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.tie.Wrapped;
 import hearthcloth.wrap.tying.Tying;
 import java.util.ArrayList;
@@ -140,9 +141,9 @@ public final class ClassGuide {
     }
 
     private void tie(Wrapped wrapped) {
-        Tying tying = Tying.of(wrapped.tie(), wrapped.gift());
+        Tying tying = Tying.of(wrapped.tie(), wrapped.gift(), Voice.english(ruler).tying());
         heading("Tie it");
-        paragraph(wrapped.sentence(plan.cloth().finished(), ruler));
+        paragraph(wrapped.sentence(plan.cloth().finished(), Voice.english(ruler)));
         int number = 1;
         for (Tying.Step step : tying.steps()) {
             flow.add(new TextColumn(flow.width())
@@ -150,7 +151,7 @@ public final class ClassGuide {
                     .finished(step.words()));
         }
         if (wrapped.tie().isKnotted()) {
-            list("The reef knot", Tying.KNOT);
+            list("The reef knot", tying.knot());
         }
         list("Take care when you tie it", tying.cautions());
     }

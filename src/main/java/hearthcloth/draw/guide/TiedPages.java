@@ -12,6 +12,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.PublishedRule;
 import hearthcloth.wrap.Tie;
@@ -45,7 +46,7 @@ public final class TiedPages {
     /** Adds both parts; where the cloth does not tie the gift, only the sentence that says so. */
     public void flow(Optional<TiedGift> tied) {
         flow.turn().heading("The gift, tied");
-        paragraph(wrapped.sentence(cloth.finished(), ruler));
+        paragraph(wrapped.sentence(cloth.finished(), Voice.english(ruler)));
         if (tied.isEmpty()) {
             return;
         }
@@ -65,7 +66,7 @@ public final class TiedPages {
 
     private void whatShows(TiedGift tied) {
         flow.heading("What shows");
-        for (String sentence : tied.whatShows().sentences()) {
+        for (String sentence : tied.whatShows().sentences(Voice.english(ruler))) {
             flow.add(new TextColumn(flow.width())
                     .item("•", 4, sentence, PrintSizes.BODY)
                     .gap(0.6)
@@ -77,7 +78,7 @@ public final class TiedPages {
         flow.heading("How sure the size is");
         Tie tie = wrapped.tie();
         if (tie.isKnotted()) {
-            paragraph(wrapped.tail().doubt(tie, wrapped.gift(), ruler));
+            paragraph(wrapped.tail().doubt(tie, wrapped.gift(), Voice.english(ruler)));
         }
         Fit fit = wrapped.fit(cloth);
         Length spare = ruler.mark(fit.tightest().spare(), Rounding.DOWN);
@@ -90,14 +91,14 @@ public final class TiedPages {
                                 + "."
                         : "This cloth (" + own + ") is just large enough for " + what + ".");
         paragraph(PublishedRule.of(wrapped.gift())
-                .sentence(wrapped.gift(), tie, wrapped.tail().usual(), ruler));
+                .sentence(wrapped.gift(), tie, wrapped.tail().usual(), Voice.english(ruler)));
         Length ours = tie.smallestSquare(wrapped.gift(), wrapped.tail().usual());
         TradeSize.enoughFor(ours)
                 .ifPresent(size -> paragraph("The next ready-made size up is "
                         + near(size.least()) + (size.trade().isEmpty() ? "" : " (" + size.trade() + ")")
                         + ", sold for: " + size.uses() + "."));
         paragraph(TradeFit.sentence(
-                TradeFit.of(tie, wrapped.gift(), wrapped.tail().usual()), ruler));
+                TradeFit.of(tie, wrapped.gift(), wrapped.tail().usual()), Voice.english(ruler)));
     }
 
     private String near(Length length) {
@@ -105,7 +106,7 @@ public final class TiedPages {
     }
 
     private void tying(TiedGift tied) {
-        Tying tying = Tying.of(wrapped.tie(), wrapped.gift());
+        Tying tying = Tying.of(wrapped.tie(), wrapped.gift(), Voice.english(ruler).tying());
         flow.turn().heading("Tying it");
         String name = "The " + wrapped.tie().words()
                 + (wrapped.tie().trade().isEmpty() ? "" : " (" + wrapped.tie().trade() + ")")
@@ -119,7 +120,7 @@ public final class TiedPages {
         if (wrapped.tie().isKnotted()) {
             flow.heading("The knot");
             Picture knot = tied.knot(flow.width() * PICTURE, STEP * 0.7);
-            flow.add(step("", Tying.KNOT, knot));
+            flow.add(step("", tying.knot(), knot));
         }
         flow.heading("When a corner will not reach");
         paragraph(tying.ifShort());

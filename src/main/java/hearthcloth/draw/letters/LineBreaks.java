@@ -58,7 +58,7 @@ public final class LineBreaks {
     public static boolean needsBlank(String first, String second) {
         return first.isEmpty()
                 || second.isEmpty()
-                || !isJapanese(first.codePointBefore(first.length())) && !isJapanese(second.codePointAt(0));
+                || (!isJapanese(first.codePointBefore(first.length())) && !isJapanese(second.codePointAt(0)));
     }
 
     private static boolean mayBreak(String word, int at) {

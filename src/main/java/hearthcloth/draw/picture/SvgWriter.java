@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a picture as SVG that needs nothing else: its letters are embedded, its size is in real millimetres. The same
@@ -177,12 +178,28 @@ public final class SvgWriter {
         out.append("<polygon points=\"" + points(figured.outline()) + "\" fill=\"url(#" + known + ")\"/>\n");
     }
 
+    /**
+     * A way of laying a tile as a pattern of a drawing of {@code units} for a millimetre.
+     *
+     * @param first the pattern that holds the tile already; null where this is the first of it
+     */
+    static String laid(String id, Mark.Figured figured, @Nullable String first, int units) {
+        String transform = transform(figured.laid(), "scale(" + units + ") ");
+        return first == null
+                ? pattern(id, figured.tile(), transform)
+                : "<pattern id=\"" + id + "\" href=\"#" + first + "\"" + transform + "/>";
+    }
+
     private static String transform(Affine laid) {
+        return transform(laid, "");
+    }
+
+    private static String transform(Affine laid, String before) {
         if (laid.isUpright()) {
-            return " patternTransform=\"translate(" + number(laid.e()) + " " + number(laid.f()) + ") scale("
+            return " patternTransform=\"" + before + "translate(" + number(laid.e()) + " " + number(laid.f()) + ") scale("
                     + rounded(laid.a()) + ")\"";
         }
-        return " patternTransform=\"matrix(" + rounded(laid.a()) + " " + rounded(laid.b()) + " " + rounded(laid.c())
+        return " patternTransform=\"" + before + "matrix(" + rounded(laid.a()) + " " + rounded(laid.b()) + " " + rounded(laid.c())
                 + " " + rounded(laid.d()) + " " + number(laid.e()) + " " + number(laid.f()) + ")\"";
     }
 

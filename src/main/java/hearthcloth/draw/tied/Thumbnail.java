@@ -33,6 +33,12 @@ public final class Thumbnail {
         return of(stills.get(stills.size() - 1));
     }
 
+    /** The same as a file of its own, with its shadow. */
+    public static String file(TiedGift gift) {
+        return of(gift).replaceFirst("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ")
+                .replace("class=\"shade\"", "fill=\"#000000\" fill-opacity=\"0.15\"");
+    }
+
     /** The open cloth with the gift on it, before it is tied. */
     public static String laid(TiedGift gift) {
         return of(gift.moment(hearthcloth.wrap.fold.TyingMoment.LAID, HEIGHT, HEIGHT));

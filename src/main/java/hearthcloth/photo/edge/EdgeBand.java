@@ -15,13 +15,6 @@ final class EdgeBand {
 
     /** No place says more than this for or against a line, in levels of cloth. */
     private static final double CLIP = 0.4;
-    /**
-     * Colours change this many times more among threads than on the ground, and by at least {@link #LEAST_UNREST} steps
-     * of 255.
-     */
-    private static final double RESTLESS = 1.6;
-
-    private static final double LEAST_UNREST = 6;
     /** The most places read along a side. */
     private static final int MOST_PLACES = 160;
     /** The fewest places read along a side. */
@@ -30,6 +23,9 @@ final class EdgeBand {
     private static final double THREADS = 0.1;
     /** The picture's own softness covers this much beyond a line, in pixels. */
     private static final double SOFT = 1.2;
+
+    /** So many pixels on each side of a line are looked at to see whether it parts cloth from ground. */
+    private static final int BESIDE = 4;
 
     private static final int[][] MOVES = {{-1, -1}, {-1, 0}, {-1, 1}, {0, -1}, {0, 1}, {1, -1}, {1, 0}, {1, 1}};
 
@@ -48,6 +44,7 @@ final class EdgeBand {
 
     private double[][] gains = new double[0][0];
     private double most;
+    private double[] placed = {0, 0};
 
     /**
      * Reads the strip.
@@ -221,7 +218,27 @@ final class EdgeBand {
         return Math.abs(further - here) < 1e-6 ? 0 : here / (here - further);
     }
 
+    /** The share of places with cloth just inside the line last found and ground just outside it. */
+    double clear() {
+        int clear = 0;
+        for (int s = 0; s < levels.size(); s++) {
+            int at = reach + (int) Math.round(placed[0] + (placed[1] - placed[0]) * shares[s]);
+            clear += beside(s, at - BESIDE, at) > 0.5 && beside(s, at + 2, at + 2 + BESIDE) < 0.5 ? 1 : 0;
+        }
+        return clear / Math.max(1.0, levels.size());
+    }
+
+    private double beside(int place, int from, int to) {
+        double[] own = levels.get(place);
+        double sum = 0;
+        for (int t = from; t < to; t++) {
+            sum += own[Math.max(0, Math.min(own.length - 1, t))];
+        }
+        return sum / (to - from);
+    }
+
     EdgeLocaliser.Rim rim(double[] ends) {
+        placed = ends.clone();
         Point one = lens.straight(lens.bent(a).plus(ends[0] * nx, ends[0] * ny));
         Point two = lens.straight(lens.bent(b).plus(ends[1] * nx, ends[1] * ny));
         double[] mean = aligned(ends);
@@ -229,44 +246,11 @@ final class EdgeBand {
         for (int t = reach + 1; t < mean.length && mean[t] > THREADS; t++) {
             last = t;
         }
-        double fringe = Math.max(last - reach - SOFT, threads(ends));
-        return new EdgeLocaliser.Rim(Line.through(one, two), Math.max(0, fringe), this);
-    }
-
-    /**
-     * How far out, in pixels, colours change along the side more than the ground's do; threads do this and shade does
-     * not.
-     */
-    private double threads(double[] ends) {
-        double calm = Double.MAX_VALUE;
-        for (int t = reach + reach / 2; t <= 2 * reach - 2; t++) {
-            calm = Math.min(calm, unrest(t, ends));
-        }
-        int t = reach + 2;
-        while (t < 2 * reach && unrest(t, ends) > RESTLESS * calm + LEAST_UNREST) {
-            t++;
-        }
-        return t - reach - 2;
-    }
-
-    /** Root mean square difference from the mean colour, at one distance outwards all along the side. */
-    private double unrest(int t, double[] ends) {
-        double[] sum = new double[3];
-        double squares = 0;
-        int count = 0;
-        for (int s = 0; s < levels.size(); s++) {
-            int at = t + (int) Math.round(ends[0] + (ends[1] - ends[0]) * shares[s]);
-            if (at >= 0 && at <= 2 * reach && !Float.isNaN(colours.get(s)[3 * at])) {
-                for (int c = 0; c < 3; c++) {
-                    double v = colours.get(s)[3 * at + c];
-                    sum[c] += v;
-                    squares += v * v;
-                }
-                count++;
-            }
-        }
-        double mean = sum[0] * sum[0] + sum[1] * sum[1] + sum[2] * sum[2];
-        return count == 0 ? 0 : Math.sqrt(Math.max(0, squares - mean / count) / count);
+        double soft = Math.max(0, last - reach - SOFT);
+        EdgeFringe beyond = new EdgeFringe(reach, levels, colours, shares);
+        double threads = beyond.threads(ends);
+        double fringe = soft > threads && beyond.isThreaded(ends, last) ? soft : threads;
+        return new EdgeLocaliser.Rim(Line.through(one, two), fringe, Math.max(soft, fringe), this);
     }
 
     /** Mean level of cloth by distance from the line. */

@@ -55,12 +55,15 @@ public record EdgeFit(List<Point> places, List<Double> weights, double shift, do
         }
 
         /**
-         * The same with threads sticking out: short ones may be the picture's softness, long ones hide the edge and
+         * The same with threads or shade beyond it: short ones may be the picture's softness, long ones hide the edge and
          * make it less certain.
+         *
+         * @param soft how far anything fades out beyond the line, in pixels
+         * @param threads how far threads reach
          */
-        Fit frayed(double reach) {
-            double hidden = 0.6 * Math.min(reach, SHORT) + 0.1 * Math.max(0, reach - SHORT);
-            return new Fit(line, scatter, Math.hypot(deviation, hidden), share, reach < SHORT ? 0 : reach);
+        Fit faded(double soft, double threads) {
+            double hidden = 0.6 * Math.min(soft, SHORT) + 0.1 * Math.max(0, soft - SHORT);
+            return new Fit(line, scatter, Math.hypot(deviation, hidden), share, threads < SHORT ? 0 : threads);
         }
     }
 

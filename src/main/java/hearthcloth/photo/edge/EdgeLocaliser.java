@@ -53,23 +53,37 @@ public final class EdgeLocaliser {
      *
      * @param line in straightened pixels
      * @param fringe how far threads reach beyond it, in pixels
+     * @param soft how far its colour fades out beyond it, by threads, shade or a soft lens, in pixels
      * @param strip the levels of cloth by which it was placed
      */
-    record Rim(Line line, double fringe, EdgeBand strip) {}
+    record Rim(Line line, double fringe, double soft, EdgeBand strip) {
+
+        /** The share of the side on which its colours alone tell cloth from ground, from 0 to 1. */
+        double clear() {
+            return strip.clear();
+        }
+    }
 
     /**
      * All sides in their new places.
      *
      * @param moved the farthest that a side has moved, in pixels
+     * @param isFaint whether it hardly differs from the ground
      */
-    public record Laid(List<Point> corners, List<Rim> rims, double moved) {
+    public record Laid(List<Point> corners, List<Rim> rims, double moved, boolean isFaint) {
 
         /** Paper that hardly differs from the ground: its outline is known, and not from colours. */
         public static Laid faint(List<Point> corners) {
-            return new Laid(corners, List.of(), 0);
+            return new Laid(corners, List.of(), 0, true);
         }
 
-        public boolean isFaint() {
+        /** A sheet whose outline is told by its whiteness or by her taps. */
+        public static Laid told(List<Point> corners) {
+            return new Laid(corners, List.of(), 0, false);
+        }
+
+        /** Whether its outline is known without its colours. */
+        public boolean isKnown() {
             return rims.isEmpty();
         }
 
@@ -97,7 +111,8 @@ public final class EdgeLocaliser {
                     : telling;
             laid = once(laid.corners(), telling, lens);
         }
-        return laid;
+        List<Point> whole = new BluntCorners(telling, reach).sharpened(laid.corners());
+        return whole.size() == laid.corners().size() ? laid : once(whole, telling, lens);
     }
 
     private Laid once(List<Point> corners, PieceColourClassifier telling, LensModel lens) {
@@ -114,6 +129,6 @@ public final class EdgeLocaliser {
             rims.add(rim.fringe() < FRINGE ? rim : strip.rim(strip.best(FRAYED)));
         }
         List<Line> lines = rims.stream().map(Rim::line).toList();
-        return new Laid(FittedPolygon.crossings(corners, lines, lens, 3 * reach), rims, moved);
+        return new Laid(FittedPolygon.crossings(corners, lines, lens, 3 * reach), rims, moved, false);
     }
 }

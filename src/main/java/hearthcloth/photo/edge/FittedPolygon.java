@@ -20,6 +20,8 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
     private static final double CORNER_COST = 0.02;
     /** How far a place may be off its side and still belong to it, in pixels. */
     private static final double NEAR = 1.2;
+    /** What a side counts as seen that is told by colours all along and by no sharp edge. */
+    private static final double BY_COLOUR = 0.45;
     /** The deviation of a side that is not seen sharply, in pixels. */
     private static final double BLUNT = 0.7;
 
@@ -97,11 +99,12 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
             if (fit.share() < LEAST_SHARE
                     || off > (rim.fringe() >= FRINGE ? FRAYED_OFF : MOST_OFF)
                     || rim.strip().loss(fit.line(), lens) > MOST_LOSS) {
-                fit = EdgeFit.Fit.unseen(Line.through(a, b), NEAR, BLUNT, fit.share() / 2);
+                fit = EdgeFit.Fit.unseen(
+                        Line.through(a, b), NEAR, BLUNT, Math.max(fit.share() / 2, BY_COLOUR * rim.clear()));
             } else {
                 fit = fit.moved(sides.get(i).shift());
             }
-            fits.add(fit.frayed(rim.fringe()));
+            fits.add(fit.faded(rim.soft(), rim.fringe()));
         }
         return new FittedPolygon(crossings(corners, lines(fits), lens, 4 * MOST_OFF), sides, fits);
     }

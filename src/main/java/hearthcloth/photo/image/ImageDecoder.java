@@ -116,6 +116,11 @@ public final class ImageDecoder {
         }
     }
 
+    /** How the camera was held, as EXIF writes it: 1 to 8, and 1 where the file does not say. */
+    public static int turn(byte[] bytes) {
+        return turn(metadata(bytes));
+    }
+
     private static String kind(byte[] bytes) {
         if (bytes.length > MOST_BYTES) {
             throw new PhotoRefusedException("The file is larger than 80 MB; send the photograph as the phone took it.");

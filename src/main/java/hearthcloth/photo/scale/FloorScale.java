@@ -6,6 +6,7 @@ import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.photo.plane.SheetStiffness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

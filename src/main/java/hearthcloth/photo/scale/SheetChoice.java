@@ -1,7 +1,6 @@
 package hearthcloth.photo.scale;
 
 import hearthcloth.colour.Lab;
-import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.ground.GroundModel;
@@ -37,7 +36,7 @@ public final class SheetChoice {
     /** A rival of white paper scores at most this many points worse. */
     private static final double RIVAL_DULLER = 1.2;
     /** Two sheets of one size agree to this share. */
-    private static final double SAME_SIZE = 0.03;
+    static final double SAME_SIZE = 0.03;
     /** When the other kind of sheet explains what is seen this many times better, the wrong kind was named. */
     private static final double EXPLAINS = 3;
 
@@ -84,24 +83,24 @@ public final class SheetChoice {
     /**
      * The likeliest shape, for a first estimate.
      *
-     * @param uncut all shapes, with an empty one in place of each that is cut off
+     * @param all every shape
+     * @param uncut the same, with an empty one in place of each that is cut off
      */
-    public SheetFinder.Found likeliest(List<FittedPolygon> uncut) {
-        return likeliest(finder.among(uncut, sheet), uncut);
-    }
-
-    private SheetFinder.Found likeliest(List<SheetFinder.Found> found, List<FittedPolygon> uncut) {
-        return found.stream()
+    public SheetFinder.Found likeliest(List<FittedPolygon> all, List<FittedPolygon> uncut) {
+        return finder.among(uncut, sheet).stream()
                 .min(Comparator.comparingDouble(SheetFinder.Found::score))
-                .orElseThrow(() -> none(uncut));
+                .orElseThrow(() -> none(all, uncut));
     }
 
     /** The sheet, if it is certain; throws {@link PhotoRefusedException} if it is not. */
     public Chosen sure(List<FittedPolygon> all, List<FittedPolygon> uncut) {
         List<SheetFinder.Found> others = finder.among(uncut, sheet);
-        SheetFinder.Found found = likeliest(others, uncut);
+        SheetFinder.Found found = likeliest(all, uncut);
         if (sheet.white() && !isWhitest(found.index(), all)) {
-            throw none(uncut);
+            throw none(all, uncut);
+        }
+        if (sheet.white()) {
+            new SheetRivals(finder, sheet, coarse, ground).ask(found, all, uncut);
         }
         if (others.stream().anyMatch(other -> isRival(other, found))) {
             throw new PhotoRefusedException("Two things in the picture could be the " + sheet.name()
@@ -114,7 +113,7 @@ public final class SheetChoice {
                     throw new PhotoRefusedException(named(twin));
                 });
         if (!isTold() && skew > found.usualSkew()) {
-            throw none(uncut);
+            throw none(all, uncut);
         }
         return new Chosen(found, doubts(found));
     }
@@ -153,10 +152,7 @@ public final class SheetChoice {
     }
 
     private boolean isOfOneSize(SheetFinder.Found other, SheetFinder.Found found) {
-        FloorPlane plane = finder.plane(found);
-        List<Point> floor = other.corners().stream().map(plane::floor).toList();
-        double all = found.size().width() * found.size().height();
-        return Math.abs(Math.log(Math.abs(Polygons.signedArea(floor)) / all)) < 2 * SAME_SIZE;
+        return Math.abs(Math.log(finder.times(found, other.corners()))) < 2 * SAME_SIZE;
     }
 
     /** False when a larger shape is as white: then that one is the sheet, but something touches it or it is cut off. */
@@ -200,15 +196,12 @@ public final class SheetChoice {
                 .findFirst();
     }
 
-    private PhotoRefusedException none(List<FittedPolygon> uncut) {
+    private PhotoRefusedException none(List<FittedPolygon> all, List<FittedPolygon> uncut) {
         Optional<ReferenceSheet> other = twin().filter(twin -> finder.among(uncut, twin).stream()
                 .anyMatch(found -> found.score() < 3 && found.skew() < found.usualSkew()));
         return other.map(twin -> new PhotoRefusedException(named(twin)))
-                .orElseGet(() -> new SheetUnseenException("No " + sheet.name()
-                        + " was found. Lay it flat among the pieces, whole in the picture, touching"
-                        + " nothing, on ground that it stands out from"
-                        + (sheet.white() ? " (white paper needs a darker or more colourful one)" : "")
-                        + ", and take the picture from above."));
+                .orElseGet(() -> new SheetUnseenException(
+                        new SheetAbsence(sheet, finder, coarse, ground).sentence(all, uncut)));
     }
 
     private String named(ReferenceSheet twin) {

@@ -23,7 +23,7 @@ import java.util.stream.DoubleStream;
 public final class SheetFinder {
 
     /** The most that proportions and right angles may be off, as a share; A4 and Letter differ by 0.09. */
-    private static final double MOST_SKEW = 0.045;
+    static final double MOST_SKEW = 0.045;
 
     /**
      * The most that they are off when nothing is wrong, to which {@link #SKEW_PIXELS} pixels at an end of the shortest
@@ -137,6 +137,11 @@ public final class SheetFinder {
         return found;
     }
 
+    /** Whether a shape may be the sheet. */
+    public boolean isAmong(FittedPolygon shape, ReferenceSheet sheet) {
+        return !among(List.of(shape), sheet).isEmpty();
+    }
+
     /** A shape that she says is the sheet; how well its proportions fit is told by its skew. */
     Found said(FittedPolygon shape, ReferenceSheet sheet) {
         return candidate(-1, shape, sheet);
@@ -151,6 +156,13 @@ public final class SheetFinder {
     /** The floor as it shows when this shape is the sheet. */
     FloorPlane plane(Found found) {
         return FloorPlane.of(lens, found.corners, found.size.width(), found.size.height());
+    }
+
+    /** How many times as large as the sheet something lies on its plane, by area. */
+    double times(Found found, List<Point> corners) {
+        FloorPlane plane = plane(found);
+        List<Point> floor = corners.stream().map(plane::floor).toList();
+        return Math.abs(Polygons.signedArea(floor)) / (found.size.width() * found.size.height());
     }
 
     private boolean isPlausible(Found found, ReferenceSheet sheet) {

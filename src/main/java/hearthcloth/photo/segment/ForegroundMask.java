@@ -1,8 +1,6 @@
 package hearthcloth.photo.segment;
 
 import boofcv.alg.filter.binary.BinaryImageOps;
-import boofcv.alg.filter.binary.Contour;
-import boofcv.struct.ConnectRule;
 import boofcv.struct.image.GrayU8;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
@@ -181,7 +179,7 @@ public final class ForegroundMask {
                 .mapToObj(radius -> BinaryMorphology.filled(opened(BinaryMorphology.closed(mask, radius))))
                 .toList();
         List<List<Blob>> found =
-                shapes.stream().parallel().map(of -> followed(of, 0, 0)).toList();
+                shapes.stream().parallel().map(of -> MaskContours.of(of, coarse, 0, 0)).toList();
         FragmentGrouping neighbours = new FragmentGrouping(coarse, ground);
         List<Blob> out = new ArrayList<>(found.get(0).stream()
                 .parallel()
@@ -217,38 +215,16 @@ public final class ForegroundMask {
         int right = (int) Math.min(mask.width, box.right() / coarse.step + 2);
         int low = (int) Math.min(mask.height, box.low() / coarse.step + 2);
         GrayU8 own = of.subimage(left, top, right, low, null).clone();
-        return partsOf(whole, followed(BinaryMorphology.filled(TouchingPieceSplitter.of(own, half)), left, top));
+        return partsOf(
+                whole, MaskContours.of(BinaryMorphology.filled(TouchingPieceSplitter.of(own, half)), coarse, left, top));
     }
 
     private static List<Blob> partsOf(Blob whole, List<Blob> blobs) {
         return blobs.stream().filter(part -> whole.holds(part.inner())).toList();
     }
 
-    /**
-     * The shapes of a mask.
-     *
-     * @param left the column of the picture that the mask's first column is, and {@code top} the row
-     */
-    private List<Blob> followed(GrayU8 shapes, int left, int top) {
-        List<Blob> blobs = new ArrayList<>();
-        for (Contour contour : BinaryImageOps.contour(shapes, ConnectRule.FOUR, null)) {
-            List<Point> rim = new ArrayList<>();
-            boolean cutOff = false;
-            for (var p : contour.external) {
-                int x = left + p.x;
-                int y = top + p.y;
-                rim.add(new Point((x + 0.5) * coarse.step, (y + 0.5) * coarse.step));
-                cutOff |= x <= 1 || y <= 1 || x >= coarse.width - 2 || y >= coarse.height - 2;
-            }
-            if (rim.size() >= 30) {
-                blobs.add(new Blob(rim, cutOff));
-            }
-        }
-        return blobs;
-    }
-
     /** Removes lines and spurs up to six pixels wide, then lets what is left grow back into its own sharp corners. */
-    private static GrayU8 opened(GrayU8 filled) {
+    static GrayU8 opened(GrayU8 filled) {
         GrayU8 core = BinaryMorphology.opened(filled, OPENING);
         for (int round = 0; round < 2; round++) {
             GrayU8 grown = BinaryImageOps.dilate4(core, 1, null);

@@ -8,6 +8,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.fit.CutAnswer;
 import hearthcloth.plan.fit.CutJob;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
@@ -34,6 +35,7 @@ public final class ColourExchange {
     private final int[] numbers;
     private final List<BarAt> places = new ArrayList<>();
     private final double mark;
+    private final Contrast wanted;
     private int looks;
 
     /**
@@ -43,7 +45,8 @@ public final class ColourExchange {
      */
     private record BarAt(Tile whole, boolean upright, double offset) {}
 
-    private ColourExchange(CutAnswer answer, int looks) {
+    private ColourExchange(CutAnswer answer, int looks, Contrast wanted) {
+        this.wanted = wanted;
         this.cutJob = answer.job();
         this.job = cutJob.job();
         this.state = new Exchanged(job, answer.found());
@@ -71,8 +74,8 @@ public final class ColourExchange {
      *
      * @param looks how many exchanges are looked at, at most
      */
-    public static CutAnswer of(CutAnswer answer, int looks, long seed) {
-        ColourExchange exchange = new ColourExchange(answer, looks);
+    public static CutAnswer of(CutAnswer answer, int looks, long seed, Contrast wanted) {
+        ColourExchange exchange = new ColourExchange(answer, looks, wanted);
         return exchange.run(answer, new SplittableRandom(seed));
     }
 
@@ -211,7 +214,7 @@ public final class ColourExchange {
         for (int bar = 0; bar < state.bars(); bar++) {
             add(tiles, bar);
         }
-        return ColourFigures.of(tiles, differences).amissMm();
+        return ColourFigures.of(tiles, differences).amissMm(wanted);
     }
 
     private BarAt place(int bar) {

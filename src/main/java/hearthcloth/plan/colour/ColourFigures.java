@@ -6,6 +6,7 @@ import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Unit;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -31,14 +32,17 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
     static final double STANDS_OUT_LIGHTNESS = 15;
     /** Below this CIEDE2000 two neighbours look nearly alike. */
     static final double ALIKE = 15;
+    /** From this CIEDE2000 on two fabrics count as wholly unlike, where a quiet cloth is wished. */
+    static final double UNLIKE = 40;
 
     /**
      * The hearth's edge towards the bars, in millimetres.
      *
      * @param standsOutMm how much of it stands out
      * @param ownMm how much of it meets the hearth's own fabric
+     * @param unlikeMm each millimetre counted by how unlike both sides look, up to 1
      */
-    public record Hearth(double edgeMm, double standsOutMm, double ownMm) {
+    public record Hearth(double edgeMm, double standsOutMm, double ownMm, double unlikeMm) {
 
         /** The share that stands out, from 0 to 1; 1 where no bar meets it. */
         public double standsOut() {
@@ -51,8 +55,9 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
      *
      * @param sameMm how much of them has the same fabric on both sides
      * @param alikeMm how much lies between other fabrics that look nearly alike, each millimetre counted by how nearly
+     * @param unlikeMm each millimetre counted by how unlike both sides look, up to 1
      */
-    public record Neighbours(double edgeMm, double sameMm, double alikeMm) {
+    public record Neighbours(double edgeMm, double sameMm, double alikeMm, double unlikeMm) {
 
         /** The share at which a fabric meets itself, from 0 to 1. */
         public double same() {
@@ -72,7 +77,7 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
                 && Math.abs(one.lab().lightness() - other.lab().lightness()) >= STANDS_OUT_LIGHTNESS;
     }
 
-    private static List<Tile> tiles(Cloth cloth, FabricDifferences differences) {
+    static List<Tile> tiles(Cloth cloth, FabricDifferences differences) {
         Map<String, Integer> bars = new HashMap<>();
         List<Tile> tiles = new ArrayList<>();
         for (Laid laid : cloth.laid()) {
@@ -105,19 +110,28 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
         return sum.figures();
     }
 
-    /**
-     * How much is amiss, in millimetres of edge: what of the hearth's edge does not stand out counts twice and where it
-     * meets its own fabric twice more, a fabric meeting itself counts once, neighbours nearly alike half, a bar of
-     * several fabrics like 100 mm, and each hundredth of the side out of balance beyond three like 10 mm. The weights
-     * are ours.
-     */
+    /** How much is amiss where the log cabin is to read. */
     public double amissMm() {
-        return 2 * (hearth.edgeMm - hearth.standsOutMm)
-                + 2 * hearth.ownMm
-                + neighbours.sameMm
-                + 0.5 * neighbours.alikeMm
-                + 100 * mixedBars
-                + 1000 * Math.max(0, offCentre - 0.03);
+        return amissMm(Contrast.READS);
+    }
+
+    /**
+     * How much is amiss, in millimetres of edge: each edge as {@link EdgeCost} counts it, a bar of several fabrics like
+     * 100 mm, and each hundredth of the side out of balance beyond three like 10 mm. The weights are ours.
+     */
+    public double amissMm(Contrast wanted) {
+        return EdgeCost.of(wanted).of(this) + 100 * mixedBars + unbalancedMm(offCentre);
+    }
+
+    /** How much is amiss about the hearth and in bars of several fabrics alone, in millimetres of edge. */
+    public double hearthAmissMm(Contrast wanted) {
+        Neighbours none = new Neighbours(0, 0, 0, 0);
+        return new ColourFigures(hearth, none, mixedBars, 0).amissMm(wanted);
+    }
+
+    /** What a lightness so far off the middle, as a share of the side, counts like. */
+    static double unbalancedMm(double offCentre) {
+        return 1000 * Math.max(0, offCentre - 0.03);
     }
 
     /** The figures in a sentence for the maker, only what is worth telling. */

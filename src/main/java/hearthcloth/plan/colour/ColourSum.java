@@ -10,9 +10,11 @@ final class ColourSum {
     private double edge;
     private double standsOut;
     private double own;
+    private double hearthUnlike;
     private double shared;
     private double same;
     private double alike;
+    private double unlike;
     private double light;
     private double lightX;
     private double lightY;
@@ -26,8 +28,8 @@ final class ColourSum {
     void tile(Tile tile) {
         double weight = differences.lightness(tile.fabric()) * tile.areaMm2();
         light += weight;
-        lightX += weight * (tile.x() + tile.right()) / 2;
-        lightY += weight * (tile.y() + tile.bottom()) / 2;
+        lightX += weight * tile.middleX();
+        lightY += weight * tile.middleY();
         right = Math.max(right, tile.right());
         bottom = Math.max(bottom, tile.bottom());
     }
@@ -58,23 +60,30 @@ final class ColourSum {
     private void hearth(double meets, double apart, boolean isOwn, double gap) {
         edge += meets;
         own += isOwn ? meets : 0;
-        standsOut += apart >= ColourFigures.STANDS_OUT && gap >= ColourFigures.STANDS_OUT_LIGHTNESS ? meets : 0;
+        standsOut += EdgeCost.standsOut(apart, gap) ? meets : 0;
+        hearthUnlike += meets * EdgeCost.unlike(apart);
     }
 
     private void bars(double meets, double apart, boolean isOwn) {
         shared += meets;
         same += isOwn ? meets : 0;
-        alike += isOwn ? 0 : meets * Math.max(0, 1 - apart / ColourFigures.ALIKE);
+        alike += isOwn ? 0 : meets * EdgeCost.alike(apart);
+        unlike += meets * EdgeCost.unlike(apart);
     }
 
-    ColourFigures figures() {
+    /** How far the lightness of all tiles lies from the middle, as a share of the longer side. */
+    double offCentre() {
         double offX = light == 0 ? 0 : lightX / light - right / 2;
         double offY = light == 0 ? 0 : lightY / light - bottom / 2;
         double side = Math.max(right, bottom);
+        return side == 0 ? 0 : Math.hypot(offX, offY) / side;
+    }
+
+    ColourFigures figures() {
         return new ColourFigures(
-                new ColourFigures.Hearth(edge, standsOut, own),
-                new ColourFigures.Neighbours(shared, same, alike),
+                new ColourFigures.Hearth(edge, standsOut, own, hearthUnlike),
+                new ColourFigures.Neighbours(shared, same, alike, unlike),
                 mixed.cardinality(),
-                side == 0 ? 0 : Math.hypot(offX, offY) / side);
+                offCentre());
     }
 }

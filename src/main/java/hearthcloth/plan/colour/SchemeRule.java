@@ -4,9 +4,12 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Side;
+import hearthcloth.cloth.layout.Order;
+import hearthcloth.colour.Lab;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +33,12 @@ public final class SchemeRule {
 
     private static final double MOST_ACCENT = 0.09;
 
+    /** Bars in the arm of a spiral: one more than go round once. */
+    private static final int ARM = 5;
+
+    /** The least chroma of a bright fabric: C* of CIELAB. */
+    static final double BRIGHT = 30;
+
     private final List<Patch> bars;
     private final Map<String, Fabric> fabrics = new HashMap<>();
     private final Cloth cloth;
@@ -49,6 +58,7 @@ public final class SchemeRule {
         return switch (kind) {
             case HALVES -> rule.isLightAndDark(SchemeRule::isLightSide);
             case TURNS -> rule.isLightAndDark(bar -> (bar.order() + bar.round()) % 2 == 0);
+            case SPIRAL -> rule.isRound() && rule.isLightAndDark(SchemeRule::isLightArm) && isApart;
             case ROUNDS -> rule.rings().stream().allMatch(ring -> ring.size() == 1) && rule.ringsDiffer() && isApart;
             case FRAMES -> rule.rings().stream().allMatch(ring -> ring.size() == 1) && rule.ringsTakeTurns() && isApart;
             case GRADED -> rule.isGraded() && isApart;
@@ -63,6 +73,15 @@ public final class SchemeRule {
         return bar.side() == Side.RIGHT || bar.side() == Side.BOTTOM;
     }
 
+    /**
+     * Whether a bar is of the light arm of a spiral: bars in sewing order take turns five at a time, so that each arm
+     * begins one side farther round than the one inside it.
+     */
+    public static boolean isLightArm(Place.Bar bar) {
+        int number = 4 * (bar.round() - 1) + bar.order();
+        return number / ARM % 2 == 0;
+    }
+
     private static Place.Bar bar(Patch patch) {
         if (patch.place() instanceof Place.Bar bar) {
             return bar;
@@ -71,11 +90,19 @@ public final class SchemeRule {
     }
 
     private double lightness(String fabric) {
+        return lab(fabric).lightness();
+    }
+
+    private double chroma(String fabric) {
+        return lab(fabric).chroma();
+    }
+
+    private Lab lab(String fabric) {
         Fabric found = fabrics.get(fabric);
         if (found == null) {
             throw new IllegalArgumentException("no fabric is called " + fabric);
         }
-        return found.colour().lab().lightness();
+        return found.colour().lab();
     }
 
     private boolean isLightAndDark(Predicate<Place.Bar> light) {
@@ -90,6 +117,13 @@ public final class SchemeRule {
                 .max()
                 .orElse(100);
         return least - greatest >= LIGHT_AND_DARK;
+    }
+
+    /** Whether the bars go round the hearth, each on the next side. */
+    private boolean isRound() {
+        return bars.stream().anyMatch(patch -> bar(patch).order() == 3)
+                && bars.stream().map(SchemeRule::bar).allMatch(bar -> bar.order() < 4
+                        && bar.side() == Order.ROUND.sides().get(bar.order()));
     }
 
     /** The fabrics of each round from the hearth outwards, each once. */
@@ -154,11 +188,11 @@ public final class SchemeRule {
     private boolean isAccent() {
         String brightest = bars.stream()
                 .map(Patch::fabric)
-                .max(java.util.Comparator.comparingDouble(name -> java.util.Objects.requireNonNull(fabrics.get(name))
-                        .colour()
-                        .lab()
-                        .chroma()))
+                .max(Comparator.comparingDouble(this::chroma))
                 .orElse("");
+        if (brightest.isEmpty() || chroma(brightest) < BRIGHT) {
+            return false;
+        }
         List<Patch> accents =
                 bars.stream().filter(patch -> patch.fabric().equals(brightest)).toList();
         double share =

@@ -22,6 +22,25 @@ record Tile(int bar, int fabric, double x, double y, double right, double bottom
         return 0;
     }
 
+    /** The rectangle round both, of this one's bar and fabric. */
+    Tile around(Tile other) {
+        return new Tile(
+                bar,
+                fabric,
+                Math.min(x, other.x),
+                Math.min(y, other.y),
+                Math.max(right, other.right),
+                Math.max(bottom, other.bottom));
+    }
+
+    double middleX() {
+        return (x + right) / 2;
+    }
+
+    double middleY() {
+        return (y + bottom) / 2;
+    }
+
     double areaMm2() {
         return (right - x) * (bottom - y);
     }

@@ -2,6 +2,8 @@ package hearthcloth.plan.model;
 
 import hearthcloth.stash.Fabric;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Which fabrics may go where in a layout.
@@ -17,6 +19,7 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
         ROUNDS("Ring by ring", "each round has its own fabric"),
         TURNS("Turn and turn about", "light and dark take turns, bar by bar"),
         FIELD("One field", "the hearth sits alone in one fabric"),
+        SPIRAL("Spiral", "light and dark wind outwards side by side"),
         SCATTERED("Scattered evenly", "one fabric for each bar, and none beside itself"),
         GRADED("Light to dark", "each round is darker than the one inside it"),
         FRAMES("Frames", "two fabrics take turns, round by round"),
@@ -44,7 +47,37 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
          * among several, are no chance mixtures. Where fabric goes farthest, a bar takes what there is.
          */
         public boolean isOneFabricBar() {
-            return this == HALVES || this == TURNS;
+            return this == HALVES || this == TURNS || this == SPIRAL;
+        }
+
+        /** The plan of colour that can be wished under this name: its title, or the word {@code light-to-dark}. */
+        public static Optional<Kind> named(String text) {
+            String plain = text.strip().toLowerCase(Locale.ROOT).replace('-', ' ');
+            return WISHED.stream()
+                    .filter(kind -> kind.title.toLowerCase(Locale.ROOT).equals(plain))
+                    .findFirst();
+        }
+
+        /** Whether a fabric lies beside itself on purpose: in halves, arms, rings or a field. */
+        public boolean isOfAreas() {
+            return switch (this) {
+                case HALVES, SPIRAL, ROUNDS, FRAMES, GRADED, FIELD -> true;
+                case TURNS, SCATTERED, ACCENT, ALL, FALLS, OUTWARDS, OWN -> false;
+            };
+        }
+
+        /** What the heap must have for its name to be true; completes a sentence. */
+        public String needs() {
+            return switch (this) {
+                case HALVES, TURNS, SPIRAL -> "fabrics that part clearly into light and dark, enough of each";
+                case ROUNDS -> "enough of one fabric for each round, none of them the hearth's";
+                case FIELD -> "enough of one fabric for all bars, and another for the hearth";
+                case SCATTERED -> "enough of several fabrics that none need lie beside itself";
+                case GRADED -> "a fabric for each round, each darker than the one inside it";
+                case FRAMES -> "two fabrics, one clearly lighter, enough of each for its rounds";
+                case ACCENT -> "one bright fabric beside quieter ones";
+                case ALL, FALLS, OUTWARDS, OWN -> "nothing but fabric";
+            };
         }
 
         /** A description that completes a sentence. */
@@ -52,6 +85,18 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
             return idea;
         }
     }
+
+    /** Those whose names are true or not true of a finished cloth, so that they can be wished. */
+    public static final List<Kind> WISHED = List.of(
+            Kind.HALVES,
+            Kind.SPIRAL,
+            Kind.TURNS,
+            Kind.ROUNDS,
+            Kind.GRADED,
+            Kind.FRAMES,
+            Kind.FIELD,
+            Kind.SCATTERED,
+            Kind.ACCENT);
 
     public Scheme {
         hearth = List.copyOf(hearth);

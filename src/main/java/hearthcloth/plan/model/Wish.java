@@ -36,6 +36,18 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
                 preferences);
     }
 
+    /** The same wish with its colours wished otherwise. */
+    public Wish coloured(Optional<Scheme.Kind> scheme, Contrast contrast) {
+        Preferences was = preferences;
+        Looks looks = new Looks(was.looks.outside, scheme, contrast);
+        return new Wish(
+                target,
+                shape,
+                making,
+                rules,
+                new Preferences(was.fabrics, was.proposals, was.seed, was.ruler, looks));
+    }
+
     /**
      * How large the cloth should be.
      *
@@ -72,18 +84,30 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
      * @param proposals how many to offer
      * @param seed of every random choice
      * @param ruler the ruler the maker cuts with; cut sizes are rounded up to its marks
-     * @param outside a fabric to be seen on the tied gift
      */
-    public record Preferences(List<String> fabrics, int proposals, long seed, Ruler ruler, Optional<Outside> outside) {
+    public record Preferences(List<String> fabrics, int proposals, long seed, Ruler ruler, Looks looks) {
         public Preferences {
             fabrics = List.copyOf(fabrics);
         }
 
-        /** Preferences without a fabric wished to the outside. */
+        /** Preferences that leave the colours to the planner. */
         public Preferences(List<String> fabrics, int proposals, long seed, Ruler ruler) {
-            this(fabrics, proposals, seed, ruler, Optional.empty());
+            this(fabrics, proposals, seed, ruler, new Looks(Optional.empty(), Optional.empty(), Contrast.READS));
+        }
+
+        /** A fabric to be seen on the tied gift. */
+        public Optional<Outside> outside() {
+            return looks.outside;
         }
     }
+
+    /**
+     * How the colours are to look.
+     *
+     * @param outside a fabric to be seen on the tied gift
+     * @param scheme the plan of colour wished; empty where any may be
+     */
+    public record Looks(Optional<Outside> outside, Optional<Scheme.Kind> scheme, Contrast contrast) {}
 
     /** A fabric that is to be visible once the cloth is tied round a gift. */
     public record Outside(String fabric, Gift gift, Tie tie, Tail tail, Placing placing) {}

@@ -3,10 +3,13 @@ package hearthcloth.plan.propose;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.Accent;
 import hearthcloth.plan.colour.ScatteredBars;
+import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
@@ -25,8 +28,17 @@ import java.util.function.Predicate;
 /** Every layout with every plan of colour that is worth trying, sorted by a quick estimate. */
 final class Drafts {
 
-    /** Drafts of each look whose bars are scattered by colour. */
-    private static final int SCATTERED_EACH = 5;
+    /** Plans of colour that choose one fabric for each bar before anything is cut. */
+    private static final List<Scheme.Kind> CHOSEN = List.of(Scheme.Kind.SCATTERED, Scheme.Kind.ACCENT);
+
+    /** Drafts of each look whose bars are chosen so. */
+    private static final int CHOSEN_EACH = 15;
+
+    /** And those of them that are kept, under a name that is true. */
+    private static final int KEPT_EACH = 8;
+
+    /** The same where such a plan of colour is wished. */
+    private static final int WISHED_EACH = 25;
 
     private final Wish wish;
     private final Supply supply;
@@ -45,7 +57,7 @@ final class Drafts {
         this.wish = wish;
         this.supply = supply;
         this.shapes = shapes;
-        this.schemes = new Schemes(supply, named);
+        this.schemes = new Schemes(supply, named, wish.preferences().looks().contrast());
         this.judgement = new DraftScore(supply, wish.making());
         this.outwards = outwards;
     }
@@ -74,10 +86,11 @@ final class Drafts {
     }
 
     public List<Draft> of(Optional<Size> size, Predicate<Scheme.Kind> kinds, int most) {
+        boolean chosen = outwards.isEmpty() && CHOSEN.stream().anyMatch(kinds);
         Map<Draft, Double> costs = new LinkedHashMap<>();
         for (LayoutCandidate shape : shapes.forSize(size)) {
             for (Scheme scheme : schemes.forLayout(shape.layout())) {
-                if (!kinds.test(scheme.kind())) {
+                if (!kinds.test(scheme.kind()) && !(chosen && scheme.kind() == Scheme.Kind.ALL)) {
                     continue;
                 }
                 Draft draft = new Draft(
@@ -85,8 +98,9 @@ final class Drafts {
                 judgement.judged(draft).ifPresent(judged -> costs.put(draft, cost(draft, judged)));
             }
         }
-        if (kinds.test(Scheme.Kind.SCATTERED) && outwards.isEmpty()) {
-            scattered(costs).forEach((draft, cost) -> costs.put(draft, cost));
+        if (chosen) {
+            costs.putAll(bars(costs, kinds));
+            costs.keySet().removeIf(draft -> !kinds.test(draft.scheme().kind()));
         }
         List<Draft> sorted = costs.entrySet().stream()
                 .sorted(Map.Entry.comparingByValue(Comparator.naturalOrder()))
@@ -96,24 +110,42 @@ final class Drafts {
     }
 
     /** The most promising drafts in which any fabric may lie anywhere, with one fabric chosen for each bar. */
-    private Map<Draft, Double> scattered(Map<Draft, Double> costs) {
-        Map<Draft, Double> scattered = new LinkedHashMap<>();
+    private Map<Draft, Double> bars(Map<Draft, Double> costs, Predicate<Scheme.Kind> kinds) {
+        Map<Draft, Double> found = new LinkedHashMap<>();
         Map<List<Object>, Integer> looks = new HashMap<>();
+        int each = kinds.test(Scheme.Kind.ALL) ? CHOSEN_EACH : WISHED_EACH;
+        Map<List<Object>, Integer> kept = new HashMap<>();
         costs.entrySet().stream()
                 .filter(entry -> isFree(entry.getKey()))
                 .sorted(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey)
-                .filter(draft -> looks.merge(look(draft), 1, Integer::sum) <= SCATTERED_EACH)
-                .forEach(draft -> ScatteredBars.of(
-                                draft.design(), supply, draft.scheme().bars().get(0))
-                        .ifPresent(scheme -> {
-                            Design was = draft.design();
-                            Draft one = new Draft(
-                                    draft.shape(),
-                                    new Design(was.order(), was.layout(), scheme, was.making(), was.rules()));
-                            judgement.judged(one).ifPresent(judged -> scattered.put(one, cost(one, judged)));
-                        }));
-        return scattered;
+                .filter(draft -> looks.merge(look(draft), 1, Integer::sum) <= each)
+                .forEach(draft -> chosen(draft, kinds).forEach(scheme -> {
+                    Design was = draft.design();
+                    Draft one = new Draft(
+                            draft.shape(), new Design(was.order(), was.layout(), scheme, was.making(), was.rules()));
+                    if (SchemeRule.holds(scheme.kind(), one.design().whole(), one.design().fabrics())
+                            && kept.merge(look(one), 1, Integer::sum) <= KEPT_EACH) {
+                        judgement.judged(one).ifPresent(judged -> found.put(one, cost(one, judged)));
+                    }
+                }));
+        return found;
+    }
+
+    private List<Scheme> chosen(Draft draft, Predicate<Scheme.Kind> kinds) {
+        Contrast contrast = wish.preferences().looks().contrast();
+        List<Fabric> rest = draft.scheme().bars().get(0);
+        List<Scheme> found = new ArrayList<>();
+        if (kinds.test(Scheme.Kind.SCATTERED)) {
+            ScatteredBars.of(draft.design(), supply, rest, contrast).ifPresent(found::add);
+        }
+        if (kinds.test(Scheme.Kind.ACCENT)) {
+            Accent.of(draft.design().layout(), rest)
+                    .flatMap(bars ->
+                            ScatteredBars.of(draft.design(), supply, Scheme.Kind.ACCENT, bars, contrast))
+                    .ifPresent(found::add);
+        }
+        return found;
     }
 
     private static boolean isFree(Draft draft) {
@@ -162,7 +194,10 @@ final class Drafts {
         return 6 * Math.abs(share - 0.36);
     }
 
-    /** Takes one from each combination in turn, so that no single one uses up all tries. */
+    /**
+     * Takes one from each combination in turn, so that no single one uses up all tries; two where any fabric may lie
+     * anywhere, which is where the fewest joins are found.
+     */
     private static List<Draft> taken(List<Draft> sorted, int most) {
         Map<List<Object>, List<Draft>> looks = new LinkedHashMap<>();
         for (Draft draft : sorted) {
@@ -171,9 +206,11 @@ final class Drafts {
         List<Draft> taken = new ArrayList<>();
         for (int turn = 0; taken.size() < Math.min(most, sorted.size()); turn++) {
             for (List<Draft> look : looks.values()) {
-                if (turn < look.size() && taken.size() < most) {
-                    taken.add(look.get(turn));
-                }
+                int each = look.get(0).scheme().kind() == Scheme.Kind.ALL ? 2 : 1;
+                look.stream()
+                        .skip((long) turn * each)
+                        .limit(Math.min(each, most - taken.size()))
+                        .forEach(taken::add);
             }
         }
         return taken;

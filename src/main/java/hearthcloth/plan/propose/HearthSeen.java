@@ -4,16 +4,20 @@ import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.plan.colour.ColourFigures;
+import hearthcloth.plan.colour.ScatteredBars;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -24,6 +28,9 @@ final class HearthSeen {
 
     /** Fabrics tried for the hearth. */
     private static final int MOST_HEARTHS = 4;
+
+    /** Less than this is amiss in colours that lie well, in millimetres of edge. */
+    static final double LITTLE = 100;
 
     private final Supply supply;
     private final List<Fabric> named;
@@ -41,7 +48,7 @@ final class HearthSeen {
     List<DraftTrial> of(DraftTrial trial, Budget budget) {
         List<DraftTrial> found = new ArrayList<>();
         if (TrialColours.figures(trial).hearth().standsOut() > 0.999) {
-            return found;
+            return scattered(trial, budget);
         }
         List<Fabric> hearths = named.isEmpty() ? supply.fabrics() : named.subList(0, 1);
         int tried = 0;
@@ -52,6 +59,40 @@ final class HearthSeen {
             }
         }
         return found;
+    }
+
+    /** The same layout and hearth with a fabric chosen for each bar before it is cut; none where little is amiss. */
+    private List<DraftTrial> scattered(DraftTrial trial, Budget budget) {
+        if (TrialColours.figures(trial).amissMm() < LITTLE || trial.draft().scheme().kind().isOfAreas()) {
+            return List.of();
+        }
+        String hearth = TrialColours.hearth(trial);
+        List<Fabric> able = named.isEmpty() ? supply.fabrics() : named;
+        List<Fabric> own =
+                able.stream().filter(fabric -> fabric.name().equals(hearth)).toList();
+        List<Fabric> rest =
+                able.stream().filter(fabric -> !fabric.name().equals(hearth)).toList();
+        Design was = trial.draft().design();
+        List<List<Fabric>> bars = Collections.nCopies(was.layout().slots().size(), rest);
+        if (rest.isEmpty() || own.isEmpty()) {
+            return List.of();
+        }
+        return ScatteredBars.of(
+                        with(was, new Scheme(Scheme.Kind.ALL, own, bars)), supply, rest, Contrast.READS)
+                .flatMap(scheme -> found(trial, scheme, budget))
+                .stream()
+                .toList();
+    }
+
+    private static Design with(Design was, Scheme scheme) {
+        return new Design(was.order(), was.layout(), scheme, was.making(), was.rules());
+    }
+
+    private Optional<DraftTrial> found(DraftTrial trial, Scheme scheme, Budget budget) {
+        Draft draft = new Draft(trial.draft().shape(), with(trial.draft().design(), scheme));
+        return Fitting.fit(draft, supply, steps, seed, budget)
+                .map(DraftTrial::recut)
+                .map(one -> TrialColours.exchanged(one, seed, Contrast.READS));
     }
 
     private boolean added(DraftTrial trial, Fabric hearth, Budget budget, List<DraftTrial> found) {
@@ -71,12 +112,10 @@ final class HearthSeen {
             bars.add(touched.add(slot.place().side()) ? seen : rest);
         }
         Scheme scheme = new Scheme(Scheme.Kind.ALL, List.of(hearth), bars);
-        Draft draft = new Draft(
-                trial.draft().shape(), new Design(was.order(), was.layout(), scheme, was.making(), was.rules()));
-        Fitting.fit(draft, supply, steps, seed, budget)
-                .map(DraftTrial::recut)
-                .map(one -> TrialColours.exchanged(one, seed))
-                .ifPresent(found::add);
+        found(trial, scheme, budget).ifPresent(one -> {
+            found.add(one);
+            found.addAll(scattered(one, budget));
+        });
         return true;
     }
 }

@@ -9,12 +9,14 @@ import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.PlanProgress;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /**
@@ -78,8 +80,17 @@ public final class Planner {
         if (stash.pieces().isEmpty()) {
             return new PlanOutcome.CannotMake(true, List.of("The stash is empty; add at least one piece."), List.of());
         }
-        return new Planner(stash, wish, List.copyOf(named), new SearchWork(effort, budget, seen), Idea.none())
+        return new Planner(stash, wish, List.copyOf(named), new SearchWork(effort, budget, seen), idea(wish))
                 .outcome();
+    }
+
+    /** What a wished plan of colour holds the search to. */
+    private static Idea idea(Wish wish) {
+        return new Idea(
+                layout -> true,
+                List.of(),
+                wish.preferences().looks().scheme().map(Set::of).orElse(Set.of()),
+                Optional.empty());
     }
 
     /**
@@ -124,6 +135,12 @@ public final class Planner {
         if (!plans.isEmpty()) {
             return new PlanOutcome.Proposals(plans);
         }
+        Wish.Looks looks = wish.preferences().looks();
+        if (looks.scheme().isPresent()) {
+            Wish open = wish.coloured(Optional.empty(), looks.contrast());
+            return new Planner(stash, open, named, work, Idea.none())
+                    .unlike(looks.scheme().get());
+        }
         Optional<Size> size = wish.target().size();
         Shortfall.Reasons reasons = reasons(size);
         if (isOfAnySize()) {
@@ -131,6 +148,18 @@ public final class Planner {
         }
         List<String> why = reasons.why().isEmpty() ? closest(size) : reasons.why();
         return new PlanOutcome.CannotMake(reasons.proven(), why, nearest(size));
+    }
+
+    /** The same wish in other colours, where no cloth in those that were wished was found. */
+    private PlanOutcome unlike(Scheme.Kind wished) {
+        PlanOutcome other = outcome();
+        return other instanceof PlanOutcome.Proposals found
+                ? new PlanOutcome.CannotMake(
+                        false,
+                        List.of("No cloth was found to which the name \"" + wished.title() + "\" is true; it needs "
+                                + wished.needs() + "."),
+                        found.plans())
+                : other;
     }
 
     private Shortfall.Reasons reasons(Optional<Size> size) {
@@ -163,7 +192,11 @@ public final class Planner {
      */
     private List<Plan> proposals(List<DraftTrial> trials) {
         if (search.outwards().isEmpty()) {
-            return TrialColours.told(ProposalSelection.of(trials.subList(0, 1), trials, wish, search.order()), trials);
+            Wish.Preferences wished = wish.preferences();
+            return TrialColours.told(ProposalSelection.byEye(trials, wish, search.order()), trials).stream()
+                    .map(plan -> TrialColours.proven(
+                            plan, search.supply(), wished.looks().contrast(), wished.ruler()))
+                    .toList();
         }
         VisibleFabricSchemes seen = search.outwards().get();
         return ProposalSelection.of(trials.subList(0, 1), trials, wish, search.order()).stream()

@@ -37,6 +37,16 @@ final class ProposalSelection {
         return told;
     }
 
+    /** The first of these, then those whose colours lie well and whose hearth stands out, if they are enough; else any. */
+    static List<Plan> byEye(List<DraftTrial> trials, Wish wish, Comparator<DraftTrial> order) {
+        List<DraftTrial> first = trials.subList(0, 1);
+        List<DraftTrial> all =
+                TrialColours.byEye(trials, wish.preferences().looks().contrast());
+        List<Plan> any = of(first, all, wish, order);
+        List<Plan> seen = of(first, all.stream().filter(TrialColours::isSeen).toList(), wish, order);
+        return seen.size() < any.size() ? any : seen;
+    }
+
     /** A plan by itself, compared with no other. */
     public static Plan plan(DraftTrial trial) {
         Scheme.Kind kind = trial.draft().scheme().kind();

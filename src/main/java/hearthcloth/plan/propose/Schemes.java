@@ -1,9 +1,12 @@
 package hearthcloth.plan.propose;
 
+import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Layout;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.colour.Harmony;
 import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
@@ -28,9 +31,11 @@ public final class Schemes {
     private final Supply supply;
     private final List<Fabric> byAmount;
     private final List<Fabric> named;
+    private final Contrast contrast;
 
-    public Schemes(Supply supply, List<Fabric> named) {
+    public Schemes(Supply supply, List<Fabric> named, Contrast contrast) {
         this.supply = supply;
+        this.contrast = contrast;
         this.byAmount = supply.fabrics().stream()
                 .sorted(Comparator.comparingDouble((Fabric fabric) -> supply.area(fabric))
                         .reversed()
@@ -53,6 +58,7 @@ public final class Schemes {
             if (rest.size() > 1) {
                 halves(schemes, hearth, rest, slots);
                 turns(schemes, hearth, rest, slots);
+                spiral(schemes, hearth, rest, layout);
                 rounds(schemes, hearth, rest, slots);
                 graded(schemes, hearth, rest, slots);
                 frames(schemes, hearth, rest, slots);
@@ -71,8 +77,8 @@ public final class Schemes {
     }
 
     /**
-     * Fabrics for the hearth, which should stand out: of those with a piece that holds it, the ones most unlike the
-     * others.
+     * Fabrics for the hearth: of those with a piece that holds it, the ones most unlike the others where it is to stand
+     * out, else those most like them.
      */
     private List<Fabric> hearths(List<Fabric> all, Layout layout) {
         if (!named.isEmpty()) {
@@ -84,7 +90,9 @@ public final class Schemes {
                 .toList());
         List<Fabric> chosen = new ArrayList<>();
         while (!able.isEmpty() && chosen.size() < MOST_HEARTHS) {
-            Fabric next = Harmony.standingOut(able, Fabric::colour);
+            Fabric next = contrast.isSeen()
+                    ? Harmony.standingOut(able, Fabric::colour)
+                    : Harmony.fittingIn(able, all, Fabric::colour);
             chosen.add(next);
             able.remove(next);
         }
@@ -119,6 +127,28 @@ public final class Schemes {
                     slots,
                     (slot, i) -> groups.get((slot.place().order() + slot.place().round()) % 2)));
         }
+    }
+
+    /** Two arms, light and dark, that wind outwards; of a log cabin whose bars go round, more than once. */
+    private void spiral(Set<Scheme> schemes, Fabric hearth, List<Fabric> rest, Layout layout) {
+        List<Layout.Slot> slots = layout.slots();
+        if (slots.size() <= Order.ROUND.sides().size() + 1 || !isRound(slots)) {
+            return;
+        }
+        for (List<List<Fabric>> groups : lightAndDark(rest)) {
+            schemes.add(scheme(
+                    Scheme.Kind.SPIRAL,
+                    List.of(hearth),
+                    slots,
+                    (slot, i) -> groups.get(SchemeRule.isLightArm(slot.place()) ? 0 : 1)));
+        }
+    }
+
+    private static boolean isRound(List<Layout.Slot> slots) {
+        List<Side> sides = Order.ROUND.sides();
+        return slots.size() >= sides.size()
+                && slots.get(sides.size() - 1).place().round() == 1
+                && slots.stream().map(Layout.Slot::place).allMatch(bar -> bar.order() < sides.size() && bar.side() == sides.get(bar.order()));
     }
 
     /** Each round darker than the one inside it, of as many fabrics as there are rounds, those of which there is most. */

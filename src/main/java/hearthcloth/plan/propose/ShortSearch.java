@@ -7,6 +7,7 @@ import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
@@ -101,7 +102,7 @@ public final class ShortSearch {
             return found.stream()
                     .findFirst()
                     .map(trial -> TrialColours.exchanged(
-                            trial.recut(), wish.preferences().seed()));
+                            trial.recut(), wish.preferences().seed(), contrast()));
         }
         return found.isEmpty() ? Optional.empty() : Optional.of(finished(found));
     }
@@ -123,14 +124,20 @@ public final class ShortSearch {
         long seed = wish.preferences().seed();
         List<DraftTrial> few = new ArrayList<>();
         for (DraftTrial trial : found.subList(0, Math.min(3, found.size()))) {
-            few.add(TrialColours.exchanged(trial.recut(), seed));
+            few.add(TrialColours.exchanged(trial.recut(), seed, contrast()));
         }
         if (outwards) {
             return few.stream().min(order).orElseThrow();
         }
-        few.addAll(new HearthSeen(supply, named, STEPS, seed).of(few.get(0), Budget.steps(4 * STEPS)));
+        if (contrast().isSeen()) {
+            few.addAll(new HearthSeen(supply, named, STEPS, seed).of(few.get(0), Budget.steps(4 * STEPS)));
+        }
         few.sort(order);
-        return TrialColours.bestFirst(few).get(0);
+        return TrialColours.bestFirst(few, contrast()).get(0);
+    }
+
+    private Contrast contrast() {
+        return wish.preferences().looks().contrast();
     }
 
     private Plan told(DraftTrial trial) {

@@ -1,10 +1,18 @@
 package hearthcloth.plan.propose;
 
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Place;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
 import hearthcloth.plan.colour.ColourExchange;
 import hearthcloth.plan.colour.ColourFigures;
+import hearthcloth.plan.colour.LeastAmiss;
 import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
@@ -23,14 +31,23 @@ final class TrialColours {
     /** The share of cuts that the first may have more than the fewest, if its hearth then stands out. */
     private static final double MORE_CUTS = 0.1;
 
+    /** The least share of its edge at which a hearth is seen (ours: docs/sources.md#colour-figures). */
+    private static final double SEEN = 0.8;
+
     private TrialColours() {}
 
     /** The same cuts and joins with the colours where they lie best, under a name that is then true. */
-    static DraftTrial exchanged(DraftTrial trial, long seed) {
-        DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), LOOKS, seed));
+    static DraftTrial exchanged(DraftTrial trial, long seed, Contrast wanted) {
+        DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), LOOKS, seed, wanted));
         Scheme scheme = better.draft().scheme();
-        boolean isTrue = SchemeRule.holds(scheme.kind(), better.cloth(), fabrics(better));
-        return isTrue ? better : renamed(better, new Scheme(Scheme.Kind.FALLS, scheme.hearth(), scheme.bars()));
+        return isTrue(better)
+                ? better
+                : renamed(better, new Scheme(Scheme.Kind.FALLS, scheme.hearth(), scheme.bars()));
+    }
+
+    /** Whether the name of its plan of colour is true. */
+    static boolean isTrue(DraftTrial trial) {
+        return SchemeRule.holds(trial.draft().scheme().kind(), trial.cloth(), fabrics(trial));
     }
 
     private static DraftTrial renamed(DraftTrial trial, Scheme scheme) {
@@ -44,7 +61,7 @@ final class TrialColours {
      * hearth as much in the middle and hardly more cuts, the one whose hearth stands out most and whose colours have
      * least amiss.
      */
-    static List<DraftTrial> bestFirst(List<DraftTrial> sorted) {
+    static List<DraftTrial> bestFirst(List<DraftTrial> sorted, Contrast wanted) {
         if (sorted.isEmpty()) {
             return sorted;
         }
@@ -56,12 +73,32 @@ final class TrialColours {
                         && trial.isOffCentre() == best.isOffCentre()
                         && isAsLarge(trial, best)
                         && trial.figures().cuts() <= most)
-                .min(Comparator.comparingDouble(trial -> figures(trial).amissMm()))
+                .min(Comparator.comparingDouble(trial -> figures(trial).amissMm(wanted)))
                 .orElse(best);
         List<DraftTrial> all = new ArrayList<>(sorted);
         all.remove(first);
         all.add(0, first);
         return all;
+    }
+
+    /**
+     * The same trials by joins and by what is amiss in their colours, a metre of edge like a join; a fabric that meets
+     * itself is not amiss where the plan of colour means it to.
+     */
+    static List<DraftTrial> byEye(List<DraftTrial> trials, Contrast wanted) {
+        return trials.stream()
+                .sorted(Comparator.comparingDouble(trial -> trial.figures().joins() + unwantedMm(trial, wanted) / 1000))
+                .toList();
+    }
+
+    /** Whether most of the hearth's edge stands out. */
+    static boolean isSeen(DraftTrial trial) {
+        return figures(trial).hearth().standsOut() >= SEEN;
+    }
+
+    private static double unwantedMm(DraftTrial trial, Contrast wanted) {
+        ColourFigures figures = figures(trial);
+        return trial.draft().scheme().kind().isOfAreas() ? figures.hearthAmissMm(wanted) : figures.amissMm(wanted);
     }
 
     private static boolean isAsLarge(DraftTrial trial, DraftTrial best) {
@@ -91,8 +128,30 @@ final class TrialColours {
         return told;
     }
 
+    /** The plan with how sure it is that its colours lie best, where each bar is of one fabric and none beside itself. */
+    static Plan proven(Plan plan, Supply supply, Contrast wanted, Ruler ruler) {
+        if (!SchemeRule.holds(Scheme.Kind.SCATTERED, plan.cloth(), plan.fabrics())) {
+            return plan;
+        }
+        LeastAmiss least = LeastAmiss.of(plan.cloth(), supply, wanted);
+        Length better = new Length(Math.round((least.amissMm() - least.boundMm()) * 1e6));
+        String words = least.isProven()
+                ? " No other choice of a fabric for each bar lies better; that is proven."
+                : " At most " + ruler.write(better, Rounding.UP) + " of its seams could lie better.";
+        return plan.told(plan.story().goodAt(plan.story().goodAt() + words));
+    }
+
     static ColourFigures figures(DraftTrial trial) {
         return ColourFigures.of(trial.cloth(), fabrics(trial));
+    }
+
+    /** The fabric its hearth is of. */
+    static String hearth(DraftTrial trial) {
+        return trial.cloth().patches().stream()
+                .filter(patch -> patch.place() instanceof Place.Hearth)
+                .map(Patch::fabric)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static List<Fabric> fabrics(DraftTrial trial) {

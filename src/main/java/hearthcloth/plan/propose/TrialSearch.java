@@ -1,5 +1,6 @@
 package hearthcloth.plan.propose;
 
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.Draft;
@@ -7,6 +8,7 @@ import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
@@ -14,7 +16,9 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Searches the drafts of one wish: one quickly, or all that promise anything, and the best of them longer. */
@@ -22,6 +26,9 @@ final class TrialSearch {
 
     /** Drafts that are searched to learn whether a size can be made at all. */
     private static final int QUICK_TRIES = 24;
+
+    /** Layouts tried for a hearth that stands out. */
+    private static final int HEARTHS = 3;
 
     /** Steps of the search for each draft. */
     private static final long FIRST_STEPS = 60;
@@ -118,11 +125,20 @@ final class TrialSearch {
         return improved(found);
     }
 
+    /** Of those with the fewest joins, the best of each order: among them is the one that comes first. */
+    private static List<DraftTrial> ofFewestJoins(List<DraftTrial> sorted) {
+        Map<Order, DraftTrial> best = new EnumMap<>(Order.class);
+        sorted.stream()
+                .filter(trial -> trial.figures().joins() == sorted.get(0).figures().joins())
+                .forEach(trial -> best.putIfAbsent(trial.draft().shape().order(), trial));
+        return List.copyOf(best.values());
+    }
+
     /** The best few of each kind, searched longer and their pieces cut again so that fewer leftovers remain. */
     List<DraftTrial> improved(List<DraftTrial> trials) {
         List<DraftTrial> better = new ArrayList<>();
         int most = 3 * wish.preferences().proposals();
-        List<DraftTrial> first = outwards.isEmpty() ? List.of() : trials.subList(0, Math.min(1, trials.size()));
+        List<DraftTrial> first = outwards.isEmpty() ? ofFewestJoins(trials) : trials.subList(0, Math.min(1, trials.size()));
         for (DraftTrial trial : ProposalSelection.varied(first, trials, most, order)) {
             boolean done = trial.figures().joins() <= trial.bound().joins()
                     && trial.figures().sliverArea() == 0;
@@ -137,25 +153,52 @@ final class TrialSearch {
         }
         better.replaceAll(DraftTrial::recut);
         better.replaceAll(this::exchanged);
+        if (!idea.colours().isEmpty()) {
+            better.removeIf(trial -> !TrialColours.isTrue(trial));
+        }
         better.sort(order);
-        if (outwards.isEmpty() && idea.colours().isEmpty() && !better.isEmpty()) {
-            // a few counted steps are taken even where the time is up: the first cloth's hearth is what she sees first
-            boolean late = work.budget().spent();
-            Budget share = late ? Budget.steps(4 * FIRST_STEPS) : work.budget();
-            better.addAll(new HearthSeen(
-                            supply,
-                            named,
-                            late ? FIRST_STEPS : work.laterSteps(),
-                            wish.preferences().seed())
-                    .of(better.get(0), share));
+        if (outwards.isEmpty() && idea.colours().isEmpty() && contrast().isSeen() && !better.isEmpty()) {
+            better.addAll(seen(better));
             better.sort(order);
         }
-        return outwards.isEmpty() ? TrialColours.bestFirst(better) : better;
+        return outwards.isEmpty() ? TrialColours.bestFirst(better, contrast()) : better;
+    }
+
+    /**
+     * Ways with a hearth that stands out, from the best layout of as few joins as any that has one. A few counted steps
+     * are taken even where the time is up: the first cloth's hearth is what she sees first.
+     */
+    private List<DraftTrial> seen(List<DraftTrial> sorted) {
+        boolean late = work.budget().spent();
+        Budget share = late ? Budget.steps(4 * HEARTHS * FIRST_STEPS) : work.budget();
+        HearthSeen hearths = new HearthSeen(
+                supply,
+                named,
+                late ? FIRST_STEPS : work.laterSteps(),
+                wish.preferences().seed());
+        int joins = sorted.get(0).figures().joins();
+        List<DraftTrial> found = new ArrayList<>();
+        sorted.stream()
+                .filter(trial -> trial.figures().joins() == joins && trial.isOffCentre() == sorted.get(0).isOffCentre())
+                .limit(HEARTHS)
+                .takeWhile(trial -> !lieWell(found, joins))
+                .forEach(trial -> found.addAll(hearths.of(trial, share)));
+        return found;
+    }
+
+    private static boolean lieWell(List<DraftTrial> found, int joins) {
+        return found.stream()
+                .anyMatch(trial -> trial.figures().joins() <= joins
+                        && TrialColours.figures(trial).amissMm() < HearthSeen.LITTLE);
+    }
+
+    private Contrast contrast() {
+        return wish.preferences().looks().contrast();
     }
 
     /** With its colours where they lie best; as it is where that would be another plan of colour than the idea's. */
     private DraftTrial exchanged(DraftTrial trial) {
-        DraftTrial better = TrialColours.exchanged(trial, wish.preferences().seed());
+        DraftTrial better = TrialColours.exchanged(trial, wish.preferences().seed(), contrast());
         return idea.allows(better.draft().scheme().kind()) ? better : trial;
     }
 }

@@ -9,6 +9,7 @@ import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
@@ -92,7 +93,7 @@ public final class DesignFit {
     public Optional<Design> again(Design design, Set<Integer> kept, boolean hearthKept, int turn, Budget budget) {
         DraftScore judgement = new DraftScore(supply, design.making());
         Map<Design, Double> costs = new LinkedHashMap<>();
-        for (Scheme scheme : new Schemes(supply, List.of()).forLayout(design.layout())) {
+        for (Scheme scheme : new Schemes(supply, List.of(), Contrast.READS).forLayout(design.layout())) {
             Design other = overlaid(design, scheme, kept, hearthKept);
             if (!other.scheme().equals(design.scheme())) {
                 judgement

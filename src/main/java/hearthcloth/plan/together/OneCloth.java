@@ -139,6 +139,6 @@ final class OneCloth {
                 was.shape(),
                 was.making(),
                 was.rules(),
-                new Wish.Preferences(fabrics, 1, wished.seed() + seed, wished.ruler(), wished.outside()));
+                new Wish.Preferences(fabrics, 1, wished.seed() + seed, wished.ruler(), wished.looks()));
     }
 }

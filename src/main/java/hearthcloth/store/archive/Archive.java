@@ -11,6 +11,7 @@ import hearthcloth.store.json.StoreException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -38,8 +39,18 @@ public record Archive(
 
     static final String FRONT = "hearthcloth.json";
 
-    /** A cloth in an archive. */
-    public record Kept(String id, String name, ClothDocument document) {}
+    /**
+     * A cloth in an archive.
+     *
+     * @param portrait her photograph of it, a JPEG in base 64; empty where she took none
+     */
+    public record Kept(String id, String name, ClothDocument document, String portrait) {
+
+        /** One without a photograph. */
+        Kept(String id, String name, ClothDocument document) {
+            this(id, name, document, "");
+        }
+    }
 
     /** What an archive says of itself; what it counts tells one that broke off. */
     record Front(
@@ -59,8 +70,15 @@ public record Archive(
      * A cloth's entry.
      *
      * @param document as the store keeps it
+     * @param portrait missing where there is no photograph
      */
-    record ClothEntry(String id, String name, String document) {}
+    record ClothEntry(
+            String id,
+            String name,
+            String document,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String portrait) {}
 
     public Archive {
         pieces = List.copyOf(pieces);
@@ -78,12 +96,19 @@ public record Archive(
                 .forEach(fabric -> store.swatches().find(fabric).ifPresent(found -> swatches.put(fabric, found)));
         List<Kept> cloths = store.cloths().all().stream()
                 .sorted(Comparator.comparing(SavedCloth::id))
-                .map(cloth -> new Kept(cloth.id(), cloth.name(), cloth.document()))
+                .map(cloth -> new Kept(cloth.id(), cloth.name(), cloth.document(), portrait(store, cloth)))
                 .toList();
         List<Piece> pieces = store.stash().whole().pieces();
         Set<String> aside = pieces.stream().map(Piece::id).collect(Collectors.toCollection(HashSet::new));
         aside.retainAll(store.stash().aside());
         return new Archive(pieces, aside, swatches, cloths);
+    }
+
+    private static String portrait(Store store, SavedCloth cloth) {
+        return store.portraits()
+                .find(cloth.id())
+                .map(Base64.getEncoder()::encodeToString)
+                .orElse("");
     }
 
     /** The bytes of the ZIP file. */
@@ -96,8 +121,11 @@ public record Archive(
             write(zip, "swatches.json", Json.text(new TreeMap<>(swatches)));
             for (int i = 0; i < cloths.size(); i++) {
                 Kept kept = cloths.get(i);
-                ClothEntry entry =
-                        new ClothEntry(kept.id(), kept.name(), kept.document().text());
+                ClothEntry entry = new ClothEntry(
+                        kept.id(),
+                        kept.name(),
+                        kept.document().text(),
+                        kept.portrait().isEmpty() ? null : kept.portrait());
                 write(zip, "cloth-" + (i + 1) + ".json", Json.text(entry));
             }
         } catch (IOException e) {

@@ -11,6 +11,7 @@ import hearthcloth.stash.StashFile;
 import hearthcloth.store.SwatchBook;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.Json;
+import hearthcloth.store.json.Keepsake;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.work.Purpose;
 import java.io.ByteArrayInputStream;
@@ -27,6 +28,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads an archive without trusting it, whoever made it. Only entries with known names are read, and none is written to
@@ -141,7 +143,16 @@ public final class ArchiveReader {
         document.plan().ifPresent(ArchiveReader::planned);
         require(document.life().uses() >= 0);
         require(Optional.ofNullable(document.life().purpose()).stream().allMatch(Purpose::isReadable));
-        return new Archive.Kept(entry.id(), word(entry.name()), document);
+        require(Optional.ofNullable(document.life().keepsake()).stream().allMatch(Keepsake::isReadable));
+        return new Archive.Kept(entry.id(), word(entry.name()), document, portrait(entry.portrait()));
+    }
+
+    private static String portrait(@Nullable String given) {
+        if (given == null || given.isEmpty()) {
+            return "";
+        }
+        require(begins(Base64.getDecoder().decode(given), 0xff, 0xd8, 0xff));
+        return given;
     }
 
     private static void planned(Plan plan) {

@@ -12,6 +12,7 @@ import hearthcloth.store.Store;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -128,7 +129,11 @@ final class ArchiveUnpacking {
         ClothDocument document = followed(kept.document());
         if (there.isEmpty()) {
             store.cloths().keep(id, kept.name(), document);
+            hung(id, kept.portrait());
             return true;
+        }
+        if (instead || !store.portraits().kept().containsKey(id)) {
+            hung(id, kept.portrait());
         }
         boolean same =
                 there.get().document().equals(document) && there.get().name().equals(kept.name());
@@ -138,6 +143,12 @@ final class ArchiveUnpacking {
         store.cloths().save(there.get(), LABEL, document);
         store.cloths().rename(id, kept.name());
         return true;
+    }
+
+    private void hung(String cloth, String portrait) {
+        if (!portrait.isEmpty()) {
+            store.portraits().keep(cloth, Base64.getDecoder().decode(portrait));
+        }
     }
 
     /** The document with the pieces that its plan is cut from as they are in the store. */

@@ -95,6 +95,7 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
      * @param uses how many times it was used again
      * @param purpose what it was planned for; missing where it was kept before cloths remembered that
      * @param paper the word of the paper its guide is printed on; missing where it was kept before cloths remembered that
+     * @param keepsake what she wrote of the finished cloth and its uses; missing while she has written nothing
      */
     public record Life(
             Stage stage,
@@ -107,30 +108,45 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
             Purpose purpose,
 
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            String paper) {
+            String paper,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Keepsake keepsake) {
 
         public static Life begun(@Nullable Purpose purpose) {
-            return new Life(Stage.DESIGNED, "", "", "", 0, purpose, null);
+            return new Life(Stage.DESIGNED, "", "", "", 0, purpose, null, null);
         }
 
         public Life at(Stage other) {
-            return new Life(other, made, wrapped, keeper, uses, purpose, paper);
+            return new Life(other, made, wrapped, keeper, uses, purpose, paper, keepsake);
         }
 
         public Life noted(String day, String what, String who) {
-            return new Life(stage, day, what, who, uses, purpose, paper);
+            return new Life(stage, day, what, who, uses, purpose, paper, keepsake);
         }
 
-        public Life usedAgain() {
-            return new Life(stage, made, wrapped, keeper, uses + 1, purpose, paper);
+        /** With what she wrote of the finished cloth, its uses as they are. */
+        public Life noted(Optional<Keepsake.Measured> real, String word) {
+            Keepsake now = new Keepsake(real.orElse(null), word, kept().used());
+            return new Life(
+                    stage, made, wrapped, keeper, uses, purpose, paper, now.equals(Keepsake.NOTHING) ? null : now);
+        }
+
+        public Life usedAgain(Keepsake.Use use) {
+            return new Life(stage, made, wrapped, keeper, uses + 1, purpose, paper, kept().and(use));
+        }
+
+        /** What she wrote of it; nothing where that is missing. */
+        public Keepsake kept() {
+            return keepsake == null ? Keepsake.NOTHING : keepsake;
         }
 
         Life onPaper(String word) {
-            return new Life(stage, made, wrapped, keeper, uses, purpose, word);
+            return new Life(stage, made, wrapped, keeper, uses, purpose, word, keepsake);
         }
 
         public Life meantFor(Purpose other) {
-            return new Life(stage, made, wrapped, keeper, uses, other, paper);
+            return new Life(stage, made, wrapped, keeper, uses, other, paper, keepsake);
         }
     }
 

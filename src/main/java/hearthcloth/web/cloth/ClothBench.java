@@ -7,10 +7,10 @@ import java.util.List;
  * A cloth on the bench: its pictures, everything that can be changed about it, and what a change did.
  *
  * @param look which of its pictures is large
- * @param token proves that a form came from one of our own pages
+ * @param tied how it is tied, where that is looked at
  */
 @PageView.Template("part/bench.jte")
-public record ClothBench(ClothView cloth, Look look, String token, History history, Told told) implements PageView {
+public record ClothBench(ClothView cloth, Look look, TiedStage tied, History history, Told told) implements PageView {
 
     /** What can be taken back and what done again, in words; empty where there is nothing. */
     public record History(String undo, String redo) {}
@@ -21,13 +21,15 @@ public record ClothBench(ClothView cloth, Look look, String token, History histo
      * @param said what was just done; may be empty
      * @param warnings what has become of the pieces it counts on, a sentence each
      * @param figures in few words, and what they were before the last change
+     * @param token proves that a form came from one of our own pages
      */
-    public record Told(String said, List<String> warnings, List<ClothFigures.Figure> figures) {}
+    public record Told(String said, List<String> warnings, List<ClothFigures.Figure> figures, String token) {}
 
-    /** A way of looking at a cloth that lies flat. */
+    /** A way of looking at a cloth. */
     public enum Look {
         FLAT("flat", "Flat"),
         BACK("back", "Back"),
+        TIED("tied", "Tied"),
         VALUES("light-and-dark", "Light, dark");
 
         private final String address;
@@ -62,8 +64,13 @@ public record ClothBench(ClothView cloth, Look look, String token, History histo
         return switch (look) {
             case FLAT -> cloth.front();
             case BACK -> cloth.back();
+            case TIED -> "";
             case VALUES -> cloth.values();
         };
+    }
+
+    public String token() {
+        return told.token();
     }
 
     public String said() {

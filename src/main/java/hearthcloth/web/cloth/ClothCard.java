@@ -9,22 +9,31 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument.Life;
 import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.store.json.Keepsake;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.work.Purpose;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
  * One cloth on the shelf, to choose it by.
  *
- * @param front and {@code back} as SVG
  * @param size finished, in her unit
  * @param stage how far it has come, in a word
  */
 public record ClothCard(
-        SavedCloth saved, String front, String back, String size, String stage, List<ClothFigures.Line> figures) {
+        SavedCloth saved, Pictures pictures, String size, String stage, List<ClothFigures.Line> figures) {
+
+    /**
+     * How it looks.
+     *
+     * @param front and {@code back} as SVG
+     * @param photograph address of her photograph of it; empty where she took none
+     */
+    public record Pictures(String front, String back, String photograph) {}
 
     /**
      * Cloths to choose one of.
@@ -36,10 +45,24 @@ public record ClothCard(
     /** Cloths as they stand on the shelf, to choose one of them. */
     public static List<ClothCard> all(PageContext room, List<SavedCloth> cloths) {
         Map<String, Length> pictures = room.store().swatches().across();
-        return cloths.stream().map(saved -> of(room, saved, pictures)).toList();
+        Map<String, String> kept = room.store().portraits().kept();
+        return cloths.stream()
+                .map(saved -> of(room, saved, pictures, photograph(saved.id(), kept)))
+                .toList();
     }
 
-    private static ClothCard of(PageContext room, SavedCloth saved, Map<String, Length> pictures) {
+    /**
+     * Where the photograph of a cloth is found; empty where there is none.
+     *
+     * @param kept when those there are were kept
+     */
+    public static String photograph(String cloth, Map<String, String> kept) {
+        String when = kept.get(cloth);
+        return when == null ? "" : "/made/" + cloth + "/photograph.jpg?v=" + when.replaceAll("\\D", "");
+    }
+
+    private static ClothCard of(
+            PageContext room, SavedCloth saved, Map<String, Length> pictures, String photograph) {
         Settings settings = ClothAsked.settings(room, saved);
         Ruler ruler = settings.ruler();
         ClothView view = new ClothView(saved, new Stash(List.of()), pictures, settings, Purpose.NOTHING, "");
@@ -50,11 +73,23 @@ public record ClothCard(
                 : ruler.write(size, Rounding.NEAREST);
         return new ClothCard(
                 saved,
-                view.still(Face.FRONT),
-                view.still(Face.BACK),
+                new Pictures(view.still(Face.FRONT), view.still(Face.BACK), photograph),
                 words,
                 stage == Stage.DESIGNED ? "designed" : stage == Stage.CUT ? "cut" : "sewn",
                 view.figures());
+    }
+
+    public String front() {
+        return pictures.front();
+    }
+
+    public String back() {
+        return pictures.back();
+    }
+
+    /** The page it is looked at on: what is sewn with its slip, what is not on the bench. */
+    public String href() {
+        return (life().stage() == Stage.SEWN ? "/made/" : "/cloth/") + saved.id();
     }
 
     public Life life() {
@@ -66,7 +101,7 @@ public record ClothCard(
     }
 
     /** When it was made, what it wrapped and who has it, as far as she wrote it down. */
-    static String about(Life life) {
+    public static String about(Life life) {
         List<String> about = new ArrayList<>();
         if (!life.made().isEmpty()) {
             about.add("Made " + life.made());
@@ -78,6 +113,34 @@ public record ClothCard(
             about.add((about.isEmpty() ? "With " : "with ") + life.keeper());
         }
         return String.join("; ", about);
+    }
+
+    /** How often it wrapped something again, and the last time as she wrote it; empty where it never did. */
+    public String used() {
+        int uses = life().uses();
+        List<Keepsake.Use> written = life().kept().used();
+        String last = written.isEmpty() ? "" : words(written.get(written.size() - 1));
+        return uses == 0
+                ? ""
+                : "used " + uses + (uses == 1 ? " time" : " times")
+                        + (last.isEmpty() ? "" : uses == 1 ? ": " + last : ", last: " + last);
+    }
+
+    private static String words(Keepsake.Use use) {
+        List<String> words = new ArrayList<>(List.of(use.day(), use.what()));
+        words.add(use.who().isEmpty() ? "" : "for " + use.who());
+        words.removeIf(String::isEmpty);
+        return String.join(", ", words);
+    }
+
+    /** Whether a word she looks for is in its name, its notes, its uses or its fabrics. */
+    boolean isCalled(String word) {
+        List<String> all = new ArrayList<>(List.of(saved.name(), life().made(), life().wrapped(), life().keeper()));
+        all.add(life().kept().word());
+        life().kept().used().forEach(use -> all.add(words(use)));
+        saved.document().plan().ifPresent(plan -> plan.fabrics().forEach(fabric -> all.add(fabric.name())));
+        String wanted = word.toLowerCase(Locale.ROOT);
+        return all.stream().anyMatch(text -> text.toLowerCase(Locale.ROOT).contains(wanted));
     }
 
     public boolean made() {

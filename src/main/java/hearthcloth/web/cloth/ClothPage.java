@@ -18,10 +18,12 @@ import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
 import io.javalin.http.Context;
 import java.util.HashSet;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /** One cloth: everything about it can be changed, and every change is drawn and told at once. */
 public final class ClothPage {
@@ -63,8 +65,7 @@ public final class ClothPage {
     }
 
     private ClothView view(Context context, SavedCloth saved) {
-        String at =
-                context.queryParam("at") == null ? PageContext.field(context, "at") : PageContext.text(context, "at");
+        String at = Objects.requireNonNullElse(asked(context, "at"), "").strip();
         return new ClothView(
                 saved,
                 room.store().atHand().freeFor(saved.id()),
@@ -72,6 +73,12 @@ public final class ClothPage {
                 ClothAsked.settings(room, saved),
                 Wished.of(room.store(), saved),
                 at);
+    }
+
+    /** What an address asks, or the field of a form that carries it along. */
+    private static @Nullable String asked(Context context, String name) {
+        String inAddress = context.queryParam(name);
+        return inAddress == null ? context.formParam(name) : inAddress;
     }
 
     private void show(Context context) {
@@ -83,19 +90,19 @@ public final class ClothPage {
         ClothView view = view(context, saved(context));
         boolean part = PageContext.isPart(context);
         String id = view.saved().id();
-        String look = context.queryParam("look") == null
-                ? PageContext.field(context, "look")
-                : PageContext.text(context, "look");
+        String look = Objects.requireNonNullElse(asked(context, "look"), "");
+        ClothBench.Look large = ClothBench.Look.named(look);
         ClothBench bench = new ClothBench(
                 view,
-                ClothBench.Look.named(look),
-                room.token(),
+                large == ClothBench.Look.TIED && !view.made() ? ClothBench.Look.FLAT : large,
+                TiedStage.of(view, large, name -> asked(context, name)),
                 new ClothBench.History(
                         book().undoable(id).orElse(""), book().redoable(id).orElse("")),
                 new ClothBench.Told(
                         part ? said : "",
                         new OwnRuler(room, view.saved()).warnings(),
-                        view.all().inShort(before.map(ClothView::all))));
+                        view.all().inShort(before.map(ClothView::all)),
+                        room.token()));
         room.show(
                 context,
                 part ? bench : new View(room.frame(context, view.saved().name(), "Cloth"), bench));

@@ -120,6 +120,7 @@ public record ClothView(
         return switch (look) {
             case FLAT -> still(Face.FRONT);
             case BACK -> still(Face.BACK);
+            case TIED -> "";
             case VALUES -> values();
         };
     }

@@ -5,13 +5,10 @@ import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.draw.picture.SvgWriter;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.store.ClothBook;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument.Life;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
@@ -28,12 +25,17 @@ import java.util.stream.Collectors;
 /** What she designed and made: pictures, whom it went to, its guide on paper, side by side, out and in again. */
 public final class ClothsPage {
 
-    private static final int LONGEST_NOTE = 200;
     private static final int MOST_SIDE_BY_SIDE = 4;
 
-    /** The page with all of them. */
+    /**
+     * The page with all of them.
+     *
+     * @param sought what she looks for; empty for all
+     * @param all how many there are
+     */
     @PageView.Template("cloths.jte")
-    public record View(PageFrame frame, List<ClothCard> cards, ClothBench.History history) implements PageView {}
+    public record View(PageFrame frame, List<ClothCard> cards, String sought, int all, ClothBench.History history)
+            implements PageView {}
 
     /** The page with some of them to compare. */
     @PageView.Template("cloths-compare.jte")
@@ -51,8 +53,6 @@ public final class ClothsPage {
                 .get("/cloths/compare", ClothsPage::compare)
                 .post("/cloths/undo", (page, context) -> page.turn(context, false))
                 .post("/cloths/redo", (page, context) -> page.turn(context, true))
-                .post("/cloths/{id}/life", ClothsPage::life)
-                .post("/cloths/{id}/used", ClothsPage::used)
                 .post("/cloths/{id}/remove", ClothsPage::remove)
                 .get("/cloths/{id}/guide.pdf", ClothsPage::guide)
                 .get("/cloths/{id}/slips.pdf", ClothsPage::slips)
@@ -63,11 +63,14 @@ public final class ClothsPage {
 
     private void show(Context context) {
         List<ClothCard> cards = ClothCard.all(room, room.store().cloths().all());
+        String sought = PageContext.text(context, "find");
         room.show(
                 context,
                 new View(
                         room.frame(context, "What you made", "Made"),
-                        cards,
+                        cards.stream().filter(card -> card.isCalled(sought)).toList(),
+                        sought,
+                        cards.size(),
                         new ClothBench.History(
                                 book().undoable().orElse(""), book().redoable().orElse(""))));
     }
@@ -100,36 +103,6 @@ public final class ClothsPage {
 
     private SavedCloth cloth(Context context) {
         return new ClothAsked(room).cloth(context);
-    }
-
-    private void life(Context context) {
-        SavedCloth saved = cloth(context);
-        Life was = saved.document().life();
-        StaleChangeException.check(context, saved, ClothCard.about(was));
-        Stage stage =
-                PageContext.field(context, "sewn").equals("yes") && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
-        Life now = was.at(stage).noted(note(context, "made"), note(context, "wrapped"), note(context, "keeper"));
-        room.store().cloths().save(saved, "notes", saved.document().with(now));
-        PageContext.go(context, "/cloths", "Noted.");
-    }
-
-    private static String note(Context context, String name) {
-        String text = PageContext.field(context, name);
-        if (text.length() > LONGEST_NOTE) {
-            throw new MeasureException("a note is at most " + LONGEST_NOTE + " letters long");
-        }
-        return text;
-    }
-
-    private void used(Context context) {
-        SavedCloth saved = cloth(context);
-        Life was = saved.document().life();
-        Life now = was.usedAgain();
-        room.store().cloths().save(saved, "used again", saved.document().with(now));
-        PageContext.go(
-                context,
-                "/cloths",
-                saved.name() + " has been used " + now.uses() + (now.uses() == 1 ? " time." : " times."));
     }
 
     private void remove(Context context) {

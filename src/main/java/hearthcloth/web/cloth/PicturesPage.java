@@ -51,11 +51,9 @@ public final class PicturesPage {
 
     /** The tied gift of few bytes, to choose a view by; a picture of its own, so it brings its own shadow. */
     private void small(Context context) {
-        String svg = folder(context).tied().map(Thumbnail::of).orElseThrow(PicturesPage::untied);
+        String svg = folder(context).tied().map(Thumbnail::file).orElseThrow(PicturesPage::untied);
         kept(context);
-        context.contentType("image/svg+xml")
-                .result(svg.replaceFirst("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ")
-                        .replace("class=\"shade\"", "fill=\"#000000\" fill-opacity=\"0.15\""));
+        context.contentType("image/svg+xml").result(svg);
     }
 
     private PlanFolder folder(Context context) {

@@ -157,7 +157,8 @@ public final class GalleryPage {
                     store(),
                     new ProposalSearch.Question(
                             stash,
-                            form.wish(wished, usual, stash, order.isOpen() ? PROPOSALS : WITH_ORDER),
+                            form.wish(wished, usual, stash, order.isOpen() ? PROPOSALS : WITH_ORDER)
+                                    .coloured(Optional.empty(), lean.contrast()),
                             PatchworkForm.of(store()).patchwork(form),
                             first,
                             order));

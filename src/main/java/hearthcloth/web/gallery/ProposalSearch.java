@@ -8,6 +8,7 @@ import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.patchwork.PatchworkPlanner;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,6 +60,7 @@ final class ProposalSearch {
     private void run() {
         try {
             alone();
+            liked();
             for (int effort : EFFORTS) {
                 if (!stopped.get()) {
                     found(planned(question.stash(), effort));
@@ -75,6 +77,21 @@ final class ProposalSearch {
         if (!question.first().pieces().isEmpty()
                 && planned(question.first(), EFFORTS.get(0)) instanceof PlanOutcome.Proposals found) {
             alone = found.plans();
+        }
+    }
+
+    /** Cloths in the plan of colour she likes best, where its name can be true of one; they stand before the others. */
+    private void liked() {
+        Wish wish = question.wish();
+        if (question.order().kind().isPresent() && question.patchwork().isEmpty()) {
+            Wish coloured = wish.coloured(
+                    question.order().kind(), wish.preferences().looks().contrast());
+            if (Planner.plan(question.stash(), coloured, EFFORTS.get(0), stopped::get, this::heard)
+                    instanceof PlanOutcome.Proposals found) {
+                List<Plan> all = new ArrayList<>(alone);
+                all.addAll(found.plans());
+                alone = List.copyOf(all);
+            }
         }
     }
 

@@ -1,8 +1,8 @@
 package hearthcloth.web.gallery;
 
 import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Stash;
 import hearthcloth.web.gift.FirstUse;
 import hearthcloth.web.gift.Leanings;
@@ -33,17 +33,6 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
 
     /** A fabric to choose. */
     public record Cloth(String name, String fill) {}
-
-    /** Plans of colour that are true or not true of a finished cloth, so that proposals can be put in their order. */
-    public static final List<Scheme.Kind> KINDS = List.of(
-            Scheme.Kind.HALVES,
-            Scheme.Kind.TURNS,
-            Scheme.Kind.ROUNDS,
-            Scheme.Kind.GRADED,
-            Scheme.Kind.FRAMES,
-            Scheme.Kind.FIELD,
-            Scheme.Kind.SCATTERED,
-            Scheme.Kind.ACCENT);
 
     /**
      * Of what is wished now.
@@ -81,8 +70,11 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
         lean.kind().ifPresent(kind -> {
             ProposalOrder order = new ProposalOrder(Optional.of(kind), java.util.Set.of(), false);
             boolean isMet = plans.isEmpty() || plans.stream().anyMatch(order::isLiked);
-            chips.add(new Chip("scheme", kind.name(), "colours:", kind.title(), "", isMet ? "" : "none found yet"));
+            chips.add(new Chip("scheme", kind.name(), "colours:", kind.title(), "", isMet ? "" : "needs " + kind.needs()));
         });
+        if (lean.contrast() != Contrast.READS) {
+            chips.add(new Chip("contrast", lean.contrast().word(), "contrast:", lean.contrast().words(), "", ""));
+        }
         if (!lean.bars().isEmpty()) {
             String cut = lean.width(asked.ruler.isMetric()) + " "
                     + asked.ruler.unit().symbol();

@@ -77,6 +77,11 @@ public enum GiftShape {
                 .toList();
     }
 
+    /** Something common of this shape (no source), as a gift is written; in inches, whatever her ruler. */
+    public String example() {
+        return written + " " + String.join(" x ", parts(1)) + " in";
+    }
+
     /** In an address: {@code two-bottles}. */
     public String word() {
         return written.replace(' ', '-');

@@ -6,6 +6,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.stash.Stash;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.PublishedRule;
@@ -128,7 +129,7 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
         }
 
         String rule(Gift own) {
-            return PublishedRule.of(own).sentence(own, tie(), tail().usual(), ruler);
+            return PublishedRule.of(own).sentence(own, tie(), tail().usual(), Voice.english(ruler));
         }
 
         private static String upper(String words) {

@@ -1,5 +1,6 @@
 package hearthcloth.web.gift;
 
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
@@ -17,16 +18,24 @@ import java.util.stream.Stream;
  *
  * @param hearth the fabric of the hearth
  * @param without fabrics that are left out
- * @param scheme word of the plan of colour she likes best
+ * @param colours how they are to lie
  * @param bars {@code narrow} or {@code wide}
  * @param isQuick true where the fewest seams come first
  */
-public record Leanings(String hearth, List<String> without, String scheme, String bars, boolean isQuick) {
+public record Leanings(String hearth, List<String> without, Colours colours, String bars, boolean isQuick) {
 
-    public static final Leanings NONE = new Leanings("", List.of(), "", "", false);
+    public static final Leanings NONE = new Leanings("", List.of(), new Colours("", ""), "", false);
 
     private static final String KEPT = "lean.";
     private static final String BEFORE = "lean.before";
+
+    /**
+     * How the colours are to lie.
+     *
+     * @param scheme word of the plan of colour she likes best
+     * @param contrast word of how much light and dark she wants beside each other
+     */
+    public record Colours(String scheme, String contrast) {}
 
     public Leanings {
         without = List.copyOf(without);
@@ -38,7 +47,7 @@ public record Leanings(String hearth, List<String> without, String scheme, Strin
         return new Leanings(
                 kept.apply("hearth"),
                 without.isEmpty() ? List.of() : Arrays.asList(without.split("\n")),
-                kept.apply("scheme"),
+                new Colours(kept.apply("scheme"), kept.apply("contrast")),
                 kept.apply("bars"),
                 !kept.apply("quick").isEmpty());
     }
@@ -46,7 +55,8 @@ public record Leanings(String hearth, List<String> without, String scheme, Strin
     public void keep(Store store) {
         store.set(KEPT + "hearth", hearth);
         store.set(KEPT + "without", String.join("\n", without));
-        store.set(KEPT + "scheme", scheme);
+        store.set(KEPT + "scheme", colours.scheme);
+        store.set(KEPT + "contrast", colours.contrast);
         store.set(KEPT + "bars", bars);
         store.set(KEPT + "quick", isQuick ? "yes" : "");
     }
@@ -58,11 +68,12 @@ public record Leanings(String hearth, List<String> without, String scheme, Strin
     /** The same with one thing wished; what does not belong to it stays. */
     public Leanings with(String what, String value) {
         return switch (what) {
-            case "hearth" -> new Leanings(value, without, scheme, bars, isQuick);
-            case "without" -> new Leanings(hearth, with(without, value), scheme, bars, isQuick);
-            case "scheme" -> new Leanings(hearth, without, value, bars, isQuick);
-            case "bars" -> new Leanings(hearth, without, scheme, value, isQuick);
-            case "quick" -> new Leanings(hearth, without, scheme, bars, !value.isEmpty());
+            case "hearth" -> new Leanings(value, without, colours, bars, isQuick);
+            case "without" -> new Leanings(hearth, with(without, value), colours, bars, isQuick);
+            case "scheme" -> new Leanings(hearth, without, new Colours(value, colours.contrast), bars, isQuick);
+            case "contrast" -> new Leanings(hearth, without, new Colours(colours.scheme, value), bars, isQuick);
+            case "bars" -> new Leanings(hearth, without, colours, value, isQuick);
+            case "quick" -> new Leanings(hearth, without, colours, bars, !value.isEmpty());
             default -> this;
         };
     }
@@ -73,7 +84,7 @@ public record Leanings(String hearth, List<String> without, String scheme, Strin
                 ? new Leanings(
                         hearth,
                         without.stream().filter(one -> !one.equals(value)).toList(),
-                        scheme,
+                        colours,
                         bars,
                         isQuick)
                 : with(what, "");
@@ -86,8 +97,13 @@ public record Leanings(String hearth, List<String> without, String scheme, Strin
     /** The plan of colour she likes best. */
     public Optional<Scheme.Kind> kind() {
         return Stream.of(Scheme.Kind.values())
-                .filter(kind -> kind.name().equalsIgnoreCase(scheme))
+                .filter(kind -> kind.name().equalsIgnoreCase(colours.scheme))
                 .findFirst();
+    }
+
+    /** How much light and dark she wants beside each other. */
+    public Contrast contrast() {
+        return Contrast.named(colours.contrast).orElse(Contrast.READS);
     }
 
     /** What is left of a stash without the fabrics that are left out. */

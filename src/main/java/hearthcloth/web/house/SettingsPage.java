@@ -9,11 +9,12 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.Language;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** Inches or centimetres, A4 or Letter: asked once, changeable. */
+/** Inches or centimetres, A4 or Letter, which language: asked once, changeable. */
 public final class SettingsPage {
 
     /**
@@ -56,9 +57,10 @@ public final class SettingsPage {
                 .filter(each -> each.name().equals(PageContext.field(context, "ruler")))
                 .findFirst()
                 .orElse(was.ruler());
+        Language language = Language.tagged(PageContext.field(context, "language")).orElse(was.language());
         Paper paper = Paper.named(PageContext.field(context, "paper"))
                 .orElse(was.asked() ? was.paper() : ruler.isMetric() ? Paper.A4 : Paper.LETTER);
-        new Settings(ruler, paper, was.eats(), true).keep(room.store());
+        new Settings(ruler, paper, was.eats(), language, true).keep(room.store());
         String back = PageContext.field(context, "back");
         PageContext.go(context, own(back) ? back : "/gift", "");
     }
@@ -68,7 +70,7 @@ public final class SettingsPage {
         Settings was = room.settings();
         boolean own = PageContext.field(context, "use").equals("own");
         Optional<Length> eats = own ? OwnHand.of(room.store(), was).hand().map(SewingHand::eats) : Optional.empty();
-        new Settings(was.ruler(), was.paper(), eats, was.asked()).keep(room.store());
+        new Settings(was.ruler(), was.paper(), eats, was.language(), was.asked()).keep(room.store());
         PageContext.go(
                 context,
                 "/settings",

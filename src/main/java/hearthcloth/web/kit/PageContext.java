@@ -6,6 +6,7 @@ import hearthcloth.store.Person;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.Preferred;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.net.URLEncoder;
@@ -15,10 +16,12 @@ import java.nio.charset.StandardCharsets;
 public final class PageContext {
 
     private final Visitor visitor;
+    private final Preferred reader;
     private final TemplateEngine templates;
 
-    PageContext(Visitor visitor, TemplateEngine templates) {
+    PageContext(Visitor visitor, Preferred reader, TemplateEngine templates) {
         this.visitor = visitor;
+        this.reader = reader;
         this.templates = templates;
     }
 
@@ -38,7 +41,7 @@ public final class PageContext {
     }
 
     public Settings settings() {
-        return visitor.work().map(Settings::of).orElse(Settings.UNASKED);
+        return visitor.work().map(store -> Settings.of(store, reader)).orElseGet(() -> Settings.unasked(reader));
     }
 
     public PageFrame frame(Context context, String title, String stage) {

@@ -45,6 +45,11 @@ public record PageFrame(
         }
     }
 
+    /** The language of the page's words, as its {@code lang}. */
+    public String lang() {
+        return settings.pages().tag();
+    }
+
     /** Laid out in one column, for reading and filling in. */
     public PageLayout narrow() {
         return laid(PageLayout.Shape.COLUMN);

@@ -1,6 +1,7 @@
 package hearthcloth.web.kit;
 
 import gg.jte.TemplateEngine;
+import hearthcloth.words.Preferred;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.function.BiConsumer;
@@ -29,7 +30,9 @@ public final class PageRoutes {
 
     /** What the page that answers this request has to know. */
     PageContext at(Context context) {
-        return new PageContext(who.apply(context), templates);
+        String wished = context.header("Accept-Language");
+        Preferred reader = wished == null ? Preferred.UNSAID : Preferred.of(wished);
+        return new PageContext(who.apply(context), reader, templates);
     }
 
     /** Addresses of one page, which is made anew for each request. */

@@ -10,15 +10,20 @@ import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.sew.machine.SewingHand;
 import hearthcloth.store.Store;
+import hearthcloth.words.Language;
+import hearthcloth.words.Preferred;
+import hearthcloth.words.Spoken;
 import java.util.Optional;
 
 /**
- * What is asked once and can be changed: how she measures, which paper she prints on.
+ * What is asked once and can be changed: how she measures, which paper she prints on, what she speaks.
  *
  * @param eats what one of her seams eats, where she plans with what was learnt from her work
+ * @param language of her own, in which the line of the stash is listened to; pages and prints follow as far as they are
+ *     translated
  * @param asked false until she has said so; the first page asks
  */
-public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, boolean asked) {
+public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, Language language, boolean asked) {
 
     /**
      * The form that asks how she measures and prints, as {@code part/measures.jte} shows it.
@@ -28,31 +33,49 @@ public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, boolean 
      */
     public record Form(Settings settings, String token, String back) {}
 
-    /** Before anybody has said how she measures. */
-    static final Settings UNASKED = new Settings(Ruler.EIGHTHS, Paper.LETTER, Optional.empty(), false);
-
     private static final String RULER = "ruler";
     private static final String PAPER = "paper";
     private static final String EATS = "seam.eats";
+    private static final String LANGUAGE = "language";
 
-    static Settings of(Store store) {
-        Ruler ruler = store.setting(RULER).map(Ruler::valueOf).orElse(Ruler.EIGHTHS);
-        Paper paper = store.setting(PAPER).map(Paper::valueOf).orElse(ruler.isMetric() ? Paper.A4 : Paper.LETTER);
+    /** Before anybody has said how she measures. */
+    static Settings unasked(Preferred reader) {
+        return new Settings(usual(reader), Paper.usedIn(reader.region()), Optional.empty(), reader.language(), false);
+    }
+
+    /** Inches for who reads English, and in the United States; centimetres elsewhere (ours). */
+    private static Ruler usual(Preferred reader) {
+        boolean inches = reader.language() == Language.ENGLISH || reader.region().equals("US");
+        return inches ? Ruler.EIGHTHS : Ruler.MILLIMETRES;
+    }
+
+    /** What is kept, and where nothing is, what the reader's browser says. */
+    static Settings of(Store store, Preferred reader) {
+        Settings usual = unasked(reader);
+        Ruler ruler = store.setting(RULER).map(Ruler::valueOf).orElse(usual.ruler());
+        Paper paper = store.setting(PAPER).map(Paper::valueOf).orElse(usual.paper());
         Optional<Length> eats = store.setting(EATS)
                 .filter(text -> text.matches("\\d{1,12}"))
                 .map(text -> new Length(Long.parseLong(text)));
-        return new Settings(ruler, paper, eats, store.setting(RULER).isPresent());
+        Language language = store.setting(LANGUAGE).flatMap(Language::tagged).orElse(usual.language());
+        return new Settings(ruler, paper, eats, language, store.setting(RULER).isPresent());
     }
 
     public void keep(Store store) {
         store.set(RULER, ruler.name());
         store.set(PAPER, paper.name());
+        store.set(LANGUAGE, language.tag());
         store.set(EATS, eats.map(length -> String.valueOf(length.nm())).orElse(""));
     }
 
     /** The same measured by another ruler and printed on another paper. */
     public Settings as(Ruler other, Paper sheet) {
-        return new Settings(other, sheet, eats, asked);
+        return new Settings(other, sheet, eats, language, asked);
+    }
+
+    /** The language that pages are written in for her. */
+    public Language pages() {
+        return Spoken.onPages(language);
     }
 
     /** The unit of a number that is typed without one. */

@@ -3,6 +3,7 @@ package hearthcloth.web.make;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.PieceTask;
+import hearthcloth.store.ClothBook;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
@@ -59,7 +60,8 @@ public final class CutPage {
                 .post("/cut/{id}/next", CutPage::next)
                 .post("/cut/{id}/back", CutPage::back)
                 .post("/cut/{id}/wrong", CutPage::wrong)
-                .post("/cut/{id}/done", CutPage::done);
+                .post("/cut/{id}/done", CutPage::done)
+                .post("/cut/{id}/not-all", CutPage::notAll);
     }
 
     private void choose(Context context) {
@@ -119,7 +121,7 @@ public final class CutPage {
         answer(context);
     }
 
-    /** One cut is made, or all that are left of a piece; the page moves on by itself. */
+    /** One cut is made, or all that are left of a piece; the page moves on by itself, and after the last cut to the sewing. */
     private void next(Context context) {
         SavedCloth cloth = designed(context);
         CutTicks ticks = CutTicks.of(cloth, ClothAsked.settings(room, cloth).ruler());
@@ -128,6 +130,10 @@ public final class CutPage {
         Set<String> ticked = ticks.after(task, number);
         if (!ticked.equals(cloth.document().bench().ticked())) {
             save(cloth, "tick of a cut", ticked);
+            if (new CutTicks(ticks.tasks(), ticked).isAllCut()) {
+                allCut(context, asked.cloth(context));
+                return;
+            }
         }
         onward(context, CutTicks.isCut(task, ticked) ? -1 : ticks.number(task));
     }
@@ -191,20 +197,44 @@ public final class CutPage {
         new CutSlip(room, cloth, ClothAsked.plan(cloth)).mend(context);
     }
 
-    /** All is cut: the pieces are used up, the offcuts come back into the stash. */
     private void done(Context context) {
         SavedCloth cloth = designed(context);
         StaleChangeException.check(context, cloth, ticks(cloth));
+        allCut(context, cloth);
+    }
+
+    /** All is cut: the pieces are used up, the offcuts come back into the stash. */
+    private void allCut(Context context, SavedCloth cloth) {
         Plan plan = ClothAsked.plan(cloth);
         ClothDocument.Life life = cloth.document().life();
         ClothDocument now = cloth.document().with(life.at(Stage.CUT));
-        int offcuts = room.store().asOneChange("cut " + cloth.name(), () -> {
+        int offcuts = room.store().asOneChange(cut(cloth), () -> {
             room.store().cloths().save(cloth, "cut", now);
-            return room.store().stash().cut("cut " + cloth.name(), plan).size();
+            return room.store().stash().cut(cut(cloth), plan).size();
         });
         PageContext.go(
                 context,
                 "/sew/" + cloth.id(),
                 "Cut. " + offcuts + (offcuts == 1 ? " offcut is" : " offcuts are") + " back in the stash.");
+    }
+
+    private static String cut(SavedCloth cloth) {
+        return "cut " + cloth.name();
+    }
+
+    /** Back from the first step of sewing: the last press was one too many, and the pieces come back as they were. */
+    private void notAll(Context context) {
+        SavedCloth cloth = asked.cloth(context);
+        ClothBook book = room.store().cloths();
+        boolean isLast = book.undoable(cloth.id()).filter(cut(cloth)::equals).isPresent();
+        if (!isLast) {
+            PageContext.go(
+                    context,
+                    "/sew/" + cloth.id(),
+                    "Something was changed since it was cut: take that back first, with Undo on the cloth's page.");
+            return;
+        }
+        book.undo(cloth.id());
+        PageContext.go(context, "/cut/" + cloth.id(), "Its pieces are in the stash again, their cuts ticked.");
     }
 }

@@ -41,6 +41,10 @@ record CutTicks(List<PieceTask> tasks, Set<String> ticked) {
         return task.cut().past() || ticked.contains(key(task, line.number()));
     }
 
+    boolean isAllCut() {
+        return done() == tasks.size();
+    }
+
     int done() {
         return (int) tasks.stream().filter(this::isCut).count();
     }

@@ -139,6 +139,10 @@ public final class SewPage {
             ClothDocument now = cloth.document()
                     .with(cloth.document().bench().withSewn(step + 1).and(one));
             room.store().cloths().save(cloth, "step " + (step + 1) + " sewn", step + 1 == of ? finished(now) : now);
+            if (step + 1 == of) {
+                PageContext.go(context, "/made/" + cloth.id(), "");
+                return;
+            }
         }
         answer(context, cloth);
     }

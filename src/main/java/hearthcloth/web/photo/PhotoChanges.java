@@ -94,6 +94,9 @@ final class PhotoChanges {
                 new Change(
                         "grain of" + of, hand.grain(was, key, spot(context, "x", "y"), spot(context, "x2", "y2")), key);
             case "nograin" -> new Change("no grain on" + of, hand.noGrain(was, key), key);
+            case "check-all" ->
+                new Change("all with a question are right", was.allChecked(book().taken(photo.id())), at);
+            case "drop-rim" -> new Change("leave out all at the rim", was.withoutRim(book().taken(photo.id())), at);
             case "drop" -> new Change("leave out" + of, was.dropped(key, true), at);
             case "back" -> new Change("bring back" + of, was.dropped(key, false), at);
             case "check" -> new Change(of.strip() + " is right", was.checked(key, true), at);
@@ -129,10 +132,12 @@ final class PhotoChanges {
         Photograph seen = book().screen(photo.id())
                 .map(Photograph::ofSmall)
                 .orElseThrow(() -> new StoreException("This photograph has been deleted in another window."));
+        List<OutlineEdits.Placed> placed = placed(PageContext.field(context, "corners"));
+        boolean find = !PageContext.field(context, "find").isEmpty();
         PhotoSorting now = new OutlineEdits(scale)
                 .drawn(
                         was,
-                        placed(PageContext.field(context, "corners")),
+                        find ? found(seen, scale, placed.get(0).at()) : placed,
                         outline -> seen.look(
                                 outline, scale, ShownSheet.parse(photo.sheet()).sheet()),
                         book().taken(photo.id()),
@@ -140,6 +145,21 @@ final class PhotoChanges {
         String key = now.pieces().get(now.pieces().size() - 1).key();
         context.header("HX-Push-Url", PhotoAddress.address(photo.id()) + "?piece=" + key);
         return new Change("draw in piece " + key, now, key);
+    }
+
+    /** The corners of the piece that shows round a place she tapped. */
+    private static List<OutlineEdits.Placed> found(Photograph seen, FloorScale scale, Point tap) {
+        List<Point> corners = seen.shapeAt(tap, scale.pictureWidth());
+        if (corners.isEmpty()) {
+            throw new MeasureException("no rim shows that goes round this place; tap the piece's corners one after another"
+                    + " instead. Nothing was added");
+        }
+        return corners.stream()
+                .map(corner -> new Point(
+                        Math.max(0, Math.min(scale.pictureWidth(), corner.x())),
+                        Math.max(0, Math.min(scale.pictureHeight(), corner.y()))))
+                .map(corner -> new OutlineEdits.Placed(corner, 1.5 * scale.pictureWidth() / seen.width()))
+                .toList();
     }
 
     /** Corners as the page sends them: {@code x,y,off x,y,off}, in pixels of the picture. */

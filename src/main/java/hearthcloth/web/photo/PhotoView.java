@@ -70,6 +70,7 @@ public record PhotoView(
      * @param size of what is usable
      * @param off how far off its sides may be
      * @param state in words, beside its number; empty where it is ready
+     * @param atRim whether it runs off the picture
      */
     public record Shown(
             String key,
@@ -82,7 +83,8 @@ public record PhotoView(
             String size,
             String off,
             String state,
-            List<String> doubts) {
+            List<String> doubts,
+            boolean atRim) {
 
         /** What marks it beside its number, so that nothing is told by colour alone. */
         public String sign() {
@@ -172,7 +174,8 @@ public record PhotoView(
                 words(state),
                 state == State.LOOK
                         ? piece.piece().doubts().stream().map(Doubt::sentence).toList()
-                        : List.of());
+                        : List.of(),
+                piece.isAtRim());
     }
 
     private static String words(State state) {
@@ -224,6 +227,11 @@ public record PhotoView(
     /** Pieces with a doubt she has not looked at. */
     public List<Shown> doubtful() {
         return pieces.stream().filter(piece -> piece.standing() == State.LOOK).toList();
+    }
+
+    /** How many of those run off the picture. */
+    public long atRim() {
+        return doubtful().stream().filter(piece -> piece.atRim()).count();
     }
 
     /** The key of the piece she looks at; empty where none. */

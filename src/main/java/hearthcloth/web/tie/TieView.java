@@ -4,6 +4,7 @@ import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.PublishedRule;
@@ -17,7 +18,7 @@ import java.util.List;
 /**
  * How a tie is done round one gift, as its page shows it.
  *
- * @param knot picture of the reef knot; empty for a tie without one
+ * @param knot the reef knot; without a picture for a tie without one
  * @param ifShort what to do when a corner does not reach; no picture where it cannot be drawn
  * @param own true where it is drawn with a cloth of hers
  */
@@ -26,7 +27,7 @@ public record TieView(
         String suited,
         String gift,
         List<Step> steps,
-        String knot,
+        Knot knot,
         Step ifShort,
         List<String> cautions,
         Sizes sizes,
@@ -34,6 +35,9 @@ public record TieView(
 
     /** A step and the cloth at that moment. */
     public record Step(String words, String svg) {}
+
+    /** How the reef knot is tied, with its picture. */
+    public record Knot(String svg, List<String> steps) {}
 
     /** How large the cloth must be, and how sure that is. */
     public record Sizes(String usual, List<String> doubts, List<Trade> trade) {}
@@ -50,11 +54,11 @@ public record TieView(
     private static final double HEIGHT = 70;
 
     static TieView of(Tie tie, Gift gift, TiedGift tied, Ruler ruler, boolean own) {
-        Tying tying = Tying.of(tie, gift);
+        Tying tying = Tying.of(tie, gift, Voice.english(ruler).tying());
         List<Step> steps = tying.steps().stream()
                 .map(step -> new Step(step.words(), TiedView.svg(tied.moment(step.moment(), WIDTH, HEIGHT))))
                 .toList();
-        String knot = tie.isKnotted() ? TiedView.svg(tied.knot(WIDTH, HEIGHT * 0.7)) : "";
+        Knot knot = new Knot(tie.isKnotted() ? TiedView.svg(tied.knot(WIDTH, HEIGHT * 0.7)) : "", tying.knot());
         String name = tie.words().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
                 + tie.words().substring(1);
         return new TieView(
@@ -75,9 +79,9 @@ public record TieView(
         Tail tail = Purpose.tail(ruler);
         List<String> doubts = new ArrayList<>();
         if (tie.isKnotted()) {
-            doubts.add(tail.doubt(tie, gift, ruler));
+            doubts.add(tail.doubt(tie, gift, Voice.english(ruler)));
         }
-        doubts.add(PublishedRule.of(gift).sentence(gift, tie, tail.usual(), ruler));
+        doubts.add(PublishedRule.of(gift).sentence(gift, tie, tail.usual(), Voice.english(ruler)));
         List<Trade> trade = TradeFit.of(tie, gift, tail.usual()).stream()
                 .map(fit -> new Trade(
                         ruler.write(fit.size().least(), Rounding.NEAREST),

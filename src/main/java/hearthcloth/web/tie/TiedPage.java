@@ -1,11 +1,14 @@
 package hearthcloth.web.tie;
 
 import hearthcloth.draw.PlanFolder;
+import hearthcloth.draw.picture.LeanSvg;
+import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.cloth.ClothAsked;
+import hearthcloth.web.gift.TiedAsked;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
@@ -48,6 +51,8 @@ public final class TiedPage {
                 .get("/tied/{id}", TiedPage::show)
                 .post("/tied/{id}/keep", TiedPage::keep)
                 .get("/tied/{id}/model", TiedPage::model)
+                .get("/tied/{id}/large.svg", TiedPage::large)
+                .get("/tied/{id}/small.svg", TiedPage::small)
                 .get("/tied/{id}/drape", TiedPage::drape)
                 .get("/tied/{id}/net.pdf", TiedPage::net);
     }
@@ -152,6 +157,28 @@ public final class TiedPage {
         } else {
             context.status(answer.isComing() ? HttpStatus.ACCEPTED : HttpStatus.NO_CONTENT);
         }
+    }
+
+    /** It tied as asked, alone, to fill a screen. */
+    private void large(Context context) {
+        pictured(
+                context,
+                LeanSvg.write(folder(context).flatMap(PlanFolder::tiedAlone).orElseThrow(TiedPage::notTied)));
+    }
+
+    /** The same of few bytes, to choose by. */
+    private void small(Context context) {
+        pictured(
+                context,
+                Thumbnail.file(folder(context).flatMap(PlanFolder::tied).orElseThrow(TiedPage::notTied)));
+    }
+
+    /** Its address names the version of the cloth that a page shows, so it is asked for once. */
+    private static void pictured(Context context, String svg) {
+        if (context.queryParam("v") != null) {
+            context.header("Cache-Control", "private, max-age=86400");
+        }
+        context.contentType("image/svg+xml").result(svg);
     }
 
     /** The folds on a sheet of paper. */

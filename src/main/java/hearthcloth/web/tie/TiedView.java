@@ -1,12 +1,14 @@
 package hearthcloth.web.tie;
 
+import hearthcloth.draw.picture.LeanSvg;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
+import hearthcloth.web.gift.TiedAsked;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tie.Wrapped;
@@ -102,9 +104,9 @@ public record TiedView(
                 asked,
                 ties,
                 wrapped.tie().words(),
-                wrapped.sentence(plan.cloth().finished(), settings.ruler()),
+                wrapped.sentence(plan.cloth().finished(), Voice.english(settings.ruler())),
                 tied.map(TiedView::stills).orElse(List.of()),
-                tied.map(gift -> shows(gift.whatShows(), plan)).orElse(Shows.NOTHING),
+                tied.map(gift -> shows(gift.whatShows(), plan, Voice.english(settings.ruler()))).orElse(Shows.NOTHING),
                 links,
                 "");
     }
@@ -124,17 +126,17 @@ public record TiedView(
     }
 
     static String svg(Picture picture) {
-        return SvgWriter.writeBare(picture);
+        return LeanSvg.write(picture);
     }
 
-    private static Shows shows(WhatShows shows, Plan plan) {
+    private static Shows shows(WhatShows shows, Plan plan, Voice voice) {
         Map<String, String> colours = new LinkedHashMap<>();
         for (Fabric fabric : plan.fabrics()) {
             colours.put(fabric.name(), fabric.colour().hex());
         }
         double seen = shows.seenMm2();
         return new Shows(
-                shows.sentences(),
+                shows.sentences(voice),
                 shows.fabrics().stream().map(row -> row(row, colours, seen)).toList(),
                 shows.patches().stream().map(row -> row(row, colours, seen)).toList());
     }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /** All pieces of a photograph and the fabrics they are sorted into. Immutable. */
@@ -109,6 +110,28 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
 
     public PhotoSorting checked(String key, boolean now) {
         return with(piece(key).checked(now));
+    }
+
+    /**
+     * All pieces whose doubts are still open are confirmed at once.
+     *
+     * @param taken keys of pieces in the stash, which stay as they are
+     */
+    public PhotoSorting allChecked(Collection<String> taken) {
+        return each(piece -> isOpen(piece, taken) ? piece.checked(true) : piece);
+    }
+
+    /** All pieces whose doubts are still open and that run off the picture are left out at once. */
+    public PhotoSorting withoutRim(Collection<String> taken) {
+        return each(piece -> isOpen(piece, taken) && piece.isAtRim() ? piece.dropped(true) : piece);
+    }
+
+    private static boolean isOpen(SortedPiece piece, Collection<String> taken) {
+        return !piece.isSure() && !piece.dropped() && !isAmong(piece.key(), taken);
+    }
+
+    private PhotoSorting each(UnaryOperator<SortedPiece> change) {
+        return new PhotoSorting(pieces.stream().map(change).toList(), groups);
     }
 
     /** Changes what is said about a fabric. */

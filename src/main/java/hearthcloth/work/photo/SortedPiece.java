@@ -6,6 +6,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.photo.PieceAppearance;
 import hearthcloth.photo.ReadPiece;
+import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.LargestRectangle;
 import java.util.Optional;
 
@@ -52,6 +53,11 @@ public record SortedPiece(
      */
     public boolean isSure() {
         return piece.doubts().isEmpty() || rim instanceof OutlineOrigin.Moved || checked;
+    }
+
+    /** Whether it runs off the picture. */
+    public boolean isAtRim() {
+        return piece.doubts().stream().anyMatch(doubt -> doubt.kind() == Doubt.Kind.CUT_OFF);
     }
 
     /**

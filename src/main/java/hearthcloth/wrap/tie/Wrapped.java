@@ -3,14 +3,16 @@ package hearthcloth.wrap.tie;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.tying.TyingWords;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Fold;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -70,31 +72,34 @@ public record Wrapped(Gift gift, Tie tie, Tail tail, Placing placing) {
     }
 
     /** How a cloth of this size does: that it ties and what is to spare, or what is short and what happens then. */
-    public String sentence(Size finished, Ruler ruler) {
+    public String sentence(Size finished, Voice voice) {
         Fit fit = fit(finished);
         if (!fit.holds()) {
-            return fit.sentence(ruler)
-                    + nearly(finished)
-                            .map(near -> " It does tie round " + marked(near.gift(), ruler) + ".")
-                            .orElse("");
+            String nearly = nearly(finished)
+                    .map(near -> voice.tying().fitNearly(marked(near.gift(), voice)))
+                    .orElse("");
+            return voice.sentences(List.of(fit.sentence(voice), nearly));
         }
-        return fit.tail().isLessThan(tail.usual()) && tie.isKnotted() ? shorter(fit, ruler) : fit.sentence(ruler);
+        return fit.tail().isLessThan(tail.usual()) && tie.isKnotted() ? shorter(fit, voice) : fit.sentence(voice);
     }
 
-    private String shorter(Fit fit, Ruler ruler) {
+    private String shorter(Fit fit, Voice voice) {
+        TyingWords words = voice.tying();
         Length least = tie.smallest(gift, tail.usual(), fit.cloth(), placing).width();
         String largest = tie.largest(gift, fit.cloth(), tail.usual())
-                .map(other -> " With the usual ends it ties round " + marked(other, ruler) + ".")
+                .map(other -> words.fitUsualEnds(marked(other, voice)))
                 .orElse("");
-        return "This cloth is " + ruler.write(least.minus(fit.cloth().width()), Rounding.UP)
-                + " smaller than it should be for " + gift.describe(ruler) + " with the " + tie.words()
-                + ". It still ties: " + ruler.write(fit.tail(), Rounding.DOWN)
-                + " is left at each knotted corner for the knot and its end, instead of "
-                + ruler.write(tail.usual(), Rounding.NEAREST) + "." + largest;
+        String shorter = words.fitShorter(
+                gift.describe(voice),
+                voice.write(least.minus(fit.cloth().width()), Rounding.UP),
+                voice.write(fit.tail(), Rounding.DOWN),
+                words.tieName(tie.name()),
+                voice.write(tail.usual(), Rounding.NEAREST));
+        return voice.sentences(List.of(shorter, largest));
     }
 
-    private static String marked(Gift gift, Ruler ruler) {
-        Length leading = ruler.mark(gift.leading(), Rounding.DOWN);
-        return (leading.isPositive() ? gift.like(leading) : gift).describe(ruler);
+    private static String marked(Gift gift, Voice voice) {
+        Length leading = voice.ruler().mark(gift.leading(), Rounding.DOWN);
+        return (leading.isPositive() ? gift.like(leading) : gift).describe(voice);
     }
 }

@@ -3,6 +3,8 @@ package hearthcloth.wrap.tying;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Place;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.tying.TyingWords;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
@@ -125,67 +127,59 @@ public record WhatShows(Gift gift, List<Seen> patches) {
     }
 
     /** A sentence on the hearth where there is one, then one for each fabric. */
-    public List<String> sentences() {
+    public List<String> sentences(Voice voice) {
         List<String> sentences = new ArrayList<>();
         patches.stream()
                 .filter(patch -> patch.name.equals("hearth"))
-                .forEach(hearth -> sentences.add(sentence("Your hearth", hearth)));
+                .forEach(hearth -> sentences.add(hearth(hearth, voice)));
         for (Seen fabric : fabrics()) {
-            double share = score(fabric.fabric);
-            sentences.add(
-                    share < LEAST
-                            ? fabric.name + hidden(fabric)
-                            : fabric.name + " is " + percent(share) + " of what shows" + where(fabric) + ".");
+            sentences.add(fabric(fabric, voice));
         }
         return sentences;
     }
 
-    /**
-     * The words for a fabric that is neither on the sides nor on top. It may still hang out of the knot, where it can
-     * be seen well.
-     */
-    private static String hidden(Seen fabric) {
+    /** A fabric that is neither on the sides nor on top may still hang out of the knot, where it can be seen well. */
+    private String fabric(Seen fabric, Voice voice) {
+        TyingWords words = voice.tying();
+        double share = score(fabric.fabric);
+        if (share >= LEAST) {
+            return words.showsFabric(fabric.name, percent(share, voice), where(fabric));
+        }
         return fabric.share(fabric.shares.loose()) >= WORTH
-                ? " shows only in the knot and its ends."
-                : " does not show.";
+                ? words.showsFabricInKnot(fabric.name)
+                : words.showsFabricNot(fabric.name);
     }
 
-    /** A sentence about one patch: {@code Your hearth is hidden under the box.} */
-    public String sentence(String subject, Seen patch) {
-        Visible.Shares shares = patch.shares;
+    private String hearth(Seen hearth, Voice voice) {
+        TyingWords words = voice.tying();
+        Visible.Shares shares = hearth.shares;
         if (shares.seen() >= WORTH) {
-            String under = patch.share(shares.underneath()) >= WORTH
-                    ? "; " + percent(patch.share(shares.underneath())) + " lies under the " + thing()
-                    : "";
-            return percent(shares.seen()) + " of " + lower(subject) + " shows" + where(patch) + under + ".";
+            double under = hearth.share(shares.underneath());
+            String seen = percent(shares.seen(), voice);
+            return under >= WORTH
+                    ? words.showsHearthAndUnder(seen, thing(), percent(under, voice), where(hearth))
+                    : words.showsHearth(seen, where(hearth));
         }
         if (shares.underneath() >= Math.max(shares.loose(), shares.hidden())) {
-            return subject + " is hidden under the " + thing() + ".";
+            return words.showsHearthUnder(thing());
         }
-        return subject
-                + (shares.loose() >= shares.hidden()
-                        ? " shows only in the knot and its ends."
-                        : " is folded away inside.");
+        return shares.loose() >= shares.hidden() ? words.showsHearthInKnot() : words.showsHearthInside();
     }
 
-    private static String lower(String subject) {
-        return subject.startsWith("Your ") ? "y" + subject.substring(1) : subject;
-    }
-
-    private String where(Seen patch) {
+    private static String where(Seen patch) {
         Visible.Shares shares = patch.shares;
         double seen = shares.sides() + shares.top();
         if (seen <= 0) {
-            return "";
+            return "nowhere";
         }
         if (shares.sides() / seen < WORTH) {
-            return ", on the top";
+            return "top";
         }
-        return shares.top() / seen < WORTH ? ", on the sides" : ", on the sides and top";
+        return shares.top() / seen < WORTH ? "sides" : "both";
     }
 
-    private static String percent(double share) {
-        return Math.round(share * 100) + " %";
+    private static String percent(double share, Voice voice) {
+        return voice.measuring().percent(Long.toString(Math.round(share * 100)));
     }
 
     private String thing() {

@@ -8,6 +8,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.wish.GiftWish;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
@@ -126,12 +127,12 @@ class SizeReportTest {
     @Test
     void how_a_tie_is_done_is_told_step_by_step_with_its_cautions() {
         List<String> lines = said(Ruler.MILLIMETRES, report -> report.steps(BOX, Tie.FOUR_CORNER));
-        Tying tying = Tying.of(Tie.FOUR_CORNER, BOX);
+        Tying tying = Tying.of(Tie.FOUR_CORNER, BOX, Voice.english(Ruler.MILLIMETRES).tying());
         for (int i = 0; i < tying.steps().size(); i++) {
             assertThat(lines)
                     .contains("  " + (i + 1) + "  " + tying.steps().get(i).words());
         }
-        assertThat(lines).contains("The reef knot:", "  " + Tying.KNOT.get(0));
+        assertThat(lines).contains("The reef knot:", "  " + tying.knot().get(0));
         assertThat(lines)
                 .containsAll(tying.cautions().stream()
                         .map(caution -> "Take care: " + caution)

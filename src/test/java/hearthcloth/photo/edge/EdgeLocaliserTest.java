@@ -137,6 +137,35 @@ class EdgeLocaliserTest {
     }
 
     @Test
+    void a_shade_beside_a_clean_side_is_no_fringe_however_slantwise_it_runs() {
+        Painted shaded = painted().lit((x, y) -> {
+            double edge = 70.6 + (x - 90.3) * 7.6 / 130.1;
+            double far = 3 + 4 * (x - 90) / 130;
+            return x > 80 && x < 230 && y < edge && y > edge - far ? 0.55 : 1;
+        });
+        EdgeBand band = band(shaded, 0, 0);
+        EdgeLocaliser.Rim rim = band.rim(band.best(0.62));
+
+        assertThat(rim.fringe()).isLessThan(1.5);
+        assertThat(rim.clear()).isGreaterThan(0.8);
+    }
+
+    @Test
+    void a_corner_that_shade_has_blunted_is_whole_again_and_one_that_was_cut_off_is_not() {
+        Painted whole = painted();
+        Point corner = PIECE.get(1);
+        List<Point> blunt = new ArrayList<>(PIECE);
+        blunt.set(1, corner.towards(PIECE.get(0), 8 / corner.to(PIECE.get(0))));
+        blunt.add(2, corner.towards(PIECE.get(2), 8 / corner.to(PIECE.get(2))));
+
+        List<Point> sharp = new BluntCorners(classifier(whole), REACH).sharpened(blunt);
+        assertThat(sharp).hasSize(4).anyMatch(one -> one.to(corner) < 1.5);
+
+        Painted cut = new Painted(320, 240, FLOOR, 3).soft(blunt, CLOTH);
+        assertThat(new BluntCorners(classifier(cut), REACH).sharpened(blunt)).hasSize(5);
+    }
+
+    @Test
     void every_corner_is_found_from_a_rough_outline() {
         Painted painted = painted();
         EdgeLocaliser localiser = new EdgeLocaliser(light(painted), occupied(painted), REACH);

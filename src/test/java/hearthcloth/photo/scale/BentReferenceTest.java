@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** Plain paper of which one corner stands up to 8 mm off the floor: what is said of each length holds the truth all the same. */
+/** Plain paper or a card of which one corner stands up to 8 mm off the floor: what is said of each length holds the truth all the same. */
 final class BentReferenceTest {
 
     private static final int WIDTH = 1632;
@@ -38,7 +38,7 @@ final class BentReferenceTest {
         }
     }
 
-    private static Count held(double mostLiftMm, int pictures, long seed) {
+    private static Count held(ReferenceSheet sheet, double mostLiftMm, int pictures, long seed) {
         Random chance = new Random(seed);
         LensModel lens = LensModel.unknown(PICTURE).with(0, 0.003);
         SheetFinder finder = new SheetFinder(PICTURE, LabThumbnail.of(PICTURE), lens, Optional.empty());
@@ -46,16 +46,16 @@ final class BentReferenceTest {
         int all = 0;
         for (int i = 0; i < pictures; i++) {
             double focal = WIDTH * (0.70 + 0.12 * chance.nextDouble());
-            double across = 700 + 600 * chance.nextDouble();
+            double across = sheet.white() ? 700 + 600 * chance.nextDouble() : 350 + 250 * chance.nextDouble();
             Pinhole camera = new Pinhole(focal, Math.toRadians(25 * chance.nextDouble()), across * focal / WIDTH);
-            List<Point> corners = corners(camera, across, mostLiftMm, chance);
-            FloorPlane.Turned size = new FloorPlane.Turned(210, 297);
-            double skew = finder.skew(new SheetFinder.Found(0, corners, size, 0, 0, 0.2), ReferenceSheet.A4);
+            List<Point> corners = corners(sheet, camera, across, mostLiftMm, chance);
+            FloorPlane.Turned size = new FloorPlane.Turned(sheet.widthMm(), sheet.heightMm());
+            double skew = finder.skew(new SheetFinder.Found(0, corners, size, 0, 0, 0.2), sheet);
             SheetFinder.Found found = new SheetFinder.Found(0, corners, size, skew, 0, 0.2);
             if (skew > found.usualSkew()) {
                 continue; // Every piece is doubted, or the picture is refused.
             }
-            FloorScale scale = FloorScale.of(found, ReferenceSheet.A4, lens, PICTURE, Optional.empty());
+            FloorScale scale = FloorScale.of(found, sheet, lens, PICTURE, Optional.empty());
             for (int k = 0; k < 6; k++) {
                 all++;
                 held += isHeld(camera, scale, across, chance) ? 1 : 0;
@@ -64,14 +64,17 @@ final class BentReferenceTest {
         return new Count(held, all);
     }
 
-    private static List<Point> corners(Pinhole camera, double across, double mostLiftMm, Random chance) {
+    private static List<Point> corners(
+            ReferenceSheet sheet, Pinhole camera, double across, double mostLiftMm, Random chance) {
         double turn = chance.nextDouble() * 2 * Math.PI;
         double x = (chance.nextDouble() - 0.5) * across * 0.6;
         double y = (chance.nextDouble() - 0.5) * across * 0.45;
         int up = chance.nextInt(4);
         double lift = mostLiftMm * chance.nextDouble();
         List<Point> out = new ArrayList<>();
-        double[][] places = {{-105, 148.5}, {105, 148.5}, {105, -148.5}, {-105, -148.5}};
+        double w = sheet.widthMm() / 2;
+        double h = sheet.heightMm() / 2;
+        double[][] places = {{-w, h}, {w, h}, {w, -h}, {-w, -h}};
         for (int i = 0; i < 4; i++) {
             Point seen = camera.seen(
                     x + places[i][0] * Math.cos(turn) - places[i][1] * Math.sin(turn),
@@ -95,14 +98,21 @@ final class BentReferenceTest {
 
     @Test
     void of_lengths_beside_paper_with_a_corner_up_to_8_mm_off_the_floor_19_in_20_are_held() {
-        Count count = held(8, 400, 5);
+        Count count = held(ReferenceSheet.A4, 8, 400, 5);
         assertThat(count.all()).isGreaterThan(1800);
         assertThat(count.held()).isGreaterThanOrEqualTo((int) (0.95 * count.all()));
     }
 
     @Test
     void beside_flat_paper_nearly_all_are_held() {
-        Count count = held(0, 200, 6);
+        Count count = held(ReferenceSheet.A4, 0, 200, 6);
         assertThat(count.held()).isGreaterThanOrEqualTo((int) (0.99 * count.all()));
+    }
+
+    @Test
+    void of_lengths_beside_a_card_with_a_corner_up_to_8_mm_off_the_floor_19_in_20_are_held() {
+        Count count = held(ReferenceSheet.CARD, 8, 600, 7);
+        assertThat(count.all()).isGreaterThan(600);
+        assertThat(count.held()).isGreaterThanOrEqualTo((int) (0.95 * count.all()));
     }
 }

@@ -92,7 +92,7 @@ class SheetChoiceTest {
 
         assertThat(choice.isAny(traced)).isTrue();
         assertThat(choice.isAnyRight(traced)).isTrue();
-        assertThat(choice.likeliest(traced).index()).isEqualTo(1);
+        assertThat(choice.likeliest(traced, traced).index()).isEqualTo(1);
         SheetChoice.Chosen chosen = choice.sure(traced, traced);
         assertThat(chosen.found().index()).isEqualTo(1);
         assertThat(chosen.doubts()).isEmpty();
@@ -149,6 +149,43 @@ class SheetChoiceTest {
         Table covered = new Table().with(box(20, 100, 140, 198), PAPER).with(box(180, 20, 320, 370), PAPER);
 
         assertThatThrownBy(() -> covered.sure(ReferenceSheet.A4)).hasMessageContaining("No A4 was found");
+    }
+
+    @Test
+    void a_whiter_thing_that_may_be_the_sheet_bent_or_covered_always_makes_the_reader_ask() {
+        int cream = 0xe4dcc8;
+        List<Point> bent = List.of(
+                new Point(260, 30), new Point(470, 30), new Point(478, 300), new Point(400, 330), new Point(262, 318));
+        Table five = new Table().with(box(20, 100, 140, 198), cream).with(bent, PAPER);
+        Table shorter = new Table().with(box(20, 100, 140, 198), cream).with(box(260, 60, 210, 262), PAPER);
+
+        for (Table table : List.of(five, shorter)) {
+            assertThatThrownBy(() -> table.sure(ReferenceSheet.A4))
+                    .isInstanceOf(PhotoRefusedException.class)
+                    .hasMessageMatching("(?s)(Two things|No A4 was found).*");
+        }
+        Table beside = new Table().with(box(20.3, 40.6, 210, 297), PAPER).with(box(260, 60, 160, 130), cream);
+        assertThat(beside.sure(ReferenceSheet.A4).doubts()).isEmpty();
+    }
+
+    @Test
+    void where_no_sheet_is_made_out_it_is_said_what_is_most_like_it_and_why_it_is_none() {
+        Table longer = new Table().with(box(100, 300, 200, 60), PAPER);
+        assertThatThrownBy(() -> longer.sure(ReferenceSheet.A4))
+                .hasMessageContaining("No A4 was found")
+                .hasMessageContaining("lower")
+                .hasMessageContaining("off the proportions");
+        List<Point> five = List.of(
+                new Point(150, 60), new Point(360, 60), new Point(360, 250), new Point(260, 330), new Point(150, 300));
+        Table folded = new Table().with(five, PAPER);
+        assertThatThrownBy(() -> folded.sure(ReferenceSheet.A4)).hasMessageContaining("not four straight sides");
+        Table none = new Table().with(box(100, 100, 90, 90), RED);
+        assertThatThrownBy(() -> none.sure(ReferenceSheet.A4)).hasMessageContaining("Nothing white");
+        Table cut = new Table().with(box(20.3, 40.6, 210, 297), PAPER);
+        List<FittedPolygon> empty = List.of(new FittedPolygon(List.of(), List.of(), List.of()));
+        assertThatThrownBy(() -> cut.choice(ReferenceSheet.A4).likeliest(cut.traced(), empty))
+                .isInstanceOf(SheetUnseenException.class)
+                .hasMessageContaining("runs off the picture");
     }
 
     @Test

@@ -54,7 +54,8 @@ final class Evaluation {
         ReferenceSheet sheet = card ? ReferenceSheet.CARD : a4 ? ReferenceSheet.A4 : ReferenceSheet.LETTER;
         int pieces = 12 + (int) (seed % 5) * 6;
         Scene scene = Scenes.drawn(seed, new Scenes.Wish(floor, tilt, Double.parseDouble(args[2]), pieces, format));
-        byte[] photograph = photograph(scene, seed + "-" + args[2] + (card ? "-card" : ""));
+        byte[] photograph =
+                kept(seed + "-" + args[2] + (card ? "-card" : ""), () -> jpeg(scene.photograph(), 0.6f));
         long start = System.nanoTime();
         Reading reading = PhotoReader.read(photograph, sheet, ReadingProgress.NONE);
         double seconds = (System.nanoTime() - start) / 1e9;
@@ -71,14 +72,19 @@ final class Evaluation {
         return Optional.of(verdict);
     }
 
+    /** What draws a photograph. */
+    interface Drawing {
+        byte[] jpeg() throws IOException;
+    }
+
     /** Drawn once: kept as a file in the folder that the property {@code drawn} names, if it names one. */
-    private static byte[] photograph(Scene scene, String key) throws IOException {
+    static byte[] kept(String key, Drawing drawing) throws IOException {
         String folder = System.getProperty("drawn");
         Path kept = folder == null ? null : Path.of(folder, key + ".jpg");
         if (kept != null && Files.exists(kept)) {
             return Files.readAllBytes(kept);
         }
-        byte[] photograph = jpeg(scene.photograph(), 0.6f);
+        byte[] photograph = drawing.jpeg();
         if (kept != null) {
             Files.write(kept, photograph);
         }

@@ -137,6 +137,17 @@ class ReferenceTest {
     }
 
     @Test
+    void a_sheet_that_a_dark_scrap_touches_which_runs_off_the_picture_is_told_by_its_whiteness() throws IOException {
+        Scrap strip = box(-10, 260, 40, 310, 0.2, NAVY);
+
+        Reading.Read read = read(ReferenceSheet.A4, 5, 900, A4, PATCH, strip);
+
+        assertThat(isAt(read, camera(5, 900), -90, -20)).isTrue();
+        assertThat(read.sharedDoubts()).isEmpty();
+        assertThat(read.pieces()).anyMatch(piece -> piece.ownDoubts().isEmpty());
+    }
+
+    @Test
     void a_mat_and_cloth_of_its_proportions_are_not_told_apart() throws IOException {
         ReferenceSheet mat = ReferenceSheet.of(new Size(Length.mm(300), Length.mm(220)));
 

@@ -14,6 +14,7 @@ import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
 import hearthcloth.photo.Remeasurement;
 import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.scale.KeptScale;
@@ -238,5 +239,25 @@ class RemeasurementTest {
 
         assertThat(along.size(hearthcloth.measure.Ruler.MILLIMETRES).height().in(Unit.MILLIMETRE))
                 .isBetween(first - 4, first);
+    }
+
+    @Test
+    void all_with_a_question_are_confirmed_at_once_and_those_at_the_rim_left_out_at_once() {
+        ReadPiece piece = pieces.get(0);
+        Doubt cut = new Doubt(Doubt.Kind.CUT_OFF, "It runs off.");
+        Doubt faint = new Doubt(Doubt.Kind.FAINT, "It is faint.");
+        PhotoSorting sorting = PhotoSorting.of(
+                List.of(numbered(piece, 1), numbered(piece, 2, cut), numbered(piece, 3, faint), numbered(piece, 4, cut)),
+                List.of());
+
+        PhotoSorting checked = sorting.allChecked(List.of("4"));
+        assertThat(checked.pieces()).extracting(SortedPiece::isSure).containsExactly(true, true, true, false);
+        PhotoSorting rimless = sorting.withoutRim(List.of());
+        assertThat(rimless.pieces()).extracting(SortedPiece::dropped).containsExactly(false, true, false, true);
+        assertThat(rimless.pieces().get(1).isAtRim()).isTrue();
+    }
+
+    private static ReadPiece numbered(ReadPiece piece, int number, Doubt... doubts) {
+        return new ReadPiece(number, piece.outline(), piece.usable(), piece.look(), List.of(doubts));
     }
 }

@@ -160,6 +160,7 @@ final class Scene {
             if (scrap.holds(at[0], at[1])) {
                 return scrap.paint(at[0], at[1]).times(lit * contact);
             }
+            contact *= light.cast().at(scrap, at[0], at[1]);
             if (scrap.frayMm() <= 0 && light.contact() == 0) {
                 continue;
             }

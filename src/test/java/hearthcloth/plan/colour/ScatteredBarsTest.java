@@ -11,6 +11,7 @@ import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Scheme;
@@ -70,7 +71,7 @@ class ScatteredBarsTest {
                 List.of(Greys.PALE, Greys.DARK, Greys.RED),
                 List.of(Greys.GREY, Greys.NEAR, Greys.BLACK),
                 List.of(Greys.DARK, Greys.BLACK, Greys.GREY))) {
-            Scheme scheme = ScatteredBars.of(design(rest), plenty(rest), rest).orElseThrow();
+            Scheme scheme = ScatteredBars.of(design(rest), plenty(rest), rest, Contrast.READS).orElseThrow();
 
             double least = Double.POSITIVE_INFINITY;
             for (int way = 0; way < 81; way++) {
@@ -93,13 +94,13 @@ class ScatteredBarsTest {
         List<Fabric> rest = List.of(Greys.DARK, Greys.RED);
         List<Piece> pieces =
                 List.of(piece(2, Greys.WHITE, 40, 40), piece(3, Greys.DARK, 8, 40), piece(4, Greys.RED, 100, 100));
-        Scheme scheme = ScatteredBars.of(design(rest), new Supply(new Stash(pieces)), rest)
+        Scheme scheme = ScatteredBars.of(design(rest), new Supply(new Stash(pieces)), rest, Contrast.READS)
                 .orElseThrow();
         assertThat(Collections.frequency(chosen(scheme), Greys.DARK)).isLessThanOrEqualTo(1);
 
         List<Piece> little =
                 List.of(piece(2, Greys.WHITE, 40, 40), piece(3, Greys.DARK, 8, 40), piece(4, Greys.RED, 8, 40));
-        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(little)), rest))
+        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(little)), rest, Contrast.READS))
                 .isEmpty();
     }
 
@@ -111,7 +112,7 @@ class ScatteredBarsTest {
         for (int i = 0; i < 30; i++) {
             pieces.add(piece(4 + i, Greys.RED, 19, 19));
         }
-        Scheme scheme = ScatteredBars.of(design(rest), new Supply(new Stash(pieces)), rest)
+        Scheme scheme = ScatteredBars.of(design(rest), new Supply(new Stash(pieces)), rest, Contrast.READS)
                 .orElseThrow();
         assertThat(chosen(scheme)).containsOnly(Greys.DARK);
     }
@@ -123,8 +124,8 @@ class ScatteredBarsTest {
         for (int i = 0; i < 50; i++) {
             narrow.add(piece(3 + i, Greys.DARK, 1, 100));
         }
-        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(narrow)), rest))
+        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(narrow)), rest, Contrast.READS))
                 .isEqualTo(Optional.empty());
-        assertThat(ScatteredBars.of(design(rest), plenty(rest), List.of())).isEmpty();
+        assertThat(ScatteredBars.of(design(rest), plenty(rest), List.of(), Contrast.READS)).isEmpty();
     }
 }

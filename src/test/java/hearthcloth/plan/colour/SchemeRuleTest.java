@@ -62,6 +62,23 @@ class SchemeRuleTest {
     }
 
     @Test
+    void a_spiral_winds_light_and_dark_outwards_five_bars_at_a_time() {
+        Function<Layout.Slot, Fabric> arms = slot ->
+                (4 * (slot.place().round() - 1) + slot.place().order()) / 5 % 2 == 0 ? Greys.PALE : Greys.DARK;
+        assertThat(holds(Scheme.Kind.SPIRAL, Greys.cloth(100, 20, 2, Greys.RED, arms)))
+                .isTrue();
+        assertThat(holds(Scheme.Kind.SPIRAL, Greys.cloth(100, 20, 3, Greys.RED, arms)))
+                .isTrue();
+        // one round alone has one arm, rings are no spiral, nor is the hearth to be of an arm's fabric
+        assertThat(holds(Scheme.Kind.SPIRAL, Greys.cloth(100, 20, 1, Greys.RED, arms)))
+                .isFalse();
+        assertThat(holds(Scheme.Kind.SPIRAL, rings(Greys.RED, Greys.PALE, Greys.DARK)))
+                .isFalse();
+        assertThat(holds(Scheme.Kind.SPIRAL, Greys.cloth(100, 20, 2, Greys.PALE, arms)))
+                .isFalse();
+    }
+
+    @Test
     void ring_by_ring_each_round_has_a_fabric_unlike_the_one_inside_it_and_none_is_beside_the_hearth() {
         assertThat(holds(Scheme.Kind.ROUNDS, rings(Greys.RED, Greys.PALE, Greys.DARK)))
                 .isTrue();

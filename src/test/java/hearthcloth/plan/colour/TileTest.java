@@ -103,8 +103,8 @@ class TileTest {
                 tile(1, Greys.BLACK, 100, 0, 120, 100),
                 tile(2, Greys.BLACK, 0, 100, 120, 120));
 
-        assertThat(figures.hearth()).isEqualTo(new ColourFigures.Hearth(200, 200, 0));
-        assertThat(figures.neighbours()).isEqualTo(new ColourFigures.Neighbours(20, 20, 0));
+        assertThat(figures.hearth()).isEqualTo(new ColourFigures.Hearth(200, 200, 0, 200));
+        assertThat(figures.neighbours()).isEqualTo(new ColourFigures.Neighbours(20, 20, 0, 0));
         assertThat(figures.mixedBars()).isZero();
         // all the light is the hearth's, whose middle is 10 mm from the cloth's each way, of a side of 120
         assertThat(figures.offCentre()).isCloseTo(Math.hypot(10, 10) / 120, within(1e-9));
@@ -116,7 +116,7 @@ class TileTest {
         assertThat(hearthAnd(Greys.GREY, Greys.NEAR).standsOutMm()).isZero();
         assertThat(hearthAnd(Greys.RED, Greys.GREY).standsOutMm()).isZero();
         assertThat(hearthAnd(Greys.GREY, Greys.DARK).standsOutMm()).isEqualTo(50);
-        assertThat(hearthAnd(Greys.GREY, Greys.GREY)).isEqualTo(new ColourFigures.Hearth(50, 0, 50));
+        assertThat(hearthAnd(Greys.GREY, Greys.GREY)).isEqualTo(new ColourFigures.Hearth(50, 0, 50, 0));
         // in whichever order the two are counted
         assertThat(figures(tile(1, Greys.GREY, 50, 0, 70, 50), tile(0, Greys.GREY, 0, 0, 50, 50))
                         .hearth()

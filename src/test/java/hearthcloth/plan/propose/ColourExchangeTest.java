@@ -20,6 +20,7 @@ import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
@@ -52,7 +53,7 @@ class ColourExchangeTest {
                 continue;
             }
             DraftTrial trial = found.get();
-            DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), LOOKS, 1));
+            DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), LOOKS, 1, Contrast.READS));
             assertThat(better.figures()).isEqualTo(trial.figures());
             Plan plan = ProposalSelection.plan(better);
             assertThat(plan.cuts()).hasSameSizeAs(ProposalSelection.plan(trial).cuts());
@@ -73,8 +74,8 @@ class ColourExchangeTest {
     @Test
     void the_same_seed_gives_the_same_cloth() {
         DraftTrial trial = free(hidden(new Random(3), 0)).orElseThrow();
-        assertThat(ColourExchange.of(trial.answer(), LOOKS, 5).found())
-                .isEqualTo(ColourExchange.of(trial.answer(), LOOKS, 5).found());
+        assertThat(ColourExchange.of(trial.answer(), LOOKS, 5, Contrast.READS).found())
+                .isEqualTo(ColourExchange.of(trial.answer(), LOOKS, 5, Contrast.READS).found());
     }
 
     private static Optional<DraftTrial> free(HiddenCloth hidden) {

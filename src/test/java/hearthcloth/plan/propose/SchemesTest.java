@@ -15,6 +15,7 @@ import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
@@ -39,7 +40,7 @@ class SchemesTest {
     private static final Fabric RED = Trials.fabric("Red", 0xcc2222);
 
     private static List<Scheme> schemes(Supply supply, Fabric... named) {
-        return new Schemes(supply, List.of(named)).forLayout(LAYOUT);
+        return new Schemes(supply, List.of(named), Contrast.READS).forLayout(LAYOUT);
     }
 
     private static Set<Scheme.Kind> kinds(List<Scheme> schemes) {
@@ -86,6 +87,7 @@ class SchemesTest {
                         Scheme.Kind.FIELD,
                         Scheme.Kind.HALVES,
                         Scheme.Kind.TURNS,
+                        Scheme.Kind.SPIRAL,
                         Scheme.Kind.ROUNDS,
                         Scheme.Kind.GRADED,
                         Scheme.Kind.FRAMES,

@@ -11,6 +11,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
@@ -46,7 +47,10 @@ class VisibleFabricSchemesTest {
                         4,
                         1,
                         Ruler.EIGHTHS,
-                        fabric.map(name -> new Wish.Outside(name, BOX, tie, Tail.INCHES, placing))));
+                        new Wish.Looks(
+                                fabric.map(name -> new Wish.Outside(name, BOX, tie, Tail.INCHES, placing)),
+                                Optional.empty(),
+                                Contrast.READS)));
         PlanOutcome outcome = Planner.plan(stash, wish, 1, Budget.steps(12_000), progress -> {});
         assertThat(outcome).isInstanceOf(PlanOutcome.Proposals.class);
         return ((PlanOutcome.Proposals) outcome).plans();
@@ -94,7 +98,11 @@ class VisibleFabricSchemesTest {
                         1,
                         1,
                         Ruler.EIGHTHS,
-                        Optional.of(new Wish.Outside("Velvet", BOX, Tie.FOUR_CORNER, Tail.INCHES, Placing.CENTRED))));
+                        new Wish.Looks(
+                                Optional.of(new Wish.Outside(
+                                        "Velvet", BOX, Tie.FOUR_CORNER, Tail.INCHES, Placing.CENTRED)),
+                                Optional.empty(),
+                                Contrast.READS)));
         PlanOutcome outcome = Planner.plan(stash, wish, 1, Budget.steps(100), progress -> {});
         assertThat(outcome).isInstanceOf(PlanOutcome.CannotMake.class);
         assertThat(((PlanOutcome.CannotMake) outcome).why().get(0)).contains("Velvet");

@@ -51,7 +51,7 @@ class KeptNamesTest {
         List<List<Layout.Part>> parts = new ArrayList<>();
         for (Layout.Slot slot : layout.slots()) {
             List<Layout.Part> bar = new ArrayList<>();
-            for (Patch patch : bars.get(slot.place().bar())) {
+            for (Patch patch : bars.getOrDefault(slot.place().bar(), List.of())) {
                 boolean upright = slot.place().side().isUpright();
                 bar.add(new Layout.Part(
                         patch.fabric(),

@@ -102,7 +102,7 @@ public class ArchiveTest {
         SavedCloth cloth = store.cloths().all().get(0);
         store.stash().cut("cut it", cloth.document().plan().orElseThrow());
         ClothDocument.Life life =
-                new ClothDocument.Life(ClothDocument.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter");
+                new ClothDocument.Life(ClothDocument.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter", null);
         store.cloths().save(cloth, "cut", cloth.document().with(life));
         List<Piece> before = store.stash().whole().pieces();
 

@@ -42,6 +42,17 @@ public class ClothDocumentTest {
         return documents;
     }
 
+    private static Keepsake keepsake(Random random) {
+        Keepsake.Measured real = new Keepsake.Measured(
+                Length.cm(60 + random.nextInt(9)),
+                Length.cm(60),
+                random.nextBoolean() ? List.of() : List.of(Length.cm(84), Length.cm(85)));
+        return new Keepsake(
+                random.nextBoolean() ? null : real,
+                word(random),
+                random.nextBoolean() ? List.of() : List.of(new Keepsake.Use("4 May", word(random), "")));
+    }
+
     private static ClothDocument marked(ClothDocument bare, Random random) {
         boolean planned = random.nextBoolean();
         Life life = new Life(
@@ -51,7 +62,8 @@ public class ClothDocumentTest {
                 word(random),
                 random.nextInt(9),
                 random.nextBoolean() ? null : new Purpose("bottle 8 x 30 cm", word(random), ""),
-                random.nextBoolean() ? null : "a4");
+                random.nextBoolean() ? null : "a4",
+                random.nextBoolean() ? null : keepsake(random));
         return new ClothDocument(
                 bare.design(),
                 planned ? bare.plan() : Optional.empty(),

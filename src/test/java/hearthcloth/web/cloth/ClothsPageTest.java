@@ -102,18 +102,18 @@ class ClothsPageTest {
     @Order(1)
     void a_cloth_is_named_noted_and_used_and_nothing_written_is_read_as_markup() {
         visit.post("/cloth/" + id + "/name", "name", HOSTILE, "back", "/cloths");
-        visit.post("/cloths/" + id + "/life", "made", "4 May", "wrapped", HOSTILE, "keeper", "Mo");
-        visit.post("/cloths/" + id + "/used");
-        visit.post("/cloths/" + id + "/used");
+        visit.post("/made/" + id + "/slip", "made", "4 May", "wrapped", HOSTILE, "keeper", "Mo");
+        visit.post("/made/" + id + "/used");
+        visit.post("/made/" + id + "/used");
 
-        for (String page : new String[] {"/cloths", "/cut/" + id, "/cloth/" + id}) {
+        for (String page : new String[] {"/cloths", "/made/" + id, "/cut/" + id, "/cloth/" + id}) {
             assertThat(visit.page(page))
                     .as(page)
                     .doesNotContain("<script>alert")
                     .contains("&lt;script&gt;alert(1)");
         }
         assertThat(visit.page("/cloths")).contains("used 2 times", "Made 4 May", "with Mo");
-        assertThat(visit.post("/cloths/" + id + "/life", "made", "x".repeat(999))
+        assertThat(visit.post("/made/" + id + "/slip", "made", "x".repeat(999))
                         .statusCode())
                 .isEqualTo(422);
     }
@@ -163,7 +163,7 @@ class ClothsPageTest {
         assertThat(visit.page("/stash/stash.csv")).isEqualTo(stash);
 
         visit.post("/example/away");
-        assertThat(visit.page("/cloths")).contains("Cloths you keep");
+        assertThat(visit.page("/cloths")).contains("The first one goes here");
         assertThat(brought(archive, "add").headers().firstValue("Location").orElse(""))
                 .contains("2+cloth");
 

@@ -117,18 +117,21 @@ public class CutPageTest {
     private int presses(boolean pieceByPiece) {
         int presses = 0;
         String page = visit.page(cut);
-        while (!page.contains("All is cut")) {
+        while (!page.isEmpty()) {
             String of = all("name=\"of\" value=\"([^\"]+)\"", page).get(0);
             List<String> numbers = all("name=\"number\" value=\"(\\w+)\"", page);
             String number = pieceByPiece ? numbers.get(0) : numbers.get(numbers.size() - 1);
-            page = visit.posted(
-                            cut + "/next",
-                            visit.token(),
-                            new String[] {"of", of, "number", number},
-                            "HX-Request",
-                            "true")
-                    .body();
+            HttpResponse<String> answer = visit.posted(
+                    cut + "/next",
+                    visit.token(),
+                    new String[] {"of", of, "number", number},
+                    "HX-Request",
+                    "true");
+            page = answer.body();
             presses++;
+            // The last one sends her on to the sewing, with nothing more to press.
+            assertThat(page.isEmpty())
+                    .isEqualTo(answer.headers().firstValue("HX-Redirect").orElse("").contains("/sew/"));
         }
         return presses;
     }
@@ -143,6 +146,7 @@ public class CutPageTest {
             pieces += of > 0 ? 1 : 0;
         }
         assertThat(presses(false)).isEqualTo(cuts);
+        assertThat(Visit.onward(visit.post(cut + "/not-all"))).contains("/cut/");
         for (int at = 0; at < pieces(); at++) {
             String page = piece(at);
             String of = all("name=\"of\" value=\"([^\"]+)\"", page).get(0);
@@ -239,6 +243,13 @@ public class CutPageTest {
         visit.post(cut.replace("/cut/", "/cloth/") + "/undo");
         assertThat(visit.page("/stash/stash.csv")).isEqualTo(before);
         assertThat(visit.page("/cloths")).doesNotContain(", cut");
+
+        visit.post(cut + "/done");
+        assertThat(visit.page(cut.replace("/cut/", "/sew/"))).contains("Back to the cutting");
+        assertThat(Visit.onward(visit.post(cut + "/not-all"))).contains("/cut/");
+        assertThat(visit.page("/stash/stash.csv")).isEqualTo(before);
+        assertThat(Visit.onward(visit.post(cut + "/not-all"))).contains("/sew/");
+        assertThat(visit.page("/stash/stash.csv")).isEqualTo(before);
     }
 
     @Test

@@ -308,10 +308,10 @@ class PhotoPageTest extends StashVisit {
         }
         String marked = get(at).body();
         assertThat(marked).contains("All four are marked", "Read it by these corners");
-        assertThat(Pattern.compile("<circle cx=\"[0-9.]+\" cy=\"[0-9.]+\" r")
+        assertThat(Pattern.compile("<circle cx=\"[0-9.]+\" cy=\"[0-9.]+\" r=\"5\"")
                         .matcher(marked)
                         .results())
-                .hasSize(5);
+                .hasSize(4);
         onward(post(
                 page + "/corners",
                 "corners",
@@ -325,6 +325,34 @@ class PhotoPageTest extends StashVisit {
         }
         // It is an A4 all the same, and that is said of each piece.
         assertThat(get(page).body()).contains("data-piece=\"4\"", "too long or too short");
+    }
+
+    @Test
+    void a_piece_that_was_missed_is_found_by_one_tap_and_where_no_rim_shows_that_is_said() throws Exception {
+        Reading.Read known = (Reading.Read) PhotoReader.read(FEW, ReferenceSheet.A4, ReadingProgress.NONE);
+        String page = read(FEW, "sheet", "a4");
+        Point middle = known.scale().inPicture(known.pieces().get(0).usable().middle());
+        String tap = String.format(java.util.Locale.ROOT, "%.1f,%.1f,1.00", middle.x(), middle.y());
+
+        onward(change(page, "what", "draw", "find", "yes", "corners", tap));
+
+        String after = get(page).body();
+        assertThat(after).contains("data-piece=\"6\"", "It lies over piece 1");
+        Point sheet = known.scale().inPicture(known.scale().sheetMiddle());
+        String off = String.format(java.util.Locale.ROOT, "%.1f,%.1f,1.00", 5.0, sheet.y());
+        assertThat(change(page, "what", "draw", "find", "yes", "corners", off).statusCode())
+                .isEqualTo(422);
+    }
+
+    @Test
+    void all_with_a_question_are_taken_at_once() throws Exception {
+        String page = read(FEW, "sheet", "a4");
+
+        onward(change(page, "what", "check-all"));
+
+        assertThat(get(page).body()).contains("Take 5 pieces in").doesNotContain("Look at these first");
+        onward(post(page + "/undo"));
+        assertThat(get(page).body()).contains("Take 4 pieces in", "Look at these first");
     }
 
     @Test

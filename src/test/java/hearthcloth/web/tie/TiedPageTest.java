@@ -45,7 +45,9 @@ class TiedPageTest {
 
     @Test
     void the_cloth_leads_to_its_gift_tied_and_on_to_the_tie() {
-        assertThat(visit.page(tied.replace("/tied/", "/cloth/"))).contains("href=\"" + tied + "\"", "</span>Tied</a>");
+        String bench = tied.replace("/tied/", "/cloth/");
+        assertThat(visit.page(bench)).contains("href=\"" + bench + "?look=tied", "</span>Tied</a>");
+        assertThat(visit.page(bench + "?look=tied")).contains("href=\"" + tied + "?gift=box");
         String page = visit.page(tied);
         assertThat(page)
                 .contains(
@@ -70,6 +72,40 @@ class TiedPageTest {
         assertThat(shown(asked + "&turn=1")).isNotEqualTo(still);
         assertThat(shown(asked + "&right=1+1/2&away=-1")).isNotEqualTo(still);
         assertThat(shown(asked + "&right=0")).contains("From a corner");
+    }
+
+    @Test
+    void on_the_bench_gift_tie_face_and_quarters_are_small_pictures_and_each_shows_at_once() {
+        String bench = tied.replace("/tied/", "/cloth/");
+        String page = visit.page(bench + "?look=tied");
+        assertThat(page)
+                .contains("id=\"round-box\"", "id=\"tie-errand-wrap\"", "id=\"out-back\"", "id=\"quarter-3\"")
+                .contains("data-model=\"" + tied + "/model?gift=box", "/large.svg?gift=box");
+        String errand = link("tie-errand-wrap", page);
+        String shown = visit.page(errand);
+        assertThat(shown).contains("with the errand wrap", "/model?gift=box+12+x+9+x+4+in&amp;tie=errand+wrap");
+        String back = visit.page(link("out-back", shown));
+        assertThat(back).contains("tie=errand+wrap&amp;out=back");
+        assertThat(visit.page(link("quarter-1", back))).contains("out=back&amp;turn=1");
+        assertThat(visit.page(link("round-bottle", back))).contains("one-bottle wrap");
+        assertThat(visit.page(link("grey", shown))).contains("five-steps", "In its colours", "tie=errand+wrap");
+        assertThat(visit.page(bench + "?look=tied&gift=%3Cb%3Ewombat")).contains("wombat").doesNotContain("<b>wombat");
+        assertThat(visit.page(bench + "?look=tied&gift=box+30+x+20+x+12+in"))
+                .contains("too small")
+                .doesNotContain("data-model");
+        for (String picture : new String[] {"large", "small"}) {
+            HttpResponse<String> svg = visit.see(tied + "/" + picture + ".svg?out=back&turn=2");
+            assertThat(svg.headers().firstValue("Content-Type").orElse("")).startsWith("image/svg+xml");
+            assertThat(svg.body()).startsWith("<svg xmlns=").contains("<path");
+        }
+        assertThat(visit.see(tied + "/large.svg?gift=box+30+x+20+x+12+in").statusCode())
+                .isEqualTo(404);
+    }
+
+    private static String link(String id, String page) {
+        Matcher link = Pattern.compile("id=\"" + id + "\"[^>]* href=\"([^\"]+)\"").matcher(page);
+        assertThat(link.find()).as(id).isTrue();
+        return link.group(1).replace("&amp;", "&");
     }
 
     @Test

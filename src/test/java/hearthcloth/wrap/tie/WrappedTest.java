@@ -11,6 +11,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
@@ -46,7 +47,7 @@ class WrappedTest {
         for (long under : new long[] {1, 4, 9}) {
             Cloth cloth = square(least.minus(Length.mm(under)));
             assertThat(wrapped.fold(cloth)).as(under + " mm under").isPresent();
-            assertThat(wrapped.sentence(cloth.finished(), Ruler.MILLIMETRES))
+            assertThat(wrapped.sentence(cloth.finished(), Voice.english(Ruler.MILLIMETRES)))
                     .containsPattern("It still ties: .* is left|It does tie round");
         }
         assertThat(wrapped.fold(square(least))).isPresent();

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.tying.TyingWords;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Fold;
@@ -19,6 +22,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The words of each step, against the cloth that is drawn beside them. */
 class TyingLinesTest {
+
+    private static final TyingWords WORDS = Voice.english(Ruler.MILLIMETRES).tying();
 
     private static final Length TAIL = Length.cm(12);
 
@@ -40,7 +45,7 @@ class TyingLinesTest {
             Length side = tie.smallestSquare(gift, TAIL).times(21).dividedBy(20, Rounding.UP);
             Fold tied = TiedFold.of(tie.fit(gift, Size.square(side), TAIL));
             int before = 0;
-            for (TyingLine line : TyingLines.of(tie, gift)) {
+            for (Tying.Step line : new TyingLines(WORDS).of(tie, gift)) {
                 int knots = TiedFold.at(line.moment(), tied).knots().size();
                 boolean ties = line.words().matches("(?s).*\\b(Tie|tie (it|them))\\b.*");
                 if (line.moment() != TyingMoment.HANDLE) {
@@ -57,10 +62,10 @@ class TyingLinesTest {
     @EnumSource(Tie.class)
     void every_tie_begins_with_laying_the_cloth_and_uses_all_four_corners(Tie tie) {
         for (Gift gift : GIFTS.stream().filter(tie::suits).toList()) {
-            List<TyingLine> lines = TyingLines.of(tie, gift);
+            List<Tying.Step> lines = new TyingLines(WORDS).of(tie, gift);
             assertThat(lines.get(0).words()).startsWith("Lay the cloth ");
             assertThat(lines.get(0).moment()).isEqualTo(TyingMoment.LAID);
-            String said = String.join(" ", lines.stream().map(TyingLine::words).toList());
+            String said = String.join(" ", lines.stream().map(Tying.Step::words).toList());
             assertThat(said).as("%s", tie).containsAnyOf("corner", "sides");
             if (tie != Tie.EDGE_ALONG_EDGE) {
                 assertThat(said).as("%s", tie).contains("near", "far").doesNotContain("far left");
@@ -70,8 +75,8 @@ class TyingLinesTest {
 
     @Test
     void what_to_do_when_a_corner_is_short_names_a_tie_there_is() {
-        assertThat(TyingLines.ifShort(Tie.FOUR_CORNER)).contains("as in the " + Tie.TWO_KNOT.words());
-        assertThat(TyingLines.ifShort(Tie.FLAT)).contains("use the " + Tie.ERRAND.words());
-        assertThat(Arrays.stream(Tie.values()).map(TyingLines::ifShort)).allMatch(line -> line.startsWith("If "));
+        assertThat(TyingLines.ifShort(Tie.FOUR_CORNER, WORDS)).contains("as in the " + Tie.TWO_KNOT.words());
+        assertThat(TyingLines.ifShort(Tie.FLAT, WORDS)).contains("use the " + Tie.ERRAND.words());
+        assertThat(Arrays.stream(Tie.values()).map(tie -> TyingLines.ifShort(tie, WORDS))).allMatch(line -> line.startsWith("If "));
     }
 }

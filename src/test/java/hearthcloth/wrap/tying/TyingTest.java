@@ -2,6 +2,8 @@ package hearthcloth.wrap.tying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.TyingMoment;
@@ -27,7 +29,7 @@ class TyingTest {
     @EnumSource(Tie.class)
     void every_tie_is_told_from_the_open_cloth_to_the_end(Tie tie) {
         for (Gift gift : GIFTS.stream().filter(tie::suits).toList()) {
-            Tying tying = Tying.of(tie, gift);
+            Tying tying = Tying.of(tie, gift, Voice.english(Ruler.MILLIMETRES).tying());
             assertThat(tying.steps()).hasSizeBetween(4, 6);
             List<TyingMoment> drawn =
                     tying.steps().stream().map(Tying.Step::moment).toList();

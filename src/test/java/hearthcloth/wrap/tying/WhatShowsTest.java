@@ -11,6 +11,8 @@ import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tie;
@@ -72,13 +74,13 @@ class WhatShowsTest {
     void a_small_hearth_is_hidden_and_said_so() {
         Cloth cloth = cloth(Length.cm(14), Length.cm(14), List.of("One", "Two"));
         WhatShows shows = shows(cloth, Tie.FOUR_CORNER, "box 30 x 20 x 5 cm", Placing.CENTRED);
-        assertThat(shows.sentences()).contains("Your hearth is hidden under the box.");
+        assertThat(shows.sentences(Voice.english(Ruler.MILLIMETRES))).contains("Your hearth is hidden under the box.");
     }
 
     @Test
     void a_hearth_that_shows_is_told_with_its_share() {
         WhatShows shows = shows(HANDBOOK, Tie.FOUR_CORNER, "box 30 x 20 x 5 cm", Placing.CENTRED);
-        assertThat(shows.sentences().get(0))
+        assertThat(shows.sentences(Voice.english(Ruler.MILLIMETRES)).get(0))
                 .isEqualTo("37 % of your hearth shows, on the sides and top; 63 % lies under the box.");
     }
 

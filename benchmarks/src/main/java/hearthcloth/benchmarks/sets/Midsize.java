@@ -76,7 +76,7 @@ public final class Midsize {
         return bars.stream()
                 .filter(bar -> bar.fabrics().has(fabric))
                 .mapToDouble(bar ->
-                        (double) bar.width() * bar.length() / bar.fabrics().size())
+                        (double) bar.width() * bar.length() / bar.fabrics().stream().count())
                 .sum();
     }
 

@@ -58,7 +58,7 @@ public record PlantedCloths(Stash stash, List<Asked> asked) {
         Length quarter = Length.inches(1, 4);
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(new Size(eighths(cloth.width()), eighths(cloth.height()))), false),
-                Wish.Shape.open(),
+                new Wish.Shape(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
                 Making.inches().withHem(Hem.square(quarter, quarter)),
                 new PiecingRules(eighths(least), Length.inches(1, 2), 4),
                 new Wish.Preferences(List.of(), 1, 1, Ruler.EIGHTHS));

@@ -22,7 +22,7 @@ public final class Wishes {
     public static Wish square(int inches, long seed) {
         return new Wish(
                 new Wish.Target(Optional.of(Size.square(Length.inches(inches))), false),
-                Wish.Shape.open(),
+                new Wish.Shape(Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
                 Making.inches(),
                 PiecingRules.inches(),
                 new Wish.Preferences(List.of(), 4, seed, Ruler.EIGHTHS));

@@ -1,4 +1,4 @@
-package hearthcloth.web.tie;
+package hearthcloth.web.gift;
 
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
@@ -30,7 +30,7 @@ public record TiedAsked(String gift, String tie, Face out, int turns, String rig
     private static final String MINUS = "[-−–]\\s*";
 
     /** What she chose on the page; where she has not, what she plans for. */
-    static TiedAsked read(UnaryOperator<@Nullable String> field, Purpose wished) {
+    public static TiedAsked read(UnaryOperator<@Nullable String> field, Purpose wished) {
         String gift = field.apply("gift");
         String turns = text(field.apply("turn"));
         return new TiedAsked(
@@ -47,17 +47,17 @@ public record TiedAsked(String gift, String tie, Face out, int turns, String rig
     }
 
     /** The gift; empty where she has not said. */
-    Optional<Gift> thing(Unit bare) {
+    public Optional<Gift> thing(Unit bare) {
         return gift.isEmpty() ? Optional.empty() : Optional.of(Gift.parse(gift, bare));
     }
 
     /** The ties that suit it. */
-    List<Tie> ties(Unit bare) {
+    public List<Tie> ties(Unit bare) {
         return thing(bare).map(Tie::suiting).orElse(List.of());
     }
 
     /** The gift with tie and placing. */
-    Optional<Wrapped> wrapped(Settings settings) {
+    public Optional<Wrapped> wrapped(Settings settings) {
         return thing(settings.bare()).map(thing -> {
             List<Tie> suiting = Tie.suiting(thing);
             Tie chosen = Tie.named(tie).filter(suiting::contains).orElse(suiting.get(0));
@@ -87,9 +87,29 @@ public record TiedAsked(String gift, String tie, Face out, int turns, String rig
     }
 
     /** The same as the end of an address. */
-    String query() {
+    public String query() {
         return "?gift=" + encoded(gift) + "&tie=" + encoded(tie) + "&out=" + (out == Face.BACK ? "back" : "front")
                 + "&turn=" + turns + "&right=" + encoded(right) + "&away=" + encoded(away);
+    }
+
+    /** The same round another gift, in the tie that suits that first. */
+    public TiedAsked round(String other) {
+        return new TiedAsked(other, "", out, turns, right, away);
+    }
+
+    /** The same in another tie. */
+    public TiedAsked in(String other) {
+        return new TiedAsked(gift, other, out, turns, right, away);
+    }
+
+    /** The same with this face outside. */
+    public TiedAsked with(Face other) {
+        return new TiedAsked(gift, tie, other, turns, right, away);
+    }
+
+    /** The same with the cloth turned so many quarters, anticlockwise. */
+    public TiedAsked turned(int quarters) {
+        return new TiedAsked(gift, tie, out, quarters, right, away);
     }
 
     public static String encoded(String text) {

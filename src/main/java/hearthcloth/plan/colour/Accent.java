@@ -1,0 +1,85 @@
+package hearthcloth.plan.colour;
+
+import hearthcloth.cloth.Place;
+import hearthcloth.cloth.layout.Layout;
+import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where one bright scrap goes: the brightest fabric in one to three bars that take 3 to 8 hundredths of the cloth, on as
+ * many sides and as far out as may be, since the outer rounds are what a tied gift shows. The shares are ours:
+ * docs/sources.md#colour-figures.
+ */
+public final class Accent {
+
+    private static final double LEAST = 0.03;
+    private static final double MOST = 0.08;
+    private static final int PLACES = 3;
+
+    private final List<Layout.Slot> slots;
+    private final double cloth;
+    private List<Integer> best = List.of();
+
+    private Accent(Layout layout) {
+        this.slots = layout.slots();
+        this.cloth = layout.finished().areaMm2();
+    }
+
+    /**
+     * For each bar the fabrics it may be of; empty where none of the fabrics is bright or no bars are of that size.
+     *
+     * @param fabrics of all bars
+     */
+    public static Optional<List<List<Fabric>>> of(Layout layout, List<Fabric> fabrics) {
+        Optional<Fabric> bright = fabrics.stream()
+                .max(Comparator.comparingDouble(Accent::chroma))
+                .filter(fabric -> chroma(fabric) >= SchemeRule.BRIGHT);
+        List<Fabric> others = fabrics.stream()
+                .filter(fabric -> !bright.equals(Optional.of(fabric)))
+                .toList();
+        Accent accent = new Accent(layout);
+        accent.choose(new ArrayList<>(), 0);
+        if (bright.isEmpty() || others.isEmpty() || accent.best.isEmpty()) {
+            return Optional.empty();
+        }
+        List<List<Fabric>> bars = new ArrayList<>();
+        for (int bar = 0; bar < accent.slots.size(); bar++) {
+            bars.add(accent.best.contains(bar) ? List.of(bright.get()) : others);
+        }
+        return Optional.of(bars);
+    }
+
+    private static double chroma(Fabric fabric) {
+        return fabric.colour().lab().chroma();
+    }
+
+    /** Tries every one to three bars. */
+    private void choose(List<Integer> bars, int from) {
+        double share = bars.stream()
+                        .mapToDouble(bar -> slots.get(bar).size().areaMm2())
+                        .sum()
+                / cloth;
+        if (share > MOST) {
+            return;
+        }
+        if (share >= LEAST && worth(bars) > worth(best)) {
+            best = List.copyOf(bars);
+        }
+        for (int bar = from; bar < slots.size() && bars.size() < PLACES; bar++) {
+            bars.add(bar);
+            choose(bars, bar + 1);
+            bars.remove(bars.size() - 1);
+        }
+    }
+
+    /** The sides it lies on count for more than how far out. */
+    private int worth(List<Integer> bars) {
+        List<Place.Bar> places = bars.stream().map(bar -> slots.get(bar).place()).toList();
+        int sides = (int) places.stream().map(Place.Bar::side).distinct().count();
+        int rounds = places.stream().mapToInt(Place.Bar::round).sum();
+        return 100 * sides + rounds - 10 * places.size();
+    }
+}

@@ -1,0 +1,57 @@
+package hearthcloth.plan.colour;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
+import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * How much must be amiss in the colours of a cloth of this layout and hearth, whichever fabric of the heap each bar is
+ * of: a bound that no choice of one fabric a bar can beat. It asks only that there is as much of a fabric as the bars
+ * take finished, so it holds for every cutting.
+ *
+ * @param amissMm of the cloth itself, in millimetres of edge
+ * @param boundMm what no choice comes below
+ */
+public record LeastAmiss(double amissMm, double boundMm) {
+
+    /** Branches looked at: some milliseconds. */
+    private static final long LOOKS = 20_000;
+
+    /** Half a millimetre of edge is nothing to see. */
+    private static final double NEAR = 0.5;
+
+    /** The least there must be, beside what there is. */
+    public static LeastAmiss of(Cloth cloth, Supply supply, Contrast wanted) {
+        Set<Fabric> all = new LinkedHashSet<>(supply.fabrics());
+        List<Fabric> fabrics = List.copyOf(all);
+        FabricDifferences differences = new FabricDifferences(fabrics);
+        Map<Integer, Tile> whole = new LinkedHashMap<>();
+        List<Tile> tiles = ColourFigures.tiles(cloth, differences);
+        tiles.forEach(tile -> whole.merge(tile.bar(), tile, Tile::around));
+        List<Tile> bars = new ArrayList<>(whole.values());
+        Tile hearth = bars.remove(bars.indexOf(whole.get(0)));
+        int[] numbers = new int[fabrics.size()];
+        double[] room = new double[fabrics.size()];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = i;
+            room[i] = supply.area(fabrics.get(i)) - (i == hearth.fabric() ? hearth.areaMm2() : 0);
+        }
+        BarColouring problem = new BarColouring(
+                hearth, bars, differences, numbers, wanted, new double[bars.size()][numbers.length], room);
+        double amiss = ColourFigures.of(tiles, differences).amissMm(wanted);
+        double bound = BarColours.of(problem, LOOKS, 1).bound();
+        return new LeastAmiss(amiss, Math.min(amiss, bound));
+    }
+
+    /** Whether no choice lies better. */
+    public boolean isProven() {
+        return amissMm - boundMm < NEAR;
+    }
+}

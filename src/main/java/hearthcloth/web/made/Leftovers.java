@@ -1,0 +1,153 @@
+package hearthcloth.web.made;
+
+import gg.jte.html.escape.Escape;
+import gg.jte.output.StringOutput;
+import hearthcloth.cloth.Rect;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.measure.Unit;
+import hearthcloth.plan.model.CutTree;
+import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import hearthcloth.web.kit.Swatches;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What cutting a cloth left over and is worth keeping, largest first: which of it lies in the stash still. An offcut is known
+ * by its fabric and its size, so that one of the same fabric and size in its place counts as it.
+ */
+record Leftovers(List<Left> all) {
+
+    /**
+     * One of them.
+     *
+     * @param piece it is in the stash; empty where it was used since
+     */
+    record Left(Fabric fabric, Size size, Optional<Piece> piece) {}
+
+    /** The most that are drawn, and the height of the tallest and the width of all, in dots. */
+    private static final int DRAWN = 8;
+
+    private static final double HIGH = 84;
+    private static final double WIDE = 480;
+    private static final double GAP = 10;
+
+    Leftovers {
+        all = List.copyOf(all);
+    }
+
+    static Leftovers of(Plan plan, Stash stash) {
+        List<Piece> there = new ArrayList<>(stash.pieces());
+        List<Left> all = new ArrayList<>();
+        for (PieceCut cut : plan.cuts()) {
+            if (cut.tree() instanceof CutTree.Left) {
+                continue;
+            }
+            for (Rect left : cut.tree().left()) {
+                if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
+                    all.add(left(cut.piece().fabric(), left.size(), there));
+                }
+            }
+        }
+        all.sort(Comparator.comparing((Left left) -> -area(left.size())));
+        return new Leftovers(all);
+    }
+
+    private static Left left(Fabric fabric, Size size, List<Piece> there) {
+        Optional<Piece> piece = there.stream()
+                .filter(one -> one.fabric().equals(fabric) && one.size().equals(size))
+                .findFirst();
+        piece.ifPresent(there::remove);
+        return new Left(fabric, size, piece);
+    }
+
+    private static double area(Size size) {
+        return mm(size.width()) * mm(size.height());
+    }
+
+    private static double mm(Length length) {
+        return length.in(Unit.MILLIMETRE);
+    }
+
+    List<Piece> here() {
+        return all.stream().flatMap(left -> left.piece().stream()).toList();
+    }
+
+    /** How many there are, for a heading. */
+    String heading() {
+        String[] few = {"No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine"};
+        String many = all.size() < few.length ? few[all.size()] : String.valueOf(all.size());
+        return many + (all.size() == 1 ? " leftover" : " leftovers") + " worth keeping";
+    }
+
+    /** Where they are. */
+    String where() {
+        int here = here().size();
+        if (here == all.size()) {
+            return here == 1
+                    ? "It is back on the table, as it measures now."
+                    : "They are back on the table, as they measure now.";
+        }
+        return here == 0 ? "All of it has been used since." : here + " of them on the table still, the rest used since.";
+    }
+
+    /** The first of those that are there, side by side to one scale; each says its fabric and size. */
+    String drawn(Swatches swatches, Ruler ruler) {
+        List<Piece> some = here().stream().limit(DRAWN).toList();
+        double tallest = some.stream().mapToDouble(piece -> low(piece)).max().orElse(1);
+        double across = some.stream().mapToDouble(piece -> broad(piece)).sum();
+        double scale = Math.min(HIGH / tallest, (WIDE - GAP * some.size()) / Math.max(1, across));
+        StringBuilder svg = new StringBuilder();
+        double x = 1;
+        for (Piece piece : some) {
+            double wide = broad(piece) * scale;
+            double high = low(piece) * scale;
+            svg.append(String.format(
+                    Locale.ROOT,
+                    "<g transform=\"translate(%.1f %.1f) scale(%.4f)\"><title>%s, %s</title><rect width=\"%.1f\""
+                            + " height=\"%.1f\" fill=\"%s\"/></g>",
+                    x,
+                    HIGH - high + 1,
+                    scale,
+                    escaped(piece.fabric().name()),
+                    ruler.write(piece.size(), Rounding.DOWN),
+                    broad(piece),
+                    low(piece),
+                    swatches.fill(piece.fabric())));
+            x += wide + GAP;
+        }
+        StringBuilder whole = new StringBuilder(String.format(
+                Locale.ROOT,
+                "<svg viewBox=\"0 0 %.0f %.0f\" width=\"%.0f\" height=\"%.0f\" aria-hidden=\"true\" focusable=\"false\">",
+                x,
+                HIGH + 2,
+                x,
+                HIGH + 2));
+        swatches.tiles(whole);
+        return whole.append(svg).append("</svg>").toString();
+    }
+
+    private static String escaped(String text) {
+        StringOutput out = new StringOutput();
+        Escape.htmlContent(text, out);
+        return out.toString();
+    }
+
+    /** Each lies down: its longer side across. */
+    private static double broad(Piece piece) {
+        return mm(piece.size().width().max(piece.size().height()));
+    }
+
+    private static double low(Piece piece) {
+        return Math.min(mm(piece.size().width()), mm(piece.size().height()));
+    }
+}

@@ -1,0 +1,146 @@
+package hearthcloth.web.made;
+
+import hearthcloth.draw.ClothPhotograph;
+import hearthcloth.draw.FabricPicture;
+import hearthcloth.draw.RefusedPictureException;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.stash.Piece;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.Store;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.ClothDocument.Life;
+import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.store.json.Keepsake;
+import hearthcloth.web.cloth.ClothAsked;
+import hearthcloth.web.cloth.ClothCard;
+import hearthcloth.web.gift.FirstUse;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.StaleChangeException;
+import hearthcloth.web.kit.Uploads;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+
+/** The end of a cloth and the begin of its life: photograph, slip, what it wraps, what is left over. */
+public final class MadePage {
+
+    private static final int LONGEST_NAME = 80;
+
+    private final PageContext room;
+
+    private MadePage(PageContext room) {
+        this.room = room;
+    }
+
+    public static void add(PageRoutes routes) {
+        routes.of(MadePage::new)
+                .get("/made/{id}", MadePage::show)
+                .post("/made/{id}/slip", MadePage::slip)
+                .post("/made/{id}/used", MadePage::used)
+                .post("/made/{id}/leftovers", MadePage::leftovers)
+                .get("/made/{id}/photograph.jpg", MadePage::photograph)
+                .post("/made/{id}/photograph", MadePage::take)
+                .post("/made/{id}/photograph/away", MadePage::putAway);
+    }
+
+    /** Where the photograph of a cloth is found; empty where there is none. */
+    static String photograph(Store store, String cloth) {
+        return ClothCard.photograph(cloth, store.portraits().kept());
+    }
+
+    private SavedCloth cloth(Context context) {
+        return new ClothAsked(room).cloth(context);
+    }
+
+    private void show(Context context) {
+        SavedCloth cloth = cloth(context);
+        if (cloth.document().plan().isEmpty()) {
+            PageContext.go(context, "/cloth/" + cloth.id(), "It is not made yet: you don't have enough fabric for it.");
+            return;
+        }
+        String title = cloth.document().life().stage() == Stage.SEWN ? "It is sewn, and it holds." : cloth.name();
+        room.show(context, MadeShown.of(room, cloth).sheet(room.frame(context, title, "Made")));
+    }
+
+    /** Everything she wrote on the slip, as one change. */
+    private void slip(Context context) {
+        SavedCloth saved = cloth(context);
+        Life was = saved.document().life();
+        StaleChangeException.check(context, saved, ClothCard.about(was));
+        String name = PageContext.field(context, "name");
+        if (name.length() > LONGEST_NAME) {
+            throw new MeasureException("write a name of up to " + LONGEST_NAME + " letters");
+        }
+        Stage stage =
+                PageContext.field(context, "sewn").equals("yes") && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
+        Life now = was.at(stage)
+                .noted(SlipForm.note(context, "made"), SlipForm.note(context, "wrapped"), SlipForm.note(context, "keeper"))
+                .noted(
+                        SlipForm.measured(context, ClothAsked.settings(room, saved).bare()),
+                        SlipForm.note(context, "word"));
+        room.store().asOneChange("slip of " + saved.name(), () -> {
+            room.store().cloths().save(saved, "slip", saved.document().with(now));
+            if (!name.isEmpty()) {
+                room.store().cloths().rename(saved.id(), name);
+            }
+            return now;
+        });
+        PageContext.go(context, "/made/" + saved.id(), "The slip is kept.");
+    }
+
+    /** It wrapped something again. */
+    private void used(Context context) {
+        SavedCloth saved = cloth(context);
+        Keepsake.Use use = new Keepsake.Use(
+                SlipForm.note(context, "day"), SlipForm.note(context, "what"), SlipForm.note(context, "who"));
+        ClothDocument was = saved.document();
+        Life now = was.life().usedAgain(use);
+        room.store().cloths().save(saved, "wrapped again", was.with(now));
+        PageContext.go(
+                context,
+                "/made/" + saved.id(),
+                saved.name() + " has been used " + now.uses() + (now.uses() == 1 ? " time." : " times."));
+    }
+
+    /** What is left over is wished to be used first, and the next gift is asked for. */
+    private void leftovers(Context context) {
+        SavedCloth saved = cloth(context);
+        List<Piece> here =
+                Leftovers.of(ClothAsked.plan(saved), room.store().stash().whole()).here();
+        if (here.isEmpty()) {
+            PageContext.go(context, "/made/" + saved.id(), "None of them is in the stash any more.");
+            return;
+        }
+        FirstUse.keep(room.store(), here);
+        PageContext.go(context, "/gift", "These leftovers are used first. What will they wrap?");
+    }
+
+    private void photograph(Context context) {
+        byte[] jpeg = room.store()
+                .portraits()
+                .find(context.pathParam("id"))
+                .orElseThrow(() -> new NotFoundResponse("There is no photograph of this cloth."));
+        context.header("Cache-Control", "private, max-age=86400");
+        context.contentType("image/jpeg")
+                .result(context.queryParam("small") == null ? jpeg : ClothPhotograph.small(jpeg));
+    }
+
+    private void take(Context context) {
+        SavedCloth saved = cloth(context);
+        try {
+            byte[] jpeg = ClothPhotograph.jpeg(Uploads.upload(context, "picture", FabricPicture.MOST_BYTES));
+            room.store().portraits().keep(saved.id(), jpeg);
+        } catch (RefusedPictureException e) {
+            throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
+        }
+        PageContext.go(
+                context, "/made/" + saved.id(), "The photograph is kept. Where and when it was taken is not kept with it.");
+    }
+
+    private void putAway(Context context) {
+        SavedCloth saved = cloth(context);
+        room.store().portraits().remove(saved.id());
+        PageContext.go(context, "/made/" + saved.id(), "The photograph is taken away; the drawing stands there again.");
+    }
+}

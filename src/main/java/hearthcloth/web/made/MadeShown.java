@@ -1,0 +1,145 @@
+package hearthcloth.web.made;
+
+import hearthcloth.cloth.making.Face;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Plan;
+import hearthcloth.stash.Fabric;
+import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.ClothDocument.Life;
+import hearthcloth.store.json.Keepsake;
+import hearthcloth.web.cloth.ClothAsked;
+import hearthcloth.web.drawn.ClothDrawing;
+import hearthcloth.web.gift.Wished;
+import hearthcloth.web.kit.PageContext;
+import hearthcloth.web.kit.PageFrame;
+import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.Purpose;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Gathers what the page of a finished cloth shows. */
+record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
+    static MadeShown of(PageContext room, SavedCloth cloth) {
+        return new MadeShown(
+                room,
+                cloth,
+                ClothAsked.plan(cloth),
+                ClothAsked.settings(room, cloth).ruler());
+    }
+
+    MadeSheet sheet(PageFrame frame) {
+        return new MadeSheet(frame, cloth, pictures(), slip(), told());
+    }
+
+    private Life life() {
+        return cloth.document().life();
+    }
+
+    private Purpose purpose() {
+        return Wished.of(room.store(), cloth);
+    }
+
+    private MadeSheet.Pictures pictures() {
+        Swatches swatches = new Swatches(plan.fabrics(), room.store().swatches().across());
+        String own = "/cloths/" + cloth.id();
+        String version = "?v=" + cloth.version();
+        boolean ties = purpose().wrapped(ruler).flatMap(round -> round.fold(plan.cloth())).isPresent();
+        List<Fabric> fabrics = plan.fabrics();
+        return new MadeSheet.Pictures(
+                MadePage.photograph(room.store(), cloth.id()),
+                own + (ties ? "/tied.svg" : "/flat.svg") + version,
+                ClothDrawing.still(plan.cloth(), Face.FRONT, swatches, "Front of " + cloth.name()),
+                fabrics.stream().map(swatches::swatch).toList(),
+                life().stage() == ClothDocument.Stage.SEWN && !fabrics.isEmpty() ? Bunting.of(fabrics, swatches) : "");
+    }
+
+    private MadeSheet.Slip slip() {
+        Keepsake kept = life().kept();
+        Optional<Keepsake.Measured> real = kept.measured();
+        String offered = purpose().thing().map(gift -> gift.describe(ruler)).orElse("");
+        return new MadeSheet.Slip(
+                life().made().isEmpty() ? lastDay().map(DAY::format).orElse("") : life().made(),
+                life().wrapped().isEmpty() ? offered : life().wrapped(),
+                life().keeper(),
+                new MadeSheet.Measures(
+                        number(real.map(Keepsake.Measured::width)),
+                        number(real.map(Keepsake.Measured::height)),
+                        number(real.flatMap(one -> one.corners().stream().findFirst())),
+                        number(real.flatMap(one -> one.corners().stream().skip(1).findFirst()))),
+                kept.word());
+    }
+
+    private String number(Optional<Length> length) {
+        return length.map(one -> ruler.number(one, Rounding.NEAREST)).orElse("");
+    }
+
+    private MadeSheet.Told told() {
+        return new MadeSheet.Told(
+                how(),
+                ruler.write(plan.cloth().finished(), Rounding.NEAREST),
+                life().kept()
+                        .measured()
+                        .map(real -> SlipForm.against(real, plan.cloth().finished(), ruler))
+                        .orElse(""),
+                tie(),
+                DAY.format(day(room.store().now())),
+                left());
+    }
+
+    private String how() {
+        int bars = cloth.document().design().layout().courses().size();
+        int fabrics = plan.fabrics().size();
+        long days = days().distinct().count();
+        String many = cloth.document().isFree() ? plan.cloth().patches().size() + " patches" : bars + " bars";
+        return many + ", " + fabrics + (fabrics == 1 ? " fabric" : " fabrics")
+                + (days == 0 ? "" : days == 1 ? ", sewn in one day" : ", sewn on " + days + " days") + ".";
+    }
+
+    private java.util.stream.Stream<LocalDate> days() {
+        return cloth.document().bench().done().stream().map(done -> day(done.at()));
+    }
+
+    private Optional<LocalDate> lastDay() {
+        return life().stage() == ClothDocument.Stage.SEWN ? days().max(LocalDate::compareTo) : Optional.empty();
+    }
+
+    private static LocalDate day(Instant at) {
+        return LocalDate.ofInstant(at, ZoneId.systemDefault());
+    }
+
+    private String tie() {
+        Purpose purpose = purpose();
+        return purpose.tied()
+                .map(tie -> "/tie/" + tie.words().replace(' ', '-') + "?gift="
+                        + URLEncoder.encode(purpose.gift(), StandardCharsets.UTF_8) + "&cloth=" + cloth.id())
+                .orElse("");
+    }
+
+    private MadeSheet.Left left() {
+        if (life().stage() == ClothDocument.Stage.DESIGNED) {
+            return new MadeSheet.Left("", "", "", false);
+        }
+        Leftovers left = Leftovers.of(plan, room.store().stash().whole());
+        Swatches swatches = new Swatches(
+                left.here().stream().map(piece -> piece.fabric()).distinct().toList(),
+                room.store().swatches().across());
+        return new MadeSheet.Left(
+                left.all().isEmpty() ? "" : left.heading(),
+                left.where(),
+                left.drawn(swatches, ruler),
+                !left.here().isEmpty());
+    }
+}

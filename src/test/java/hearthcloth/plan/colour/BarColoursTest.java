@@ -1,0 +1,148 @@
+package hearthcloth.plan.colour;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Place;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Fabrics for bars, against every way of giving bars fabrics that there is, counted by the finished cloth. */
+class BarColoursTest {
+
+    private static final List<Fabric> FABRICS = List.of(Greys.PALE, Greys.DARK, Greys.RED, Greys.NEAR);
+
+    private static Cloth cloth(int bars, int[] chosen) {
+        int[] at = {0};
+        return Greys.cloth(100, 20, bars / 4, Greys.WHITE, slot -> FABRICS.get(chosen[at[0]++]));
+    }
+
+    /** The problem read off a cloth, with so much room of each fabric. */
+    private static BarColouring problem(int count, Contrast wanted, double[] room) {
+        Cloth cloth = cloth(count, new int[count]);
+        List<Tile> bars = new ArrayList<>();
+        Tile hearth = new Tile(0, Greys.ALL.indexOf(Greys.WHITE), 0, 0, 0, 0);
+        for (Laid laid : cloth.laid()) {
+            if (laid.patch().place() instanceof Place.Hearth) {
+                hearth = ColourFigures.tile(0, Greys.ALL.indexOf(Greys.WHITE), laid.at());
+            }
+        }
+        for (int bar = 0; bar < count; bar++) {
+            String id = (bar / 4 + 1) + String.valueOf((char) ('A' + bar % 4));
+            bars.add(cloth.laid().stream()
+                    .filter(laid -> laid.patch().place().id().equals(id))
+                    .map(laid -> ColourFigures.tile(1, 0, laid.at()))
+                    .findFirst()
+                    .orElseThrow());
+        }
+        int[] numbers = FABRICS.stream().mapToInt(Greys.ALL::indexOf).toArray();
+        return new BarColouring(
+                hearth,
+                bars,
+                new FabricDifferences(Greys.ALL),
+                numbers,
+                wanted,
+                new double[count][FABRICS.size()],
+                room);
+    }
+
+    private static double cost(BarColouring problem, BarColours.Found found) {
+        int[] chosen = new int[problem.bars()];
+        Arrays.setAll(chosen, found::chosen);
+        return problem.cost(chosen);
+    }
+
+    private static double[] plenty() {
+        double[] room = new double[FABRICS.size()];
+        Arrays.fill(room, 1e9);
+        return room;
+    }
+
+    @ParameterizedTest
+    @EnumSource(Contrast.class)
+    void the_cost_of_a_choice_is_what_is_amiss_in_the_finished_cloth(Contrast wanted) {
+        Random random = new Random(21);
+        BarColouring problem = problem(8, wanted, plenty());
+        for (int i = 0; i < 30; i++) {
+            int[] chosen = random.ints(8, 0, FABRICS.size()).toArray();
+            assertThat(problem.cost(chosen))
+                    .isCloseTo(ColourFigures.of(cloth(8, chosen), Greys.ALL).amissMm(wanted), within(1e-6));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Contrast.class)
+    void eight_bars_of_four_fabrics_are_proven_to_lie_best_among_all_65_536_ways(Contrast wanted) {
+        for (double[] room : List.of(plenty(), new double[] {6000, 5000, 4000, 9000})) {
+            BarColouring problem = problem(8, wanted, room);
+            double least = Double.POSITIVE_INFINITY;
+            int[] chosen = new int[8];
+            for (int way = 0; way < 1 << 16; way++) {
+                for (int bar = 0; bar < 8; bar++) {
+                    chosen[bar] = (way >> (2 * bar)) & 3;
+                }
+                least = Math.min(least, problem.cost(chosen));
+            }
+            BarColours.Found found = BarColours.of(problem, 1_000_000, 1);
+            assertThat(found.isFound()).isEqualTo(least < Double.POSITIVE_INFINITY);
+            if (found.isFound()) {
+                assertThat(cost(problem, found)).isCloseTo(least, within(1e-6));
+                assertThat(found.bound()).isCloseTo(least, within(1e-6));
+            }
+        }
+    }
+
+    @Test
+    void with_few_looks_the_bound_is_still_below_every_way_and_the_same_looks_give_the_same_answer() {
+        BarColouring problem = problem(8, Contrast.MOST, new double[] {6000, 5000, 8000, 9000});
+        double least = cost(problem, BarColours.of(problem, 1_000_000, 1));
+        for (long looks : new long[] {2, 20, 200, 2000}) {
+            BarColours.Found found = BarColours.of(problem, looks, 3);
+            assertThat(found.bound()).isLessThanOrEqualTo(least + 1e-9);
+            assertThat(cost(problem, found)).isGreaterThanOrEqualTo(least - 1e-9);
+            BarColours.Found again = BarColours.of(problem, looks, 3);
+            assertThat(cost(problem, again)).isEqualTo(cost(problem, found));
+            assertThat(again.bound()).isEqualTo(found.bound());
+        }
+    }
+
+    @Test
+    void where_there_is_not_enough_fabric_nothing_is_found() {
+        assertThat(BarColours.of(problem(4, Contrast.READS, new double[4]), 1000, 1)
+                        .isFound())
+                .isFalse();
+    }
+
+    /** Of red and grey round a white hearth no bar need lie beside its own fabric, so a cloth that does is not the least. */
+    @Test
+    void the_least_that_must_be_amiss_is_said_of_a_cloth() {
+        List<Piece> pieces = new ArrayList<>();
+        for (Fabric fabric : List.of(Greys.WHITE, Greys.RED, Greys.DARK, Greys.BLACK)) {
+            pieces.add(new Piece(
+                    fabric.name(), fabric, Size.square(Length.cm(100)), Piece.Washed.UNKNOWN, pieces.size() + 2));
+        }
+        Supply supply = new Supply(new Stash(pieces));
+        Cloth turns = Greys.cloth(
+                100, 20, 1, Greys.WHITE, slot -> slot.place().order() % 2 == 0 ? Greys.RED : Greys.DARK);
+        LeastAmiss best = LeastAmiss.of(turns, supply, Contrast.READS);
+        assertThat(best.isProven()).isTrue();
+        Cloth field = Greys.cloth(100, 20, 1, Greys.WHITE, slot -> Greys.DARK);
+        LeastAmiss worse = LeastAmiss.of(field, supply, Contrast.READS);
+        assertThat(worse.isProven()).isFalse();
+        assertThat(worse.boundMm()).isLessThan(worse.amissMm());
+    }
+}
