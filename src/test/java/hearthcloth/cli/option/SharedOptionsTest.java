@@ -10,6 +10,7 @@ import hearthcloth.measure.Unit;
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.WishField;
+import hearthcloth.wish.WishWords;
 import hearthcloth.wrap.Tie;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
@@ -71,8 +72,12 @@ class SharedOptionsTest {
         assertThat(all.json.isWished()).isTrue();
         assertThat(all.wishes.gift().named()).contains(Tie.ERRAND);
         assertThat(all.wishes.gift().read(Unit.CENTIMETRE).orElseThrow().tie()).isEqualTo(Tie.ERRAND);
-        assertThat(all.wishes.words().of(WishField.SIZE)).isEqualTo("40");
-        assertThat(all.wishes.words().of(WishField.FREE)).isEqualTo("yes");
+        assertThat(all.wishes.words())
+                .isEqualTo(WishWords.NOTHING
+                        .with(WishField.SIZE, "40")
+                        .with(WishField.FREE, "yes")
+                        .with(WishField.PROPOSALS, "2")
+                        .with(WishField.SEED, "7"));
         assertThat(all.wishes.proposals()).isEqualTo("2");
         assertThat(all.wishes.seed()).isEqualTo("7");
     }

@@ -57,7 +57,7 @@ class KitsReportTest {
     void each_cloth_has_a_line_with_its_size_its_joins_and_its_folder() {
         String said = said(together(square("Ada", 12), square("Bea\u0007", 13)));
         assertThat(said).containsPattern("Ada: [^\n]*12 × 12 in, hearth of \\w+, [^\n]*join[^\n]*, in out/1\\.");
-        assertThat(said).containsPattern("Bea: [^\n]*13 × 13 in, [^\n]*, in out/2\\.").doesNotContain("\u0007");
+        assertThat(said).containsPattern("Bea ?: [^\n]*13 × 13 in, [^\n]*, in out/2\\.").doesNotContain("\u0007");
         assertThat(said).contains("Most joins: ", "out/kits.pdf").doesNotContain("Not as it was asked for");
     }
 
@@ -81,7 +81,7 @@ class KitsReportTest {
                 .isEqualTo(Length.inches(13).nm());
         assertThat(json.get("cloths").get(2).get("asWished").asBoolean()).isFalse();
         assertThat(json.get("cloths").get(2).get("why")).isNotEmpty();
-        assertThat(json.get("shopping")).isNotEmpty();
+        assertThat(json.get("shopping")).hasSize(together.shopping().size());
         Set<String> seen = new HashSet<>();
         Set<String> known = new HashSet<>();
         HEAP.pieces().forEach(piece -> known.add(piece.id()));

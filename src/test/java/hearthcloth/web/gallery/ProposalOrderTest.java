@@ -30,6 +30,9 @@ class ProposalOrderTest {
     private static final Stash STASH = Stashes.scraps(40, 3);
     private static final List<Plan> PLANS = Planned.plans(STASH, 18, 5);
 
+    private static final List<Scheme.Kind> KINDS =
+            List.of(Scheme.Kind.HALVES, Scheme.Kind.FIELD, Scheme.Kind.FRAMES, Scheme.Kind.SCATTERED);
+
     private static Map<String, Plan> numbered(List<Plan> plans) {
         Map<String, Plan> numbered = new LinkedHashMap<>();
         plans.forEach(plan -> numbered.put(String.valueOf(numbered.size()), plan));
@@ -49,7 +52,7 @@ class ProposalOrderTest {
 
     @Test
     void those_with_the_colours_she_likes_come_first() {
-        for (Scheme.Kind kind : WishChips.KINDS) {
+        for (Scheme.Kind kind : KINDS) {
             ProposalOrder order = new ProposalOrder(Optional.of(kind), Set.of(), false);
             List<Boolean> liked = order.sorted(List.of(), PLANS).stream()
                     .map(plan -> !SchemeRule.holds(kind, plan.cloth(), plan.fabrics()))
@@ -107,7 +110,8 @@ class ProposalOrderTest {
 
     @Test
     void each_wish_is_a_chip_that_says_where_it_is_not_met() {
-        Leanings lean = new Leanings("Velvet", List.of("Oat"), "", "wide", true);
+        Leanings lean = new Leanings(
+                "Velvet", List.of("Oat"), new Leanings.Colours("", ""), "wide", true);
         WishChips.Asked asked = new WishChips.Asked(
                 lean, WishForm.OPEN, new Stash(List.of()), STASH, Ruler.EIGHTHS, false, Optional.of("a box"));
         WishChips chips =

@@ -7,6 +7,7 @@ import hearthcloth.draw.cloth.Paper;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.Language;
 import hearthcloth.wrap.Gift;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -19,7 +20,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Gifts as the page asks for them ({@link GiftShape}) and the ink they are drawn in ({@link GiftInk}). */
 class GiftShapeTest {
 
-    private static final Settings INCHES = new Settings(Ruler.EIGHTHS, Paper.LETTER, Optional.empty(), true);
+    private static final Settings INCHES = new Settings(Ruler.EIGHTHS, Paper.LETTER, Optional.empty(), Language.ENGLISH, true);
 
     @ParameterizedTest
     @EnumSource(GiftShape.class)

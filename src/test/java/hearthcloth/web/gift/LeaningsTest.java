@@ -2,6 +2,7 @@ package hearthcloth.web.gift;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.draw.cloth.Paper;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
@@ -13,6 +14,8 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
+import hearthcloth.web.kit.Settings;
+import hearthcloth.words.Language;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
 import java.nio.file.Path;
@@ -32,7 +35,8 @@ class LeaningsTest {
 
     private static final Stash STASH = Stashes.scraps(20, 3);
 
-    private static final Leanings ALL = new Leanings("Rust", List.of("Oat", "Kelp"), "frames", "wide", true);
+    private static final Leanings ALL = new Leanings(
+            "Rust", List.of("Oat", "Kelp"), new Leanings.Colours("frames", ""), "wide", true);
 
     @TempDir
     Path folder;
@@ -54,7 +58,7 @@ class LeaningsTest {
 
     @Test
     void each_wish_is_set_and_taken_back_alone() {
-        for (String what : List.of("hearth", "without", "scheme", "bars", "quick")) {
+        for (String what : List.of("hearth", "without", "scheme", "contrast", "bars", "quick")) {
             Leanings set = Leanings.NONE.with(what, "Slate");
             assertThat(set.isOpen()).as(what).isFalse();
             assertThat(set.less(what, "Slate")).as(what).isEqualTo(Leanings.NONE);
@@ -166,9 +170,9 @@ class LeaningsTest {
         assertThat(PatchworkForm.read("free").patchwork(WishForm.OPEN)).contains(Patchwork.free());
     }
 
-    private static hearthcloth.web.kit.Settings settings(Store store) {
-        return new hearthcloth.web.kit.Settings(
-                Ruler.MILLIMETRES, hearthcloth.draw.cloth.Paper.A4, Optional.empty(), store.setting("x").isEmpty());
+    private static Settings settings(Store store) {
+        boolean asked = store.setting("ruler").isPresent();
+        return new Settings(Ruler.MILLIMETRES, Paper.A4, Optional.empty(), Language.ENGLISH, asked);
     }
 
     /** Six seams are the fewest that tell anything of her hand; the middle of them is what a seam eats. */
