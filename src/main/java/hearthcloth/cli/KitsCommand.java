@@ -6,6 +6,7 @@ import hearthcloth.cli.io.ProgressLine;
 import hearthcloth.cli.io.Shell;
 import hearthcloth.cli.option.FolderOptions;
 import hearthcloth.cli.option.JsonOption;
+import hearthcloth.cli.option.PrintOptions;
 import hearthcloth.cli.option.StashInput;
 import hearthcloth.cli.option.TimeOption;
 import hearthcloth.cli.option.WishOptions;
@@ -82,7 +83,7 @@ final class KitsCommand implements Callable<Integer> {
     private String students;
 
     @Mixin
-    private FolderOptions out = new FolderOptions(GuideLength.CLASS);
+    private FolderOptions out = new FolderOptions();
 
     @Mixin
     private JsonOption json = new JsonOption();
@@ -94,10 +95,10 @@ final class KitsCommand implements Callable<Integer> {
     private StashInput stash = new StashInput();
 
     @Mixin
-    private TimeOption budget = new TimeOption("10s");
+    private PrintOptions printing = new PrintOptions(GuideLength.CLASS);
 
-    /** In which unit, on what and how long the guides are printed. */
-    private record Print(Ruler ruler, FolderOptions.Print print) {}
+    @Mixin
+    private TimeOption budget = new TimeOption("10s");
 
     KitsCommand(Shell shell) {
         this.shell = shell;
@@ -110,7 +111,7 @@ final class KitsCommand implements Callable<Integer> {
         Ruler ruler = stash.ruler(read);
         OptionText text = new OptionText();
         PlanBudget time = budget.read(text);
-        FolderOptions.Print print = out.print(text, ruler);
+        PrintOptions.Asked print = printing.read(text, ruler);
         long seed = text.whole("--seed", options.seed(), 1, 0, 999_999_999);
         text.check();
         List<WishList.Line> lines = lines(read, ruler);
@@ -127,7 +128,7 @@ final class KitsCommand implements Callable<Integer> {
         progress.say("drawing");
         List<String> words = lines.stream().map(line -> line.asked(ruler)).toList();
         KitsJson kits = KitsJson.of(read.stash(), together, words);
-        write(folder, together, lines, kits, new Print(ruler, print));
+        write(folder, together, lines, kits, print.print(shell));
         progress.clear();
         if (json.isWished()) {
             shell.out().println(JsonText.of(kits));
@@ -166,20 +167,20 @@ final class KitsCommand implements Callable<Integer> {
     }
 
     private static void write(
-            OutputFolder folder, Together together, List<WishList.Line> lines, KitsJson kits, Print print) {
+            OutputFolder folder, Together together, List<WishList.Line> lines, KitsJson kits, PrintOptions.Print print) {
         List<OutputFolder.Proposal> files = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             var gift = lines.get(i).gift().map(wish -> wish.wrapped(print.ruler()));
             together.parts()
                     .get(i)
                     .plan()
-                    .map(plan -> new PlanFolder(plan, print.ruler(), print.print().paper(), gift))
-                    .ifPresent(drawn -> files.add(into -> drawn.write(into, print.print().length())));
+                    .map(plan -> new PlanFolder(plan, print.voice(), print.paper(), gift))
+                    .ifPresent(drawn -> files.add(into -> drawn.write(into, print.length())));
         }
         List<String> asked = lines.stream()
                 .map(line -> line.gift().isPresent() ? line.asked(print.ruler()) : "")
                 .toList();
-        KitsPrint printed = new KitsPrint(together, asked, print.ruler(), print.print().paper());
+        KitsPrint printed = new KitsPrint(together, asked, print.ruler(), print.paper());
         folder.write(files, into -> {
             Files.write(into.resolve("kits.pdf"), printed.pdf());
             Files.writeString(into.resolve("kits.json"), JsonText.of(kits) + "\n", StandardCharsets.UTF_8);

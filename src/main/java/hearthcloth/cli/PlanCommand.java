@@ -5,6 +5,7 @@ import hearthcloth.cli.io.ProgressLine;
 import hearthcloth.cli.io.Shell;
 import hearthcloth.cli.option.FolderOptions;
 import hearthcloth.cli.option.JsonOption;
+import hearthcloth.cli.option.PrintOptions;
 import hearthcloth.cli.option.StashInput;
 import hearthcloth.cli.option.TimeOption;
 import hearthcloth.cli.option.WishOptions;
@@ -96,7 +97,7 @@ final class PlanCommand implements Callable<Integer> {
     private final Shell shell;
 
     @Mixin
-    private FolderOptions out = new FolderOptions(GuideLength.FULL);
+    private FolderOptions out = new FolderOptions();
 
     @Option(names = "--png", description = "Also write the pictures as PNG.")
     private boolean png;
@@ -121,6 +122,9 @@ final class PlanCommand implements Callable<Integer> {
 
     @Mixin
     private StashInput stash = new StashInput();
+
+    @Mixin
+    private PrintOptions printing = new PrintOptions(GuideLength.FULL);
 
     @Mixin
     private TimeOption budget = new TimeOption("2s");
@@ -164,9 +168,9 @@ final class PlanCommand implements Callable<Integer> {
 
     private ProposalFiles files(Optional<GiftWish> gift, Ruler ruler) {
         OptionText text = new OptionText();
-        FolderOptions.Print print = out.print(text, ruler);
+        PrintOptions.Asked asked = printing.read(text, ruler);
         text.check();
-        return new ProposalFiles(gift, print, ruler, new ProposalFiles.Extras(slips, png, net));
+        return new ProposalFiles(gift, asked.print(shell), new ProposalFiles.Extras(slips, png, net));
     }
 
     /** Fits a guideline: 0 where a cloth keeps every rule, 1 with the nearest where a rule had to be bent. */

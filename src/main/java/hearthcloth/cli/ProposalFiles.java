@@ -1,7 +1,7 @@
 package hearthcloth.cli;
 
 import hearthcloth.cli.io.OutputFolder;
-import hearthcloth.cli.option.FolderOptions;
+import hearthcloth.cli.option.PrintOptions;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
@@ -13,16 +13,21 @@ import java.util.Optional;
 /**
  * The files of proposals: for whom and on what they are printed, and which are wanted beside the usual ones.
  */
-record ProposalFiles(Optional<GiftWish> gift, FolderOptions.Print print, Ruler ruler, Extras extras) {
+record ProposalFiles(Optional<GiftWish> gift, PrintOptions.Print print, Extras extras) {
 
     /** Files beside the usual ones. */
     record Extras(boolean slips, boolean png, boolean net) {}
+
+    /** The ruler in which measures are written. */
+    Ruler ruler() {
+        return print.ruler();
+    }
 
     /** Writes a numbered folder for each plan, or nothing. */
     void write(List<Plan> plans, OutputFolder folder) {
         List<OutputFolder.Proposal> files = new ArrayList<>();
         for (Plan plan : plans) {
-            PlanFolder drawn = new PlanFolder(plan, ruler, print.paper(), gift.map(wish -> wish.wrapped(ruler)));
+            PlanFolder drawn = new PlanFolder(plan, print.voice(), print.paper(), gift.map(wish -> wish.wrapped(ruler())));
             files.add(into -> {
                 drawn.write(into, print.length());
                 if (extras.slips()) {

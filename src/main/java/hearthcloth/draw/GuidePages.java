@@ -25,6 +25,7 @@ import hearthcloth.sew.Caution;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.tie.Wrapped;
 import java.util.List;
 import java.util.Optional;
@@ -34,21 +35,23 @@ final class GuidePages {
 
     private final Plan plan;
     private final Guide guide;
+    private final Voice voice;
     private final Ruler ruler;
     private final Flow flow;
 
-    private GuidePages(Plan plan, Guide guide, Ruler ruler, Paper paper) {
+    private GuidePages(Plan plan, Guide guide, Voice voice, Paper paper) {
         this.plan = plan;
         this.guide = guide;
-        this.ruler = ruler;
+        this.voice = voice;
+        this.ruler = voice.ruler();
         this.flow = new Flow(
                 paper, plan.story().title() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST));
     }
 
     /** The guide for a class. */
     static List<Picture> forClass(PlanSheets proposal, Guide guide) {
-        GuidePages pages = new GuidePages(proposal.plan(), guide, proposal.ruler(), proposal.paper());
-        return new ClassGuide(proposal.plan(), guide, proposal.ruler(), pages.flow).pages(proposal.gift());
+        GuidePages pages = new GuidePages(proposal.plan(), guide, proposal.voice(), proposal.paper());
+        return new ClassGuide(proposal.plan(), guide, proposal.voice(), pages.flow).pages(proposal.gift());
     }
 
     /** A slip for every patch. */
@@ -59,7 +62,7 @@ final class GuidePages {
 
     /** The guide with the gift's pages, where the cloth is for one. */
     static List<Picture> of(PlanSheets proposal, Guide guide, Optional<TiedGift> tied) {
-        GuidePages pages = new GuidePages(proposal.plan(), guide, proposal.ruler(), proposal.paper());
+        GuidePages pages = new GuidePages(proposal.plan(), guide, proposal.voice(), proposal.paper());
         return pages.pages(proposal.gift(), tied);
     }
 
@@ -69,7 +72,7 @@ final class GuidePages {
         cut();
         sew();
         hem();
-        gift.ifPresent(wrapped -> new TiedPages(plan.cloth(), wrapped, ruler, flow).flow(tied));
+        gift.ifPresent(wrapped -> new TiedPages(plan.cloth(), wrapped, voice, flow).flow(tied));
         notes();
         return flow.pages();
     }

@@ -9,6 +9,7 @@ import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.tie.Wrapped;
 import java.util.List;
 import java.util.Optional;
@@ -17,14 +18,24 @@ import java.util.Optional;
  * Everything of one proposal as pictures and text, before it is written to files; it runs in a browser too. The same plan
  * always gives the same.
  *
- * @param ruler in which measures are written; best the one the plan was made with
+ * @param voice the language, and the ruler in which measures are written; best the one the plan was made with
  * @param gift what the cloth is to be tied round, if anything
  */
-public record PlanSheets(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> gift) {
+public record PlanSheets(Plan plan, Voice voice, Paper paper, Optional<Wrapped> gift) {
+
+    /** The same in English. */
+    public PlanSheets(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> gift) {
+        this(plan, Voice.english(ruler), paper, gift);
+    }
 
     /** A cloth that is for no gift in particular. */
     PlanSheets(Plan plan, Ruler ruler, Paper paper) {
         this(plan, ruler, paper, Optional.empty());
+    }
+
+    /** The ruler in which measures are written. */
+    public Ruler ruler() {
+        return voice.ruler();
     }
 
     /** The text of {@code plan.json}. */
@@ -34,12 +45,12 @@ public record PlanSheets(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
 
     /** One face on a sheet of its own, with its legend. */
     public Picture face(Face face) {
-        return FaceSheet.of(plan, face, ruler);
+        return FaceSheet.of(plan, face, ruler());
     }
 
     /** Every piece of fabric with its cuts. */
     public Picture cutSheet() {
-        return CutBlocks.sheet(plan, Guide.of(plan, ruler).cutting(), ruler);
+        return CutBlocks.sheet(plan, Guide.of(plan, ruler()).cutting(), ruler());
     }
 
     /** The cloth tied round the gift; empty without a gift, or where the cloth is too small for it. */
@@ -53,17 +64,17 @@ public record PlanSheets(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> 
     }
 
     Optional<Picture> tiedSheet(Optional<TiedGift> tied) {
-        return gift.flatMap(wrapped -> tied.map(drawn -> TiedSheet.of(plan, wrapped, drawn, ruler)));
+        return gift.flatMap(wrapped -> tied.map(drawn -> TiedSheet.of(plan, wrapped, drawn, voice)));
     }
 
     /** The flat cloth with its folds on one sheet; empty where the cloth does not tie the gift. */
     Optional<Picture> net() {
-        return gift.flatMap(wrapped -> tied().map(tied -> NetSheet.of(plan.cloth(), wrapped, tied, ruler, paper)));
+        return gift.flatMap(wrapped -> tied().map(tied -> NetSheet.of(plan.cloth(), wrapped, tied, ruler(), paper)));
     }
 
     /** The guide, page by page. */
     public List<Picture> guidePages() {
-        return guidePages(Guide.of(plan, ruler), tied());
+        return guidePages(Guide.of(plan, ruler()), tied());
     }
 
     List<Picture> guidePages(Guide guide, Optional<TiedGift> tied) {

@@ -9,7 +9,6 @@ import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.draw.tied.TiedLook;
 import hearthcloth.geometry.Point;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.speech.Voice;
@@ -37,14 +36,14 @@ final class TiedSheet {
         return wrapped.fold(plan.cloth()).map(fold -> TiedGift.of(plan.cloth(), fold, look));
     }
 
-    static Picture of(Plan plan, Wrapped wrapped, TiedGift tied, Ruler ruler) {
+    static Picture of(Plan plan, Wrapped wrapped, TiedGift tied, Voice voice) {
         TextColumn column = new TextColumn(WIDTH);
-        String title = "The gift, tied: " + wrapped.gift().describe(ruler) + ", "
+        String title = "The gift, tied: " + wrapped.gift().describe(voice) + ", "
                 + wrapped.tie().words();
         column.words(title, 0, PrintSizes.HEADING, 2);
         column.words(plan.story().title() + ".", 0, PrintSizes.SMALL, 1).gap(4);
         column.picture(tied.views(WIDTH, HEIGHT, PrintSizes.SMALL), 0).gap(3);
-        for (String sentence : tied.whatShows().sentences(Voice.english(ruler))) {
+        for (String sentence : tied.whatShows().sentences(voice)) {
             column.words(sentence, PrintSizes.BODY);
         }
         Picture sheet = column.finished(title);

@@ -1,7 +1,7 @@
 package hearthcloth.measure;
 
 /** A measure that cannot be read; the message is one sentence for the maker, with the mend. */
-public final class MeasureException extends IllegalArgumentException {
+public class MeasureException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 

@@ -1,9 +1,11 @@
 package hearthcloth.store;
 
+import hearthcloth.store.journal.BenchFact;
 import hearthcloth.store.journal.ChangeJournal;
 import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.journal.UndoRedo;
+import hearthcloth.store.json.BenchText;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.work.Promises;
@@ -117,29 +119,67 @@ public final class ClothBook {
      */
     public SavedCloth save(SavedCloth was, String label, ClothDocument document) {
         return jdbi.inTransaction(handle -> {
-            SavedCloth now = handle.createQuery("select * from cloth where id = :id")
-                    .bind("id", was.id())
-                    .map((row, context) -> cloth(row))
-                    .findOne()
-                    .orElseThrow(() -> new StoreException("This cloth has been removed in another window."));
-            if (now.version() != was.version()) {
-                throw new StoreException(
-                        "This cloth has meanwhile been changed in another window. Nothing was changed; look again.");
-            }
-            DocumentEdit edit = DocumentEdit.of(text(handle, was.id()), document.text());
-            edited(handle, was.id(), edit);
-            Thing cloth = Thing.cloth(was.id());
-            new ChangeJournal(handle, clock)
-                    .add(new ChangeJournal.Fact(label, cloth.word(), edit.text()), Set.of(cloth));
-            return new SavedCloth(
-                    was.id(), was.name(), document, clock.instant().toString(), was.version() + 1);
+            String before = unchanged(handle, was);
+            DocumentEdit edit = DocumentEdit.of(before, document.text());
+            return booked(handle, was, label, edit, edit.text());
         });
+    }
+
+    /**
+     * Records what happened to a cloth on the bench.
+     *
+     * @throws StoreException as {@link #save}
+     */
+    public SavedCloth happened(SavedCloth was, String label, BenchFact fact) {
+        return jdbi.inTransaction(handle -> {
+            String before = unchanged(handle, was);
+            // The text of an early Hearthcloth lacks fields; it is written anew once, which is an edit like any other.
+            String plain = was.document().text();
+            ClothFact.Worked worked = new ClothFact.Worked(fact, false);
+            DocumentEdit edit = DocumentEdit.of(before, worked(plain, worked));
+            return booked(handle, was, label, edit, before.equals(plain) ? worked.text() : edit.text());
+        });
+    }
+
+    private static String worked(String document, ClothFact.Worked fact) {
+        BenchText bench = BenchText.of(document);
+        fact.on(bench);
+        return bench.text();
+    }
+
+    /** The cloth's text, which must still be that of the version at hand. */
+    private static String unchanged(Handle handle, SavedCloth was) {
+        SavedCloth now = handle.createQuery("select * from cloth where id = :id")
+                .bind("id", was.id())
+                .map((row, context) -> cloth(row))
+                .findOne()
+                .orElseThrow(() -> new StoreException("This cloth has been removed in another window."));
+        if (now.version() != was.version()) {
+            throw new StoreException(
+                    "This cloth has meanwhile been changed in another window. Nothing was changed; look again.");
+        }
+        return text(handle, was.id());
+    }
+
+    private SavedCloth booked(Handle handle, SavedCloth was, String label, DocumentEdit edit, String what) {
+        edited(handle, was.id(), edit);
+        Thing cloth = Thing.cloth(was.id());
+        new ChangeJournal(handle, clock).add(new ChangeJournal.Fact(label, cloth.word(), what), Set.of(cloth));
+        return new SavedCloth(
+                was.id(),
+                was.name(),
+                ClothDocument.read(text(handle, was.id())),
+                clock.instant().toString(),
+                was.version() + 1);
     }
 
     /** Does what a fact says, and keeps how a document was before. */
     void replay(Handle handle, String id, ClothFact fact) {
         if (fact instanceof ClothFact.Edited edited) {
             edited(handle, id, edited.edit());
+        } else if (fact instanceof ClothFact.Worked worked) {
+            String before = text(handle, id);
+            edited(handle, id, DocumentEdit.of(before, worked(before, worked)));
         } else if (fact instanceof ClothFact.Renamed renamed) {
             handle.createUpdate("update cloth set name = :name where id = :id")
                     .bind("name", renamed.is())

@@ -50,9 +50,10 @@ final class CountedPieces {
     }
 
     private static List<Piece> counted(ClothDocument document) {
-        return document.life().stage() == ClothDocument.Stage.DESIGNED
+        return document.life().stage().isToCut()
                 ? document.plan().stream()
                         .flatMap(plan -> plan.cuts().stream())
+                        .filter(cut -> !cut.past())
                         .map(PieceCut::piece)
                         .toList()
                 : List.of();

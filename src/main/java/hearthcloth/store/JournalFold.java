@@ -2,6 +2,7 @@ package hearthcloth.store;
 
 import hearthcloth.stash.Piece;
 import hearthcloth.store.journal.ClothFact;
+import hearthcloth.store.json.BenchText;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.work.Thing;
 import java.util.HashMap;
@@ -19,6 +20,8 @@ final class JournalFold {
     private final Map<String, Piece> pieces = new HashMap<>();
     private final Map<String, String> documents = new HashMap<>();
     private final Map<String, String> names = new HashMap<>();
+    /** Cloths whose text is held open while work on the bench is taken out of it, one fact after another. */
+    private final Map<String, BenchText> open = new HashMap<>();
 
     private record Row(String label, String book, String what) {}
 
@@ -78,6 +81,13 @@ final class JournalFold {
     }
 
     private boolean isCloth(String id, ClothFact fact) {
+        if (fact instanceof ClothFact.Worked worked) {
+            return isWork(id, worked);
+        }
+        BenchText bench = open.remove(id);
+        if (bench != null) {
+            documents.put(id, bench.text());
+        }
         String document = documents.get(id);
         if (fact instanceof ClothFact.Edited edited && document != null) {
             documents.put(id, edited.edit().reversed().appliedTo(document));
@@ -95,5 +105,19 @@ final class JournalFold {
         }
         names.put(id, stands.name());
         return documents.put(id, stands.document()) == null;
+    }
+
+    private boolean isWork(String id, ClothFact.Worked worked) {
+        BenchText bench = open.get(id);
+        if (bench == null) {
+            String document = documents.get(id);
+            if (document == null) {
+                return false;
+            }
+            bench = BenchText.of(document);
+            open.put(id, bench);
+        }
+        worked.reversed().on(bench);
+        return true;
     }
 }

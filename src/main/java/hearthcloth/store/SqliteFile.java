@@ -31,7 +31,7 @@ import org.sqlite.SQLiteOpenMode;
 public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReference<String> refused) {
 
     /** Today's form: the number of the last script of {@code db/migration}. */
-    static final String FORM = "8";
+    static final String FORM = "9";
 
     /** The application id in the header, "HCLT" (docs/sources.md#sqlite-header). */
     public static final int MARK = 0x48434c54;

@@ -119,7 +119,7 @@ public final class StashBook {
     }
 
     /**
-     * Records that a plan has been cut: its pieces are used up, and the offcuts that can be used again come back with
+     * Records that a plan has been cut: its pieces, but for those that were cut before, are used up, and the offcuts that can be used again come back with
      * numbers of their own. It is one change and is undone as one.
      *
      * @param label what was done, for "Undo …": {@code cut Two halves}
@@ -133,7 +133,7 @@ public final class StashBook {
     private List<Piece> cutNow(String label, Plan plan) {
         // One that was cut into by mistake gives no patch, and is a whole piece no more.
         List<PieceCut> cuts = plan.cuts().stream()
-                .filter(cut -> !(cut.tree() instanceof CutTree.Left))
+                .filter(cut -> !cut.past() && !(cut.tree() instanceof CutTree.Left))
                 .toList();
         List<Piece> offcuts = new ArrayList<>();
         int number = nextPiece();

@@ -25,6 +25,17 @@ public enum Language {
         return tag;
     }
 
+    /** The language of a tag, or called so in English or in itself: {@code ko-KR}, {@code Korean}, {@code 한국어}. */
+    public static Optional<Language> named(String text) {
+        String plain = text.strip();
+        for (Language language : values()) {
+            if (language.name().equalsIgnoreCase(plain) || language.ownName.equalsIgnoreCase(plain)) {
+                return Optional.of(language);
+            }
+        }
+        return tagged(plain);
+    }
+
     /** What the language is called in itself: {@code 한국어}. */
     public String ownName() {
         return ownName;

@@ -1,6 +1,7 @@
 package hearthcloth.words;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 /** In which languages what is written for, as its catalogues are complete; anything else is said in English. */
@@ -9,10 +10,23 @@ public final class Spoken {
     /** The pages of the workroom, whose {@code lang} says so. */
     private static final Set<Language> PAGES = EnumSet.of(Language.ENGLISH);
 
+    /** Guides, slips and the class guide, all of which are printed in one language. */
+    private static final Set<Language> GUIDES = EnumSet.of(Language.ENGLISH);
+
     private Spoken() {}
 
     /** The language that pages are written in for somebody who chose this one. */
     public static Language onPages(Language chosen) {
         return PAGES.contains(chosen) ? chosen : Language.ENGLISH;
+    }
+
+    /** The language that a guide is printed in for somebody who chose this one. */
+    public static Language inGuides(Language chosen) {
+        return GUIDES.contains(chosen) ? chosen : Language.ENGLISH;
+    }
+
+    /** The languages that a guide can be printed in. */
+    public static List<Language> guides() {
+        return List.copyOf(GUIDES);
     }
 }

@@ -88,6 +88,7 @@ class BadWishTest {
                 "--seed | lucky | whole number",
                 "--unit | ell | write in or cm",
                 "--paper | papyrus | write a4 or letter",
+                "--language | martian | write one of en, ko, ja, fr, de, es",
                 "--tie | four-corner tie | add --gift"
             })
     void each_names_its_option_and_a_mend(String option, String wish, String mend) {

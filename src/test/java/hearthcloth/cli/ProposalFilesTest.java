@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cli.io.OutputFolder;
 import hearthcloth.cli.io.Shell;
-import hearthcloth.cli.option.FolderOptions;
+import hearthcloth.cli.option.PrintOptions;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.guideline.Guideline;
@@ -20,6 +20,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.wish.GiftWish;
+import hearthcloth.words.speech.Voice;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -64,8 +65,7 @@ class ProposalFilesTest {
     private static ProposalFiles files(Optional<GiftWish> gift, boolean slips, boolean png, boolean net) {
         return new ProposalFiles(
                 gift,
-                new FolderOptions.Print(Paper.LETTER, GuideLength.FULL),
-                Ruler.EIGHTHS,
+                new PrintOptions.Print(Paper.LETTER, Voice.english(Ruler.EIGHTHS), GuideLength.FULL),
                 new ProposalFiles.Extras(slips, png, net));
     }
 

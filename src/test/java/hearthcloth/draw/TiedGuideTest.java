@@ -10,15 +10,23 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
+import hearthcloth.words.Language;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.tie.Wrapped;
+import hearthcloth.wrap.tying.Tying;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -49,7 +57,7 @@ class TiedGuideTest {
     void pages_of_every_tie_fit_and_can_be_read(Tie tie, String gift) {
         for (Paper paper : List.of(gift.length() % 2 == 0 ? Paper.A4 : Paper.LETTER)) {
             PlanSheets proposal =
-                    new PlanSheets(PLAN, Ruler.MILLIMETRES, paper, java.util.Optional.of(wrapped(tie, gift)));
+                    new PlanSheets(PLAN, Ruler.MILLIMETRES, paper, Optional.of(wrapped(tie, gift)));
             assertThat(proposal.tied())
                     .as("%s ties %s", PLAN.cloth().finished(), gift)
                     .isPresent();
@@ -72,7 +80,7 @@ class TiedGuideTest {
     @CsvSource({"FOUR_CORNER, box 11 x 8 x 4 cm", "ONE_BOTTLE, bottle 4 x 12 cm"})
     void a_gift_adds_its_sheet_to_the_folder(Tie tie, String gift, @TempDir Path folder) throws IOException {
         PlanFolder proposal =
-                new PlanFolder(PLAN, Ruler.MILLIMETRES, Paper.A4, java.util.Optional.of(wrapped(tie, gift)));
+                new PlanFolder(PLAN, Ruler.MILLIMETRES, Paper.A4, Optional.of(wrapped(tie, gift)));
         proposal.write(folder, GuideLength.FULL);
         proposal.writePngs(folder);
         assertThat(Files.readString(folder.resolve("tied.svg")))
@@ -92,7 +100,7 @@ class TiedGuideTest {
     @CsvSource({"FOUR_CORNER, box 40 x 30 x 20 cm"})
     void a_cloth_too_small_is_said_to_be_so(Tie tie, String gift) {
         PlanSheets proposal =
-                new PlanSheets(PLAN, Ruler.MILLIMETRES, Paper.A4, java.util.Optional.of(wrapped(tie, gift)));
+                new PlanSheets(PLAN, Ruler.MILLIMETRES, Paper.A4, Optional.of(wrapped(tie, gift)));
         assertThat(proposal.tied()).isEmpty();
         List<Picture> pages = GuidePages.of(proposal, Guide.of(PLAN, Ruler.MILLIMETRES), proposal.tied());
         String all = String.join(
@@ -101,5 +109,24 @@ class TiedGuideTest {
                         .flatMap(page -> LegibilityTest.texts(page).stream())
                         .toList());
         assertThat(all).contains("is large enough").doesNotContain("Tying it");
+    }
+
+    /** As far as its words are translated; the letters are embedded, and all lines keep to the page. */
+    @Test
+    void the_tie_is_told_in_another_language_on_paper() throws IOException {
+        Wrapped box = wrapped(Tie.FOUR_CORNER, "box 11 x 8 x 4 cm");
+        for (Language language : Language.values()) {
+            Voice voice = Voice.of(language, Ruler.MILLIMETRES);
+            PlanFolder folder = new PlanFolder(PLAN, voice, Paper.A4, Optional.of(box));
+            byte[] pdf = folder.guide(GuideLength.CLASS);
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo(language.tag());
+                String text = new PDFTextStripper().getText(document).replaceAll("\\s+", "");
+                for (Tying.Step step :
+                        Tying.of(box.tie(), box.gift(), voice.tying()).steps()) {
+                    assertThat(text).as(language.ownName()).contains(step.words().replaceAll("\\s+", ""));
+                }
+            }
+        }
     }
 }

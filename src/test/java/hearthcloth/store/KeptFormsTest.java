@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.store.archive.Archive;
+import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.KeptPhoto;
@@ -44,21 +45,38 @@ class KeptFormsTest {
                 "photo-sorting.json", text -> KeptPhoto.text(KeptPhoto.sorting(text)),
                 "stash-photograph.json", text -> StashEdit.read("take in", text).text(),
                 "stash-plain.json", text -> StashEdit.read("cut", text).text(),
-                "edit.json", text -> DocumentEdit.read(text).text());
+                "edit.json", text -> DocumentEdit.read(text).text(),
+                "work-cut.json", KeptFormsTest::work,
+                "work-sewn.json", KeptFormsTest::work,
+                "work-unpicked.json", KeptFormsTest::work);
 
         again.forEach((name, written) ->
                 assertThat(written.apply(kept(name))).as(name).isEqualTo(kept(name)));
     }
 
+    private static String work(String text) {
+        return ((ClothFact.Worked) ClothFact.read(text)).text();
+    }
+
     @Test
     void an_archive_is_written_as_it_was_and_those_of_every_earlier_version_are_read() {
-        byte[] today = bytes("archive-2.zip");
+        byte[] today = bytes("archive-3.zip");
         Archive archive = Archive.read(today);
         assertThat(archive.bytes()).isEqualTo(today);
         assertThat(archive.aside()).hasSize(1);
+        assertThat(archive.cloths())
+                .extracting(cloth -> cloth.document().life().stage())
+                .contains(ClothDocument.Stage.RECUT);
+
+        Archive second = Archive.read(bytes("archive-2.zip"));
+        assertThat(second.pieces()).isEqualTo(archive.pieces());
+        assertThat(second.aside()).isEqualTo(archive.aside());
+        assertThat(second.cloths()).extracting(Archive.Kept::id).isEqualTo(archive.cloths().stream()
+                .map(Archive.Kept::id)
+                .toList());
 
         Archive first = Archive.read(bytes("archive-1.zip"));
-        assertThat(first).isEqualTo(new Archive(archive.pieces(), Set.of(), archive.swatches(), archive.cloths()));
+        assertThat(first).isEqualTo(new Archive(second.pieces(), Set.of(), second.swatches(), second.cloths()));
     }
 
     @Test

@@ -17,7 +17,9 @@ import hearthcloth.plan.propose.Planner;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
+import hearthcloth.store.journal.BenchFact;
 import hearthcloth.store.journal.ClothFact;
+import hearthcloth.store.json.BenchText;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.work.Purpose;
 import java.io.IOException;
@@ -219,6 +221,12 @@ class OneJournalTest {
                 } else if (fact instanceof ClothFact.Edited edited) {
                     documents.computeIfPresent(
                             book, (name, text) -> edited.edit().appliedTo(text));
+                } else if (fact instanceof ClothFact.Worked worked) {
+                    documents.computeIfPresent(book, (name, text) -> {
+                        BenchText bench = BenchText.of(text);
+                        worked.on(bench);
+                        return bench.text();
+                    });
                 }
             }
         }
@@ -241,15 +249,12 @@ class OneJournalTest {
     @Test
     void twenty_ticks_add_what_changed_and_not_copies_of_the_cloth() throws IOException {
         long before = bytes();
-        Set<String> ticked = new HashSet<>();
         for (int i = 0; i < 20; i++) {
-            ticked.add("30:" + i);
-            SavedCloth was = cloth("dawn");
             store.cloths()
-                    .save(
-                            was,
-                            "tick of a cut",
-                            was.document().with(was.document().bench().withTicked(ticked)));
+                    .happened(
+                            cloth("dawn"),
+                            "cut " + i + " of piece 30",
+                            new BenchFact.Cut(List.of("30:" + i), true));
         }
         long grown = bytes() - before;
         System.out.println("20 ticks on a cloth of " + begun.text().length() + " characters: the file grew by " + grown

@@ -8,6 +8,7 @@ import hearthcloth.cloth.layout.Order;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.CutTree;
@@ -16,9 +17,12 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
+import hearthcloth.plan.rework.CutSoFar;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.plan.rework.DesignFit;
+import hearthcloth.plan.rework.LateMiscut;
 import hearthcloth.plan.rework.Miscut;
+import hearthcloth.plan.rework.MiscutRecovery;
 import hearthcloth.plan.rework.MiscutWays;
 import hearthcloth.plan.rework.OtherEdge;
 import hearthcloth.plan.rework.RemainingPlan;
@@ -27,6 +31,7 @@ import hearthcloth.plan.rework.ShortBar;
 import hearthcloth.plan.rework.WayOn;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.store.journal.BenchFact;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.work.Purpose;
@@ -41,8 +46,10 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A maker who does at random what makers do, on several cloths over one heap, and after every change looks whether all of
@@ -61,6 +68,8 @@ final class RandomMaker {
     private final Map<String, Set<String>> bars = new TreeMap<>();
     private Store store;
     private int kept;
+    /** Which kind of change was made last. */
+    private int last;
 
     /**
      * A maker in a workroom that is filled with {@link #HEAP}.
@@ -79,7 +88,7 @@ final class RandomMaker {
             double before = there();
             boolean mayGrow = change();
             assertThat(mayGrow || there() <= before + 1e-3)
-                    .as("fabric comes from nowhere")
+                    .as("fabric comes from nowhere by change %d of kind %d", i, last)
                     .isTrue();
             laws();
             if (random.nextInt(8) == 0) {
@@ -92,17 +101,20 @@ final class RandomMaker {
 
     /** Does something; true where fabric may come by it. */
     private boolean change() {
-        switch (random.nextInt(16)) {
+        last = random.nextInt(19);
+        switch (last) {
             case 0 -> {
                 return receive();
             }
             case 1 -> keep();
-            case 2, 3 -> one(Stage.DESIGNED).ifPresent(this::tick);
-            case 4 -> one(Stage.DESIGNED).ifPresent(this::cutShort);
-            case 5 -> one(Stage.DESIGNED).ifPresent(this::cut);
-            case 6, 7, 8 -> one(Stage.CUT).ifPresent(this::sew);
-            case 9 -> one(Stage.CUT).ifPresent(this::findShort);
-            case 10 -> one(Stage.CUT).ifPresent(this::unpick);
+            case 2, 3 -> one(Stage::isToCut).ifPresent(this::tick);
+            case 4 -> one(stage -> stage == Stage.DESIGNED).ifPresent(this::cutShort);
+            case 5, 16 -> one(Stage::isToCut).ifPresent(this::cut);
+            case 17 -> one(Stage::isToCut).ifPresent(this::cutWrong);
+            case 18 -> one(stage -> stage == Stage.DESIGNED).ifPresent(this::planAgain);
+            case 6, 7, 8 -> one(stage -> stage == Stage.CUT).ifPresent(this::sew);
+            case 9 -> one(stage -> stage == Stage.CUT).ifPresent(this::findShort);
+            case 10 -> one(stage -> !stage.isToCut()).ifPresent(this::unpick);
             case 11 -> useUp();
             case 12 -> setAside();
             case 13 -> shelf();
@@ -113,9 +125,9 @@ final class RandomMaker {
         return false;
     }
 
-    private Optional<SavedCloth> one(Stage stage) {
+    private Optional<SavedCloth> one(Predicate<Stage> stage) {
         List<SavedCloth> some = store.cloths().all().stream()
-                .filter(cloth -> cloth.document().life().stage() == stage
+                .filter(cloth -> stage.test(cloth.document().life().stage())
                         && cloth.document().plan().isPresent())
                 .toList();
         return some.isEmpty() ? Optional.empty() : Optional.of(some.get(random.nextInt(some.size())));
@@ -152,15 +164,20 @@ final class RandomMaker {
     }
 
     private void tick(SavedCloth cloth) {
-        Set<String> ticked = new HashSet<>(cloth.document().bench().ticked());
+        Set<String> ticked = cloth.document().bench().ticked();
         PieceCut cut = plan(cloth).cuts().get(random.nextInt(plan(cloth).cuts().size()));
+        if (cut.past()) {
+            return;
+        }
+        boolean made = random.nextInt(6) > 0;
         for (int i = 1; i <= cut.tree().cuts().size(); i++) {
-            if (ticked.add(cut.piece().id() + ":" + i)) {
+            String key = cut.piece().id() + ":" + i;
+            if (ticked.contains(key) != made) {
                 store.cloths()
-                        .save(
+                        .happened(
                                 cloth,
                                 "cut " + i + " of piece " + cut.piece().id(),
-                                cloth.document().with(cloth.document().bench().withTicked(ticked)));
+                                new BenchFact.Cut(List.of(key), made));
                 return;
             }
         }
@@ -194,16 +211,91 @@ final class RandomMaker {
             WayOn way = ways.get(random.nextInt(ways.size()));
             sameNames(plan(cloth), way.plan());
             ClothDocument was = cloth.document();
-            store.cloths()
-                    .save(
-                            cloth,
-                            "a patch cut short",
-                            new ClothDocument(
-                                    way.design(),
-                                    Optional.of(way.plan()),
-                                    List.of(),
-                                    was.bench().withTicked(way.made()),
-                                    was.life()));
+            List<Piece> freed =
+                    CutSoFar.freed(plan(cloth), way.plan(), store.stash().nextPiece());
+            ClothDocument now = new ClothDocument(
+                    way.design(), Optional.of(way.plan()), List.of(), was.bench().withTicked(way.made()), was.life());
+            edited(cloth, "a patch cut short", now, List.of(), freed);
+        }
+    }
+
+    private void edited(SavedCloth cloth, String label, ClothDocument now, List<Piece> gone, List<Piece> come) {
+        store.asOneChange(label, () -> {
+            if (!gone.isEmpty() || !come.isEmpty()) {
+                store.stash().edit(new StashEdit(label, gone, come));
+            }
+            return store.cloths().save(cloth, label, now);
+        });
+    }
+
+    /** Spoils a piece, or a part of it, in the middle of cutting; the rest is planned again. */
+    private void cutWrong(SavedCloth cloth) {
+        List<PieceCut> left =
+                plan(cloth).cuts().stream().filter(cut -> !cut.past()).toList();
+        if (left.isEmpty() || !store.atHand().canBeCut(cloth.id())) {
+            return;
+        }
+        PieceCut wrong = left.get(random.nextInt(left.size()));
+        Size half = new Size(
+                wrong.piece().size().width(), wrong.piece().size().height().dividedBy(4, Rounding.DOWN));
+        boolean untouched = cloth.document().bench().ticked().stream()
+                .noneMatch(tick -> tick.startsWith(wrong.piece().id() + ":"));
+        Optional<Size> real = untouched && random.nextBoolean() ? Optional.of(half) : Optional.empty();
+        if (cloth.document().life().stage() == Stage.RECUT) {
+            cutWrongLate(cloth, wrong.piece().id(), real);
+            return;
+        }
+        MiscutRecovery slip = MiscutRecovery.of(
+                plan(cloth),
+                cloth.document().bench().ticked(),
+                wrong.piece().id(),
+                real,
+                store.stash().nextPiece());
+        ClothDocument was = cloth.document();
+        DesignFit.Answer answer = slip.fit(
+                plan(cloth),
+                was.design(),
+                slip.stash(store.atHand().freeFor(cloth.id())),
+                Ruler.EIGHTHS,
+                "again",
+                STEPS);
+        if (answer instanceof DesignFit.Answer.Made made) {
+            ClothDocument now = new ClothDocument(
+                    was.design(),
+                    Optional.of(slip.story().told(made.plan())),
+                    List.of(),
+                    was.bench().withTicked(Set.of()),
+                    was.life());
+            edited(cloth, "a mistake in piece " + wrong.piece().id(), now, slip.gone(), slip.come(made.plan()));
+        }
+    }
+
+    private void cutWrongLate(SavedCloth cloth, String wrong, Optional<Size> real) {
+        RemainingPlan.Table table = table(cloth);
+        LateMiscut slip =
+                LateMiscut.of(plan(cloth), cloth.document().bench().ticked(), wrong, real, table.next());
+        Design design = cloth.document().design();
+        int bars = Math.min(
+                cloth.document().bench().sewn(), design.layout().courses().size());
+        if (slip.fit(bars, design, table, STEPS) instanceof RemainingPlan.Answer.Made made) {
+            booked(cloth, "a mistake in piece " + wrong, design, made.resewn(), Optional.empty(), slip);
+        }
+    }
+
+    /** Plans a cloth anew of which patches are cut already: they are fabric again. */
+    private void planAgain(SavedCloth cloth) {
+        MiscutRecovery cut = MiscutRecovery.of(plan(cloth), store.stash().nextPiece());
+        ClothDocument was = cloth.document();
+        Stash stash = cut.stash(store.atHand().freeFor(cloth.id()));
+        if (new DesignFit(stash, Ruler.EIGHTHS).fit(was.design(), "again", STEPS)
+                instanceof DesignFit.Answer.Made made) {
+            ClothDocument now = new ClothDocument(
+                    was.design(),
+                    Optional.of(cut.story().told(made.plan())),
+                    List.of(),
+                    was.bench().withTicked(Set.of()),
+                    was.life());
+            edited(cloth, "planned again", now, List.of(), cut.come(made.plan()));
         }
     }
 
@@ -242,26 +334,48 @@ final class RandomMaker {
         }
     }
 
-    private RemainingPlan.Table table() {
+    private RemainingPlan.Table table(SavedCloth cloth) {
         return new RemainingPlan.Table(
-                store.atHand().free(Set.of()), store.stash().nextPiece(), Ruler.EIGHTHS);
+                store.atHand().freeFor(cloth.id()), store.stash().nextPiece(), Ruler.EIGHTHS);
     }
 
-    private void booked(SavedCloth cloth, String label, Design design, RemainingPlan.Resewn resewn, int sewn) {
-        ClothDocument was = cloth.document();
-        boolean done = sewn == design.layout().courses().size();
-        ClothDocument now = new ClothDocument(
-                design,
-                Optional.of(resewn.plan()),
-                List.of(),
-                was.bench().withSewn(sewn),
-                was.life().at(done ? Stage.SEWN : Stage.CUT));
+    private void booked(
+            SavedCloth cloth,
+            String label,
+            Design design,
+            RemainingPlan.Resewn resewn,
+            Optional<BenchFact> fact,
+            LateMiscut slip) {
+        List<Piece> come = new ArrayList<>(slip.come());
+        come.addAll(resewn.come());
         store.asOneChange(label, () -> {
-            if (!resewn.gone().isEmpty() || !resewn.come().isEmpty()) {
-                store.stash().edit(new StashEdit(label, resewn.gone(), resewn.come()));
+            SavedCloth now = fact.map(one -> store.cloths().happened(cloth, label, one))
+                    .orElse(cloth);
+            if (!slip.gone().isEmpty() || !come.isEmpty()) {
+                store.stash().edit(new StashEdit(label, slip.gone(), come));
             }
-            return store.cloths().save(cloth, label, now);
+            ClothDocument was = now.document();
+            return store.cloths()
+                    .save(
+                            now,
+                            label,
+                            new ClothDocument(
+                                    design,
+                                    Optional.of(resewn.plan()),
+                                    List.of(),
+                                    was.bench(),
+                                    was.life().at(resewn.cuts().isEmpty() ? Stage.CUT : Stage.RECUT)));
         });
+    }
+
+    private void booked(
+            SavedCloth cloth, String label, Design design, RemainingPlan.Resewn resewn, Optional<BenchFact> fact) {
+        booked(cloth, label, design, resewn, fact, new LateMiscut(resewn.plan(), List.of(), List.of()));
+    }
+
+    private static BenchFact.Sewn sewn(int step, String bar, BenchFact.@Nullable Measured measured) {
+        return new BenchFact.Sewn(
+                step, new BenchFact.Seam("seam", bar, ""), "2026-05-04T10:00:00Z", measured, bar.isEmpty());
     }
 
     private static List<Size> running(Plan plan) {
@@ -276,6 +390,7 @@ final class RandomMaker {
         int sewn = cloth.document().bench().sewn() + 1;
         Design design = cloth.document().design();
         if (sewn > design.layout().courses().size()) {
+            store.cloths().happened(cloth, "hemmed", sewn(sewn - 1, "", null));
             return;
         }
         Size should = running(plan(cloth)).get(sewn - 1);
@@ -285,9 +400,13 @@ final class RandomMaker {
                 ? new Size(should.width().plus(off), should.height())
                 : new Size(should.width(), should.height().plus(off));
         Design on = SewnCloth.measured(design, sewn, real).design();
-        if (new RemainingPlan(plan(cloth), sewn, Map.of()).fit(on, table(), STEPS)
+        if (new RemainingPlan(plan(cloth), sewn, Map.of()).fit(on, table(cloth), STEPS)
                 instanceof RemainingPlan.Answer.Made made) {
-            booked(cloth, "sewed bar " + sewn + " on", on, made.resewn(), sewn);
+            BenchFact.Measured measured = upright
+                    ? new BenchFact.Measured(should.width(), real.width(), List.of(real.width()), List.of())
+                    : new BenchFact.Measured(should.height(), real.height(), List.of(), List.of(real.height()));
+            String bar = design.layout().slots().get(sewn - 1).place().bar();
+            booked(cloth, "sewed bar " + bar + " on", on, made.resewn(), Optional.of(sewn(sewn - 1, bar, measured)));
             Plan now = plan(store.cloths().find(cloth.id()).orElseThrow());
             assertThat(running(now).get(sewn - 1)).as("what was measured").isEqualTo(real);
             assertThat(now.cloth().finished())
@@ -321,11 +440,11 @@ final class RandomMaker {
         Length real = cut.minus(Length.inches(4 + random.nextInt(8), 4));
         try {
             List<ShortBar.Way> ways = new ShortBar(
-                            new RemainingPlan(plan(cloth), sewn, Map.of(bar, real)), bar, design, table())
+                            new RemainingPlan(plan(cloth), sewn, Map.of(bar, real)), bar, design, table(cloth))
                     .ways(STEPS);
             if (!ways.isEmpty()) {
                 ShortBar.Way way = ways.get(random.nextInt(ways.size()));
-                booked(cloth, "bar " + bar + " too short", way.design(), way.resewn(), sewn);
+                booked(cloth, "bar " + bar + " too short", way.design(), way.resewn(), Optional.empty());
             }
         } catch (MeasureException e) {
             assertThat(e).hasMessageContainingAll("bar " + bar);
@@ -335,8 +454,12 @@ final class RandomMaker {
     private void unpick(SavedCloth cloth) {
         int sewn = cloth.document().bench().sewn();
         if (sewn > 0) {
-            ClothDocument was = cloth.document();
-            store.cloths().save(cloth, "unpicked", was.with(was.bench().withSewn(random.nextInt(sewn))));
+            boolean whole = cloth.document().life().stage() == Stage.SEWN;
+            store.cloths()
+                    .happened(
+                            cloth,
+                            "unpicked",
+                            new BenchFact.Unpicked(random.nextInt(sewn), sewn, List.of("some"), whole));
         }
     }
 
@@ -418,12 +541,11 @@ final class RandomMaker {
                 .mapToDouble(Piece::areaMm2)
                 .sum();
         for (SavedCloth cloth : store.cloths().all()) {
-            if (cloth.document().life().stage() != Stage.DESIGNED) {
-                there += plan(cloth).cuts().stream()
-                        .flatMap(cut -> cut.tree().kept().stream())
-                        .mapToDouble(kept -> kept.at().size().areaMm2())
-                        .sum();
-            }
+            there += plan(cloth).cuts().stream()
+                    .filter(cut -> cut.past() || !cloth.document().life().stage().isToCut())
+                    .flatMap(cut -> cut.tree().kept().stream())
+                    .mapToDouble(kept -> kept.at().size().areaMm2())
+                    .sum();
         }
         return there;
     }
@@ -446,13 +568,18 @@ final class RandomMaker {
             for (PieceCut cut : plan.cuts()) {
                 assertThat(parts(cut.tree())).isCloseTo(cut.piece().areaMm2(), within(cut.piece()));
             }
-            List<Piece> counted = plan.cuts().stream().map(PieceCut::piece).toList();
-            if (cloth.document().life().stage() == Stage.DESIGNED) {
+            boolean toCut = cloth.document().life().stage().isToCut();
+            assertThat(plan.cuts().stream().filter(cut -> cut.past() || !toCut).map(PieceCut::piece))
+                    .as("cut, and not in the stash")
+                    .noneMatch(pieces::contains);
+            List<Piece> counted = plan.cuts().stream()
+                    .filter(cut -> !cut.past())
+                    .map(PieceCut::piece)
+                    .toList();
+            if (toCut) {
                 boolean can = pieces.containsAll(counted) && counted.stream().noneMatch(heap::isAside);
                 assertThat(heap.canBeCut(cloth.id())).isEqualTo(can);
                 assertThat(can || !heap.warnings(cloth.id()).isEmpty()).isTrue();
-            } else {
-                assertThat(counted).as("cut, and not in the stash").noneMatch(pieces::contains);
             }
         }
         shared(heap, pieces, cloths);
@@ -485,8 +612,9 @@ final class RandomMaker {
     }
 
     private static Set<Piece> counted(SavedCloth cloth, Set<Piece> pieces) {
-        return cloth.document().life().stage() == Stage.DESIGNED
+        return cloth.document().life().stage().isToCut()
                 ? plan(cloth).cuts().stream()
+                        .filter(cut -> !cut.past())
                         .map(PieceCut::piece)
                         .filter(pieces::contains)
                         .collect(Collectors.toSet())

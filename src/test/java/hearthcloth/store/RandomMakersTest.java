@@ -23,6 +23,8 @@ class RandomMakersTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneOffset.UTC);
     private static final int CHANGES = 14;
+    /** After so many makers the long runs tell how far they are. */
+    private static final int STRETCH = 50;
 
     @TempDir
     Path folder;
@@ -74,24 +76,58 @@ class RandomMakersTest {
         inFiles(0, 300);
     }
 
-    @Test
-    @Tag("long")
-    void ten_thousand_makers_find_one_story() {
-        inFiles(300, 10_300);
+    /** How many makers the long runs have; {@code checks/long-run/makers} tells. */
+    private static int many() {
+        return Integer.getInteger("hearthcloth.makers", 10_000);
     }
 
     @Test
     @Tag("long")
-    void makers_of_a_studio_find_one_story() {
+    void ten_thousand_makers_find_one_story() {
+        for (int seed = 300; seed < 300 + many(); seed += STRETCH) {
+            inFiles(seed, Math.min(seed + STRETCH, 300 + many()));
+            System.out.println("In files: " + Math.min(seed + STRETCH - 300, many()) + " makers, no breach.");
+        }
+    }
+
+    /** The same over PostgreSQL; killed, every line to the database is cut and the studio is opened anew. */
+    @Test
+    @Tag("long")
+    void ten_thousand_makers_of_a_studio_find_one_story() {
+        for (int seed = 0; seed < many(); seed += STRETCH) {
+            inStudio(seed, Math.min(seed + STRETCH, many()));
+            System.out.println("In a studio: " + Math.min(seed + STRETCH, many()) + " makers, no breach.");
+        }
+    }
+
+    private static Studio opened(String address) {
+        return Studio.open(StudioAddress.parse(address, Optional.empty()), CLOCK);
+    }
+
+    private static void inStudio(int from, int to) {
         String address = TestServer.freshDatabase();
-        try (Studio studio = Studio.open(StudioAddress.parse(address, Optional.empty()), CLOCK)) {
-            studio.people().begin("Ada", "kelp and plum by lamplight");
-            for (int seed = 0; seed < 400; seed++) {
-                Store store =
-                        studio.of(studio.people().add("Mo" + seed, "kelp and plum by lamplight", Person.Part.MAKER));
+        Studio[] studio = {opened(address)};
+        studio[0].people().begin("Ada", "kelp and plum by lamplight");
+        for (int seed = from; seed < to; seed++) {
+            try {
+                Person maker =
+                        studio[0].people().add("Mo" + seed, "kelp and plum by lamplight", Person.Part.MAKER);
+                Store store = studio[0].of(maker);
                 store.stash().edit(new StashEdit("received", List.of(), RandomMaker.HEAP.pieces()));
-                new RandomMaker(store, new Random(seed), same -> same).work(CHANGES);
+                UnaryOperator<Store> killed = same -> {
+                    TestServer.run(
+                            address,
+                            "select pg_terminate_backend(pid) from pg_stat_activity"
+                                    + " where datname = current_database() and pid <> pg_backend_pid()");
+                    studio[0].close();
+                    studio[0] = opened(address);
+                    return studio[0].of(maker);
+                };
+                new RandomMaker(store, new Random(seed), killed).work(CHANGES);
+            } catch (AssertionError | RuntimeException e) {
+                throw new AssertionError("maker of a studio with seed " + seed, e);
             }
         }
+        studio[0].close();
     }
 }

@@ -34,6 +34,12 @@ class PreferredTest {
         assertThat(Paper.usedIn(region)).isEqualTo(paper);
     }
 
+    @ParameterizedTest
+    @CsvSource({"ko, KOREAN", "Korean, KOREAN", "한국어, KOREAN", "DE-at, GERMAN", " français , FRENCH", "ENGLISH, ENGLISH", "xx,", "'',"})
+    void a_language_is_known_by_its_tag_and_by_its_names(String text, Language language) {
+        assertThat(Language.named(text).orElse(null)).isEqualTo(language);
+    }
+
     @Test
     void no_header_whatever_breaks_the_reading() {
         Random random = new Random(11);

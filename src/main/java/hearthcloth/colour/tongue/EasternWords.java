@@ -227,8 +227,8 @@ final class EasternWords {
             return to < name.length() && KOREAN.containsKey(known(name, to));
         }
         boolean alone = to == name.length() || !Character.isLetter(name.charAt(to)) || name.startsWith("색", to);
-        boolean ending = word.equals("꽃") || word.equals("별") || alone;
-        return KOREAN.containsKey(word) && (word.length() > 1 || ending);
+        boolean picture = word.equals("꽃") || word.equals("별");
+        return KOREAN.containsKey(word) && (word.length() > 1 || alone || picture);
     }
 
     /** 연 and 진 before a colour: pale and dark. */
@@ -258,7 +258,7 @@ final class EasternWords {
         }
         boolean ends = to == name.length()
                 || MAY_FOLLOW.indexOf(name.charAt(to)) >= 0
-                || (!isKanji(name.charAt(to)) && !isHiragana(name.charAt(to)));
+                || !(isKanji(name.charAt(to)) || isHiragana(name.charAt(to)));
         return ends && (begins || "麻柄花縞".indexOf(letter) >= 0);
     }
 

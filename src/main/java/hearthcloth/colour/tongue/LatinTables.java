@@ -3,7 +3,7 @@ package hearthcloth.colour.tongue;
 /** What words for the look of cloth mean in English: French, German, Spanish. A star stands for the endings of the language. */
 final class LatinTables {
 
-    static final Vocabulary FRENCH = Vocabulary.read("""
+    static final Vocabulary FRENCH = Vocabulary.read(Vocabulary.Habit.TONE_BEHIND, """
             black: noir*
             white: blanc* blanche blanches
             offwhite: blanccasse
@@ -90,7 +90,7 @@ final class LatinTables {
             cloth: tissu toile
             """, "", "e", "s", "es");
 
-    static final Vocabulary GERMAN = Vocabulary.read("""
+    static final Vocabulary GERMAN = Vocabulary.read(Vocabulary.Habit.COMPOUNDS, """
             black: schwarz*
             white: weiß* weiss*
             offwhite: rohweiß* wollweiß* cremeweiß*
@@ -177,7 +177,7 @@ final class LatinTables {
             cloth: stoff
             """, "", "e", "er", "es", "en", "em");
 
-    static final Vocabulary SPANISH = Vocabulary.read("""
+    static final Vocabulary SPANISH = Vocabulary.read(Vocabulary.Habit.TONE_BEHIND, """
             black: negro*
             white: blanco*
             grey: gris*

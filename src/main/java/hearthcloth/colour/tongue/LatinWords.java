@@ -54,7 +54,7 @@ final class LatinWords {
         for (String word : words) {
             Optional<String> english = meaning(word, most);
             String said = english.orElse(word);
-            boolean behind = english.isPresent() && TONES.contains(said) && !most.equals(LatinTables.GERMAN) && !out.isEmpty();
+            boolean behind = english.isPresent() && TONES.contains(said) && most.habit() == Vocabulary.Habit.TONE_BEHIND && !out.isEmpty();
             out.add(behind ? out.size() - 1 : out.size(), said);
         }
         return String.join(" ", out).strip();
@@ -90,7 +90,7 @@ final class LatinWords {
 
     private static Optional<String> own(String word, Vocabulary language) {
         Optional<String> whole = language.meaning(word);
-        return whole.isPresent() || !language.equals(LatinTables.GERMAN) ? whole : takenApart(word);
+        return whole.isPresent() || language.habit() != Vocabulary.Habit.COMPOUNDS ? whole : takenApart(word);
     }
 
     private static Optional<String> takenApart(String word) {

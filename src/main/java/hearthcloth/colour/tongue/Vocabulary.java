@@ -10,7 +10,16 @@ import java.util.Optional;
  *
  * @param meanings by the word in small letters without accents
  */
-record Vocabulary(Map<String, String> meanings) {
+record Vocabulary(Map<String, String> meanings, Habit habit) {
+
+    /** What a language does that English does not. */
+    enum Habit {
+        /** Puts a tone behind its colour. */
+        TONE_BEHIND,
+        /** Puts two words together in one. */
+        COMPOUNDS
+    }
+
 
     private static final String ACCENTED = "àâäáãåçéèêëíîïìóôöòõúûüùñÿ";
     private static final String PLAIN = "aaaaaaceeeeiiiiooooouuuuny";
@@ -21,7 +30,7 @@ record Vocabulary(Map<String, String> meanings) {
      *
      * @param endings put after a word with a star, parted by blanks; a word that ends in the first of them loses it
      */
-    static Vocabulary read(String table, String... endings) {
+    static Vocabulary read(Habit habit, String table, String... endings) {
         Map<String, String> meanings = new HashMap<>();
         for (String line : table.strip().split("\n", -1)) {
             int colon = line.indexOf(':');
@@ -30,7 +39,7 @@ record Vocabulary(Map<String, String> meanings) {
                 add(meanings, word, english, endings);
             }
         }
-        return new Vocabulary(Map.copyOf(meanings));
+        return new Vocabulary(Map.copyOf(meanings), habit);
     }
 
     private static void add(Map<String, String> meanings, String word, String english, String[] endings) {

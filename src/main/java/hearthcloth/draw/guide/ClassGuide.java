@@ -35,13 +35,15 @@ public final class ClassGuide {
 
     private final Plan plan;
     private final Guide guide;
+    private final Voice voice;
     private final Ruler ruler;
     private final Flow flow;
 
-    public ClassGuide(Plan plan, Guide guide, Ruler ruler, Flow flow) {
+    public ClassGuide(Plan plan, Guide guide, Voice voice, Flow flow) {
         this.plan = plan;
         this.guide = guide;
-        this.ruler = ruler;
+        this.voice = voice;
+        this.ruler = voice.ruler();
         this.flow = flow;
     }
 
@@ -141,9 +143,9 @@ public final class ClassGuide {
     }
 
     private void tie(Wrapped wrapped) {
-        Tying tying = Tying.of(wrapped.tie(), wrapped.gift(), Voice.english(ruler).tying());
+        Tying tying = Tying.of(wrapped.tie(), wrapped.gift(), voice.tying());
         heading("Tie it");
-        paragraph(wrapped.sentence(plan.cloth().finished(), Voice.english(ruler)));
+        paragraph(wrapped.sentence(plan.cloth().finished(), voice));
         int number = 1;
         for (Tying.Step step : tying.steps()) {
             flow.add(new TextColumn(flow.width())

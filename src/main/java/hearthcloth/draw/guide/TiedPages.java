@@ -33,20 +33,22 @@ public final class TiedPages {
 
     private final Cloth cloth;
     private final Wrapped wrapped;
+    private final Voice voice;
     private final Ruler ruler;
     private final Flow flow;
 
-    public TiedPages(Cloth cloth, Wrapped wrapped, Ruler ruler, Flow flow) {
+    public TiedPages(Cloth cloth, Wrapped wrapped, Voice voice, Flow flow) {
         this.cloth = cloth;
         this.wrapped = wrapped;
-        this.ruler = ruler;
+        this.voice = voice;
+        this.ruler = voice.ruler();
         this.flow = flow;
     }
 
     /** Adds both parts; where the cloth does not tie the gift, only the sentence that says so. */
     public void flow(Optional<TiedGift> tied) {
         flow.turn().heading("The gift, tied");
-        paragraph(wrapped.sentence(cloth.finished(), Voice.english(ruler)));
+        paragraph(wrapped.sentence(cloth.finished(), voice));
         if (tied.isEmpty()) {
             return;
         }
@@ -66,7 +68,7 @@ public final class TiedPages {
 
     private void whatShows(TiedGift tied) {
         flow.heading("What shows");
-        for (String sentence : tied.whatShows().sentences(Voice.english(ruler))) {
+        for (String sentence : tied.whatShows().sentences(voice)) {
             flow.add(new TextColumn(flow.width())
                     .item("•", 4, sentence, PrintSizes.BODY)
                     .gap(0.6)
@@ -78,7 +80,7 @@ public final class TiedPages {
         flow.heading("How sure the size is");
         Tie tie = wrapped.tie();
         if (tie.isKnotted()) {
-            paragraph(wrapped.tail().doubt(tie, wrapped.gift(), Voice.english(ruler)));
+            paragraph(wrapped.tail().doubt(tie, wrapped.gift(), voice));
         }
         Fit fit = wrapped.fit(cloth);
         Length spare = ruler.mark(fit.tightest().spare(), Rounding.DOWN);
@@ -91,14 +93,14 @@ public final class TiedPages {
                                 + "."
                         : "This cloth (" + own + ") is just large enough for " + what + ".");
         paragraph(PublishedRule.of(wrapped.gift())
-                .sentence(wrapped.gift(), tie, wrapped.tail().usual(), Voice.english(ruler)));
+                .sentence(wrapped.gift(), tie, wrapped.tail().usual(), voice));
         Length ours = tie.smallestSquare(wrapped.gift(), wrapped.tail().usual());
         TradeSize.enoughFor(ours)
                 .ifPresent(size -> paragraph("The next ready-made size up is "
                         + near(size.least()) + (size.trade().isEmpty() ? "" : " (" + size.trade() + ")")
                         + ", sold for: " + size.uses() + "."));
         paragraph(TradeFit.sentence(
-                TradeFit.of(tie, wrapped.gift(), wrapped.tail().usual()), Voice.english(ruler)));
+                TradeFit.of(tie, wrapped.gift(), wrapped.tail().usual()), voice));
     }
 
     private String near(Length length) {
@@ -106,7 +108,7 @@ public final class TiedPages {
     }
 
     private void tying(TiedGift tied) {
-        Tying tying = Tying.of(wrapped.tie(), wrapped.gift(), Voice.english(ruler).tying());
+        Tying tying = Tying.of(wrapped.tie(), wrapped.gift(), voice.tying());
         flow.turn().heading("Tying it");
         String name = "The " + wrapped.tie().words()
                 + (wrapped.tie().trade().isEmpty() ? "" : " (" + wrapped.tie().trade() + ")")

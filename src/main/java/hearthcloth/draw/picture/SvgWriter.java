@@ -301,7 +301,7 @@ public final class SvgWriter {
     }
 
     private static String face(Script script, Weight weight, Set<Integer> letters) {
-        return "@font-face{font-family:'" + FACES.get(script) + "';font-weight:" + weight.number()
+        return "@font-face{font-family:'" + FACES.getOrDefault(script, "hearthcloth") + "';font-weight:" + weight.number()
                 + ";src:url(data:font/ttf;base64," + FontSubset.base64(script, weight, letters) + ")}";
     }
 }

@@ -58,7 +58,7 @@ final class CutTable {
                     fixed.add(Miscut.name(cut, i));
                 }
             }
-            boolean whole = cuts.isEmpty() && use.asPlanned();
+            boolean whole = cuts.isEmpty() && (use.asPlanned() || cut.past());
             if (whole || cuts.stream().anyMatch(one -> isFixed(cut, one))) {
                 pieces.removeIf(piece -> piece.id().equals(cut.piece().id()));
                 part(cut, cut.tree(), unchanged);
@@ -98,6 +98,10 @@ final class CutTable {
             return;
         }
         if (!(tree instanceof CutTree.Kept one)) {
+            if (from.past()) {
+                // It went into the stash when it was cut.
+                return;
+            }
             lay(from, tree, from.piece().fabric(), tree.at().size());
             return;
         }
@@ -106,7 +110,8 @@ final class CutTable {
             return;
         }
         String bar = Miscut.bar(miscut.plan(), one.patch());
-        boolean cut = !from.tree().cuts().isEmpty() && miscut.made().containsAll(Miscut.path(from, one.patch()));
+        boolean cut = from.past()
+                || (!from.tree().cuts().isEmpty() && miscut.made().containsAll(Miscut.path(from, one.patch())));
         if (wrong || cut || unchanged.contains(bar)) {
             Size size = wrong ? miscut.measured() : one.at().size();
             kept.computeIfAbsent(bar, none -> new ArrayList<>())

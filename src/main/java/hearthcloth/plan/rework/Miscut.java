@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * A patch that was cut too small.
@@ -49,13 +50,14 @@ public record Miscut(Plan plan, Set<String> made, String patch, Size measured) {
         }
         Set<String> all = new HashSet<>(made);
         path(source.from(), patch).forEach(all::add);
+        plan.cuts().stream().filter(PieceCut::past).forEach(cut -> all.addAll(names(cut)));
         return new Miscut(plan, all, patch, real);
     }
 
     /** The patch that the next cut of a piece is for; empty where all of its cuts are made. */
     public static Optional<String> next(Plan plan, Set<String> made, String piece) {
         return plan.cuts().stream()
-                .filter(cut -> cut.piece().id().equals(piece))
+                .filter(cut -> cut.piece().id().equals(piece) && !cut.past())
                 .flatMap(cut -> cut.tree().kept().stream()
                         .map(CutTree.Kept::patch)
                         .filter(patch -> !made.containsAll(path(cut, patch))))
@@ -68,6 +70,13 @@ public record Miscut(Plan plan, Set<String> made, String patch, Size measured) {
         return cuts.stream()
                 .filter(cut -> cut.kept().stream().anyMatch(kept -> kept.patch().equals(patch)))
                 .map(cut -> name(from, cuts.indexOf(cut)))
+                .toList();
+    }
+
+    /** All cuts of a piece. */
+    private static List<String> names(PieceCut cut) {
+        return IntStream.range(0, cut.tree().cuts().size())
+                .mapToObj(i -> name(cut, i))
                 .toList();
     }
 

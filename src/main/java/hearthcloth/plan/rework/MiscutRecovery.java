@@ -32,8 +32,10 @@ import java.util.Set;
  * @param gone pieces that are no longer there as they were
  * @param come pieces that are there instead, patches among them, with numbers of their own
  * @param patches the patches among them, by the bar (or hearth) they were cut for
+ * @param story how each piece was cut so far
  */
-public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, List<Piece>> patches) {
+public record MiscutRecovery(
+        List<Piece> gone, List<Piece> come, Map<String, List<Piece>> patches, CutSoFar story) {
 
     public MiscutRecovery {
         gone = List.copyOf(gone);
@@ -53,28 +55,29 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
         Table table = new Table(plan, next);
         for (PieceCut cut : plan.cuts()) {
             Piece piece = cut.piece();
-            List<CutTree> parts = new ArrayList<>();
-            begun(cut.tree(), cut.tree().cuts(), piece.id(), made, parts);
+            List<CutTree> parts = CutSoFar.parts(cut, made);
             boolean isWrong = piece.id().equals(wrong);
-            if (isWrong || parts.size() > 1) {
-                table.part(piece, parts, isWrong);
+            if (cut.past()) {
+                table.again(cut);
+            } else if (isWrong || parts.size() > 1) {
+                table.part(cut, parts, isWrong);
             }
             if (isWrong) {
                 real.ifPresent(size -> table.lay(piece, size));
             }
         }
-        return new MiscutRecovery(table.gone, table.come, table.patches);
+        return new MiscutRecovery(table.gone, table.come, table.patches, new CutSoFar(plan, made, table.lies));
     }
 
-    /** Collects the parts into which the cuts made have divided a piece. */
-    private static void begun(
-            CutTree tree, List<CutTree.Parted> cuts, String id, Set<String> made, List<CutTree> parts) {
-        if (tree instanceof CutTree.Parted cut && made.contains(id + ":" + (cuts.indexOf(cut) + 1))) {
-            begun(cut.first(), cuts, id, made, parts);
-            begun(cut.second(), cuts, id, made, parts);
-        } else {
-            parts.add(tree);
-        }
+    /** What is there of a cloth that is planned anew for another reason: every patch cut before is fabric again. */
+    public static MiscutRecovery of(Plan plan, int next) {
+        Plan past = new Plan(
+                plan.story(),
+                plan.cloth(),
+                plan.rules(),
+                plan.cuts().stream().filter(PieceCut::past).toList(),
+                plan.bound());
+        return of(past, Set.of(), "", Optional.empty(), next);
     }
 
     private static final class Table {
@@ -83,6 +86,7 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
         private final List<Piece> gone = new ArrayList<>();
         private final List<Piece> come = new ArrayList<>();
         private final Map<String, List<Piece>> patches = new LinkedHashMap<>();
+        private final Map<Piece, CutTree.Kept> lies = new LinkedHashMap<>();
         private int next;
 
         Table(Plan plan, int next) {
@@ -90,12 +94,24 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
             this.next = next;
         }
 
-        void part(Piece piece, List<CutTree> parts, boolean isWrong) {
+        /** The patches of a piece that was cut for an earlier plan; what was left of it went into the stash then. */
+        void again(PieceCut cut) {
+            cut.tree().kept().forEach(kept -> patch(cut.piece(), kept));
+        }
+
+        private void patch(Piece piece, CutTree.Kept kept) {
+            Piece laid = lay(piece, kept.at().size());
+            lies.put(laid, kept);
+            patches.computeIfAbsent(bar(kept.patch()), none -> new ArrayList<>())
+                    .add(laid);
+        }
+
+        void part(PieceCut cut, List<CutTree> parts, boolean isWrong) {
+            Piece piece = cut.piece();
             gone.add(piece);
             for (CutTree part : parts) {
                 if (part instanceof CutTree.Kept kept && parts.size() > 1) {
-                    patches.computeIfAbsent(bar(kept.patch()), none -> new ArrayList<>())
-                            .add(lay(piece, kept.at().size()));
+                    patch(piece, kept);
                 } else if (part instanceof CutTree.Left) {
                     if (CutTree.isReusable(part.at().size(), plan.rules().leastPiece())) {
                         lay(piece, part.at().size());
@@ -117,6 +133,12 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
             Place place = Objects.requireNonNull(plan.laid().get(patch)).patch().place();
             return place instanceof Place.Bar bar ? bar.bar() : place.id();
         }
+    }
+
+    /** The pieces that come into the stash where this plan is taken: a patch that it uses as it is does not. */
+    public List<Piece> come(Plan found) {
+        Set<Piece> used = story.used(found);
+        return come.stream().filter(piece -> !used.contains(piece)).toList();
     }
 
     /** The stash as it is after the slip. */

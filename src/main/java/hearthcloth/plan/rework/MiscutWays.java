@@ -143,7 +143,8 @@ public final class MiscutWays {
     private boolean isCut(String patch) {
         PieceCut from =
                 Objects.requireNonNull(miscut.plan().sources().get(patch)).from();
-        return !from.tree().cuts().isEmpty() && miscut.made().containsAll(Miscut.path(from, patch));
+        return from.past()
+                || (!from.tree().cuts().isEmpty() && miscut.made().containsAll(Miscut.path(from, patch)));
     }
 
     /** Whether each patch that is cut and good is used for its bar. A way that wastes one is offered only where all do. */
@@ -213,6 +214,15 @@ public final class MiscutWays {
                     WholeStory story = new WholeStory(table);
                     Plan plan = story.of(found, miscut.plan().story());
                     return new WayOn(kind, to, plan, story.made(), WayWords.told(kind, miscut, plan, ruler));
-                });
+                })
+                .filter(way -> pastCuts(way.plan()) <= pastCuts(miscut.plan()));
+    }
+
+    /** Cuts made for earlier plans. A way that would cut one of their patches in two is none: nothing asks for such a cut. */
+    private static int pastCuts(Plan plan) {
+        return plan.cuts().stream()
+                .filter(PieceCut::past)
+                .mapToInt(cut -> cut.tree().cuts().size())
+                .sum();
     }
 }

@@ -53,21 +53,23 @@ public final class RemainingPlan {
         this.real = Map.copyOf(real);
         this.sources = before.sources();
         for (Patch patch : before.cloth().patches()) {
-            parts.computeIfAbsent(bar(patch.place()), none -> new ArrayList<>()).add(patch);
+            // A patch that was only asked for is not there to be sewn.
+            if (sources.containsKey(patch.place().id())) {
+                parts.computeIfAbsent(bar(patch.place()), none -> new ArrayList<>())
+                        .add(patch);
+            }
         }
     }
 
     /**
      * The plan from here on.
      *
-     * @param cuts to be made now
-     * @param gone pieces of the stash that they take
-     * @param come what is left of those, and patches that are no longer needed
+     * @param cuts to be made now, from pieces of the stash and of {@code come}
+     * @param come patches that were cut and are not sewn in as they were planned: fabric again, some of it cut now
      */
-    public record Resewn(Plan plan, List<PieceCut> cuts, List<Piece> gone, List<Piece> come) {
+    public record Resewn(Plan plan, List<PieceCut> cuts, List<Piece> come) {
         public Resewn {
             cuts = List.copyOf(cuts);
-            gone = List.copyOf(gone);
             come = List.copyOf(come);
         }
     }
@@ -150,6 +152,16 @@ public final class RemainingPlan {
         return kept.turned() ? size.turned() : size;
     }
 
+    /** The same of a patch by its name. */
+    Size realSize(CutTree.Kept kept) {
+        return parts.values().stream()
+                .flatMap(List::stream)
+                .filter(patch -> patch.place().id().equals(kept.patch()))
+                .findFirst()
+                .map(patch -> realSize(patch, kept))
+                .orElse(kept.at().size());
+    }
+
     /** Plans {@code after}, in which the sewn bars have their real sizes. */
     public Answer fit(Design after, Table table, Budget budget) {
         return answer(new RemainingWork(this, after, asTheyAre(after), table.next()), table, budget);
@@ -195,7 +207,7 @@ public final class RemainingPlan {
         DesignFit.Answer answer = new DesignFit(rest.stash(table.stash()), table.ruler())
                 .fit(rest.design(), before.story().title(), budget);
         return answer instanceof DesignFit.Answer.Made made
-                ? new Answer.Made(rest.composed(made.plan(), table.stash()))
+                ? new Answer.Made(rest.composed(made.plan()))
                 : new Answer.Lacking(((DesignFit.Answer.Lacking) answer).why());
     }
 

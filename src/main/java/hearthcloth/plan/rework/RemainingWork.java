@@ -7,6 +7,7 @@ import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Bound;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.Design;
@@ -154,7 +155,7 @@ final class RemainingWork {
     }
 
     /** The whole cloth again, with the bars that {@code found} cuts anew. */
-    RemainingPlan.Resewn composed(Plan found, Stash stash) {
+    RemainingPlan.Resewn composed(Plan found) {
         Map<String, String> names = new LinkedHashMap<>();
         List<List<Layout.Part>> parts = new ArrayList<>();
         List<Layout.Slot> foundSlots = design.layout().slots();
@@ -188,8 +189,7 @@ final class RemainingWork {
         Bound bound = new Bound(found.bound().joins() + joins, 0);
         Plan before = resewing.before();
         Plan plan = new Plan(before.story(), cloth, before.rules(), all, bound).checked();
-        return new RemainingPlan.Resewn(
-                plan, cuts, gone(cuts, stash), come(cuts, before.rules().leastPiece()));
+        return new RemainingPlan.Resewn(plan, cuts, List.copyOf(freed.values()));
     }
 
     /** The parts that {@code found} has for a bar, and the names of its patches in the whole cloth. */
@@ -241,10 +241,50 @@ final class RemainingWork {
         if (!(tree instanceof CutTree.Kept kept)) {
             return tree;
         }
-        String name = strip.filter(one -> one.bar().equals(kept.patch()))
-                .map(one -> kept.patch() + ".1")
-                .orElse(kept.patch());
-        return used.contains(name) ? new CutTree.Kept(kept.at(), name, kept.turned()) : new CutTree.Left(kept.at());
+        String name = nameNow(kept.patch());
+        return used.contains(name) ? asItIs(kept, name) : new CutTree.Left(kept.at());
+    }
+
+    /** A bar with a strip more, or with a part fewer that was never cut, counts its parts anew. */
+    private String nameNow(String patch) {
+        for (Layout.Slot slot : slots.subList(bars(), slots.size())) {
+            String bar = slot.place().bar();
+            List<Patch> of = resewing.parts(bar);
+            int all = of.size() + (strip.filter(one -> one.bar().equals(bar)).isPresent() ? 1 : 0);
+            for (int i = 0; i < of.size() && asTheyAre.containsKey(bar); i++) {
+                if (of.get(i).place().id().equals(patch)) {
+                    return all == 1 ? bar : slot.place().part(i + 1).id();
+                }
+            }
+        }
+        return patch;
+    }
+
+    /** A patch of a bar that was found too short is no larger than it was found. */
+    private CutTree asItIs(CutTree.Kept kept, String name) {
+        Size real = resewing.realSize(kept);
+        Rect at = kept.at();
+        if (!at.size().holds(real) || at.size().equals(real)) {
+            return new CutTree.Kept(at, name, kept.turned());
+        }
+        CutTree.Kept now = new CutTree.Kept(Rect.at(at.x(), at.y(), real), name, kept.turned());
+        return real.width().isLessThan(at.width())
+                ? CutTree.parted(
+                        at,
+                        true,
+                        now.at().right(),
+                        now,
+                        new CutTree.Left(Rect.at(
+                                now.at().right(), at.y(), new Size(at.width().minus(real.width()), at.height()))))
+                : CutTree.parted(
+                        at,
+                        false,
+                        now.at().bottom(),
+                        now,
+                        new CutTree.Left(Rect.at(
+                                at.x(),
+                                now.at().bottom(),
+                                new Size(at.width(), at.height().minus(real.height())))));
     }
 
     private static CutTree renamed(CutTree tree, Map<String, String> names) {
@@ -255,29 +295,5 @@ final class RemainingWork {
         return tree instanceof CutTree.Kept kept
                 ? new CutTree.Kept(kept.at(), Objects.requireNonNull(names.get(kept.patch())), kept.turned())
                 : tree;
-    }
-
-    private static List<Piece> gone(List<PieceCut> cuts, Stash stash) {
-        return cuts.stream()
-                .map(PieceCut::piece)
-                .filter(stash.pieces()::contains)
-                .toList();
-    }
-
-    /** The offcuts of what is cut now, and freed patches from which nothing is cut. */
-    private List<Piece> come(List<PieceCut> cuts, Length least) {
-        List<Piece> come = new ArrayList<>();
-        Set<Piece> used = new HashSet<>();
-        for (PieceCut cut : cuts) {
-            used.add(cut.piece());
-            for (Rect left : cut.tree().left()) {
-                if (CutTree.isReusable(left.size(), least)) {
-                    come.add(cut.piece().part(next, left.size()));
-                    next++;
-                }
-            }
-        }
-        freed.values().stream().filter(piece -> !used.contains(piece)).forEach(come::add);
-        return come;
     }
 }

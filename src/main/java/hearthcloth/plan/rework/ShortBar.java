@@ -201,19 +201,10 @@ public final class ShortBar {
                     .map(made -> new Way(
                             Kind.JOINED_STRIP,
                             design,
-                            new RemainingPlan.Resewn(
-                                    made.plan(), made.cuts(), withPiece(made.gone(), cut.piece()), made.come()),
+                            made,
                             List.of("Join a strip cut " + table.ruler().write(size, Rounding.UP) + ", from "
                                     + told(cut.piece()) + ", to bar " + bar + ".")));
         });
-    }
-
-    private static List<Piece> withPiece(List<Piece> gone, Piece piece) {
-        List<Piece> more = new ArrayList<>(gone);
-        if (!more.contains(piece)) {
-            more.add(piece);
-        }
-        return more;
     }
 
     /** What each part of the bar and, last, the strip shows; empty where a part would be under the least piece. */

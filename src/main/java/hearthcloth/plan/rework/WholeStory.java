@@ -58,7 +58,7 @@ final class WholeStory {
                     || was.tree().cuts().stream().anyMatch(cut -> table.isFixedCut(was, cut));
             if (isBegun) {
                 begun.add(was.piece().id());
-                add(cuts, new PieceCut(was.piece(), grown(was, was.tree())));
+                add(cuts, new PieceCut(was.piece(), grown(was, was.tree()), was.past()));
             }
         }
         plan.cuts().stream()
@@ -86,7 +86,9 @@ final class WholeStory {
         boolean isCut = false;
         for (int i = 0; i < all.size(); i++) {
             if (done.contains(all.get(i))) {
-                made.add(Miscut.name(cut, i));
+                if (!cut.past()) {
+                    made.add(Miscut.name(cut, i));
+                }
                 isCut = true;
             }
         }
@@ -118,6 +120,11 @@ final class WholeStory {
         CutTree used = part.map(piece -> found.get(piece.id()))
                 .map(cut -> moved(cut, tree.at().x(), tree.at().y()))
                 .orElse(new CutTree.Left(Rect.at(tree.at().x(), tree.at().y(), real)));
+        if (was.past() && used.kept().size() == 1) {
+            // She trims it as she sews it on; a piece that was cut long ago is not cut at the table again.
+            CutTree.Kept one = used.kept().get(0);
+            return new CutTree.Kept(tree.at(), one.patch(), one.turned());
+        }
         return isShort ? trimmed(used, tree.at()) : used;
     }
 

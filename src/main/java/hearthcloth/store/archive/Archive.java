@@ -32,7 +32,8 @@ public record Archive(
         List<Piece> pieces, Set<String> aside, Map<String, SwatchBook.Swatch> swatches, List<Kept> cloths) {
 
     static final String FORMAT = "hearthcloth-archive";
-    static final int VERSION = 2;
+    /** The first version in which a cloth may have cuts still to make that were asked for while sewing. */
+    static final int VERSION = 3;
 
     /** The first version that holds which pieces are set aside. */
     static final int WITH_ASIDE = 2;

@@ -1,11 +1,13 @@
 package hearthcloth.store.journal;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import hearthcloth.store.json.BenchText;
 import hearthcloth.store.json.Json;
 import hearthcloth.store.json.StoreException;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** What a change did to a cloth: it came, went, got another name, or its document was edited. */
+/** What a change did to a cloth: it came, went, got another name, was worked on, or its document was edited. */
 public sealed interface ClothFact {
 
     /** The fact that takes this one back. */
@@ -17,6 +19,33 @@ public sealed interface ClothFact {
         @Override
         public Edited reversed() {
             return new Edited(edit.reversed());
+        }
+    }
+
+    /**
+     * Something happened to it on the bench.
+     *
+     * @param back true where that is taken back
+     */
+    record Worked(BenchFact fact, boolean back) implements ClothFact {
+
+        @Override
+        public Worked reversed() {
+            return new Worked(fact, !back);
+        }
+
+        /** Tells it in the cloth's text, or takes it out. */
+        public void on(BenchText cloth) {
+            if (back) {
+                fact.takeBack(cloth);
+            } else {
+                fact.happen(cloth);
+            }
+        }
+
+        /** As the journal keeps it. */
+        public String text() {
+            return Json.text(WorkWritten.of(fact));
         }
     }
 
@@ -74,6 +103,29 @@ public sealed interface ClothFact {
             @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
             Renamed renamed) {}
 
+    /** Work on the bench as it is kept: one of the three. */
+    record WorkWritten(
+            @JsonInclude(JsonInclude.Include.NON_NULL) BenchFact.@Nullable Cut cut,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) BenchFact.@Nullable Sewn sewn,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) BenchFact.@Nullable Unpicked unpicked) {
+
+        static WorkWritten of(BenchFact fact) {
+            return new WorkWritten(
+                    fact instanceof BenchFact.Cut cut ? cut : null,
+                    fact instanceof BenchFact.Sewn sewn ? sewn : null,
+                    fact instanceof BenchFact.Unpicked unpicked ? unpicked : null);
+        }
+
+        Optional<BenchFact> fact() {
+            if (cut != null) {
+                return Optional.of(cut);
+            }
+            return sewn == null ? Optional.ofNullable(unpicked) : Optional.of(sewn);
+        }
+    }
+
     /**
      * Reads what the journal keeps.
      *
@@ -87,6 +139,10 @@ public sealed interface ClothFact {
             }
             if (written.comes != null && written.name != null && written.document != null && written.version != null) {
                 return new Stands(written.name, written.document, written.version, written.comes);
+            }
+            Optional<BenchFact> work = Json.read(text, WorkWritten.class).fact();
+            if (work.isPresent()) {
+                return new Worked(work.get(), false);
             }
         } catch (IllegalArgumentException e) {
             throw new StoreException("The record of this change cannot be read: " + e.getMessage() + ".", e);

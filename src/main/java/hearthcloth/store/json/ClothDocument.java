@@ -154,7 +154,14 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
     public enum Stage {
         DESIGNED,
         CUT,
-        SEWN
+        /** Sewn in part, and something is to be cut before sewing goes on: what its plan does not call past. */
+        RECUT,
+        SEWN;
+
+        /** True while some of its cuts are still to be made. */
+        public boolean isToCut() {
+            return this == DESIGNED || this == RECUT;
+        }
     }
 
     public ClothDocument {

@@ -105,6 +105,11 @@ public final class Json {
         }
     }
 
+    /** The fields of a record. */
+    static JsonNode tree(Record kept) {
+        return MAPPER.valueToTree(kept);
+    }
+
     static <T> T read(JsonNode tree, Class<T> type) {
         try {
             return MAPPER.treeToValue(tree, type);

@@ -42,6 +42,10 @@ record KeptCloth(
      */
     record StepDone(String kind, String at) {
 
+        static StepDone of(Done done) {
+            return new StepDone(done.kind(), done.at().toString());
+        }
+
         Done done() {
             try {
                 return new Done(kind, Instant.parse(at));
@@ -63,9 +67,7 @@ record KeptCloth(
                 bench.ticked().stream().sorted().toList(),
                 bench.sewn(),
                 bench.measures(),
-                bench.done().stream()
-                        .map(one -> new StepDone(one.kind(), one.at().toString()))
-                        .toList(),
+                bench.done().stream().map(StepDone::of).toList(),
                 cloth.life());
     }
 

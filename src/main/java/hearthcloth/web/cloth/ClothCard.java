@@ -75,8 +75,17 @@ public record ClothCard(
                 saved,
                 new Pictures(view.still(Face.FRONT), view.still(Face.BACK), photograph),
                 words,
-                stage == Stage.DESIGNED ? "designed" : stage == Stage.CUT ? "cut" : "sewn",
+                words(stage),
                 view.figures());
+    }
+
+    private static String words(Stage stage) {
+        return switch (stage) {
+            case DESIGNED -> "designed";
+            case CUT -> "cut";
+            case RECUT -> "cut, but for what was asked for since";
+            case SEWN -> "sewn";
+        };
     }
 
     public String front() {

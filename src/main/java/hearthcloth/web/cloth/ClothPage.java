@@ -2,6 +2,7 @@ package hearthcloth.web.cloth;
 
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothBook;
@@ -68,7 +69,7 @@ public final class ClothPage {
         String at = Objects.requireNonNullElse(asked(context, "at"), "").strip();
         return new ClothView(
                 saved,
-                room.store().atHand().freeFor(saved.id()),
+                new CutPatches(room, saved).stash(),
                 room.store().swatches().across(),
                 ClothAsked.settings(room, saved),
                 Wished.of(room.store(), saved),
@@ -153,8 +154,8 @@ public final class ClothPage {
     }
 
     private SavedCloth settle(SavedCloth saved, String label, Design design, Stash stash) {
-        return book().save(
-                        saved,
+        return new CutPatches(room, saved)
+                .save(
                         label,
                         DesignPlanning.settled(
                                 saved,
@@ -190,12 +191,12 @@ public final class ClothPage {
     private void replan(Context context) {
         SavedCloth saved = current(context);
         ClothDocument planned =
-                new OwnRuler(room, saved).again(room.store().atHand().freeFor(saved.id()));
+                new OwnRuler(room, saved).again(new CutPatches(room, saved).stash());
         Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
         Set<String> ticked = new HashSet<>(planned.bench().ticked());
         ticked.removeAll(stale);
         SavedCloth after =
-                book().save(saved, "planned again", planned.with(planned.bench().withTicked(ticked)));
+                new CutPatches(room, saved).save("planned again", planned.with(planned.bench().withTicked(ticked)));
         String said = after.document().plan().isPresent()
                 ? "Planned again from what is in the stash."
                 : "You don't have enough fabric for it; change a bar or a width.";
@@ -250,7 +251,17 @@ public final class ClothPage {
 
     private void copy(Context context) {
         SavedCloth saved = saved(context);
-        ClothDocument was = saved.document();
+        // What was cut for the first is not there for the copy.
+        boolean begun = saved.document().plan().stream()
+                .flatMap(plan -> plan.cuts().stream())
+                .anyMatch(PieceCut::past);
+        ClothDocument was = begun
+                ? DesignPlanning.settled(
+                        saved,
+                        saved.document().design(),
+                        room.store().atHand().free(Set.of()),
+                        ClothAsked.settings(room, saved).ruler())
+                : saved.document();
         String id = NewCloth.id(ExampleMark.isOn(saved.id()));
         ClothDocument copy = new ClothDocument(
                         was.design(),

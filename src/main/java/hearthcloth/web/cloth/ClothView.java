@@ -80,6 +80,11 @@ public record ClothView(
         return document().life().stage() == ClothDocument.Stage.DESIGNED;
     }
 
+    /** True where something is still to cut that was asked for while sewing. */
+    public boolean isRecut() {
+        return document().life().stage() == ClothDocument.Stage.RECUT;
+    }
+
     Cloth cloth() {
         return document().plan().map(Plan::cloth).orElseGet(() -> DesignFit.unfitted(design()));
     }

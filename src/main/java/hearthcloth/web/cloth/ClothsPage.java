@@ -17,6 +17,9 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
+import hearthcloth.words.Language;
+import hearthcloth.words.Spoken;
+import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -133,8 +136,12 @@ public final class ClothsPage {
                 .flatMap(Paper::named)
                 .orElse(settings.paper());
         Ruler ruler = settings.ruler();
+        Language language = Language.tagged(PageContext.text(context, "language")).orElse(settings.language());
         return new PlanFolder(
-                named, ruler, paper, Wished.of(room.store(), saved).wrapped(ruler));
+                named,
+                Voice.of(Spoken.inGuides(language), ruler),
+                paper,
+                Wished.of(room.store(), saved).wrapped(ruler));
     }
 
     private void guide(Context context) {

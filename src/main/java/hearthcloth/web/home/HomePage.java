@@ -131,6 +131,14 @@ public final class HomePage {
         Swatches swatches = new Swatches(plan.get().fabrics(), across);
         boolean isCut = document.life().stage() == Stage.CUT || sewn > 0;
         String front = ClothDrawing.sewn(cloth, swatches, isCut ? on(steps, sewn) : places(cloth));
+        if (document.life().stage() == Stage.RECUT) {
+            return new Begun(
+                    saved.name(),
+                    sewn + " of " + steps.size() + " seams are sewn; something is to cut first",
+                    "Go on cutting",
+                    "/cut/" + saved.id(),
+                    front);
+        }
         if (isCut) {
             String next = sewn < steps.size() ? " " + name(steps.get(sewn)) : "";
             return new Begun(

@@ -13,6 +13,7 @@ import hearthcloth.store.Store;
 import hearthcloth.words.Language;
 import hearthcloth.words.Preferred;
 import hearthcloth.words.Spoken;
+import hearthcloth.words.speech.Voice;
 import java.util.Optional;
 
 /**
@@ -76,6 +77,11 @@ public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, Language
     /** The language that pages are written in for her. */
     public Language pages() {
         return Spoken.onPages(language);
+    }
+
+    /** How pages speak to her. */
+    public Voice voice() {
+        return Voice.of(pages(), ruler);
     }
 
     /** The unit of a number that is typed without one. */

@@ -5,6 +5,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.PieceTask;
 import hearthcloth.store.ClothBook;
 import hearthcloth.store.SavedCloth;
+import hearthcloth.store.journal.BenchFact;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
@@ -18,6 +19,7 @@ import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Cutting, one piece of fabric at a time: the picture as it lies on the mat, the cuts in order, ticks that stay. */
 public final class CutPage {
@@ -81,11 +83,15 @@ public final class CutPage {
         }
         CutShown shown = CutShown.of(room, cloth, asked(context));
         if (PageContext.isPart(context)) {
-            room.show(context, new CutSheet.Mat(shown.sheet(), shown.slips(), room.token(), true));
+            room.show(context, new CutSheet.Mat(shown.sheet(), shown.slips(), room.token(), true, AskedBack.NOTHING));
         } else {
             room.show(
                     context,
-                    new CutSheet.View(room.frame(context, "Cut " + cloth.name(), "Cut"), shown.sheet(), shown.slips()));
+                    new CutSheet.View(
+                            room.frame(context, "Cut " + cloth.name(), "Cut"),
+                            shown.sheet(),
+                            shown.slips(),
+                            AskedBack.NOTHING));
         }
     }
 
@@ -98,69 +104,84 @@ public final class CutPage {
     }
 
     private void tick(Context context) {
-        SavedCloth cloth = designed(context);
+        SavedCloth cloth = toCut(context);
         String key = PageContext.field(context, "cut");
         if (!key.matches("[\\w.-]{1,60}:\\d{1,3}")) {
             throw new MeasureException("there is no such cut");
         }
+        if (!CutTicks.of(cloth, ClothAsked.settings(room, cloth).ruler()).isOfNow(key)) {
+            throw new StoreException("This cut is not in the plan any more; load the page again.");
+        }
         Set<String> ticked = new HashSet<>(cloth.document().bench().ticked());
         String on = PageContext.field(context, "on");
         boolean wanted = on.isEmpty() ? !ticked.contains(key) : on.equals("yes");
-        boolean changed = wanted ? ticked.add(key) : ticked.remove(key);
-        if (!changed) {
-            // The other device was quicker with the same tick.
-            answer(context);
-            return;
+        if (wanted) {
+            ticked.add(key);
+        } else {
+            ticked.remove(key);
         }
-        room.store()
-                .cloths()
-                .save(
-                        cloth,
-                        "tick of a cut",
-                        cloth.document().with(cloth.document().bench().withTicked(ticked)));
+        save(cloth, ticked);
         answer(context);
     }
 
     /** One cut is made, or all that are left of a piece; the page moves on by itself, and after the last cut to the sewing. */
     private void next(Context context) {
-        SavedCloth cloth = designed(context);
+        SavedCloth cloth = toCut(context);
         CutTicks ticks = CutTicks.of(cloth, ClothAsked.settings(room, cloth).ruler());
         PieceTask task = ticks.piece(PageContext.field(context, "of"));
         String number = PageContext.field(context, "number");
         Set<String> ticked = ticks.after(task, number);
-        if (!ticked.equals(cloth.document().bench().ticked())) {
-            save(cloth, "tick of a cut", ticked);
-            if (new CutTicks(ticks.tasks(), ticked).isAllCut()) {
-                allCut(context, asked.cloth(context));
-                return;
-            }
+        save(cloth, ticked);
+        if (!ticked.equals(cloth.document().bench().ticked()) && new CutTicks(ticks.tasks(), ticked).isAllCut()) {
+            allCut(context, asked.cloth(context));
+            return;
         }
         onward(context, CutTicks.isCut(task, ticked) ? -1 : ticks.number(task));
     }
 
     /** The cut made last in this piece was not; before the first cut, the piece before this one is shown. */
     private void back(Context context) {
-        SavedCloth cloth = designed(context);
+        SavedCloth cloth = toCut(context);
         CutTicks ticks = CutTicks.of(cloth, ClothAsked.settings(room, cloth).ruler());
         PieceTask task = ticks.piece(PageContext.field(context, "of"));
         Set<String> ticked = ticks.before(task);
         boolean changed = !ticked.equals(cloth.document().bench().ticked());
         if (changed) {
-            save(cloth, "back to a cut", ticked);
+            save(cloth, ticked);
         }
         onward(context, changed ? ticks.number(task) : Math.max(0, ticks.number(task) - 1));
     }
 
-    private void save(SavedCloth cloth, String label, Set<String> ticked) {
-        ClothDocument was = cloth.document();
-        room.store().cloths().save(cloth, label, was.with(was.bench().withTicked(ticked)));
+    /** Records what was ticked, or had its tick taken away; where the other device was quicker, nothing. */
+    private void save(SavedCloth cloth, Set<String> ticked) {
+        Set<String> was = cloth.document().bench().ticked();
+        Set<String> more = new TreeSet<>(ticked);
+        more.removeAll(was);
+        Set<String> fewer = new TreeSet<>(was);
+        fewer.removeAll(ticked);
+        if (!more.isEmpty()) {
+            happened(cloth, "", more, true);
+        } else if (!fewer.isEmpty()) {
+            happened(cloth, "not yet ", fewer, false);
+        }
+    }
+
+    private void happened(SavedCloth cloth, String not, Set<String> cuts, boolean made) {
+        String first = cuts.iterator().next();
+        String piece = first.substring(0, first.indexOf(':'));
+        String what = cuts.size() == 1
+                ? "cut " + first.substring(first.indexOf(':') + 1) + " of piece " + piece
+                : "cuts of piece " + piece;
+        room.store().cloths().happened(cloth, not + what, new BenchFact.Cut(List.copyOf(cuts), made));
     }
 
     private void onward(Context context, int piece) {
         if (PageContext.isPart(context)) {
             SavedCloth now = asked.cloth(context);
             CutShown shown = CutShown.of(room, now, piece);
-            room.show(context, new CutSheet.Mat(shown.sheet(), shown.slips(), room.token(), true));
+            room.show(
+                    context,
+                    new CutSheet.Mat(shown.sheet(), shown.slips(), room.token(), true, AskedBack.NOTHING));
         } else {
             PageContext.go(context, "/cut/" + context.pathParam("id") + (piece < 0 ? "" : "?piece=" + piece), "");
         }
@@ -178,9 +199,10 @@ public final class CutPage {
         }
     }
 
-    private SavedCloth designed(Context context) {
+    /** The cloth, which must have something to cut. */
+    private SavedCloth toCut(Context context) {
         SavedCloth cloth = asked.cloth(context);
-        if (cloth.document().life().stage() != Stage.DESIGNED) {
+        if (!cloth.document().life().stage().isToCut()) {
             throw new StoreException("This cloth is cut already.");
         }
         return cloth;
@@ -192,13 +214,35 @@ public final class CutPage {
     }
 
     private void wrong(Context context) {
-        SavedCloth cloth = designed(context);
+        SavedCloth cloth = toCut(context);
         StaleChangeException.check(context, cloth, ticks(cloth));
-        new CutSlip(room, cloth, ClothAsked.plan(cloth)).mend(context);
+        try {
+            new CutSlip(room, cloth, ClothAsked.plan(cloth)).mend(context);
+        } catch (MeasureException e) {
+            askedBack(context, cloth, e);
+        }
+    }
+
+    /** A measure that does not fit is asked about where she wrote it. */
+    private void askedBack(Context context, SavedCloth cloth, MeasureException e) {
+        List<String> pieces = ClothAsked.plan(cloth).cuts().stream()
+                .map(cut -> cut.piece().id())
+                .toList();
+        int at = pieces.indexOf(PageContext.field(context, "id"));
+        if (at < 0) {
+            throw e;
+        }
+        String place = PageContext.field(context, "short").isEmpty() ? "wrong" : "short";
+        AskedBack back = AskedBack.about(place, context, List.of("width", "length"), e);
+        CutShown shown = CutShown.of(room, cloth, at);
+        context.status(422);
+        room.show(
+                context,
+                new CutSheet.View(room.frame(context, back.title(), "Cut"), shown.sheet(), shown.slips(), back));
     }
 
     private void done(Context context) {
-        SavedCloth cloth = designed(context);
+        SavedCloth cloth = toCut(context);
         StaleChangeException.check(context, cloth, ticks(cloth));
         allCut(context, cloth);
     }

@@ -2,6 +2,7 @@ package hearthcloth.web.make;
 
 import hearthcloth.sew.PieceTask;
 import hearthcloth.store.SavedCloth;
+import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import java.util.List;
@@ -45,6 +46,11 @@ public record CutSheet(SavedCloth cloth, Place place, Piece piece, List<Mini> ro
     public CutSheet {
         row = List.copyOf(row);
         lines = List.copyOf(lines);
+    }
+
+    /** True where the cuts to make were asked for while sewing. */
+    public boolean isRecut() {
+        return cloth.document().life().stage() == Stage.RECUT;
     }
 
     public int at() {
@@ -103,16 +109,18 @@ public record CutSheet(SavedCloth cloth, Place place, Piece piece, List<Mini> ro
      *
      * @param slips those of the patches that the cut of now sets free
      * @param isAnswer true where it takes the place of the one on the page, so that progress is spoken
+     * @param asked what is asked back about a measure
      */
     @PageView.Template("part/mat.jte")
-    public record Mat(CutSheet sheet, List<Slip> slips, String token, boolean isAnswer) implements PageView {}
+    public record Mat(CutSheet sheet, List<Slip> slips, String token, boolean isAnswer, AskedBack asked)
+            implements PageView {}
 
     /** The page. */
     @PageView.Template("cut.jte")
-    public record View(PageFrame frame, CutSheet sheet, List<Slip> slips) implements PageView {
+    public record View(PageFrame frame, CutSheet sheet, List<Slip> slips, AskedBack asked) implements PageView {
 
         public Mat mat() {
-            return new Mat(sheet, slips, frame.token(), false);
+            return new Mat(sheet, slips, frame.token(), false, asked);
         }
     }
 }

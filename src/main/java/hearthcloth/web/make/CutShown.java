@@ -13,7 +13,6 @@ import hearthcloth.sew.CutLine;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
@@ -38,7 +37,7 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
         List<PieceTask> tasks = ticks.tasks();
         int at = asked < 0 ? ticks.first() : Math.min(asked, tasks.size() - 1);
         PieceTask task = tasks.get(at);
-        boolean cut = cloth.document().life().stage() != Stage.DESIGNED;
+        boolean cut = !cloth.document().life().stage().isToCut();
         Optional<CutLine> now = cut
                 ? Optional.empty()
                 : task.lines().stream().filter(line -> !ticks.isCut(task, line)).findFirst();

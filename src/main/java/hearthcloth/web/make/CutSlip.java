@@ -8,7 +8,9 @@ import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.rework.CutSoFar;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.plan.rework.Miscut;
 import hearthcloth.plan.rework.MiscutRecovery;
@@ -18,6 +20,7 @@ import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
@@ -43,8 +46,14 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
 
     void mend(Context context) {
         String wrong = PageContext.field(context, "id");
+        boolean late = cloth.document().life().stage() == Stage.RECUT;
+        if (late && wrong.isEmpty()) {
+            new LateSlip(room, cloth, plan).mend(context, wrong, Optional.empty());
+            return;
+        }
         Piece piece = plan.cuts().stream()
-                .map(cut -> cut.piece())
+                .filter(cut -> !cut.past())
+                .map(PieceCut::piece)
                 .filter(each -> each.id().equals(wrong))
                 .findFirst()
                 .orElseThrow(() -> new StoreException("This piece is not in the plan any more; load the page again."));
@@ -52,6 +61,10 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
             throw new MeasureException(
                     "a cloth of scraps is not planned again after a mistake: cut the patch from another scrap of at"
                             + " least its cut size, or look for proposals with what is left");
+        }
+        if (late) {
+            new LateSlip(room, cloth, plan).mend(context, wrong, real(context, piece));
+            return;
         }
         if (!PageContext.field(context, "short").isEmpty()) {
             goOn(context, piece);
@@ -70,9 +83,10 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 settings().ruler(),
                 cloth.name(),
                 TimeLimit.within(ANSWER_WITHIN_MS));
-        ClothDocument now = now(answer);
+        ClothDocument now = now(slip, answer);
+        List<Piece> come = answer instanceof DesignFit.Answer.Made made ? slip.come(made.plan()) : slip.come();
         room.store().asOneChange("a mistake in piece " + wrong, () -> {
-            room.store().stash().edit(new StashEdit("a mistake in piece " + wrong, slip.gone(), slip.come()));
+            room.store().stash().edit(new StashEdit("a mistake in piece " + wrong, slip.gone(), come));
             return room.store().cloths().save(cloth, LABEL, now);
         });
         if (answer instanceof DesignFit.Answer.Made made) {
@@ -139,7 +153,13 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         ClothDocument was = cloth.document();
         ClothDocument now = new ClothDocument(
                 way.design(), Optional.of(way.plan()), List.of(), was.bench().withTicked(way.made()), was.life());
-        room.store().cloths().save(cloth, LABEL, now);
+        List<Piece> freed = CutSoFar.freed(plan, way.plan(), room.store().stash().nextPiece());
+        room.store().asOneChange(LABEL, () -> {
+            if (!freed.isEmpty()) {
+                room.store().stash().edit(new StashEdit(LABEL, List.of(), freed));
+            }
+            return room.store().cloths().save(cloth, LABEL, now);
+        });
         PageContext.go(context, "/cut/" + cloth.id(), told + " " + String.join(" ", way.told()));
     }
 
@@ -159,11 +179,12 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         return Optional.of(real);
     }
 
-    private ClothDocument now(DesignFit.Answer answer) {
+    private ClothDocument now(MiscutRecovery slip, DesignFit.Answer answer) {
         ClothDocument was = cloth.document();
         ClothDocument.Bench bench = was.bench().withTicked(Set.of());
         return answer instanceof DesignFit.Answer.Made made
-                ? new ClothDocument(was.design(), Optional.of(made.plan()), List.of(), bench, was.life())
+                ? new ClothDocument(
+                        was.design(), Optional.of(slip.story().told(made.plan())), List.of(), bench, was.life())
                 : new ClothDocument(
                         was.design(), Optional.empty(), ((DesignFit.Answer.Lacking) answer).why(), bench, was.life());
     }

@@ -59,6 +59,13 @@ record CutTicks(List<PieceTask> tasks, Set<String> ticked) {
         return tasks.size() - 1;
     }
 
+    /** Whether it is a cut of this cloth that is still to be made, or was made since the last were. */
+    boolean isOfNow(String key) {
+        return tasks.stream()
+                .filter(task -> !task.cut().past())
+                .anyMatch(task -> task.lines().stream().anyMatch(line -> key(task, line.number()).equals(key)));
+    }
+
     /** The piece with this id. */
     PieceTask piece(String id) {
         return tasks.stream()
@@ -79,6 +86,9 @@ record CutTicks(List<PieceTask> tasks, Set<String> ticked) {
     Set<String> after(PieceTask task, String number) {
         int last = number.matches("\\d{1,3}") ? Integer.parseInt(number) : Integer.MAX_VALUE;
         Set<String> now = new HashSet<>(ticked);
+        if (task.cut().past()) {
+            return now;
+        }
         task.lines().stream().filter(line -> line.number() <= last).forEach(line -> now.add(key(task, line.number())));
         return now;
     }

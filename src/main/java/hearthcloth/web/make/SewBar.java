@@ -10,7 +10,7 @@ import hearthcloth.plan.rework.ShortBar;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument.Bench;
+import hearthcloth.store.journal.BenchFact;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.TimeLimit;
 import io.javalin.http.Context;
@@ -89,15 +89,15 @@ final class SewBar {
                 .filter(one -> one.kind().name().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new MeasureException("there is no such way on; measure again"));
-        Bench bench = desk.cloth().document().bench();
+        int done = desk.cloth().document().bench().sewn();
         boolean isNew = way.kind() == ShortBar.Kind.ANEW || way.kind() == ShortBar.Kind.PIECED;
-        return desk.book(
-                "bar " + bar + " too short: "
-                        + way.kind().words().substring(0, 1).toLowerCase(java.util.Locale.ROOT)
-                        + way.kind().words().substring(1),
-                way.design(),
-                way.resewn(),
-                isNew ? bench.withSewn(sewn(way.resewn().plan())) : bench);
+        int from = isNew ? Math.min(done, sewn(way.resewn().plan())) : done;
+        Optional<BenchFact> opened =
+                from == done ? Optional.empty() : Optional.of(new BenchFact.Unpicked(from, done, List.of(bar), false));
+        String label = "bar " + bar + " too short: "
+                + way.kind().words().substring(0, 1).toLowerCase(java.util.Locale.ROOT)
+                + way.kind().words().substring(1);
+        return desk.book(new SewWays.Taken(label, way.design(), way.resewn()), opened);
     }
 
     /** Steps that are done when so many bars are sewn on: joins of a bar that is made anew are to do again. */

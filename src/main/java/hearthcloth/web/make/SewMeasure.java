@@ -1,6 +1,5 @@
 package hearthcloth.web.make;
 
-import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
@@ -15,7 +14,7 @@ import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.SewnCloth;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.journal.BenchFact;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.TimeLimit;
 import io.javalin.http.Context;
@@ -31,12 +30,18 @@ final class SewMeasure {
 
     private record Planned(String key, String title, Design design) {}
 
+    /** What she wrote, at one end of a side or both; empty where she left a side out. */
+    private record Ends(List<Length> width, List<Length> height) {}
+
     private final SewWays.Desk desk;
     private final Plan plan;
     private final int number;
     private final int bars;
     private final Size planned;
     private final Size real;
+    private final Ends ends;
+    private final BenchFact.Seam seam;
+    private final boolean last;
     private final SewnCloth asSewn;
 
     SewMeasure(PageContext room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
@@ -45,7 +50,10 @@ final class SewMeasure {
         this.number = seam(cloth, steps, context);
         this.bars = seams(steps.subList(0, number + 1));
         this.planned = steps.get(number).task().check().orElseThrow().size();
-        this.real = real(context);
+        this.ends = new Ends(ends(context, "width"), ends(context, "height"));
+        this.real = real();
+        this.seam = SewnSteps.seam(steps.get(number));
+        this.last = number + 1 == steps.size();
         this.asSewn = SewnCloth.measured(cloth.document().design(), bars, real);
     }
 
@@ -72,20 +80,18 @@ final class SewMeasure {
                 .count();
     }
 
-    private Size real(Context context) {
-        Size written = new Size(
-                first(context, "width").orElse(planned.width()),
-                first(context, "height").orElse(planned.height()));
-        if (EndsMeasured.isSwapped(written, planned)) {
-            throw new MeasureException(ruler().write(written, Rounding.NEAREST)
-                    + " is the wrong way round: it should be about " + ruler().write(planned, Rounding.NEAREST)
-                    + ", width first, front up");
+    private Size real() {
+        Size measured = new Size(
+                ends.width().stream().findFirst().orElse(planned.width()),
+                ends.height().stream().findFirst().orElse(planned.height()));
+        if (EndsMeasured.isSwapped(measured, planned)) {
+            throw new MeasureQuestionException(
+                    "Is it the other way round?",
+                    ruler().write(measured, Rounding.NEAREST) + " is the wrong way round: it should be about "
+                            + ruler().write(planned, Rounding.NEAREST) + ", width first, front up",
+                    Map.of("width", written(measured.height()), "height", written(measured.width())));
         }
-        return new Size(side(context, "width", planned.width()), side(context, "height", planned.height()));
-    }
-
-    private Optional<Length> first(Context context, String name) {
-        return ends(context, name).stream().findFirst();
+        return new Size(side("width", ends.width(), planned.width()), side("height", ends.height(), planned.height()));
     }
 
     private List<Length> ends(Context context, String name) {
@@ -104,18 +110,25 @@ final class SewMeasure {
     }
 
     /** Where she left a field empty, that side is as planned; of both ends a small difference is averaged. */
-    private Length side(Context context, String name, Length should) {
-        List<Length> ends = ends(context, name);
-        if (ends.isEmpty()) {
+    private Length side(String name, List<Length> both, Length should) {
+        if (both.isEmpty()) {
             return should;
         }
-        EndsMeasured measured = new EndsMeasured(ends.get(0), ends.get(ends.size() - 1), should);
+        EndsMeasured measured = new EndsMeasured(both.get(0), both.get(both.size() - 1), should);
         if (measured.reading() instanceof EndsMeasured.Reading.Agreed agreed) {
             return agreed.side();
         }
         String sentence = measured.sentence(ruler());
-        throw new MeasureException(sentence.substring(0, sentence.length() - 1)
-                + (measured.reading() instanceof EndsMeasured.Reading.OutOfSquare ? "; then measure again" : ""));
+        if (measured.reading() instanceof EndsMeasured.Reading.Doubtful doubtful) {
+            throw new MeasureQuestionException(
+                    doubtful.meant()
+                            .map(meant -> "Is it " + ruler().write(meant, Rounding.NEAREST) + "?")
+                            .orElse("Is that right?"),
+                    sentence,
+                    doubtful.meant().map(meant -> Map.of(name, written(meant))).orElse(Map.of()));
+        }
+        throw new MeasureQuestionException(
+                "Square it first", sentence.substring(0, sentence.length() - 1) + "; then measure again", Map.of());
     }
 
     private Ruler ruler() {
@@ -200,7 +213,7 @@ final class SewMeasure {
         if (!(fit(way) instanceof RemainingPlan.Answer.Made made)) {
             throw new MeasureException("you don't have enough fabric left for that; choose another way");
         }
-        return desk.book(label(), way.design(), made.resewn(), bench());
+        return desk.book(new SewWays.Taken(label(), way.design(), made.resewn()), Optional.of(fact()));
     }
 
     /** What she measured, under the name of its bar: {@code sewed 2B on, 41.2 × 30 cm}. */
@@ -213,21 +226,23 @@ final class SewMeasure {
         desk.room()
                 .store()
                 .cloths()
-                .save(desk.cloth(), label(), desk.cloth().document().with(bench()));
+                .happened(desk.cloth(), label(), fact());
     }
 
-    private ClothDocument.Bench bench() {
-        ClothDocument.Bench bench = desk.cloth().document().bench();
-        Side side = slot().place().side();
-        ClothDocument.Measure measure = new ClothDocument.Measure(
+    private BenchFact fact() {
+        boolean upright = slot().place().side().isUpright();
+        BenchFact.Measured measured = new BenchFact.Measured(
+                upright ? planned.width() : planned.height(),
+                upright ? real.width() : real.height(),
+                ends.width(),
+                ends.height());
+        boolean isSewn = number < desk.cloth().document().bench().sewn();
+        return new BenchFact.Sewn(
                 number,
-                side.isUpright() ? planned.width() : planned.height(),
-                side.isUpright() ? real.width() : real.height());
-        ClothDocument.Bench more = bench.and(measure);
-        return number < bench.sewn()
-                ? more
-                : more.withSewn(number + 1)
-                        .and(new ClothDocument.Done("seam", desk.room().store().now()));
+                seam,
+                isSewn ? null : desk.room().store().now().toString(),
+                measured,
+                last && !isSewn);
     }
 
     private Layout.Slot slot() {

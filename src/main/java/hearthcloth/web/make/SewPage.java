@@ -19,7 +19,6 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Sewing, one step at a time beside the machine: two parts, what to do with them, one number to check. */
@@ -76,21 +75,23 @@ public final class SewPage {
             context.status(204);
             return;
         }
-        SewSheet sheet = sheet(context);
+        SewSheet sheet = sheet(context, asked(context).orElse(-1));
         if (PageContext.isPart(context)) {
-            room.show(context, new SewSheet.Needle(sheet, room.token(), true));
+            room.show(context, new SewSheet.Needle(sheet, room.token(), true, AskedBack.NOTHING));
         } else {
             room.show(
                     context,
-                    new SewSheet.View(room.frame(context, "Sew " + sheet.cloth().name(), "Sew"), sheet));
+                    new SewSheet.View(
+                            room.frame(context, "Sew " + sheet.cloth().name(), "Sew"), sheet, AskedBack.NOTHING));
         }
     }
 
-    private SewSheet sheet(Context context) {
+    /** @param wanted the step that is shown; below 0 for the one she has come to */
+    private SewSheet sheet(Context context, int wanted) {
         SavedCloth cloth = asked.cloth(context);
         List<AtTheMachine> steps = steps(cloth);
         int done = Math.min(cloth.document().bench().sewn(), steps.size());
-        int at = Math.min(asked(context).orElse(done), steps.size() - 1);
+        int at = Math.min(wanted < 0 ? done : wanted, steps.size() - 1);
         AtTheMachine step = steps.get(at);
         PlanFolder drawn = new PlanFolder(
                 ClothAsked.plan(cloth), settings(cloth).ruler(), settings(cloth).paper());
@@ -131,24 +132,20 @@ public final class SewPage {
     private void done(Context context) {
         SavedCloth cloth = cut(context);
         int step = number(context);
-        int of = steps(cloth).size();
-        if (step == cloth.document().bench().sewn() && step < of) {
-            ClothDocument.Done one = new ClothDocument.Done(
-                    steps(cloth).get(step).kind().name().toLowerCase(Locale.ROOT),
-                    room.store().now());
-            ClothDocument now = cloth.document()
-                    .with(cloth.document().bench().withSewn(step + 1).and(one));
-            room.store().cloths().save(cloth, "step " + (step + 1) + " sewn", step + 1 == of ? finished(now) : now);
-            if (step + 1 == of) {
+        List<AtTheMachine> steps = steps(cloth);
+        if (step == cloth.document().bench().sewn() && step < steps.size()) {
+            room.store()
+                    .cloths()
+                    .happened(
+                            cloth,
+                            SewnSteps.label(steps, step),
+                            SewnSteps.done(steps, step, room.store().now()));
+            if (step + 1 == steps.size()) {
                 PageContext.go(context, "/made/" + cloth.id(), "");
                 return;
             }
         }
         answer(context, cloth);
-    }
-
-    private static ClothDocument finished(ClothDocument document) {
-        return document.with(document.life().at(Stage.SEWN));
     }
 
     /** Unpicked, or pressed by mistake: this step and those after it are to do again. */
@@ -157,14 +154,13 @@ public final class SewPage {
         int step = number(context);
         ClothDocument was = cloth.document();
         if (step < was.bench().sewn()) {
-            ClothDocument.Life life = was.life();
-            ClothDocument now = was.with(was.bench().withSewn(step))
-                    .with(life.at(life.stage() == Stage.SEWN ? Stage.CUT : life.stage()));
             List<AtTheMachine> steps = steps(cloth);
             int undone = Math.min(was.bench().sewn(), steps.size()) - step - 1;
             String title = steps.get(Math.min(step, steps.size() - 1)).task().title();
             String more = undone > 0 ? " and " + undone + " more" : "";
-            room.store().cloths().save(cloth, "unpicked: " + title + more, now);
+            room.store()
+                    .cloths()
+                    .happened(cloth, "unpicked: " + title + more, SewnSteps.unpicked(cloth, steps, step));
         }
         answer(context, cloth);
     }
@@ -172,7 +168,7 @@ public final class SewPage {
     /** Sewing begins when all is cut; else what is planned could still be changed under the needle. */
     private SavedCloth cut(Context context) {
         SavedCloth cloth = asked.cloth(context);
-        if (cloth.document().life().stage() == Stage.DESIGNED) {
+        if (cloth.document().life().stage().isToCut()) {
             throw new StoreException("This cloth is not all cut yet. Tick its cuts first, then “All is cut”.");
         }
         return cloth;
@@ -180,6 +176,25 @@ public final class SewPage {
 
     /** What a step really measures: as planned, and she sews on; else the ways on are shown. */
     private void measure(Context context) {
+        try {
+            measured(context);
+        } catch (MeasureException e) {
+            // Asked back where she wrote it, so that nothing has to be typed again.
+            boolean bar = isOfBar(context);
+            SewSheet sheet = sheet(context, number(context));
+            if (bar ? !sheet.isBarAsked() : !sheet.isMeasured()) {
+                throw e;
+            }
+            AskedBack asked = AskedBack.about(
+                    bar ? "bar" : "work", context, bar ? List.of("bar") : List.of("width", "height"), e);
+            context.status(422);
+            room.show(
+                    context,
+                    new SewSheet.View(room.frame(context, asked.title(), "Sew"), sheet, asked));
+        }
+    }
+
+    private void measured(Context context) {
         SavedCloth cloth = cut(context);
         if (isOfBar(context)) {
             room.show(

@@ -55,6 +55,11 @@ public record SewSheet(SavedCloth cloth, Place place, AtTheMachine step, Picture
         return step.task();
     }
 
+    /** True where the bar of this step can be said to be too short. */
+    public boolean isBarAsked() {
+        return isNext() && !told.bar().isEmpty() && !cloth.document().isFree();
+    }
+
     public String kind() {
         return step.kind().name().toLowerCase(Locale.ROOT);
     }
@@ -86,16 +91,17 @@ public record SewSheet(SavedCloth cloth, Place place, AtTheMachine step, Picture
      * One step on the page, with its forms.
      *
      * @param isAnswer true where it takes the place of the one on the page, so that progress is spoken
+     * @param asked what is asked back about a measure
      */
     @PageView.Template("part/needle.jte")
-    public record Needle(SewSheet sheet, String token, boolean isAnswer) implements PageView {}
+    public record Needle(SewSheet sheet, String token, boolean isAnswer, AskedBack asked) implements PageView {}
 
     /** The page. */
     @PageView.Template("sew.jte")
-    public record View(PageFrame frame, SewSheet sheet) implements PageView {
+    public record View(PageFrame frame, SewSheet sheet, AskedBack asked) implements PageView {
 
         public Needle needle() {
-            return new Needle(sheet, frame.token(), false);
+            return new Needle(sheet, frame.token(), false, asked);
         }
     }
 }

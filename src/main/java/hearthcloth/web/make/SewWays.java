@@ -5,13 +5,18 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.DesignFit;
+import hearthcloth.plan.rework.LateMiscut;
 import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.RemainingPlan.Resewn;
+import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
+import hearthcloth.store.journal.BenchFact;
 import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.HeldGift;
@@ -20,6 +25,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -51,6 +57,9 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
             return lacking.isEmpty();
         }
     }
+
+    /** The way she took, under its name in the journal. */
+    record Taken(String label, Design design, Resewn resewn) {}
 
     /** What all ways of one cloth have in common: how they are drawn, and how the one she takes is booked. */
     record Desk(PageContext room, SavedCloth cloth) {
@@ -111,23 +120,44 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
         }
 
         /** Books a way in stash and cloth as one change; where to look next. */
-        String book(String label, Design design, Resewn resewn, ClothDocument.Bench bench) {
-            ClothDocument now = new ClothDocument(
-                    design,
-                    Optional.of(resewn.plan()),
-                    List.of(),
-                    bench,
-                    cloth.document().life());
-            room.store().asOneChange(label, () -> {
-                if (!resewn.gone().isEmpty() || !resewn.come().isEmpty()) {
-                    room.store().stash().edit(new StashEdit(label, resewn.gone(), resewn.come()));
+        String book(Taken way, Optional<BenchFact> fact) {
+            return book(way, fact, new LateMiscut(way.resewn().plan(), List.of(), List.of()));
+        }
+
+        /**
+         * Books a way in stash and cloth as one change; where to look next. The pieces it cuts stay in the stash until
+         * their cuts are made.
+         *
+         * @param fact what happened on the bench with it
+         * @param slip which pieces went and came before it was planned
+         */
+        String book(Taken way, Optional<BenchFact> fact, LateMiscut slip) {
+            List<Piece> come = new ArrayList<>(slip.come());
+            come.addAll(way.resewn().come());
+            List<PieceCut> cuts = way.resewn().cuts();
+            room.store().asOneChange(way.label(), () -> {
+                SavedCloth now = fact.map(one -> room.store().cloths().happened(cloth, way.label(), one))
+                        .orElse(cloth);
+                if (!slip.gone().isEmpty() || !come.isEmpty()) {
+                    room.store().stash().edit(new StashEdit(way.label(), slip.gone(), come));
                 }
-                return room.store().cloths().save(cloth, label, now);
+                ClothDocument.Life life = now.document().life();
+                return room.store()
+                        .cloths()
+                        .save(
+                                now,
+                                way.label(),
+                                new ClothDocument(
+                                        way.design(),
+                                        Optional.of(way.resewn().plan()),
+                                        List.of(),
+                                        now.document().bench(),
+                                        life.at(cuts.isEmpty() ? Stage.CUT : Stage.RECUT)));
             });
-            return resewn.cuts().isEmpty()
+            return cuts.isEmpty()
                     ? "/sew/" + cloth.id()
                     : "/cut/" + cloth.id() + "?piece="
-                            + resewn.plan().cuts().indexOf(resewn.cuts().get(0));
+                            + way.resewn().plan().cuts().indexOf(cuts.get(0));
         }
     }
 }

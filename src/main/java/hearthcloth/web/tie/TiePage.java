@@ -52,7 +52,7 @@ public final class TiePage {
                 context,
                 new View(
                         room.frame(context, title(tie), "Gift"),
-                        TieView.of(tie, gift, drawn, settings.ruler(), own.isPresent())));
+                        TieView.of(tie, gift, drawn, settings.voice(), own.isPresent())));
     }
 
     private static String title(Tie tie) {

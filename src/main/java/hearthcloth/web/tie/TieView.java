@@ -53,8 +53,9 @@ public record TieView(
     private static final double WIDTH = 95;
     private static final double HEIGHT = 70;
 
-    static TieView of(Tie tie, Gift gift, TiedGift tied, Ruler ruler, boolean own) {
-        Tying tying = Tying.of(tie, gift, Voice.english(ruler).tying());
+    static TieView of(Tie tie, Gift gift, TiedGift tied, Voice voice, boolean own) {
+        Ruler ruler = voice.ruler();
+        Tying tying = Tying.of(tie, gift, voice.tying());
         List<Step> steps = tying.steps().stream()
                 .map(step -> new Step(step.words(), TiedView.svg(tied.moment(step.moment(), WIDTH, HEIGHT))))
                 .toList();
@@ -71,17 +72,18 @@ public record TieView(
                         tying.ifShort(),
                         tied.whenShort(WIDTH, HEIGHT).map(TiedView::svg).orElse("")),
                 tying.cautions(),
-                sizes(tie, gift, ruler),
+                sizes(tie, gift, voice),
                 own);
     }
 
-    private static Sizes sizes(Tie tie, Gift gift, Ruler ruler) {
+    private static Sizes sizes(Tie tie, Gift gift, Voice voice) {
+        Ruler ruler = voice.ruler();
         Tail tail = Purpose.tail(ruler);
         List<String> doubts = new ArrayList<>();
         if (tie.isKnotted()) {
-            doubts.add(tail.doubt(tie, gift, Voice.english(ruler)));
+            doubts.add(tail.doubt(tie, gift, voice));
         }
-        doubts.add(PublishedRule.of(gift).sentence(gift, tie, tail.usual(), Voice.english(ruler)));
+        doubts.add(PublishedRule.of(gift).sentence(gift, tie, tail.usual(), voice));
         List<Trade> trade = TradeFit.of(tie, gift, tail.usual()).stream()
                 .map(fit -> new Trade(
                         ruler.write(fit.size().least(), Rounding.NEAREST),

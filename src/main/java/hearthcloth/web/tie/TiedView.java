@@ -104,9 +104,9 @@ public record TiedView(
                 asked,
                 ties,
                 wrapped.tie().words(),
-                wrapped.sentence(plan.cloth().finished(), Voice.english(settings.ruler())),
+                wrapped.sentence(plan.cloth().finished(), settings.voice()),
                 tied.map(TiedView::stills).orElse(List.of()),
-                tied.map(gift -> shows(gift.whatShows(), plan, Voice.english(settings.ruler()))).orElse(Shows.NOTHING),
+                tied.map(gift -> shows(gift.whatShows(), plan, settings.voice())).orElse(Shows.NOTHING),
                 links,
                 "");
     }

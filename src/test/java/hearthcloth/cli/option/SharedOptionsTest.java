@@ -11,6 +11,7 @@ import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishWords;
+import hearthcloth.words.Language;
 import hearthcloth.wrap.Tie;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
@@ -25,7 +26,10 @@ class SharedOptionsTest {
     private static final class All {
 
         @Mixin
-        private FolderOptions out = new FolderOptions(GuideLength.CLASS);
+        private FolderOptions out = new FolderOptions();
+
+        @Mixin
+        private PrintOptions print = new PrintOptions(GuideLength.CLASS);
 
         @Mixin
         private JsonOption json = new JsonOption();
@@ -50,9 +54,9 @@ class SharedOptionsTest {
     void what_is_left_out_is_as_each_command_has_it() {
         All all = typed("scraps.csv", "--out", "out/");
         OptionText text = new OptionText();
-        assertThat(all.out.print(text, Ruler.EIGHTHS))
-                .isEqualTo(new FolderOptions.Print(Paper.LETTER, GuideLength.CLASS));
-        assertThat(all.out.print(text, Ruler.MILLIMETRES).paper()).isEqualTo(Paper.A4);
+        assertThat(all.print.read(text, Ruler.EIGHTHS))
+                .isEqualTo(new PrintOptions.Asked(Paper.LETTER, Language.ENGLISH, GuideLength.CLASS, Ruler.EIGHTHS));
+        assertThat(all.print.read(text, Ruler.MILLIMETRES).paper()).isEqualTo(Paper.A4);
         assertThat(all.out.shown()).isEqualTo("out");
         assertThat(all.budget.read(text)).isEqualTo(new TimeOption("10s").read(text));
         assertThat(all.json.isWished()).isFalse();
@@ -64,10 +68,10 @@ class SharedOptionsTest {
     @Test
     void what_is_typed_counts() {
         All all = typed(
-                "-", "--out", "/", "--guide", "full", "--paper", "a4", "--json", "--gift", "box 30 x 20 x 8", "--tie",
+                "-", "--out", "/", "--guide", "full", "--paper", "a4", "--language", "fr", "--json", "--gift", "box 30 x 20 x 8", "--tie",
                 "errand wrap", "--size", "40", "--free", "--proposals", "2", "--seed", "7");
-        assertThat(all.out.print(new OptionText(), Ruler.EIGHTHS))
-                .isEqualTo(new FolderOptions.Print(Paper.A4, GuideLength.FULL));
+        assertThat(all.print.read(new OptionText(), Ruler.EIGHTHS))
+                .isEqualTo(new PrintOptions.Asked(Paper.A4, Language.FRENCH, GuideLength.FULL, Ruler.EIGHTHS));
         assertThat(all.out.shown()).isEqualTo("/");
         assertThat(all.json.isWished()).isTrue();
         assertThat(all.wishes.gift().named()).contains(Tie.ERRAND);
@@ -84,13 +88,13 @@ class SharedOptionsTest {
 
     @Test
     void what_cannot_be_used_is_told_at_once() {
-        All all = typed("scraps.csv", "--out", "out", "--guide", "long", "--paper", "a5", "--budget", "soon");
+        All all = typed("scraps.csv", "--out", "out", "--guide", "long", "--paper", "a5", "--budget", "soon", "--language", "tide");
         OptionText text = new OptionText();
-        all.out.print(text, Ruler.EIGHTHS);
+        all.print.read(text, Ruler.EIGHTHS);
         all.budget.read(text);
         assertThatThrownBy(text::check)
                 .isInstanceOfSatisfying(
-                        BadInputException.class, e -> assertThat(e.sentences()).hasSize(3));
+                        BadInputException.class, e -> assertThat(e.sentences()).hasSize(4));
         assertThatThrownBy(() -> typed("scraps.csv")).hasMessageContaining("--out");
         UnitOption unit = new UnitOption();
         new CommandLine(CommandLine.Model.CommandSpec.create().addMixin("unit", CommandLine.Model.CommandSpec.forAnnotatedObject(unit)))

@@ -272,15 +272,14 @@ class CutTableTest {
         Plan found = ((DesignFit.Answer.Made)
                         new DesignFit(given, Ruler.EIGHTHS).fit(rest.design(), "again", Budget.steps(5_000)))
                 .plan();
-        RemainingPlan.Resewn resewn = rest.composed(found, left);
+        RemainingPlan.Resewn resewn = rest.composed(found);
 
         assertThat(resewn.plan().cloth()).isEqualTo(PLAN.cloth());
         assertThat(resewn.cuts()).singleElement().satisfies(cut -> {
             assertThat(cut.piece()).isEqualTo(freed);
             assertThat(cut.tree().kept()).extracting(CutTree.Kept::patch).containsExactly("1B");
         });
-        assertThat(resewn.gone()).isEmpty();
-        assertThat(resewn.come()).isEmpty();
+        assertThat(resewn.come()).containsExactly(freed);
         assertThat(Objects.requireNonNull(resewn.plan().sources().get("1C"))
                         .from()
                         .piece()

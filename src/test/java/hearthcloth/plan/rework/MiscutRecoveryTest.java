@@ -1,6 +1,7 @@
 package hearthcloth.plan.rework;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cutstock.search.Budget;
@@ -21,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** After a slip, what is cut already stays as it is and only the rest is planned again. */
@@ -91,6 +93,7 @@ class MiscutRecoveryTest {
                                 .map(PieceCut::piece)
                                 .toList());
                 keeps(plan, again.plan(), slip.patches());
+                told(plan, ticked, slip, again.plan());
             }
         }
         assertThat(made).as("slips that could be mended").isPositive();
@@ -121,6 +124,43 @@ class MiscutRecoveryTest {
                         .allSatisfy(cut -> assertThat(cut.tree()).isInstanceOf(CutTree.Kept.class));
             }
         });
+    }
+
+    /** Each piece that was cut is still there as it was cut, its patches by the same names, and nothing is there twice. */
+    private static void told(Plan before, Set<String> ticked, MiscutRecovery slip, Plan found) {
+        Plan whole = slip.story().told(found);
+        List<Piece> come = slip.come(found);
+        for (PieceCut cut : before.cuts()) {
+            boolean isBegun = IntStream.rangeClosed(1, cut.tree().cuts().size())
+                    .anyMatch(i -> ticked.contains(cut.piece().id() + ":" + i));
+            assertThat(whole.cuts().stream()
+                            .anyMatch(now -> now.past() && now.piece().equals(cut.piece())))
+                    .as("piece " + cut.piece().id())
+                    .isEqualTo(isBegun);
+        }
+        assertThat(whole.cuts()).filteredOn(cut -> !cut.past()).noneMatch(cut -> slip.gone()
+                .contains(cut.piece()));
+        double used = found.cuts().stream()
+                .flatMap(cut -> cut.tree().kept().stream())
+                .mapToDouble(kept -> kept.at().size().areaMm2())
+                .sum();
+        double kept = whole.cuts().stream()
+                .flatMap(cut -> cut.tree().kept().stream())
+                .mapToDouble(one -> one.at().size().areaMm2())
+                .sum();
+        assertThat(kept).isEqualTo(used, within(1e-6 * used));
+        assertThat(come).doesNotHaveDuplicates().allMatch(slip.come()::contains);
+        assertThat(slip.come().size() - come.size()).isEqualTo((int) slip.usedAsTheyAre(found));
+
+        MiscutRecovery anew = MiscutRecovery.of(whole, 2_000);
+        double freed = anew.come().stream().mapToDouble(Piece::areaMm2).sum();
+        double past = whole.cuts().stream()
+                .filter(PieceCut::past)
+                .flatMap(cut -> cut.tree().kept().stream())
+                .mapToDouble(one -> one.at().size().areaMm2())
+                .sum();
+        assertThat(freed).as("planned anew, every patch is fabric again").isEqualTo(past, within(1e-6));
+        assertThat(anew.gone()).isEmpty();
     }
 
     private static boolean isOf(String patch, String bar) {

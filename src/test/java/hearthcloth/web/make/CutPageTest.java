@@ -184,6 +184,12 @@ public class CutPageTest {
             ids.addAll(all("name=\"id\" value=\"([^\"]+)\"", piece(at)));
         }
         assertThat(ids).doesNotContain(wrong, cutOf).isNotEmpty();
+        assertThat(all("<span>Gives</span> ([^<]+)", piece(0)).get(0))
+                .as("what was cut before is told still")
+                .isNotBlank();
+        assertThat(piece(0)).contains("This piece is cut.");
+        visit.post(cut + "/done");
+        assertThat(visit.page(cut.replace("/cut/", "/sew/"))).doesNotContain("To look at only");
     }
 
     @Test
@@ -231,18 +237,18 @@ public class CutPageTest {
 
         assertThat(visit.page("/stash/stash.csv")).isNotEqualTo(before);
         assertThat(visit.post(cut + "/done").statusCode()).isEqualTo(409);
-        assertThat(visit.page("/cloths")).contains(", cut");
+        assertThat(visit.page("/cloths")).contains(", cut.");
         String label = all("name=\"label\" value=\"(cut [^\"]+)\"", visit.page("/stash"))
                 .get(0);
         visit.post("/stash/undo", "label", label);
         assertThat(visit.page("/stash/stash.csv")).isEqualTo(before);
-        assertThat(visit.page("/cloths")).doesNotContain(", cut");
+        assertThat(visit.page("/cloths")).doesNotContain(", cut.");
         assertThat(piece(0)).contains("All is cut");
 
         visit.post(cut + "/done");
         visit.post(cut.replace("/cut/", "/cloth/") + "/undo");
         assertThat(visit.page("/stash/stash.csv")).isEqualTo(before);
-        assertThat(visit.page("/cloths")).doesNotContain(", cut");
+        assertThat(visit.page("/cloths")).doesNotContain(", cut.");
 
         visit.post(cut + "/done");
         assertThat(visit.page(cut.replace("/cut/", "/sew/"))).contains("Back to the cutting");

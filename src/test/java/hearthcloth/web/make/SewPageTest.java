@@ -32,8 +32,30 @@ class SewPageTest {
         visit.close();
     }
 
-    private void cut() {
-        visit.post(sew.replace("/sew/", "/cut/") + "/done");
+    private String cut() {
+        return sew.replace("/sew/", "/cut/");
+    }
+
+    private void allCut() {
+        visit.post(cut() + "/done");
+    }
+
+    /** Makes every cut that is asked for. */
+    private void ticked() {
+        for (int i = 0; i < 40 && visit.page(sew).contains("To look at only"); i++) {
+            visit.post(cut() + "/next", "of", asked(), "number", "all");
+        }
+        assertThat(visit.page(cut())).contains("This cloth is cut.");
+    }
+
+    /** The piece whose cuts are asked for now. */
+    private String asked() {
+        return CutPageTest.all("name=\"of\" value=\"([^\"]+)\"", visit.page(cut()))
+                .get(0);
+    }
+
+    private boolean isInStash(String piece) {
+        return visit.page("/stash/piece/" + piece).contains("name=\"seen\"");
     }
 
     private int steps() {
@@ -67,7 +89,7 @@ class SewPageTest {
 
     @Test
     void a_step_pressed_twice_is_done_once_and_is_remembered() {
-        cut();
+        allCut();
         visit.post(sew + "/done", "step", "0");
         visit.post(sew + "/done", "step", "0");
         assertThat(at()).isEqualTo(2);
@@ -79,7 +101,7 @@ class SewPageTest {
 
     @Test
     void the_last_step_makes_it_a_sewn_cloth_and_unpicking_opens_it_again() {
-        cut();
+        allCut();
         int steps = steps();
         for (int i = 0; i < steps; i++) {
             visit.post(sew + "/done", "step", String.valueOf(i));
@@ -88,12 +110,12 @@ class SewPageTest {
         assertThat(visit.page("/cloths")).contains(", sewn");
         visit.post(sew + "/again", "step", "3");
         assertThat(at()).isEqualTo(4);
-        assertThat(visit.page("/cloths")).contains(", cut");
+        assertThat(visit.page("/cloths")).contains(", cut.");
     }
 
     /** Sews up to the first bar that is sewn on and stays there; its step number and what it should measure. */
     private String[] firstSeam() {
-        cut();
+        allCut();
         for (int i = 0; i < steps(); i++) {
             String page = visit.page(sew + "?step=" + i);
             if (page.contains("data-kind=\"seam\"")) {
@@ -145,14 +167,28 @@ class SewPageTest {
         String both = visit.post(sew + "/measure", "step", seam[0], "width", less(real) + " and " + less(less(real)))
                 .body();
         assertThat(both).containsPattern("[⅛¼] in narrower than planned");
-        assertThat(visit.post(sew + "/measure", "step", seam[0], "width", real + " and " + less(less(less(real))))
+        String crooked = real + " and " + less(less(less(real)));
+        assertThat(visit.post(sew + "/measure", "step", seam[0], "width", crooked)
                         .body())
-                .contains("One end is ⅜ in longer than the other: square it first, and trim it to");
+                .contains(
+                        "<h3>Square it first</h3>",
+                        "One end is ⅜ in longer than the other: square it first, and trim it to",
+                        "<title>Square it first",
+                        "name=\"width\" value=\"" + crooked + "\"")
+                .doesNotContain("That did not work");
+        assertThat(visit.post(sew + "/measure", "step", seam[0], "width", real, "height", "1 ell")
+                        .body())
+                .contains("<h3>Look once more</h3>", "name=\"height\" value=\"1 ell\"");
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "1 and 2 and 3")
                         .body())
                 .contains("more than two measures");
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "3").body())
-                .contains("far from");
+                .contains("far from", "<h3>Is that right?</h3>", "name=\"width\" value=\"3\"");
+        String tenth = "1." + real.replaceFirst("^1(\\d).*", "$1");
+        String asked = visit.post(sew + "/measure", "step", seam[0], "width", tenth)
+                .body();
+        assertThat(asked).contains("<h3>Is it ", "Yes, that is it");
+        assertThat(CutPageTest.all("type=\"hidden\" name=\"width\" value=\"(1\\d)", asked)).hasSize(1);
         assertThat(visit.post(sew + "/measure", "step", "0", "width", "3").body())
                 .contains("after a bar is sewn on");
     }
@@ -168,13 +204,44 @@ class SewPageTest {
         assertThat(CutPageTest.all("(aria-label=\"The cloth then)", page)).hasSameSizeAs(ways);
         var chosen = visit.post(sew + "/choose", "step", seam[0], "bar", "9", "way", ways.get(0));
         assertThat(Visit.onward(chosen)).contains("/cut/");
-        assertThat(visit.page(sew)).containsAnyOf("Bar 1A", "Join ");
+        assertThat(visit.page(sew)).containsAnyOf("Bar 1A", "Join ").contains("To look at only");
         String cloth = sew.replace("/sew/", "/cloth/");
         assertThat(visit.page(cloth)).contains("bar 1A too short: ");
+        assertThat(visit.post(sew + "/done", "step", seam[0]).statusCode()).isEqualTo(409);
+        String asked = asked();
+        assertThat(isInStash(asked)).as("until its cuts are made").isTrue();
+        assertThat(visit.page("/stash/piece/" + asked)).contains("class=\"held\">");
+        ticked();
+        assertThat(visit.see("/stash/piece/" + asked).statusCode()).isNotEqualTo(200);
+        assertThat(visit.page(sew)).doesNotContain("To look at only").contains("id=\"done\"");
+        assertThat(visit.post(cut() + "/done").statusCode()).isEqualTo(409);
+        visit.post(cloth + "/undo");
+        assertThat(visit.page(sew)).contains("To look at only");
+        while (!visit.page(cloth).contains("title=\"Undo bar 1A too short: ")) {
+            visit.post(cloth + "/undo");
+        }
         visit.post(cloth + "/undo");
         assertThat(visit.page("/stash").replaceFirst("(?s)Undo.*", "")).isEqualTo(stash);
         assertThat(visit.post(sew + "/measure", "step", seam[0], "bar", "90").body())
                 .contains("Bar 1A is long enough");
+    }
+
+    @Test
+    void a_mistake_in_a_cut_asked_for_while_sewing_is_planned_again_and_what_is_sewn_stays() {
+        String[] seam = firstSeam();
+        visit.post(sew + "/choose", "step", seam[0], "bar", "9", "way", "ANEW");
+        String page = visit.page(cut());
+        assertThat(page).contains("I cut it wrong").doesNotContain("The patch came out too small");
+        String wrong = CutPageTest.all("name=\"id\" value=\"([^\"]+)\"", page).get(0);
+        assertThat(visit.post(cut() + "/wrong", "id", wrong, "width", "900", "length", "900")
+                        .body())
+                .contains("<h3>Look once more</h3>", "name=\"width\" value=\"900\"");
+        var answer = visit.post(cut() + "/wrong", "id", wrong, "width", "", "length", "");
+        assertThat(Visit.onward(answer)).contains("/cut/");
+        assertThat(visit.see("/stash/piece/" + wrong).statusCode()).isNotEqualTo(200);
+        ticked();
+        assertThat(at()).isEqualTo(Integer.parseInt(seam[0]) + 1);
+        assertThat(visit.page(sew)).contains("Bar 1A");
     }
 
     @Test
@@ -196,7 +263,7 @@ class SewPageTest {
 
     @Test
     void a_bar_sewn_the_other_side_up_is_lived_with_or_unpicked() {
-        cut();
+        allCut();
         int step = -1;
         for (int i = 0; i < steps(); i++) {
             visit.post(sew + "/done", "step", String.valueOf(i));
