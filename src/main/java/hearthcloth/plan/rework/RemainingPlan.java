@@ -5,6 +5,7 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
+import hearthcloth.cloth.face.BarTurnedOver;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.colour.Colour;
 import hearthcloth.cutstock.search.Budget;
@@ -34,7 +35,7 @@ import java.util.Objects;
  */
 public final class RemainingPlan {
 
-    private static final String WORK = "the sewn work";
+    static final String WORK = "the sewn work";
 
     private final Plan before;
     private final int bars;
@@ -85,7 +86,7 @@ public final class RemainingPlan {
         }
     }
 
-    static String bar(Place place) {
+    private static String bar(Place place) {
         return place instanceof Place.Bar bar ? bar.bar() : place.id();
     }
 
@@ -242,7 +243,7 @@ public final class RemainingPlan {
      * alike.
      */
     public static Plan otherSideUp(Plan plan, String name) {
-        Assembly work = plan.cloth().work().fold(new OtherSideUp(name));
+        Assembly work = plan.cloth().work().fold(new BarTurnedOver(name));
         return new Plan(plan.story(), new Cloth(work, plan.cloth().making()), plan.rules(), plan.cuts(), plan.bound())
                 .checked();
     }
@@ -293,9 +294,5 @@ public final class RemainingPlan {
             free += " itself";
         }
         return new Fabric(free, Colour.of(0x808080), Fabric.Faces.SAME, Fabric.Nap.LENGTHWISE);
-    }
-
-    static String work() {
-        return WORK;
     }
 }
