@@ -1,5 +1,6 @@
 package hearthcloth.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Measures of polygons given by their corners in order: area, perimeter, what lies inside, how far off a rim a place is. */
