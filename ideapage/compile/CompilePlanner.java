@@ -32,7 +32,7 @@ public final class CompilePlanner {
         compiler.setTargetDirectory(arguments[1]);
         compiler.setTargetFileName("planner.js");
         compiler.setJsModuleType(JSModuleType.NONE);
-        compiler.setOptimizationLevel(TeaVMOptimizationLevel.FULL);
+        compiler.setOptimizationLevel(TeaVMOptimizationLevel.ADVANCED);
         compiler.setObfuscated(true);
         var log = new ConsoleTeaVMToolLog(false);
         compiler.setLog(log);

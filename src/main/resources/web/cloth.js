@@ -75,14 +75,13 @@ document.addEventListener("click", event => {
   else document.querySelector(".stage").requestFullscreen?.();
 });
 
-// Keys: 1 to 4 the four views, arrows between bars, U undo, Escape closes what is chosen. Letters are free while she types.
+// Keys: 1 to 4 the four views, arrows between bars, Escape closes what is chosen. Letters are free while she types.
 document.addEventListener("keydown", event => {
   if (event.ctrlKey || event.altKey || event.metaKey || event.repeat) return;
   const at = event.target;
   if (at.closest && at.closest("input:not([type=hidden]), select, textarea")) return;
   const press = found => { if (found && !found.disabled) { event.preventDefault(); found.click(); } };
   if (/^[1-4]$/.test(event.key)) press(document.querySelectorAll(".views a")[Number(event.key) - 1]);
-  if (event.key === "u" || event.key === "U") press(document.getElementById("undo"));
   if (event.key === "Escape" && !document.fullscreenElement) press(document.getElementById("close"));
   const tap = at.closest && at.closest(".tap");
   if (!tap) return;

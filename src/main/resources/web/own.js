@@ -18,6 +18,37 @@ document.addEventListener("submit", event => {
   if (question && !window.confirm(question)) event.preventDefault();
 });
 
+// Keys of one letter or sign: U takes back, 1 to 9 go to a cloth of the gallery; others belong to the page that has them.
+// A device on which they are in the way turns them off in the Drawer.
+(() => {
+  const kept = what => { try { return what(window.localStorage); } catch (closed) { return null; } };
+  const isOff = () => kept(own => own.getItem("keys")) === "off";
+  const isTyped = at => at.closest && at.closest("input:not([type=checkbox]):not([type=radio]):not([type=hidden]), select, textarea");
+  document.addEventListener("keydown", event => {
+    if (event.key.length !== 1 || event.key === " " || event.ctrlKey || event.altKey || event.metaKey || isTyped(event.target)) return;
+    if (isOff()) {
+      event.stopImmediatePropagation();
+      return;
+    }
+    if (event.repeat) return;
+    if (event.key === "u" || event.key === "U") {
+      const undo = document.getElementById("undo");
+      if (undo && !undo.disabled && undo.getAttribute("aria-disabled") !== "true") { event.preventDefault(); undo.click(); }
+    }
+    const take = /^[1-9]$/.test(event.key) && document.querySelectorAll(".proposal:not(.looked) form button")[Number(event.key) - 1];
+    if (take) {
+      take.focus();
+      take.scrollIntoView({ block: "nearest" });
+    }
+  }, true);
+  const box = document.querySelector("[data-keys]");
+  if (box) {
+    box.closest("[hidden]").hidden = false;
+    box.checked = !isOff();
+    box.addEventListener("change", () => kept(own => box.checked ? own.removeItem("keys") : own.setItem("keys", "off")));
+  }
+})();
+
 // A picture that is chosen is sent at once.
 document.addEventListener("change", event => {
   if (event.target.matches && event.target.matches("input[type=file][data-at-once]")) event.target.form.requestSubmit();

@@ -32,6 +32,8 @@
     if (from === shown) return;
     shown = from;
     const here = place;
+    // Its room is kept from the first, so that nothing moves when it comes.
+    here.hidden = false;
     try {
       const response = await fetch(from);
       if (!response.ok) throw new Error(response.statusText);

@@ -79,7 +79,7 @@ public final class FabricPicture {
         if (width * height > MOST_PIXELS) {
             throw new RefusedPictureException("This picture has over 50 megapixels; make it smaller and try again.");
         }
-        int every = (int) Math.max(1, Math.min(width, height) / (2 * side));
+        int every = (int) Math.max(1, Math.min(width, height) / (2L * side));
         ImageReadParam param = reader.getDefaultReadParam();
         param.setSourceSubsampling(every, every, 0, 0);
         return param;

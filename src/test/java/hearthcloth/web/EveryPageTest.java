@@ -79,6 +79,8 @@ class EveryPageTest {
             String other = taken(visit, 1);
             String short1 = taken(visit, 0);
             visit.post("/cloth/" + short1 + "/change", "what", "hearth", "width", "70", "height", "70");
+            visit.post("/made/" + one + "/slip", "width", "30", "height", "30", "corner", "42", "corner2", "43");
+            visit.post("/made/" + one + "/used", "day", "4 May", "what", "a pot of honey", "who", "Ines");
             String stash = visit.page("/stash");
             String piece = "/stash/piece/" + found("name=\"piece\" value=\"([^\":]+):", stash);
             String fabric = found("href=\"(/stash/fabric[^\"]+)\"", stash);
@@ -95,6 +97,9 @@ class EveryPageTest {
                     "/cloth/" + one,
                     "/cloth/" + one + "?at=1A",
                     "/cloth/" + one + "?at=hearth",
+                    "/cloth/" + one + "?look=tied",
+                    "/cloth/" + one + "?look=tied&gift=box+90+x+90+x+90+in",
+                    "/made/" + one,
                     "/cloth/" + short1,
                     "/cut",
                     "/cut/" + one,

@@ -7,6 +7,8 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.LoadState;
+import hearthcloth.web.make.CutPageTest;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -146,10 +148,68 @@ class FirstScreenTest {
             do {
                 found = visit.page("/proposals");
             } while (found.contains("Stop looking"));
-            for (String path : List.of("/", "/gift?kind=box&a=12&b=9&c=4", "/stash", "/cloth", "/settings")) {
+            String id = CutPageTest.taken(visit).replaceFirst(".*/cloth/(\\w+).*", "$1");
+            for (String path : List.of(
+                    "/",
+                    "/gift?kind=box&a=12&b=9&c=4",
+                    "/stash",
+                    "/cloth",
+                    "/cloth/" + id,
+                    "/cloth/" + id + "?look=back",
+                    "/cloth/" + id + "?look=tied",
+                    "/cut/" + id,
+                    "/sew/" + id,
+                    "/tied/" + id,
+                    "/made/" + id,
+                    "/cloths",
+                    "/settings")) {
                 assertThat(visit.page(path).getBytes(StandardCharsets.UTF_8).length)
                         .as(path)
                         .isLessThan(MOST_BYTES);
+            }
+        }
+    }
+
+    /** How far things on the page have moved by themselves since all of it was there, as browsers count it. */
+    private static final String SHIFTED = """
+            () => new Promise(done => {
+              let sum = 0;
+              const whole = performance.getEntriesByType("navigation")[0].domContentLoadedEventEnd;
+              const count = entry => { if (entry.startTime > whole) sum += entry.value; };
+              new PerformanceObserver(list => list.getEntries().forEach(count))
+                .observe({ type: "layout-shift", buffered: true });
+              requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done(sum), 0)));
+            })
+            """;
+
+    /** A hundredth is a line of text that moves by a dot or two; common sense, no source. */
+    private static final double STILL = 0.02;
+
+    @Test
+    void nothing_moves_by_itself_once_a_page_is_there() {
+        try (Browser browser = new Browser(folder)) {
+            browser.visit().post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+            browser.visit().post("/example");
+            String id = CutPageTest.taken(browser.visit()).replaceFirst(".*/cloth/(\\w+).*", "$1");
+            for (Browser.Screen screen : List.of(LANDSCAPE, PHONE)) {
+                for (String path : List.of(
+                        "/",
+                        "/gift?kind=box&a=12&b=9&c=4",
+                        "/stash",
+                        "/cloth/" + id,
+                        "/cloth/" + id + "?look=tied",
+                        "/cut/" + id,
+                        "/sew/" + id,
+                        "/made/" + id,
+                        "/cloths")) {
+                    Page page = browser.window(screen, ColorScheme.LIGHT);
+                    page.navigate(path);
+                    page.waitForLoadState(LoadState.NETWORKIDLE);
+                    assertThat(((Number) page.evaluate(SHIFTED)).doubleValue())
+                            .as(path + " at " + screen)
+                            .isLessThan(STILL);
+                    page.context().close();
+                }
             }
         }
     }

@@ -24,6 +24,7 @@ public final class Benchmarks {
                 .addSubcommand(new Piecing())
                 .addSubcommand(new Planning())
                 .addSubcommand(new Colouring())
+                .addSubcommand(new ColourAgainstCpSat())
                 .addSubcommand(new Sharing())
                 .addSubcommand(new Hot())
                 .addSubcommand(new Summary())

@@ -3,6 +3,12 @@ package hearthcloth.benchmarks;
 import hearthcloth.benchmarks.sets.BadFileException;
 import hearthcloth.benchmarks.sets.Wishes;
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.draw.cloth.FacePicture;
+import hearthcloth.draw.picture.PngWriter;
+import hearthcloth.draw.picture.Sketch;
+import hearthcloth.geometry.Point;
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.colour.ColourFigures;
 import hearthcloth.plan.fit.Idea;
@@ -26,6 +32,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,7 +59,14 @@ final class Colouring implements Callable<Integer> {
         HEAPS.put("scraps", 34);
         HEAPS.put("metric", 28);
         HEAPS.put("two-hundred", 36);
+        HEAPS.put("garden", 30);
     }
+
+    /** A front in millimetres, and what lies between two. */
+    private static final double SIDE = 45;
+
+    private static final double AIR = 4;
+    private static final double DPI = 100;
 
     @Spec
     @SuppressWarnings("NullAway.Init")
@@ -60,6 +74,20 @@ final class Colouring implements Callable<Integer> {
 
     @Parameters(index = "0", paramLabel = "FOLDER", description = "the folder of the example heaps")
     private Path folder = Path.of("");
+
+    @Option(
+            names = "--pictures",
+            paramLabel = "FOLDER",
+            description = "write the fronts of the proposals there, a PNG for each heap")
+    @Nullable
+    private Path pictures;
+
+    @Option(
+            names = "--more",
+            paramLabel = "FOLDER",
+            description = "where heaps lie that are not among the examples")
+    @Nullable
+    private Path more;
 
     @Option(names = "--steps", defaultValue = "12000", description = "of the search, each heap (${DEFAULT-VALUE})")
     private long steps = 12_000;
@@ -73,7 +101,11 @@ final class Colouring implements Callable<Integer> {
         out.println("heap,proposal,title,joins,cuts,bars,stands out %,meets itself %,mixed,off centre %,amiss mm,"
                 + "thread ms");
         HEAPS.forEach((heap, side) -> {
-            Stash stash = stash(folder.resolve(heap + ".csv"));
+            Path file = folder.resolve(heap + ".csv");
+            if (!Files.exists(file) && more == null) {
+                return;
+            }
+            Stash stash = stash(Files.exists(file) ? file : more.resolve(heap + ".csv"));
             Wish wish = Wishes.square(side, allowance.seed());
             long begun = now();
             PlanOutcome found = Planner.plan(stash, wish, 1, Budget.steps(steps), progress -> {});
@@ -82,6 +114,7 @@ final class Colouring implements Callable<Integer> {
             for (int i = 0; i < plans.size(); i++) {
                 out.println(row(heap, String.valueOf(i + 1), plans.get(i), work));
             }
+            drawn(heap, plans);
             begun = now();
             Idea scattered = new Idea(layout -> true, List.of(), Set.of(Scheme.Kind.SCATTERED), Optional.empty());
             List<Plan> wished = Planner.plans(stash, wish, scattered, 1, Budget.steps(steps), progress -> {});
@@ -92,6 +125,24 @@ final class Colouring implements Callable<Integer> {
                             : row(heap, "scattered", wished.get(0), took));
         });
         return 0;
+    }
+
+    /** Four fronts beside each other. */
+    private void drawn(String heap, List<Plan> plans) {
+        if (pictures == null) {
+            return;
+        }
+        Sketch sketch = new Sketch();
+        for (int i = 0; i < plans.size(); i++) {
+            sketch.place(new FacePicture(plans.get(i), Face.FRONT, Ruler.EIGHTHS).plain(SIDE), new Point(i * (SIDE + AIR), 0));
+        }
+        try {
+            Files.write(
+                    pictures.resolve(heap + ".png"),
+                    PngWriter.write(sketch.finished(heap, 4 * SIDE + 3 * AIR, SIDE), DPI));
+        } catch (IOException e) {
+            throw new BadFileException(pictures + " cannot be written: " + e.getMessage());
+        }
     }
 
     private static String row(String heap, String proposal, Plan plan, long work) {

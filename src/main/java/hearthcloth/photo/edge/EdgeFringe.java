@@ -2,15 +2,8 @@ package hearthcloth.photo.edge;
 
 import java.util.List;
 
-/**
- * Tells the threads of a frayed side from the shade beside a clean one and from a soft lens.
- *
- * @param reach how many pixels a strip goes to either side of its middle line
- * @param levels how much each place looks like cloth, by position along the side and by pixels outwards
- * @param colours of the same places, in steps of 255
- * @param shares the position of each place along the side, from 0 to 1
- */
-record EdgeFringe(int reach, List<double[]> levels, List<float[]> colours, double[] shares) {
+/** Tells the threads of a frayed side from the shade beside a clean one and from a soft lens. */
+final class EdgeFringe {
 
     /**
      * Colours change this many times more among threads than on the ground, and by at least {@link #LEAST_UNREST} steps
@@ -19,11 +12,32 @@ record EdgeFringe(int reach, List<double[]> levels, List<float[]> colours, doubl
     private static final double RESTLESS = 1.6;
 
     private static final double LEAST_UNREST = 6;
+
     /** Threads lie closer than this many places along a side. */
     private static final int FEW = 2;
 
     /** Among threads the level of cloth differs so much from place to place, beyond what the ground's does. */
     private static final double THREADED = 0.16;
+
+    private final int reach;
+    private final List<double[]> levels;
+    private final List<float[]> colours;
+    private final double[] shares;
+
+    /**
+     * What is seen along a side.
+     *
+     * @param reach how many pixels a strip goes to either side of its middle line
+     * @param levels how much each place looks like cloth, by position along the side and by pixels outwards
+     * @param colours of the same places, in steps of 255
+     * @param shares the position of each place along the side, from 0 to 1
+     */
+    EdgeFringe(int reach, List<double[]> levels, List<float[]> colours, double[] shares) {
+        this.reach = reach;
+        this.levels = levels;
+        this.colours = colours;
+        this.shares = shares;
+    }
 
     /**
      * Whether what fades out beyond the line does so by threads: there is cloth at one place and ground at the next. Shade and a

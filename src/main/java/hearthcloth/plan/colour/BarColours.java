@@ -19,6 +19,9 @@ final class BarColours {
     /** Bars given another fabric at random before a new descent. */
     private static final int SHAKE = 3;
 
+    /** The most looks for descents; the rest is for branches. */
+    private static final long DESCENTS = 2000;
+
     private final BarColouring problem;
     private final int[] chosen;
     private final int[] best;
@@ -67,7 +70,7 @@ final class BarColours {
     /**
      * The best choice found.
      *
-     * @param looks how many changes and branches are looked at, at most; half of them for each way
+     * @param looks how many changes and branches are looked at, at most
      */
     static Found of(BarColouring problem, long looks, long seed) {
         return new BarColours(problem, looks).found(new SplittableRandom(seed));
@@ -77,7 +80,7 @@ final class BarColours {
         if (problem.fabrics() == 0) {
             return new Found(best, least, least);
         }
-        long kept = looks / 2;
+        long kept = Math.max(looks / 2, looks - DESCENTS);
         looks -= kept;
         if (begin()) {
             descend();

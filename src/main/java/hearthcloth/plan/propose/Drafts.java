@@ -3,9 +3,6 @@ package hearthcloth.plan.propose;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.colour.Accent;
-import hearthcloth.plan.colour.ScatteredBars;
-import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
@@ -28,10 +25,7 @@ import java.util.function.Predicate;
 /** Every layout with every plan of colour that is worth trying, sorted by a quick estimate. */
 final class Drafts {
 
-    /** Plans of colour that choose one fabric for each bar before anything is cut. */
-    private static final List<Scheme.Kind> CHOSEN = List.of(Scheme.Kind.SCATTERED, Scheme.Kind.ACCENT);
-
-    /** Drafts of each look whose bars are chosen so. */
+    /** Drafts of each look whose bars are chosen before anything is cut. */
     private static final int CHOSEN_EACH = 15;
 
     /** And those of them that are kept, under a name that is true. */
@@ -45,6 +39,7 @@ final class Drafts {
     private final LayoutCandidates shapes;
     private final Schemes schemes;
     private final DraftScore judgement;
+    private final ChosenBars chosen;
     private final Optional<VisibleFabricSchemes> outwards;
 
     /** With a fabric to be brought to the outside, if one is wished there. */
@@ -57,7 +52,9 @@ final class Drafts {
         this.wish = wish;
         this.supply = supply;
         this.shapes = shapes;
-        this.schemes = new Schemes(supply, named, wish.preferences().looks().contrast());
+        Contrast contrast = wish.preferences().looks().contrast();
+        this.schemes = new Schemes(supply, named, contrast);
+        this.chosen = new ChosenBars(supply, contrast);
         this.judgement = new DraftScore(supply, wish.making());
         this.outwards = outwards;
     }
@@ -86,11 +83,11 @@ final class Drafts {
     }
 
     public List<Draft> of(Optional<Size> size, Predicate<Scheme.Kind> kinds, int most) {
-        boolean chosen = outwards.isEmpty() && CHOSEN.stream().anyMatch(kinds);
+        boolean isChosen = outwards.isEmpty() && ChosenBars.areAsked(kinds);
         Map<Draft, Double> costs = new LinkedHashMap<>();
         for (LayoutCandidate shape : shapes.forSize(size)) {
             for (Scheme scheme : schemes.forLayout(shape.layout())) {
-                if (!kinds.test(scheme.kind()) && !(chosen && scheme.kind() == Scheme.Kind.ALL)) {
+                if (!kinds.test(scheme.kind()) && !(isChosen && scheme.kind() == Scheme.Kind.ALL)) {
                     continue;
                 }
                 Draft draft = new Draft(
@@ -98,7 +95,7 @@ final class Drafts {
                 judgement.judged(draft).ifPresent(judged -> costs.put(draft, cost(draft, judged)));
             }
         }
-        if (chosen) {
+        if (isChosen) {
             costs.putAll(bars(costs, kinds));
             costs.keySet().removeIf(draft -> !kinds.test(draft.scheme().kind()));
         }
@@ -120,31 +117,12 @@ final class Drafts {
                 .sorted(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey)
                 .filter(draft -> looks.merge(look(draft), 1, Integer::sum) <= each)
-                .forEach(draft -> chosen(draft, kinds).forEach(scheme -> {
-                    Design was = draft.design();
-                    Draft one = new Draft(
-                            draft.shape(), new Design(was.order(), was.layout(), scheme, was.making(), was.rules()));
-                    if (SchemeRule.holds(scheme.kind(), one.design().whole(), one.design().fabrics())
-                            && kept.merge(look(one), 1, Integer::sum) <= KEPT_EACH) {
+                .forEach(draft -> chosen.of(draft.design(), kinds).forEach(design -> {
+                    Draft one = new Draft(draft.shape(), design);
+                    if (kept.merge(look(one), 1, Integer::sum) <= KEPT_EACH) {
                         judgement.judged(one).ifPresent(judged -> found.put(one, cost(one, judged)));
                     }
                 }));
-        return found;
-    }
-
-    private List<Scheme> chosen(Draft draft, Predicate<Scheme.Kind> kinds) {
-        Contrast contrast = wish.preferences().looks().contrast();
-        List<Fabric> rest = draft.scheme().bars().get(0);
-        List<Scheme> found = new ArrayList<>();
-        if (kinds.test(Scheme.Kind.SCATTERED)) {
-            ScatteredBars.of(draft.design(), supply, rest, contrast).ifPresent(found::add);
-        }
-        if (kinds.test(Scheme.Kind.ACCENT)) {
-            Accent.of(draft.design().layout(), rest)
-                    .flatMap(bars ->
-                            ScatteredBars.of(draft.design(), supply, Scheme.Kind.ACCENT, bars, contrast))
-                    .ifPresent(found::add);
-        }
         return found;
     }
 

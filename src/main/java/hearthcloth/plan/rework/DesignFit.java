@@ -4,6 +4,7 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Ruler;
+import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
@@ -13,6 +14,7 @@ import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.propose.ChosenBars;
 import hearthcloth.plan.propose.DraftScore;
 import hearthcloth.plan.propose.Remedy;
 import hearthcloth.plan.propose.Schemes;
@@ -59,6 +61,21 @@ public final class DesignFit {
         }
     }
 
+    /**
+     * What is left as it is.
+     *
+     * @param bars by number in sewing order
+     */
+    public record Stays(Set<Integer> bars, boolean hearth) {}
+
+    /** How the colours are to lie. */
+    public record Wished(Optional<Scheme.Kind> scheme, Contrast contrast) {
+
+        boolean isTrue(Cloth cloth, List<Fabric> fabrics) {
+            return scheme.isEmpty() || SchemeRule.holds(scheme.get(), cloth, fabrics);
+        }
+    }
+
     /** The cloth with every bar in one piece, to be shown before it can be cut. */
     public static Cloth unfitted(Design design) {
         return design.whole();
@@ -87,14 +104,14 @@ public final class DesignFit {
      * Plans the colours again and leaves the given bars as they are: the best of the plans of colour that look
      * different from now. With the next {@code turn}, the next best.
      *
-     * @param kept bars that stay, by number in sewing order
-     * @param hearthKept true where the hearth stays
+     * @param stays what is left as it is
+     * @param wished the plan of colour; empty where any may be
      */
-    public Optional<Design> again(Design design, Set<Integer> kept, boolean hearthKept, int turn, Budget budget) {
+    public Optional<Design> again(Design design, Stays stays, Wished wished, int turn, Budget budget) {
         DraftScore judgement = new DraftScore(supply, design.making());
         Map<Design, Double> costs = new LinkedHashMap<>();
-        for (Scheme scheme : new Schemes(supply, List.of(), Contrast.READS).forLayout(design.layout())) {
-            Design other = overlaid(design, scheme, kept, hearthKept);
+        for (Scheme scheme : schemes(design, wished)) {
+            Design other = overlaid(design, scheme, stays);
             if (!other.scheme().equals(design.scheme())) {
                 judgement
                         .judged(draft(other))
@@ -108,21 +125,49 @@ public final class DesignFit {
                 .toList();
         List<DraftTrial> trials = new ArrayList<>();
         for (Design other : promising) {
-            Fitting.fit(draft(other), supply, STEPS, 1, budget).ifPresent(trials::add);
+            Fitting.fit(draft(other), supply, STEPS, 1, budget)
+                    .filter(trial -> wished.isTrue(trial.cloth(), supply.fabrics()))
+                    .ifPresent(trials::add);
         }
         trials.sort(DraftTrial.BEST);
         return trials.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        trials.get(Math.floorMod(turn, trials.size())).draft().design());
+                : Optional.of(chosen(design, wished, trials.get(Math.floorMod(turn, trials.size()))));
     }
 
-    private static Design overlaid(Design design, Scheme scheme, Set<Integer> kept, boolean hearthKept) {
+    /** The plans of colour to try: those that divide the fabrics, and those that choose one for each bar. */
+    private List<Scheme> schemes(Design design, Wished wished) {
+        List<Scheme> all = new Schemes(supply, List.of(), wished.contrast).forLayout(design.layout());
+        ChosenBars chosen = new ChosenBars(supply, wished.contrast);
+        List<Scheme> found = new ArrayList<>();
+        for (Scheme scheme : all) {
+            if (wished.scheme.isEmpty() || wished.scheme.get() == scheme.kind()) {
+                found.add(scheme);
+            }
+            if (scheme.kind() == Scheme.Kind.ALL && scheme.hearth().size() == 1) {
+                Design free = new Design(design.order(), design.layout(), scheme, design.making(), design.rules());
+                chosen.of(free, kind -> wished.scheme.isEmpty() || wished.scheme.get() == kind)
+                        .forEach(one -> found.add(one.scheme()));
+            }
+        }
+        return found;
+    }
+
+    /** The design tried; where a plan of colour is wished, each bar of the fabric it was found to be true with. */
+    private Design chosen(Design design, Wished wished, DraftTrial trial) {
+        if (wished.scheme.isEmpty()) {
+            return trial.draft().design();
+        }
+        Scheme found = DesignEdits.settled(plan(trial, ""), design.order()).scheme();
+        return new Design(design.order(), design.layout(), found, design.making(), design.rules());
+    }
+
+    private static Design overlaid(Design design, Scheme scheme, Stays stays) {
         List<List<Fabric>> bars = new ArrayList<>();
         for (int i = 0; i < scheme.bars().size(); i++) {
-            bars.add((kept.contains(i) ? design.scheme() : scheme).bars().get(i));
+            bars.add((stays.bars.contains(i) ? design.scheme() : scheme).bars().get(i));
         }
-        List<Fabric> hearth = (hearthKept ? design.scheme() : scheme).hearth();
+        List<Fabric> hearth = (stays.hearth ? design.scheme() : scheme).hearth();
         return new Design(
                 design.order(),
                 design.layout(),

@@ -3,6 +3,7 @@ package hearthcloth.plan.rework;
 import hearthcloth.colour.Lab;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
@@ -41,7 +42,12 @@ public record GuidelineFit(Design design) {
         if (answer instanceof DesignFit.Answer.Made) {
             return new Followed(alike, answer);
         }
-        Optional<Design> other = settling.again(alike, Set.of(), false, 0, budget);
+        Optional<Design> other = settling.again(
+                        alike,
+                        new DesignFit.Stays(Set.of(), false),
+                        new DesignFit.Wished(Optional.empty(), Contrast.READS),
+                        0,
+                        budget);
         if (other.isPresent() && settling.fit(other.get(), title, budget) instanceof DesignFit.Answer.Made made) {
             return new Followed(other.get(), made);
         }

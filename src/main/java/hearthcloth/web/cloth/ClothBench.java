@@ -1,7 +1,14 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.colour.Colour;
+import hearthcloth.colour.ColourVision;
+import hearthcloth.plan.colour.ColourFigures;
+import hearthcloth.stash.Fabric;
 import hearthcloth.web.kit.PageView;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A cloth on the bench: its pictures, everything that can be changed about it, and what a change did.
@@ -30,14 +37,31 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
         FLAT("flat", "Flat"),
         BACK("back", "Back"),
         TIED("tied", "Tied"),
-        VALUES("light-and-dark", "Light, dark");
+        VALUES("light-and-dark", "Light, dark"),
+        PROTAN(ColourVision.PROTAN),
+        DEUTAN(ColourVision.DEUTAN),
+        TRITAN(ColourVision.TRITAN);
 
         private final String address;
         private final String words;
+        private final Optional<ColourVision> eyes;
 
         Look(String address, String words) {
             this.address = address;
             this.words = words;
+            this.eyes = Optional.empty();
+        }
+
+        Look(ColourVision eyes) {
+            this.address = eyes.word();
+            this.words = eyes.word().substring(0, 1).toUpperCase(Locale.ROOT)
+                    + eyes.word().substring(1);
+            this.eyes = Optional.of(eyes);
+        }
+
+        /** The eyes it is seen by, where they lack something. */
+        public Optional<ColourVision> eyes() {
+            return eyes;
         }
 
         /** The one with this address, else flat. */
@@ -66,7 +90,32 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
             case BACK -> cloth.back();
             case TIED -> "";
             case VALUES -> cloth.values();
+            case PROTAN, DEUTAN, TRITAN -> cloth.seenBy(look.eyes().orElseThrow());
         };
+    }
+
+    /** What its colours do, in a sentence, to the eyes it is looked at with; empty where nothing is worth telling. */
+    public String colours() {
+        if (!cloth.barred()) {
+            return "";
+        }
+        return look.eyes()
+                .map(eyes -> told(eyes, colours(eyes::seen)))
+                .orElseGet(() -> colours(colour -> colour));
+    }
+
+    private String colours(UnaryOperator<Colour> seen) {
+        List<Fabric> fabrics = cloth.fabrics().stream()
+                .map(fabric -> new Fabric(fabric.name(), seen.apply(fabric.colour()), fabric.faces(), fabric.nap()))
+                .toList();
+        return ColourFigures.of(cloth.cloth(), fabrics).sentence();
+    }
+
+    private static String told(ColourVision eyes, String colours) {
+        return colours.isEmpty()
+                ? ""
+                : "To " + eyes.word() + " eyes " + colours.substring(0, 1).toLowerCase(Locale.ROOT)
+                        + colours.substring(1);
     }
 
     public String token() {

@@ -1,8 +1,10 @@
 package hearthcloth.web.cloth;
 
 import hearthcloth.measure.MeasureException;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothBook;
@@ -174,15 +176,20 @@ public final class ClothPage {
                 .filter(i -> locked.stream().anyMatch(name -> before.number(name) == i))
                 .boxed()
                 .collect(Collectors.toSet());
+        DesignFit.Wished wished = new DesignFit.Wished(
+                Scheme.Kind.named(PageContext.field(context, "scheme")),
+                Contrast.named(PageContext.field(context, "contrast")).orElse(Contrast.READS));
         DesignFit settling = new DesignFit(before.stash(), before.settings().ruler());
         Design other = settling.again(
                         was.design(),
-                        kept,
-                        locked.contains("hearth"),
+                        new DesignFit.Stays(kept, locked.contains("hearth")),
+                        wished,
                         (int) saved.version(),
                         TimeLimit.within(AGAIN_WITHIN_MS))
-                .orElseThrow(() -> new MeasureException(
-                        "no other plan of colours was found for these sizes; unlock a bar, or change a width"));
+                .orElseThrow(() -> new MeasureException(wished.scheme()
+                        .map(kind -> "\"" + kind.title() + "\" was not found for these sizes; it needs " + kind.needs())
+                        .orElse("no other plan of colours was found for these sizes; unlock a bar, or change a"
+                                + " width")));
         SavedCloth after = settle(saved, "colours planned again", other, before.stash());
         answer(context, view(context, after).since(before), Optional.of(before));
     }

@@ -4,6 +4,7 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Face;
+import hearthcloth.colour.ColourVision;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -94,7 +95,7 @@ public record ClothView(
     }
 
     /** Every fabric the drawing may need. */
-    private List<Fabric> fabrics() {
+    List<Fabric> fabrics() {
         Map<String, Fabric> found = new LinkedHashMap<>();
         document().plan().ifPresent(plan -> plan.fabrics().forEach(fabric -> found.putIfAbsent(fabric.name(), fabric)));
         if (!made()) {
@@ -120,6 +121,12 @@ public record ClothView(
         return ClothDrawing.values(cloth(), swatches(), "Light and dark of " + saved.name() + ", in five steps");
     }
 
+    /** The front as eyes see it that lack one kind of cone. */
+    String seenBy(ColourVision eyes) {
+        return ClothDrawing.seenBy(
+                cloth(), swatches(), saved.name() + " to " + eyes.word() + " eyes, " + size(), eyes);
+    }
+
     /** A small picture to choose the large one by. */
     public String small(ClothBench.Look look) {
         return switch (look) {
@@ -127,6 +134,7 @@ public record ClothView(
             case BACK -> still(Face.BACK);
             case TIED -> "";
             case VALUES -> values();
+            case PROTAN, DEUTAN, TRITAN -> "";
         };
     }
 

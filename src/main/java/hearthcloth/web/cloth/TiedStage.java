@@ -6,7 +6,6 @@ import hearthcloth.measure.Unit;
 import hearthcloth.web.gift.GiftDrawing;
 import hearthcloth.web.gift.GiftShape;
 import hearthcloth.web.gift.TiedAsked;
-import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.tie.Wrapped;
@@ -62,7 +61,7 @@ public record TiedStage(TiedAsked asked, String fit, boolean isTied, boolean isG
             TiedAsked now = asked.in(round.tie().words());
             return new TiedStage(
                     now,
-                    round.sentence(view.cloth().finished(), Voice.english(view.ruler())),
+                    round.sentence(view.cloth().finished(), view.settings().voice()),
                     isTied(view, round),
                     grey,
                     new Choices(none.gifts(), ties(view, now, grey)));

@@ -8,6 +8,7 @@ import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.face.Shown;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.colour.Colour;
+import hearthcloth.colour.ColourVision;
 import hearthcloth.draw.cloth.Dyes;
 import hearthcloth.draw.fabric.Weave;
 import hearthcloth.measure.Length;
@@ -71,6 +72,28 @@ public final class ClothDrawing {
             Colour grey = Colour.WHITE.shaded((step - STEPS) * 80.0 / (STEPS - 1));
             drawing.rect(field.at(), "fill=\"" + grey.hex() + "\"");
         }
+        return drawing.close();
+    }
+
+    /** The front as eyes see it that lack one kind of cone: the whole picture's linear light is changed. */
+    public static String seenBy(Cloth cloth, Swatches swatches, String words, ColourVision eyes) {
+        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
+        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        StringBuilder numbers = new StringBuilder();
+        double[] rows = eyes.rows();
+        for (int i = 0; i < rows.length; i++) {
+            numbers.append(String.format(Locale.ROOT, i % 3 == 2 ? "%.6f 0 0 " : "%.6f ", rows[i]));
+        }
+        drawing.svg
+                .append("<filter id=\"")
+                .append(eyes.word())
+                .append("\" color-interpolation-filters=\"linearRGB\"><feColorMatrix values=\"")
+                .append(numbers)
+                .append("0 0 0 1 0\"/></filter><g filter=\"url(#")
+                .append(eyes.word())
+                .append(")\">");
+        drawing.paint();
+        drawing.svg.append("</g>");
         return drawing.close();
     }
 

@@ -15,8 +15,11 @@ import hearthcloth.wrap.Tie;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The ties that suit her gift, each drawn from her sizes, one of them chosen.
@@ -99,7 +102,34 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
                         asked.with(tie.words()),
                         tie == tie()));
             }
+            theirs(cards).ifPresent(cards::add);
             return cards;
+        }
+
+        /** For whoever leaves it to the workroom: of the ties that can be made, the one that shows most cloth. */
+        private Optional<Card> theirs(List<Card> cards) {
+            List<Tie> suiting = Tie.suiting(shown);
+            List<Integer> can = IntStream.range(0, cards.size())
+                    .filter(i -> cards.get(i).cannot().isEmpty())
+                    .boxed()
+                    .toList();
+            return can.size() < 2
+                    ? Optional.empty()
+                    : can.stream()
+                            .max(Comparator.comparingDouble(i -> seen(suiting.get(i))))
+                            .map(cards::get)
+                            .map(most -> new Card(
+                                    "You choose",
+                                    most.size(),
+                                    "shows most of your fabric",
+                                    "",
+                                    most.picture(),
+                                    most.href(),
+                                    false));
+        }
+
+        private double seen(Tie tie) {
+            return pictures.of(tie, shown, tail().usual()).seenMm2();
         }
 
         /** A square larger than all her pieces together cannot be made of them, whatever is sewn. */
@@ -133,7 +163,7 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
         }
 
         private static String upper(String words) {
-            return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+            return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
         }
 
         private static String note(Tie tie) {

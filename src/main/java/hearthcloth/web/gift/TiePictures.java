@@ -24,8 +24,9 @@ final class TiePictures {
      * A tie round a gift.
      *
      * @param tied and {@code laid}, before it is tied, as SVG
+     * @param seenMm2 how much of the cloth is seen of it, in square millimetres
      */
-    record Seen(String tied, String laid) {}
+    record Seen(String tied, String laid, double seenMm2) {}
 
     private final Map<Asked, Seen> known = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -45,7 +46,8 @@ final class TiePictures {
             }
         }
         TiedGift sample = Sample.of(tie, gift, tail);
-        Seen drawn = new Seen(Thumbnail.of(sample), Thumbnail.laid(sample));
+        Seen drawn = new Seen(
+                Thumbnail.of(sample), Thumbnail.laid(sample), sample.whatShows().seenMm2());
         synchronized (known) {
             known.put(asked, drawn);
         }

@@ -104,9 +104,10 @@ final class ScrapHeap {
         Fabric fabric = piece.fabric();
         svg.append(String.format(
                 Locale.ROOT,
-                "<g transform=\"translate(%.0f %.0f) rotate(%.1f)\"><rect class=\"under\" x=\"%.0f\" y=\"%.0f\""
-                        + " width=\"%.0f\" height=\"%.0f\"/><rect x=\"%.0f\" y=\"%.0f\" width=\"%.0f\" height=\"%.0f\""
-                        + " fill=\"%s\"/></g>",
+                "<g transform=\"translate(%1$.0f %2$.0f) rotate(%3$.1f)\"><rect class=\"under\" x=\"%4$.0f\" y=\"%5$.0f\""
+                        + " width=\"%6$.0f\" height=\"%7$.0f\"/><rect class=\"fray\" x=\"%8$.0f\" y=\"%9$.0f\""
+                        + " width=\"%6$.0f\" height=\"%7$.0f\" stroke=\"%10$s\"/><rect x=\"%8$.0f\" y=\"%9$.0f\""
+                        + " width=\"%6$.0f\" height=\"%7$.0f\" fill=\"%11$s\"/></g>",
                 at[0] * 25.4,
                 at[1] * 25.4,
                 turn,
@@ -116,8 +117,7 @@ final class ScrapHeap {
                 high,
                 -wide / 2,
                 -high / 2,
-                wide,
-                high,
+                fabric.colour().hex(),
                 swatches.fill(fabric)));
     }
 }

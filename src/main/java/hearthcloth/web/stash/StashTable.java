@@ -61,8 +61,12 @@ public record StashTable(
         }
     }
 
-    /** How a piece is drawn. */
-    public record Drawn(double widthInches, double heightInches, String fill, int shade) {
+    /**
+     * How a piece is drawn.
+     *
+     * @param edge colour of the threads that stand out of its cut edges
+     */
+    public record Drawn(double widthInches, double heightInches, String fill, String edge, int shade) {
 
         /** In ems of four inches. */
         public String wide() {
@@ -97,8 +101,8 @@ public record StashTable(
 
     private static final int SHADES = 5;
 
-    /** A piece this long has room for a name on its slip. */
-    private static final double LEAST_FOR_WORDS = 12;
+    /** A piece this long, in inches, has room for a name on its slip; on a shorter one two letters of it would say nothing. */
+    private static final double LEAST_FOR_WORDS = 22;
 
     static StashTable of(List<Lot> lots, StashAtHand heap, Map<String, Length> across, TableLook look, Ruler ruler) {
         Map<Fabric, List<Shown>> found = new LinkedHashMap<>();
@@ -192,7 +196,12 @@ public record StashTable(
                 lot.count(),
                 lot.numbers(),
                 words,
-                new Drawn(inches(lot.size().width()), inches(lot.size().height()), fill, look.isInGreys() ? shade : 0),
+                new Drawn(
+                        inches(lot.size().width()),
+                        inches(lot.size().height()),
+                        fill,
+                        look.isInGreys() ? grey(shade) : first.fabric().colour().hex(),
+                        look.isInGreys() ? shade : 0),
                 new Laid(
                         claimed(lot, heap),
                         lot.pieces().stream().allMatch(heap::isAside),

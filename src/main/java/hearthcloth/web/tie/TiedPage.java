@@ -2,6 +2,7 @@ package hearthcloth.web.tie;
 
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.LeanSvg;
+import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.MeasureException;
@@ -53,6 +54,7 @@ public final class TiedPage {
                 .get("/tied/{id}/model", TiedPage::model)
                 .get("/tied/{id}/large.svg", TiedPage::large)
                 .get("/tied/{id}/small.svg", TiedPage::small)
+                .get("/tied/{id}/still.svg", TiedPage::still)
                 .get("/tied/{id}/drape", TiedPage::drape)
                 .get("/tied/{id}/net.pdf", TiedPage::net);
     }
@@ -164,6 +166,15 @@ public final class TiedPage {
         pictured(
                 context,
                 LeanSvg.write(folder(context).flatMap(PlanFolder::tiedAlone).orElseThrow(TiedPage::notTied)));
+    }
+
+    /** It from one of the sides that the page shows. */
+    private void still(Context context) {
+        TiedGift tied = folder(context).flatMap(PlanFolder::tied).orElseThrow(TiedPage::notTied);
+        List<Picture> all = TiedView.pictures(tied);
+        String from = PageContext.text(context, "from");
+        int side = from.matches("\\d") ? Math.min(Integer.parseInt(from), all.size() - 1) : 0;
+        pictured(context, LeanSvg.write(all.get(side)));
     }
 
     /** The same of few bytes, to choose by. */

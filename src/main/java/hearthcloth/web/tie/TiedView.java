@@ -49,8 +49,13 @@ public record TiedView(
      */
     public record Table(List<Row> rows, boolean isByPatch) {}
 
-    /** One picture with its caption. */
-    public record Still(String words, String svg) {}
+    /**
+     * One picture with its caption.
+     *
+     * @param svg the picture itself; empty where it lies at {@code address}, so that the page is light
+     * @param width in dots of the screen, as {@code height} is; so its place is kept until it comes
+     */
+    public record Still(String words, String svg, String address, long width, long height) {}
 
     /** What can be seen of it. */
     public record Shows(List<String> sentences, List<Row> fabrics, List<Row> patches) {
@@ -83,6 +88,8 @@ public record TiedView(
     /** Each still picture's room, in millimetres; shown about four pixels to one. */
     private static final double STILL = 90;
 
+    private static final double DOTS = 4;
+
     private static final String NO_COLOUR = "#8a8f98";
 
     static TiedView of(TiedAsked asked, List<Tie> ties, String trouble) {
@@ -105,7 +112,7 @@ public record TiedView(
                 ties,
                 wrapped.tie().words(),
                 wrapped.sentence(plan.cloth().finished(), settings.voice()),
-                tied.map(TiedView::stills).orElse(List.of()),
+                tied.map(gift -> stills(gift, own + "/still.svg" + asked.query())).orElse(List.of()),
                 tied.map(gift -> shows(gift.whatShows(), plan, settings.voice())).orElse(Shows.NOTHING),
                 links,
                 "");
@@ -116,13 +123,26 @@ public record TiedView(
         return tie.words().replace(' ', '-');
     }
 
-    private static List<Still> stills(TiedGift gift) {
+    /** The last, from a corner, lies in the page. */
+    private static List<Still> stills(TiedGift gift, String address) {
         List<Still> stills = new ArrayList<>();
-        for (Picture picture : gift.stills(STILL, STILL)) {
+        List<Picture> all = pictures(gift);
+        for (int i = 0; i < all.size(); i++) {
+            Picture picture = all.get(i);
             String from = picture.title().substring(picture.title().indexOf(',') + 2);
-            stills.add(new Still(from.substring(0, 1).toUpperCase(Locale.ROOT) + from.substring(1), svg(picture)));
+            stills.add(new Still(
+                    from.substring(0, 1).toUpperCase(Locale.ROOT) + from.substring(1),
+                    i == all.size() - 1 ? svg(picture) : "",
+                    address + "&from=" + i,
+                    Math.round(picture.width() * DOTS),
+                    Math.round(picture.height() * DOTS)));
         }
         return stills;
+    }
+
+    /** From all sides, to one scale. */
+    static List<Picture> pictures(TiedGift gift) {
+        return gift.stills(STILL, STILL);
     }
 
     static String svg(Picture picture) {

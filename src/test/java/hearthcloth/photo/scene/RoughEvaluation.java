@@ -93,10 +93,10 @@ final class RoughEvaluation {
         }
         long told = doubt.values().stream().filter(d -> d).count();
         long right = doubt.entrySet().stream()
-                .filter(e -> e.getValue() && off.get(e.getKey()))
+                .filter(e -> e.getValue() && off.getOrDefault(e.getKey(), false))
                 .count();
         long silent = doubt.entrySet().stream()
-                .filter(e -> !e.getValue() && off.get(e.getKey()))
+                .filter(e -> !e.getValue() && off.getOrDefault(e.getKey(), false))
                 .count();
         System.out.printf(
                 Locale.ROOT,

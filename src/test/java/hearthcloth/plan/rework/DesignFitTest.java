@@ -12,9 +12,12 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.plan.colour.SchemeRule;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.propose.Planner;
@@ -84,7 +87,12 @@ class DesignFitTest {
         Design design = DesignEdits.settled(proposal(), Order.ROUND);
         DesignFit settling = new DesignFit(STASH, Ruler.EIGHTHS);
         for (int turn = 0; turn < 4; turn++) {
-            Design other = settling.again(design, Set.of(0, 3), true, turn, Budget.steps(Long.MAX_VALUE))
+            Design other = settling.again(
+                            design,
+                            new DesignFit.Stays(Set.of(0, 3), true),
+                            new DesignFit.Wished(Optional.empty(), Contrast.READS),
+                            turn,
+                            Budget.steps(Long.MAX_VALUE))
                     .orElseThrow();
             assertThat(other.layout()).isEqualTo(design.layout());
             assertThat(other.scheme().hearth()).isEqualTo(design.scheme().hearth());
@@ -94,5 +102,30 @@ class DesignFitTest {
                     .isEqualTo(design.scheme().bars().get(3));
             assertThat(other.scheme().bars()).isNotEqualTo(design.scheme().bars());
         }
+    }
+
+    @Test
+    void a_plan_of_colour_wished_for_the_same_layout_is_true_or_not_found() {
+        Design design = DesignEdits.settled(proposal(), Order.ROUND);
+        DesignFit settling = new DesignFit(STASH, Ruler.EIGHTHS);
+        int found = 0;
+        for (Scheme.Kind kind : Scheme.WISHED) {
+            Optional<Design> other = settling.again(
+                    design,
+                    new DesignFit.Stays(Set.of(), false),
+                    new DesignFit.Wished(Optional.of(kind), Contrast.READS),
+                    0,
+                    Budget.steps(Long.MAX_VALUE));
+            found += other.isPresent() ? 1 : 0;
+            other.ifPresent(one -> {
+                assertThat(one.layout()).isEqualTo(design.layout());
+                DesignFit.Answer answer = settling.fit(one, "coloured", Budget.steps(Long.MAX_VALUE));
+                Plan plan = ((DesignFit.Answer.Made) answer).plan();
+                assertThat(SchemeRule.holds(kind, plan.cloth(), plan.fabrics()))
+                        .as("%s", kind)
+                        .isTrue();
+            });
+        }
+        assertThat(found).isGreaterThan(1);
     }
 }

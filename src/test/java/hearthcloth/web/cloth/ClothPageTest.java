@@ -67,6 +67,33 @@ class ClothPageTest {
     }
 
     @Test
+    void it_can_be_looked_at_with_eyes_that_lack_a_kind_of_cone_and_says_what_its_colours_do() {
+        assertThat(visit.page(cloth)).contains("class=\"colours\">The hearth");
+        for (String eyes : new String[] {"red-blind", "green-blind", "blue-blind"}) {
+            assertThat(visit.page(cloth + "?look=" + eyes))
+                    .contains("<filter id=\"" + eyes + "\"", "filter=\"url(#" + eyes + ")\"", "To " + eyes + " eyes the hearth");
+        }
+    }
+
+    @Test
+    void colours_are_planned_again_in_the_plan_of_colour_that_is_wished_or_it_is_said_what_that_needs() {
+        for (String scheme : new String[] {"Spiral", "One field", "Scattered evenly"}) {
+            HttpResponse<String> response = visit.posted(
+                    cloth + "/again",
+                    visit.token(),
+                    new String[] {"version", version(), "scheme", scheme, "contrast", "reads"},
+                    "HX-Request",
+                    "true");
+            if (response.statusCode() == 200) {
+                visit.posted(cloth + "/undo", visit.token(), new String[0], "HX-Request", "true");
+            } else {
+                assertThat(response.statusCode()).isEqualTo(422);
+                assertThat(response.body()).contains("was not found for these sizes; it needs ");
+            }
+        }
+    }
+
+    @Test
     void a_width_typed_is_the_width_cut_and_undo_takes_it_back() {
         String before = visit.page(cloth);
         String width = found("id=\"round-1\" name=\"width\" value=\"([^\"]+)\"", before);

@@ -1,0 +1,54 @@
+package hearthcloth.plan.propose;
+
+import hearthcloth.plan.colour.Accent;
+import hearthcloth.plan.colour.ScatteredBars;
+import hearthcloth.plan.colour.SchemeRule;
+import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
+import hearthcloth.plan.model.Design;
+import hearthcloth.plan.model.Scheme;
+import hearthcloth.stash.Fabric;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** The plans of colour that choose one fabric for each bar before anything is cut: scattered evenly, one bright scrap. */
+public final class ChosenBars {
+
+    private final Supply supply;
+    private final Contrast contrast;
+
+    /** From this heap, with so much contrast. */
+    public ChosenBars(Supply supply, Contrast contrast) {
+        this.supply = supply;
+        this.contrast = contrast;
+    }
+
+    /** Whether any of these plans of colour is asked for. */
+    static boolean areAsked(Predicate<Scheme.Kind> kinds) {
+        return kinds.test(Scheme.Kind.SCATTERED) || kinds.test(Scheme.Kind.ACCENT);
+    }
+
+    /**
+     * The same design in these plans of colour, each under a name that is true where no bar need be joined otherwise.
+     *
+     * @param design in which any fabric but the hearth's may lie in any bar
+     */
+    public List<Design> of(Design design, Predicate<Scheme.Kind> kinds) {
+        List<Scheme> found = new ArrayList<>();
+        List<Fabric> rest = design.scheme().bars().get(0);
+        if (kinds.test(Scheme.Kind.SCATTERED)) {
+            ScatteredBars.of(design, supply, rest, contrast).ifPresent(found::add);
+        }
+        if (kinds.test(Scheme.Kind.ACCENT)) {
+            Accent.of(design.layout(), rest)
+                    .flatMap(bars -> ScatteredBars.of(design, supply, Scheme.Kind.ACCENT, bars, contrast))
+                    .ifPresent(found::add);
+        }
+        return found.stream()
+                .map(scheme ->
+                        new Design(design.order(), design.layout(), scheme, design.making(), design.rules()))
+                .filter(one -> SchemeRule.holds(one.scheme().kind(), one.whole(), one.fabrics()))
+                .toList();
+    }
+}
