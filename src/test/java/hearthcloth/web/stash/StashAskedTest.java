@@ -151,7 +151,7 @@ class StashAskedTest {
                 1,
                 "1",
                 "",
-                new StashTable.Drawn(10, 20, "", 0),
+                new StashTable.Drawn(10, 20, "", "", 0),
                 new StashTable.Laid(Optional.empty(), false, false));
         StashTable.Group group =
                 new StashTable.Group("oat", "", "", "", List.of(new StashTable.Column(List.of(shown, shown))));
