@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class LineTongueTest {
 
     private static final LineTongue SMALL =
-            new LineTongue("par", "zwo=2* tri=3", "par|cm", "{n} par -> $0 of them");
+            new LineTongue("par", "zwo*=2 tri=3", "par|cm", "{n} par -> $0 of them");
 
     @Test
     void a_number_word_counts_where_a_unit_or_a_counter_follows() {
