@@ -24,7 +24,7 @@ class RandomMakersTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneOffset.UTC);
     private static final int CHANGES = 14;
     /** After so many makers the long runs tell how far they are. */
-    private static final int STRETCH = 50;
+    private static final int STRETCH = 20;
 
     @TempDir
     Path folder;

@@ -1,11 +1,9 @@
 package hearthcloth.plan.rework;
 
-import hearthcloth.cloth.Assembly;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
-import hearthcloth.cloth.face.BarTurnedOver;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.colour.Colour;
 import hearthcloth.cutstock.search.Budget;
@@ -236,16 +234,6 @@ public final class RemainingPlan {
                 ? last.isPositive()
                 : !last.isLessThan(after.rules().leastPiece());
         return reaches && shows ? shown : List.of();
-    }
-
-    /**
-     * The same cloth with bar {@code name} turned to its other side, as it was sewn; unchanged where both sides look
-     * alike.
-     */
-    public static Plan otherSideUp(Plan plan, String name) {
-        Assembly work = plan.cloth().work().fold(new BarTurnedOver(name));
-        return new Plan(plan.story(), new Cloth(work, plan.cloth().making()), plan.rules(), plan.cuts(), plan.bound())
-                .checked();
     }
 
     Plan before() {
