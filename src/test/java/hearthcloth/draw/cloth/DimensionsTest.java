@@ -24,6 +24,7 @@ import hearthcloth.plan.propose.Stashes;
 import hearthcloth.sew.CutLine;
 import hearthcloth.sew.Guide;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -121,7 +122,7 @@ class DimensionsTest {
     @Test
     void a_legend_has_a_word_for_each_fabric_and_one_for_fells() {
         Shown shown = Shown.of(PLAN.cloth(), Face.BACK);
-        Picture legend = Legend.of(shown, Dyes.of(PLAN), 120, PrintSizes.BODY);
+        Picture legend = Legend.of(shown, Dyes.of(PLAN), 120, Voice.english(Ruler.EIGHTHS));
         List<String> words = legend.words().stream().map(Mark.Words::text).toList();
         for (Fabric fabric : PLAN.fabrics()) {
             assertThat(words).anyMatch(text -> text.contains(fabric.name()));

@@ -12,6 +12,7 @@ import hearthcloth.sew.PieceTask;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.sew.machine.SewingPace;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.speech.Voice;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -75,7 +76,8 @@ class CutTicksTest {
     @Test
     void how_long_is_left_is_said_only_where_her_pace_is_known() {
         List<AtTheMachine> steps = AtTheMachine.of(
-                Guide.of(Planned.plans(Stashes.scraps(40, 3), 18, 1).get(0), Ruler.EIGHTHS));
+                Guide.of(Planned.plans(Stashes.scraps(40, 3), 18, 1).get(0), Ruler.EIGHTHS),
+                Voice.english(Ruler.EIGHTHS).sewing());
         assertThat(new OwnPace(new SewingPace(Map.of())).sentence(steps)).isEmpty();
         Map<AtTheMachine.Kind, Long> tenMinutes = new java.util.EnumMap<>(AtTheMachine.Kind.class);
         for (AtTheMachine.Kind kind : AtTheMachine.Kind.values()) {
