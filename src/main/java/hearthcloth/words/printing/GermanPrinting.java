@@ -264,6 +264,26 @@ public final class GermanPrinting implements PrintingWords {
     }
 
     @Override
+    public String netFold() {
+        return "Innenseite oben, wie es vor dir liegt. An den Linien falten; wo sie sich drängen, ist der Stoff gerafft: das Papier dort knüllen oder drehen.";
+    }
+
+    @Override
+    public String netHow(String gift, String scale, String size, String small) {
+        return "Ein Tuch von " + size + " um " + gift + ", gezeichnet " + scale + ". Ausgeschnitten passt es um " + small + " aus Karton.";
+    }
+
+    @Override
+    public String netSquare(String side) {
+        return side + " im Quadrat";
+    }
+
+    @Override
+    public String netTitle(String tie) {
+        return "Die Falten: " + tie;
+    }
+
+    @Override
     public String orderName(String order) {
         return (order.equals("ROUND") ? "rundherum" : order.equals("PAIRS") ? "gegenüberliegende Paare" : "zwei Seiten");
     }

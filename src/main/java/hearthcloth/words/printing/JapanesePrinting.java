@@ -264,6 +264,26 @@ public final class JapanesePrinting implements PrintingWords {
     }
 
     @Override
+    public String netFold() {
+        return "前に置いたとおり、内側が上です。線で折ります。線が集まるところは布が寄るところなので、紙をしわにするか、ねじります。";
+    }
+
+    @Override
+    public String netHow(String gift, String scale, String size, String small) {
+        return size + " の布で包むもの：" + gift + "。縮尺 " + scale + "。切り抜くと、厚紙で作ったこれを包めます：" + small + "。";
+    }
+
+    @Override
+    public String netSquare(String side) {
+        return "一辺 " + side;
+    }
+
+    @Override
+    public String netTitle(String tie) {
+        return "折り線：" + tie;
+    }
+
+    @Override
     public String orderName(String order) {
         return (order.equals("ROUND") ? "ぐるりと" : order.equals("PAIRS") ? "向かい合う組" : "二辺");
     }

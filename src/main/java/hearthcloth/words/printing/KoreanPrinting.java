@@ -266,6 +266,26 @@ public final class KoreanPrinting implements PrintingWords {
     }
 
     @Override
+    public String netFold() {
+        return "앞에 놓인 그대로 안쪽이 위입니다. 선을 따라 접습니다. 선이 몰린 곳은 천이 모인 곳이니 종이를 구기거나 꼽니다.";
+    }
+
+    @Override
+    public String netHow(String gift, String scale, String size, String small) {
+        return size + " 보자기로 싸는 것: " + gift + ". 축척 " + scale + ". 오려 내면 두꺼운 종이로 만든 이것을 쌉니다: " + small + ".";
+    }
+
+    @Override
+    public String netSquare(String side) {
+        return "한 변 " + side;
+    }
+
+    @Override
+    public String netTitle(String tie) {
+        return "접는 선: " + tie;
+    }
+
+    @Override
     public String orderName(String order) {
         return (order.equals("ROUND") ? "빙 둘러" : order.equals("PAIRS") ? "마주 보는 짝" : "두 변");
     }
