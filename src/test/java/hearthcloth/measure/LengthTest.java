@@ -47,8 +47,8 @@ class LengthTest {
     void rounding_goes_to_the_whole_number_on_its_side() {
         Random chance = new Random(3);
         for (int i = 0; i < 2000; i++) {
-            long value = chance.nextInt(2_000_001) - 1_000_000;
-            long step = 1 + chance.nextInt(900);
+            long value = chance.nextInt(2_000_001) - 1_000_000L;
+            long step = 1L + chance.nextInt(900);
             double real = (double) value / step;
             assertThat(Rounding.UP.quotient(value, step)).isEqualTo((long) Math.ceil(real));
             assertThat(Rounding.DOWN.quotient(value, step)).isEqualTo((long) Math.floor(real));

@@ -38,6 +38,7 @@ class SharedOptionsTest {
         private WishOptions wishes = new WishOptions();
 
         @Mixin
+        @SuppressWarnings("unused") // picocli wants it to be there
         private StashInput stash = new StashInput();
 
         @Mixin
