@@ -155,7 +155,7 @@ public final class JapaneseSewing implements SewingWords {
 
     @Override
     public String cutScraps(int n) {
-        return ("小さすぎるはぎれ " + n + " 枚");
+        return "小さすぎるはぎれ " + n + " 枚";
     }
 
     @Override
@@ -510,7 +510,7 @@ public final class JapaneseSewing implements SewingWords {
 
     @Override
     public String layAll(int n) {
-        return ("ピース " + n + " 枚を、正面の図のとおりに札を付けて並べます。");
+        return "ピース " + n + " 枚を、正面の図のとおりに札を付けて並べます。";
     }
 
     @Override
@@ -750,7 +750,7 @@ public final class JapaneseSewing implements SewingWords {
 
     @Override
     public String thickPlace(String height, int n, String plies) {
-        return ("最大 " + plies + " 枚重なるところ " + n + " か所、厚さ約 " + height + "。");
+        return "最大 " + plies + " 枚重なるところ " + n + " か所、厚さ約 " + height + "。";
     }
 
     @Override
@@ -925,7 +925,7 @@ public final class JapaneseSewing implements SewingWords {
 
     @Override
     public String washSomeUnknown(int n, String pieces) {
-        return ("水通ししたかどうか、布の一覧にありません：" + pieces + "。迷ったら洗います。");
+        return "水通ししたかどうか、布の一覧にありません：" + pieces + "。迷ったら洗います。";
     }
 
     @Override

@@ -157,7 +157,7 @@ public final class KoreanSewing implements SewingWords {
 
     @Override
     public String cutScraps(int n) {
-        return ("쓰기에 너무 작은 자투리 " + n + "개");
+        return "쓰기에 너무 작은 자투리 " + n + "개";
     }
 
     @Override
@@ -512,7 +512,7 @@ public final class KoreanSewing implements SewingWords {
 
     @Override
     public String layAll(int n) {
-        return ("조각 " + n + "개를 모두 앞면 그림처럼 놓고 조각표를 붙여 둡니다.");
+        return "조각 " + n + "개를 모두 앞면 그림처럼 놓고 조각표를 붙여 둡니다.";
     }
 
     @Override
@@ -752,7 +752,7 @@ public final class KoreanSewing implements SewingWords {
 
     @Override
     public String thickPlace(String height, int n, String plies) {
-        return ("" + plies + "겹까지 되는 곳 " + n + "군데, 두께 약 " + height + ".");
+        return "" + plies + "겹까지 되는 곳 " + n + "군데, 두께 약 " + height + ".";
     }
 
     @Override
@@ -927,7 +927,7 @@ public final class KoreanSewing implements SewingWords {
 
     @Override
     public String washSomeUnknown(int n, String pieces) {
-        return ("빨았는지 천 목록에 없습니다: " + pieces + ". 확실하지 않으면 빱니다.");
+        return "빨았는지 천 목록에 없습니다: " + pieces + ". 확실하지 않으면 빱니다.";
     }
 
     @Override
