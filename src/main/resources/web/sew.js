@@ -67,9 +67,10 @@ document.addEventListener("click", event => {
 // While it reads, the word "next" does what the button does, where the browser understands speech on this machine itself.
 const NEXT = { en: /\b(next|done)\b/i, ko: /다음|됐/, ja: /次|できた/, fr: /\b(suivant|suite)\b/i, de: /\b(weiter|fertig)\b/i, es: /\b(siguiente|listo)\b/i };
 let ear = null;
+let deaf = false;
 async function listen() {
   const Ear = window.SpeechRecognition;
-  if (!reading || ear || !Ear || !Ear.available) {
+  if (!reading || ear || deaf || !Ear || !Ear.available) {
     if (!reading && ear) ear.stop();
     return;
   }
@@ -86,7 +87,8 @@ async function listen() {
     const found = document.getElementById("done") || document.getElementById("next");
     if (found) found.click();
   });
-  ear.addEventListener("error", event => { if (event.error === "not-allowed") reading = false; });
+  // Silence is no reason to stop; a microphone that may not be used is.
+  ear.addEventListener("error", event => { deaf = !["no-speech", "aborted"].includes(event.error); });
   ear.addEventListener("end", () => { ear = null; setTimeout(listen, 300); });
   ear.start();
 }
