@@ -113,7 +113,7 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
 
     /** The flat cloth with its folds on one sheet, as a PDF; empty where the cloth does not tie the gift. */
     public Optional<byte[]> printedNet() {
-        return net().map(PlanFolder::printed);
+        return net().map(this::printed);
     }
 
     private PlanSheets sheets() {
@@ -124,8 +124,8 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
         return sheets().net();
     }
 
-    private static byte[] printed(Picture sheet) {
-        return PdfWriter.write(sheet.title(), "en", List.of(sheet));
+    private byte[] printed(Picture sheet) {
+        return PdfWriter.write(sheet.title(), voice.language().tag(), List.of(sheet));
     }
 
     /** The cloth tied round the gift; empty without a gift, or where the cloth is too small for it. */

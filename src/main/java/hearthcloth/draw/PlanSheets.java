@@ -64,7 +64,7 @@ public record PlanSheets(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
 
     /** The flat cloth with its folds on one sheet; empty where the cloth does not tie the gift. */
     Optional<Picture> net() {
-        return gift.flatMap(wrapped -> tied().map(tied -> NetSheet.of(plan.cloth(), wrapped, tied, voice.ruler(), paper)));
+        return gift.flatMap(wrapped -> tied().map(tied -> NetSheet.of(plan.cloth(), wrapped, tied, voice, paper)));
     }
 
     /** The guide, page by page. */

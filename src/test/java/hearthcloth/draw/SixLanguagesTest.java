@@ -51,6 +51,7 @@ class SixLanguagesTest {
         List<Picture> pages = new ArrayList<>(GuidePages.forClass(sheets, guide));
         pages.addAll(GuidePages.of(sheets, guide, sheets.tied()));
         pages.addAll(GuidePages.slips(sheets));
+        sheets.net().ifPresent(pages::add);
         return pages;
     }
 

@@ -33,7 +33,7 @@ import java.util.Objects;
  */
 public final class RemainingPlan {
 
-    private static final String WORK = "the sewn work";
+    static final String WORK = "the sewn work";
 
     private final Plan before;
     private final int bars;
@@ -282,9 +282,5 @@ public final class RemainingPlan {
             free += " itself";
         }
         return new Fabric(free, Colour.of(0x808080), Fabric.Faces.SAME, Fabric.Nap.LENGTHWISE);
-    }
-
-    static String work() {
-        return WORK;
     }
 }

@@ -54,7 +54,7 @@ final class SewMeasure {
         this.ends = new Ends(ends(context, "width"), ends(context, "height"));
         this.real = real();
         this.seam = SewnSteps.seam(steps.get(number));
-        this.last = number + 1 == steps.size();
+        this.last = SewnSteps.isLast(cloth, steps, number);
         this.asSewn = SewnCloth.measured(cloth.document().design(), bars, real);
     }
 

@@ -142,7 +142,7 @@ public final class SewPage {
                     .happened(
                             cloth,
                             SewnSteps.label(steps, step),
-                            SewnSteps.done(steps, step, room.store().now()));
+                            SewnSteps.done(cloth, steps, step, room.store().now()));
             if (step + 1 == steps.size()) {
                 PageContext.go(context, "/made/" + cloth.id(), "");
                 return;

@@ -264,6 +264,26 @@ public final class EnglishPrinting implements PrintingWords {
     }
 
     @Override
+    public String netFold() {
+        return "Inside up, as it lies before you. Fold along the lines; where they crowd, the cloth is gathered: crumple the paper there, or twist it.";
+    }
+
+    @Override
+    public String netHow(String gift, String scale, String size, String small) {
+        return "A cloth " + size + " round " + gift + ", drawn " + scale + ". Cut out, it wraps " + small + " of card.";
+    }
+
+    @Override
+    public String netSquare(String side) {
+        return side + " square";
+    }
+
+    @Override
+    public String netTitle(String tie) {
+        return "The folds of the " + tie;
+    }
+
+    @Override
     public String orderName(String order) {
         return (order.equals("ROUND") ? "round the square" : order.equals("PAIRS") ? "opposite pairs" : "two sides");
     }

@@ -264,6 +264,26 @@ public final class FrenchPrinting implements PrintingWords {
     }
 
     @Override
+    public String netFold() {
+        return "L’intérieur vers le haut, tel qu’il est devant vous. Plier le long des lignes ; là où elles se serrent, le tissu est froncé : y froisser le papier, ou le tordre.";
+    }
+
+    @Override
+    public String netHow(String gift, String scale, String size, String small) {
+        return "Un carré de " + size + " pour " + gift + ", dessiné à " + scale + ". Découpé, il emballe " + small + " en carton.";
+    }
+
+    @Override
+    public String netSquare(String side) {
+        return side + " de côté";
+    }
+
+    @Override
+    public String netTitle(String tie) {
+        return "Les plis : " + tie;
+    }
+
+    @Override
     public String orderName(String order) {
         return (order.equals("ROUND") ? "tout autour" : order.equals("PAIRS") ? "paires opposées" : "deux côtés");
     }

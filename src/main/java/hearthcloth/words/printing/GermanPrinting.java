@@ -15,7 +15,7 @@ public final class GermanPrinting implements PrintingWords {
 
     @Override
     public String altPatches(int n) {
-        return (n == 1 ? "" + n + " Flicken" : "" + n + " Flicken");
+        return "" + n + " Flicken";
     }
 
     @Override
@@ -261,6 +261,26 @@ public final class GermanPrinting implements PrintingWords {
     @Override
     public String needsTitle() {
         return "Was gebraucht wird";
+    }
+
+    @Override
+    public String netFold() {
+        return "Innenseite oben, wie es vor dir liegt. An den Linien falten; wo sie sich drängen, ist der Stoff gerafft: das Papier dort knüllen oder drehen.";
+    }
+
+    @Override
+    public String netHow(String gift, String scale, String size, String small) {
+        return "Ein Tuch von " + size + " um " + gift + ", gezeichnet " + scale + ". Ausgeschnitten passt es um " + small + " aus Karton.";
+    }
+
+    @Override
+    public String netSquare(String side) {
+        return side + " im Quadrat";
+    }
+
+    @Override
+    public String netTitle(String tie) {
+        return "Die Falten: " + tie;
     }
 
     @Override

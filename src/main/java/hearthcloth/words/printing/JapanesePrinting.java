@@ -5,7 +5,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String altCut(String fabric, int n, String piece, String size) {
-        return ("布 " + piece + "、" + fabric + "、" + size + "、裁断 " + n + " 回");
+        return "布 " + piece + "、" + fabric + "、" + size + "、裁断 " + n + " 回";
     }
 
     @Override
@@ -15,7 +15,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String altPatches(int n) {
-        return ("ピース " + n + " 枚");
+        return "ピース " + n + " 枚";
     }
 
     @Override
@@ -45,7 +45,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String cardOthers(int n) {
-        return ("ほかも同じように縫います。");
+        return "ほかも同じように縫います。";
     }
 
     @Override
@@ -115,7 +115,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String cutSheet(int n, String title) {
-        return ("" + title + "。布 " + n + " 枚。番号の順に切ります。丸の矢じりは、測り始める辺を指します。");
+        return "" + title + "。布 " + n + " 枚。番号の順に切ります。丸の矢じりは、測り始める辺を指します。";
     }
 
     @Override
@@ -240,7 +240,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String lostJoins(int n) {
-        return ("この布をつなぎ " + n + " か所より少なく作る計画はありません。");
+        return "この布をつなぎ " + n + " か所より少なく作る計画はありません。";
     }
 
     @Override
@@ -261,6 +261,26 @@ public final class JapanesePrinting implements PrintingWords {
     @Override
     public String needsTitle() {
         return "用意するもの";
+    }
+
+    @Override
+    public String netFold() {
+        return "前に置いたとおり、内側が上です。線で折ります。線が集まるところは布が寄るところなので、紙をしわにするか、ねじります。";
+    }
+
+    @Override
+    public String netHow(String gift, String scale, String size, String small) {
+        return size + " の布で包むもの：" + gift + "。縮尺 " + scale + "。切り抜くと、厚紙で作ったこれを包めます：" + small + "。";
+    }
+
+    @Override
+    public String netSquare(String side) {
+        return "一辺 " + side;
+    }
+
+    @Override
+    public String netTitle(String tie) {
+        return "折り線：" + tie;
     }
 
     @Override

@@ -107,6 +107,14 @@ public interface PrintingWords {
 
     String needsTitle();
 
+    String netFold();
+
+    String netHow(String gift, String scale, String size, String small);
+
+    String netSquare(String side);
+
+    String netTitle(String tie);
+
     String orderName(String order);
 
     String page(String all, String number);

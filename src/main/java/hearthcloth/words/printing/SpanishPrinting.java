@@ -264,6 +264,26 @@ public final class SpanishPrinting implements PrintingWords {
     }
 
     @Override
+    public String netFold() {
+        return "El interior hacia arriba, como está delante de usted. Doblar por las líneas; donde se juntan, la tela va recogida: arrugar ahí el papel o retorcerlo.";
+    }
+
+    @Override
+    public String netHow(String gift, String scale, String size, String small) {
+        return "Un paño de " + size + " para " + gift + ", dibujado a " + scale + ". Recortado, envuelve " + small + " de cartulina.";
+    }
+
+    @Override
+    public String netSquare(String side) {
+        return side + " de lado";
+    }
+
+    @Override
+    public String netTitle(String tie) {
+        return "Los dobleces: " + tie;
+    }
+
+    @Override
     public String orderName(String order) {
         return (order.equals("ROUND") ? "alrededor" : order.equals("PAIRS") ? "parejas opuestas" : "dos lados");
     }
