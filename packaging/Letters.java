@@ -68,7 +68,8 @@ final class Letters {
             }
         }
         ADDED_2010.codePoints().forEach(letters::add);
-        "〜".codePoints().forEach(letters::add);
+        // Signs that keyboards write with another number than the standard's table has.
+        "〜～－―∥￠￡￢".codePoints().forEach(letters::add);
         return letters;
     }
 }

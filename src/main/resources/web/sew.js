@@ -28,28 +28,70 @@ function sayAwake() {
 document.addEventListener("visibilitychange", () => { if (!lamp || lamp.released) stayAwake(); });
 stayAwake();
 
-// Reads the step aloud where this machine has a voice of its own; nothing is sent anywhere.
+// Reads the step aloud where this machine has a voice of its own in the page's language; nothing is sent anywhere. Once asked
+// for, it goes on with every step, until it is asked for again.
+let reading = false;
 function ownVoice() {
   const voices = window.speechSynthesis ? window.speechSynthesis.getVoices() : [];
   const tag = document.documentElement.lang;
   return voices.find(voice => voice.localService && voice.lang.toLowerCase().split(/[-_]/)[0] === tag) || null;
 }
 function offerVoice() {
-  document.querySelectorAll("[data-speak]").forEach(button => { button.hidden = !ownVoice(); });
+  document.querySelectorAll("[data-speak]").forEach(button => {
+    button.hidden = !ownVoice();
+    button.setAttribute("aria-pressed", String(reading));
+  });
+}
+function readStep() {
+  const needle = document.getElementById("needle");
+  const voice = ownVoice();
+  if (!reading || !needle || !voice) return;
+  const words = [needle.querySelector("h2").textContent, ...[...needle.querySelectorAll(".todo li")].map(line => line.textContent)].join(" ");
+  const said = new SpeechSynthesisUtterance(words);
+  said.voice = voice;
+  said.lang = voice.lang;
+  window.speechSynthesis.speak(said);
 }
 if (window.speechSynthesis) window.speechSynthesis.addEventListener?.("voiceschanged", offerVoice);
 offerVoice();
 document.addEventListener("click", event => {
   const button = event.target.closest && event.target.closest("[data-speak]");
   if (!button) return;
-  const needle = document.getElementById("needle");
-  const words = [needle.querySelector("h2").textContent, ...[...needle.querySelectorAll(".todo li")].map(line => line.textContent)].join(" ");
+  reading = !reading;
   window.speechSynthesis.cancel();
-  const said = new SpeechSynthesisUtterance(words);
-  said.voice = ownVoice();
-  said.lang = said.voice.lang;
-  window.speechSynthesis.speak(said);
+  readStep();
+  offerVoice();
+  listen();
 });
+
+// While it reads, the word "next" does what the button does, where the browser understands speech on this machine itself.
+const NEXT = { en: /\b(next|done)\b/i, ko: /다음|됐/, ja: /次|できた/, fr: /\b(suivant|suite)\b/i, de: /\b(weiter|fertig)\b/i, es: /\b(siguiente|listo)\b/i };
+let ear = null;
+let deaf = false;
+async function listen() {
+  const Ear = window.SpeechRecognition;
+  if (!reading || ear || deaf || !Ear || !Ear.available) {
+    if (!reading && ear) ear.stop();
+    return;
+  }
+  const tag = document.documentElement.lang;
+  const how = { langs: [ownVoice() ? ownVoice().lang.replace("_", "-") : tag], processLocally: true };
+  if (await Ear.available(how).catch(() => "") !== "available" || !reading || ear) return;
+  ear = new Ear();
+  ear.lang = how.langs[0];
+  ear.processLocally = true;
+  ear.addEventListener("result", event => {
+    const heard = [...event.results].map(one => one[0].transcript).join(" ");
+    // It must not obey its own voice.
+    if (window.speechSynthesis.speaking || !NEXT[tag] || !NEXT[tag].test(heard)) return;
+    const found = document.getElementById("done") || document.getElementById("next");
+    if (found) found.click();
+  });
+  // Silence is no reason to stop; a microphone that may not be used is.
+  ear.addEventListener("error", event => { deaf = !["no-speech", "aborted"].includes(event.error); });
+  ear.addEventListener("end", () => { ear = null; setTimeout(listen, 300); });
+  ear.start();
+}
 
 // After a step the next one is read from its top; focus must not stay on a button that is gone.
 document.addEventListener("htmx:afterSettle", event => {
@@ -57,6 +99,7 @@ document.addEventListener("htmx:afterSettle", event => {
     if (window.speechSynthesis) window.speechSynthesis.cancel();
     sayAwake();
     offerVoice();
+    readStep();
     window.scrollTo(0, 0);
     document.getElementById("main").focus({ preventScroll: true });
   }

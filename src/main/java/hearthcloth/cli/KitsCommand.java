@@ -4,12 +4,17 @@ import hearthcloth.cli.io.InputText;
 import hearthcloth.cli.io.OutputFolder;
 import hearthcloth.cli.io.ProgressLine;
 import hearthcloth.cli.io.Shell;
+import hearthcloth.cli.option.FolderOptions;
+import hearthcloth.cli.option.JsonOption;
+import hearthcloth.cli.option.PrintOptions;
+import hearthcloth.cli.option.StashInput;
+import hearthcloth.cli.option.TimeOption;
+import hearthcloth.cli.option.WishOptions;
 import hearthcloth.cli.report.JsonText;
 import hearthcloth.cli.report.KitsJson;
 import hearthcloth.cli.report.KitsReport;
 import hearthcloth.draw.KitsPrint;
 import hearthcloth.draw.PlanFolder;
-import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.together.Asked;
@@ -20,12 +25,9 @@ import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.PlanBudget;
-import hearthcloth.wish.Rulers;
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishList;
 import hearthcloth.wish.WishWords;
-import hearthcloth.words.Language;
-import hearthcloth.words.speech.Voice;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -35,7 +37,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code kits}: many cloths from one stash, planned together, each in a folder, and everything to pack bags by. */
 @Command(
@@ -71,12 +72,7 @@ import picocli.CommandLine.Parameters;
         })
 final class KitsCommand implements Callable<Integer> {
 
-    private static final int PROBLEMS_SHOWN = 20;
-
     private final Shell shell;
-
-    @Parameters(index = "0", paramLabel = "STASH.csv", description = "The stash file; - reads standard input.")
-    private String stashFile = "";
 
     @Option(names = "--wishes", paramLabel = "LIST.csv", description = "The list of cloths.")
     @Nullable
@@ -86,48 +82,23 @@ final class KitsCommand implements Callable<Integer> {
     @Nullable
     private String students;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "The folder to write, new or planned before.")
-    private String outName = "";
+    @Mixin
+    private FolderOptions out = new FolderOptions();
 
-    @Option(names = "--json", description = "Say what was planned as kits.json does.")
-    private boolean json;
-
-    @Option(
-            names = "--guide",
-            paramLabel = "full|class",
-            description = "How much each guide.pdf tells: class for four to six pages, full for all; class.")
-    private String guide = "class";
+    @Mixin
+    private JsonOption json = new JsonOption();
 
     @Mixin
     private WishOptions options = new WishOptions();
 
-    @Option(
-            names = "--unit",
-            paramLabel = "in|cm",
-            description = "Ruler in hand, and unit of bare numbers; as the stash file has it.")
-    @Nullable
-    private String unit;
+    @Mixin
+    private StashInput stash = new StashInput();
 
     @Mixin
-    private PrintOptions printing = new PrintOptions();
+    private PrintOptions printing = new PrintOptions(GuideLength.CLASS);
 
-    @Option(
-            names = "--budget",
-            paramLabel = "TIME",
-            description = "How long to look for a fairer division: 10s, 500ms, 1min.")
-    private String budget = "10s";
-
-    /** On what and how long the guides are printed. */
-    private record Print(Voice voice, Paper paper, GuideLength length) {
-
-        Ruler ruler() {
-            return voice.ruler();
-        }
-    }
+    @Mixin
+    private TimeOption budget = new TimeOption("10s");
 
     KitsCommand(Shell shell) {
         this.shell = shell;
@@ -135,15 +106,12 @@ final class KitsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OutputFolder folder = OutputFolder.of(outName);
+        OutputFolder folder = out.folder();
         StashFile.Read read = stash();
-        Ruler ruler =
-                Rulers.wished(unit).orElseGet(() -> read.unit().map(Rulers::of).orElse(Ruler.EIGHTHS));
+        Ruler ruler = stash.ruler(read);
         OptionText text = new OptionText();
-        PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
-        Paper sheet = printing.paper(text, ruler);
-        GuideLength length = text.word("--guide", guide, GuideLength.FULL);
-        Language tongue = printing.language(text);
+        PlanBudget time = budget.read(text);
+        PrintOptions.Asked print = printing.read(text, ruler);
         long seed = text.whole("--seed", options.seed(), 1, 0, 999_999_999);
         text.check();
         List<WishList.Line> lines = lines(read, ruler);
@@ -160,34 +128,27 @@ final class KitsCommand implements Callable<Integer> {
         progress.say("drawing");
         List<String> words = lines.stream().map(line -> line.asked(ruler)).toList();
         KitsJson kits = KitsJson.of(read.stash(), together, words);
-        write(folder, together, lines, kits, new Print(PrintOptions.voice(shell, tongue, ruler), sheet, length));
+        write(folder, together, lines, kits, print.print(shell));
         progress.clear();
-        if (json) {
+        if (json.isWished()) {
             shell.out().println(JsonText.of(kits));
         } else {
             new KitsReport(shell.out(), ruler)
-                    .say(together, ListWords.plain(outName).replaceAll("(?<=.)/+$", ""));
+                    .say(together, out.shown());
         }
         return together.isComplete() ? 0 : 1;
     }
 
     private StashFile.Read stash() {
-        StashFile.Reading reading = StashFile.read(
-                InputText.read(stashFile, shell.in()), Rulers.wished(unit).map(Ruler::unit));
-        if (reading instanceof StashFile.Read read) {
-            if (read.stash().pieces().isEmpty()) {
-                throw new BadInputException("The stash is empty; add at least one piece.");
-            }
-            return read;
+        StashFile.Read read = stash.read(shell);
+        if (read.stash().pieces().isEmpty()) {
+            throw new BadInputException("The stash is empty; add at least one piece.");
         }
-        List<String> sentences = new ArrayList<>();
-        sentences.add((stashFile.equals("-") ? "The stash" : ListWords.plain(stashFile)) + " cannot be used as it is:");
-        ((StashFile.Faulty) reading).lines(PROBLEMS_SHOWN).forEach(line -> sentences.add("  " + line));
-        throw new BadInputException(sentences);
+        return read;
     }
 
     private List<WishList.Line> lines(StashFile.Read read, Ruler ruler) {
-        WishWords common = options.words().with(WishField.GIFT, options.gift()).with(WishField.TIE, options.tie());
+        WishWords common = options.words().with(WishField.GIFT, options.gift().gift()).with(WishField.TIE, options.gift().tie());
         WishList list = new WishList(common, read.stash(), ruler);
         if (wishes != null && students != null) {
             throw new BadInputException(
@@ -206,7 +167,7 @@ final class KitsCommand implements Callable<Integer> {
     }
 
     private static void write(
-            OutputFolder folder, Together together, List<WishList.Line> lines, KitsJson kits, Print print) {
+            OutputFolder folder, Together together, List<WishList.Line> lines, KitsJson kits, PrintOptions.Print print) {
         List<OutputFolder.Proposal> files = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             var gift = lines.get(i).gift().map(wish -> wish.wrapped(print.ruler()));

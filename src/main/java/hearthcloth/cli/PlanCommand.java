@@ -1,21 +1,24 @@
 package hearthcloth.cli;
 
-import hearthcloth.cli.io.InputText;
 import hearthcloth.cli.io.OutputFolder;
 import hearthcloth.cli.io.ProgressLine;
 import hearthcloth.cli.io.Shell;
+import hearthcloth.cli.option.FolderOptions;
+import hearthcloth.cli.option.JsonOption;
+import hearthcloth.cli.option.PrintOptions;
+import hearthcloth.cli.option.StashInput;
+import hearthcloth.cli.option.TimeOption;
+import hearthcloth.cli.option.WishOptions;
 import hearthcloth.cli.report.GuidelineReport;
 import hearthcloth.cli.report.JsonText;
 import hearthcloth.cli.report.PlanJson;
 import hearthcloth.cli.report.PlanReport;
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.guideline.fit.Ask;
 import hearthcloth.guideline.fit.Fitted;
 import hearthcloth.measure.Ruler;
-import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -25,7 +28,6 @@ import hearthcloth.plan.patchwork.PatchworkPlanner;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
-import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.Door;
 import hearthcloth.wish.GiftWish;
 import hearthcloth.wish.ListWords;
@@ -33,23 +35,18 @@ import hearthcloth.wish.OptionText;
 import hearthcloth.wish.PatchworkReader;
 import hearthcloth.wish.PlacingReader;
 import hearthcloth.wish.PlanBudget;
-import hearthcloth.wish.Rulers;
 import hearthcloth.wish.Usual;
 import hearthcloth.wish.WishReader;
 import hearthcloth.wish.WishWords;
-import hearthcloth.words.Language;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Slack;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code plan}: from a stash file and a wish to several cloths, each in a folder ready to cut and sew by. */
 @Command(
@@ -97,19 +94,10 @@ import picocli.CommandLine.Parameters;
         })
 final class PlanCommand implements Callable<Integer> {
 
-    private static final int PROBLEMS_SHOWN = 20;
-
     private final Shell shell;
 
-    @Parameters(index = "0", paramLabel = "STASH.csv", description = "The stash file; - reads standard input.")
-    private String stashFile = "";
-
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "The folder to write, new or planned before.")
-    private String outName = "";
+    @Mixin
+    private FolderOptions out = new FolderOptions();
 
     @Option(names = "--png", description = "Also write the pictures as PNG.")
     private boolean png;
@@ -120,17 +108,11 @@ final class PlanCommand implements Callable<Integer> {
                     "With --gift, also write net.pdf and net.svg: the flat cloth with every fold, to fold in paper.")
     private boolean net;
 
-    @Option(
-            names = "--guide",
-            paramLabel = "full|class",
-            description = "How much guide.pdf tells: full for you alone, class for four to six pages to teach by.")
-    private String guide = "full";
-
     @Option(names = "--slips", description = "Also write slips.pdf: a slip of paper to pin to each patch.")
     private boolean slips;
 
-    @Option(names = "--json", description = "Say what was planned as JSON, for programs; lengths in nanometres.")
-    private boolean json;
+    @Mixin
+    private JsonOption json = new JsonOption();
 
     @Mixin
     private WishOptions options = new WishOptions();
@@ -138,21 +120,14 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private GuidelineWish guideline = new GuidelineWish();
 
-    @Option(
-            names = "--unit",
-            paramLabel = "in|cm",
-            description = "Ruler in hand, and unit of bare numbers; as the stash file has it.")
-    @Nullable
-    private String unit;
+    @Mixin
+    private StashInput stash = new StashInput();
 
     @Mixin
-    private PrintOptions printing = new PrintOptions();
+    private PrintOptions printing = new PrintOptions(GuideLength.FULL);
 
-    @Option(
-            names = "--budget",
-            paramLabel = "TIME",
-            description = "How long to look for better plans: 2s, 500ms, 1min.")
-    private String budget = "2s";
+    @Mixin
+    private TimeOption budget = new TimeOption("2s");
 
     /** What is to be planned from what. */
     private record Wished(Stash stash, Wish wish, Optional<Patchwork> patchwork) {
@@ -170,17 +145,16 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OutputFolder folder = OutputFolder.of(outName);
-        StashFile.Read read = stash();
+        OutputFolder folder = out.folder();
+        StashFile.Read read = stash.read(shell);
         if (guideline.isGiven()) {
             return fitted(read, folder);
         }
-        Ruler ruler =
-                Rulers.wished(unit).orElseGet(() -> read.unit().map(Rulers::of).orElse(Ruler.EIGHTHS));
+        Ruler ruler = stash.ruler(read);
         OptionText text = new OptionText();
-        PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
+        PlanBudget time = budget.read(text);
         text.check();
-        Optional<GiftWish> bare = GiftWish.read(options.gift(), options.tie(), ruler.unit());
+        Optional<GiftWish> bare = options.gift().read(ruler.unit());
         WishWords words = options.words();
         Placing placing = PlacingReader.read(words, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
@@ -194,19 +168,16 @@ final class PlanCommand implements Callable<Integer> {
 
     private ProposalFiles files(Optional<GiftWish> gift, Ruler ruler) {
         OptionText text = new OptionText();
-        Paper sheet = printing.paper(text, ruler);
-        GuideLength length = text.word("--guide", guide, GuideLength.FULL);
-        Language tongue = printing.language(text);
+        PrintOptions.Asked asked = printing.read(text, ruler);
         text.check();
-        ProposalFiles.Extras extras = new ProposalFiles.Extras(slips, png, net);
-        return new ProposalFiles(gift, sheet, PrintOptions.voice(shell, tongue, ruler), length, extras);
+        return new ProposalFiles(gift, asked.print(shell), new ProposalFiles.Extras(slips, png, net));
     }
 
     /** Fits a guideline: 0 where a cloth keeps every rule, 1 with the nearest where a rule had to be bent. */
     private int fitted(StashFile.Read read, OutputFolder folder) {
         Guideline rules = guideline.read(shell);
         OptionText text = new OptionText();
-        PlanBudget time = text.read("--budget", budget, new PlanBudget(0), PlanBudget::parse);
+        PlanBudget time = budget.read(text);
         text.check();
         ProposalFiles files = files(GuidelineWish.gift(rules), GuidelineWish.ruler(rules));
         Ask ask = guideline.ask(options.proposals(), options.seed(), read.stash());
@@ -223,25 +194,12 @@ final class PlanCommand implements Callable<Integer> {
             return 0;
         }
         GuidelineReport report = new GuidelineReport(shell, rules);
-        if (json) {
-            say(PlanJson.shortage(read.stash(), files.gift(), files.ruler(), report.outcome(fitted), plainOut()));
+        if (json.isWished()) {
+            say(PlanJson.shortage(read.stash(), files.gift(), files.ruler(), report.outcome(fitted), out.shown()));
         } else {
-            report.bent(fitted, plainOut());
+            report.bent(fitted, out.shown());
         }
         return 1;
-    }
-
-    private StashFile.Read stash() {
-        Optional<Unit> bare = Rulers.wished(unit).map(Ruler::unit);
-        StashFile.Reading reading = StashFile.read(InputText.read(stashFile, shell.in()), bare);
-        if (reading instanceof StashFile.Read read) {
-            return read;
-        }
-        String name = stashFile.equals("-") ? "The stash" : ListWords.plain(stashFile);
-        List<String> sentences = new ArrayList<>();
-        sentences.add(name + " cannot be used as it is:");
-        ((StashFile.Faulty) reading).lines(PROBLEMS_SHOWN).forEach(line -> sentences.add("  " + line));
-        throw new BadInputException(sentences);
     }
 
     private int planned(Wished wished, PlanBudget time, ProposalFiles print, Slack slack, OutputFolder folder) {
@@ -258,10 +216,10 @@ final class PlanCommand implements Callable<Integer> {
             if (!cannot.nearest().isEmpty()) {
                 write(cannot.nearest(), print, folder, progress);
             }
-            if (json) {
-                say(PlanJson.shortage(wished.stash(), print.gift(), print.ruler(), cannot, plainOut()));
+            if (json.isWished()) {
+                say(PlanJson.shortage(wished.stash(), print.gift(), print.ruler(), cannot, out.shown()));
             } else {
-                new PlanReport(shell.err(), print.ruler()).shortage(cannot, plainOut());
+                new PlanReport(shell.err(), print.ruler()).shortage(cannot, out.shown());
             }
             return 1;
         }
@@ -281,13 +239,9 @@ final class PlanCommand implements Callable<Integer> {
         shell.out().println(JsonText.of(planned));
     }
 
-    private String plainOut() {
-        return ListWords.plain(outName).replaceAll("(?<=.)/+$", "");
-    }
-
     private void report(Stash stash, PlanOutcome.Proposals proposals, ProposalFiles print, Slack slack) {
-        String folder = plainOut();
-        if (json) {
+        String folder = out.shown();
+        if (json.isWished()) {
             say(PlanJson.planned(stash, print.gift(), print.ruler(), proposals.plans(), folder));
             return;
         }

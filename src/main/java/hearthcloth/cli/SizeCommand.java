@@ -1,6 +1,9 @@
 package hearthcloth.cli;
 
 import hearthcloth.cli.io.Shell;
+import hearthcloth.cli.option.GiftOptions;
+import hearthcloth.cli.option.JsonOption;
+import hearthcloth.cli.option.UnitOption;
 import hearthcloth.cli.report.JsonText;
 import hearthcloth.cli.report.SizeJson;
 import hearthcloth.cli.report.SizeReport;
@@ -14,9 +17,11 @@ import hearthcloth.wish.GiftWish;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.Rulers;
+import hearthcloth.wrap.Tie;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code size}: how large a cloth ties round a gift, or what a cloth ties round. */
@@ -46,27 +51,21 @@ final class SizeCommand implements Callable<Integer> {
 
     private final Shell shell;
 
-    @Option(names = "--gift", paramLabel = "GIFT", description = "What is to be wrapped: \"box 30 x 20 x 8 cm\".")
-    @Nullable
-    private String gift;
-
-    @Option(names = "--tie", paramLabel = "TIE", description = "One tie only, such as \"errand wrap\".")
-    @Nullable
-    private String tie;
+    @Mixin
+    private GiftOptions gift = new GiftOptions();
 
     @Option(names = "--cloth", paramLabel = "SIZE", description = "A finished cloth: \"38 1/2 in\" or \"90 x 100 cm\".")
     @Nullable
     private String cloth;
 
-    @Option(names = "--unit", paramLabel = "in|cm", description = "Say sizes in inches or centimetres; as written.")
-    @Nullable
-    private String unit;
+    @Mixin
+    private UnitOption unit = new UnitOption();
 
     @Option(names = "--steps", description = "Also say how the tie is done, step by step; best with --tie.")
     private boolean steps;
 
-    @Option(names = "--json", description = "Say it as JSON, for programs; lengths in nanometres.")
-    private boolean json;
+    @Mixin
+    private JsonOption json = new JsonOption();
 
     SizeCommand(Shell shell) {
         this.shell = shell;
@@ -74,46 +73,55 @@ final class SizeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if ((gift == null) == (cloth == null)) {
+        String typed = gift.gift();
+        if ((typed == null) == (cloth == null)) {
             throw new BadInputException(
                     "Say either what is to be wrapped, --gift \"box 30 x 20 x 8 cm\", or which cloth there"
                             + " is, --cloth \"38 1/2 in\".");
         }
-        Ruler ruler = Rulers.wished(unit)
-                .orElseGet(() -> ListWords.unitIn(gift == null ? String.valueOf(cloth) : gift)
+        Ruler ruler = unit.ruler()
+                .orElseGet(() -> ListWords.unitIn(typed == null ? String.valueOf(cloth) : typed)
                         .map(Rulers::of)
                         .orElse(Ruler.EIGHTHS));
-        SizeReport report = new SizeReport(shell.out(), ruler);
         if (cloth == null) {
-            Unit assumed = unit == null ? null : ruler.unit();
-            GiftWish.read(gift, tie, assumed).ifPresent(wish -> {
-                if (json) {
-                    shell.out()
-                            .println(
-                                    JsonText.of(SizeJson.forGift(wish.gift(), tie == null ? null : wish.tie(), ruler)));
-                    return;
-                }
-                report.gift(wish.gift(), tie == null ? null : wish.tie());
-                if (steps) {
-                    report.steps(wish.gift(), wish.tie());
-                }
-            });
-        } else if (json) {
-            shell.out().println(JsonText.of(SizeJson.forCloth(clothSize(cloth, ruler), namedTie(), ruler)));
+            gift.read(bare()).ifPresent(wish -> forGift(wish, ruler));
         } else {
-            report.cloth(clothSize(cloth, ruler), namedTie());
+            forCloth(clothSize(cloth, ruler), ruler);
         }
         return 0;
     }
 
-    private hearthcloth.wrap.@Nullable Tie namedTie() {
-        return tie == null ? null : GiftWish.tie(tie);
+    /** The unit of numbers without one; none where no ruler was asked for. */
+    private @Nullable Unit bare() {
+        return unit.ruler().map(Ruler::unit).orElse(null);
+    }
+
+    private void forGift(GiftWish wish, Ruler ruler) {
+        Tie named = gift.named().orElse(null);
+        if (json.isWished()) {
+            shell.out().println(JsonText.of(SizeJson.forGift(wish.gift(), named, ruler)));
+            return;
+        }
+        SizeReport report = new SizeReport(shell.out(), ruler);
+        report.gift(wish.gift(), named);
+        if (steps) {
+            report.steps(wish.gift(), wish.tie());
+        }
+    }
+
+    private void forCloth(Size size, Ruler ruler) {
+        Tie named = gift.named().orElse(null);
+        if (json.isWished()) {
+            shell.out().println(JsonText.of(SizeJson.forCloth(size, named, ruler)));
+        } else {
+            new SizeReport(shell.out(), ruler).cloth(size, named);
+        }
     }
 
     private Size clothSize(String written, Ruler ruler) {
         OptionText text = new OptionText();
         Size size = text.read("--cloth", written, Size.square(ruler.step()), given -> {
-            Size read = Measures.size(given, unit == null ? null : ruler.unit());
+            Size read = Measures.size(given, bare());
             for (double cm : new double[] {
                 read.width().in(Unit.CENTIMETRE), read.height().in(Unit.CENTIMETRE)
             }) {

@@ -12,6 +12,7 @@ import hearthcloth.draw.guide.CutCells;
 import hearthcloth.draw.guide.Flow;
 import hearthcloth.draw.guide.PatchSlips;
 import hearthcloth.draw.guide.SeamCards;
+import hearthcloth.draw.guide.StoryWords;
 import hearthcloth.draw.guide.TaskBlock;
 import hearthcloth.draw.guide.TiedPages;
 import hearthcloth.draw.picture.Picture;
@@ -19,12 +20,12 @@ import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Caution;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
+import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.tie.Wrapped;
 import java.util.List;
@@ -36,16 +37,19 @@ final class GuidePages {
     private final Plan plan;
     private final Guide guide;
     private final Voice voice;
-    private final Ruler ruler;
     private final Flow flow;
+    private final PrintingWords words;
 
     private GuidePages(Plan plan, Guide guide, Voice voice, Paper paper) {
         this.plan = plan;
         this.guide = guide;
         this.voice = voice;
-        this.ruler = voice.ruler();
         this.flow = new Flow(
-                paper, plan.story().title() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST));
+                paper,
+                new StoryWords(plan.story(), voice).title() + ", "
+                        + voice.write(plan.cloth().finished(), Rounding.NEAREST),
+                voice.printing());
+        this.words = voice.printing();
     }
 
     /** The guide for a class. */
@@ -56,8 +60,15 @@ final class GuidePages {
 
     /** A slip for every patch. */
     static List<Picture> slips(PlanSheets proposal) {
-        Flow flow = new Flow(proposal.paper(), proposal.plan().story().title() + ", patch slips");
-        return PatchSlips.pages(proposal.plan(), proposal.ruler(), flow);
+        Flow flow = new Flow(
+                proposal.paper(),
+                slipsTitle(proposal.plan(), proposal.voice()),
+                proposal.voice().printing());
+        return PatchSlips.pages(proposal.plan(), proposal.voice(), flow);
+    }
+
+    static String slipsTitle(Plan plan, Voice voice) {
+        return voice.printing().slipsRunning(new StoryWords(plan.story(), voice).title());
     }
 
     /** The guide with the gift's pages, where the cloth is for one. */
@@ -67,7 +78,7 @@ final class GuidePages {
     }
 
     private List<Picture> pages(Optional<Wrapped> gift, Optional<TiedGift> tied) {
-        new Cover(plan, guide, ruler, flow).flow();
+        new Cover(plan, guide, voice, flow).flow();
         gather();
         cut();
         sew();
@@ -78,57 +89,54 @@ final class GuidePages {
     }
 
     private void gather() {
-        list("Before you cut", guide.gather().washing());
+        list(words.beforeTitle(), guide.gather().washing());
         list("", guide.gather().before());
-        list("Take care", plan.story().cautions());
-        list("Chosen for you", plan.story().chosen());
+        list(words.careTitle(), plan.story().cautions());
+        list(words.chosenTitle(), plan.story().chosen());
     }
 
     private void cut() {
-        flow.heading("Cut");
+        flow.heading(words.cutTitle());
         TextColumn how = new TextColumn(flow.width());
         how.words(
-                "Cut in the order of the numbers. Each number sits on its cut with the measure. Its arrowhead points to the"
-                        + " edge to measure from. Offcuts are drawn pale, with their names; keep them. Crossed-out parts are scraps"
-                        + " too small to keep. In every drawing the lengthwise grain runs from top to bottom. Where"
-                        + " it says \"quarter turn\", the patch is drawn a quarter turn from how it sits in the cloth.",
+                words.cutHow(),
                 PrintSizes.BODY);
-        flow.add(how.gap(3).finished("How to cut"));
-        new CutCells(plan, ruler, flow).flow(guide.cutting());
+        flow.add(how.gap(3).finished(words.cutTitle()));
+        new CutCells(plan, voice, flow).flow(guide.cutting());
     }
 
     private void sew() {
-        TaskBlock block = new TaskBlock(flow.width(), ruler);
-        flow.heading("Sew");
+        TaskBlock block = new TaskBlock(flow.width(), voice);
+        flow.heading(words.sewTitle());
         flow.part(block.of("", guide.sewing().layout(), Optional.empty()));
         flow.part(block.of("", guide.sewing().trial(), Optional.empty()));
         List<SeamTask> seams = guide.sewing().seams();
         if (seams.isEmpty()) {
             return;
         }
-        flow.gap(3).add(PinnedPicture.of(plan, ruler, flow.width()));
-        SeamPicture.of(plan, ruler).ifPresent(seam -> flow.gap(3).add(seam));
-        Picture picture = new StepPicture(plan, seams.get(0).step()).within(block.pictureWidth(), 78);
+        flow.gap(3).add(PinnedPicture.of(plan, voice, flow.width()));
+        SeamPicture.of(plan, voice).ifPresent(seam -> flow.gap(3).add(seam));
+        Picture picture = new StepPicture(plan, seams.get(0).step(), voice).within(block.pictureWidth(), 78);
         flow.part(block.of("1", seams.get(0).task(), Optional.of(picture)));
-        new SeamCards(plan, ruler, flow).flow(seams.subList(1, seams.size()));
+        new SeamCards(plan, voice, flow).flow(seams.subList(1, seams.size()));
     }
 
     private void hem() {
         if (guide.hemming().isEmpty()) {
             return;
         }
-        TaskBlock block = new TaskBlock(flow.width(), ruler);
-        flow.heading("Hem");
-        flow.part(new HemPicture(plan, ruler).block(flow.width()));
+        TaskBlock block = new TaskBlock(flow.width(), voice);
+        flow.heading(words.hemTitle());
+        flow.part(new HemPicture(plan, voice).block(flow.width()));
         for (Task task : guide.hemming()) {
             flow.part(block.of("", task, Optional.empty()));
         }
     }
 
     private void notes() {
-        list("Where it will be thick", guide.notes().thick());
-        list("Washing", guide.notes().washing());
-        flow.heading("Take care");
+        list(words.thickTitle(), guide.notes().thick());
+        list(words.washingTitle(), guide.notes().washing());
+        flow.heading(words.careTitle());
         for (Caution caution : guide.notes().cautions()) {
             TextColumn column = new TextColumn(flow.width());
             column.words(caution.topic(), PrintSizes.STRONG).words(caution.words(), PrintSizes.BODY);

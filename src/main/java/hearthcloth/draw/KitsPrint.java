@@ -16,6 +16,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.together.Leftover;
 import hearthcloth.plan.together.Purchase;
 import hearthcloth.plan.together.Together;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -35,13 +36,13 @@ public record KitsPrint(Together together, List<String> asked, Ruler ruler, Pape
     /** The pages as a PDF. */
     public byte[] pdf() {
         List<Bag> bags = bags();
-        Flow flow = new Flow(paper, "Kits for " + bags.size() + (bags.size() == 1 ? " cloth" : " cloths"));
+        Flow flow = new Flow(paper, "Kits for " + bags.size() + (bags.size() == 1 ? " cloth" : " cloths"), Voice.english(ruler).printing());
         new TeacherSheet(ruler, flow).flow(bags, before());
         new ShoppingPage(flow).flow(lacks(), ways());
         flow.turn();
         new BagSlips(ruler, flow).flow(bags);
         flow.turn();
-        PatchSlips.flow(bags, ruler, flow);
+        PatchSlips.flow(bags, Voice.english(ruler), flow);
         return PdfWriter.write("Kits", "en", flow.pages());
     }
 

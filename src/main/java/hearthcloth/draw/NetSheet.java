@@ -10,8 +10,9 @@ import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.tie.Wrapped;
 import java.util.Locale;
@@ -26,31 +27,33 @@ final class NetSheet {
 
     private NetSheet() {}
 
-    static Picture of(Cloth cloth, Wrapped wrapped, TiedGift tied, Ruler ruler, Paper paper) {
+    static Picture of(Cloth cloth, Wrapped wrapped, TiedGift tied, Voice voice, Paper paper) {
+        PrintingWords words = voice.printing();
         double width = paper.width() - 2 * RIM;
         Picture net = tied.net(width);
         double scale = tied.reach() / (width - 1);
-        String title = "The folds of the " + wrapped.tie().words();
+        String title = words.netTitle(voice.tying().tieName(wrapped.tie().name()));
         TextColumn column = new TextColumn(width);
         column.words(title, PrintSizes.HEADING).gap(2);
         column.words(
-                "A cloth " + size(cloth, ruler) + " round " + wrapped.gift().describe(ruler) + ", drawn "
-                        + String.format(Locale.ROOT, "1 : %.2f", scale) + ". Cut out, it wraps "
-                        + small(wrapped.gift(), scale).describe(ruler) + " of card.",
+                words.netHow(
+                        wrapped.gift().describe(voice),
+                        voice.local(String.format(Locale.ROOT, "1 : %.2f", scale)),
+                        size(cloth, voice),
+                        small(wrapped.gift(), scale).describe(voice)),
                 PrintSizes.BODY);
         column.words(
-                "Inside up, as it lies before you. Fold along the lines; where they crowd, the cloth is gathered: crumple"
-                        + " the paper there, or twist it.",
+                words.netFold(),
                 PrintSizes.BODY);
         column.gap(5).picture(net, (width - net.width()) / 2);
         Picture sheet = column.finished(title);
         return new Sketch().place(sheet, new Point(RIM, RIM)).finished(title, paper.width(), paper.height());
     }
 
-    private static String size(Cloth cloth, Ruler ruler) {
+    private static String size(Cloth cloth, Voice voice) {
         return cloth.finished().isSquare()
-                ? ruler.write(cloth.finished().width(), Rounding.NEAREST) + " square"
-                : ruler.write(cloth.finished(), Rounding.NEAREST);
+                ? voice.printing().netSquare(voice.write(cloth.finished().width(), Rounding.NEAREST))
+                : voice.write(cloth.finished(), Rounding.NEAREST);
     }
 
     /** The gift reduced to the scale of the paper, with no measure below the least that a gift may have. */

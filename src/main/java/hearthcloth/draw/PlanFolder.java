@@ -9,6 +9,7 @@ import hearthcloth.draw.cloth.SeamPicture;
 import hearthcloth.draw.cloth.StepPicture;
 import hearthcloth.draw.guide.CutBlocks;
 import hearthcloth.draw.guide.GuideLength;
+import hearthcloth.draw.guide.StoryWords;
 import hearthcloth.draw.picture.PdfWriter;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
@@ -33,7 +34,7 @@ import java.util.Optional;
  * Everything of one proposal as files: {@code plan.json}, {@code front.svg}, {@code back.svg}, {@code cut.svg} and {@code
  * guide.pdf}, with a gift {@code tied.svg} too, and on request the pictures as PNG. The same plan always gives the same files.
  *
- * @param voice the language, and the ruler in which measures are written; best the one the plan was made with
+ * @param voice in which it is said; its ruler is best the one the plan was made with
  * @param gift what the cloth is to be tied round, if anything
  */
 public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> gift) {
@@ -52,27 +53,23 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
      */
     private static final double HAND_PIECE = 85;
 
-    /** The files in English. */
+    /** The same in English. */
     public PlanFolder(Plan plan, Ruler ruler, Paper paper, Optional<Wrapped> gift) {
         this(plan, Voice.english(ruler), paper, gift);
     }
 
-    /** The files of a cloth that is for no gift in particular, in English. */
+    /** The files of a cloth that is for no gift in particular. */
     public PlanFolder(Plan plan, Ruler ruler, Paper paper) {
         this(plan, ruler, paper, Optional.empty());
     }
 
-    private Ruler ruler() {
-        return voice.ruler();
-    }
-
     /** Writes the files into {@code folder}, which must exist; files of these names are replaced. */
     public void write(Path folder, GuideLength length) throws IOException {
-        Guide guide = Guide.of(plan, ruler());
+        Guide guide = Guide.of(plan, voice);
         Files.writeString(folder.resolve("plan.json"), planFile());
         Files.writeString(folder.resolve("front.svg"), SvgWriter.write(face(Face.FRONT)));
         Files.writeString(folder.resolve("back.svg"), SvgWriter.write(face(Face.BACK)));
-        Files.writeString(folder.resolve("cut.svg"), SvgWriter.write(CutBlocks.sheet(plan, guide.cutting(), ruler())));
+        Files.writeString(folder.resolve("cut.svg"), SvgWriter.write(CutBlocks.sheet(plan, guide.cutting(), voice)));
         Optional<TiedGift> tied = tied();
         Optional<Picture> sheet = tied(tied);
         if (sheet.isPresent()) {
@@ -88,15 +85,16 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
 
     /** A slip of paper for each patch, as a PDF. */
     public byte[] slips() {
-        return PdfWriter.write(plan.story().title() + ", patch slips", voice.language().tag(), GuidePages.slips(sheets()));
+        return PdfWriter.write(
+                GuidePages.slipsTitle(plan, voice), voice.language().tag(), GuidePages.slips(sheets()));
     }
 
     /** Writes {@code front.png}, {@code back.png} and {@code cut.png} into {@code folder}, which must exist. */
     public void writePngs(Path folder) throws IOException {
-        Guide guide = Guide.of(plan, ruler());
+        Guide guide = Guide.of(plan, voice);
         Files.write(folder.resolve("front.png"), PngWriter.write(face(Face.FRONT), SCREEN_DPI));
         Files.write(folder.resolve("back.png"), PngWriter.write(face(Face.BACK), SCREEN_DPI));
-        Picture cut = CutBlocks.sheet(plan, guide.cutting(), ruler());
+        Picture cut = CutBlocks.sheet(plan, guide.cutting(), voice);
         Files.write(folder.resolve("cut.png"), PngWriter.write(cut, SCREEN_DPI));
         Optional<Picture> sheet = tied(tied());
         if (sheet.isPresent()) {
@@ -152,7 +150,7 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
 
     /** One face without a word. */
     public Picture plain(Face face) {
-        return new FacePicture(plan, face, ruler()).plain(KEPT);
+        return new FacePicture(plan, face, voice).plain(KEPT);
     }
 
     /** The tied gift alone, seen from a corner; empty without a gift, or where the cloth is too small for it. */
@@ -183,12 +181,12 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
      * @param made how many of its cuts are made; the ruler lies for the next
      */
     public Picture onMat(PieceTask task, int made) {
-        return new MatPicture(plan, task, ruler(), made).within(SCREEN_PIECE, SCREEN_PIECE);
+        return new MatPicture(plan, task, voice.ruler(), made).within(SCREEN_PIECE, SCREEN_PIECE);
     }
 
     /** The same for a telephone: drawn smaller, so that its letters are as large. */
     public Picture onMatInHand(PieceTask task, int made) {
-        return new MatPicture(plan, task, ruler(), made).within(HAND_PIECE, HAND_PIECE);
+        return new MatPicture(plan, task, voice.ruler(), made).within(HAND_PIECE, HAND_PIECE);
     }
 
     /** What is under the needle or the iron, for a screen. */
@@ -204,24 +202,24 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
     private Picture step(AtTheMachine step, double side) {
         return switch (step.kind()) {
             case LAY -> laid(side);
-            case TRY -> SeamPicture.upright(plan, ruler()).orElseGet(() -> laid(side));
-            case JOIN, SEAM -> new StepPicture(plan, step.seam().orElseThrow()).within(side, side);
-            case HEM -> new HemPicture(plan, ruler()).onScreen(side);
+            case TRY -> SeamPicture.upright(plan, voice).orElseGet(() -> laid(side));
+            case JOIN, SEAM -> new StepPicture(plan, step.seam().orElseThrow(), voice).within(side, side);
+            case HEM -> new HemPicture(plan, voice).onScreen(side);
         };
     }
 
     private Picture laid(double side) {
-        return new FacePicture(plan, Face.FRONT, ruler()).within(side, side).picture();
+        return new FacePicture(plan, Face.FRONT, voice).within(side, side).picture();
     }
 
     /** The printed guide as a PDF. */
     public byte[] guide(GuideLength length) {
-        return guide(Guide.of(plan, ruler()), tied(), length);
+        return guide(Guide.of(plan, voice), tied(), length);
     }
 
     private byte[] guide(Guide guide, Optional<TiedGift> tied, GuideLength length) {
         return PdfWriter.write(
-                plan.story().title(),
+                new StoryWords(plan.story(), voice).title(),
                 voice.language().tag(),
                 switch (length) {
                     case FULL -> sheets().guidePages(guide, tied);

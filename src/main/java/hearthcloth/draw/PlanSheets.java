@@ -18,7 +18,7 @@ import java.util.Optional;
  * Everything of one proposal as pictures and text, before it is written to files; it runs in a browser too. The same plan
  * always gives the same.
  *
- * @param voice the language, and the ruler in which measures are written; best the one the plan was made with
+ * @param voice in which it is said; its ruler is best the one the plan was made with
  * @param gift what the cloth is to be tied round, if anything
  */
 public record PlanSheets(Plan plan, Voice voice, Paper paper, Optional<Wrapped> gift) {
@@ -33,11 +33,6 @@ public record PlanSheets(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
         this(plan, ruler, paper, Optional.empty());
     }
 
-    /** The ruler in which measures are written. */
-    public Ruler ruler() {
-        return voice.ruler();
-    }
-
     /** The text of {@code plan.json}. */
     public String planFile() {
         return PlanFile.text(plan);
@@ -45,12 +40,12 @@ public record PlanSheets(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
 
     /** One face on a sheet of its own, with its legend. */
     public Picture face(Face face) {
-        return FaceSheet.of(plan, face, ruler());
+        return FaceSheet.of(plan, face, voice);
     }
 
     /** Every piece of fabric with its cuts. */
     public Picture cutSheet() {
-        return CutBlocks.sheet(plan, Guide.of(plan, ruler()).cutting(), ruler());
+        return CutBlocks.sheet(plan, Guide.of(plan, voice).cutting(), voice);
     }
 
     /** The cloth tied round the gift; empty without a gift, or where the cloth is too small for it. */
@@ -69,12 +64,12 @@ public record PlanSheets(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
 
     /** The flat cloth with its folds on one sheet; empty where the cloth does not tie the gift. */
     Optional<Picture> net() {
-        return gift.flatMap(wrapped -> tied().map(tied -> NetSheet.of(plan.cloth(), wrapped, tied, ruler(), paper)));
+        return gift.flatMap(wrapped -> tied().map(tied -> NetSheet.of(plan.cloth(), wrapped, tied, voice, paper)));
     }
 
     /** The guide, page by page. */
     public List<Picture> guidePages() {
-        return guidePages(Guide.of(plan, ruler()), tied());
+        return guidePages(Guide.of(plan, voice), tied());
     }
 
     List<Picture> guidePages(Guide guide, Optional<TiedGift> tied) {

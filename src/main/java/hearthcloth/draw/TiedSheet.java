@@ -38,11 +38,13 @@ final class TiedSheet {
 
     static Picture of(Plan plan, Wrapped wrapped, TiedGift tied, Voice voice) {
         TextColumn column = new TextColumn(WIDTH);
-        String title = "The gift, tied: " + wrapped.gift().describe(voice) + ", "
-                + wrapped.tie().words();
+        String title = voice.printing()
+                .tiedSheet(
+                        wrapped.gift().describe(voice),
+                        voice.tying().tieName(wrapped.tie().name()));
         column.words(title, 0, PrintSizes.HEADING, 2);
         column.words(plan.story().title() + ".", 0, PrintSizes.SMALL, 1).gap(4);
-        column.picture(tied.views(WIDTH, HEIGHT, PrintSizes.SMALL), 0).gap(3);
+        column.picture(tied.views(WIDTH, HEIGHT, PrintSizes.SMALL, voice), 0).gap(3);
         for (String sentence : tied.whatShows().sentences(voice)) {
             column.words(sentence, PrintSizes.BODY);
         }

@@ -1,5 +1,6 @@
 package hearthcloth.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Measures of polygons given by their corners in order: area, perimeter, what lies inside, how far off a rim a place is. */
@@ -70,5 +71,32 @@ public final class Polygons {
             a = b;
         }
         return least;
+    }
+
+    /** A convex outline with every edge moved outwards, inwards where {@code by} is below zero; a sharp corner does not run off. */
+    public static List<Point> grown(List<Point> outline, double by) {
+        int n = outline.size();
+        double turn = 0;
+        for (int i = 0; i < n; i++) {
+            Point a = outline.get(i);
+            Point b = outline.get((i + 1) % n);
+            turn += a.x() * b.y() - b.x() * a.y();
+        }
+        double out = turn < 0 ? -by : by;
+        List<Point> grown = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            Point here = outline.get(i);
+            Point in = way(outline.get((i + n - 1) % n), here);
+            Point on = way(here, outline.get((i + 1) % n));
+            // the corner moves along the middle of the two edges' outward ways
+            double share = out / Math.max(0.5, 1 + in.x() * on.x() + in.y() * on.y());
+            grown.add(here.plus((in.y() + on.y()) * share, -(in.x() + on.x()) * share));
+        }
+        return grown;
+    }
+
+    private static Point way(Point from, Point to) {
+        double length = Math.hypot(to.x() - from.x(), to.y() - from.y());
+        return length < 1e-9 ? new Point(0, 0) : new Point((to.x() - from.x()) / length, (to.y() - from.y()) / length);
     }
 }

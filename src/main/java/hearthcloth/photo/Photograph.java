@@ -306,7 +306,11 @@ public final class Photograph {
                 && Polygons.inside(polygon, x, y + 3);
     }
 
-    private static byte[] jpeg(BufferedImage image) {
+    PixelImage pixels() {
+        return picture;
+    }
+
+    static byte[] jpeg(BufferedImage image) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             if (!ImageIO.write(image, "jpeg", out)) {

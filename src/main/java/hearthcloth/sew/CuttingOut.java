@@ -5,7 +5,6 @@ import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Side;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.Rounding;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
@@ -35,7 +34,7 @@ final class CuttingOut {
         this.laid = laid;
         this.leastPiece = leastPiece;
         this.words = words;
-        names.put(piece.tree().at(), "the piece");
+        names.put(piece.tree().at(), words.said().nameThePiece());
     }
 
     static List<PieceTask> of(Plan plan, MakerWords words) {
@@ -56,16 +55,29 @@ final class CuttingOut {
     }
 
     private String title() {
-        return "Piece " + piece.piece().id() + ": " + piece.piece().fabric().name() + ", "
-                + words.ruler().write(piece.piece().size(), Rounding.DOWN)
-                + (piece.past() ? ", cut already" : "");
+        String id = id();
+        String fabric = piece.piece().fabric().name();
+        String size = words.had(piece.piece().size());
+        return piece.past() ? words.said().cutTitleDone(fabric, id, size) : words.said().cutTitle(fabric, id, size);
+    }
+
+    private String id() {
+        return piece.piece().id();
     }
 
     private String sentence(CutTree.Parted cut, Side from, CutTree measured) {
         CutTree other = measured.equals(cut.first()) ? cut.second() : cut.first();
-        String way = cut.upright() ? "from top to bottom" : "from left to right";
-        return "Cut " + name(cut) + " " + way + ", " + words.cut(extent(cut, measured)) + " from its " + from.word()
-                + " edge. This gives " + becomes(measured) + " and leaves " + becomes(other) + ".";
+        String what = name(cut);
+        String gives = becomes(measured);
+        String leaves = becomes(other);
+        return MakerWords.capital(words.said()
+                .cutLine(
+                        gives,
+                        leaves,
+                        words.cut(extent(cut, measured)),
+                        from.word(),
+                        cut.upright() ? "down" : "across",
+                        what));
     }
 
     private Side from(CutTree.Parted cut) {
@@ -90,7 +102,7 @@ final class CuttingOut {
     }
 
     private String name(CutTree tree) {
-        return Objects.requireNonNullElse(names.get(tree.at()), "the piece");
+        return Objects.requireNonNullElse(names.get(tree.at()), words.said().nameThePiece());
     }
 
     private String becomes(CutTree tree) {
@@ -98,17 +110,18 @@ final class CuttingOut {
             return label(kept);
         }
         if (tree instanceof CutTree.Left left) {
-            return isReusable(left.at()) ? "offcut " + offcut(left.at()) : "a scrap too small to keep";
+            return isReusable(left.at()) ? words.said().nameOffcut(offcut(left.at())) : words.said().nameScrap();
         }
         rests++;
-        String name = "strip " + piece.piece().id() + letter(rests);
+        String name = words.said().nameStrip(id() + letter(rests));
         names.put(tree.at(), name);
         return name;
     }
 
     /** Offcuts are numbered from 1, largest first. */
-    private int offcut(Rect left) {
-        return piece.tree().left().stream().filter(this::isReusable).toList().indexOf(left) + 1;
+    private String offcut(Rect left) {
+        return Integer.toString(
+                piece.tree().left().stream().filter(this::isReusable).toList().indexOf(left) + 1);
     }
 
     private static String letter(int number) {
@@ -117,7 +130,7 @@ final class CuttingOut {
     }
 
     private String label(CutTree.Kept kept) {
-        return MakerWords.patch(patch(kept));
+        return words.patch(patch(kept));
     }
 
     private Patch patch(CutTree.Kept kept) {
@@ -127,12 +140,15 @@ final class CuttingOut {
     private List<String> gives() {
         List<String> gives = new ArrayList<>();
         for (CutTree.Kept kept : piece.tree().kept()) {
-            String turned = kept.turned() ? " (quarter turn)" : "";
-            String whole = kept == piece.tree() ? ", the whole piece" : "";
             gives.add(
-                    MakerWords.capital(label(kept)) + ": " + words.cut(kept.at().size()) + turned + whole);
+                    MakerWords.capital(words.said().cutGives(how(kept), label(kept), words.cut(kept.at().size()))));
         }
         return gives;
+    }
+
+    private String how(CutTree.Kept kept) {
+        boolean whole = kept == piece.tree();
+        return kept.turned() ? whole ? "turnedWhole" : "turned" : whole ? "whole" : "plain";
     }
 
     private List<String> left() {
@@ -140,13 +156,13 @@ final class CuttingOut {
         int bits = 0;
         for (Rect rect : piece.tree().left()) {
             if (isReusable(rect)) {
-                left.add("Keep offcut " + offcut(rect) + ": " + words.ruler().write(rect.size(), Rounding.DOWN));
+                left.add(words.said().cutKeep(offcut(rect), words.had(rect.size())));
             } else {
                 bits++;
             }
         }
         if (bits > 0) {
-            left.add(MakerWords.count(bits, "scrap") + " too small to keep");
+            left.add(words.said().cutScraps(bits));
         }
         return left;
     }

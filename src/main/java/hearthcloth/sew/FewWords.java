@@ -146,9 +146,9 @@ final class FewWords {
                         + (meeting.sideSeen(inside).isUpright() ? " onto it like a page, at its " : " onto it, at its ")
                         + edge + ".",
                 up + over + " onto its " + edge + "."));
-        String sides = MakerWords.capital(meeting.sidesTogether(inside));
+        String sides = words.touching(meeting, inside);
         if (!sides.isEmpty()) {
-            lines.add(first(sides + ".", "Sides as in the picture."));
+            lines.add(first(sides, "Sides as in the picture."));
         }
         level(inside);
     }

@@ -9,6 +9,7 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sewing.SewingWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,7 +37,7 @@ final class Gathering {
     private Gathering() {}
 
     static Gather of(Plan plan, MakerWords words) {
-        return new Gather(fabrics(plan, words), tools(plan), washing(plan, words), before(words));
+        return new Gather(fabrics(plan, words), tools(plan, words.said()), washing(plan, words), before(words));
     }
 
     private static List<Gather.FabricNeed> fabrics(Plan plan, MakerWords words) {
@@ -44,61 +45,57 @@ final class Gathering {
         for (Fabric fabric : plan.fabrics()) {
             List<String> pieces = plan.cuts().stream()
                     .filter(cut -> cut.piece().fabric().name().equals(fabric.name()))
-                    .map(cut -> "piece " + cut.piece().id() + ", "
-                            + words.ruler().write(cut.piece().size(), Rounding.DOWN)
-                            + (cut.past() ? ", cut already" : ""))
+                    .map(cut -> need(cut, words))
                     .toList();
             needs.add(new Gather.FabricNeed(fabric.name(), pieces));
         }
         return needs;
     }
 
+    private static String need(PieceCut cut, MakerWords words) {
+        String id = cut.piece().id();
+        String size = words.had(cut.piece().size());
+        return cut.past() ? words.said().needPieceDone(id, size) : words.said().needPiece(id, size);
+    }
+
     /** The tools. Needle sizes, and when needles break: docs/sources.md#needles. */
-    private static List<String> tools(Plan plan) {
+    private static List<String> tools(Plan plan, SewingWords said) {
         boolean byHand = plan.cloth().making().seam().build() == SeamKind.Build.WHIPPED;
         boolean thick = Layers.most(plan.cloth()) >= 10;
-        List<String> tools = new ArrayList<>();
-        tools.add("Rotary cutter, ruler and mat, or shears, ruler and chalk");
-        tools.add("Iron and board, a cup of water or a spray");
-        tools.add(
-                byHand
-                        ? "Fine hand needles, and a sewing machine for the hem"
-                        : "Sewing machine with a new needle, size " + (thick ? "90/14" : "80/12"));
-        tools.add("Thread, see \"Thread\" in this guide");
-        tools.add("Pins or clips, seam ripper, small scissors");
-        tools.add("The patch slips, or small paper slips, and a pin for each");
-        return tools;
+        return List.of(
+                said.toolCutter(),
+                said.toolIron(),
+                byHand ? said.toolHand() : said.toolMachine(thick ? "90/14" : "80/12"),
+                said.toolThread(),
+                said.toolPins(),
+                said.toolSlips());
     }
 
     private static List<String> washing(Plan plan, MakerWords words) {
-        List<String> yes = pieces(plan, Piece.Washed.YES);
-        List<String> no = pieces(plan, Piece.Washed.NO);
-        List<String> unknown = pieces(plan, Piece.Washed.UNKNOWN);
+        SewingWords said = words.said();
+        List<String> yes = pieces(plan, Piece.Washed.YES, said);
+        List<String> no = pieces(plan, Piece.Washed.NO, said);
+        List<String> unknown = pieces(plan, Piece.Washed.UNKNOWN, said);
         List<String> lines = new ArrayList<>();
         if (!yes.isEmpty() && !no.isEmpty()) {
             boolean fewWashed = yes.size() < no.size();
-            lines.add("Washed and unwashed pieces are mixed. " + (fewWashed ? "Washed: " : "Not washed: ")
-                    + MakerWords.list(fewWashed ? yes : no) + ".");
-            lines.add(
-                    "Wash the unwashed ones first and measure them again. Over the side of this cloth they could shrink"
-                            + " about " + words.near(difference(plan))
-                            + " more than the others, and the cloth would pucker.");
+            String few = words.voice().list(fewWashed ? yes : no);
+            lines.add(said.washMixed(few, fewWashed ? "washed" : "unwashed"));
+            lines.add(said.washMixedThen(words.near(difference(plan))));
         } else if (!no.isEmpty()) {
-            lines.add("Nothing has been washed" + (unknown.isEmpty() ? "" : ", as far as the stash says")
-                    + ". Wash all of it now, the way you will wash the finished cloth, and measure again. If it has shrunk,"
-                    + " plan again. Or wash none of it.");
+            lines.add(unknown.isEmpty() ? said.washNone() : said.washNoneSaid());
         }
-        if (!unknown.isEmpty() && !(no.isEmpty() && yes.isEmpty())) {
-            lines.add("The stash does not say whether " + MakerWords.list(unknown)
-                    + (unknown.size() == 1 ? " has" : " have") + " been washed. If in doubt, wash.");
-        } else if (!unknown.isEmpty()) {
-            lines.add("The stash does not say what has been washed. Wash all of it the way you will wash the finished"
-                    + " cloth, and measure again. If it has shrunk, plan again. Or wash none of it.");
+        if (!unknown.isEmpty()) {
+            boolean some = !no.isEmpty() || !yes.isEmpty();
+            lines.add(
+                    some
+                            ? said.washSomeUnknown(unknown.size(), words.voice().list(unknown))
+                            : said.washUnknown());
         }
         if (no.isEmpty() && unknown.isEmpty()) {
-            lines.add("All the fabric has been washed.");
+            lines.add(said.washAll());
         }
-        dye(plan, lines);
+        dye(plan, words, lines);
         return lines;
     }
 
@@ -112,7 +109,7 @@ final class Gathering {
     }
 
     /** A warning where deep and pale fabrics meet, with the soak test: docs/sources.md#soak-test. */
-    private static void dye(Plan plan, List<String> lines) {
+    private static void dye(Plan plan, MakerWords words, List<String> lines) {
         List<String> deep = new ArrayList<>();
         boolean pale = false;
         for (Fabric fabric : plan.fabrics()) {
@@ -123,31 +120,25 @@ final class Gathering {
             pale |= luminance > PALE;
         }
         if (!deep.isEmpty() && pale) {
-            lines.add("Deep colours can bleed into pale ones. Soak a corner of " + MakerWords.list(deep)
-                    + " in warm soapy water for half an hour and press it wet on white cloth. If it stains, wash that fabric"
-                    + " alone until it does not, or leave it out.");
+            lines.add(words.said().washDye(words.voice().list(deep)));
         }
     }
 
-    private static List<String> pieces(Plan plan, Piece.Washed washed) {
+    private static List<String> pieces(Plan plan, Piece.Washed washed, SewingWords said) {
         return plan.cuts().stream()
                 .map(PieceCut::piece)
                 .filter(piece -> piece.washed() == washed)
-                .map(piece -> "piece " + piece.id())
+                .map(piece -> said.namePiece(piece.id()))
                 .toList();
     }
 
     private static List<String> before(MakerWords words) {
+        SewingWords said = words.said();
         return List.of(
-                "Press every piece flat and let it cool. Cut off the selvage if it is still there, and measure again.",
-                "Lay each piece with its lengthwise grain (the direction of the selvage) running from top to bottom.",
-                "First cut the left and the top edge straight and square to each other, because you measure every cut from"
-                        + " an edge. Where a patch needs the piece to its very edge, take off no more than a thread or two.",
-                "Measure each piece. If one is more than "
-                        + words.exact(words.ruler().step().times(2))
-                        + " smaller than in this plan, plan again with its true"
-                        + " size.",
-                "Pin its slip to every patch as soon as it is cut. Pin it on the side that will be the front of the cloth,"
-                        + " with the top of the slip towards the top of the cloth.");
+                said.beforePress(),
+                said.beforeGrain(),
+                said.beforeStraight(),
+                said.beforeMeasure(words.exact(words.ruler().step().times(2))),
+                said.beforePin());
     }
 }

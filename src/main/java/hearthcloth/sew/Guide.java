@@ -2,6 +2,7 @@ package hearthcloth.sew;
 
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 
 /**
@@ -34,14 +35,19 @@ public record Guide(Gather gather, List<PieceTask> cutting, Sewing sewing, List<
         hemming = List.copyOf(hemming);
     }
 
-    /** The guide for {@code plan}, with numbers as {@code ruler} shows them; best the ruler it was planned with. */
+    /** The guide for {@code plan} in English, with numbers as {@code ruler} shows them; best the ruler it was planned with. */
     public static Guide of(Plan plan, Ruler ruler) {
-        MakerWords words = new MakerWords(ruler);
+        return of(plan, Voice.english(ruler));
+    }
+
+    /** The same in any language. */
+    public static Guide of(Plan plan, Voice voice) {
+        MakerWords words = new MakerWords(voice);
         return new Guide(
                 Gathering.of(plan, words),
                 CuttingOut.of(plan, words),
                 new Sewing(
-                        TrialSeam.layout(plan.cloth()),
+                        TrialSeam.layout(plan.cloth(), voice.sewing()),
                         TrialSeam.seam(plan.cloth(), words),
                         SeamTasks.of(plan.cloth(), words)),
                 Hemming.of(plan.cloth(), words),

@@ -3,11 +3,13 @@ package hearthcloth.sew;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.face.Layers;
+import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Hem;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sewing.SewingWords;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -24,12 +26,14 @@ final class Hemming {
     private final MakerWords words;
     private final Hem hem;
     private final Size raw;
+    private final SewingWords said;
     private final String inside;
     private final String outside;
 
     private Hemming(Cloth cloth, MakerWords words) {
         this.cloth = cloth;
         this.words = words;
+        this.said = words.said();
         this.hem = cloth.making().hem();
         Length both = hem.allowance().times(2);
         this.raw = new Size(
@@ -52,29 +56,28 @@ final class Hemming {
         if (isTurnedTwice()) {
             tasks.add(clipped());
         }
-        List<String> topAndBottom = new ArrayList<>(folds("the top and the bottom edge"));
+        List<String> topAndBottom = new ArrayList<>(folds("topBottom"));
         topAndBottom.add(stitch());
         List<String> sides = new ArrayList<>(
-                folds("the left and the right edge, including the ends of the hems you have just sewn"));
+                folds("sides"));
         sides.add(stitch());
         Size half = new Size(raw.width(), cloth.finished().height());
         tasks.add(new Task(
-                "Hem the top and the bottom",
+                said.hemTopBottomTitle(),
                 topAndBottom,
                 check(half),
                 thick(List.of(Side.TOP, Side.BOTTOM), hem.allowance()),
                 few("the top and bottom edges")));
         tasks.add(new Task(
-                "Hem the left and the right side",
+                said.hemSidesTitle(),
                 sides,
                 check(cloth.finished()),
                 corners(thick(List.of(Side.LEFT, Side.RIGHT), Length.ZERO)),
                 few("both side edges, hems and all")));
         tasks.add(Task.of(
-                        "Close the four corners",
+                        said.hemCloseTitle(),
                         List.of(
-                                "Each side hem is open at both ends. Push loose threads in with the eye of a needle.",
-                                "Sew each opening shut by hand with a few small stitches."))
+                                said.hemClosePush(), said.hemCloseSew()))
                 .inShort(List.of(
                         "Push loose threads in with the eye of a needle.",
                         "Sew each opening shut by hand, a few small stitches.")));
@@ -84,28 +87,25 @@ final class Hemming {
     /** The step that cuts off the corner. The cut lies inside both first folds, so that no raw edge can come out. */
     private Task clipped() {
         return Task.of(
-                        "Clip the four corners",
-                        List.of("Cut a small triangle off each raw corner: " + words.exact(hem.first())
-                                + " along both edges and no more. This makes the corner of the hem less thick."))
+                        said.hemClipTitle(),
+                        List.of(said.hemClip(words.exact(hem.first()))))
                 .inShort(List.of(
                         "Cut a triangle off each raw corner: " + words.exact(hem.first()) + " along both edges.",
                         "No more than that: the corner gets less thick, and stays shut."));
     }
 
     private List<Task> mitred() {
-        List<String> creases = new ArrayList<>(folds("all four edges"));
-        creases.add("Open the hem out again. In each corner the creases cross. The finished corner will be where the"
-                + " inner ones cross.");
+        List<String> creases = new ArrayList<>(folds("all"));
+        creases.add(said.hemCreases());
         List<Task> tasks = new ArrayList<>(
-                List.of(squaredUp(), Task.of("Press the hem", creases).inShort(creased())));
+                List.of(squaredUp(), Task.of(said.hemPressTitle(), creases).inShort(creased())));
         tasks.add(mitre());
         List<String> round = List.of(
-                "Fold the hem in again along its creases and push the corners out sharp. Press and pin.",
-                along() + " all the way round. Start in the middle of a side.",
-                "At each corner stop with the needle down, lift the foot and turn the cloth. At the end sew over the"
-                        + " first stitches. Press.");
+                said.hemRoundFold(),
+                said.hemRoundStitch(words.edgestitch(), from()),
+                said.hemRoundCorner());
         tasks.add(new Task(
-                "Stitch the hem",
+                said.hemRoundTitle(),
                 round,
                 check(cloth.finished()),
                 thick(List.of(Side.TOP, Side.RIGHT, Side.BOTTOM, Side.LEFT), Length.ZERO),
@@ -148,21 +148,13 @@ final class Hemming {
         Length seam = seamBesideMitre();
         Length trim = new Length(Rounding.NEAREST.whole(hem.mitreTrimMm(seam) * Unit.MILLIMETRE.nanometres()));
         Length stitched = new Length(Rounding.NEAREST.whole(hem.mitreStitchMm() * Unit.MILLIMETRE.nanometres()));
-        String end = isTurnedTwice()
-                ? "Stitch on the line from the fold to the outer crease, " + words.about(stitched)
-                        + ". Backstitch at both ends. Leave the rest open up to the raw edge: it will be folded in."
-                : "Stitch on the line from the fold to the raw edge. Backstitch at both ends.";
         return Task.of(
-                        "Mitre the four corners, one after the other",
+                        said.hemMitreTitle(),
                         List.of(
-                                "Fold the corner in half, " + outside + " to " + outside
-                                        + ", so that its two raw edges lie on each other.",
-                                "Mark the raw edges " + words.exact(hem.mitreIntercept())
-                                        + " from the point of the corner. Rule a line from that mark, square to the diagonal fold."
-                                        + " It meets the fold where the inner creases cross.",
-                                end,
-                                "Trim the point off beside the line: cut from " + words.about(trim)
-                                        + " along each raw edge. Press the small seam open and turn the corner out."))
+                                said.hemMitreFold(face(cloth.making().fell().other())),
+                                said.hemMitreMark(words.exact(hem.mitreIntercept())),
+                                isTurnedTwice() ? said.hemMitreStitch(words.about(stitched)) : said.hemMitreStitchOut(),
+                                said.hemMitreTrim(words.about(trim))))
                 .inShort(List.of(
                         "Fold the corner in half, " + outside + " to " + outside + ", raw edges together.",
                         "Mark both raw edges " + words.exact(hem.mitreIntercept()) + " from the point.",
@@ -187,12 +179,11 @@ final class Hemming {
                 Math.hypot((double) raw.width().nm(), (double) raw.height().nm());
         Length corner = new Length(Rounding.NEAREST.whole(diagonal));
         return new Task(
-                "Square up",
+                said.hemSquareTitle(),
                 List.of(
-                        "Press the whole cloth flat, " + inside + " up.",
-                        "Measure both diagonals. Each should be about " + words.near(corner)
-                                + ". If they differ, gently pull the short one longer and press again.",
-                        "Trim the four edges only where they are not straight."),
+                        said.hemSquarePress(face(cloth.making().fell())),
+                        said.hemSquareDiagonals(words.near(corner)),
+                        said.hemSquareTrim()),
                 check(raw),
                 List.of(),
                 FewWords.fitted(List.of(
@@ -204,14 +195,12 @@ final class Hemming {
 
     private List<String> folds(String edges) {
         List<String> lines = new ArrayList<>();
-        lines.add("Lay the cloth " + inside + " up. The hem is turned to the " + inside + ".");
+        lines.add(said.hemLay(face(cloth.making().fell())));
         if (isTurnedTwice()) {
-            lines.add("Fold in " + words.exact(hem.first()) + " along " + edges + ". Press.");
-            lines.add("Fold in again by " + words.exact(hem.second())
-                    + ", so that the raw edge is inside. Press and pin.");
+            lines.add(said.hemFold(edges, words.exact(hem.first())));
+            lines.add(said.hemFoldAgain(words.exact(hem.second())));
         } else {
-            lines.add("Fold in " + words.exact(hem.allowance()) + " along " + edges
-                    + ". Press and pin. The raw edge still shows.");
+            lines.add(said.hemFoldOnce(edges, words.exact(hem.allowance())));
         }
         return lines;
     }
@@ -226,12 +215,20 @@ final class Hemming {
     }
 
     private String stitch() {
-        return along() + ", with " + MakerWords.STITCH + " stitches. Backstitch at both ends. Press.";
+        return said.hemStitch(words.edgestitch(), from(), words.stitch());
+    }
+
+    /** What the row of the hem is measured from. */
+    private String from() {
+        return isTurnedTwice() ? "fold" : "raw";
+    }
+
+    private static String face(Face face) {
+        return MakerWords.face(face);
     }
 
     private Optional<Task.Check> check(Size size) {
-        return Optional.of(new Task.Check(
-                size, "The cloth should now measure " + words.measured(size) + ", width × height, front up."));
+        return Optional.of(new Task.Check(size, said.hemCheck(words.measured(size))));
     }
 
     /** The thick places along some edges; {@code before} is what is still raw at their ends when they are hemmed. */
@@ -250,18 +247,17 @@ final class Hemming {
         }
         List<String> warnings = new ArrayList<>();
         for (Map.Entry<Side, List<Length>> place : places.entrySet()) {
-            String end = place.getKey().isUpright() ? "its top end" : "its left end";
-            warnings.add("Thick on the " + place.getKey().word() + " edge about "
-                    + words.near(place.getValue()) + " from " + end + " (seen from the front). Seams run into the hem"
-                    + " there: up to " + most + " layers.");
+            warnings.add(said.hemThick(
+                    words.near(place.getValue()),
+                    Integer.toString(most),
+                    place.getKey().word()));
         }
         return warnings;
     }
 
-    private static List<String> corners(List<String> warnings) {
+    private List<String> corners(List<String> warnings) {
         List<String> more = new ArrayList<>(warnings);
-        more.add("Thick at each corner: up to " + Hem.PLIES * Hem.PLIES
-                + " layers. Start the row a little way in and sew the corner last. Turn the handwheel there.");
+        more.add(said.hemThickCorners(Integer.toString(Hem.PLIES * Hem.PLIES)));
         return more;
     }
 

@@ -109,34 +109,49 @@ record Meeting(Step step, Making making, Party work, Party added) {
                 .orElse(Length.ZERO);
     }
 
-    /**
-     * The sides of the fabrics that touch where {@code inside} lies inside; empty where the fabrics look alike both
-     * ways.
-     */
-    String sidesTogether(Face inside) {
-        Set<Showing> ofWork = showing(work, step.added().other(), inside);
-        Set<Showing> ofAdded = showing(added, step.added(), inside);
-        if (ofWork.size() > 1 || ofAdded.size() > 1) {
-            return "some patches right side in and some wrong side in, as in the picture";
-        }
-        if (ofWork.isEmpty() && ofAdded.isEmpty()) {
-            return "";
-        }
-        if (ofWork.equals(ofAdded)) {
-            return side(ofWork) + " sides together";
-        }
-        if (ofWork.isEmpty() || ofAdded.isEmpty()) {
-            Party one = ofWork.isEmpty() ? added : work;
-            Party other = ofWork.isEmpty() ? work : added;
-            return "the " + side(ofWork.isEmpty() ? ofAdded : ofWork) + " side of " + one.name() + " facing "
-                    + other.name();
-        }
-        return "the " + side(ofAdded) + " side of " + added.name() + " facing the " + side(ofWork) + " side of "
-                + work.name();
+    /** What can be said of the sides that touch. */
+    enum Sides {
+        /** Right and wrong sides on one half. */
+        MIXED,
+        /** Fabrics that look alike both ways on both halves. */
+        UNSEEN,
+        /** The same side on both. */
+        ALIKE,
+        /** A side on the new half only. */
+        ADDED,
+        /** A side on the half that was there only. */
+        WORK,
+        /** Different sides. */
+        BOTH
     }
 
-    private static String side(Set<Showing> one) {
-        return one.iterator().next().word();
+    /**
+     * The sides of the fabrics that touch, as catalogues name them.
+     *
+     * @param work {@code right} or {@code wrong}; empty where there is none
+     * @param added the same of the new half
+     */
+    record Touching(Sides kind, String work, String added) {}
+
+    /** The sides of the fabrics that touch where {@code inside} lies inside. */
+    Touching touching(Face inside) {
+        Set<Showing> ofWork = showing(work, step.added().other(), inside);
+        Set<Showing> ofAdded = showing(added, step.added(), inside);
+        return new Touching(kind(ofWork, ofAdded), word(ofWork), word(ofAdded));
+    }
+
+    private static Sides kind(Set<Showing> ofWork, Set<Showing> ofAdded) {
+        if (ofWork.size() > 1 || ofAdded.size() > 1) {
+            return Sides.MIXED;
+        }
+        if (ofWork.equals(ofAdded)) {
+            return ofWork.isEmpty() ? Sides.UNSEEN : Sides.ALIKE;
+        }
+        return ofWork.isEmpty() ? Sides.ADDED : ofAdded.isEmpty() ? Sides.WORK : Sides.BOTH;
+    }
+
+    private static String word(Set<Showing> sides) {
+        return sides.contains(Showing.RIGHT) ? "right" : sides.contains(Showing.WRONG) ? "wrong" : "";
     }
 
     /** What shows on {@code face} along the seam, without fabrics that look alike both ways. */

@@ -12,6 +12,7 @@ import hearthcloth.cloth.face.Layers;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
+import hearthcloth.words.sewing.SewingWords;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -33,7 +34,7 @@ final class SeamTasks {
     private SeamTasks(Cloth cloth, MakerWords words) {
         this.cloth = cloth;
         this.words = words;
-        this.small = new SmallTasks(cloth);
+        this.small = new SmallTasks(cloth, words.said());
         cloth.laid().forEach(patch -> laid.put(patch.patch().place().id(), patch));
         Layers.spots(cloth)
                 .forEach(spot -> thick.computeIfAbsent(spot.step(), key -> new ArrayList<>())
@@ -74,25 +75,27 @@ final class SeamTasks {
                 step, task, brief, new SeamTask.Glance(meeting.wrapping().name(), thick(meeting)));
     }
 
-    private static String title(Meeting meeting) {
-        if (meeting.isJoin()) {
-            return "Join " + meeting.added().name() + " to " + meeting.work().name();
-        }
-        return MakerWords.capital(meeting.added().name()) + " " + MakerWords.beside(meeting.side()) + " "
-                + meeting.work().name();
+    private String title(Meeting meeting) {
+        String added = meeting.added().name();
+        String work = meeting.work().name();
+        return MakerWords.capital(
+                meeting.isJoin()
+                        ? words.said().titleJoin(added, work)
+                        : words.said().titleSeam(added, meeting.side().word(), work));
     }
 
     private void trimming(Meeting meeting, List<String> lines) {
+        String added = meeting.added().name();
         if (meeting.isBar() && words.shows(meeting.tooLong())) {
-            lines.add("Trim the end of " + meeting.added().name() + " even with "
-                    + meeting.work().name() + ".");
+            lines.add(MakerWords.capital(
+                    words.said().seamTrimEnd(added, meeting.work().name())));
         }
         if (meeting.isBar() && words.shows(meeting.tooWide())) {
             Size running = meeting.step().running();
-            Length across = meeting.side().isUpright() ? running.width() : running.height();
-            lines.add("Trim the outer edge of " + meeting.added().name()
-                    + " straight by " + words.exact(meeting.tooWide()) + ". The work is then "
-                    + words.near(across) + (meeting.side().isUpright() ? " wide." : " high."));
+            boolean upright = meeting.side().isUpright();
+            String across = words.near(upright ? running.width() : running.height());
+            String off = words.exact(meeting.tooWide());
+            lines.add(MakerWords.capital(words.said().seamTrimEdge(across, added, off, upright ? "wide" : "high")));
         }
     }
 
@@ -102,9 +105,8 @@ final class SeamTasks {
         if (meeting.isJoin()) {
             running = untrimmed(meeting);
         }
-        String what = meeting.isJoin() ? "The bar" : "The work";
-        return new Task.Check(
-                running, what + " should now measure " + words.measured(running) + ", width × height, front up.");
+        String what = meeting.isJoin() ? "bar" : "work";
+        return new Task.Check(running, words.said().seamCheck(words.measured(running), what));
     }
 
     private static Size untrimmed(Meeting meeting) {
@@ -128,7 +130,7 @@ final class SeamTasks {
                 .map(spot -> fromStart(meeting, spot))
                 .sorted()
                 .toList();
-        return places.isEmpty() ? "" : words.near(places) + (meeting.side().isUpright() ? " from top" : " from left");
+        return places.isEmpty() ? "" : words.said().seamThickAt(end(meeting), words.near(places));
     }
 
     private List<String> warnings(Meeting meeting) {
@@ -136,11 +138,15 @@ final class SeamTasks {
         for (Layers.Spot spot : thick.getOrDefault(meeting.step().number(), List.of())) {
             places.computeIfAbsent(spot.plies(), key -> new ArrayList<>()).add(fromStart(meeting, spot));
         }
-        String end = meeting.side().isUpright() ? "the top end" : "the left end (seen from the front)";
         List<String> warnings = new ArrayList<>();
-        places.forEach((plies, at) -> warnings.add("Thick about " + words.near(at) + " from " + end
-                + ": this seam crosses another, up to " + plies + " layers. Slow down, or turn the handwheel."));
+        places.forEach((plies, at) -> warnings.add(
+                words.said().seamWarning(end(meeting), words.near(at), Integer.toString(plies))));
         return warnings;
+    }
+
+    /** From which end distances along a seam are told. */
+    private static String end(Meeting meeting) {
+        return meeting.side().isUpright() ? "top" : "left";
     }
 
     /** The distance of the middle of a thick place from the raw end of the work. */
@@ -161,19 +167,22 @@ final class SeamTasks {
     }
 
     private String name(Assembly assembly, List<Laid> patches) {
+        SewingWords said = words.said();
         if (assembly instanceof Patch patch) {
-            return MakerWords.patch(patch);
+            return words.patch(patch);
         }
         Optional<String> bar = Bars.name(assembly);
         if (bar.isPresent()) {
-            return isWhole(bar.get(), patches.size()) ? "bar " + bar.get() : "the joined parts of " + bar.get();
+            return isWhole(bar.get(), patches.size()) ? said.nameBar(bar.get()) : said.nameJoined(bar.get());
         }
         Optional<String> task = small.name(patches);
         if (task.isPresent()) {
             return task.get();
         }
         boolean hearth = patches.stream().anyMatch(one -> one.patch().place() instanceof Place.Hearth);
-        return hearth ? "the work" : "the block of step " + madeIn.getOrDefault(assembly, 0);
+        return hearth
+                ? said.nameWork()
+                : said.nameStepBlock(Integer.toString(madeIn.getOrDefault(assembly, 0)));
     }
 
     private boolean isWhole(String bar, int parts) {

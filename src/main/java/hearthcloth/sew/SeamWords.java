@@ -3,6 +3,7 @@ package hearthcloth.sew;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
+import hearthcloth.words.sewing.SewingWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,12 +16,14 @@ final class SeamWords {
 
     private final Meeting meeting;
     private final MakerWords words;
+    private final SewingWords said;
     private final SeamKind kind;
     private final List<String> lines = new ArrayList<>();
 
     private SeamWords(Meeting meeting, MakerWords words) {
         this.meeting = meeting;
         this.words = words;
+        this.said = words.said();
         this.kind = meeting.making().seam();
     }
 
@@ -42,41 +45,41 @@ final class SeamWords {
             case FELLED -> seam.briefly(meeting.plain(), seam.kind.narrow());
             case FRENCH ->
                 seam.briefly(meeting.making().fell(), seam.kind.narrow().minus(seam.kind.band()));
-            case LAPPED, WHIPPED ->
-                seam.lines.add("Sew " + meeting.added().name() + " to the " + seam.edge(meeting.plain())
-                        + ", as in step 1. " + MakerWords.capital(seam.wrapping()) + " wraps.");
+            case LAPPED, WHIPPED -> seam.sewnAsBefore();
         }
         return List.copyOf(seam.lines);
     }
 
+    private void sewnAsBefore() {
+        String added = meeting.added().name();
+        String work = meeting.work().name();
+        String side = meeting.sideSeen(meeting.plain()).word();
+        lines.add(told(List.of(said.briefSew(added, part(), side, work), said.briefWraps(wrapping()))));
+    }
+
     private void briefly(Face inside, Length fromWrapped) {
-        String sides = meeting.sidesTogether(inside);
-        String how = sides.isEmpty() ? "." : sides.endsWith("together") ? ", " + sides + "." : ", with " + sides + ".";
-        lines.add(turned(inside) + " onto the " + edge(inside) + how);
+        String added = meeting.added().name();
+        String work = meeting.work().name();
+        String turn = said.briefTurn(added, part(), meeting.sideSeen(inside).word(), work);
+        lines.add(told(List.of(turn, words.layTouching(meeting, inside))));
         if (meeting.isBar() && words.shows(meeting.tooLong())) {
-            lines.add("Line up the ends at the " + meeting.start(inside).word() + ".");
+            lines.add(said.seamLevel(meeting.start(inside).word()));
         }
         Length top = meeting.addedWraps() ? fromWrapped.plus(meeting.offset()) : fromWrapped;
         String wraps = meeting.offset().isPositive()
-                ? MakerWords.capital(wrapping()) + " wraps: let its edge stick out " + words.exact(meeting.offset())
-                        + "."
-                : MakerWords.capital(wrapping()) + " wraps.";
-        lines.add(wraps + " Stitch " + words.exact(top) + " from the edge on top. Finish as in step 1.");
+                ? said.briefSticksOut(words.exact(meeting.offset()), wrapping())
+                : said.briefWraps(wrapping());
+        lines.add(told(List.of(wraps, said.briefStitch(words.exact(top)))));
     }
 
-    private String turned(Face inside) {
-        String added = meeting.added().name();
-        return switch (meeting.sideSeen(inside)) {
-            case LEFT, RIGHT -> "Turn " + added + " over";
-            case TOP -> "Flip " + added + " down";
-            case BOTTOM -> "Flip " + added + " up";
-        };
+    /** Sentences one after the other, each with a large letter. */
+    private String told(List<String> sentences) {
+        return words.voice().sentences(sentences.stream().map(MakerWords::capital).toList());
     }
 
-    private String edge(Face inside) {
-        return meeting.sideSeen(inside).word()
-                + (meeting.isJoin() ? " end of " : " edge of ")
-                + meeting.work().name();
+    /** What of the work the new half is laid to. */
+    private String part() {
+        return meeting.isJoin() ? "end" : "edge";
     }
 
     private void felled() {
@@ -85,19 +88,21 @@ final class SeamWords {
         stitch(kind.narrow());
         boolean trims = kind.narrow().isMoreThan(kind.band());
         if (trims) {
-            lines.add("Trim the seam allowance of " + wrapped() + " to " + words.exact(trimmed()) + ".");
+            add(said.seamTrimAllowance(words.exact(trimmed()), wrapped()));
         }
-        String wider = trims || meeting.offset().isPositive() ? "the wider one of " : "the one of ";
-        lines.add("Open the seam out flat, " + felledFace() + " up. Press both seam allowances towards " + wrapped()
-                + "; " + wider + wrapping() + " lies on top.");
+        add(
+                trims || meeting.offset().isPositive()
+                        ? said.seamOpen(felledFace(), wrapped(), wrapping())
+                        : said.seamOpenEven(felledFace(), wrapped(), wrapping()));
         Length under = kind.wide().minus(kind.band());
         if (under.isPositive()) {
-            lines.add("Fold the raw edge of " + wrapping() + " under by " + words.exact(under)
-                    + ", so that it wraps the raw edge of " + wrapped() + ". The fold lies " + words.exact(kind.band())
-                    + " from the stitching. Press and pin.");
-            lines.add("Edgestitch " + words.edgestitch() + " from the fold, through all "
-                    + number(kind.build().plies(1, 1)) + " layers. Backstitch at both ends. Press.");
+            add(said.seamFold(words.exact(kind.band()), words.exact(under), wrapped(), wrapping()));
+            add(said.seamEdgestitch(words.edgestitch(), kind.build().plies(1, 1)));
         }
+    }
+
+    private void add(String sentence) {
+        lines.add(MakerWords.capital(sentence));
     }
 
     /**
@@ -109,13 +114,16 @@ final class SeamWords {
         boolean wrappingOnTop = meeting.addedWraps();
         Length top = wrappingOnTop ? fromWrapping : fromWrapped;
         Length below = wrappingOnTop ? fromWrapped : fromWrapping;
-        lines.add("Stitch " + words.exact(top) + " from the edge of "
-                + meeting.added().name() + ", which lies on top, with " + MakerWords.STITCH + " stitches."
-                + (meeting.offset().isPositive()
-                        ? " That is " + words.exact(below) + " from the edge of "
-                                + meeting.work().name() + " underneath."
-                        : "")
-                + " Backstitch at both ends.");
+        String added = meeting.added().name();
+        add(
+                meeting.offset().isPositive()
+                        ? said.seamStitchBoth(
+                                added,
+                                words.exact(below),
+                                words.stitch(),
+                                words.exact(top),
+                                meeting.work().name())
+                        : said.seamStitch(added, words.stitch(), words.exact(top)));
     }
 
     /**
@@ -130,85 +138,62 @@ final class SeamWords {
         lay(meeting.making().fell());
         offset();
         stitch(first);
-        lines.add(
-                first.isLessThan(kind.band())
-                        ? "Snip off loose threads, so that none can show."
-                        : "Trim both seam allowances to " + words.exact(half(kind.band())) + ".");
-        lines.add("Press the seam, then fold along the stitching the other way, " + together(meeting.plain())
-                + ". Press the fold sharp.");
-        lines.add("Stitch " + words.exact(kind.band())
-                + " from the fold. Backstitch at both ends. The raw edges are now" + " shut in.");
-        lines.add("Open the seam out flat, " + felledFace() + " up. Press the flap towards " + wrapped() + ".");
+        add(first.isLessThan(kind.band()) ? said.frenchSnip() : said.frenchTrim(words.exact(half(kind.band()))));
+        String other = said.frenchOther(MakerWords.face(meeting.plain()));
+        lines.add(told(List.of(other, words.touching(meeting, meeting.plain()), said.frenchSharp())));
+        add(said.frenchSecond(words.exact(kind.band())));
+        add(said.frenchOpen(felledFace(), wrapped()));
     }
 
     private void lapped() {
         Length turn = kind.wide().minus(half(kind.band()));
         Length under = kind.narrow().minus(half(kind.band()));
-        lines.add("Press " + words.exact(turn) + " along the edge of " + wrapping() + " to its "
-                + MakerWords.face(meeting.plain()) + ", and " + words.exact(under) + " along the edge of " + wrapped()
-                + " to its " + felledFace() + ".");
-        lines.add("Lay " + meeting.work().name() + " " + felledFace() + " up. Lay "
-                + meeting.added().name()
-                + " beside it, also " + felledFace() + " up, at the "
-                + meeting.sideSeen(meeting.making().fell()).word() + " edge.");
+        add(said.lappedPress(felledFace(), words.exact(turn), words.exact(under), wrapped(), wrapping()));
+        add(said.lappedLay(
+                meeting.added().name(),
+                felledFace(),
+                meeting.sideSeen(meeting.making().fell()).word(),
+                meeting.work().name()));
         level(meeting.making().fell());
-        lines.add("Hook the folds into each other, " + wrapping() + " on top, until they overlap by "
-                + words.exact(kind.band()) + " and the raw edges meet inside. Pin.");
-        lines.add("Edgestitch " + words.edgestitch() + " from the fold you see, with " + MakerWords.STITCH
-                + " stitches. Turn over and edgestitch the other fold. Backstitch at both ends. Press.");
+        add(said.lappedHook(words.exact(kind.band()), wrapping()));
+        add(said.lappedStitch(words.edgestitch(), words.stitch()));
     }
 
     private void whipped() {
-        lines.add("Press " + words.exact(kind.wide()) + " along the edge of " + wrapping() + " and "
-                + words.exact(kind.narrow()) + " along the edge of " + wrapped() + " to the " + felledFace() + ".");
+        add(said.whipPress(felledFace(), words.exact(kind.narrow()), words.exact(kind.wide()), wrapped(), wrapping()));
         lay(meeting.plain());
-        lines.add("Line up the two folds. Whipstitch them together by hand, about 1 mm apart. Each stitch catches a"
-                + " thread or two of both folds.");
-        lines.add("Open the seam out and press it flat. The raw edges stay on the " + felledFace() + ".");
+        add(said.whipSew());
+        add(said.whipOpen(felledFace()));
     }
 
     /** Adds the line that lays the halves face to face, with {@code inside} inside. */
     private void lay(Face inside) {
-        String up = MakerWords.face(inside);
-        String onto = meeting.sideSeen(inside).isUpright() ? " onto it like a page, " : " onto it, ";
-        lines.add("Lay " + meeting.work().name() + " " + up + " up. " + turned(inside) + onto + up + " down, along the "
-                + edge(inside) + "." + sides(inside));
+        String lay = said.seamLay(
+                meeting.added().name(),
+                MakerWords.face(inside),
+                part(),
+                meeting.sideSeen(inside).word(),
+                meeting.work().name());
+        lines.add(told(List.of(lay, words.layTouching(meeting, inside))));
         level(inside);
     }
 
     private void level(Face up) {
         if (meeting.isBar() && words.shows(meeting.tooLong())) {
-            lines.add("Line up the ends at the " + meeting.start(up).word() + ". "
-                    + MakerWords.capital(meeting.added().name()) + " is cut "
-                    + words.exact(meeting.tooLong()) + " too long and runs past the "
-                    + meeting.start(up).opposite().word() + ".");
+            lines.add(told(List.of(
+                    said.seamLevel(meeting.start(up).word()),
+                    said.seamRunsPast(
+                            meeting.added().name(),
+                            meeting.start(up).opposite().word(),
+                            words.exact(meeting.tooLong())))));
         }
     }
 
     private void offset() {
-        if (meeting.offset().isPositive()) {
-            lines.add("Let the edge of " + wrapping() + " stick out " + words.exact(meeting.offset())
-                    + " beyond the edge of " + wrapped()
-                    + ". This wider seam allowance will wrap round the other. Pin.");
-        } else {
-            lines.add("Line up the two edges. Pin.");
-        }
-    }
-
-    private String sides(Face inside) {
-        String sides = meeting.sidesTogether(inside);
-        if (sides.isEmpty()) {
-            return "";
-        }
-        return sides.endsWith("together") ? " Lay them " + sides + "." : " Lay them with " + sides + ".";
-    }
-
-    private String together(Face inside) {
-        String sides = meeting.sidesTogether(inside);
-        if (sides.isEmpty()) {
-            return MakerWords.face(inside) + " to " + MakerWords.face(inside);
-        }
-        return sides.endsWith("together") ? sides : "with " + sides;
+        add(
+                meeting.offset().isPositive()
+                        ? said.seamOffset(words.exact(meeting.offset()), wrapped(), wrapping())
+                        : said.seamEven());
     }
 
     private String wrapping() {
@@ -225,9 +210,5 @@ final class SeamWords {
 
     private static Length half(Length length) {
         return length.dividedBy(2, hearthcloth.measure.Rounding.NEAREST);
-    }
-
-    private static String number(int plies) {
-        return plies == 4 ? "four" : String.valueOf(plies);
     }
 }

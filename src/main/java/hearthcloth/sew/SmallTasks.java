@@ -3,6 +3,7 @@ package hearthcloth.sew;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Place;
+import hearthcloth.words.sewing.SewingWords;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -16,10 +17,12 @@ import java.util.Set;
  */
 final class SmallTasks {
 
+    private final SewingWords words;
     private final Map<Integer, Integer> sizes = new HashMap<>();
     private final Set<Integer> begun = new HashSet<>();
 
-    SmallTasks(Cloth cloth) {
+    SmallTasks(Cloth cloth, SewingWords words) {
+        this.words = words;
         cloth.patches().forEach(patch -> {
             if (patch.place() instanceof Place.Free free && free.task() > 0) {
                 sizes.merge(free.task(), 1, Integer::sum);
@@ -41,16 +44,16 @@ final class SmallTasks {
         boolean whole = first.number() == 1 && last.number() == size(last.task());
         String from = whole ? first.letters() : first.id();
         String to = whole ? last.letters() : last.id();
-        return Optional.of((first.task() == 1 && first.number() == 1 ? "the work " : "the part ") + from + " to " + to);
+        return Optional.of(first.task() == 1 && first.number() == 1 ? words.nameWorkTo(from, to) : words.namePartTo(from, to));
     }
 
     private String inTask(List<Place.Free> names) {
         Place.Free first = names.get(0);
         if (names.size() == size(first.task())) {
-            return "block " + first.letters();
+            return words.nameBlock(first.letters());
         }
         String last = names.get(names.size() - 1).id();
-        return names.size() == 2 ? "the pair " + first.id() + " and " + last : "the part " + first.id() + " to " + last;
+        return names.size() == 2 ? words.namePair(first.id(), last) : words.namePartTo(first.id(), last);
     }
 
     /** What is laid out before the first seam of a task; empty before any other seam. */
@@ -65,8 +68,7 @@ final class SmallTasks {
             return Optional.empty();
         }
         return Optional.of(
-                "Block " + first.letters() + " begins. Lay out " + first.letters() + "1 to " + first.letters()
-                        + size(first.task()) + " as in the picture of the front. You need nothing else for it.");
+                words.blockBegins(first.letters() + "1", first.letters() + size(first.task()), first.letters()));
     }
 
     /** What is said when all patches of a task are together; empty before. */
@@ -75,7 +77,7 @@ final class SmallTasks {
         boolean together = names.size() == patches.size()
                 && names.get(0).task() == names.get(names.size() - 1).task()
                 && names.size() == size(names.get(0).task());
-        return together ? Optional.of("Block " + names.get(0).letters() + " is done.") : Optional.empty();
+        return together ? Optional.of(words.blockDone(names.get(0).letters())) : Optional.empty();
     }
 
     private int size(int task) {

@@ -11,7 +11,7 @@ public final class Spoken {
     private static final Set<Language> PAGES = EnumSet.of(Language.ENGLISH);
 
     /** Guides, slips and the class guide, all of which are printed in one language. */
-    private static final Set<Language> GUIDES = EnumSet.of(Language.ENGLISH);
+    private static final Set<Language> GUIDES = EnumSet.allOf(Language.class);
 
     private Spoken() {}
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.draw.letters.Weight;
 import hearthcloth.draw.picture.Palette;
+import hearthcloth.draw.picture.Paragraph;
 import hearthcloth.draw.picture.PdfWriter;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
@@ -83,6 +84,18 @@ class EasternLettersTest {
             }
         }
         return ink;
+    }
+
+    @Test
+    void a_german_compound_is_parted_with_hyphens_and_french_marks_stay_with_their_word() {
+        Type type = Type.of(4, Weight.REGULAR, Palette.INK);
+        List<String> lines = Paragraph.lines("Die Nahtzugabenmarkierungslinie", 25, type);
+        assertThat(lines).hasSizeGreaterThan(2).allMatch(line -> type.width(line) <= 25);
+        assertThat(String.join("", lines).replace("-", "")).isEqualTo("DieNahtzugabenmarkierungslinie");
+        assertThat(lines.subList(1, lines.size() - 1)).allMatch(line -> line.endsWith("-"));
+
+        double width = type.width("Retournez-la");
+        assertThat(Paragraph.lines("Retournez-la !", width, type)).noneMatch(line -> line.startsWith("!"));
     }
 
     @Test

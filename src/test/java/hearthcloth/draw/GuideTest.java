@@ -88,7 +88,7 @@ class GuideTest {
         List<Picture> pages = pages(plan, guide, Ruler.MILLIMETRES, Paper.LETTER);
         pages.forEach(Legible::check);
         for (SeamTask seam : guide.sewing().seams()) {
-            String title = seam.step().number() + ". ";
+            String title = seam.step().number() + ". " + seam.task().title().split(" ", -1)[0];
             List<Integer> found = new ArrayList<>();
             for (int page = 0; page < pages.size(); page++) {
                 if (LegibilityTest.texts(pages.get(page)).stream().anyMatch(text -> text.startsWith(title))) {

@@ -7,6 +7,7 @@ import hearthcloth.cloth.making.Face;
 import hearthcloth.draw.cloth.CutPicture;
 import hearthcloth.draw.cloth.FacePicture;
 import hearthcloth.draw.cloth.FaceSheet;
+import hearthcloth.draw.cloth.PatchName;
 import hearthcloth.draw.cloth.ScaledPicture;
 import hearthcloth.draw.cloth.StepPicture;
 import hearthcloth.draw.picture.Mark;
@@ -17,6 +18,7 @@ import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,7 +35,7 @@ class LegibilityTest {
         faces(plan, ruler);
         cuts(plan, ruler);
         for (Step step : plan.cloth().steps()) {
-            Legible.check(new StepPicture(plan, step).within(78, 78));
+            Legible.check(new StepPicture(plan, step, Voice.english(Ruler.EIGHTHS)).within(78, 78));
         }
     }
 
@@ -46,7 +48,7 @@ class LegibilityTest {
 
     private static void faces(Plan plan, Ruler ruler) {
         for (Face face : Face.values()) {
-            ScaledPicture drawn = new FacePicture(plan, face, ruler).within(180, 185);
+            ScaledPicture drawn = new FacePicture(plan, face, Voice.english(ruler)).within(180, 185);
             assertThat(drawn.excess(180, 185)).isZero();
             Picture picture = drawn.picture();
             Legible.check(picture);
@@ -54,20 +56,20 @@ class LegibilityTest {
                     .containsAll(plan.cloth().patches().stream()
                             .map(patch -> patch.place().label())
                             .toList());
-            Legible.check(FaceSheet.of(plan, face, ruler));
+            Legible.check(FaceSheet.of(plan, face, Voice.english(ruler)));
         }
     }
 
     private static void cuts(Plan plan, Ruler ruler) {
         for (PieceTask task : Guide.of(plan, ruler).cutting()) {
-            CutPicture cut = new CutPicture(plan, task, ruler);
+            CutPicture cut = new CutPicture(plan, task, Voice.english(ruler));
             ScaledPicture drawn = cut.within(180, 150);
             assertThat(drawn.excess(180, 150)).isZero();
             Picture picture = drawn.picture();
             Legible.check(picture);
             String all = String.join("\n", texts(picture));
             for (CutTree.Kept kept : task.cut().tree().kept()) {
-                assertThat(all).contains(CutPicture.label(kept.patch()));
+                assertThat(all).contains(PatchName.of(kept.patch(), Voice.english(ruler)));
                 assertThat(all).contains(cut.asItLies(kept.at().size(), Rounding.UP));
             }
             for (int number = 1; number <= task.lines().size(); number++) {

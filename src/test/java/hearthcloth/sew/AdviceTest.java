@@ -13,6 +13,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.thread.Stitch;
 import hearthcloth.sew.thread.ThreadNeed;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -35,7 +36,7 @@ class AdviceTest {
      */
     @Test
     void thread_is_told_in_all_and_half_of_it_for_the_bobbins() {
-        Notes notes = Advice.notes(two(Making.metric()), new MakerWords(Ruler.MILLIMETRES));
+        Notes notes = Advice.notes(two(Making.metric()), new MakerWords(Voice.english(Ruler.MILLIMETRES)));
 
         assertThat(notes.thread().total().nm()).isEqualTo(4_434_400_000L);
         assertThat(notes.thread()).isEqualTo(ThreadNeed.of(two(Making.metric()).cloth(), Stitch.USUAL));
@@ -48,9 +49,9 @@ class AdviceTest {
     void a_seam_sewn_by_hand_needs_no_bobbins() {
         Making whipped = Making.metric().withSeam(SeamKind.named("gamchimjil").orElseThrow());
 
-        assertThat(Advice.notes(two(whipped), new MakerWords(Ruler.MILLIMETRES)).threadWords())
+        assertThat(Advice.notes(two(whipped), new MakerWords(Voice.english(Ruler.MILLIMETRES))).threadWords())
                 .doesNotContain("bobbin");
-        assertThat(Advice.notes(two(Making.inches()), new MakerWords(Ruler.EIGHTHS))
+        assertThat(Advice.notes(two(Making.inches()), new MakerWords(Voice.english(Ruler.EIGHTHS)))
                         .threadWords())
                 .contains("on bobbins", "4 in of thread left at both ends");
     }
@@ -58,21 +59,21 @@ class AdviceTest {
     /** Where a felled seam runs into a hem there are 12 layers, at a square corner 9 (docs/sources.md#plies). */
     @Test
     void thick_places_are_counted_the_thickest_first_with_their_height() {
-        assertThat(Advice.notes(two(Making.metric()), new MakerWords(Ruler.MILLIMETRES))
+        assertThat(Advice.notes(two(Making.metric()), new MakerWords(Voice.english(Ruler.MILLIMETRES)))
                         .thick())
                 .startsWith(
                         "An ordinary stretch of seam has 4 layers.",
                         "Up to 12 layers at 2 places, about 3 mm thick.",
                         "Up to 9 layers at 4 places, about 2 mm thick.")
                 .hasSize(5);
-        assertThat(Advice.notes(two(Making.inches()), new MakerWords(Ruler.EIGHTHS))
+        assertThat(Advice.notes(two(Making.inches()), new MakerWords(Voice.english(Ruler.EIGHTHS)))
                         .thick())
                 .contains("Up to 12 layers at 2 places, about ⅛ in thick.");
     }
 
     @Test
     void a_cloth_of_one_patch_has_no_seam_to_speak_of() {
-        assertThat(Advice.notes(plan("hearth \"Oat\" 80 x 80 same", Making.metric()), new MakerWords(Ruler.MILLIMETRES))
+        assertThat(Advice.notes(plan("hearth \"Oat\" 80 x 80 same", Making.metric()), new MakerWords(Voice.english(Ruler.MILLIMETRES)))
                         .thick())
                 .startsWith("Up to 9 layers at 4 places, about 2 mm thick.");
     }
@@ -80,7 +81,7 @@ class AdviceTest {
     /** The makers' handbooks name these (docs/sources.md#cutter-iron-pins, #needles, #cords, #flames, #food). */
     @Test
     void everything_that_can_hurt_is_cautioned_against() {
-        List<Caution> cautions = Advice.notes(two(Making.metric()), new MakerWords(Ruler.MILLIMETRES))
+        List<Caution> cautions = Advice.notes(two(Making.metric()), new MakerWords(Voice.english(Ruler.MILLIMETRES)))
                 .cautions();
 
         assertThat(cautions)
@@ -94,7 +95,7 @@ class AdviceTest {
 
     @Test
     void the_finished_cloth_is_pressed_on_the_face_with_the_fells() {
-        MakerWords words = new MakerWords(Ruler.MILLIMETRES);
+        MakerWords words = new MakerWords(Voice.english(Ruler.MILLIMETRES));
         assertThat(Advice.notes(two(Making.metric()), words).washing())
                 .last()
                 .asString()

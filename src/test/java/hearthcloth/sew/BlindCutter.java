@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Measures;
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.speech.Voice;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +37,7 @@ final class BlindCutter {
     }
 
     private static String name(Plan plan, CutTree.Kept kept) {
-        return MakerWords.patch(Objects.requireNonNull(plan.laid().get(kept.patch()), kept.patch())
+        return new MakerWords(Voice.english(Ruler.MILLIMETRES)).patch(Objects.requireNonNull(plan.laid().get(kept.patch()), kept.patch())
                 .patch());
     }
 

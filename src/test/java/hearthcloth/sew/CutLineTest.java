@@ -16,6 +16,7 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.Test;
 /** One patch of 8 × 8 cm, cut 10 × 10 cm with its hem, from pieces divided by hand. */
 class CutLineTest {
 
-    private static final MakerWords WORDS = new MakerWords(Ruler.MILLIMETRES);
+    private static final MakerWords WORDS = new MakerWords(Voice.english(Ruler.MILLIMETRES));
 
     private static Rect rect(long x, long y, long width, long height) {
         return Rect.at(Length.cm(x), Length.cm(y), new Size(Length.cm(width), Length.cm(height)));

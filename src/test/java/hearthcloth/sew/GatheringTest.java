@@ -10,6 +10,7 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -58,6 +59,6 @@ class GatheringTest {
 
     private static String washing(Plan plan) {
         return String.join(
-                "\n", Gathering.of(plan, new MakerWords(Ruler.EIGHTHS)).washing());
+                "\n", Gathering.of(plan, new MakerWords(Voice.english(Ruler.EIGHTHS))).washing());
     }
 }

@@ -15,6 +15,7 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -28,7 +29,7 @@ class GuideLawsTest {
     @Test
     void every_seam_is_told_in_the_cloth_s_own_order_and_numbers() {
         each(cloth -> {
-            List<SeamTask> seams = SeamTasks.of(cloth, new MakerWords(Ruler.MILLIMETRES));
+            List<SeamTask> seams = SeamTasks.of(cloth, new MakerWords(Voice.english(Ruler.MILLIMETRES)));
             assertThat(seams).extracting(SeamTask::step).isEqualTo(cloth.steps());
             for (SeamTask seam : seams) {
                 Size size = seam.task().check().orElseThrow().size();
@@ -77,7 +78,7 @@ class GuideLawsTest {
     void whoever_follows_the_cuts_blindly_has_every_patch_at_its_size() {
         each(cloth -> {
             Plan plan = planned(cloth);
-            BlindCutter.cuts(plan, CuttingOut.of(plan, new MakerWords(Ruler.EIGHTHS)));
+            BlindCutter.cuts(plan, CuttingOut.of(plan, new MakerWords(Voice.english(Ruler.EIGHTHS))));
         });
     }
 

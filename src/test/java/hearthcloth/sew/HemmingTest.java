@@ -8,6 +8,7 @@ import hearthcloth.cloth.making.Hem;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -69,6 +70,6 @@ class HemmingTest {
     private static List<Task> tasks(Hem hem) {
         Cloth cloth = new Cloth(
                 Made.felledExample().work(), Made.felledExampleMaking().withHem(hem));
-        return Hemming.of(cloth, new MakerWords(Ruler.MILLIMETRES));
+        return Hemming.of(cloth, new MakerWords(Voice.english(Ruler.MILLIMETRES)));
     }
 }

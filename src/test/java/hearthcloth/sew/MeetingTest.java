@@ -12,6 +12,7 @@ import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +25,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class MeetingTest {
 
     private static final Making MAKING = Making.metric().withHem(Hem.square(Length.mm(7), Length.mm(7)));
+
+    private static final MakerWords WORDS = new MakerWords(Voice.english(Ruler.MILLIMETRES));
 
     private static final String BESIDE = "(hearth \"a\" 80 x 80 same <| 1A right \"b\" 40 x 80 same)";
 
@@ -58,8 +61,8 @@ class MeetingTest {
         assertThat(meeting.sideSeen(Face.BACK)).isEqualTo(fromBehind);
         assertThat(meeting.start(Face.FRONT)).isEqualTo(start);
         assertThat(meeting.start(Face.BACK)).isEqualTo(startBehind);
-        assertThat(meeting.sidesTogether(Face.FRONT)).isEqualTo("right sides together");
-        assertThat(meeting.sidesTogether(Face.BACK)).isEqualTo("wrong sides together");
+        assertThat(WORDS.touching(meeting, Face.FRONT)).isEqualTo("Right sides together.");
+        assertThat(WORDS.touching(meeting, Face.BACK)).isEqualTo("Wrong sides together.");
         assertThat(meeting.isBar()).isTrue();
         assertThat(meeting.isJoin()).isFalse();
     }
@@ -70,23 +73,23 @@ class MeetingTest {
                 "((1A top \"a\" 80 x 30 wrong /> hearth \"a\" 80 x 50 right) |> 1B right \"b\" 40 x 80 right)";
         Meeting meeting = SewnHalves.of(notation, MAKING).meeting(2, "the work", "bar 1B");
 
-        assertThat(meeting.sidesTogether(Face.FRONT))
-                .isEqualTo("some patches right side in and some wrong side in, as in the picture");
+        assertThat(WORDS.touching(meeting, Face.FRONT))
+                .isEqualTo("Some patches right side in and some wrong side in, as in the picture.");
         Meeting alike = SewnHalves.of(notation.replace("wrong", "same"), MAKING).meeting(2, "the work", "bar 1B");
-        assertThat(alike.sidesTogether(Face.FRONT)).isEqualTo("right sides together");
+        assertThat(WORDS.touching(alike, Face.FRONT)).isEqualTo("Right sides together.");
     }
 
     @Test
     void one_half_that_looks_alike_both_ways_leaves_the_other_to_be_turned() {
         String notation = BESIDE.replace("40 x 80 same", "40 x 80 wrong");
         Meeting bar = SewnHalves.of(notation, MAKING).meeting(1, "the hearth", "bar 1A");
-        assertThat(bar.sidesTogether(Face.FRONT)).isEqualTo("the wrong side of bar 1A facing the hearth");
+        assertThat(WORDS.touching(bar, Face.FRONT)).isEqualTo("The wrong side of bar 1A facing the hearth.");
 
         Meeting hearth = SewnHalves.of(BESIDE.replace("80 x 80 same", "80 x 80 right"), MAKING)
                 .meeting(1, "the hearth", "bar 1A");
-        assertThat(hearth.sidesTogether(Face.BACK)).isEqualTo("the wrong side of the hearth facing bar 1A");
+        assertThat(WORDS.touching(hearth, Face.BACK)).isEqualTo("The wrong side of the hearth facing bar 1A.");
         Meeting neither = SewnHalves.of(BESIDE, MAKING).meeting(1, "the hearth", "bar 1A");
-        assertThat(neither.sidesTogether(Face.FRONT)).isEmpty();
+        assertThat(WORDS.touching(neither, Face.FRONT)).isEmpty();
     }
 
     @Test
@@ -160,10 +163,10 @@ class MeetingTest {
     @ParameterizedTest
     @CsvSource(delimiter = ';', textBlock = """
             felled; (hearth "a" 80 x 80 right <| 1A right "b" 40 x 80 right); \
-            Turn bar 1A over onto the right edge of the hearth, right sides together.|Line up the ends at the top.|\
+            Turn bar 1A over onto the right edge of the hearth. Lay them right sides together.|Line up the ends at the top.|\
             Bar 1A wraps: let its edge stick out 0.5 cm. Stitch 1 cm from the edge on top. Finish as in step 1.
             felled; (hearth "a" 80 x 80 same |> 1A right "b" 40 x 80 right); \
-            Turn bar 1A over onto the right edge of the hearth, with the right side of bar 1A facing the hearth.|\
+            Turn bar 1A over onto the right edge of the hearth. Lay them with the right side of bar 1A facing the hearth.|\
             Line up the ends at the top.|\
             The hearth wraps: let its edge stick out 0.5 cm. Stitch 0.5 cm from the edge on top. Finish as in step 1.
             felled; (hearth "a" 80 x 80 same </ 1A bottom "b" 80 x 40 same); \
@@ -173,7 +176,7 @@ class MeetingTest {
             Flip bar 1A down onto the top edge of the hearth.|Line up the ends at the left.|\
             Bar 1A wraps: let its edge stick out 0.5 cm. Stitch 1 cm from the edge on top. Finish as in step 1.
             french; (hearth "a" 80 x 80 right <| 1A right "b" 40 x 80 right); \
-            Turn bar 1A over onto the left edge of the hearth, wrong sides together.|Line up the ends at the top.|\
+            Turn bar 1A over onto the left edge of the hearth. Lay them wrong sides together.|Line up the ends at the top.|\
             Bar 1A wraps. Stitch 0.6 cm from the edge on top. Finish as in step 1.
             lapped; (hearth "a" 80 x 80 same <| 1A right "b" 40 x 80 same); \
             Sew bar 1A to the right edge of the hearth, as in step 1. Bar 1A wraps.
@@ -189,7 +192,7 @@ class MeetingTest {
         Cloth cloth = new Cloth(Notation.parse(notation), MAKING.withSeam(kind));
         Meeting meeting = new SewnHalves(cloth).meeting(1, "the hearth", "bar 1A");
 
-        assertThat(SeamWords.brief(meeting, new MakerWords(Ruler.MILLIMETRES))).containsExactly(said.split("\\|"));
+        assertThat(SeamWords.brief(meeting, new MakerWords(Voice.english(Ruler.MILLIMETRES)))).containsExactly(said.split("\\|"));
     }
 
     @Test
@@ -199,7 +202,7 @@ class MeetingTest {
                         MAKING)
                 .meeting(1, "part 1A·1", "part 1A·2");
 
-        assertThat(SeamWords.brief(join, new MakerWords(Ruler.MILLIMETRES)))
+        assertThat(SeamWords.brief(join, new MakerWords(Voice.english(Ruler.MILLIMETRES))))
                 .containsExactly(
                         "Turn part 1A·2 over onto the right end of part 1A·1.",
                         "Part 1A·1 wraps: let its edge stick out 0.5 cm. Stitch 0.5 cm from the edge on top. Finish as in"

@@ -9,6 +9,7 @@ import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -109,7 +110,7 @@ class SeamWordsTest {
                             "of the hearth. Lay them wrong sides together.",
                             "Stitch ⅜ in from the edge of bar 1A, which lies on top",
                             "Trim both seam allowances to 3/16 in.".replace("3/16", "³⁄₁₆"),
-                            "fold along the stitching the other way, right sides together.",
+                            "fold along the stitching the other way, front to front. Right sides together. Press the fold sharp.",
                             "Stitch ⅜ in from the fold.",
                             "Press the flap towards the hearth.");
         }
@@ -144,7 +145,7 @@ class SeamWordsTest {
                         + " (patch3 \"a\" 60 x 40 same |> patch4 \"a\" 100 x 40 same))"),
                 Making.metric());
 
-        assertThat(SeamTasks.of(cloth, new MakerWords(Ruler.MILLIMETRES)))
+        assertThat(SeamTasks.of(cloth, new MakerWords(Voice.english(Ruler.MILLIMETRES))))
                 .extracting(seam -> seam.task().title())
                 .containsExactly(
                         "Patch 2 to the right of patch 1",
@@ -160,6 +161,6 @@ class SeamWordsTest {
         Ruler ruler = making.margins().mark().equals(Ruler.MILLIMETRES.step()) ? Ruler.MILLIMETRES : Ruler.EIGHTHS;
         Cloth cloth = new Cloth(Notation.parse(notation), making);
         return String.join(
-                "\n", SeamTasks.of(cloth, new MakerWords(ruler)).get(0).task().lines());
+                "\n", SeamTasks.of(cloth, new MakerWords(Voice.english(ruler))).get(0).task().lines());
     }
 }

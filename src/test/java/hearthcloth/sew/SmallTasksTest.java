@@ -7,6 +7,7 @@ import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Notation;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,7 @@ class SmallTasksTest {
                     + " /> (B1 \"a\" 60 x 50 same |> B2 \"b\" 60 x 50 same)) /> C1 \"a\" 120 x 30 same)"),
             Making.metric());
 
-    private final SmallTasks tasks = new SmallTasks(CLOTH);
+    private final SmallTasks tasks = new SmallTasks(CLOTH, Voice.english(Ruler.MILLIMETRES).sewing());
 
     private static List<Laid> patches(Cloth cloth, String ids) {
         List<String> wanted = Arrays.asList(ids.split(" "));
@@ -57,7 +58,7 @@ class SmallTasksTest {
                         + " |> A4 \"a\" 40 x 60 same)"),
                 Making.metric());
 
-        assertThat(new SmallTasks(four).name(patches(four, "A1 A2 A3"))).contains("the part A1 to A3");
+        assertThat(new SmallTasks(four, Voice.english(Ruler.MILLIMETRES).sewing()).name(patches(four, "A1 A2 A3"))).contains("the part A1 to A3");
     }
 
     @Test
@@ -83,7 +84,7 @@ class SmallTasksTest {
     void patches_without_a_task_are_not_spoken_of() {
         Cloth plain =
                 new Cloth(Notation.parse("(patch1 \"a\" 40 x 60 same |> A1 \"b\" 40 x 60 same)"), Making.metric());
-        SmallTasks none = new SmallTasks(plain);
+        SmallTasks none = new SmallTasks(plain, Voice.english(Ruler.MILLIMETRES).sewing());
 
         assertThat(none.name(plain.laid())).isEmpty();
         assertThat(none.begins(plain.laid())).isEmpty();
@@ -92,12 +93,12 @@ class SmallTasksTest {
 
     @Test
     void the_few_words_of_a_seam_tell_where_a_task_begins_and_ends_as_its_whole_task_does() {
-        for (SeamTask seam : SeamTasks.of(CLOTH, new MakerWords(Ruler.MILLIMETRES))) {
+        for (SeamTask seam : SeamTasks.of(CLOTH, new MakerWords(Voice.english(Ruler.MILLIMETRES)))) {
             assertThat(bounds(seam.brief()))
                     .as(seam.task().title())
                     .isEqualTo(bounds(seam.task().lines()));
         }
-        assertThat(bounds(SeamTasks.of(CLOTH, new MakerWords(Ruler.MILLIMETRES))
+        assertThat(bounds(SeamTasks.of(CLOTH, new MakerWords(Voice.english(Ruler.MILLIMETRES)))
                         .get(0)
                         .brief()))
                 .hasSize(1);

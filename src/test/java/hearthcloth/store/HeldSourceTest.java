@@ -27,6 +27,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -225,7 +226,7 @@ class HeldSourceTest {
     }
 
     private static ClothDocument sewn(SavedCloth cloth, int steps) {
-        return cloth.document().with(cloth.document().bench().withSewn(steps));
+        return cloth.document().with(new ClothDocument.Bench(Set.of(), Set.of(), steps, List.of(), List.of()));
     }
 
     @Test

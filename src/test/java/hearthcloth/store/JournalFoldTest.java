@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A file whose journal does not fit its tables is opened to be read; nothing in it is overwritten. */
+/** {@link JournalFold}: a file whose journal does not fit its tables is opened to be read; nothing in it is overwritten. */
 class JournalFoldTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneOffset.UTC);

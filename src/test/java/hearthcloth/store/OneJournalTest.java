@@ -88,11 +88,10 @@ class OneJournalTest {
 
     private void sew(String id, int steps) {
         SavedCloth was = cloth(id);
-        store.cloths()
-                .save(
-                        was,
-                        "step " + steps + " sewn",
-                        was.document().with(was.document().bench().withSewn(steps)));
+        ClothDocument.Bench bench = was.document().bench();
+        ClothDocument.Bench sewn =
+                new ClothDocument.Bench(bench.locked(), bench.ticked(), steps, bench.measures(), bench.done());
+        store.cloths().save(was, "step " + steps + " sewn", was.document().with(sewn));
     }
 
     @Test

@@ -10,10 +10,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,13 +26,13 @@ class RandomMakersTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneOffset.UTC);
     private static final int CHANGES = 14;
     /** After so many makers the long runs tell how far they are. */
-    private static final int STRETCH = 50;
+    private static final int STRETCH = 20;
 
     @TempDir
     Path folder;
 
-    private Path filled() {
-        Path file = folder.resolve("filled.db");
+    private Path filled(int from) {
+        Path file = folder.resolve("filled-" + from + ".db");
         try (Store store = Store.open(file, CLOCK)) {
             store.stash().edit(new StashEdit("received", List.of(), RandomMaker.HEAP.pieces()));
         }
@@ -52,10 +54,26 @@ class RandomMakersTest {
         }
     }
 
+    /** Removes what the makers before left, so that ten thousand of them fit on a disk. */
+    private void clear(Path kept) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                boolean stays = file.equals(folder)
+                        || folder.relativize(file)
+                                .toString()
+                                .startsWith(kept.getFileName().toString());
+                if (!stays) {
+                    Files.delete(file);
+                }
+            }
+        }
+    }
+
     private void inFiles(int from, int to) {
-        Path filled = filled();
+        Path filled = filled(from);
         for (int seed = from; seed < to; seed++) {
             try {
+                clear(filled);
                 Path[] file = {copy(filled, seed + ".db")};
                 int[] times = {0};
                 int number = seed;
@@ -65,7 +83,7 @@ class RandomMakersTest {
                     return Store.open(file[0], CLOCK);
                 };
                 new RandomMaker(Store.open(file[0], CLOCK), new Random(seed), killed).work(CHANGES);
-            } catch (AssertionError | RuntimeException e) {
+            } catch (AssertionError | RuntimeException | IOException e) {
                 throw new AssertionError("maker with seed " + seed, e);
             }
         }

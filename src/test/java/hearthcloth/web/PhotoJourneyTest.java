@@ -85,8 +85,14 @@ class PhotoJourneyTest {
         page.getByText("No picture was chosen").waitFor();
         page.locator(".pick input")
                 .nth(1)
+                .setInputFiles(new FilePayload("night.jpg", "image/jpeg", TestPhotographs.night()));
+        page.getByText("It is very dark.").waitFor();
+        page.getByText("No white sheet shows clearly.").waitFor();
+        page.locator(".pick input")
+                .nth(1)
                 .setInputFiles(new FilePayload("scraps.jpg", "image/jpeg", TestPhotographs.few()));
         page.getByText("Chosen: scraps.jpg").waitFor();
+        page.getByText("Nothing against it at first sight.").waitFor();
         look("1-chosen");
         button("Read it").click();
         page.locator("#sort").waitFor();

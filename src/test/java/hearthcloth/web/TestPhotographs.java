@@ -2,7 +2,12 @@ package hearthcloth.web;
 
 import hearthcloth.photo.scene.Photographs;
 import hearthcloth.photo.scene.Photographs.Known;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
+import javax.imageio.ImageIO;
 
 /** The photographs that the workroom's tests send. */
 public final class TestPhotographs {
@@ -44,6 +49,20 @@ public final class TestPhotographs {
                 1180,
                 2000,
                 6);
+    }
+
+    /** Hardly anything shows in it. */
+    static byte[] night() {
+        BufferedImage dark = new BufferedImage(1700, 1300, BufferedImage.TYPE_3BYTE_BGR);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            if (!ImageIO.write(dark, "jpeg", out)) {
+                throw new IOException("no writer of JPEG");
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toByteArray();
     }
 
     /** Two pieces without any sheet of A4: the sheet is covered by cloth. */

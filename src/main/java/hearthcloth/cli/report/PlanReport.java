@@ -4,6 +4,7 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.TiedColours;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.plan.model.PlanOutcome;
@@ -15,6 +16,7 @@ import hearthcloth.wrap.Slack;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tying.WhatShows;
 import java.io.PrintStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,7 +51,7 @@ public final class PlanReport {
             Plan plan = plans.get(i);
             out.println();
             proposal(plan, i + 1, folder);
-            gift.ifPresent(wish -> tied(plan.cloth(), wish));
+            gift.ifPresent(wish -> tied(plan, wish));
         }
     }
 
@@ -57,11 +59,15 @@ public final class PlanReport {
      * Reports what can be seen of the cloth once it is tied; nothing where it does not tie the gift, which was reported
      * before.
      */
-    private void tied(Cloth cloth, GiftWish wish) {
-        wish.wrapped(ruler)
-                .fold(cloth)
-                .map(fold -> WhatShows.of(cloth, Visible.of(fold)))
-                .ifPresent(shows -> line("Tied: " + String.join(" ", shows.sentences(Voice.english(ruler)))));
+    private void tied(Plan plan, GiftWish wish) {
+        Cloth cloth = plan.cloth();
+        wish.wrapped(ruler).fold(cloth).map(Visible::of).ifPresent(visible -> {
+            List<String> said = new ArrayList<>(WhatShows.of(cloth, visible).sentences(Voice.english(ruler)));
+            if (!cloth.isFree()) {
+                said.add(TiedColours.sentence(cloth, plan.fabrics(), visible));
+            }
+            line("Tied: " + String.join(" ", said).strip());
+        });
     }
 
     /** A sentence on what every plan loses, where the stash proves that some loss cannot be avoided. */

@@ -15,7 +15,6 @@ import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
@@ -23,6 +22,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.CutLine;
 import hearthcloth.sew.PieceTask;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,14 +35,14 @@ public final class CutPicture {
     private final Plan plan;
     private final PieceTask task;
     private final PieceCut cut;
-    private final Ruler ruler;
+    private final Voice voice;
     private boolean small;
 
-    public CutPicture(Plan plan, PieceTask task, Ruler ruler) {
+    public CutPicture(Plan plan, PieceTask task, Voice voice) {
         this.plan = plan;
         this.task = task;
         this.cut = task.cut();
-        this.ruler = ruler;
+        this.voice = voice;
     }
 
     /**
@@ -59,7 +59,7 @@ public final class CutPicture {
      * has a direction.
      */
     public ScaledPicture small(double width, double height) {
-        CutPicture bare = new CutPicture(plan, task, ruler);
+        CutPicture bare = new CutPicture(plan, task, voice);
         bare.small = true;
         return bare.within(width, height);
     }
@@ -84,10 +84,12 @@ public final class CutPicture {
     }
 
     private String title() {
-        return "Piece " + cut.piece().id() + ", " + cut.piece().fabric().name() + ", "
-                + ruler.write(cut.piece().size(), Rounding.DOWN) + ", with "
-                + task.lines().size()
-                + " cuts";
+        return voice.printing()
+                .altCut(
+                        cut.piece().fabric().name(),
+                        task.lines().size(),
+                        cut.piece().id(),
+                        voice.write(cut.piece().size(), Rounding.DOWN));
     }
 
     /** A cut's line on paper, without thickness. */
@@ -112,7 +114,7 @@ public final class CutPicture {
         int named = 0;
         for (Rect left : cut.tree().left()) {
             boolean kept = CutTree.isReusable(left.size(), plan.rules().leastPiece());
-            out.add(new Leftover(left, kept ? "offcut " + ++named : ""));
+            out.add(new Leftover(left, kept ? voice.printing().labelOffcut(Integer.toString(++named)) : ""));
         }
         return List.copyOf(out);
     }
@@ -147,7 +149,7 @@ public final class CutPicture {
     private void number(DrawingScale scale, List<CutNumber> numbers, List<Label> labels) {
         List<Bounds> taken = new ArrayList<>();
         for (CutLine line : task.lines()) {
-            String measure = ruler.number(line.measure(), Rounding.UP);
+            String measure = voice.number(line.measure(), Rounding.UP);
             CutNumber.placed(line, run(line, scale), measure, taken)
                     .ifPresentOrElse(
                             number -> {
@@ -163,7 +165,7 @@ public final class CutPicture {
         Colour ground = cut.piece().fabric().colour();
         List<Label> labels = new ArrayList<>();
         for (CutTree.Kept kept : cut.tree().kept()) {
-            String name = label(kept.patch());
+            String name = PatchName.of(kept.patch(), voice);
             labels.add(new Label(room(scale, kept.at(), taken), ground, wordings(name, kept.at(), Rounding.UP)));
         }
         for (Leftover left : leftovers()) {
@@ -173,11 +175,6 @@ public final class CutPicture {
             }
         }
         return labels;
-    }
-
-    /** A patch's name as it is written on pictures. */
-    public static String label(String id) {
-        return id.replace('.', '·');
     }
 
     static Bounds room(DrawingScale scale, Rect at, List<Bounds> taken) {
@@ -198,7 +195,7 @@ public final class CutPicture {
 
     /** The size as it lies on the mat, width by height, in the same order as in the words beside it. */
     public String asItLies(Size size, Rounding rounding) {
-        return ruler.number(size.width(), rounding) + " × " + ruler.number(size.height(), rounding);
+        return voice.number(size.width(), rounding) + " × " + voice.number(size.height(), rounding);
     }
 
     private void dimensions(Sketch sketch, Bounds frame, Labels labels) {
@@ -206,8 +203,8 @@ public final class CutPicture {
         double bottom = frame.bottom() + labels.gutter(Labels.Edge.BOTTOM) + 1 + Dimensions.ROOM;
         double left = frame.x() - labels.gutter(Labels.Edge.LEFT) - 2;
         if (!small) {
-            Dimensions.across(sketch, frame.x(), frame.right(), bottom, ruler.write(piece.width(), Rounding.DOWN));
-            Dimensions.down(sketch, frame.y(), frame.bottom(), left, ruler.write(piece.height(), Rounding.DOWN));
+            Dimensions.across(sketch, frame.x(), frame.right(), bottom, voice.write(piece.width(), Rounding.DOWN));
+            Dimensions.down(sketch, frame.y(), frame.bottom(), left, voice.write(piece.height(), Rounding.DOWN));
         } else if (cut.piece().fabric().nap() != Fabric.Nap.LENGTHWISE) {
             return;
         }
@@ -225,7 +222,7 @@ public final class CutPicture {
         Type type = Type.of(3.2, Weight.REGULAR, Palette.SECOND_INK)
                 .at(Type.Anchor.MIDDLE)
                 .running(Type.Way.UP);
-        String words = oneWay ? "grain, nap this way" : "grain";
+        String words = oneWay ? voice.printing().grainNap() : voice.printing().grain();
         double reach = Math.min(room, 26 + type.width(words)) / 2;
         Arrow.draw(sketch, middle, reach, type.width(words) / 2 + 1.5, !oneWay);
         if (reach > type.width(words) / 2 + 3) {

@@ -6,6 +6,7 @@ import hearthcloth.draw.picture.Bounds;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.speech.Voice;
 import java.util.Locale;
 
 /** How many millimetres of cloth one millimetre of paper stands for. */
@@ -58,8 +59,8 @@ public record DrawingScale(double one) {
     }
 
     /** The scale as printed: {@code 1 : 5}. */
-    public String word() {
+    public String word(Voice voice) {
         String number = String.format(Locale.ROOT, "%.2f", one).replaceAll("\\.?0+$", "");
-        return "1 : " + number;
+        return "1 : " + voice.local(number);
     }
 }

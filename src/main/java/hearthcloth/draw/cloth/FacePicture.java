@@ -15,9 +15,9 @@ import hearthcloth.draw.picture.Stroke;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -35,13 +35,13 @@ public final class FacePicture {
     static final double BLEED = 0.05;
 
     private final Plan plan;
-    private final Ruler ruler;
+    private final Voice voice;
     private final Shown shown;
     private final Dyes dyes;
 
-    public FacePicture(Plan plan, Face face, Ruler ruler) {
+    public FacePicture(Plan plan, Face face, Voice voice) {
         this.plan = plan;
-        this.ruler = ruler;
+        this.voice = voice;
         this.shown = Shown.of(plan.cloth(), face);
         this.dyes = Dyes.of(plan);
     }
@@ -88,8 +88,11 @@ public final class FacePicture {
     }
 
     private String title() {
-        return (shown.face() == Face.FRONT ? "Front" : "Back") + " of "
-                + plan.story().title() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST);
+        return voice.printing()
+                .altFace(
+                        FaceSheet.key(shown.face()),
+                        voice.write(plan.cloth().finished(), Rounding.NEAREST),
+                        plan.story().title());
     }
 
     private void field(Sketch sketch, Shown.Field field, DrawingScale scale) {
@@ -105,7 +108,7 @@ public final class FacePicture {
                 labels.add(Label.of(
                         free(field, scale),
                         dyes.colour(patch.fabric()),
-                        patch.place().label()));
+                        PatchName.of(patch, voice)));
             }
         }
         return labels;
@@ -139,17 +142,17 @@ public final class FacePicture {
         List<Length> across = stops(true);
         for (int i = 1; i < across.size(); i++) {
             Length from = across.get(i - 1);
-            String measure = ruler.number(across.get(i).minus(from), Rounding.NEAREST);
+            String measure = voice.number(across.get(i).minus(from), Rounding.NEAREST);
             Dimensions.across(sketch, scale.mm(from), scale.mm(across.get(i)), top, measure);
         }
         List<Length> down = stops(false);
         for (int i = 1; i < down.size(); i++) {
             Length from = down.get(i - 1);
-            String measure = ruler.number(down.get(i).minus(from), Rounding.NEAREST);
+            String measure = voice.number(down.get(i).minus(from), Rounding.NEAREST);
             Dimensions.down(sketch, scale.mm(from), scale.mm(down.get(i)), left, measure);
         }
-        Dimensions.across(sketch, frame.x(), frame.right(), bottom, ruler.write(finished.width(), Rounding.NEAREST));
-        Dimensions.down(sketch, frame.y(), frame.bottom(), right, ruler.write(finished.height(), Rounding.NEAREST));
+        Dimensions.across(sketch, frame.x(), frame.right(), bottom, voice.write(finished.width(), Rounding.NEAREST));
+        Dimensions.down(sketch, frame.y(), frame.bottom(), right, voice.write(finished.height(), Rounding.NEAREST));
     }
 
     /** The widths of the patches on a line through the middle of the hearth, or of the cloth. */

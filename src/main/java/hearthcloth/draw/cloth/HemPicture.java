@@ -16,6 +16,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,16 +31,16 @@ public final class HemPicture {
     private static final Stroke OFF = Stroke.solid(0.5, Palette.MADDER);
 
     private final Hem hem;
-    private final Ruler ruler;
+    private final Voice voice;
     private final Colour ground;
     private final double firstMm;
     private final double bothMm;
     private final double extent;
 
-    public HemPicture(Plan plan, Ruler ruler) {
+    public HemPicture(Plan plan, Voice voice) {
         List<Patch> patches = plan.cloth().patches();
         this.hem = plan.cloth().making().hem();
-        this.ruler = ruler;
+        this.voice = voice;
         this.ground = Dyes.of(plan).colour(patches.get(patches.size() - 1).fabric());
         this.firstMm = hem.first().in(Unit.MILLIMETRE);
         this.bothMm = hem.allowance().in(Unit.MILLIMETRE);
@@ -51,12 +52,12 @@ public final class HemPicture {
      * the page.
      */
     public Picture block(double width) {
-        return block(width, extent <= LARGEST ? "One corner, life size" : "One corner");
+        return block(width, extent <= LARGEST ? voice.printing().cornerLife() : voice.printing().corner());
     }
 
     /** The same for a screen, on which nobody knows how large a millimetre is. */
     public Picture onScreen(double width) {
-        return block(width, "One corner");
+        return block(width, voice.printing().corner());
     }
 
     private Picture block(double width, String title) {
@@ -95,18 +96,18 @@ public final class HemPicture {
     private List<Row> rows() {
         List<Row> rows = new ArrayList<>();
         if (hem.first().isPositive() && hem.second().isPositive()) {
-            rows.add(crease(firstMm, OUTER, "First fold, " + measure(hem.first()) + " from the raw edge"));
+            rows.add(crease(firstMm, OUTER, voice.printing().cornerFirst(measure(hem.first()))));
         }
         rows.add(crease(
-                bothMm, INNER, "Last fold, " + measure(hem.allowance()) + " from the raw edge: the finished edge"));
+                bothMm, INNER, voice.printing().cornerLast(measure(hem.allowance()))));
         if (isMitred()) {
             double reach = hem.second().in(Unit.MILLIMETRE);
             List<Point> mitre =
                     List.of(new Point(bothMm + reach, bothMm - reach), new Point(bothMm - reach, bothMm + reach));
-            rows.add(new Row(mitre, SEWN, "Mitre: stitched with the corner folded in half"));
+            rows.add(new Row(mitre, SEWN, voice.printing().cornerMitre()));
         } else if (hem.first().isPositive() && hem.second().isPositive()) {
             List<Point> tip = List.of(new Point(firstMm, 0), new Point(0, firstMm));
-            rows.add(new Row(tip, OFF, "Corner cut off"));
+            rows.add(new Row(tip, OFF, voice.printing().cornerOff()));
         }
         return rows;
     }
@@ -117,8 +118,8 @@ public final class HemPicture {
     }
 
     private String measure(Length length) {
-        Ruler finer =
-                ruler.mark(length, Rounding.NEAREST).equals(length) || ruler.isMetric() ? ruler : Ruler.SIXTEENTHS;
+        boolean on = voice.ruler().mark(length, Rounding.NEAREST).equals(length);
+        Voice finer = on || voice.ruler().isMetric() ? voice : voice.by(Ruler.SIXTEENTHS);
         return finer.write(length, Rounding.NEAREST);
     }
 

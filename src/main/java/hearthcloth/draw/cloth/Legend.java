@@ -15,6 +15,7 @@ import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +26,8 @@ public final class Legend {
 
     private final double cell;
     private final int columns;
-    private final Type type;
+    private final Voice voice;
+    private final Type type = PrintSizes.SMALL;
     private final List<Entry> entries = new ArrayList<>();
 
     private record Entry(String words, Drawing drawing) {}
@@ -35,21 +37,21 @@ public final class Legend {
         void into(Sketch sketch, Bounds swatch);
     }
 
-    Legend(double width, Type type) {
+    private Legend(double width, Voice voice) {
         this.columns = Math.max(1, (int) (width / 58));
         this.cell = width / columns;
-        this.type = type;
+        this.voice = voice;
     }
 
-    static Picture of(Shown shown, Dyes dyes, double width, Type type) {
-        Legend legend = new Legend(width, type);
+    static Picture of(Shown shown, Dyes dyes, double width, Voice voice) {
+        Legend legend = new Legend(width, voice);
         dyes.fabrics().forEach(legend::fabric);
         Fabric sample = dyes.fabrics().get(0);
         if (shown.fields().stream().anyMatch(field -> field.patch().showing() == Showing.WRONG)) {
             legend.wrongSide(dyes, shown);
         }
         if (shown.fields().stream().anyMatch(Shown.Field::fell)) {
-            legend.entries.add(new Entry("Fell, one shade off", (sketch, at) -> {
+            legend.entries.add(new Entry(voice.printing().legendFell(), (sketch, at) -> {
                 sketch.fill(at, sample.colour());
                 sketch.fill(
                         new Bounds(at.x(), at.y(), SWATCH / 2.5, SWATCH),
@@ -57,7 +59,7 @@ public final class Legend {
                 sketch.outline(at, Stroke.solid(0.25, Palette.INK));
             }));
         }
-        legend.entries.add(new Entry("Row of stitches", (sketch, at) -> {
+        legend.entries.add(new Entry(voice.printing().legendStitches(), (sketch, at) -> {
             sketch.fill(at, sample.colour());
             double y = at.middle().y();
             sketch.line(new Point(at.x(), y), new Point(at.right(), y), dyes.stitches());
@@ -77,8 +79,8 @@ public final class Legend {
         }));
     }
 
-    private static String words(Fabric fabric) {
-        return fabric.name() + (fabric.colour().isKnown() ? "" : " (colour not known yet)");
+    private String words(Fabric fabric) {
+        return fabric.colour().isKnown() ? fabric.name() : voice.printing().legendUnknown(fabric.name());
     }
 
     public static void swatch(Sketch sketch, Bounds at, Colour colour) {
@@ -92,7 +94,7 @@ public final class Legend {
                 .map(field -> dyes.colour(field.patch().fabric()))
                 .findFirst()
                 .orElseThrow();
-        entries.add(new Entry("Hatched: its wrong side", (sketch, at) -> {
+        entries.add(new Entry(voice.printing().legendWrong(), (sketch, at) -> {
             sketch.fill(at, ground);
             sketch.hatch(at, Dyes.HATCH, Dyes.hatch(ground));
             sketch.outline(at, Stroke.solid(0.25, Palette.INK));

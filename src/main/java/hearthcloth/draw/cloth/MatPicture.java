@@ -24,6 +24,7 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.CutLine;
 import hearthcloth.sew.PieceTask;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -167,14 +168,14 @@ public final class MatPicture {
     }
 
     private List<Label> labels(DrawingScale scale, List<Bounds> taken) {
-        CutPicture words = new CutPicture(plan, task, ruler);
+        CutPicture words = new CutPicture(plan, task, Voice.english(ruler));
         Colour ground = cut.piece().fabric().colour();
         List<Label> labels = new ArrayList<>();
         for (CutTree.Kept kept : cut.tree().kept()) {
             labels.add(new Label(
                     CutPicture.room(scale, kept.at(), taken),
                     ground,
-                    words.wordings(CutPicture.label(kept.patch()), kept.at(), Rounding.UP)));
+                    words.wordings(PatchName.of(kept.patch(), Voice.english(ruler)), kept.at(), Rounding.UP)));
         }
         for (Rect left : cut.tree().left()) {
             if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {

@@ -3,6 +3,7 @@ package hearthcloth.draw.cloth;
 import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.Step;
 import hearthcloth.cloth.making.Face;
@@ -22,6 +23,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -42,20 +44,20 @@ public final class PinnedPicture {
     private final Plan plan;
     private final Step step;
     private final SeamKind kind;
-    private final Ruler ruler;
+    private final Voice voice;
     private final Dyes dyes;
 
-    private PinnedPicture(Plan plan, Step step, Ruler ruler) {
+    private PinnedPicture(Plan plan, Step step, Voice voice) {
         this.plan = plan;
         this.step = step;
         this.kind = plan.cloth().making().seam();
-        this.ruler = ruler;
+        this.voice = voice;
         this.dyes = Dyes.of(plan);
     }
 
     /** The picture with its words, {@code width} millimetres wide; the cloth must have a seam. */
-    public static Picture of(Plan plan, Ruler ruler, double width) {
-        return new PinnedPicture(plan, plan.cloth().steps().get(0), ruler).drawn(width);
+    public static Picture of(Plan plan, Voice voice, double width) {
+        return new PinnedPicture(plan, plan.cloth().steps().get(0), voice).drawn(width);
     }
 
     private Picture drawn(double width) {
@@ -76,7 +78,7 @@ public final class PinnedPicture {
         }
         measured(offset, Math.min(edge, under), Math.max(edge, under));
         TextColumn words = new TextColumn(width - WIDE - 16);
-        words.words("Step 1, pinned", PrintSizes.STEP).gap(1);
+        words.words(voice.printing().pinTitle(), PrintSizes.STEP).gap(1);
         lines(addedWraps, up).forEach(line -> words.words(line, WORDS).gap(0.6));
         Picture told = words.finished("What is pinned to what");
         sketch.place(told, new Point(WIDE + 16, 0));
@@ -107,12 +109,13 @@ public final class PinnedPicture {
 
     private String label(Half half) {
         List<Patch> patches = step.patches(half);
-        return patches.size() == 1 ? patches.get(0).place().label() : "the work";
+        return patches.size() == 1 ? PatchName.of(patches.get(0), voice) : voice.sewing().nameWork();
     }
 
     private String named(Half half) {
-        String label = label(half);
-        return label.equals("hearth") ? "the hearth" : label;
+        List<Patch> patches = step.patches(half);
+        boolean hearth = patches.size() == 1 && patches.get(0).place() instanceof Place.Hearth;
+        return hearth ? voice.sewing().nameHearth() : label(half);
     }
 
     private void seam(Bounds top, double x) {
@@ -141,17 +144,15 @@ public final class PinnedPicture {
     private List<String> lines(boolean addedWraps, Face up) {
         String added = named(step.added());
         String work = named(step.added().other());
-        String face = up == Face.FRONT ? "front" : "back";
         List<String> lines = new ArrayList<>();
-        lines.add(capital(added) + " lies on top with its " + face + " up, pinned to " + work + ".");
+        lines.add(capital(voice.printing().pinLies(added, FaceSheet.key(up), work)));
         if (kind.wide().isMoreThan(kind.narrow())) {
-            lines.add(capital(addedWraps ? added : work) + " sticks out "
-                    + exact(kind.wide().minus(kind.narrow()))
-                    + ". This wider seam allowance will wrap round the other.");
+            String out = exact(kind.wide().minus(kind.narrow()));
+            lines.add(capital(voice.printing().pinSticksOut(out, addedWraps ? added : work)));
         }
-        lines.add("The dashed line is the stitching. Take each pin out before the foot reaches it.");
+        lines.add(voice.printing().pinStitching());
         if (hatched()) {
-            lines.add("Hatched in every picture: the wrong side of a fabric.");
+            lines.add(voice.printing().pinHatched());
         }
         return lines;
     }
@@ -165,8 +166,8 @@ public final class PinnedPicture {
     }
 
     private String exact(Length length) {
-        Ruler finer =
-                ruler.mark(length, Rounding.NEAREST).equals(length) || ruler.isMetric() ? ruler : Ruler.SIXTEENTHS;
+        boolean on = voice.ruler().mark(length, Rounding.NEAREST).equals(length);
+        Voice finer = on || voice.ruler().isMetric() ? voice : voice.by(Ruler.SIXTEENTHS);
         return finer.write(length, Rounding.NEAREST);
     }
 }

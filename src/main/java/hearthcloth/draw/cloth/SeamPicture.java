@@ -14,9 +14,9 @@ import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,48 +41,48 @@ public final class SeamPicture {
     private final Colour wrapping;
     private final Colour wrapped;
     private final SeamKind kind;
-    private final Ruler ruler;
+    private final Voice voice;
     private final List<String> names;
     private final double narrowMm;
     private final double wideMm;
     private final double bandMm;
 
-    private SeamPicture(Plan plan, Step first, Ruler ruler) {
+    private SeamPicture(Plan plan, Step first, Voice voice) {
         Dyes dyes = Dyes.of(plan);
         Half wraps = first.seam().wraps();
         this.wrapping = dyes.colour(first.patches(wraps).get(0).fabric());
         this.wrapped = dyes.colour(first.patches(wraps.other()).get(0).fabric());
-        this.names = List.of(name(first, wraps), name(first, wraps.other()));
+        this.names = List.of(name(first, wraps, voice), name(first, wraps.other(), voice));
         this.kind = plan.cloth().making().seam();
-        this.ruler = ruler;
+        this.voice = voice;
         double scale = Math.min(2.2, WIDE / kind.wide().in(Unit.MILLIMETRE));
         this.narrowMm = kind.narrow().in(Unit.MILLIMETRE) * scale;
         this.wideMm = kind.wide().in(Unit.MILLIMETRE) * scale;
         this.bandMm = kind.band().in(Unit.MILLIMETRE) * scale;
     }
 
-    private static String name(Step step, Half half) {
+    private static String name(Step step, Half half, Voice voice) {
         return step.patches(half).size() == 1
-                ? step.patches(half).get(0).place().label()
-                : "the work";
+                ? PatchName.of(step.patches(half).get(0), voice)
+                : voice.sewing().nameWork();
     }
 
     /** The same with its three states one below the other. */
-    public static Optional<Picture> upright(Plan plan, Ruler ruler) {
-        return drawn(plan, ruler, true);
+    public static Optional<Picture> upright(Plan plan, Voice voice) {
+        return drawn(plan, voice, true);
     }
 
     /** The picture; empty for seams that are built in another way, and for a cloth without seams. */
-    public static Optional<Picture> of(Plan plan, Ruler ruler) {
-        return drawn(plan, ruler, false);
+    public static Optional<Picture> of(Plan plan, Voice voice) {
+        return drawn(plan, voice, false);
     }
 
-    private static Optional<Picture> drawn(Plan plan, Ruler ruler, boolean upright) {
+    private static Optional<Picture> drawn(Plan plan, Voice voice, boolean upright) {
         List<Step> steps = plan.cloth().steps();
         if (steps.isEmpty() || plan.cloth().making().seam().build() != SeamKind.Build.FELLED) {
             return Optional.empty();
         }
-        return Optional.of(new SeamPicture(plan, steps.get(0), ruler).drawn(upright));
+        return Optional.of(new SeamPicture(plan, steps.get(0), voice).drawn(upright));
     }
 
     private Picture drawn(boolean upright) {
@@ -91,12 +91,12 @@ public final class SeamPicture {
         stitched(new Point(BODY + 4, 9));
         opened(new Point(across + WIDE + 8, down + 7));
         felled(new Point(2 * across + WIDE + 8, 2 * down + 7));
-        caption("1  Stitch", new Point(CELL / 2, HEIGHT + 4));
-        caption("2  Open out, press", new Point(across + CELL / 2, down + HEIGHT + 4));
-        caption("3  Fold under, edgestitch", new Point(2 * across + CELL / 2, 2 * down + HEIGHT + 4));
+        caption("1  " + voice.printing().sectionStitch(), new Point(CELL / 2, HEIGHT + 4));
+        caption("2  " + voice.printing().sectionOpen(), new Point(across + CELL / 2, down + HEIGHT + 4));
+        caption("3  " + voice.printing().sectionFold(), new Point(2 * across + CELL / 2, 2 * down + HEIGHT + 4));
         double y = HEIGHT + 12 + 2 * down;
-        key(wrapping, names.get(0) + ", wraps", new Point(0, y));
-        key(wrapped, names.get(1) + ", is wrapped", upright ? new Point(0, y + 7) : new Point(CELL, y));
+        key(wrapping, voice.printing().sectionWraps(names.get(0)), new Point(0, y));
+        key(wrapped, voice.printing().sectionWrapped(names.get(1)), upright ? new Point(0, y + 7) : new Point(CELL, y));
         return sketch.finished("A felled seam cut through, in three states", CELL + 2 * across, y + (upright ? 13 : 6));
     }
 
@@ -115,8 +115,8 @@ public final class SeamPicture {
         layer(wrapped, at, new double[][] {{-BODY, APART}, {narrowMm, APART}});
         layer(wrapping, at, new double[][] {{-BODY, 0}, {wideMm, 0}});
         stitch(at, 0, -2.5, APART + 2.5);
-        measure(at, wideMm, -5, ruler.write(kind.wide(), Rounding.NEAREST));
-        measure(at, narrowMm, APART + 8.5, ruler.write(kind.narrow(), Rounding.NEAREST));
+        measure(at, wideMm, -5, voice.write(kind.wide(), Rounding.NEAREST));
+        measure(at, narrowMm, APART + 8.5, voice.write(kind.narrow(), Rounding.NEAREST));
     }
 
     private void measure(Point at, double extent, double y, String words) {

@@ -20,6 +20,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,11 +39,13 @@ public final class StepPicture {
     private static final double LEAST = 2.8;
 
     private final Step step;
+    private final Voice voice;
     private final Dyes dyes;
     private final RawPart first;
     private final RawPart second;
 
-    public StepPicture(Plan plan, Step step) {
+    public StepPicture(Plan plan, Step step, Voice voice) {
+        this.voice = voice;
         this.step = step;
         this.dyes = Dyes.of(plan);
         this.first = RawPart.of(plan, step, Half.FIRST);
@@ -83,13 +86,16 @@ public final class StepPicture {
     }
 
     private String title() {
-        return "Step " + step.number() + ": " + names(step.added().other()) + " and " + names(step.added())
-                + ", front up, before they are sewn";
+        return voice.printing()
+                .altStep(
+                        names(step.added()),
+                        Integer.toString(step.number()),
+                        names(step.added().other()));
     }
 
     private String names(Half half) {
         List<hearthcloth.cloth.Patch> patches = step.patches(half);
-        return patches.size() == 1 ? patches.get(0).place().label() : patches.size() + " patches";
+        return patches.size() == 1 ? PatchName.of(patches.get(0), voice) : voice.printing().altPatches(patches.size());
     }
 
     private RawPart part(Half half) {
@@ -137,7 +143,7 @@ public final class StepPicture {
                 .movedBy(part(half).finished().x(), part(half).finished().y());
         Bounds room = bounds(at, half, scale).inset(1);
         Label label = Label.of(
-                room, dyes.colour(field.patch().fabric()), field.patch().place().label());
+                room, dyes.colour(field.patch().fabric()), PatchName.of(field.patch(), voice));
         boolean needed = half == step.added() || step.joinedBar().isPresent();
         return label.fits(LEAST) || needed ? java.util.Optional.of(label) : java.util.Optional.empty();
     }
@@ -193,17 +199,18 @@ public final class StepPicture {
         double from = beside ? (onwards ? wide.right() : wide.x()) : (onwards ? wide.bottom() : wide.y());
         double middle = beside ? wide.middle().y() : wide.middle().x();
         Type type = Type.of(3.4, Weight.SEMIBOLD, Palette.INK).at(Type.Anchor.MIDDLE);
+        String wraps = voice.printing().stepWraps();
         double apart = beside ? wide.height() : wide.width();
-        double aside = Math.min(apart / 2 - 1, type.width("wraps") / 2 + 5);
+        double aside = Math.min(apart / 2 - 1, type.width(wraps) / 2 + 5);
         for (double side : new double[] {-aside, aside}) {
             Point tail = beside ? new Point(from + way, middle + side) : new Point(middle + side, from + way);
             Point tip = beside ? tail.plus(way * (gap - 2), 0) : tail.plus(0, way * (gap - 2));
             head(sketch, tail, tip, beside, way);
         }
-        if (apart > type.width("wraps") + 4) {
+        if (apart > type.width(wraps) + 4) {
             double line = from + way * gap / 2 + Dimensions.halfCaps(type);
             sketch.words(
-                    "wraps",
+                    wraps,
                     beside ? new Point(line, middle) : new Point(middle, line),
                     type.running(beside ? Type.Way.UP : Type.Way.ALONG));
         }
@@ -244,21 +251,21 @@ public final class StepPicture {
     }
 
     /** Writes the word beyond the end of the line that lies at the rim of the drawing, farther out than the leaders. */
-    private static void words(Sketch sketch, Bounds frame, Bounds raw, Side side, Point at, Labels labels) {
+    private void words(Sketch sketch, Bounds frame, Bounds raw, Side side, Point at, Labels labels) {
         Type type = Type.of(3.4, Weight.SEMIBOLD, Palette.MADDER);
         if (side.isUpright()) {
             boolean below = Math.abs(raw.bottom() - frame.bottom()) < Math.abs(raw.y() - frame.y());
             double y = below
                     ? frame.bottom() + labels.gutter(Labels.Edge.BOTTOM) + 6
                     : frame.y() - labels.gutter(Labels.Edge.TOP) - 3.5;
-            sketch.words("trim", new Point(at.x(), y), type.at(Type.Anchor.MIDDLE));
+            sketch.words(voice.printing().stepTrim(), new Point(at.x(), y), type.at(Type.Anchor.MIDDLE));
         } else {
             boolean after = Math.abs(raw.right() - frame.right()) < Math.abs(raw.x() - frame.x());
             double x = after
                     ? frame.right() + labels.gutter(Labels.Edge.RIGHT) + 3.5
                     : frame.x() - labels.gutter(Labels.Edge.LEFT) - 3.5;
             Type.Anchor anchor = after ? Type.Anchor.START : Type.Anchor.END;
-            sketch.words("trim", new Point(x, at.y() + Dimensions.halfCaps(type)), type.at(anchor));
+            sketch.words(voice.printing().stepTrim(), new Point(x, at.y() + Dimensions.halfCaps(type)), type.at(anchor));
         }
     }
 

@@ -1,7 +1,7 @@
 package hearthcloth.draw.guide;
 
-import hearthcloth.draw.cloth.CutPicture;
 import hearthcloth.draw.cloth.Legend;
+import hearthcloth.draw.cloth.PatchName;
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Palette;
@@ -15,6 +15,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -94,7 +95,7 @@ public final class BagSlips {
     /** {@code piece 14, 6 × 12 in (1A, 2B)}. */
     private String piece(PieceCut cut) {
         List<String> patches = cut.tree().kept().stream()
-                .map(kept -> CutPicture.label(kept.patch()))
+                .map(kept -> PatchName.of(kept.patch(), Voice.english(ruler)))
                 .toList();
         String size = ruler.write(cut.piece().size(), Rounding.DOWN);
         return "piece " + cut.piece().id() + ", " + size + " (" + String.join(", ", patches) + ")";

@@ -1,8 +1,8 @@
 package hearthcloth.draw.guide;
 
-import hearthcloth.draw.cloth.CutPicture;
 import hearthcloth.draw.cloth.HemPicture;
 import hearthcloth.draw.cloth.Legend;
+import hearthcloth.draw.cloth.PatchName;
 import hearthcloth.draw.cloth.PinnedPicture;
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.cloth.SeamPicture;
@@ -10,7 +10,6 @@ import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.Plan;
@@ -20,6 +19,7 @@ import hearthcloth.sew.PieceTask;
 import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.tie.Wrapped;
 import hearthcloth.wrap.tying.Tying;
@@ -36,29 +36,29 @@ public final class ClassGuide {
     private final Plan plan;
     private final Guide guide;
     private final Voice voice;
-    private final Ruler ruler;
     private final Flow flow;
+    private final PrintingWords words;
 
     public ClassGuide(Plan plan, Guide guide, Voice voice, Flow flow) {
         this.plan = plan;
         this.guide = guide;
         this.voice = voice;
-        this.ruler = voice.ruler();
         this.flow = flow;
+        this.words = voice.printing();
     }
 
     /** The pages, with the tie where the cloth is for a gift. */
     public List<Picture> pages(Optional<Wrapped> gift) {
-        Cover cover = new Cover(plan, guide, ruler, flow);
+        Cover cover = new Cover(plan, guide, voice, flow);
         flow.add(new TextColumn(flow.width())
-                .words(plan.story().title(), 0, PrintSizes.TITLE, 2)
+                .words(new StoryWords(plan.story(), voice).title(), 0, PrintSizes.TITLE, 2)
                 .gap(2)
                 .finished(plan.story().title()));
         cover.facesOrFront();
         cover.threadAndTools();
         List<String> before = new ArrayList<>(guide.gather().washing());
         before.addAll(plan.story().cautions());
-        list("Before you cut", before);
+        list(words.beforeTitle(), before);
         pieces();
         seam();
         table();
@@ -69,10 +69,8 @@ public final class ClassGuide {
     }
 
     private void pieces() {
-        heading("Fabric and pieces");
-        paragraph("Each piece with what you cut from it. Sizes are width × length in "
-                + (ruler.isMetric() ? "centimetres" : "inches")
-                + ": the second number runs along the lengthwise grain.");
+        heading(words.piecesTitle());
+        paragraph(words.piecesHow(voice.ruler().isMetric() ? "metric" : "inches"));
         for (Fabric fabric : plan.fabrics()) {
             TextColumn name = new TextColumn(flow.width());
             name.draw(0, (sketch, y) -> Legend.swatch(sketch, new Bounds(0, y + 0.8, 4, 4), fabric.colour()));
@@ -88,7 +86,7 @@ public final class ClassGuide {
     private Picture piece(PieceTask task) {
         List<String> patches = new ArrayList<>();
         for (CutTree.Kept kept : task.cut().tree().kept()) {
-            patches.add(CutPicture.label(kept.patch()) + " " + size(kept.at().size(), Rounding.UP));
+            patches.add(PatchName.of(kept.patch(), voice) + " " + size(kept.at().size(), Rounding.UP));
         }
         String piece = task.cut().piece().id() + ", " + size(task.cut().piece().size(), Rounding.DOWN) + ": ";
         return new TextColumn(Cards.width(flow, 3))
@@ -97,7 +95,7 @@ public final class ClassGuide {
     }
 
     private String size(Size size, Rounding rounding) {
-        return ruler.number(size.width(), rounding) + " × " + ruler.number(size.height(), rounding);
+        return voice.number(size.width(), rounding) + " × " + voice.number(size.height(), rounding);
     }
 
     private void seam() {
@@ -105,10 +103,10 @@ public final class ClassGuide {
         if (seams.isEmpty()) {
             return;
         }
-        heading("The seam");
-        flow.add(PinnedPicture.of(plan, ruler, flow.width()));
-        SeamPicture.of(plan, ruler).ifPresent(section -> flow.gap(3).add(section));
-        TaskBlock block = new TaskBlock(flow.width(), ruler);
+        heading(words.seamTitle());
+        flow.add(PinnedPicture.of(plan, voice, flow.width()));
+        SeamPicture.of(plan, voice).ifPresent(section -> flow.gap(3).add(section));
+        TaskBlock block = new TaskBlock(flow.width(), voice);
         flow.part(block.of("1", seams.get(0).task(), Optional.empty()));
         for (String warning : guide.sewing().trial().warnings()) {
             item(warning);
@@ -120,12 +118,9 @@ public final class ClassGuide {
         if (seams.isEmpty()) {
             return;
         }
-        heading("All seams, in order");
-        SeamTable table = new SeamTable(seams, ruler);
-        paragraph(
-                "Sew every seam as in step 1. \"The work\" is everything sewn together so far. Sizes are width × height,"
-                        + " front up. Slow down at the thick places, or turn the handwheel."
-                        + table.joinRule().map(rule -> " " + rule).orElse(""));
+        heading(words.tableTitle());
+        SeamTable table = new SeamTable(seams, voice);
+        paragraph(voice.sentences(List.of(words.tableHow(), table.joinRule().orElse(""))));
         table.flow(flow);
     }
 
@@ -133,18 +128,18 @@ public final class ClassGuide {
         if (guide.hemming().isEmpty()) {
             return;
         }
-        heading("Hem");
-        flow.add(new HemPicture(plan, ruler).block(flow.width()));
+        heading(words.hemTitle());
+        flow.add(new HemPicture(plan, voice).block(flow.width()));
         for (Task task : guide.hemming()) {
             TextColumn column = new TextColumn(flow.width());
-            column.words(task.title(), PrintSizes.STRONG).words(String.join(" ", task.lines()), PrintSizes.BODY);
+            column.words(task.title(), PrintSizes.STRONG).words(voice.sentences(task.lines()), PrintSizes.BODY);
             flow.add(column.gap(1.5).finished(task.title()));
         }
     }
 
     private void tie(Wrapped wrapped) {
         Tying tying = Tying.of(wrapped.tie(), wrapped.gift(), voice.tying());
-        heading("Tie it");
+        heading(words.tieTitle());
         paragraph(wrapped.sentence(plan.cloth().finished(), voice));
         int number = 1;
         for (Tying.Step step : tying.steps()) {
@@ -153,25 +148,25 @@ public final class ClassGuide {
                     .finished(step.words()));
         }
         if (wrapped.tie().isKnotted()) {
-            list("The reef knot", tying.knot());
+            list(words.tieKnot(), tying.knot());
         }
-        list("Take care when you tie it", tying.cautions());
+        list(words.tieCare(), tying.cautions());
     }
 
     private void care() {
-        list("Washing", guide.notes().washing());
-        heading("Take care");
+        list(words.washingTitle(), guide.notes().washing());
+        heading(words.careTitle());
         for (Caution caution : guide.notes().cautions()) {
-            item(caution.topic() + ": " + caution.words());
+            item(words.item(caution.topic(), caution.words()));
         }
     }
 
-    private void heading(String words) {
+    private void heading(String title) {
         flow.gap(2.5)
                 .lead(new TextColumn(flow.width())
-                        .words(words, PrintSizes.STEP)
+                        .words(title, PrintSizes.STEP)
                         .gap(0.8)
-                        .finished(words));
+                        .finished(title));
     }
 
     private void list(String title, List<String> lines) {
@@ -188,10 +183,10 @@ public final class ClassGuide {
                 .finished(line));
     }
 
-    private void paragraph(String words) {
+    private void paragraph(String told) {
         flow.add(new TextColumn(flow.width())
-                .words(words, PrintSizes.BODY)
+                .words(told, PrintSizes.BODY)
                 .gap(1.5)
-                .finished(words));
+                .finished(told));
     }
 }

@@ -18,13 +18,14 @@ import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Bound;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.sew.Gather;
 import hearthcloth.sew.Guide;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 
 /**
@@ -48,20 +49,23 @@ public final class Cover {
 
     private final Plan plan;
     private final Guide guide;
-    private final Ruler ruler;
+    private final Voice voice;
     private final Flow flow;
+    private final PrintingWords words;
 
-    public Cover(Plan plan, Guide guide, Ruler ruler, Flow flow) {
+    public Cover(Plan plan, Guide guide, Voice voice, Flow flow) {
         this.plan = plan;
         this.guide = guide;
-        this.ruler = ruler;
+        this.voice = voice;
         this.flow = flow;
+        this.words = voice.printing();
     }
 
     public void flow() {
         TextColumn head = new TextColumn(flow.width());
-        head.words(plan.story().title(), 0, PrintSizes.TITLE, 2);
-        head.words(plan.story().goodAt(), PrintSizes.BODY);
+        StoryWords story = new StoryWords(plan.story(), voice);
+        head.words(story.title(), 0, PrintSizes.TITLE, 2);
+        head.words(story.goodAt(), PrintSizes.BODY);
         flow.add(head.gap(3).finished(plan.story().title()));
         faces();
         flow.add(figures());
@@ -72,7 +76,7 @@ public final class Cover {
     /** Both faces where they stand side by side, the front alone where they do not. */
     void facesOrFront() {
         double half = (flow.width() - BETWEEN) / 2;
-        if (new FacePicture(plan, Face.BACK, ruler).within(half, SMALL).excess(half, SMALL) > 0) {
+        if (new FacePicture(plan, Face.BACK, voice).within(half, SMALL).excess(half, SMALL) > 0) {
             flow.add(face(Face.FRONT, ALONE));
         } else {
             faces();
@@ -80,7 +84,7 @@ public final class Cover {
     }
 
     private void needs() {
-        flow.heading("What you need");
+        flow.heading(words.needsTitle());
         for (Gather.FabricNeed need : guide.gather().fabrics()) {
             fabric(need);
         }
@@ -89,19 +93,23 @@ public final class Cover {
 
     void threadAndTools() {
         TextColumn thread = new TextColumn(flow.width());
-        thread.words("Thread", PrintSizes.STRONG).words(guide.notes().threadWords(), PrintSizes.BODY);
+        thread.words(words.threadTitle(), PrintSizes.STRONG).words(guide.notes().threadWords(), PrintSizes.BODY);
         flow.add(thread.gap(1.5).finished("Thread"));
         TextColumn tools = new TextColumn(flow.width());
-        tools.words("Tools", PrintSizes.STRONG)
-                .words(String.join(". ", guide.gather().tools()) + ".", PrintSizes.BODY);
+        tools.words(words.toolsTitle(), PrintSizes.STRONG)
+                .words(
+                        voice.sentences(guide.gather().tools().stream()
+                                .map(words::toolsEach)
+                                .toList()),
+                        PrintSizes.BODY);
         flow.add(tools.gap(1.5).finished("Tools"));
     }
 
     /** Both faces: side by side where they can be read at that size, otherwise each across the page. */
     private void faces() {
         double half = (flow.width() - BETWEEN) / 2;
-        ScaledPicture front = new FacePicture(plan, Face.FRONT, ruler).within(half, SMALL);
-        ScaledPicture back = new FacePicture(plan, Face.BACK, ruler).within(half, SMALL);
+        ScaledPicture front = new FacePicture(plan, Face.FRONT, voice).within(half, SMALL);
+        ScaledPicture back = new FacePicture(plan, Face.BACK, voice).within(half, SMALL);
         boolean many = plan.cloth().isFree() && plan.cloth().patches().size() > FEW;
         if (many || front.excess(half, SMALL) > 0 || back.excess(half, SMALL) > 0) {
             flow.add(face(Face.FRONT, LARGE));
@@ -117,21 +125,21 @@ public final class Cover {
             sketch.place(front.picture(), new Point(0, y));
             sketch.place(back.picture(), new Point(half + BETWEEN, y));
         });
-        flow.add(faces.words("Drawn " + front.scale().word() + ".", PrintSizes.SMALL)
+        flow.add(faces.words(words.drawn(front.scale().word(voice)), PrintSizes.SMALL)
                 .gap(3)
                 .finished("Both faces"));
     }
 
     private Picture face(Face face, double tallest) {
-        ScaledPicture drawn = new FacePicture(plan, face, ruler).within(flow.width(), tallest);
+        ScaledPicture drawn = new FacePicture(plan, face, voice).within(flow.width(), tallest);
         TextColumn column = new TextColumn(flow.width());
-        column.words(caption(face) + ", drawn " + drawn.scale().word(), PrintSizes.STRONG)
+        column.words(words.faceDrawn(caption(face), drawn.scale().word(voice)), PrintSizes.STRONG)
                 .gap(1.5);
         return column.picture(drawn.picture(), 0).gap(4).finished(caption(face));
     }
 
     private String caption(Face face) {
-        return FaceSheet.name(plan, face);
+        return FaceSheet.name(plan, face, voice);
     }
 
     private record Figure(String name, String number) {}
@@ -139,15 +147,15 @@ public final class Cover {
     private Picture figures() {
         PlanFigures figures = plan.figures();
         List<Figure> cells = List.of(
-                new Figure("Finished", ruler.write(plan.cloth().finished(), Rounding.NEAREST)),
-                new Figure("Patches", Integer.toString(plan.cloth().patches().size())),
+                new Figure(words.figureFinished(), voice.write(plan.cloth().finished(), Rounding.NEAREST)),
+                new Figure(words.figurePatches(), Integer.toString(plan.cloth().patches().size())),
                 plan.cloth().isFree()
                         ? new Figure(
-                                "Seams", Integer.toString(plan.cloth().steps().size()))
-                        : new Figure("Joins", Integer.toString(figures.joins())),
-                new Figure("Cuts", Integer.toString(figures.cuts())),
-                new Figure("Lost", figures.areas().lostPercent() + " %"),
-                new Figure("Thread", ruler.run(guide.notes().thread().total(), Rounding.UP)));
+                                words.figureSeams(), Integer.toString(plan.cloth().steps().size()))
+                        : new Figure(words.figureJoins(), Integer.toString(figures.joins())),
+                new Figure(words.figureCuts(), Integer.toString(figures.cuts())),
+                new Figure(words.figureLost(), voice.measuring().percent(Long.toString(figures.areas().lostPercent()))),
+                new Figure(words.figureThread(), voice.run(guide.notes().thread().total(), Rounding.UP)));
         TextColumn column = new TextColumn(flow.width());
         column.seam().gap(2);
         Type type = figureType(cells);
@@ -184,20 +192,14 @@ public final class Cover {
 
     private String bound(PlanFigures figures) {
         Bound bound = plan.bound();
-        String joins = bound.joins() + (bound.joins() == 1 ? " join" : " joins");
-        String least = ruler.area(bound.touchedMm2(), Rounding.DOWN);
-        return "Lost: scraps too small to use again. You cut into "
-                + ruler.area(figures.areas().touched(), Rounding.NEAREST) + " of fabric"
-                + (bound.touchedMm2() == 0
-                        ? "."
-                        : "; no plan for this cloth could manage with less than " + least + lost() + ".")
-                + (figures.joins() == 0 ? "" : " No plan for this cloth has fewer than " + joins + ".");
-    }
-
-    /** A sentence on what every plan loses, where the stash proves that some loss cannot be avoided. */
-    private String lost() {
-        String lost = ruler.area(plan.bound().lostMm2(), Rounding.DOWN);
-        return lost.equals(ruler.area(0, Rounding.DOWN)) ? "" : " or lose less than " + lost;
+        String touched = voice.area(figures.areas().touched(), Rounding.NEAREST);
+        String least = voice.area(bound.touchedMm2(), Rounding.DOWN);
+        String lost = voice.area(bound.lostMm2(), Rounding.DOWN);
+        boolean loses = !lost.equals(voice.area(0, Rounding.DOWN));
+        String said = bound.touchedMm2() == 0
+                ? words.lostTouched(touched)
+                : loses ? words.lostLeastLost(least, lost, touched) : words.lostLeast(least, touched);
+        return voice.sentences(List.of(said, figures.joins() == 0 ? "" : words.lostJoins(bound.joins())));
     }
 
     private void fabric(Gather.FabricNeed need) {
@@ -214,15 +216,13 @@ public final class Cover {
 
     /** A square of one inch, or of two centimetres, to check that the printer kept to scale. */
     private Picture checkSquare() {
-        Length side = ruler.isMetric() ? Length.cm(2) : Length.inches(1);
+        Length side = voice.ruler().isMetric() ? Length.cm(2) : Length.inches(1);
         double mm = side.in(Unit.MILLIMETRE);
         Bounds square = new Bounds(0, 1, mm, mm);
-        String words = "This square measures " + ruler.write(side, Rounding.NEAREST)
-                + " on each side. If yours does not, print again at 100 % (not \"fit to page\"). Measure on the paper only where"
-                + " it says life size. Everywhere else use the written measures.";
+        String told = words.square(voice.write(side, Rounding.NEAREST));
         Sketch sketch = new Sketch().outline(square, Stroke.solid(0.3, Palette.INK));
         double y = square.y() + 4;
-        for (String line : Paragraph.lines(words, flow.width() - mm - 5, PrintSizes.SMALL)) {
+        for (String line : Paragraph.lines(told, flow.width() - mm - 5, PrintSizes.SMALL)) {
             sketch.words(line, new Point(mm + 5, y), PrintSizes.SMALL);
             y += PrintSizes.SMALL.leading();
         }

@@ -16,12 +16,12 @@ import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.CutLine;
 import hearthcloth.sew.PieceTask;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,12 +36,12 @@ public final class CutBlocks {
 
     private final Plan plan;
     private final PieceTask task;
-    private final Ruler ruler;
+    private final Voice voice;
 
-    public CutBlocks(Plan plan, PieceTask task, Ruler ruler) {
+    public CutBlocks(Plan plan, PieceTask task, Voice voice) {
         this.plan = plan;
         this.task = task;
-        this.ruler = ruler;
+        this.voice = voice;
     }
 
     /**
@@ -58,7 +58,7 @@ public final class CutBlocks {
     /** The blocks of a long piece: words to the right of its picture as far as it reaches, the rest below. */
     private List<Picture> beside(double width, double height) {
         double across = width * 0.55;
-        ScaledPicture drawn = new CutPicture(plan, task, ruler).within(across, tallest(height));
+        ScaledPicture drawn = new CutPicture(plan, task, voice).within(across, tallest(height));
         if (drawn.excess(across, tallest(height)) > 0) {
             return below(width, height);
         }
@@ -97,7 +97,7 @@ public final class CutBlocks {
 
     /** The blocks of a wide piece: its picture across the page, words below. */
     private List<Picture> below(double width, double height) {
-        ScaledPicture drawn = new CutPicture(plan, task, ruler).within(width, tallest(height));
+        ScaledPicture drawn = new CutPicture(plan, task, voice).within(width, tallest(height));
         TextColumn head = head(width, drawn.scale());
         head.picture(drawn.picture(), 0).gap(3);
         List<Picture> blocks = new ArrayList<>(List.of(head.finished(task.title())));
@@ -116,14 +116,13 @@ public final class CutBlocks {
         TextColumn head = new TextColumn(width);
         head.words(task.title(), 0, PrintSizes.STEP, 2);
         Piece piece = task.cut().piece();
-        String washed = switch (piece.washed()) {
-            case YES -> ", washed";
-            case NO -> ", not washed";
-            case UNKNOWN -> "";
-        };
         head.words(
-                "Line " + piece.row() + " of the stash" + washed + ". Drawn " + scale.word() + ", measures in "
-                        + (ruler.isMetric() ? "centimetres." : "inches."),
+                voice.printing()
+                        .cutHead(
+                                Integer.toString(piece.row()),
+                                scale.word(voice),
+                                voice.ruler().isMetric() ? "metric" : "inches",
+                                piece.washed().name()),
                 PrintSizes.SMALL);
         return head.gap(2.5);
     }
@@ -132,7 +131,7 @@ public final class CutBlocks {
     private List<Picture> cuts(double width, double nearer) {
         List<Picture> items = new ArrayList<>();
         if (task.lines().isEmpty()) {
-            TextColumn none = new TextColumn(width).words("Nothing to cut: use the whole piece.", PrintSizes.BODY);
+            TextColumn none = new TextColumn(width).words(voice.printing().cutNothing(), PrintSizes.BODY);
             items.add(none.finished("Nothing to cut"));
         }
         for (CutLine line : task.lines()) {
@@ -141,7 +140,7 @@ public final class CutBlocks {
                 double base = y + TextColumn.baseline(PrintSizes.BODY);
                 Point middle = new Point(CutNumber.RADIUS, base - Dimensions.halfCaps(PrintSizes.BODY));
                 CutNumber.disc(sketch, middle, line.number());
-                sketch.words(ruler.number(line.measure(), Rounding.UP), new Point(MEASURE, base), NUMBER);
+                sketch.words(voice.number(line.measure(), Rounding.UP), new Point(MEASURE, base), NUMBER);
             });
             item.words(line.sentence(), SENTENCE - nearer, PrintSizes.BODY, Integer.MAX_VALUE);
             items.add(item.gap(1.6).finished(line.sentence()));
@@ -171,7 +170,7 @@ public final class CutBlocks {
         }
         if (!task.left().isEmpty()) {
             TextColumn left = new TextColumn(width);
-            left.gap(1.5).words("Left: " + String.join("; ", task.left()) + ".", PrintSizes.SMALL);
+            left.gap(1.5).words(voice.printing().cutLeft(String.join("; ", task.left())), PrintSizes.SMALL);
             items.add(left.gap(2).finished("Left over"));
         }
         return items;
@@ -186,17 +185,16 @@ public final class CutBlocks {
     }
 
     /** All pieces one below the other, on one long sheet. */
-    public static Picture sheet(Plan plan, List<PieceTask> tasks, Ruler ruler) {
+    public static Picture sheet(Plan plan, List<PieceTask> tasks, Voice voice) {
         double air = 8;
         TextColumn column = new TextColumn(190);
-        column.words("Cut", PrintSizes.TITLE);
+        column.words(voice.printing().cutTitle(), PrintSizes.TITLE);
         column.words(
-                plan.story().title() + ". " + tasks.size() + (tasks.size() == 1 ? " piece" : " pieces")
-                        + ". Cut in the order of the numbers. The arrowhead of each circle points to the edge to measure from.",
+                voice.printing().cutSheet(tasks.size(), new StoryWords(plan.story(), voice).title()),
                 PrintSizes.BODY);
         for (PieceTask task : tasks) {
             column.gap(5).seam().gap(4);
-            new CutBlocks(plan, task, ruler).blocks(190, 400).forEach(block -> column.picture(block, 0));
+            new CutBlocks(plan, task, voice).blocks(190, 400).forEach(block -> column.picture(block, 0));
         }
         Picture sheet = column.finished("Cutting plan of " + plan.story().title());
         Sketch sketch = new Sketch().place(sheet, new Point(air, air));

@@ -10,9 +10,9 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.PieceTask;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,12 +33,12 @@ public final class CutCells {
     private static final Type TITLE = Type.of(11 * Type.POINT, Weight.BOLD, Palette.INK);
 
     private final Plan plan;
-    private final Ruler ruler;
+    private final Voice voice;
     private final Flow flow;
 
-    public CutCells(Plan plan, Ruler ruler, Flow flow) {
+    public CutCells(Plan plan, Voice voice, Flow flow) {
         this.plan = plan;
-        this.ruler = ruler;
+        this.voice = voice;
         this.flow = flow;
     }
 
@@ -52,7 +52,7 @@ public final class CutCells {
                 whole.add(whole(task, Cards.width(flow, 2)));
                 continue;
             }
-            ScaledPicture drawn = new CutPicture(plan, task, ruler).small(width, DRAWN);
+            ScaledPicture drawn = new CutPicture(plan, task, voice).small(width, DRAWN);
             if (task.lines().size() <= FEW && drawn.excess(width, DRAWN) <= 0) {
                 cells.add(cell(task, drawn.picture(), width));
             } else {
@@ -62,7 +62,7 @@ public final class CutCells {
         if (!whole.isEmpty()) {
             flow.gap(3)
                     .add(new TextColumn(flow.width())
-                            .words("Use these pieces whole", PrintSizes.STEP)
+                            .words(voice.printing().cutWhole(), PrintSizes.STEP)
                             .finished("Used whole"));
             Cards.flow(flow, whole, 2);
         }
@@ -71,7 +71,7 @@ public final class CutCells {
     }
 
     private void block(PieceTask task) {
-        List<Picture> blocks = new CutBlocks(plan, task, ruler).blocks(flow.width(), flow.height());
+        List<Picture> blocks = new CutBlocks(plan, task, voice).blocks(flow.width(), flow.height());
         flow.gap(4);
         double whole = blocks.stream().mapToDouble(Picture::height).sum();
         if (whole > flow.left() && whole <= flow.height()) {

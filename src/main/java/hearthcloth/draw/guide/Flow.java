@@ -10,6 +10,7 @@ import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
+import hearthcloth.words.printing.PrintingWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,12 +28,14 @@ public final class Flow {
 
     private final Paper paper;
     private final String running;
+    private final PrintingWords words;
     private final List<Sketch> pages = new ArrayList<>();
     private final List<Picture> waiting = new ArrayList<>();
     private double y;
 
-    public Flow(Paper paper, String running) {
+    public Flow(Paper paper, String running, PrintingWords words) {
         this.paper = paper;
+        this.words = words;
         this.running = running;
         turn();
     }
@@ -113,7 +116,7 @@ public final class Flow {
         List<Picture> finished = new ArrayList<>();
         for (int i = 0; i < pages.size(); i++) {
             Sketch page = new Sketch();
-            String number = "page " + (i + 1) + " of " + pages.size();
+            String number = words.page(Integer.toString(pages.size()), Integer.toString(i + 1));
             Point left = new Point(MARGIN, 13);
             page.words(Paragraph.cut(running, width() - 40, RUNNING), left, RUNNING);
             page.words(number, new Point(paper.width() - MARGIN, 13), RUNNING.at(Type.Anchor.END));

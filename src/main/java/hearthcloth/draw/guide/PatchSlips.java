@@ -2,7 +2,7 @@ package hearthcloth.draw.guide;
 
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
-import hearthcloth.cloth.Showing;
+import hearthcloth.draw.cloth.PatchName;
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.letters.Weight;
 import hearthcloth.draw.picture.Bounds;
@@ -16,90 +16,85 @@ import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 
 /** A slip of paper for every patch, to cut out and pin on: its name and cut size, its top, and which side lies up. */
 public final class PatchSlips {
 
     private static final int COLUMNS = 3;
-    private static final double HEIGHT = 32;
+    private static final double HEIGHT = 34;
     private static final Type NAME = Type.of(24 * Type.POINT, Weight.BOLD, Palette.INK);
 
     private PatchSlips() {}
 
     /** The pages; {@code flow} is still empty. */
-    public static List<Picture> pages(Plan plan, Ruler ruler, Flow flow) {
-        intro(flow);
+    public static List<Picture> pages(Plan plan, Voice voice, Flow flow) {
+        intro(voice, flow);
         double width = Cards.width(flow, COLUMNS);
-        Cards.flow(flow, slips(plan, ruler, width, ""), COLUMNS);
+        Cards.flow(flow, slips(plan, voice, width, ""), COLUMNS);
         return flow.pages();
     }
 
     /** Adds the slips of many bags, each slip with the number of its bag. */
-    public static void flow(List<Bag> bags, Ruler ruler, Flow flow) {
-        intro(flow);
+    public static void flow(List<Bag> bags, Voice voice, Flow flow) {
+        intro(voice, flow);
         double width = Cards.width(flow, COLUMNS);
         for (Bag bag : bags) {
             flow.gap(7);
             flow.lead(new TextColumn(flow.width())
                     .words(bag.title(), PrintSizes.STEP)
                     .finished(bag.title()));
-            Cards.flow(flow, slips(bag.plan(), ruler, width, "bag " + bag.number()), COLUMNS);
+            Cards.flow(flow, slips(bag.plan(), voice, width, "bag " + bag.number()), COLUMNS);
         }
     }
 
-    private static void intro(Flow flow) {
+    private static void intro(Voice voice, Flow flow) {
         flow.add(new TextColumn(flow.width())
-                .words("Patch slips", PrintSizes.HEADING)
+                .words(voice.printing().slipsTitle(), PrintSizes.HEADING)
                 .words(
-                        "Cut along the dashed lines. Pin each slip to its patch as soon as it is cut, on the side that will be"
-                                + " the front of the cloth. The arrow points to the top of the cloth.",
+                        voice.printing().slipsHow(),
                         PrintSizes.BODY)
                 .gap(1)
                 .finished("Patch slips"));
     }
 
-    private static List<Picture> slips(Plan plan, Ruler ruler, double width, String bag) {
+    private static List<Picture> slips(Plan plan, Voice voice, double width, String bag) {
         return plan.cloth().laid().stream()
-                .map(laid -> slip(laid, ruler, width, bag))
+                .map(laid -> slip(laid, voice, width, bag))
                 .toList();
     }
 
-    private static Picture slip(Laid laid, Ruler ruler, double width, String bag) {
+    private static Picture slip(Laid laid, Voice voice, double width, String bag) {
         Patch patch = laid.patch();
         Sketch sketch = new Sketch().outline(new Bounds(0, 0, width, HEIGHT), Stroke.stitches(0.3, Palette.SECOND_INK));
         Type name = NAME;
-        while (name.width(patch.place().label()) > width - 18) {
+        String label = PatchName.of(patch, voice);
+        while (name.width(label) > width - 18) {
             name = name.sized(name.size() * 0.92);
         }
-        sketch.words(patch.place().label(), new Point(4, 11), name);
-        arrow(sketch, new Point(width - 7, 4));
+        sketch.words(label, new Point(4, 11), name);
+        arrow(sketch, new Point(width - 7, 4), voice);
         List<String> lines =
-                List.of(ruler.write(laid.cut(), Rounding.UP) + ", as cut", patch.fabric(), up(patch.showing()));
-        double y = 17;
+                List.of(voice.printing().slipsSize(voice.write(laid.cut(), Rounding.UP)),
+                        patch.fabric(),
+                        voice.printing().slipsUp(patch.showing().name()));
+        // Below the word under the arrow, which a long size would meet in some languages.
+        double y = 19;
         for (String line : lines) {
             sketch.words(Paragraph.cut(line, width - 6, PrintSizes.BODY), new Point(4, y), PrintSizes.BODY);
             y += PrintSizes.BODY.leading() + 0.6;
         }
         Point corner = new Point(width - 3, HEIGHT - 3);
         sketch.words(bag, corner, PrintSizes.STRONG.at(Type.Anchor.END));
-        return sketch.finished("Slip of " + patch.place().label(), width, HEIGHT);
-    }
-
-    private static String up(Showing showing) {
-        return switch (showing) {
-            case RIGHT -> "Right side up";
-            case WRONG -> "Wrong side up";
-            case SAME -> "Either side up";
-        };
+        return sketch.finished(label, width, HEIGHT);
     }
 
     /** An arrow to the top with its word under it; {@code tip} is its point. */
-    private static void arrow(Sketch sketch, Point tip) {
+    private static void arrow(Sketch sketch, Point tip, Voice voice) {
         sketch.line(tip.plus(0, 2), tip.plus(0, 6.5), Stroke.solid(0.8, Palette.INK));
         sketch.add(new Mark.Area(List.of(tip, tip.plus(1.8, 3), tip.plus(-1.8, 3)), Palette.INK));
-        sketch.words("top", tip.plus(0, 11), PrintSizes.SMALL.at(Type.Anchor.MIDDLE));
+        sketch.words(voice.printing().slipsTop(), tip.plus(0, 11), PrintSizes.SMALL.at(Type.Anchor.MIDDLE));
     }
 }

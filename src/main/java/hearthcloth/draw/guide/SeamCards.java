@@ -11,9 +11,10 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.SeamTask;
+import hearthcloth.words.speech.Voice;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Every seam after the first as a card: what is particular to it, its picture, what it should measure. */
@@ -31,13 +32,13 @@ public final class SeamCards {
     private static final double JOIN = 16;
 
     private final Plan plan;
-    private final Ruler ruler;
+    private final Voice voice;
     private final Flow flow;
     private double tallest = SEAM;
 
-    public SeamCards(Plan plan, Ruler ruler, Flow flow) {
+    public SeamCards(Plan plan, Voice voice, Flow flow) {
         this.plan = plan;
-        this.ruler = ruler;
+        this.voice = voice;
         this.flow = flow;
     }
 
@@ -54,11 +55,11 @@ public final class SeamCards {
         TextColumn card = new TextColumn(width);
         card.words(seam.step().number() + ". " + seam.task().title(), TITLE).gap(1);
         drawn(card, seam.step(), width);
-        card.words(String.join(" ", seam.brief()), PrintSizes.BODY);
+        card.words(voice.sentences(seam.brief()), PrintSizes.BODY);
         measure(card, seam);
         if (!seam.glance().thick().isEmpty()) {
             double before = card.height();
-            card.words("Thick: " + seam.glance().thick() + ". Slow down there.", 4, PrintSizes.CARE, Integer.MAX_VALUE);
+            card.words(voice.printing().cardThick(seam.glance().thick()), 4, PrintSizes.CARE, Integer.MAX_VALUE);
             double reach = card.height() - before;
             card.draw(0, (sketch, y) -> sketch.fill(new Bounds(1, y - reach + 1, 0.9, reach - 1), Palette.MADDER));
         }
@@ -74,8 +75,9 @@ public final class SeamCards {
             card.words(seam.step().number() + ". " + seam.task().title(), TITLE);
         }
         drawn(card.gap(1), last.step(), width);
-        String others = group.size() == 2 ? " Sew the other in the same way." : " Sew the others in the same way.";
-        card.words(String.join(" ", first.brief()) + others, PrintSizes.BODY);
+        List<String> told = new ArrayList<>(first.brief());
+        told.add(voice.printing().cardOthers(group.size() - 1));
+        card.words(voice.sentences(told), PrintSizes.BODY);
         measure(card, last);
         return card.gap(1.5).finished(last.task().title());
     }
@@ -86,7 +88,7 @@ public final class SeamCards {
         if (joins && step.seam().join() == Join.BELOW) {
             return;
         }
-        Picture picture = new StepPicture(plan, step).small(width, joins ? JOIN : tallest);
+        Picture picture = new StepPicture(plan, step, voice).small(width, joins ? JOIN : tallest);
         card.picture(picture, Math.max(0, (width - picture.width()) / 2)).gap(1);
     }
 
@@ -94,6 +96,6 @@ public final class SeamCards {
         seam.task()
                 .check()
                 .ifPresent(check ->
-                        card.words("Measures " + ruler.write(check.size(), Rounding.NEAREST) + ".", PrintSizes.STRONG));
+                        card.words(voice.printing().cardMeasures(voice.write(check.size(), Rounding.NEAREST)), PrintSizes.STRONG));
     }
 }

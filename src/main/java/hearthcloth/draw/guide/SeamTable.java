@@ -9,9 +9,10 @@ import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,18 +25,17 @@ final class SeamTable {
     private static final double[] COLUMNS = {0, 0.08, 0.37, 0.5, 0.7};
 
     private static final double AIR = 2.5;
-    private static final List<String> HEAD = List.of("Step", "Sew", "Wraps", "Measures", "Thick");
 
     private final List<SeamTask> seams;
-    private final Ruler ruler;
+    private final Voice voice;
 
-    SeamTable(List<SeamTask> seams, Ruler ruler) {
+    SeamTable(List<SeamTask> seams, Voice voice) {
         this.seams = seams;
-        this.ruler = ruler;
+        this.voice = voice;
     }
 
     void flow(Flow flow) {
-        flow.add(row(HEAD, flow.width(), PrintSizes.STRONG));
+        flow.lead(row(head(), flow.width(), PrintSizes.STRONG));
         List<SeamTask> joins = new ArrayList<>();
         for (SeamTask seam : seams) {
             if (seam.step().joinedBar().isPresent() && !isMixed()) {
@@ -48,6 +48,12 @@ final class SeamTable {
         joins.forEach(join -> flow.add(row(cells(List.of(), join), flow.width(), PrintSizes.BODY)));
     }
 
+    private List<String> head() {
+        PrintingWords words = voice.printing();
+        return List.of(
+                words.tableStep(), words.tableSew(), words.tableWraps(), words.tableMeasures(), words.tableThick());
+    }
+
     /** What holds for every join, where it holds for every one. */
     Optional<String> joinRule() {
         if (isMixed() || joins().findAny().isEmpty()) {
@@ -55,9 +61,7 @@ final class SeamTable {
         }
         boolean added = joins().allMatch(SeamTable::addedWraps);
         return Optional.of(
-                added
-                        ? "In a joined bar each new part wraps the one before."
-                        : "In a joined bar each part wraps the next.");
+                added ? voice.printing().tableNewWraps() : voice.printing().tableOldWraps());
     }
 
     private Stream<SeamTask> joins() {
@@ -80,8 +84,8 @@ final class SeamTable {
         String measure = measure(seam);
         if (!joins.isEmpty()) {
             step = joins.get(0).step().number() + "–" + step;
-            what = what + " (join its " + (joins.size() + 1) + " parts first)";
-            measure = measure + "; the bar alone " + measure(joins.get(joins.size() - 1));
+            what = voice.printing().tableJoin(Integer.toString(joins.size() + 1), what);
+            measure = voice.printing().tableAlone(measure(joins.get(joins.size() - 1)), measure);
         }
         return List.of(step, what, seam.glance().wraps(), measure, seam.glance().thick());
     }
@@ -90,7 +94,7 @@ final class SeamTable {
         return seam.task()
                 .check()
                 .map(Task.Check::size)
-                .map(size -> ruler.write(size, Rounding.NEAREST))
+                .map(size -> voice.write(size, Rounding.NEAREST))
                 .orElse("");
     }
 

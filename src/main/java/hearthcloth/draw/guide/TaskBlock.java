@@ -10,8 +10,8 @@ import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.sew.Task;
+import hearthcloth.words.speech.Voice;
 import java.util.Optional;
 
 /** One task as a block: its title, what to do, the picture on the left, the number to check in a box. */
@@ -21,11 +21,11 @@ public final class TaskBlock {
     private static final double BETWEEN = 6;
 
     private final double width;
-    private final Ruler ruler;
+    private final Voice voice;
 
-    public TaskBlock(double width, Ruler ruler) {
+    public TaskBlock(double width, Voice voice) {
         this.width = width;
-        this.ruler = ruler;
+        this.voice = voice;
     }
 
     /** The width for a picture beside the words, in millimetres. */
@@ -78,15 +78,15 @@ public final class TaskBlock {
 
     /** The number to check, in large type on a tint of the accent colour. */
     private Picture box(Task.Check check, double across) {
-        String measure = ruler.write(check.size(), Rounding.NEAREST);
+        String measure = voice.write(check.size(), Rounding.NEAREST);
         Type figure = PrintSizes.FIGURE;
         while (figure.width(measure) > across - 8) {
             figure = figure.sized(figure.size() * 0.95);
         }
         TextColumn inside = new TextColumn(across - 8);
-        inside.words("It should now measure", PrintSizes.SMALL);
+        inside.words(voice.printing().boxMeasure(), PrintSizes.SMALL);
         inside.words(measure, figure);
-        inside.words("width × height, front up", PrintSizes.SMALL);
+        inside.words(voice.printing().boxWay(), PrintSizes.SMALL);
         Picture words = inside.finished(check.sentence());
         Bounds card = new Bounds(0, 0, across, words.height() + 4.5);
         return new Sketch()

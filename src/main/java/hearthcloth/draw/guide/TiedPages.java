@@ -11,7 +11,7 @@ import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
+import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.PublishedRule;
@@ -21,6 +21,7 @@ import hearthcloth.wrap.TradeSize;
 import hearthcloth.wrap.tie.Wrapped;
 import hearthcloth.wrap.tying.Tying;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The gift's part of a printed guide: how it looks tied, what shows, how sure the size is, and how it is tied. */
@@ -34,40 +35,40 @@ public final class TiedPages {
     private final Cloth cloth;
     private final Wrapped wrapped;
     private final Voice voice;
-    private final Ruler ruler;
     private final Flow flow;
+    private final PrintingWords words;
 
     public TiedPages(Cloth cloth, Wrapped wrapped, Voice voice, Flow flow) {
         this.cloth = cloth;
         this.wrapped = wrapped;
         this.voice = voice;
-        this.ruler = voice.ruler();
         this.flow = flow;
+        this.words = voice.printing();
     }
 
     /** Adds both parts; where the cloth does not tie the gift, only the sentence that says so. */
     public void flow(Optional<TiedGift> tied) {
-        flow.turn().heading("The gift, tied");
+        flow.turn().heading(words.tiedTitle());
         paragraph(wrapped.sentence(cloth.finished(), voice));
         if (tied.isEmpty()) {
             return;
         }
-        flow.gap(2).add(tied.get().views(flow.width(), VIEWS, PrintSizes.SMALL));
-        paragraph("Near the knot (about a hand's width) real cloth gathers up, and loose ends fall where they will.");
+        flow.gap(2).add(tied.get().views(flow.width(), VIEWS, PrintSizes.SMALL, voice));
+        paragraph(words.tiedNear());
         whatShows(tied.get());
         size();
         tying(tied.get());
     }
 
-    private void paragraph(String words) {
+    private void paragraph(String told) {
         flow.add(new TextColumn(flow.width())
-                .words(words, PrintSizes.BODY)
+                .words(told, PrintSizes.BODY)
                 .gap(1)
-                .finished(words));
+                .finished(told));
     }
 
     private void whatShows(TiedGift tied) {
-        flow.heading("What shows");
+        flow.heading(words.tiedShows());
         for (String sentence : tied.whatShows().sentences(voice)) {
             flow.add(new TextColumn(flow.width())
                     .item("•", 4, sentence, PrintSizes.BODY)
@@ -77,57 +78,70 @@ public final class TiedPages {
     }
 
     private void size() {
-        flow.heading("How sure the size is");
+        flow.heading(words.tiedSure());
         Tie tie = wrapped.tie();
         if (tie.isKnotted()) {
             paragraph(wrapped.tail().doubt(tie, wrapped.gift(), voice));
         }
         Fit fit = wrapped.fit(cloth);
-        Length spare = ruler.mark(fit.tightest().spare(), Rounding.DOWN);
-        String what = fit.tightest().reason().words();
+        Length spare = voice.ruler().mark(fit.tightest().spare(), Rounding.DOWN);
+        String what = voice.tying().reason(fit.tightest().reason().name());
         String own =
                 near(cloth.finished().width()) + " × " + near(cloth.finished().height());
         paragraph(
                 spare.isPositive()
-                        ? "This cloth (" + own + ") leaves " + near(spare) + " more than the plan allows for " + what
-                                + "."
-                        : "This cloth (" + own + ") is just large enough for " + what + ".");
+                        ? words.tiedLeaves(what, own, near(spare))
+                        : words.tiedJust(what, own));
         paragraph(PublishedRule.of(wrapped.gift())
                 .sentence(wrapped.gift(), tie, wrapped.tail().usual(), voice));
         Length ours = tie.smallestSquare(wrapped.gift(), wrapped.tail().usual());
         TradeSize.enoughFor(ours)
-                .ifPresent(size -> paragraph("The next ready-made size up is "
-                        + near(size.least()) + (size.trade().isEmpty() ? "" : " (" + size.trade() + ")")
-                        + ", sold for: " + size.uses() + "."));
+                .ifPresent(size -> paragraph(next(size)));
         paragraph(TradeFit.sentence(
                 TradeFit.of(tie, wrapped.gift(), wrapped.tail().usual()), voice));
     }
 
+    private String next(TradeSize size) {
+        String uses = voice.tying().tradeUses(size.name());
+        return size.trade().isEmpty()
+                ? words.tiedNext(near(size.least()), uses)
+                : words.tiedNextNamed(near(size.least()), size.trade(), uses);
+    }
+
+    private String how() {
+        Tie tie = wrapped.tie();
+        String suited = voice.tying().tieSuited(tie.name());
+        String name = voice.tying().tieName(tie.name());
+        return capital(
+                tie.trade().isEmpty() ? words.tiedHow(suited, name) : words.tiedHowNamed(suited, name, tie.trade()));
+    }
+
+    private static String capital(String sentence) {
+        return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+    }
+
     private String near(Length length) {
-        return ruler.write(length, Rounding.NEAREST);
+        return voice.write(length, Rounding.NEAREST);
     }
 
     private void tying(TiedGift tied) {
         Tying tying = Tying.of(wrapped.tie(), wrapped.gift(), voice.tying());
-        flow.turn().heading("Tying it");
-        String name = "The " + wrapped.tie().words()
-                + (wrapped.tie().trade().isEmpty() ? "" : " (" + wrapped.tie().trade() + ")")
-                + ", for " + wrapped.tie().suited() + ". Each arrow ends where the corner is now.";
-        paragraph(name);
+        flow.turn().heading(words.tiedTying());
+        paragraph(how());
         int number = 1;
         for (Tying.Step step : tying.steps()) {
             Picture picture = tied.moment(step.moment(), flow.width() * PICTURE, STEP);
             flow.part(step(number++ + ".", List.of(step.words()), picture));
         }
         if (wrapped.tie().isKnotted()) {
-            flow.heading("The knot");
+            flow.heading(words.tiedKnot());
             Picture knot = tied.knot(flow.width() * PICTURE, STEP * 0.7);
             flow.add(step("", tying.knot(), knot));
         }
-        flow.heading("When a corner will not reach");
+        flow.heading(words.tiedShort());
         paragraph(tying.ifShort());
         tied.whenShort(flow.width() * PICTURE, STEP).ifPresent(flow::add);
-        flow.heading("Take care when it is tied");
+        flow.heading(words.tiedCare());
         for (String caution : tying.cautions()) {
             TextColumn column = new TextColumn(flow.width()).words(caution, 6, PrintSizes.CARE, Integer.MAX_VALUE);
             double reach = column.height();

@@ -61,6 +61,57 @@ public final class LineBreaks {
                 || (!isJapanese(first.codePointBefore(first.length())) && !isJapanese(second.codePointAt(0)));
     }
 
+    private static final String VOWELS = "aeiouyäöüàâéèêëîïôùûáíóúœæAEIOUYÄÖÜÉ";
+
+    /** Consonants that go to the next line together. */
+    private static final List<String> TOGETHER = List.of(
+            "sch", "str", "ch", "ck", "ph", "rh", "sh", "th", "qu", "gn", "bl", "br", "cl", "cr", "dr", "fl", "fr", "gl", "gr", "kl",
+            "kr", "pl", "pr", "tr", "ll", "rr");
+
+    /** The fewest letters of a word on a line. */
+    private static final int FEWEST = 3;
+
+    /**
+     * The places between the syllables of a western word that is too long for a line: of the consonants between two vowels
+     * the last begins the next line (docs/sources.md#syllables). None in what is not a word of letters.
+     */
+    public static List<Integer> syllables(String word) {
+        List<Integer> places = new ArrayList<>();
+        if (!word.chars().allMatch(letter -> Character.isLetter(letter) && letter < 0x250)) {
+            return places;
+        }
+        for (int at = 1; at <= word.length() - FEWEST; at++) {
+            if (isVowel(word, at - 1) && !isVowel(word, at)) {
+                int vowel = at;
+                while (vowel < word.length() && !isVowel(word, vowel)) {
+                    vowel++;
+                }
+                int place = onset(word, at, vowel);
+                if (vowel < word.length() && place >= FEWEST && place <= word.length() - FEWEST) {
+                    places.add(place);
+                }
+            }
+        }
+        return places;
+    }
+
+    /** Where the next syllable begins, of the consonants from {@code from} up to its vowel. */
+    private static int onset(String word, int from, int vowel) {
+        for (String group : TOGETHER) {
+            int place = vowel - group.length();
+            boolean begins = place >= from && word.startsWith(group, place);
+            // As a rule "s-tr", but the second half of a German word made of two begins with it: "Leinen-streifen".
+            if (begins && (!group.startsWith("st") || place > from)) {
+                return place;
+            }
+        }
+        return vowel - 1;
+    }
+
+    private static boolean isVowel(String word, int at) {
+        return VOWELS.indexOf(word.charAt(at)) >= 0;
+    }
+
     private static boolean mayBreak(String word, int at) {
         if (Character.isLowSurrogate(word.charAt(at))) {
             return false;

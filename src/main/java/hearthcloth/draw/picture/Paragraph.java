@@ -43,19 +43,34 @@ public final class Paragraph {
     private static String broken(String part, double width, Type type, List<String> lines) {
         String line = part;
         while (type.width(line) > width) {
-            int letters = fitting(line, width, type);
-            lines.add(line.substring(0, letters));
+            int hyphen = hyphen(line, width, type);
+            int letters = hyphen > 0 ? hyphen : fitting(line, width, type);
+            lines.add(line.substring(0, letters) + (hyphen > 0 ? "-" : ""));
             line = line.substring(letters);
         }
         return line;
     }
 
-    /** The text with measures kept on one line: no break beside × or between a number and its unit. */
+    /** The last place between two syllables at which a line still ends in time; 0 where there is none. */
+    private static int hyphen(String word, double width, Type type) {
+        int last = 0;
+        for (int place : LineBreaks.syllables(word)) {
+            last = type.width(word.substring(0, place) + "-") <= width ? place : last;
+        }
+        return last;
+    }
+
+    /**
+     * The text with measures kept on one line: no break beside × or between a number and its unit, and none before the
+     * marks that French sets apart.
+     */
     private static String joined(String text) {
         return SafeText.clean(text)
                 .strip()
                 .replace(" × ", "\u00a0×\u00a0")
-                .replaceAll("([0-9¼½¾⅛⅜⅝⅞₆]) (in|cm|mm|m|yd|%)(?![a-z])", "$1\u00a0$2");
+                .replaceAll("([\\p{L})»]) ([:;?!»])", "$1\u00a0$2")
+                .replace("« ", "«\u00a0")
+                .replaceAll("([0-9¼½¾⅛⅜⅝⅞₆]) (in|cm|mm|m|yd|po|pulg|Zoll|인치|야드|%)(?![a-z])", "$1\u00a0$2");
     }
 
     /** At most {@code most} lines, the last one ended with … where text is left over. */

@@ -9,21 +9,21 @@ import java.util.List;
  * A direction from which the gift is drawn, the maker at its near side; the eye is infinitely far away (a parallel
  * projection), so that equal lengths in one direction stay equal.
  *
- * @param words as a caption: {@code from above}
+ * @param key by which a catalogue names the direction
  * @param towards unit vector towards the eye
  * @param right unit vector to the right on the picture, {@code up} to its top
  */
-record Eye(String words, Vector towards, Vector right, Vector up) {
+record Eye(String key, Vector towards, Vector right, Vector up) {
 
-    static final Eye ABOVE = of("From above", 0, 0, 1);
-    static final Eye FRONT = of("From the front", 0, -1, 0.2);
-    static final Eye CORNER = of("From a corner", 0.62, -1, 0.78);
+    static final Eye ABOVE = of("above", 0, 0, 1);
+    static final Eye FRONT = of("front", 0, -1, 0.2);
+    static final Eye CORNER = of("corner", 0.62, -1, 0.78);
 
-    static final Eye HIGH = of("From above", 0, -1, 1.5);
-    static final Eye RIGHT = of("From the right", 1, -0.55, 0.4);
-    static final Eye LOW = of("From the front", 0.25, -1, 0.55);
-    static final Eye SPINE = of("From the spine", 0, 1, 0.2);
-    static final Eye BEHIND = of("From a corner", -0.62, 1, 0.78);
+    static final Eye HIGH = of("above", 0, -1, 1.5);
+    static final Eye RIGHT = of("right", 1, -0.55, 0.4);
+    static final Eye LOW = of("front", 0.25, -1, 0.55);
+    static final Eye SPINE = of("spine", 0, 1, 0.2);
+    static final Eye BEHIND = of("corner", -0.62, 1, 0.78);
 
     /** The eyes for a finished gift: above, the front and a corner; for closed books the spine, where the knot is. */
     static List<Eye> on(Gift gift) {
@@ -44,12 +44,12 @@ record Eye(String words, Vector towards, Vector right, Vector up) {
         };
     }
 
-    private static Eye of(String words, double x, double y, double z) {
+    private static Eye of(String key, double x, double y, double z) {
         Vector sum = new Vector(x, y, z);
         Vector towards = sum.times(1 / sum.length());
         Vector across = new Vector(-y, x, 0);
         Vector right = across.length() < 1e-9 ? new Vector(1, 0, 0) : across.times(1 / across.length());
-        return new Eye(words, towards, right, towards.cross(right));
+        return new Eye(key, towards, right, towards.cross(right));
     }
 
     /** The position to the right on the picture, in millimetres of the gift. */

@@ -7,6 +7,8 @@ import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
@@ -65,6 +67,11 @@ public final class TiedGift {
         return View.of(some, eye, pattern, visible.fold().fit().placing().out(), look);
     }
 
+    /** What of the cloth can be seen. */
+    public Visible visible() {
+        return visible;
+    }
+
     public WhatShows whatShows() {
         return WhatShows.of(cloth, visible);
     }
@@ -103,7 +110,7 @@ public final class TiedGift {
      *
      * @param width of the picture, and at most {@code height}, in millimetres
      */
-    public Picture views(double width, double height, Type caption) {
+    public Picture views(double width, double height, Type caption, Voice voice) {
         List<View> views = views();
         List<Bounds> rooms = views.stream().map(View::bounds).toList();
         double across = rooms.stream().mapToDouble(Bounds::width).sum();
@@ -115,7 +122,7 @@ public final class TiedGift {
         Sketch sketch = new Sketch();
         double x = 0;
         for (int i = 0; i < views.size(); i++) {
-            Picture picture = views.get(i).picture(views.get(i).eye().words(), scale);
+            Picture picture = views.get(i).picture(voice.printing().view(views.get(i).eye().key()), scale);
             sketch.place(picture, new Point(x, foot - picture.height()));
             sketch.words(picture.title(), new Point(x, foot + caption.leading()), caption);
             x += picture.width() + gap;
@@ -133,7 +140,7 @@ public final class TiedGift {
         }
         List<Picture> pictures = new ArrayList<>();
         for (View view : views()) {
-            pictures.add(view.picture("The gift tied, " + lower(view.eye().words()), scale));
+            pictures.add(view.picture("The gift tied, " + lower(Voice.english(Ruler.MILLIMETRES).printing().view(view.eye().key())), scale));
         }
         return List.copyOf(pictures);
     }

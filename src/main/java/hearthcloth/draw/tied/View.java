@@ -11,6 +11,7 @@ import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Polygons;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Motion;
@@ -241,7 +242,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         }
         for (Thing thing : things) {
             if (thing instanceof Thing.Area area) {
-                List<Point> outline = grown(scaled(area.outline(), scale), BLEED);
+                List<Point> outline = Polygons.grown(scaled(area.outline(), scale), BLEED);
                 area.fabric()
                         .map(fabric -> fabric.scaled(scale))
                         .ifPresentOrElse(
@@ -261,7 +262,7 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
     /** A shadow with a soft edge: layers of it, each a little larger. */
     private static void soft(Sketch sketch, List<Point> outline) {
         for (int layer = 0; layer < SOFT; layer++) {
-            sketch.add(new Mark.Tint(grown(outline, (layer - SOFT / 3.0) * 0.5), CREASE, 0.05));
+            sketch.add(new Mark.Tint(Polygons.grown(outline, (layer - SOFT / 3.0) * 0.5), CREASE, 0.05));
         }
     }
 
@@ -274,32 +275,5 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         return points.stream()
                 .map(point -> new Point(point.x() / scale, point.y() / scale))
                 .toList();
-    }
-
-    /** A convex outline with every edge moved outwards. */
-    private static List<Point> grown(List<Point> outline, double by) {
-        int n = outline.size();
-        double turn = 0;
-        for (int i = 0; i < n; i++) {
-            Point a = outline.get(i);
-            Point b = outline.get((i + 1) % n);
-            turn += a.x() * b.y() - b.x() * a.y();
-        }
-        double out = turn < 0 ? -by : by;
-        List<Point> grown = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            Point here = outline.get(i);
-            Point in = way(outline.get((i + n - 1) % n), here);
-            Point on = way(here, outline.get((i + 1) % n));
-            // the corner moves along the middle of the two edges' outward ways; a sharp one no more than twice as far
-            double share = out / Math.max(0.5, 1 + in.x() * on.x() + in.y() * on.y());
-            grown.add(here.plus((in.y() + on.y()) * share, -(in.x() + on.x()) * share));
-        }
-        return grown;
-    }
-
-    private static Point way(Point from, Point to) {
-        double length = Math.hypot(to.x() - from.x(), to.y() - from.y());
-        return length < 1e-9 ? new Point(0, 0) : new Point((to.x() - from.x()) / length, (to.y() - from.y()) / length);
     }
 }

@@ -30,14 +30,25 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
     /** A shape is as white when it is darker by no more than this, in L*. */
     private static final double DULLER = 3;
 
-    /** Paper with four corners is bent or covered by less than this skew. */
+    /** A shape is as white when its chroma is more by no more than this. */
+    private static final double MORE_COLOUR = 2;
+
+    /** What is as white, and no whiter, and has not four corners is the sheet covered or folded where it is so large. */
+    private static final double LARGE_AREA = 0.5;
+
+    /** Paper that is a little bent is askew by less than this, and larger than what was chosen. */
     private static final double BENT_SKEW = 0.025;
+
+    /** Paper that is bent much is askew by less than this, and no rectangle any more by more than {@link #CROOKED}. */
+    private static final double BENT_MOST = 0.12;
+
+    private static final double CROOKED = 0.012;
 
     /** Whiter things that are more than this askew were never a sheet of this kind. */
     private static final double MOST_SKEW = 0.2;
 
-    /** A larger thing on the floor by this share is not another sheet of the same kind. */
-    private static final double LARGER = 1 + 2 * SheetChoice.SAME_SIZE;
+    /** A thing larger or smaller than this many times by area is not another sheet of the same kind. */
+    private static final double OTHER_SIZE = 1 + 2 * SheetChoice.SAME_SIZE;
 
     /**
      * Asks where another shape may be the sheet.
@@ -59,20 +70,29 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
 
     private boolean isRival(SheetFinder.Found found, InteriorColour own, FittedPolygon shape, boolean cutOff) {
         InteriorColour other = InteriorColour.of(shape.corners(), coarse, ground);
-        Lab lit = new WhiteBalance(own.colour(), own.ground()).of(other.colour(), other.ground());
+        Lab chosen = paper(own);
+        Lab seen = paper(other);
+        Lab lit = new WhiteBalance(chosen, own.ground()).of(seen, other.ground());
         double lighter = lit.lightness() - WhiteBalance.PAPER.lightness();
-        double purer = own.colour().chroma() - other.colour().chroma();
-        boolean asWhite = lighter > -DULLER && purer > -2;
+        double purer = chosen.chroma() - seen.chroma();
+        boolean asWhite = lighter > -DULLER && purer > -MORE_COLOUR;
         boolean whiter = asWhite && (lighter > WHITER || purer > PURER);
-        if (cutOff) {
-            return whiter;
-        }
-        if (shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
-            return whiter;
-        }
-        double skew = finder.said(shape, sheet).skew();
         double times = finder.times(found, shape.corners());
-        boolean isTwin = Math.abs(Math.log(times)) < Math.log(LARGER);
-        return !isTwin && (whiter ? skew < MOST_SKEW : asWhite && times > LARGER && skew < BENT_SKEW);
+        if (cutOff || shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
+            return whiter || (asWhite && times > LARGE_AREA);
+        }
+        SheetFinder.Found said = finder.said(shape, sheet);
+        double skew = said.skew();
+        boolean isBent = (skew < BENT_SKEW && times > OTHER_SIZE)
+                || (skew < BENT_MOST && finder.offRectangle(said) > CROOKED);
+        boolean isTwin = Math.abs(Math.log(times)) < Math.log(OTHER_SIZE);
+        return !isTwin && (whiter ? skew < MOST_SKEW : asWhite && isBent);
+    }
+
+    /** The colour of paper that something lies on, or that is printed: of its two colours the lighter, where that is not little. */
+    private static Lab paper(InteriorColour inside) {
+        InteriorColour.Halves halves = inside.halves();
+        Lab light = halves.one().lightness() > halves.two().lightness() ? halves.one() : halves.two();
+        return inside.figured() && light.lightness() > inside.colour().lightness() ? light : inside.colour();
     }
 }

@@ -26,6 +26,7 @@ final class BarColours {
     private final int[] chosen;
     private final int[] best;
     private final double[] left;
+    private final double[][] inside;
     private long looks;
     private double least = Double.POSITIVE_INFINITY;
     private double open = Double.POSITIVE_INFINITY;
@@ -65,6 +66,7 @@ final class BarColours {
         this.chosen = new int[problem.bars()];
         this.best = new int[problem.bars()];
         this.left = new double[problem.fabrics()];
+        this.inside = costsInside();
     }
 
     /**
@@ -197,6 +199,23 @@ final class BarColours {
         return costs;
     }
 
+    /** What a bar of a fabric costs at least where it meets the bars inside it, whatever those are of. */
+    private double[][] costsInside() {
+        double[][] costs = new double[problem.bars()][problem.fabrics()];
+        for (int fabric = 0; fabric < problem.fabrics(); fabric++) {
+            double least = Double.POSITIVE_INFINITY;
+            for (int other = 0; other < problem.fabrics(); other++) {
+                least = Math.min(least, problem.between(fabric, other));
+            }
+            for (int bar = 0; bar < costs.length; bar++) {
+                for (BarColouring.Meeting meeting : problem.meetingsOf(bar)) {
+                    costs[bar][fabric] += meeting.other() < bar ? least * meeting.mm() : 0;
+                }
+            }
+        }
+        return costs;
+    }
+
     /**
      * Every choice for this bar and those inside it.
      *
@@ -248,13 +267,13 @@ final class BarColours {
         return then;
     }
 
-    /** What the bars inside this one cost at least: each its cheapest fabric, as if the others were no matter. */
-    private static double rest(int bar, double[][] costs) {
+    /** What the bars inside this one cost at least: each its cheapest fabric, beside whatever those inside it cost least. */
+    private double rest(int bar, double[][] costs) {
         double sum = 0;
         for (int inner = 0; inner < bar; inner++) {
             double cheapest = Double.POSITIVE_INFINITY;
-            for (double cost : costs[inner]) {
-                cheapest = Math.min(cheapest, cost);
+            for (int fabric = 0; fabric < costs[inner].length; fabric++) {
+                cheapest = Math.min(cheapest, costs[inner][fabric] + inside[inner][fabric]);
             }
             sum += cheapest;
         }

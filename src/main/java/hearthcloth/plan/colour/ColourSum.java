@@ -35,13 +35,18 @@ final class ColourSum {
     }
 
     void pair(Tile one, Tile other) {
+        pair(one, other, 1);
+    }
+
+    /** Two tiles of whose common edge only a share counts. */
+    void pair(Tile one, Tile other, double share) {
         if (one.bar() == other.bar()) {
             if (one.fabric() != other.fabric()) {
                 mixed.set(one.bar());
             }
             return;
         }
-        double meets = one.meets(other);
+        double meets = share * one.meets(other);
         if (meets > 0) {
             double apart = differences.between(one.fabric(), other.fabric());
             boolean isOwn = one.fabric() == other.fabric();

@@ -83,7 +83,8 @@ final class TrialColours {
 
     /**
      * The same trials by joins and by what is amiss in their colours, a metre of edge like a join; a fabric that meets
-     * itself is not amiss where the plan of colour means it to.
+     * itself is not amiss where the plan of colour means it to, but half so in one whole field, which shows least of
+     * what the heap has. The weights are ours.
      */
     static List<DraftTrial> byEye(List<DraftTrial> trials, Contrast wanted) {
         return trials.stream()
@@ -98,7 +99,9 @@ final class TrialColours {
 
     private static double unwantedMm(DraftTrial trial, Contrast wanted) {
         ColourFigures figures = figures(trial);
-        return trial.draft().scheme().kind().isOfAreas() ? figures.hearthAmissMm(wanted) : figures.amissMm(wanted);
+        Scheme.Kind kind = trial.draft().scheme().kind();
+        double plain = kind == Scheme.Kind.FIELD ? figures.neighbours().sameMm() / 2 : 0;
+        return kind.isOfAreas() ? figures.hearthAmissMm(wanted) + plain : figures.amissMm(wanted);
     }
 
     private static boolean isAsLarge(DraftTrial trial, DraftTrial best) {

@@ -1,9 +1,11 @@
 package hearthcloth.plan.rework;
 
+import hearthcloth.cloth.Assembly;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Seam;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
@@ -92,5 +94,34 @@ public record OtherEdge(Design design, Plan plan) {
             cuts.put(laid.patch().place().id(), laid.cut());
         }
         return cuts;
+    }
+
+    /**
+     * The same cloth with bar {@code name} turned to its other side, as it was sewn; unchanged where both sides look
+     * alike.
+     */
+    public static Plan otherSideUp(Plan plan, String name) {
+        Assembly work = plan.cloth().work().fold(new OtherSideUp(name));
+        return new Plan(plan.story(), new Cloth(work, plan.cloth().making()), plan.rules(), plan.cuts(), plan.bound())
+                .checked();
+    }
+
+    private record OtherSideUp(String name) implements Assembly.Fold<Assembly> {
+
+        @Override
+        public Assembly patch(Patch patch) {
+            return patch.place() instanceof Place.Bar bar && bar.bar().equals(name)
+                    ? new Patch(
+                            patch.place(),
+                            patch.fabric(),
+                            patch.size(),
+                            patch.showing().turnedOver())
+                    : patch;
+        }
+
+        @Override
+        public Assembly seam(Seam seam, Assembly first, Assembly second) {
+            return Seam.of(seam.join(), seam.wraps(), first, second);
+        }
     }
 }

@@ -1,11 +1,9 @@
 package hearthcloth.plan.rework;
 
-import hearthcloth.cloth.Assembly;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
-import hearthcloth.cloth.Seam;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.colour.Colour;
 import hearthcloth.cutstock.search.Budget;
@@ -35,7 +33,7 @@ import java.util.Objects;
  */
 public final class RemainingPlan {
 
-    private static final String WORK = "the sewn work";
+    static final String WORK = "the sewn work";
 
     private final Plan before;
     private final int bars;
@@ -238,35 +236,6 @@ public final class RemainingPlan {
         return reaches && shows ? shown : List.of();
     }
 
-    /**
-     * The same cloth with bar {@code name} turned to its other side, as it was sewn; unchanged where both sides look
-     * alike.
-     */
-    public static Plan otherSideUp(Plan plan, String name) {
-        Assembly work = plan.cloth().work().fold(new OtherSideUp(name));
-        return new Plan(plan.story(), new Cloth(work, plan.cloth().making()), plan.rules(), plan.cuts(), plan.bound())
-                .checked();
-    }
-
-    private record OtherSideUp(String name) implements Assembly.Fold<Assembly> {
-
-        @Override
-        public Assembly patch(Patch patch) {
-            return bar(patch.place()).equals(name)
-                    ? new Patch(
-                            patch.place(),
-                            patch.fabric(),
-                            patch.size(),
-                            patch.showing().turnedOver())
-                    : patch;
-        }
-
-        @Override
-        public Assembly seam(Seam seam, Assembly first, Assembly second) {
-            return Seam.of(seam.join(), seam.wraps(), first, second);
-        }
-    }
-
     Plan before() {
         return before;
     }
@@ -313,9 +282,5 @@ public final class RemainingPlan {
             free += " itself";
         }
         return new Fabric(free, Colour.of(0x808080), Fabric.Faces.SAME, Fabric.Nap.LENGTHWISE);
-    }
-
-    static String work() {
-        return WORK;
     }
 }

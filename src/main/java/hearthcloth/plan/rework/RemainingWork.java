@@ -129,7 +129,7 @@ final class RemainingWork {
     }
 
     private Design designed(Stash stash) {
-        Fabric work = standIn(RemainingPlan.work(), stash);
+        Fabric work = standIn(RemainingPlan.WORK, stash);
         List<List<Fabric>> fabrics = new ArrayList<>();
         for (int i = bars(); i < slots.size(); i++) {
             String bar = slots.get(i).place().bar();

@@ -4,6 +4,7 @@ import hearthcloth.cloth.Step;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
+import hearthcloth.words.sewing.SewingWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +31,7 @@ public record AtTheMachine(Kind kind, Task task, Optional<Step> seam, String thi
     }
 
     /** Everything from laying out to the last corner of the hem, in order. */
-    public static List<AtTheMachine> of(Guide guide) {
+    public static List<AtTheMachine> of(Guide guide, SewingWords words) {
         List<AtTheMachine> all = new ArrayList<>();
         all.add(new AtTheMachine(Kind.LAY, guide.sewing().layout(), Optional.empty(), ""));
         if (!guide.sewing().seams().isEmpty()) {
@@ -40,14 +41,14 @@ public record AtTheMachine(Kind kind, Task task, Optional<Step> seam, String thi
             Kind kind = seam.step().joinedBar().isPresent() ? Kind.JOIN : Kind.SEAM;
             String thick = seam.glance().thick().isEmpty()
                     ? ""
-                    : "Thick at " + seam.glance().thick();
+                    : words.thickAt(seam.glance().thick());
             all.add(new AtTheMachine(kind, seam.task(), Optional.of(seam.step()), thick));
         }
-        guide.hemming().forEach(task -> all.add(new AtTheMachine(Kind.HEM, task, Optional.empty(), hem(task))));
+        guide.hemming().forEach(task -> all.add(new AtTheMachine(Kind.HEM, task, Optional.empty(), hem(task, words))));
         return List.copyOf(all);
     }
 
-    private static String hem(Task task) {
-        return task.warnings().isEmpty() ? "" : "Thick where seams run in";
+    private static String hem(Task task, SewingWords words) {
+        return task.warnings().isEmpty() ? "" : words.thickHem();
     }
 }

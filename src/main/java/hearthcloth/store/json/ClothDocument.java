@@ -6,7 +6,6 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.work.Purpose;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -50,22 +49,6 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<String> lac
 
         public Bench withTicked(Set<String> other) {
             return new Bench(locked, other, sewn, measures, done);
-        }
-
-        public Bench withSewn(int steps) {
-            return new Bench(locked, ticked, steps, measures, done);
-        }
-
-        public Bench and(Measure measure) {
-            List<Measure> more = new ArrayList<>(measures);
-            more.add(measure);
-            return new Bench(locked, ticked, sewn, more, done);
-        }
-
-        public Bench and(Done step) {
-            List<Done> more = new ArrayList<>(done);
-            more.add(step);
-            return new Bench(locked, ticked, sewn, measures, more);
         }
     }
 

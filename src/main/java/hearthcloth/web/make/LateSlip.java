@@ -10,6 +10,7 @@ import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +28,7 @@ record LateSlip(PageContext room, SavedCloth cloth, Plan plan) {
      */
     void mend(Context context, String wrong, Optional<Size> real) {
         SewWays.Desk desk = new SewWays.Desk(room, cloth);
-        List<AtTheMachine> steps = AtTheMachine.of(Guide.of(plan, desk.ruler()));
+        List<AtTheMachine> steps = AtTheMachine.of(Guide.of(plan, desk.ruler()), Voice.english(desk.ruler()).sewing());
         int sewn = Math.min(cloth.document().bench().sewn(), steps.size());
         RemainingPlan.Table table = desk.table();
         LateMiscut slip =

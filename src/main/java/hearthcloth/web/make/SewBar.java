@@ -13,6 +13,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.journal.BenchFact;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -102,7 +103,7 @@ final class SewBar {
 
     /** Steps that are done when so many bars are sewn on: joins of a bar that is made anew are to do again. */
     private int sewn(Plan now) {
-        List<AtTheMachine> steps = AtTheMachine.of(Guide.of(now, desk.ruler()));
+        List<AtTheMachine> steps = AtTheMachine.of(Guide.of(now, desk.ruler()), Voice.english(desk.ruler()).sewing());
         int seams = 0;
         for (int i = 0; i < steps.size(); i++) {
             AtTheMachine.Kind kind = steps.get(i).kind();

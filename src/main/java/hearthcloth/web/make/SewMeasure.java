@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What the work really measures after a step, and the ways on from there; the choice is hers. */
 final class SewMeasure {
@@ -53,7 +54,7 @@ final class SewMeasure {
         this.ends = new Ends(ends(context, "width"), ends(context, "height"));
         this.real = real();
         this.seam = SewnSteps.seam(steps.get(number));
-        this.last = number + 1 == steps.size();
+        this.last = SewnSteps.isLast(cloth, steps, number);
         this.asSewn = SewnCloth.measured(cloth.document().design(), bars, real);
     }
 
@@ -158,8 +159,13 @@ final class SewMeasure {
     /** The ways on, each planned through. */
     SewWays ways() {
         List<SewWays.Way> ways = planned().stream().map(this::way).toList();
-        SewWays.Asked asked = new SewWays.Asked(written(real.width()), written(real.height()), "");
+        SewWays.Asked asked = new SewWays.Asked(written(ends.width()), written(ends.height()), "");
         return new SewWays(desk.cloth(), number, asked, told(), ways);
+    }
+
+    /** One end or both, as she wrote them. */
+    private String written(List<Length> both) {
+        return both.stream().map(this::written).collect(Collectors.joining(" and "));
     }
 
     private String written(Length length) {

@@ -7,8 +7,8 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.house.Threads;
@@ -17,6 +17,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -62,7 +63,9 @@ public final class SewPage {
     }
 
     private List<AtTheMachine> steps(SavedCloth cloth) {
-        return AtTheMachine.of(Guide.of(ClothAsked.plan(cloth), settings(cloth).ruler()));
+        return AtTheMachine.of(
+                Guide.of(ClothAsked.plan(cloth), settings(cloth).ruler()),
+                Voice.english(settings(cloth).ruler()).sewing());
     }
 
     private Settings settings(SavedCloth cloth) {
@@ -139,7 +142,7 @@ public final class SewPage {
                     .happened(
                             cloth,
                             SewnSteps.label(steps, step),
-                            SewnSteps.done(steps, step, room.store().now()));
+                            SewnSteps.done(cloth, steps, step, room.store().now()));
             if (step + 1 == steps.size()) {
                 PageContext.go(context, "/made/" + cloth.id(), "");
                 return;

@@ -8,7 +8,6 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.OtherEdge;
-import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
@@ -104,7 +103,7 @@ public record SewSide(SavedCloth cloth, int step, String bar, Wrong wrong, List<
         ClothDocument was = cloth.document();
         Plan plan = was.plan().orElseThrow();
         if (wrong == Wrong.FACE) {
-            return Optional.of(with(was, was.design(), RemainingPlan.otherSideUp(plan, bar)));
+            return Optional.of(with(was, was.design(), OtherEdge.otherSideUp(plan, bar)));
         }
         int sewn = SewMeasure.seams(steps.subList(0, Math.min(was.bench().sewn(), steps.size())));
         return was.isFree()

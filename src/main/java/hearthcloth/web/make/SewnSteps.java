@@ -31,8 +31,13 @@ final class SewnSteps {
     }
 
     /** A step that is done now. */
-    static BenchFact done(List<AtTheMachine> steps, int step, Instant now) {
-        return new BenchFact.Sewn(step, seam(steps.get(step)), now.toString(), null, step + 1 == steps.size());
+    static BenchFact done(SavedCloth cloth, List<AtTheMachine> steps, int step, Instant now) {
+        return new BenchFact.Sewn(step, seam(steps.get(step)), now.toString(), null, isLast(cloth, steps, step));
+    }
+
+    /** Whether the cloth is sewn with this step; one that she noted as sewn before is so already. */
+    static boolean isLast(SavedCloth cloth, List<AtTheMachine> steps, int step) {
+        return step + 1 == steps.size() && cloth.document().life().stage() == Stage.CUT;
     }
 
     /** The name of a step in the journal: {@code sewed 2B on}, or {@code step 1 sewn} where no bar is sewn on. */

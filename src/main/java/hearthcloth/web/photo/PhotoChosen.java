@@ -6,6 +6,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.photo.Remeasurement;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.work.photo.FinishedOutline;
 import hearthcloth.work.photo.SortedPiece;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.Locale;
  * @param size of what is usable
  * @param sides each side's length with how far off it may be
  * @param by how it was measured
+ * @param square its diagonals and how square it is, in words; empty unless it has four corners
  * @param line where the line to part it, or of its grain, is first drawn; empty while none is drawn
  */
 public record PhotoChosen(
@@ -32,7 +34,8 @@ public record PhotoChosen(
         String by,
         List<String> doubts,
         String doing,
-        List<Corner> line) {
+        List<Corner> line,
+        String square) {
 
     private static final double MARGIN = 0.16;
 
@@ -57,7 +60,10 @@ public record PhotoChosen(
                 by(piece),
                 piece.piece().doubts().stream().map(Doubt::sentence).toList(),
                 doing,
-                line(piece, scale, doing));
+                line(piece, scale, doing),
+                FinishedOutline.of(piece.piece().outline(), scale)
+                        .map(outline -> outline.words(ruler))
+                        .orElse(""));
     }
 
     /** Left, top, width and height: the piece with room round it. */

@@ -6,6 +6,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.photo.Photograph;
+import hearthcloth.photo.StraightPicture;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
@@ -15,6 +16,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.stash.BegunPhoto;
+import hearthcloth.work.photo.SortedPiece;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
@@ -31,6 +33,9 @@ public final class PhotoPage {
 
     /** References of a known size, as {@link ReferenceSheet#parse} knows them. */
     private static final List<String> NAMED = List.of("a4", "letter", "card");
+
+    /** The longer side of a straightened picture. */
+    private static final int STRAIGHT_PIXELS = 1400;
 
     /**
      * How far a reading is.
@@ -82,6 +87,7 @@ public final class PhotoPage {
                 .get("/stash/photo/{id}", PhotoPage::show)
                 .get("/stash/photo/{id}/progress", PhotoPage::progress)
                 .get("/stash/photo/{id}/picture", PhotoPage::picture)
+                .get("/stash/photo/{id}/straight/{piece}", PhotoPage::straight)
                 .post("/stash/photo/{id}/again", PhotoPage::again)
                 .post("/stash/photo/{id}/corners", PhotoPage::corners)
                 .post("/stash/photo/{id}/away", PhotoPage::away);
@@ -225,6 +231,21 @@ public final class PhotoPage {
         context.contentType("image/jpeg")
                 .header("Cache-Control", "private, max-age=3600")
                 .result(jpeg);
+    }
+
+    /** A piece, or a finished cloth, as seen from straight above. */
+    private void straight(Context context) {
+        SavedPhoto photo = PhotoAddress.asked(context, book());
+        SavedPhoto.Read read = photo.read().orElseThrow(() -> new NotFoundResponse("This photograph is not read yet."));
+        SortedPiece piece = read.sorting()
+                .find(context.pathParam("piece"))
+                .orElseThrow(() -> new NotFoundResponse("There is no such piece on this photograph."));
+        byte[] screen =
+                book().screen(photo.id()).orElseThrow(() -> new NotFoundResponse("This photograph is not read yet."));
+        context.contentType("image/jpeg")
+                .header("Cache-Control", "private, no-cache")
+                .result(StraightPicture.jpeg(
+                        Photograph.ofSmall(screen), read.scale().scale(), piece.piece().outline(), STRAIGHT_PIXELS));
     }
 
     private TappedCorners.View tapping(Context context, SavedPhoto photo) {

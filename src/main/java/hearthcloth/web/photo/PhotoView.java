@@ -30,6 +30,7 @@ import java.util.Set;
  * @param drawing whether she is drawing in a piece that was missed
  * @param fabrics of the stash, to be chosen from by name
  * @param ready how many can be taken in
+ * @param twice pieces that another photograph may show too
  */
 public record PhotoView(
         String id,
@@ -44,7 +45,8 @@ public record PhotoView(
         List<String> fabrics,
         int ready,
         String undo,
-        String redo) {
+        String redo,
+        List<TwiceShown> twice) {
 
     /** How it stands with a piece. */
     public enum State {
@@ -136,7 +138,8 @@ public record PhotoView(
                         .filter(one -> one.standing() == State.READY)
                         .count(),
                 book.undoable(photo.id()).orElse(""),
-                book.redoable(photo.id()).orElse(""));
+                book.redoable(photo.id()).orElse(""),
+                TwiceShown.of(book, photo));
     }
 
     static State state(SortedPiece piece, Set<String> taken, Ruler ruler) {

@@ -3,6 +3,7 @@ package hearthcloth.web.tie;
 import hearthcloth.draw.picture.LeanSvg;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.plan.colour.TiedColours;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.web.gift.TiedAsked;
@@ -20,6 +21,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A cloth tied, as its page shows it.
@@ -113,7 +115,7 @@ public record TiedView(
                 wrapped.tie().words(),
                 wrapped.sentence(plan.cloth().finished(), settings.voice()),
                 tied.map(gift -> stills(gift, own + "/still.svg" + asked.query())).orElse(List.of()),
-                tied.map(gift -> shows(gift.whatShows(), plan, settings.voice())).orElse(Shows.NOTHING),
+                tied.map(gift -> shows(gift, plan, settings.voice())).orElse(Shows.NOTHING),
                 links,
                 "");
     }
@@ -149,14 +151,21 @@ public record TiedView(
         return LeanSvg.write(picture);
     }
 
-    private static Shows shows(WhatShows shows, Plan plan, Voice voice) {
+    private static Shows shows(TiedGift gift, Plan plan, Voice voice) {
+        WhatShows shows = gift.whatShows();
         Map<String, String> colours = new LinkedHashMap<>();
         for (Fabric fabric : plan.fabrics()) {
             colours.put(fabric.name(), fabric.colour().hex());
         }
         double seen = shows.seenMm2();
+        List<String> sentences = new ArrayList<>(shows.sentences(voice));
+        if (!plan.cloth().isFree()) {
+            Stream.of(TiedColours.sentence(plan.cloth(), plan.fabrics(), gift.visible()))
+                    .filter(words -> !words.isEmpty())
+                    .forEach(sentences::add);
+        }
         return new Shows(
-                shows.sentences(voice),
+                sentences,
                 shows.fabrics().stream().map(row -> row(row, colours, seen)).toList(),
                 shows.patches().stream().map(row -> row(row, colours, seen)).toList());
     }

@@ -13,6 +13,20 @@ import hearthcloth.words.measuring.JapaneseMeasuring;
 import hearthcloth.words.measuring.KoreanMeasuring;
 import hearthcloth.words.measuring.MeasuringWords;
 import hearthcloth.words.measuring.SpanishMeasuring;
+import hearthcloth.words.printing.EnglishPrinting;
+import hearthcloth.words.printing.FrenchPrinting;
+import hearthcloth.words.printing.GermanPrinting;
+import hearthcloth.words.printing.JapanesePrinting;
+import hearthcloth.words.printing.KoreanPrinting;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.printing.SpanishPrinting;
+import hearthcloth.words.sewing.EnglishSewing;
+import hearthcloth.words.sewing.FrenchSewing;
+import hearthcloth.words.sewing.GermanSewing;
+import hearthcloth.words.sewing.JapaneseSewing;
+import hearthcloth.words.sewing.KoreanSewing;
+import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.sewing.SpanishSewing;
 import hearthcloth.words.tying.EnglishTying;
 import hearthcloth.words.tying.FrenchTying;
 import hearthcloth.words.tying.GermanTying;
@@ -29,23 +43,52 @@ import java.util.List;
  * @param ruler in whose marks lengths are written
  * @param measuring how numbers, units and lists are written
  */
-public record Voice(Ruler ruler, Language language, MeasuringWords measuring, TyingWords tying) {
+public record Voice(Ruler ruler, Language language, MeasuringWords measuring, Rooms rooms) {
+
+    /**
+     * What is said in each room.
+     *
+     * @param printing the printed pages
+     */
+    public record Rooms(TyingWords tying, SewingWords sewing, PrintingWords printing) {}
+
 
     /** English, without touching any other language: what a page that carries its own program needs. */
     public static Voice english(Ruler ruler) {
-        return new Voice(ruler, Language.ENGLISH, new EnglishMeasuring(), new EnglishTying());
+        return new Voice(
+                    ruler, Language.ENGLISH, new EnglishMeasuring(), new Rooms(new EnglishTying(), new EnglishSewing(), new EnglishPrinting()));
     }
 
     /** Any language. */
     public static Voice of(Language language, Ruler ruler) {
         return switch (language) {
             case ENGLISH -> english(ruler);
-            case KOREAN -> new Voice(ruler, language, new KoreanMeasuring(), new KoreanTying());
-            case JAPANESE -> new Voice(ruler, language, new JapaneseMeasuring(), new JapaneseTying());
-            case FRENCH -> new Voice(ruler, language, new FrenchMeasuring(), new FrenchTying());
-            case GERMAN -> new Voice(ruler, language, new GermanMeasuring(), new GermanTying());
-            case SPANISH -> new Voice(ruler, language, new SpanishMeasuring(), new SpanishTying());
+            case KOREAN -> new Voice(
+                    ruler, language, new KoreanMeasuring(), new Rooms(new KoreanTying(), new KoreanSewing(), new KoreanPrinting()));
+            case JAPANESE -> new Voice(
+                    ruler, language, new JapaneseMeasuring(), new Rooms(new JapaneseTying(), new JapaneseSewing(), new JapanesePrinting()));
+            case FRENCH -> new Voice(
+                    ruler, language, new FrenchMeasuring(), new Rooms(new FrenchTying(), new FrenchSewing(), new FrenchPrinting()));
+            case GERMAN -> new Voice(
+                    ruler, language, new GermanMeasuring(), new Rooms(new GermanTying(), new GermanSewing(), new GermanPrinting()));
+            case SPANISH -> new Voice(
+                    ruler, language, new SpanishMeasuring(), new Rooms(new SpanishTying(), new SpanishSewing(), new SpanishPrinting()));
         };
+    }
+
+    /** Ties and gifts. */
+    public TyingWords tying() {
+        return rooms.tying;
+    }
+
+    /** The guide's steps. */
+    public SewingWords sewing() {
+        return rooms.sewing;
+    }
+
+    /** The printed pages. */
+    public PrintingWords printing() {
+        return rooms.printing;
     }
 
     /** Number and unit: {@code 38½ in}, {@code 97,8 cm}. */
@@ -89,7 +132,7 @@ public record Voice(Ruler ruler, Language language, MeasuringWords measuring, Ty
 
     /** The same in the marks of another ruler. */
     public Voice by(Ruler other) {
-        return new Voice(other, language, measuring, tying);
+        return new Voice(other, language, measuring, rooms);
     }
 
     /** Things in a row: {@code a, b and c}. */

@@ -23,13 +23,13 @@ class JoineryTest {
 
     /** Bars, strips and the parts of a search over them. */
     private static final class Bench {
-        final ReadyStrips strips;
+        final FixedStrips strips;
         final Piecework work;
         final BarPiecing piecing;
         final JoinReduction reduction;
         final SplittableRandom chance = new SplittableRandom(1);
 
-        Bench(ReadyStrips strips, List<WantedBar> bars, long loss) {
+        Bench(FixedStrips strips, List<WantedBar> bars, long loss) {
             this.strips = strips;
             this.work = new Piecework(bars, strips.slots(), loss);
             StripCandidates offers = new StripCandidates();
@@ -50,7 +50,7 @@ class JoineryTest {
     @Test
     void a_bar_is_pieced_from_the_strips_that_spoil_least() {
         // 110 with a loss of 10: 80 + 40 fit exactly, 100 + 80 would leave 60
-        Bench bench = new Bench(ReadyStrips.of(100, 80, 40), bars(5, 5, 110), 10);
+        Bench bench = new Bench(FixedStrips.of(100, 80, 40), bars(5, 5, 110), 10);
 
         bench.piecing.piece(0, true, bench.chance);
 
@@ -60,7 +60,7 @@ class JoineryTest {
 
     @Test
     void a_bar_is_pieced_from_one_strip_where_one_is_long_enough_the_nearest_first() {
-        Bench bench = new Bench(ReadyStrips.of(120, 60, 111, 60), bars(5, 5, 110), 10);
+        Bench bench = new Bench(FixedStrips.of(120, 60, 111, 60), bars(5, 5, 110), 10);
 
         bench.piecing.piece(0, true, bench.chance);
 
@@ -69,7 +69,7 @@ class JoineryTest {
 
     @Test
     void a_bar_takes_the_kind_that_serves_it() {
-        ReadyStrips strips = ReadyStrips.ofKinds(new long[] {60, 60, 90}, new int[] {0, 1, 1});
+        FixedStrips strips = FixedStrips.ofKinds(new long[] {60, 60, 90}, new int[] {0, 1, 1});
         WantedBar either = new WantedBar(90, List.of(0, 1), 5, 5);
         Bench bench = new Bench(strips, List.of(either), 10);
 
@@ -80,7 +80,7 @@ class JoineryTest {
 
     @Test
     void a_bar_with_too_many_joins_is_not_pieced() {
-        Bench bench = new Bench(ReadyStrips.of(60, 60), bars(5, 0, 100), 10);
+        Bench bench = new Bench(FixedStrips.of(60, 60), bars(5, 0, 100), 10);
 
         bench.piecing.piece(0, true, bench.chance);
         bench.piecing.piece(0, false, bench.chance);
@@ -91,7 +91,7 @@ class JoineryTest {
 
     @Test
     void a_bar_of_which_there_is_not_enough_is_begun_with_the_longest() {
-        Bench bench = new Bench(ReadyStrips.of(30, 50, 20), bars(5, 5, 100), 10);
+        Bench bench = new Bench(FixedStrips.of(30, 50, 20), bars(5, 5, 100), 10);
 
         bench.piecing.begin(0);
 
@@ -105,7 +105,7 @@ class JoineryTest {
 
     @Test
     void two_bars_that_share_two_strips_crosswise_are_divided_anew() {
-        Bench bench = new Bench(ReadyStrips.of(50, 50), bars(5, 5, 50, 50), 0);
+        Bench bench = new Bench(FixedStrips.of(50, 50), bars(5, 5, 50, 50), 0);
         bench.place(0, new long[][] {{~0, 30}, {~1, 20}});
         bench.place(1, new long[][] {{0, 20}, {1, 30}});
         assertThat(bench.work.joins()).isEqualTo(2);
@@ -123,7 +123,7 @@ class JoineryTest {
 
     @Test
     void a_bar_that_may_not_be_joined_gets_the_strip_another_lies_on() {
-        Bench bench = new Bench(ReadyStrips.of(60, 40), bars(5, 0, 40, 60), 0);
+        Bench bench = new Bench(FixedStrips.of(60, 40), bars(5, 0, 40, 60), 0);
         bench.place(0, new long[][] {{~0, 40}});
 
         boolean won = false;
@@ -139,7 +139,7 @@ class JoineryTest {
 
     @Test
     void nothing_is_won_where_there_is_nothing_to_win() {
-        Bench bench = new Bench(ReadyStrips.of(30, 40), bars(5, 5, 60), 10);
+        Bench bench = new Bench(FixedStrips.of(30, 40), bars(5, 5, 60), 10);
         bench.place(0, new long[][] {{~0, 30}, {~1, 40}});
 
         for (int i = 0; i < 10; i++) {
@@ -149,7 +149,7 @@ class JoineryTest {
         assertThat(bench.work.missing()).isZero();
     }
 
-    private static Joinery searched(Bars job, int fewest, ReadyStrips strips, SplittableRandom chance) {
+    private static Joinery searched(Bars job, int fewest, FixedStrips strips, SplittableRandom chance) {
         long[] lengths = job.bars().stream().mapToLong(Long::longValue).toArray();
         Joinery joinery = new Joinery(bars(job.leastPart(), 99, lengths), strips, JoinRules.NONE, job.loss());
         joinery.build(chance);
@@ -174,8 +174,8 @@ class JoineryTest {
                     chance.longs(2 + chance.nextInt(3), 3, 11).boxed().toList();
             Bars job = new Bars(lengths, stock, chance.nextInt(2), 1 + chance.nextInt(2));
             int fewest = FewestJoins.of(job);
-            ReadyStrips strips =
-                    ReadyStrips.of(stock.stream().mapToLong(Long::longValue).toArray());
+            FixedStrips strips =
+                    FixedStrips.of(stock.stream().mapToLong(Long::longValue).toArray());
 
             Joinery joinery = searched(job, fewest, strips, chance);
 
@@ -196,7 +196,7 @@ class JoineryTest {
 
     @Test
     void the_longest_bar_is_pieced_first_and_one_that_may_not_be_joined_before_it() {
-        ReadyStrips strips = ReadyStrips.of(100);
+        FixedStrips strips = FixedStrips.of(100);
         List<WantedBar> bars = List.of(
                 new WantedBar(48, List.of(0), 3, 5),
                 new WantedBar(52, List.of(0), 3, 5),
@@ -213,7 +213,7 @@ class JoineryTest {
 
     @Test
     void cost_and_merit_are_what_the_state_holds() {
-        ReadyStrips strips = ReadyStrips.of(70, 40, 30);
+        FixedStrips strips = FixedStrips.of(70, 40, 30);
         Joinery joinery = new Joinery(bars(20, 5, 100), strips, JoinRules.NONE, 10);
         // nothing is pieced: a mean bar is missing, which outweighs everything
         assertThat(joinery.merit()).isCloseTo(2e6, within(1e-6));
@@ -229,7 +229,7 @@ class JoineryTest {
     @Test
     void a_bar_only_begun_costs_more_than_any_joins_and_more_the_more_is_lacking() {
         // of 100 there are 70: 30 and one loss are lacking; six parts are the most, and four joins a mean bar's length
-        Joinery joinery = new Joinery(bars(20, 5, 100), ReadyStrips.of(70), JoinRules.NONE, 10);
+        Joinery joinery = new Joinery(bars(20, 5, 100), FixedStrips.of(70), JoinRules.NONE, 10);
 
         joinery.build(new SplittableRandom(1));
 
@@ -242,7 +242,7 @@ class JoineryTest {
     void what_was_saved_comes_back() {
         long[] stock = {9, 8, 7, 6, 5, 9};
         long[] lengths = {12, 11, 10};
-        ReadyStrips strips = ReadyStrips.of(stock);
+        FixedStrips strips = FixedStrips.of(stock);
         Joinery joinery = new Joinery(bars(2, 9, lengths), strips, JoinRules.NONE, 1);
         SplittableRandom chance = new SplittableRandom(14);
         joinery.build(chance);

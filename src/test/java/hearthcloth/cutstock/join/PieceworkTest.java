@@ -37,7 +37,7 @@ class PieceworkTest {
 
     @Test
     void a_bar_placed_is_pieced_and_removed_leaves_all_as_it_was() {
-        ReadyStrips strips = ReadyStrips.of(70, 40, 30);
+        FixedStrips strips = FixedStrips.of(70, 40, 30);
         Piecework work = new Piecework(List.of(bar(100, 5, 20), bar(30, 5, 20)), 3, LOSS);
 
         work.place(0, parts(work, new long[][] {{~0, 70}, {~1, 40}}), 0, strips);
@@ -61,7 +61,7 @@ class PieceworkTest {
 
     @Test
     void parts_that_exclude_each_other_are_given_up_whole() {
-        ReadyStrips strips = ReadyStrips.of(70, 40);
+        FixedStrips strips = FixedStrips.of(70, 40);
         Piecework work = new Piecework(List.of(bar(100, 5, 20)), 2, LOSS);
 
         work.place(0, parts(work, new long[][] {{~0, 70}, {~0, 40}}), 0, strips);
@@ -74,7 +74,7 @@ class PieceworkTest {
 
     @Test
     void a_part_longer_than_what_is_left_of_its_strip_is_given_up() {
-        ReadyStrips strips = ReadyStrips.of(70, 60);
+        FixedStrips strips = FixedStrips.of(70, 60);
         Piecework work = new Piecework(List.of(bar(50, 0, 1), bar(50, 0, 1)), 2, LOSS);
         work.place(0, parts(work, new long[][] {{~0, 50}}), 0, strips);
 
@@ -89,7 +89,7 @@ class PieceworkTest {
 
     @Test
     void what_only_holds_a_strip_open_is_not_missed_by_its_parts() {
-        ReadyStrips strips = ReadyStrips.of(50);
+        FixedStrips strips = FixedStrips.of(50);
         Piecework work = new Piecework(List.of(bar(50, 0, 1)), 1, LOSS);
         int slot = strips.open(0, 0, work.used());
         work.used()[slot]++;
@@ -103,7 +103,7 @@ class PieceworkTest {
 
     @Test
     void a_bar_begun_lacks_the_rest_and_one_more_loss() {
-        ReadyStrips strips = ReadyStrips.of(70, 60);
+        FixedStrips strips = FixedStrips.of(70, 60);
         Piecework work = new Piecework(List.of(bar(100, 5, 20)), 2, LOSS);
 
         assertThat(work.lengthen(0, ~0, 70, 0, LOSS, strips)).isTrue();
@@ -122,7 +122,7 @@ class PieceworkTest {
 
     @Test
     void the_first_part_is_shortened_so_that_the_last_is_not_too_short() {
-        ReadyStrips strips = ReadyStrips.of(95, 60);
+        FixedStrips strips = FixedStrips.of(95, 60);
         Piecework work = new Piecework(List.of(bar(100, 5, 20)), 2, LOSS);
         work.lengthen(0, ~0, 95, 0, LOSS, strips);
 
@@ -137,7 +137,7 @@ class PieceworkTest {
 
     @Test
     void a_bar_with_as_many_parts_as_it_may_have_is_lengthened_no_more() {
-        ReadyStrips strips = ReadyStrips.of(40, 40, 40);
+        FixedStrips strips = FixedStrips.of(40, 40, 40);
         Piecework work = new Piecework(List.of(bar(100, 1, 20)), 3, LOSS);
 
         assertThat(work.lengthen(0, ~0, 40, 0, LOSS, strips)).isTrue();
@@ -148,7 +148,7 @@ class PieceworkTest {
 
     @Test
     void any_missing_bar_may_be_picked_and_none_that_is_there() {
-        ReadyStrips strips = ReadyStrips.of(50);
+        FixedStrips strips = FixedStrips.of(50);
         Piecework work = new Piecework(List.of(bar(30, 0, 1), bar(50, 0, 1), bar(30, 0, 1)), 1, LOSS);
         work.place(1, parts(work, new long[][] {{~0, 50}}), 0, strips);
         SplittableRandom chance = new SplittableRandom(5);
@@ -159,7 +159,7 @@ class PieceworkTest {
 
     @Test
     void bars_are_kindred_by_kind_and_share_by_strip() {
-        ReadyStrips strips = ReadyStrips.of(100, 100);
+        FixedStrips strips = FixedStrips.of(100, 100);
         WantedBar one = new WantedBar(40, List.of(0, 1), 0, 1);
         WantedBar other = new WantedBar(40, List.of(1, 2), 0, 1);
         WantedBar third = new WantedBar(40, List.of(2), 0, 1);
@@ -176,7 +176,7 @@ class PieceworkTest {
 
     @Test
     void a_copy_is_the_same_and_stays_so() {
-        ReadyStrips strips = ReadyStrips.of(70, 40);
+        FixedStrips strips = FixedStrips.of(70, 40);
         List<WantedBar> bars = List.of(bar(100, 5, 20), bar(300, 5, 20));
         Piecework work = new Piecework(bars, 2, LOSS);
         Piecework copy = new Piecework(bars, 2, LOSS);
@@ -197,7 +197,7 @@ class PieceworkTest {
 
     @Test
     void each_bar_has_its_own_parts() {
-        ReadyStrips strips = ReadyStrips.of(60, 50, 40, 30);
+        FixedStrips strips = FixedStrips.of(60, 50, 40, 30);
         Piecework work = new Piecework(List.of(bar(100, 5, 20), bar(60, 5, 20)), 4, LOSS);
         work.place(1, parts(work, new long[][] {{~2, 40}, {~3, 30}}), 0, strips);
         work.place(0, parts(work, new long[][] {{~0, 60}, {~1, 50}}), 0, strips);

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** {@link StripCandidates} and the {@link CandidateSelection} from them, beside every subset. */
 class StripCandidatesTest {
 
-    private static StripCandidates gathered(ReadyStrips strips, long[] used, long least) {
+    private static StripCandidates gathered(FixedStrips strips, long[] used, long least) {
         StripCandidates offers = new StripCandidates();
         offers.gather(strips, used, 0, least);
         return offers;
@@ -26,7 +26,7 @@ class StripCandidatesTest {
 
     @Test
     void remainders_and_strips_not_opened_yet_are_offered_by_length() {
-        ReadyStrips strips = ReadyStrips.ofKinds(new long[] {90, 40, 70, 80, 20}, new int[] {0, 0, 0, 1, 0});
+        FixedStrips strips = FixedStrips.ofKinds(new long[] {90, 40, 70, 80, 20}, new int[] {0, 0, 0, 1, 0});
         long[] used = new long[5];
         strips.open(0, 0, used);
         used[0] = 35;
@@ -45,7 +45,7 @@ class StripCandidatesTest {
 
     @Test
     void an_open_strip_that_is_used_up_is_not_offered() {
-        ReadyStrips strips = ReadyStrips.of(50);
+        FixedStrips strips = FixedStrips.of(50);
         long[] used = new long[1];
         strips.open(0, 0, used);
         used[0] = 50;
@@ -57,7 +57,7 @@ class StripCandidatesTest {
     void any_number_of_places_comes_out_sorted_and_of_very_many_the_longest() {
         long[] many =
                 new SplittableRandom(6).longs(1_500, 1, 1_000_000_000_000L).toArray();
-        ReadyStrips strips = ReadyStrips.of(many);
+        FixedStrips strips = FixedStrips.of(many);
 
         StripCandidates offers = gathered(strips, new long[1_500], 1);
 
@@ -76,7 +76,7 @@ class StripCandidatesTest {
 
     @Test
     void the_first_that_is_long_enough_and_the_fewest_that_cover_are_found() {
-        StripCandidates offers = gathered(ReadyStrips.of(30, 50, 50, 80), new long[4], 1);
+        StripCandidates offers = gathered(FixedStrips.of(30, 50, 50, 80), new long[4], 1);
 
         assertThat(LongStream.of(1, 30, 31, 50, 51, 81).mapToInt(offers::atLeast))
                 .containsExactly(0, 0, 1, 1, 3, 4);
@@ -119,7 +119,7 @@ class StripCandidatesTest {
         int exact = 0;
         for (int i = 0; i < 400; i++) {
             long[] strips = chance.longs(2 + chance.nextInt(7), 5, 60).toArray();
-            StripCandidates offers = gathered(ReadyStrips.of(strips), new long[strips.length], 1);
+            StripCandidates offers = gathered(FixedStrips.of(strips), new long[strips.length], 1);
             CandidateSelection selection = new CandidateSelection(offers, LOSS, 8);
             int parts = 1 + chance.nextInt(Math.min(4, strips.length));
             long bar = 10L + chance.nextInt(120);
@@ -159,7 +159,7 @@ class StripCandidatesTest {
 
     @Test
     void the_longest_and_the_shortest_go_first_where_they_are_asked_for() {
-        StripCandidates offers = gathered(ReadyStrips.of(20, 30, 40, 50, 60), new long[5], 1);
+        StripCandidates offers = gathered(FixedStrips.of(20, 30, 40, 50, 60), new long[5], 1);
         CandidateSelection selection = new CandidateSelection(offers, LOSS, 4);
         SplittableRandom chance = new SplittableRandom(8);
 
@@ -176,7 +176,7 @@ class StripCandidatesTest {
 
     @Test
     void no_part_is_shorter_than_the_least() {
-        StripCandidates offers = gathered(ReadyStrips.of(20, 55, 60), new long[3], 1);
+        StripCandidates offers = gathered(FixedStrips.of(20, 55, 60), new long[3], 1);
         CandidateSelection selection = new CandidateSelection(offers, LOSS, 4);
 
         // 70 = 60 + 13 - 3, but the last must have 25: the one of 20 does not do

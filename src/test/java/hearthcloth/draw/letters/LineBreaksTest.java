@@ -52,6 +52,28 @@ class LineBreaksTest {
                 .isEqualTo(Typeface.width("Nahtzugabe", 4, Weight.REGULAR));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "Nahtzugabenmarkierung, Naht-zu-ga-ben-mar-kie-rung",
+        "Leinenstreifen, Lei-nen-strei-fen",
+        "Stoffstreifen, Stoff-strei-fen",
+        "nuestros, nues-tros",
+        "Baumwolltaschentuch, Baum-woll-ta-schen-tuch",
+        "rectangulaire, rec-tan-gu-laire",
+        "pespunteado, pes-pun-teado",
+        "1A-Streifen, 1A-Streifen",
+        "oat, oat"
+    })
+    void a_word_too_long_is_parted_between_its_syllables(String word, String parted) {
+        StringBuilder out = new StringBuilder();
+        int from = 0;
+        for (int place : LineBreaks.syllables(word)) {
+            out.append(word, from, place).append('-');
+            from = place;
+        }
+        assertThat(out + word.substring(from)).isEqualTo(parted);
+    }
+
     /** Every place where we end a line is one where the Java library would. */
     @ParameterizedTest
     @ValueSource(

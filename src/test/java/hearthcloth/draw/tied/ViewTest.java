@@ -56,7 +56,7 @@ class ViewTest {
             }
             assertThat(seen).isGreaterThan(SAMPLES / 5);
             // a ray that grazes an edge may fall to either side
-            assertThat(wrong).as(eye.words()).isLessThanOrEqualTo(SAMPLES / 100);
+            assertThat(wrong).as(eye.key()).isLessThanOrEqualTo(SAMPLES / 100);
         }
     }
 

@@ -7,20 +7,25 @@ import static org.assertj.core.api.Assertions.within;
 import hearthcloth.colour.Colour;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Photograph;
 import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
 import hearthcloth.photo.Remeasurement;
+import hearthcloth.photo.StraightPicture;
 import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.scale.KeptScale;
 import hearthcloth.photo.scene.Photographs.Known;
+import hearthcloth.work.photo.FinishedOutline;
 import hearthcloth.work.photo.OutlineEdits;
 import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.work.photo.SeenTwice;
 import hearthcloth.work.photo.SortedPiece;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -28,6 +33,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
@@ -259,5 +265,62 @@ class RemeasurementTest {
 
     private static ReadPiece numbered(ReadPiece piece, int number, Doubt... doubts) {
         return new ReadPiece(number, piece.outline(), piece.usable(), piece.look(), List.of(doubts));
+    }
+
+    @Test
+    void a_cloth_of_four_corners_tells_its_diagonals_and_how_square_it_is_and_lies_level_in_its_picture()
+            throws IOException {
+        FinishedOutline outline =
+                FinishedOutline.of(navy().outline(), scale).orElseThrow();
+
+        double diagonal = Math.hypot(150, 90);
+        for (MeasuredLength one : outline.diagonals()) {
+            assertThat(Math.abs(one.length().in(Unit.MILLIMETRE) - diagonal))
+                    .isLessThanOrEqualTo(one.giveOrTake().in(Unit.MILLIMETRE))
+                    .isLessThan(1.5);
+        }
+        assertThat(outline.sides()).hasSize(4);
+        assertThat(outline.offSquareDeg()).isLessThan(1);
+        assertThat(outline.words(Ruler.MILLIMETRES)).contains("diagonals", "the same as far as the picture tells");
+
+        byte[] jpeg = StraightPicture.jpeg(Photograph.of(photograph), scale, navy().outline(), 600);
+        BufferedImage seen = ImageIO.read(new ByteArrayInputStream(jpeg));
+        assertThat(seen.getWidth()).isEqualTo(600);
+        assertThat((double) seen.getHeight() / seen.getWidth()).isCloseTo(102 / 162.0, within(0.02));
+        for (int[] inside : new int[][] {{40, 40}, {560, 40}, {40, seen.getHeight() - 40}, {560, seen.getHeight() - 40}}) {
+            assertThat(new Colour(seen.getRGB(inside[0], inside[1]) & 0xffffff).red()).isLessThan(90);
+        }
+        assertThat(new Colour(seen.getRGB(8, 8) & 0xffffff).red()).isGreaterThan(110);
+    }
+
+    @Test
+    void a_piece_that_two_photographs_show_is_named_once_and_others_are_not() {
+        PhotoSorting one = PhotoSorting.of(pieces, List.of());
+        Reading.Read again = (Reading.Read) PhotoReader.read(
+                Photographs.of(
+                        List.of(
+                                Known.rectangle(210, 60, 150, 90, 75, NAVY),
+                                Known.rectangle(-200, -60, 80, 130, 30, WINE),
+                                Known.rectangle(-230, 120, 95, 60, 10, WINE)),
+                        740,
+                        1800,
+                        3),
+                ReferenceSheet.A4,
+                ReadingProgress.NONE);
+        PhotoSorting two = PhotoSorting.of(again.pieces(), List.of());
+
+        Map<String, String> twice = SeenTwice.of(one.pieces(), two.pieces());
+
+        // Wine and yellow touch on the first and are measured together there; the second has no such thing.
+        assertThat(twice).hasSize(1);
+        twice.forEach((here, there) -> {
+            assertThat(one.piece(here).piece()).isEqualTo(navy());
+            assertThat(one.piece(here)
+                            .look()
+                            .colour()
+                            .difference(two.piece(there).look().colour()))
+                    .isLessThan(6);
+        });
+        assertThat(SeenTwice.of(one.pieces(), List.of())).isEmpty();
     }
 }

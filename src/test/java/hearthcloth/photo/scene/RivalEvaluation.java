@@ -58,9 +58,7 @@ final class RivalEvaluation {
             RivalEvaluation one = new RivalEvaluation(seed);
             Answer answer = one.answer(seed);
             all.computeIfAbsent(one.plight, p -> new EnumMap<>(Answer.class)).merge(answer, 1, Integer::sum);
-            if (answer == Answer.SILENTLY_WRONG) {
-                System.out.println("silently wrong: seed " + seed + " " + one.plight);
-            }
+            System.out.println("seed " + seed + " " + one.plight + " " + answer);
         }
         System.out.println(all);
     }

@@ -24,7 +24,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Requests that are larger than they may be, told or not, or many at once: each answered in words, none with a 500. */
+/**
+ * {@link RequestMeasure}: requests that are larger than they may be, told or not, or many at once, are each answered in words,
+ * none with a 500.
+ */
 class BeyondMeasureTest {
 
     @TempDir

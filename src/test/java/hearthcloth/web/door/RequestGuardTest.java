@@ -14,7 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Attacks on the workroom from other sites, other names and other hands; each must fail and change nothing. */
+/** Attacks on what {@link RequestGuard} stands before: the workroom, from other sites, other names and other hands; each must fail and change nothing. */
 class RequestGuardTest {
 
     @TempDir

@@ -166,7 +166,10 @@ class SewPageTest {
                 .isEqualTo(422);
         String both = visit.post(sew + "/measure", "step", seam[0], "width", less(real) + " and " + less(less(real)))
                 .body();
-        assertThat(both).containsPattern("[⅛¼] in narrower than planned");
+        assertThat(both)
+                .containsPattern("[⅛¼] in narrower than planned")
+                .contains("name=\"width\" value=\"" + less(real) + " and " + less(less(real)) + "\"")
+                .contains("name=\"height\" value=\"\"");
         String crooked = real + " and " + less(less(less(real)));
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", crooked)
                         .body())

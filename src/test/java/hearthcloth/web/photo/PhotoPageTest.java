@@ -345,6 +345,25 @@ class PhotoPageTest extends StashVisit {
     }
 
     @Test
+    void the_same_heap_on_a_second_photograph_is_offered_as_one_and_never_merged_unasked() throws Exception {
+        String one = read(FEW, "sheet", "a4");
+        assertThat(get(one).body()).doesNotContain("Seen on another photograph");
+        onward(post(one + "/accept"));
+
+        String two = read(FEW, "sheet", "a4");
+
+        String body = get(two).body();
+        assertThat(body).contains("Seen on another photograph too?", "which is in the stash", "Take 4 pieces in");
+        onward(change(two, "what", "drop", "piece", "1"));
+        assertThat(get(two).body()).contains("Take 3 pieces in").doesNotContain("twice-drop-1\"");
+        String closely = get(two + "?piece=1").body();
+        assertThat(closely).contains("Its diagonals are", "Its picture as from straight above");
+        assertThat(get(two + "/straight/1").headers().firstValue("Content-Type").orElse(""))
+                .startsWith("image/jpeg");
+        assertThat(get(two + "/straight/99").statusCode()).isEqualTo(404);
+    }
+
+    @Test
     void all_with_a_question_are_taken_at_once() throws Exception {
         String page = read(FEW, "sheet", "a4");
 

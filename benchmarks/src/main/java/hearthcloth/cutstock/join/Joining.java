@@ -89,8 +89,8 @@ public final class Joining implements Search<JoinJob, JoinPlan, Integer> {
             List<WantedBar> bars = job.bars().stream()
                     .map(bar -> new WantedBar(bar, List.of(0), Integer.MAX_VALUE - 1, job.leastPart()))
                     .toList();
-            List<Long> stock = IntStream.of(strips).mapToObj(job.strips()::get).toList();
-            joinery = new Joinery(bars, new FixedStrips(stock), JoinRules.NONE, job.loss());
+            long[] stock = IntStream.of(strips).mapToLong(job.strips()::get).toArray();
+            joinery = new Joinery(bars, FixedStrips.of(stock), JoinRules.NONE, job.loss());
             bound = simple.joins();
         }
 

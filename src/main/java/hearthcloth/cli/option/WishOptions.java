@@ -1,27 +1,16 @@
-package hearthcloth.cli;
+package hearthcloth.cli.option;
 
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishWords;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The wishes as options of a command. */
-final class WishOptions {
+public final class WishOptions {
 
-    @Option(
-            names = "--gift",
-            paramLabel = "GIFT",
-            description = "What is to be wrapped: \"box 30 x 20 x 8 cm\", \"bottle 8 x 30 cm\", \"two bottles 8 x 30"
-                    + " cm\", \"ball 22 cm\", \"books 21 x 15 x 2 cm\", \"roll 6 x 40 cm\".")
-    @Nullable
-    private String gift;
-
-    @Option(
-            names = "--tie",
-            paramLabel = "TIE",
-            description = "How the gift is tied, such as \"errand wrap\"; the usual tie for such a gift otherwise.")
-    @Nullable
-    private String tie;
+    @Mixin
+    private GiftOptions gift = new GiftOptions();
 
     @Option(
             names = "--slack",
@@ -211,29 +200,22 @@ final class WishOptions {
     private String seed;
 
     /** How many cloths, as typed. */
-    @Nullable
-    String proposals() {
+    public @Nullable String proposals() {
         return proposals;
     }
 
     /** The seed, as typed. */
-    @Nullable
-    String seed() {
+    public @Nullable String seed() {
         return seed;
     }
 
-    @Nullable
-    String gift() {
+    /** What is wrapped, and how. */
+    public GiftOptions gift() {
         return gift;
     }
 
-    @Nullable
-    String tie() {
-        return tie;
-    }
-
-    /** What was typed. */
-    WishWords words() {
+    /** What was typed, but for the gift. */
+    public WishWords words() {
         return WishWords.NOTHING
                 .with(WishField.SLACK, slack)
                 .with(WishField.OUTSIDE, outside)

@@ -4,15 +4,18 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
-/** Strips that lie ready, each its own place and slot: the plainest {@link StripSource}. Nothing else is cut from one. */
-final class ReadyStrips implements StripSource {
+/**
+ * Strips that lie ready, each its own place and slot: the plainest {@link StripSource}. Nothing else is cut from one. The
+ * benchmarks compile this file too.
+ */
+final class FixedStrips implements StripSource {
 
     private final long[] lengths;
     private final int[] kinds;
     private boolean[] open;
     private boolean[] saved;
 
-    private ReadyStrips(long[] lengths, int[] kinds) {
+    private FixedStrips(long[] lengths, int[] kinds) {
         this.lengths = lengths;
         this.kinds = kinds;
         this.open = new boolean[lengths.length];
@@ -20,13 +23,13 @@ final class ReadyStrips implements StripSource {
     }
 
     /** Strips of one kind, 0. */
-    static ReadyStrips of(long... lengths) {
-        return new ReadyStrips(lengths.clone(), new int[lengths.length]);
+    static FixedStrips of(long... lengths) {
+        return new FixedStrips(lengths.clone(), new int[lengths.length]);
     }
 
     /** Strips of several kinds. */
-    static ReadyStrips ofKinds(long[] lengths, int[] kinds) {
-        return new ReadyStrips(lengths.clone(), kinds.clone());
+    static FixedStrips ofKinds(long[] lengths, int[] kinds) {
+        return new FixedStrips(lengths.clone(), kinds.clone());
     }
 
     @Override
@@ -66,7 +69,7 @@ final class ReadyStrips implements StripSource {
 
     @Override
     public int copies(int kind, int place, long[] used) {
-        return 1;
+        return open[place] ? 0 : 1;
     }
 
     @Override

@@ -1,0 +1,14 @@
+package hearthcloth.cli.option;
+
+import picocli.CommandLine.Option;
+
+/** Whether a program listens. */
+public final class JsonOption {
+
+    @Option(names = "--json", description = "Say it as JSON, for programs; lengths in nanometres.")
+    private boolean json;
+
+    public boolean isWished() {
+        return json;
+    }
+}

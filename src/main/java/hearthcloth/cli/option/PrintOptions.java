@@ -1,0 +1,90 @@
+package hearthcloth.cli.option;
+
+import hearthcloth.cli.io.Shell;
+import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.guide.GuideLength;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Ruler;
+import hearthcloth.wish.ListWords;
+import hearthcloth.wish.OptionText;
+import hearthcloth.words.Language;
+import hearthcloth.words.Spoken;
+import hearthcloth.words.speech.Voice;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** On what paper, in which language and how long a command's guides are printed. */
+public final class PrintOptions {
+
+    @Option(
+            names = "--guide",
+            paramLabel = "full|class",
+            description = "How much each guide.pdf tells: full for you alone, class for four to six pages to teach by;"
+                    + " ${DEFAULT-VALUE}.")
+    private String guide;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            description = "Paper to print on; letter with inches, else a4.")
+    @Nullable
+    private String paper;
+
+    @Option(
+            names = "--language",
+            paramLabel = "TAG",
+            description = "Language of what is printed: en, ko, ja, fr, de, es, or its name; English.")
+    @Nullable
+    private String language;
+
+    /** Options of a command whose guides are usually so long. */
+    public PrintOptions(GuideLength usual) {
+        this.guide = usual.name().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * How guides are printed.
+     *
+     * @param voice the language and the ruler they speak in
+     */
+    public record Print(Paper paper, Voice voice, GuideLength length) {
+
+        /** The ruler in which measures are written. */
+        public Ruler ruler() {
+            return voice.ruler();
+        }
+    }
+
+    /** What was asked for, before anything is said of it. */
+    public record Asked(Paper paper, Language language, GuideLength length, Ruler ruler) {
+
+        /** The print; where guides are not written in the language wished for, they stay English, and that is said. */
+        public Print print(Shell shell) {
+            Language printed = Spoken.inGuides(language);
+            if (printed != language) {
+                shell.err().println("Note: Guides are not written in " + language.ownName() + " yet; they stay English.");
+            }
+            return new Print(paper, Voice.of(printed, ruler), length);
+        }
+    }
+
+    /** What was said of the print; what cannot be used of it is kept in {@code text}. */
+    public Asked read(OptionText text, Ruler ruler) {
+        return new Asked(
+                text.word("--paper", paper, ruler.isMetric() ? Paper.A4 : Paper.LETTER),
+                text.read("--language", language, Language.ENGLISH, PrintOptions::language),
+                text.word("--guide", guide, GuideLength.FULL),
+                ruler);
+    }
+
+    private static Language language(String text) {
+        return Language.named(text).orElseThrow(() -> {
+            String tags = Arrays.stream(Language.values()).map(Language::tag).collect(Collectors.joining(", "));
+            return new MeasureException("\"" + ListWords.plain(text) + "\" is no language that is spoken here; write one of "
+                    + tags + ", or its name");
+        });
+    }
+}

@@ -1,0 +1,600 @@
+package hearthcloth.words.printing;
+
+/** The room of printing in French. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public final class FrenchPrinting implements PrintingWords {
+
+    @Override
+    public String altCut(String fabric, int n, String piece, String size) {
+        return (n == 0 || n == 1 ? "Morceau " + piece + ", " + fabric + ", " + size + ", avec " + n + " coupe" : "Morceau " + piece + ", " + fabric + ", " + size + ", avec " + n + " coupes");
+    }
+
+    @Override
+    public String altFace(String face, String size, String title) {
+        return (face.equals("front") ? "Recto : " + title + ", " + size : "Verso : " + title + ", " + size);
+    }
+
+    @Override
+    public String altPatches(int n) {
+        return (n == 0 || n == 1 ? "" + n + " pièce" : "" + n + " pièces");
+    }
+
+    @Override
+    public String altStep(String added, String step, String work) {
+        return "Étape " + step + " : " + work + " et " + added + ", recto vers le haut, avant la couture";
+    }
+
+    @Override
+    public String beforeTitle() {
+        return "Avant de couper";
+    }
+
+    @Override
+    public String boxMeasure() {
+        return "On doit mesurer";
+    }
+
+    @Override
+    public String boxWay() {
+        return "largeur × hauteur, recto vers le haut";
+    }
+
+    @Override
+    public String cardMeasures(String size) {
+        return "Mesure " + size + ".";
+    }
+
+    @Override
+    public String cardOthers(int n) {
+        return (n == 0 || n == 1 ? "Coudre l’autre de la même façon." : "Coudre les autres de la même façon.");
+    }
+
+    @Override
+    public String cardThick(String places) {
+        return "Épais : " + places + ". Ralentir là.";
+    }
+
+    @Override
+    public String careTitle() {
+        return "Attention";
+    }
+
+    @Override
+    public String chosenTitle() {
+        return "Choisi pour vous";
+    }
+
+    @Override
+    public String corner() {
+        return "Un coin";
+    }
+
+    @Override
+    public String cornerFirst(String length) {
+        return "Premier pli, à " + length + " du bord vif";
+    }
+
+    @Override
+    public String cornerLast(String length) {
+        return "Dernier pli, à " + length + " du bord vif : le bord fini";
+    }
+
+    @Override
+    public String cornerLife() {
+        return "Un coin, grandeur réelle";
+    }
+
+    @Override
+    public String cornerMitre() {
+        return "Onglet : piqué, coin plié en deux";
+    }
+
+    @Override
+    public String cornerOff() {
+        return "Coin coupé";
+    }
+
+    @Override
+    public String cutHead(String row, String scale, String unit, String washed) {
+        return "Ligne " + row + " de la réserve" + (washed.equals("YES") ? ", lavé" : washed.equals("NO") ? ", non lavé" : "") + ". Dessiné à " + scale + ", mesures en " + (unit.equals("metric") ? "centimètres" : "pouces") + ".";
+    }
+
+    @Override
+    public String cutHow() {
+        return "Couper dans l’ordre des numéros. Chaque numéro est sur sa coupe, avec la mesure. La pointe de flèche montre le bord d’où mesurer. Les chutes à garder sont pâles et nommées. Ce qui est barré est trop petit pour être gardé. Sur chaque dessin, le droit-fil va de haut en bas. « Quart de tour » veut dire que la pièce est dessinée un quart de tour par rapport à sa place dans le carré.";
+    }
+
+    @Override
+    public String cutLeft(String left) {
+        return "Reste : " + left + ".";
+    }
+
+    @Override
+    public String cutNothing() {
+        return "Rien à couper : utiliser le morceau entier.";
+    }
+
+    @Override
+    public String cutSheet(int n, String title) {
+        return (n == 0 || n == 1 ? "" + title + ". " + n + " morceau. Couper dans l’ordre des numéros. La pointe de flèche de chaque cercle montre le bord d’où mesurer." : "" + title + ". " + n + " morceaux. Couper dans l’ordre des numéros. La pointe de flèche de chaque cercle montre le bord d’où mesurer.");
+    }
+
+    @Override
+    public String cutTitle() {
+        return "Couper";
+    }
+
+    @Override
+    public String cutWhole() {
+        return "Utiliser ces morceaux entiers";
+    }
+
+    @Override
+    public String drawn(String scale) {
+        return "Dessiné à " + scale + ".";
+    }
+
+    @Override
+    public String faceDrawn(String face, String scale) {
+        return face + ", dessiné à " + scale;
+    }
+
+    @Override
+    public String faceFells(String face) {
+        return (face.equals("front") ? "Recto, avec rabats et ourlet" : "Verso, avec rabats et ourlet");
+    }
+
+    @Override
+    public String faceName(String face) {
+        return (face.equals("front") ? "Recto" : "Verso");
+    }
+
+    @Override
+    public String faceSheet(String scale, String size, String title) {
+        return title + ". " + size + " fini, ourlé. Dessiné à " + scale + ".";
+    }
+
+    @Override
+    public String figureCuts() {
+        return "Coupes";
+    }
+
+    @Override
+    public String figureFinished() {
+        return "Fini";
+    }
+
+    @Override
+    public String figureJoins() {
+        return "Raccords";
+    }
+
+    @Override
+    public String figureLost() {
+        return "Perte";
+    }
+
+    @Override
+    public String figurePatches() {
+        return "Pièces";
+    }
+
+    @Override
+    public String figureSeams() {
+        return "Coutures";
+    }
+
+    @Override
+    public String figureThread() {
+        return "Fil";
+    }
+
+    @Override
+    public String grain() {
+        return "droit-fil";
+    }
+
+    @Override
+    public String grainNap() {
+        return "droit-fil, sens du poil";
+    }
+
+    @Override
+    public String hemTitle() {
+        return "Ourler";
+    }
+
+    @Override
+    public String item(String topic, String words) {
+        return topic + " : " + words;
+    }
+
+    @Override
+    public String labelHearth() {
+        return "centre";
+    }
+
+    @Override
+    public String labelOffcut(String number) {
+        return "chute " + number;
+    }
+
+    @Override
+    public String legendFell() {
+        return "Rabat, plus foncé";
+    }
+
+    @Override
+    public String legendStitches() {
+        return "Ligne de points";
+    }
+
+    @Override
+    public String legendUnknown(String fabric) {
+        return fabric + " (couleur pas encore connue)";
+    }
+
+    @Override
+    public String legendWrong() {
+        return "Hachuré : l’envers";
+    }
+
+    @Override
+    public String lostJoins(int n) {
+        return (n == 0 || n == 1 ? "Aucun plan de ce carré n’a moins de " + n + " raccord." : "Aucun plan de ce carré n’a moins de " + n + " raccords.");
+    }
+
+    @Override
+    public String lostLeast(String least, String touched) {
+        return "Perte : chutes trop petites pour resservir. On entame " + touched + " de tissu ; aucun plan de ce carré ne se contente de moins de " + least + ".";
+    }
+
+    @Override
+    public String lostLeastLost(String least, String lost, String touched) {
+        return "Perte : chutes trop petites pour resservir. On entame " + touched + " de tissu ; aucun plan de ce carré ne se contente de moins de " + least + " ni ne perd moins de " + lost + ".";
+    }
+
+    @Override
+    public String lostTouched(String touched) {
+        return "Perte : chutes trop petites pour resservir. On entame " + touched + " de tissu.";
+    }
+
+    @Override
+    public String needsTitle() {
+        return "Ce qu’il faut";
+    }
+
+    @Override
+    public String netFold() {
+        return "L’intérieur vers le haut, tel qu’il est devant vous. Plier le long des lignes ; là où elles se serrent, le tissu est froncé : y froisser le papier, ou le tordre.";
+    }
+
+    @Override
+    public String netHow(String gift, String scale, String size, String small) {
+        return "Un carré de " + size + " pour " + gift + ", dessiné à " + scale + ". Découpé, il emballe " + small + " en carton.";
+    }
+
+    @Override
+    public String netSquare(String side) {
+        return side + " de côté";
+    }
+
+    @Override
+    public String netTitle(String tie) {
+        return "Les plis : " + tie;
+    }
+
+    @Override
+    public String orderName(String order) {
+        return (order.equals("ROUND") ? "tout autour" : order.equals("PAIRS") ? "paires opposées" : "deux côtés");
+    }
+
+    @Override
+    public String page(String all, String number) {
+        return "page " + number + " sur " + all;
+    }
+
+    @Override
+    public String piecesHow(String unit) {
+        return "Chaque morceau avec ce qu’on y coupe. Mesures : largeur × longueur en " + (unit.equals("metric") ? "centimètres" : "pouces") + " ; le second nombre suit le droit-fil.";
+    }
+
+    @Override
+    public String piecesTitle() {
+        return "Tissus et morceaux";
+    }
+
+    @Override
+    public String pinHatched() {
+        return "Hachuré sur chaque image : l’envers du tissu.";
+    }
+
+    @Override
+    public String pinLies(String added, String face, String work) {
+        return added + " est dessus, " + (face.equals("front") ? "recto" : "verso") + " vers le haut ; dessous : " + work + ".";
+    }
+
+    @Override
+    public String pinSticksOut(String length, String wrapping) {
+        return wrapping + " dépasse de " + length + ". Cette marge plus large enveloppera l’autre.";
+    }
+
+    @Override
+    public String pinStitching() {
+        return "La ligne en tirets est la piqûre. Retirer chaque épingle avant que le pied l’atteigne.";
+    }
+
+    @Override
+    public String pinTitle() {
+        return "Étape 1, épinglée";
+    }
+
+    @Override
+    public String schemeGoodAt(String scheme) {
+        return (scheme.equals("HALVES") ? "le clair et le foncé se rencontrent sur la diagonale" : scheme.equals("ROUNDS") ? "chaque tour a son tissu" : scheme.equals("TURNS") ? "le clair et le foncé alternent, bande par bande" : scheme.equals("FIELD") ? "la pièce centrale est seule dans un même tissu" : scheme.equals("SPIRAL") ? "le clair et le foncé tournent côte à côte vers l’extérieur" : scheme.equals("SCATTERED") ? "un tissu par bande, jamais à côté de lui-même" : scheme.equals("GRADED") ? "chaque tour est plus foncé que celui qu’il entoure" : scheme.equals("FRAMES") ? "deux tissus alternent, tour par tour" : scheme.equals("ACCENT") ? "un tissu vif ressort en quelques endroits" : scheme.equals("ALL") ? "les tissus n’importe où" : scheme.equals("FALLS") ? "les bandes sont coupées là où le tissu va le plus loin" : scheme.equals("OUTWARDS") ? "le tissu choisi est là où il se voit une fois noué" : "choisi à la main");
+    }
+
+    @Override
+    public String schemeOrdered(String order, String title) {
+        return title + ", " + order;
+    }
+
+    @Override
+    public String schemeTitle(String scheme) {
+        return (scheme.equals("HALVES") ? "Deux moitiés" : scheme.equals("ROUNDS") ? "Anneau par anneau" : scheme.equals("TURNS") ? "Tour à tour" : scheme.equals("FIELD") ? "Un seul champ" : scheme.equals("SPIRAL") ? "Spirale" : scheme.equals("SCATTERED") ? "Bien répartis" : scheme.equals("GRADED") ? "Du clair au foncé" : scheme.equals("FRAMES") ? "Cadres" : scheme.equals("ACCENT") ? "Une chute vive" : scheme.equals("ALL") ? "De toute la réserve" : scheme.equals("FALLS") ? "Comme le tissu vient" : scheme.equals("OUTWARDS") ? "Le plus beau dehors" : "Votre choix");
+    }
+
+    @Override
+    public String seamTitle() {
+        return "La couture";
+    }
+
+    @Override
+    public String sectionFold() {
+        return "Replier, surpiquer";
+    }
+
+    @Override
+    public String sectionOpen() {
+        return "Ouvrir, repasser";
+    }
+
+    @Override
+    public String sectionStitch() {
+        return "Piquer";
+    }
+
+    @Override
+    public String sectionWrapped(String name) {
+        return name + " : côté enveloppé";
+    }
+
+    @Override
+    public String sectionWraps(String name) {
+        return name + " : enveloppe";
+    }
+
+    @Override
+    public String sewTitle() {
+        return "Coudre";
+    }
+
+    @Override
+    public String slipsHow() {
+        return "Découper sur les pointillés. Épingler chaque étiquette sur sa pièce dès qu’elle est coupée, sur la face qui sera le recto du carré. La flèche montre le haut du carré.";
+    }
+
+    @Override
+    public String slipsRunning(String title) {
+        return title + ", étiquettes";
+    }
+
+    @Override
+    public String slipsSize(String size) {
+        return size + ", à la coupe";
+    }
+
+    @Override
+    public String slipsTitle() {
+        return "Étiquettes des pièces";
+    }
+
+    @Override
+    public String slipsTop() {
+        return "haut";
+    }
+
+    @Override
+    public String slipsUp(String showing) {
+        return (showing.equals("RIGHT") ? "Endroit vers le haut" : showing.equals("WRONG") ? "Envers vers le haut" : "Sans envers");
+    }
+
+    @Override
+    public String square(String side) {
+        return "Ce carré mesure " + side + " de côté. Sinon, réimprimer à 100 % (pas « ajuster à la page »). Ne mesurer sur le papier que là où il est écrit « grandeur réelle ». Ailleurs, suivre les mesures écrites.";
+    }
+
+    @Override
+    public String stepTrim() {
+        return "recouper";
+    }
+
+    @Override
+    public String stepWraps() {
+        return "enveloppe";
+    }
+
+    @Override
+    public String tableAlone(String alone, String measure) {
+        return measure + " ; la bande seule " + alone;
+    }
+
+    @Override
+    public String tableHow() {
+        return "Coudre chaque couture comme à l’étape 1. « L’ouvrage » désigne tout ce qui est déjà cousu. Mesures : largeur × hauteur, recto vers le haut. Ralentir aux endroits épais, ou tourner le volant.";
+    }
+
+    @Override
+    public String tableJoin(String n, String what) {
+        return what + " (assembler d’abord ses " + n + " parties)";
+    }
+
+    @Override
+    public String tableMeasures() {
+        return "Mesure";
+    }
+
+    @Override
+    public String tableNewWraps() {
+        return "Dans une bande raccordée, chaque nouvelle partie enveloppe la précédente.";
+    }
+
+    @Override
+    public String tableOldWraps() {
+        return "Dans une bande raccordée, chaque partie enveloppe la suivante.";
+    }
+
+    @Override
+    public String tableSew() {
+        return "Coudre";
+    }
+
+    @Override
+    public String tableStep() {
+        return "N°";
+    }
+
+    @Override
+    public String tableThick() {
+        return "Épais";
+    }
+
+    @Override
+    public String tableTitle() {
+        return "Toutes les coutures, dans l’ordre";
+    }
+
+    @Override
+    public String tableWraps() {
+        return "Enveloppe";
+    }
+
+    @Override
+    public String thickTitle() {
+        return "Où ce sera épais";
+    }
+
+    @Override
+    public String threadTitle() {
+        return "Fil";
+    }
+
+    @Override
+    public String tieCare() {
+        return "Attention en nouant";
+    }
+
+    @Override
+    public String tieKnot() {
+        return "Le nœud plat";
+    }
+
+    @Override
+    public String tieTitle() {
+        return "Nouer";
+    }
+
+    @Override
+    public String tiedCare() {
+        return "Attention une fois noué";
+    }
+
+    @Override
+    public String tiedHow(String suited, String tie) {
+        return tie + ", pour : " + suited + ". Chaque flèche finit là où se trouve maintenant le coin.";
+    }
+
+    @Override
+    public String tiedHowNamed(String suited, String tie, String trade) {
+        return tie + " (" + trade + "), pour : " + suited + ". Chaque flèche finit là où se trouve maintenant le coin.";
+    }
+
+    @Override
+    public String tiedJust(String reason, String size) {
+        return "Ce carré (" + size + ") suffit juste pour " + reason + ".";
+    }
+
+    @Override
+    public String tiedKnot() {
+        return "Le nœud";
+    }
+
+    @Override
+    public String tiedLeaves(String reason, String size, String spare) {
+        return "Ce carré (" + size + ") laisse " + spare + " de plus que prévu pour " + reason + ".";
+    }
+
+    @Override
+    public String tiedNear() {
+        return "Près du nœud (à une main environ), le vrai tissu se fronce, et les bouts libres tombent comme ils veulent.";
+    }
+
+    @Override
+    public String tiedNext(String size, String uses) {
+        return "La taille vendue juste au-dessus est " + size + ", pour : " + uses + ".";
+    }
+
+    @Override
+    public String tiedNextNamed(String size, String trade, String uses) {
+        return "La taille vendue juste au-dessus est " + size + " (" + trade + "), pour : " + uses + ".";
+    }
+
+    @Override
+    public String tiedSheet(String gift, String tie) {
+        return "Le cadeau, noué : " + gift + ", " + tie;
+    }
+
+    @Override
+    public String tiedShort() {
+        return "Si un coin est trop court";
+    }
+
+    @Override
+    public String tiedShows() {
+        return "Ce qui se voit";
+    }
+
+    @Override
+    public String tiedSure() {
+        return "Ce qui est sûr de la taille";
+    }
+
+    @Override
+    public String tiedTitle() {
+        return "Le cadeau, noué";
+    }
+
+    @Override
+    public String tiedTying() {
+        return "Comment nouer";
+    }
+
+    @Override
+    public String toolsEach(String tool) {
+        return tool + ".";
+    }
+
+    @Override
+    public String toolsTitle() {
+        return "Outils";
+    }
+
+    @Override
+    public String view(String view) {
+        return (view.equals("above") ? "De dessus" : view.equals("front") ? "De face" : view.equals("right") ? "De droite" : view.equals("spine") ? "Du dos" : "De biais");
+    }
+
+    @Override
+    public String washingTitle() {
+        return "Lavage";
+    }
+}

@@ -1,0 +1,602 @@
+package hearthcloth.words.printing;
+
+import hearthcloth.words.korean.Particles;
+
+/** The room of printing in Korean. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public final class KoreanPrinting implements PrintingWords {
+
+    @Override
+    public String altCut(String fabric, int n, String piece, String size) {
+        return ("천 " + piece + ", " + fabric + ", " + size + ", 재단 " + n + "번");
+    }
+
+    @Override
+    public String altFace(String face, String size, String title) {
+        return (face.equals("front") ? "앞면: " + title + ", " + size : "뒷면: " + title + ", " + size);
+    }
+
+    @Override
+    public String altPatches(int n) {
+        return ("조각 " + n + "개");
+    }
+
+    @Override
+    public String altStep(String added, String step, String work) {
+        return step + "단계: 박기 전의 " + work + ", " + added + ". 앞면이 위";
+    }
+
+    @Override
+    public String beforeTitle() {
+        return "자르기 전에";
+    }
+
+    @Override
+    public String boxMeasure() {
+        return "이제 크기는";
+    }
+
+    @Override
+    public String boxWay() {
+        return "너비 × 높이, 앞면이 위";
+    }
+
+    @Override
+    public String cardMeasures(String size) {
+        return "크기 " + size + ".";
+    }
+
+    @Override
+    public String cardOthers(int n) {
+        return ("나머지도 같은 방법으로 박습니다.");
+    }
+
+    @Override
+    public String cardThick(String places) {
+        return "두꺼운 곳: " + places + ". 거기서는 천천히.";
+    }
+
+    @Override
+    public String careTitle() {
+        return "조심할 것";
+    }
+
+    @Override
+    public String chosenTitle() {
+        return "대신 고른 것";
+    }
+
+    @Override
+    public String corner() {
+        return "귀 하나";
+    }
+
+    @Override
+    public String cornerFirst(String length) {
+        return "첫 접기, 재단 끝에서 " + length;
+    }
+
+    @Override
+    public String cornerLast(String length) {
+        return "마지막 접기, 재단 끝에서 " + length + ": 완성된 변";
+    }
+
+    @Override
+    public String cornerLife() {
+        return "귀 하나, 실물 크기";
+    }
+
+    @Override
+    public String cornerMitre() {
+        return "액자형 귀: 귀를 반으로 접어 박은 선";
+    }
+
+    @Override
+    public String cornerOff() {
+        return "잘라 낸 귀";
+    }
+
+    @Override
+    public String cutHead(String row, String scale, String unit, String washed) {
+        return "천 목록 " + row + "째 줄" + (washed.equals("YES") ? ", 빨았음" : washed.equals("NO") ? ", 빨지 않음" : "") + ". 축척 " + scale + ", 단위는 " + (unit.equals("metric") ? "센티미터" : "인치") + ".";
+    }
+
+    @Override
+    public String cutHow() {
+        return "번호 차례로 자릅니다. 번호는 자를 선 위에 치수와 함께 있습니다. 화살촉은 재기 시작하는 변을 가리킵니다. 남은 천은 옅게 그리고 이름을 적었으니 둡니다. 가위표는 쓰기에 너무 작은 자투리입니다. 그림은 모두 식서 방향이 위아래입니다. \"90도 돌림\"은 보자기에 놓이는 방향에서 90도 돌려 그렸다는 뜻입니다.";
+    }
+
+    @Override
+    public String cutLeft(String left) {
+        return "남는 것: " + left + ".";
+    }
+
+    @Override
+    public String cutNothing() {
+        return "자를 것 없음: 천을 통째로 씁니다.";
+    }
+
+    @Override
+    public String cutSheet(int n, String title) {
+        return ("" + title + ". 천 " + n + "장. 번호 차례로 자릅니다. 동그라미의 화살촉은 재기 시작하는 변을 가리킵니다.");
+    }
+
+    @Override
+    public String cutTitle() {
+        return "자르기";
+    }
+
+    @Override
+    public String cutWhole() {
+        return "통째로 쓰는 천";
+    }
+
+    @Override
+    public String drawn(String scale) {
+        return "축척 " + scale + ".";
+    }
+
+    @Override
+    public String faceDrawn(String face, String scale) {
+        return face + ", 축척 " + scale;
+    }
+
+    @Override
+    public String faceFells(String face) {
+        return (face.equals("front") ? "앞면(솔기와 단이 보임)" : "뒷면(솔기와 단이 보임)");
+    }
+
+    @Override
+    public String faceName(String face) {
+        return (face.equals("front") ? "앞면" : "뒷면");
+    }
+
+    @Override
+    public String faceSheet(String scale, String size, String title) {
+        return title + ". 단까지 완성 크기 " + size + ". 축척 " + scale + ".";
+    }
+
+    @Override
+    public String figureCuts() {
+        return "재단";
+    }
+
+    @Override
+    public String figureFinished() {
+        return "완성";
+    }
+
+    @Override
+    public String figureJoins() {
+        return "이음";
+    }
+
+    @Override
+    public String figureLost() {
+        return "버림";
+    }
+
+    @Override
+    public String figurePatches() {
+        return "조각";
+    }
+
+    @Override
+    public String figureSeams() {
+        return "솔기";
+    }
+
+    @Override
+    public String figureThread() {
+        return "실";
+    }
+
+    @Override
+    public String grain() {
+        return "식서 방향";
+    }
+
+    @Override
+    public String grainNap() {
+        return "식서 방향, 결은 이쪽";
+    }
+
+    @Override
+    public String hemTitle() {
+        return "단";
+    }
+
+    @Override
+    public String item(String topic, String words) {
+        return topic + ": " + words;
+    }
+
+    @Override
+    public String labelHearth() {
+        return "중심";
+    }
+
+    @Override
+    public String labelOffcut(String number) {
+        return "남은 천 " + number;
+    }
+
+    @Override
+    public String legendFell() {
+        return "접은 솔기, 조금 짙게";
+    }
+
+    @Override
+    public String legendStitches() {
+        return "박은 줄";
+    }
+
+    @Override
+    public String legendUnknown(String fabric) {
+        return fabric + "(색을 아직 모름)";
+    }
+
+    @Override
+    public String legendWrong() {
+        return "빗금: 천의 안";
+    }
+
+    @Override
+    public String lostJoins(int n) {
+        return ("이 보자기를 이음 " + n + "개보다 적게 만들 방법은 없습니다.");
+    }
+
+    @Override
+    public String lostLeast(String least, String touched) {
+        return "버림: 다시 쓰기에 너무 작은 자투리. 자르는 천은 " + touched + "이며, 이 보자기를 " + least + "보다 적게 자를 방법은 없습니다.";
+    }
+
+    @Override
+    public String lostLeastLost(String least, String lost, String touched) {
+        return "버림: 다시 쓰기에 너무 작은 자투리. 자르는 천은 " + touched + "이며, 이 보자기를 " + least + "보다 적게 자르거나 " + lost + "보다 적게 버릴 방법은 없습니다.";
+    }
+
+    @Override
+    public String lostTouched(String touched) {
+        return "버림: 다시 쓰기에 너무 작은 자투리. 자르는 천은 " + touched + "입니다.";
+    }
+
+    @Override
+    public String needsTitle() {
+        return "필요한 것";
+    }
+
+    @Override
+    public String netFold() {
+        return "앞에 놓인 그대로 안쪽이 위입니다. 선을 따라 접습니다. 선이 몰린 곳은 천이 모인 곳이니 종이를 구기거나 꼽니다.";
+    }
+
+    @Override
+    public String netHow(String gift, String scale, String size, String small) {
+        return size + " 보자기로 싸는 것: " + gift + ". 축척 " + scale + ". 오려 내면 두꺼운 종이로 만든 이것을 쌉니다: " + small + ".";
+    }
+
+    @Override
+    public String netSquare(String side) {
+        return "한 변 " + side;
+    }
+
+    @Override
+    public String netTitle(String tie) {
+        return "접는 선: " + tie;
+    }
+
+    @Override
+    public String orderName(String order) {
+        return (order.equals("ROUND") ? "빙 둘러" : order.equals("PAIRS") ? "마주 보는 짝" : "두 변");
+    }
+
+    @Override
+    public String page(String all, String number) {
+        return all + "쪽 가운데 " + number + "쪽";
+    }
+
+    @Override
+    public String piecesHow(String unit) {
+        return "천마다 거기서 자르는 것입니다. 크기는 너비 × 길이, 단위는 " + (unit.equals("metric") ? "센티미터" : "인치") + ". 둘째 수가 식서 방향입니다.";
+    }
+
+    @Override
+    public String piecesTitle() {
+        return "천과 조각";
+    }
+
+    @Override
+    public String pinHatched() {
+        return "모든 그림의 빗금: 천의 안.";
+    }
+
+    @Override
+    public String pinLies(String added, String face, String work) {
+        return Particles.fitted(added + "이(가) " + (face.equals("front") ? "앞면" : "뒷면") + "을 위로 하고 위에 있습니다. 아래: " + work + ".");
+    }
+
+    @Override
+    public String pinSticksOut(String length, String wrapping) {
+        return Particles.fitted(wrapping + "이(가) " + length + " 나옵니다. 이 넓은 시접이 다른 시접을 감쌉니다.");
+    }
+
+    @Override
+    public String pinStitching() {
+        return "점선이 박을 선입니다. 시침핀은 노루발에 닿기 전에 뽑습니다.";
+    }
+
+    @Override
+    public String pinTitle() {
+        return "1단계, 시침핀 꽂기";
+    }
+
+    @Override
+    public String schemeGoodAt(String scheme) {
+        return (scheme.equals("HALVES") ? "밝음과 어두움이 대각선에서 만납니다" : scheme.equals("ROUNDS") ? "둘레마다 천이 다릅니다" : scheme.equals("TURNS") ? "띠마다 밝음과 어두움이 번갈아 갑니다" : scheme.equals("FIELD") ? "중심 조각이 한 가지 천 속에 홀로 있습니다" : scheme.equals("SPIRAL") ? "밝음과 어두움이 나란히 바깥으로 돕니다" : scheme.equals("SCATTERED") ? "띠마다 천이 하나이고 같은 천이 이웃하지 않습니다" : scheme.equals("GRADED") ? "바깥 둘레가 안쪽보다 어둡습니다" : scheme.equals("FRAMES") ? "두 천이 둘레마다 번갈아 갑니다" : scheme.equals("ACCENT") ? "밝은 천이 몇 곳에서 두드러집니다" : scheme.equals("ALL") ? "천을 어디에나 씁니다" : scheme.equals("FALLS") ? "천을 가장 아끼는 곳에서 띠를 자릅니다" : scheme.equals("OUTWARDS") ? "고른 천이 묶었을 때 보이는 곳에 있습니다" : "손수 골랐습니다");
+    }
+
+    @Override
+    public String schemeOrdered(String order, String title) {
+        return title + ", " + order;
+    }
+
+    @Override
+    public String schemeTitle(String scheme) {
+        return (scheme.equals("HALVES") ? "두 반쪽" : scheme.equals("ROUNDS") ? "둘레마다" : scheme.equals("TURNS") ? "번갈아" : scheme.equals("FIELD") ? "한 바탕" : scheme.equals("SPIRAL") ? "소용돌이" : scheme.equals("SCATTERED") ? "고루 흩기" : scheme.equals("GRADED") ? "밝음에서 어두움으로" : scheme.equals("FRAMES") ? "테두리" : scheme.equals("ACCENT") ? "밝은 자투리 하나" : scheme.equals("ALL") ? "가진 천 모두에서" : scheme.equals("FALLS") ? "천이 나오는 대로" : scheme.equals("OUTWARDS") ? "좋은 쪽을 밖으로" : "직접 고름");
+    }
+
+    @Override
+    public String seamTitle() {
+        return "솔기";
+    }
+
+    @Override
+    public String sectionFold() {
+        return "접어 눌러 박기";
+    }
+
+    @Override
+    public String sectionOpen() {
+        return "펼쳐 다리기";
+    }
+
+    @Override
+    public String sectionStitch() {
+        return "박기";
+    }
+
+    @Override
+    public String sectionWrapped(String name) {
+        return name + ", 감싸임";
+    }
+
+    @Override
+    public String sectionWraps(String name) {
+        return name + ", 감쌈";
+    }
+
+    @Override
+    public String sewTitle() {
+        return "박기";
+    }
+
+    @Override
+    public String slipsHow() {
+        return "점선을 따라 오립니다. 조각을 자르면 바로 보자기의 앞면이 될 쪽에 꽂습니다. 화살표는 보자기의 위를 가리킵니다.";
+    }
+
+    @Override
+    public String slipsRunning(String title) {
+        return title + ", 조각표";
+    }
+
+    @Override
+    public String slipsSize(String size) {
+        return size + ", 재단 크기";
+    }
+
+    @Override
+    public String slipsTitle() {
+        return "조각표";
+    }
+
+    @Override
+    public String slipsTop() {
+        return "위";
+    }
+
+    @Override
+    public String slipsUp(String showing) {
+        return (showing.equals("RIGHT") ? "겉이 위" : showing.equals("WRONG") ? "안이 위" : "어느 쪽이든");
+    }
+
+    @Override
+    public String square(String side) {
+        return "이 정사각형은 한 변이 " + side + "입니다. 다르면 100 %로 다시 인쇄합니다(\"쪽에 맞춤\"을 쓰지 않습니다). 종이에서는 \"실물 크기\"라고 적힌 곳만 잽니다. 다른 곳은 적힌 치수를 씁니다.";
+    }
+
+    @Override
+    public String stepTrim() {
+        return "자름";
+    }
+
+    @Override
+    public String stepWraps() {
+        return "감쌈";
+    }
+
+    @Override
+    public String tableAlone(String alone, String measure) {
+        return measure + ", 띠만 " + alone;
+    }
+
+    @Override
+    public String tableHow() {
+        return "솔기는 모두 1단계처럼 박습니다. \"작업물\"은 그때까지 이은 전체입니다. 크기는 너비 × 높이, 앞면이 위. 두꺼운 곳은 천천히 박거나 손바퀴를 돌립니다.";
+    }
+
+    @Override
+    public String tableJoin(String n, String what) {
+        return what + "(먼저 부분 " + n + "개를 잇기)";
+    }
+
+    @Override
+    public String tableMeasures() {
+        return "크기";
+    }
+
+    @Override
+    public String tableNewWraps() {
+        return "이은 띠에서는 새 부분이 앞 부분을 감쌉니다.";
+    }
+
+    @Override
+    public String tableOldWraps() {
+        return "이은 띠에서는 앞 부분이 다음 부분을 감쌉니다.";
+    }
+
+    @Override
+    public String tableSew() {
+        return "박을 것";
+    }
+
+    @Override
+    public String tableStep() {
+        return "단계";
+    }
+
+    @Override
+    public String tableThick() {
+        return "두꺼움";
+    }
+
+    @Override
+    public String tableTitle() {
+        return "모든 솔기, 차례대로";
+    }
+
+    @Override
+    public String tableWraps() {
+        return "감쌈";
+    }
+
+    @Override
+    public String thickTitle() {
+        return "두꺼워지는 곳";
+    }
+
+    @Override
+    public String threadTitle() {
+        return "실";
+    }
+
+    @Override
+    public String tieCare() {
+        return "묶을 때 조심할 것";
+    }
+
+    @Override
+    public String tieKnot() {
+        return "맞매듭";
+    }
+
+    @Override
+    public String tieTitle() {
+        return "묶기";
+    }
+
+    @Override
+    public String tiedCare() {
+        return "묶은 뒤 조심할 것";
+    }
+
+    @Override
+    public String tiedHow(String suited, String tie) {
+        return tie + ". 알맞은 것: " + suited + ". 화살표 끝이 지금 귀가 있는 곳입니다.";
+    }
+
+    @Override
+    public String tiedHowNamed(String suited, String tie, String trade) {
+        return tie + "(" + trade + "). 알맞은 것: " + suited + ". 화살표 끝이 지금 귀가 있는 곳입니다.";
+    }
+
+    @Override
+    public String tiedJust(String reason, String size) {
+        return "이 보자기(" + size + ")는 꼭 맞습니다(" + reason + ").";
+    }
+
+    @Override
+    public String tiedKnot() {
+        return "매듭";
+    }
+
+    @Override
+    public String tiedLeaves(String reason, String size, String spare) {
+        return "이 보자기(" + size + ")는 계획보다 " + spare + " 여유가 있습니다(" + reason + ").";
+    }
+
+    @Override
+    public String tiedNear() {
+        return "매듭 가까이(한 뼘쯤)에서는 실제 천이 주름지고, 늘어진 끝은 제멋대로 떨어집니다.";
+    }
+
+    @Override
+    public String tiedNext(String size, String uses) {
+        return "바로 위의 기성품 크기는 " + size + ", 쓰임: " + uses + ".";
+    }
+
+    @Override
+    public String tiedNextNamed(String size, String trade, String uses) {
+        return "바로 위의 기성품 크기는 " + size + "(" + trade + "), 쓰임: " + uses + ".";
+    }
+
+    @Override
+    public String tiedSheet(String gift, String tie) {
+        return "묶은 선물: " + gift + ", " + tie;
+    }
+
+    @Override
+    public String tiedShort() {
+        return "귀가 닿지 않을 때";
+    }
+
+    @Override
+    public String tiedShows() {
+        return "보이는 것";
+    }
+
+    @Override
+    public String tiedSure() {
+        return "크기는 얼마나 확실한가";
+    }
+
+    @Override
+    public String tiedTitle() {
+        return "묶은 선물";
+    }
+
+    @Override
+    public String tiedTying() {
+        return "묶는 법";
+    }
+
+    @Override
+    public String toolsEach(String tool) {
+        return tool + ".";
+    }
+
+    @Override
+    public String toolsTitle() {
+        return "도구";
+    }
+
+    @Override
+    public String view(String view) {
+        return (view.equals("above") ? "위에서" : view.equals("front") ? "앞에서" : view.equals("right") ? "오른쪽에서" : view.equals("spine") ? "책등에서" : "모서리에서");
+    }
+
+    @Override
+    public String washingTitle() {
+        return "빨래";
+    }
+}

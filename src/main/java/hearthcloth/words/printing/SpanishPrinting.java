@@ -1,0 +1,600 @@
+package hearthcloth.words.printing;
+
+/** The room of printing in Spanish. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public final class SpanishPrinting implements PrintingWords {
+
+    @Override
+    public String altCut(String fabric, int n, String piece, String size) {
+        return (n == 1 ? "Trozo " + piece + ", " + fabric + ", " + size + ", con " + n + " corte" : "Trozo " + piece + ", " + fabric + ", " + size + ", con " + n + " cortes");
+    }
+
+    @Override
+    public String altFace(String face, String size, String title) {
+        return (face.equals("front") ? "Anverso: " + title + ", " + size : "Reverso: " + title + ", " + size);
+    }
+
+    @Override
+    public String altPatches(int n) {
+        return (n == 1 ? "" + n + " pieza" : "" + n + " piezas");
+    }
+
+    @Override
+    public String altStep(String added, String step, String work) {
+        return "Paso " + step + ": " + work + " y " + added + ", anverso arriba, antes de coser";
+    }
+
+    @Override
+    public String beforeTitle() {
+        return "Antes de cortar";
+    }
+
+    @Override
+    public String boxMeasure() {
+        return "Ahora debe medir";
+    }
+
+    @Override
+    public String boxWay() {
+        return "ancho × alto, anverso arriba";
+    }
+
+    @Override
+    public String cardMeasures(String size) {
+        return "Mide " + size + ".";
+    }
+
+    @Override
+    public String cardOthers(int n) {
+        return (n == 1 ? "Coser la otra de la misma manera." : "Coser las otras de la misma manera.");
+    }
+
+    @Override
+    public String cardThick(String places) {
+        return "Grueso: " + places + ". Ir despacio ahí.";
+    }
+
+    @Override
+    public String careTitle() {
+        return "Cuidado";
+    }
+
+    @Override
+    public String chosenTitle() {
+        return "Elegido para usted";
+    }
+
+    @Override
+    public String corner() {
+        return "Una esquina";
+    }
+
+    @Override
+    public String cornerFirst(String length) {
+        return "Primer doblez, a " + length + " del borde cortado";
+    }
+
+    @Override
+    public String cornerLast(String length) {
+        return "Último doblez, a " + length + " del borde cortado: el borde terminado";
+    }
+
+    @Override
+    public String cornerLife() {
+        return "Una esquina, tamaño real";
+    }
+
+    @Override
+    public String cornerMitre() {
+        return "Inglete: cosido con la esquina doblada por la mitad";
+    }
+
+    @Override
+    public String cornerOff() {
+        return "Esquina cortada";
+    }
+
+    @Override
+    public String cutHead(String row, String scale, String unit, String washed) {
+        return "Línea " + row + " de la lista de telas" + (washed.equals("YES") ? ", lavado" : washed.equals("NO") ? ", sin lavar" : "") + ". Dibujado a " + scale + ", medidas en " + (unit.equals("metric") ? "centímetros" : "pulgadas") + ".";
+    }
+
+    @Override
+    public String cutHow() {
+        return "Cortar en el orden de los números. Cada número está en su corte, con la medida. La punta de flecha señala el borde desde el que se mide. Los sobrantes que se guardan están en pálido y con nombre. Lo tachado es demasiado pequeño para guardarlo. En cada dibujo el hilo de la tela va de arriba abajo. «Cuarto de vuelta» quiere decir que la pieza está dibujada un cuarto de vuelta respecto a su sitio en el paño.";
+    }
+
+    @Override
+    public String cutLeft(String left) {
+        return "Queda: " + left + ".";
+    }
+
+    @Override
+    public String cutNothing() {
+        return "Nada que cortar: usar el trozo entero.";
+    }
+
+    @Override
+    public String cutSheet(int n, String title) {
+        return (n == 1 ? "" + title + ". " + n + " trozo. Cortar en el orden de los números. La punta de flecha de cada círculo señala el borde desde el que se mide." : "" + title + ". " + n + " trozos. Cortar en el orden de los números. La punta de flecha de cada círculo señala el borde desde el que se mide.");
+    }
+
+    @Override
+    public String cutTitle() {
+        return "Cortar";
+    }
+
+    @Override
+    public String cutWhole() {
+        return "Usar enteros estos trozos";
+    }
+
+    @Override
+    public String drawn(String scale) {
+        return "Dibujado a " + scale + ".";
+    }
+
+    @Override
+    public String faceDrawn(String face, String scale) {
+        return face + ", dibujado a " + scale;
+    }
+
+    @Override
+    public String faceFells(String face) {
+        return (face.equals("front") ? "Anverso, con solapas y dobladillo" : "Reverso, con solapas y dobladillo");
+    }
+
+    @Override
+    public String faceName(String face) {
+        return (face.equals("front") ? "Anverso" : "Reverso");
+    }
+
+    @Override
+    public String faceSheet(String scale, String size, String title) {
+        return title + ". " + size + " terminado, con dobladillo. Dibujado a " + scale + ".";
+    }
+
+    @Override
+    public String figureCuts() {
+        return "Cortes";
+    }
+
+    @Override
+    public String figureFinished() {
+        return "Terminado";
+    }
+
+    @Override
+    public String figureJoins() {
+        return "Uniones";
+    }
+
+    @Override
+    public String figureLost() {
+        return "Pérdida";
+    }
+
+    @Override
+    public String figurePatches() {
+        return "Piezas";
+    }
+
+    @Override
+    public String figureSeams() {
+        return "Costuras";
+    }
+
+    @Override
+    public String figureThread() {
+        return "Hilo";
+    }
+
+    @Override
+    public String grain() {
+        return "hilo";
+    }
+
+    @Override
+    public String grainNap() {
+        return "hilo, pelo hacia aquí";
+    }
+
+    @Override
+    public String hemTitle() {
+        return "Dobladillo";
+    }
+
+    @Override
+    public String item(String topic, String words) {
+        return topic + ": " + words;
+    }
+
+    @Override
+    public String labelHearth() {
+        return "centro";
+    }
+
+    @Override
+    public String labelOffcut(String number) {
+        return "sobrante " + number;
+    }
+
+    @Override
+    public String legendFell() {
+        return "Solapa, más oscura";
+    }
+
+    @Override
+    public String legendStitches() {
+        return "Fila de puntadas";
+    }
+
+    @Override
+    public String legendUnknown(String fabric) {
+        return fabric + " (color aún desconocido)";
+    }
+
+    @Override
+    public String legendWrong() {
+        return "Rayado: el revés";
+    }
+
+    @Override
+    public String lostJoins(int n) {
+        return (n == 1 ? "Ningún plan de este paño tiene menos de " + n + " unión." : "Ningún plan de este paño tiene menos de " + n + " uniones.");
+    }
+
+    @Override
+    public String lostLeast(String least, String touched) {
+        return "Pérdida: retales demasiado pequeños para usarlos. Se cortan " + touched + " de tela; ningún plan de este paño podría con menos de " + least + ".";
+    }
+
+    @Override
+    public String lostLeastLost(String least, String lost, String touched) {
+        return "Pérdida: retales demasiado pequeños para usarlos. Se cortan " + touched + " de tela; ningún plan de este paño podría con menos de " + least + " ni perder menos de " + lost + ".";
+    }
+
+    @Override
+    public String lostTouched(String touched) {
+        return "Pérdida: retales demasiado pequeños para usarlos. Se cortan " + touched + " de tela.";
+    }
+
+    @Override
+    public String needsTitle() {
+        return "Qué hace falta";
+    }
+
+    @Override
+    public String netFold() {
+        return "El interior hacia arriba, como está delante de usted. Doblar por las líneas; donde se juntan, la tela va recogida: arrugar ahí el papel o retorcerlo.";
+    }
+
+    @Override
+    public String netHow(String gift, String scale, String size, String small) {
+        return "Un paño de " + size + " para " + gift + ", dibujado a " + scale + ". Recortado, envuelve " + small + " de cartulina.";
+    }
+
+    @Override
+    public String netSquare(String side) {
+        return side + " de lado";
+    }
+
+    @Override
+    public String netTitle(String tie) {
+        return "Los dobleces: " + tie;
+    }
+
+    @Override
+    public String orderName(String order) {
+        return (order.equals("ROUND") ? "alrededor" : order.equals("PAIRS") ? "parejas opuestas" : "dos lados");
+    }
+
+    @Override
+    public String page(String all, String number) {
+        return "página " + number + " de " + all;
+    }
+
+    @Override
+    public String piecesHow(String unit) {
+        return "Cada trozo con lo que se corta de él. Medidas: ancho × largo en " + (unit.equals("metric") ? "centímetros" : "pulgadas") + "; el segundo número sigue el hilo de la tela.";
+    }
+
+    @Override
+    public String piecesTitle() {
+        return "Telas y trozos";
+    }
+
+    @Override
+    public String pinHatched() {
+        return "Rayado en todos los dibujos: el revés de la tela.";
+    }
+
+    @Override
+    public String pinLies(String added, String face, String work) {
+        return added + " va encima, con el " + (face.equals("front") ? "anverso" : "reverso") + " arriba; debajo: " + work + ".";
+    }
+
+    @Override
+    public String pinSticksOut(String length, String wrapping) {
+        return wrapping + " sobresale " + length + ". Este margen más ancho envolverá al otro.";
+    }
+
+    @Override
+    public String pinStitching() {
+        return "La línea discontinua es la costura. Quitar cada alfiler antes de que llegue el prensatelas.";
+    }
+
+    @Override
+    public String pinTitle() {
+        return "Paso 1, prendido";
+    }
+
+    @Override
+    public String schemeGoodAt(String scheme) {
+        return (scheme.equals("HALVES") ? "lo claro y lo oscuro se juntan en la diagonal" : scheme.equals("ROUNDS") ? "cada vuelta tiene su tela" : scheme.equals("TURNS") ? "lo claro y lo oscuro se turnan, tira a tira" : scheme.equals("FIELD") ? "la pieza central está sola en una misma tela" : scheme.equals("SPIRAL") ? "lo claro y lo oscuro giran juntos hacia fuera" : scheme.equals("SCATTERED") ? "una tela por tira, nunca junto a sí misma" : scheme.equals("GRADED") ? "cada vuelta es más oscura que la de dentro" : scheme.equals("FRAMES") ? "dos telas se turnan, vuelta a vuelta" : scheme.equals("ACCENT") ? "una tela viva destaca en unos pocos sitios" : scheme.equals("ALL") ? "telas en cualquier sitio" : scheme.equals("FALLS") ? "las tiras se cortan donde la tela rinde más" : scheme.equals("OUTWARDS") ? "la tela elegida está donde se ve una vez atada" : "elegido a mano");
+    }
+
+    @Override
+    public String schemeOrdered(String order, String title) {
+        return title + ", " + order;
+    }
+
+    @Override
+    public String schemeTitle(String scheme) {
+        return (scheme.equals("HALVES") ? "Dos mitades" : scheme.equals("ROUNDS") ? "Anillo por anillo" : scheme.equals("TURNS") ? "Por turnos" : scheme.equals("FIELD") ? "Un solo campo" : scheme.equals("SPIRAL") ? "Espiral" : scheme.equals("SCATTERED") ? "Bien repartidas" : scheme.equals("GRADED") ? "De claro a oscuro" : scheme.equals("FRAMES") ? "Marcos" : scheme.equals("ACCENT") ? "Un retal vivo" : scheme.equals("ALL") ? "De toda la tela" : scheme.equals("FALLS") ? "Según da la tela" : scheme.equals("OUTWARDS") ? "Lo mejor por fuera" : "A su gusto");
+    }
+
+    @Override
+    public String seamTitle() {
+        return "La costura";
+    }
+
+    @Override
+    public String sectionFold() {
+        return "Doblar, pespuntear";
+    }
+
+    @Override
+    public String sectionOpen() {
+        return "Abrir, planchar";
+    }
+
+    @Override
+    public String sectionStitch() {
+        return "Coser";
+    }
+
+    @Override
+    public String sectionWrapped(String name) {
+        return name + ": lado envuelto";
+    }
+
+    @Override
+    public String sectionWraps(String name) {
+        return name + ": envuelve";
+    }
+
+    @Override
+    public String sewTitle() {
+        return "Coser";
+    }
+
+    @Override
+    public String slipsHow() {
+        return "Cortar por las líneas discontinuas. Prender cada etiqueta a su pieza en cuanto se corta, en la cara que será el anverso del paño. La flecha señala la parte de arriba del paño.";
+    }
+
+    @Override
+    public String slipsRunning(String title) {
+        return title + ", etiquetas";
+    }
+
+    @Override
+    public String slipsSize(String size) {
+        return size + ", al cortar";
+    }
+
+    @Override
+    public String slipsTitle() {
+        return "Etiquetas de las piezas";
+    }
+
+    @Override
+    public String slipsTop() {
+        return "arriba";
+    }
+
+    @Override
+    public String slipsUp(String showing) {
+        return (showing.equals("RIGHT") ? "Derecho arriba" : showing.equals("WRONG") ? "Revés arriba" : "Cualquier lado");
+    }
+
+    @Override
+    public String square(String side) {
+        return "Este cuadrado mide " + side + " por lado. Si no es así, imprimir otra vez al 100 % (no «ajustar a la página»). Medir en el papel solo donde dice tamaño real. En lo demás valen las medidas escritas.";
+    }
+
+    @Override
+    public String stepTrim() {
+        return "recortar";
+    }
+
+    @Override
+    public String stepWraps() {
+        return "envuelve";
+    }
+
+    @Override
+    public String tableAlone(String alone, String measure) {
+        return measure + "; la tira sola " + alone;
+    }
+
+    @Override
+    public String tableHow() {
+        return "Coser cada costura como en el paso 1. «La labor» es todo lo que ya está cosido. Medidas: ancho × alto, anverso arriba. Ir despacio en los sitios gruesos o girar el volante.";
+    }
+
+    @Override
+    public String tableJoin(String n, String what) {
+        return what + " (unir antes sus " + n + " partes)";
+    }
+
+    @Override
+    public String tableMeasures() {
+        return "Medida";
+    }
+
+    @Override
+    public String tableNewWraps() {
+        return "En una tira unida, cada parte nueva envuelve a la anterior.";
+    }
+
+    @Override
+    public String tableOldWraps() {
+        return "En una tira unida, cada parte envuelve a la siguiente.";
+    }
+
+    @Override
+    public String tableSew() {
+        return "Coser";
+    }
+
+    @Override
+    public String tableStep() {
+        return "N.º";
+    }
+
+    @Override
+    public String tableThick() {
+        return "Grueso";
+    }
+
+    @Override
+    public String tableTitle() {
+        return "Todas las costuras, en orden";
+    }
+
+    @Override
+    public String tableWraps() {
+        return "Envuelve";
+    }
+
+    @Override
+    public String thickTitle() {
+        return "Dónde será grueso";
+    }
+
+    @Override
+    public String threadTitle() {
+        return "Hilo";
+    }
+
+    @Override
+    public String tieCare() {
+        return "Cuidado al atar";
+    }
+
+    @Override
+    public String tieKnot() {
+        return "El nudo llano";
+    }
+
+    @Override
+    public String tieTitle() {
+        return "Atar";
+    }
+
+    @Override
+    public String tiedCare() {
+        return "Cuidado una vez atado";
+    }
+
+    @Override
+    public String tiedHow(String suited, String tie) {
+        return tie + ", para: " + suited + ". Cada flecha termina donde está ahora la esquina.";
+    }
+
+    @Override
+    public String tiedHowNamed(String suited, String tie, String trade) {
+        return tie + " (" + trade + "), para: " + suited + ". Cada flecha termina donde está ahora la esquina.";
+    }
+
+    @Override
+    public String tiedJust(String reason, String size) {
+        return "Este paño (" + size + ") alcanza justo para " + reason + ".";
+    }
+
+    @Override
+    public String tiedKnot() {
+        return "El nudo";
+    }
+
+    @Override
+    public String tiedLeaves(String reason, String size, String spare) {
+        return "Este paño (" + size + ") deja " + spare + " más de lo previsto para " + reason + ".";
+    }
+
+    @Override
+    public String tiedNear() {
+        return "Cerca del nudo (a una mano más o menos) la tela real se frunce, y las puntas sueltas caen como quieren.";
+    }
+
+    @Override
+    public String tiedNext(String size, String uses) {
+        return "El siguiente tamaño en venta es " + size + ", para: " + uses + ".";
+    }
+
+    @Override
+    public String tiedNextNamed(String size, String trade, String uses) {
+        return "El siguiente tamaño en venta es " + size + " (" + trade + "), para: " + uses + ".";
+    }
+
+    @Override
+    public String tiedSheet(String gift, String tie) {
+        return "El regalo, atado: " + gift + ", " + tie;
+    }
+
+    @Override
+    public String tiedShort() {
+        return "Cuando una esquina no alcanza";
+    }
+
+    @Override
+    public String tiedShows() {
+        return "Lo que se ve";
+    }
+
+    @Override
+    public String tiedSure() {
+        return "Cómo de seguro es el tamaño";
+    }
+
+    @Override
+    public String tiedTitle() {
+        return "El regalo, atado";
+    }
+
+    @Override
+    public String tiedTying() {
+        return "Cómo se ata";
+    }
+
+    @Override
+    public String toolsEach(String tool) {
+        return tool + ".";
+    }
+
+    @Override
+    public String toolsTitle() {
+        return "Herramientas";
+    }
+
+    @Override
+    public String view(String view) {
+        return (view.equals("above") ? "Desde arriba" : view.equals("front") ? "De frente" : view.equals("right") ? "Desde la derecha" : view.equals("spine") ? "Desde el lomo" : "Desde una esquina");
+    }
+
+    @Override
+    public String washingTitle() {
+        return "Lavado";
+    }
+}

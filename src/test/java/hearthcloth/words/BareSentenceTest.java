@@ -1,0 +1,59 @@
+package hearthcloth.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** No class that speaks through the catalogues holds a sentence of its own. The list grows as rooms are brought in. */
+class BareSentenceTest {
+
+    private static final Path MAIN = Path.of("src", "main", "java", "hearthcloth");
+
+    private static final List<String> HELD = List.of(
+            "wrap/Fit wrap/GiftWords wrap/PublishedRule wrap/TradeFit wrap/Tail wrap/Corner wrap/tie/Wrapped",
+            "wrap/tying/Tying wrap/tying/TyingLines wrap/tying/WhatShows",
+            "sew/Advice sew/CuttingOut sew/Gathering sew/Guide sew/MakerWords sew/Meeting sew/SeamTasks sew/SeamWords",
+            "sew/SmallTasks sew/machine/AtTheMachine",
+            "draw/GuidePages draw/NetSheet draw/TiedSheet draw/cloth/CutPicture draw/cloth/DrawingScale draw/cloth/FacePicture",
+            "draw/cloth/FaceSheet draw/cloth/Legend draw/cloth/PatchName draw/cloth/StepPicture draw/tied/Eye",
+            "draw/guide/ClassGuide draw/guide/CutCells draw/guide/Flow draw/guide/JoinedSeams draw/guide/PatchSlips",
+            "draw/guide/SeamTable draw/guide/StoryWords draw/guide/TaskBlock draw/guide/TiedPages");
+
+    /** Two words in small letters after each other: a piece of a sentence. */
+    private static final Pattern PIECE = Pattern.compile("\"[^\"\\n]*\\b[a-z]{2,} [a-z]{2,}\\b[^\"\\n]*\"");
+
+    private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?\\*/|(?m)//.*$|(?m)^.*Exception\\(.*$");
+
+    static List<String> held() {
+        List<String> all = new ArrayList<>();
+        HELD.forEach(line -> all.addAll(List.of(line.split(" ", -1))));
+        return all;
+    }
+
+    private static List<String> pieces(String source) {
+        return PIECE.matcher(COMMENT.matcher(source).replaceAll(""))
+                .results()
+                .map(found -> found.group())
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("held")
+    void a_class_that_speaks_by_the_catalogues_has_no_sentence_of_its_own(String file) throws IOException {
+        assertThat(pieces(Files.readString(MAIN.resolve(file + ".java")))).isEmpty();
+    }
+
+    @Test
+    void a_sentence_is_found_and_a_comment_is_not() {
+        assertThat(pieces("lines.add(\"Press the seam.\"); // \"press the seam\"")).containsExactly("\"Press the seam.\"");
+        assertThat(pieces("words.equals(\"bottom\")")).isEmpty();
+    }
+}
