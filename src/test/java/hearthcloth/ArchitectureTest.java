@@ -88,6 +88,7 @@ class ArchitectureTest {
                     List.of(
                             "json",
                             "measure",
+                            "colour",
                             "cloth",
                             "stash",
                             "wrap",

@@ -124,6 +124,9 @@ final class PlanCommand implements Callable<Integer> {
     private StashInput stash = new StashInput();
 
     @Mixin
+    private LovedPicture picture = new LovedPicture();
+
+    @Mixin
     private PrintOptions printing = new PrintOptions(GuideLength.FULL);
 
     @Mixin
@@ -155,7 +158,7 @@ final class PlanCommand implements Callable<Integer> {
         PlanBudget time = budget.read(text);
         text.check();
         Optional<GiftWish> bare = options.gift().read(ruler.unit());
-        WishWords words = options.words();
+        WishWords words = picture.in(options.words(), read.stash(), shell);
         Placing placing = PlacingReader.read(words, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
         Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.SHELL);

@@ -21,6 +21,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -72,6 +73,19 @@ public final class Photograph {
         }
     }
 
+    /**
+     * Decodes any picture, however small.
+     *
+     * @throws IllegalArgumentException with a sentence, where it cannot be read
+     */
+    static Photograph ofAny(byte[] bytes) {
+        try {
+            return new Photograph(ImageDecoder.picture(bytes));
+        } catch (PhotoRefusedException e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
+        }
+    }
+
     /** Decodes what {@link #small} wrote. */
     public static Photograph ofSmall(byte[] jpeg) {
         try {
@@ -102,6 +116,18 @@ public final class Photograph {
             }
         });
         return jpeg(image);
+    }
+
+    /** The mean colours of square places, {@code side} of them along the longer side. */
+    List<Colour> colours(int side) {
+        double step = Math.max(1, Math.max(picture.width, picture.height) / (double) side);
+        List<Colour> colours = new ArrayList<>();
+        for (double y = 0; y + step <= picture.height; y += step) {
+            for (double x = 0; x + step <= picture.width; x += step) {
+                colours.add(Colour.of(mean(x, y, step)));
+            }
+        }
+        return colours;
     }
 
     /** The width in pixels. */

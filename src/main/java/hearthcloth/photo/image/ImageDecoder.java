@@ -11,6 +11,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
+import java.util.function.IntBinaryOperator;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
@@ -61,12 +62,26 @@ public final class ImageDecoder {
      * @throws PhotoRefusedException with a sentence for the maker
      */
     public static Decoded decode(byte[] bytes) {
+        return decode(bytes, ImageDecoder::checked);
+    }
+
+    /**
+     * Decodes any picture, however small, since nothing is measured by it.
+     *
+     * @throws PhotoRefusedException with a sentence for the maker
+     */
+    public static PixelImage picture(byte[] bytes) {
+        return decode(bytes, ImageDecoder::kept).picture();
+    }
+
+    /** @param keeping from width and height, of how many pixels along each way one is kept */
+    private static Decoded decode(byte[] bytes, IntBinaryOperator keeping) {
         String kind = kind(bytes);
         Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(kind);
         ImageReader reader = readers.next();
         try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
             reader.setInput(in, true, true);
-            int every = checked(reader.getWidth(0), reader.getHeight(0));
+            int every = keeping.applyAsInt(reader.getWidth(0), reader.getHeight(0));
             if (kind.equals("jpeg") && scans(bytes) > MOST_SCANS) {
                 throw new PhotoRefusedException(
                         "This JPEG is put together in a way no camera does; export it again and retry.");
@@ -155,14 +170,7 @@ public final class ImageDecoder {
 
     private static int checked(int width, int height) {
         double megapixels = (double) width * height / 1e6;
-        if (megapixels > MOST_MEGAPIXELS) {
-            throw new PhotoRefusedException(String.format(
-                    java.util.Locale.ROOT,
-                    "The picture is %d × %d pixels (%.0f megapixels); the most read here is 50. Send a smaller one.",
-                    width,
-                    height,
-                    megapixels));
-        }
+        int every = kept(width, height);
         if (megapixels < LEAST_MEGAPIXELS || Math.min(width, height) < 600) {
             throw new PhotoRefusedException(String.format(
                     java.util.Locale.ROOT,
@@ -170,6 +178,19 @@ public final class ImageDecoder {
                             + " original size.",
                     width,
                     height));
+        }
+        return every;
+    }
+
+    private static int kept(int width, int height) {
+        double megapixels = (double) width * height / 1e6;
+        if (megapixels > MOST_MEGAPIXELS) {
+            throw new PhotoRefusedException(String.format(
+                    java.util.Locale.ROOT,
+                    "The picture is %d × %d pixels (%.0f megapixels); the most read here is 50. Send a smaller one.",
+                    width,
+                    height,
+                    megapixels));
         }
         return (int) Math.ceil(Math.sqrt(megapixels / KEPT_MEGAPIXELS));
     }
