@@ -80,7 +80,8 @@ final class CatalogueWriter {
             } else if (node instanceof Message.Node.Value value) {
                 terms.add(value.name());
             } else if (node instanceof Message.Node.Choice choice) {
-                terms.add("(" + choice(choice, language) + ")");
+                String chosen = choice(choice, language);
+                terms.add(chosen.contains(" ? ") ? "(" + chosen + ")" : chosen);
             }
         }
         return terms.isEmpty() ? "\"\"" : String.join(" + ", terms);
@@ -88,12 +89,14 @@ final class CatalogueWriter {
 
     private static String choice(Message.Node.Choice choice, Language language) {
         StringBuilder out = new StringBuilder();
+        String other = text(choice.cases().getOrDefault("other", List.of()), language);
         for (Map.Entry<String, List<Message.Node>> each : choice.cases().entrySet()) {
-            if (!each.getKey().equals("other")) {
-                out.append(condition(choice, each.getKey(), language)).append(" ? ").append(text(each.getValue(), language)).append(" : ");
+            String said = text(each.getValue(), language);
+            if (!said.equals(other)) {
+                out.append(condition(choice, each.getKey(), language)).append(" ? ").append(said).append(" : ");
             }
         }
-        return out.append(text(choice.cases().getOrDefault("other", List.of()), language)).toString();
+        return out.append(other).toString();
     }
 
     /** A sum that is text whatever its first term is. */

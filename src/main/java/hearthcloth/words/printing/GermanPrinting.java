@@ -15,7 +15,7 @@ public final class GermanPrinting implements PrintingWords {
 
     @Override
     public String altPatches(int n) {
-        return (n == 1 ? "" + n + " Flicken" : "" + n + " Flicken");
+        return "" + n + " Flicken";
     }
 
     @Override

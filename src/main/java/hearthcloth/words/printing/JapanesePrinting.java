@@ -5,7 +5,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String altCut(String fabric, int n, String piece, String size) {
-        return ("布 " + piece + "、" + fabric + "、" + size + "、裁断 " + n + " 回");
+        return "布 " + piece + "、" + fabric + "、" + size + "、裁断 " + n + " 回";
     }
 
     @Override
@@ -15,7 +15,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String altPatches(int n) {
-        return ("ピース " + n + " 枚");
+        return "ピース " + n + " 枚";
     }
 
     @Override
@@ -45,7 +45,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String cardOthers(int n) {
-        return ("ほかも同じように縫います。");
+        return "ほかも同じように縫います。";
     }
 
     @Override
@@ -115,7 +115,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String cutSheet(int n, String title) {
-        return ("" + title + "。布 " + n + " 枚。番号の順に切ります。丸の矢じりは、測り始める辺を指します。");
+        return "" + title + "。布 " + n + " 枚。番号の順に切ります。丸の矢じりは、測り始める辺を指します。";
     }
 
     @Override
@@ -240,7 +240,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String lostJoins(int n) {
-        return ("この布をつなぎ " + n + " か所より少なく作る計画はありません。");
+        return "この布をつなぎ " + n + " か所より少なく作る計画はありません。";
     }
 
     @Override

@@ -7,7 +7,7 @@ public final class KoreanPrinting implements PrintingWords {
 
     @Override
     public String altCut(String fabric, int n, String piece, String size) {
-        return ("천 " + piece + ", " + fabric + ", " + size + ", 재단 " + n + "번");
+        return "천 " + piece + ", " + fabric + ", " + size + ", 재단 " + n + "번";
     }
 
     @Override
@@ -17,7 +17,7 @@ public final class KoreanPrinting implements PrintingWords {
 
     @Override
     public String altPatches(int n) {
-        return ("조각 " + n + "개");
+        return "조각 " + n + "개";
     }
 
     @Override
@@ -47,7 +47,7 @@ public final class KoreanPrinting implements PrintingWords {
 
     @Override
     public String cardOthers(int n) {
-        return ("나머지도 같은 방법으로 박습니다.");
+        return "나머지도 같은 방법으로 박습니다.";
     }
 
     @Override
@@ -117,7 +117,7 @@ public final class KoreanPrinting implements PrintingWords {
 
     @Override
     public String cutSheet(int n, String title) {
-        return ("" + title + ". 천 " + n + "장. 번호 차례로 자릅니다. 동그라미의 화살촉은 재기 시작하는 변을 가리킵니다.");
+        return "" + title + ". 천 " + n + "장. 번호 차례로 자릅니다. 동그라미의 화살촉은 재기 시작하는 변을 가리킵니다.";
     }
 
     @Override
@@ -242,7 +242,7 @@ public final class KoreanPrinting implements PrintingWords {
 
     @Override
     public String lostJoins(int n) {
-        return ("이 보자기를 이음 " + n + "개보다 적게 만들 방법은 없습니다.");
+        return "이 보자기를 이음 " + n + "개보다 적게 만들 방법은 없습니다.";
     }
 
     @Override

@@ -68,7 +68,8 @@ final class SheetRivalsTest {
 
         Provoked(long seed) {
             chance = new Random(seed);
-            plight = Plight.values()[(int) (seed % Plight.values().length)];
+            List<Plight> plights = List.of(Plight.values());
+            plight = plights.get((int) (seed % plights.size()));
             painted = new Painted(WIDTH, HEIGHT, FLOORS[chance.nextInt(FLOORS.length)], 3);
         }
 
