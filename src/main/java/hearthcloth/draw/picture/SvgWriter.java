@@ -12,7 +12,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a picture as SVG that needs nothing else: its letters are embedded, its size is in real millimetres. The same
@@ -102,7 +101,7 @@ public final class SvgWriter {
         return pattern(id, tile, transform);
     }
 
-    private static String pattern(String id, Picture tile, String transform) {
+    static String pattern(String id, Picture tile, String transform) {
         SvgWriter writer = new SvgWriter(Use.BARE, "");
         tile.marks().forEach(writer::mark);
         return "<pattern id=\"" + id + "\" patternUnits=\"userSpaceOnUse\" width=\"" + number(tile.width())
@@ -171,23 +170,11 @@ public final class SvgWriter {
         out.append("<polygon points=\"" + points(figured.outline()) + "\" fill=\"url(#" + known + ")\"/>\n");
     }
 
-    /**
-     * A way of laying a tile as a pattern of a drawing of {@code units} for a millimetre.
-     *
-     * @param first the pattern that holds the tile already; null where this is the first of it
-     */
-    static String laid(String id, Mark.Figured figured, @Nullable String first, int units) {
-        String transform = transform(figured.laid(), "scale(" + units + ") ");
-        return first == null
-                ? pattern(id, figured.tile(), transform)
-                : "<pattern id=\"" + id + "\" href=\"#" + first + "\"" + transform + "/>";
-    }
-
     private static String transform(Affine laid) {
         return transform(laid, "");
     }
 
-    private static String transform(Affine laid, String before) {
+    static String transform(Affine laid, String before) {
         if (laid.isUpright()) {
             return " patternTransform=\"" + before + "translate(" + number(laid.e()) + " " + number(laid.f()) + ") scale("
                     + rounded(laid.a()) + ")\"";
