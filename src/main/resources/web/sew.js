@@ -31,9 +31,13 @@ stayAwake();
 // Reads the step aloud where this machine has a voice of its own in the page's language; nothing is sent anywhere. Once asked
 // for, it goes on with every step, until it is asked for again.
 let reading = false;
+function stepLang() {
+  const title = document.querySelector("#needle h2");
+  return title && title.lang || document.documentElement.lang;
+}
 function ownVoice() {
   const voices = window.speechSynthesis ? window.speechSynthesis.getVoices() : [];
-  const tag = document.documentElement.lang;
+  const tag = stepLang();
   return voices.find(voice => voice.localService && voice.lang.toLowerCase().split(/[-_]/)[0] === tag) || null;
 }
 function offerVoice() {
@@ -74,7 +78,7 @@ async function listen() {
     if (!reading && ear) ear.stop();
     return;
   }
-  const tag = document.documentElement.lang;
+  const tag = stepLang();
   const how = { langs: [ownVoice() ? ownVoice().lang.replace("_", "-") : tag], processLocally: true };
   if (await Ear.available(how).catch(() => "") !== "available" || !reading || ear) return;
   ear = new Ear();

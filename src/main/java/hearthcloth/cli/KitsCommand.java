@@ -130,13 +130,17 @@ final class KitsCommand implements Callable<Integer> {
         KitsJson kits = KitsJson.of(read.stash(), together, words);
         write(folder, together, lines, kits, print.print(shell));
         progress.clear();
+        say(together, kits, ruler);
+        return together.isComplete() ? 0 : 1;
+    }
+
+    private void say(Together together, KitsJson kits, Ruler ruler) {
         if (json.isWished()) {
             shell.out().println(JsonText.of(kits));
         } else {
             new KitsReport(shell.out(), ruler)
                     .say(together, out.shown());
         }
-        return together.isComplete() ? 0 : 1;
     }
 
     private StashFile.Read stash() {

@@ -46,6 +46,7 @@ final class FabricWords {
             fuchsia c9328f ginger b8672f gold c99b2e golden c99b2e greige bdb3a3
             heather a08aa8 indigo 2b3a67 ivory f6f0dd jade 3f9b78 khaki a39a6b kingfisher 0f7c92
             lavender b5a4d3 lemon f6e36b lichen a9b095 lilac c3a8d1 lime a6cc3a linen d8ccb2 loden 4b5a46
+            madder a33b2c weld d9bf3c woad 5b7a99
             magenta b8297f mahogany 5a2a22 marine 1f3f6b maroon 6a2030 mauve a98aa6 midnight 1b2440
             mink 8f7b6e mint b4dcc4 mocha 80604a moss 6b7a3e mulberry 6e2a4e mustard c9992b natural e3d8c2
             navy 1f2d50 nude e3c1aa oat ddd0b7 oatmeal d8cbb4 ochre c28a35 oxblood 5b1a22 offwhite f3efe4 olive 6d6b35

@@ -3,6 +3,7 @@ package hearthcloth.sew;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
+import hearthcloth.words.sewing.SewingWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,12 +21,14 @@ final class FewWords {
 
     private final Meeting meeting;
     private final MakerWords words;
+    private final SewingWords said;
     private final SeamKind kind;
     private final List<String> lines = new ArrayList<>();
 
     private FewWords(Meeting meeting, MakerWords words) {
         this.meeting = meeting;
         this.words = words;
+        this.said = words.said();
         this.kind = meeting.making().seam();
     }
 
@@ -49,10 +52,8 @@ final class FewWords {
             return List.of();
         }
         String off = words.exact(meeting.tooWide());
-        return List.of(
-                end && edge
-                        ? "Trim its end, and its edge by " + off + "."
-                        : end ? "Trim its end even." : "Trim its edge by " + off + ".");
+        SewingWords said = words.said();
+        return List.of(end && edge ? said.fewTrimBoth(off) : end ? said.fewTrimEnd() : said.fewTrimEdge(off));
     }
 
     /**
@@ -94,89 +95,82 @@ final class FewWords {
         pin();
         stitch(kind.narrow());
         Length under = kind.wide().minus(kind.band());
-        lines.add(
+        add(
                 under.isPositive()
                         ? first(
-                                "Press to " + wrapped() + ", turn " + wrapping() + " under " + words.exact(under)
-                                        + ", stitch the fold.",
-                                "Press; turn the wide edge under " + words.exact(under) + ", stitch the fold.")
-                        : first("Press both edges towards " + wrapped() + ".", "Press both edges one way."));
+                                said.fewFold(words.exact(under), wrapped(), wrapping()),
+                                said.fewFoldShort(words.exact(under)))
+                        : first(said.fewPress(wrapped()), said.fewPressShort()));
+    }
+
+    private void add(String line) {
+        lines.add(MakerWords.capital(line));
     }
 
     private void french() {
         lay(meeting.making().fell());
         pin();
         stitch(kind.narrow().minus(kind.band()));
-        lines.add("Fold the other way along the stitches. Stitch " + words.exact(kind.band()) + " from the fold.");
-        lines.add(first("Open it, press the flap towards " + wrapped() + ".", "Open it, press the flap flat."));
+        add(said.fewFrenchFold(words.exact(kind.band())));
+        add(first(said.fewFrenchOpen(wrapped()), said.fewFrenchOpenShort()));
     }
 
     private void lapped() {
         Length half = new Length(kind.band().nm() / 2);
-        lines.add(first(
-                "Press " + words.exact(kind.wide().minus(half)) + " of " + wrapping() + " to the "
-                        + MakerWords.face(meeting.plain()) + ", "
-                        + words.exact(kind.narrow().minus(half)) + " of the other to the " + felledFace() + ".",
-                "Press both edges over, as the picture of the seam shows."));
-        lines.add(first(
-                "Both " + felledFace() + " up, " + meeting.added().name() + " at the "
-                        + meeting.sideSeen(meeting.making().fell()).word() + ".",
-                "Both " + felledFace() + " up, beside each other."));
+        String turn = words.exact(kind.wide().minus(half));
+        String under = words.exact(kind.narrow().minus(half));
+        add(first(said.fewLappedPress(felledFace(), turn, under, wrapping()), said.fewLappedPressShort()));
+        String side = meeting.sideSeen(meeting.making().fell()).word();
+        add(first(
+                said.fewLappedLay(meeting.added().name(), felledFace(), side), said.fewLappedLayShort(felledFace())));
         level(meeting.making().fell());
-        lines.add("Hook the folds, " + words.exact(kind.band()) + " over each other. Pin.");
-        lines.add("Stitch along both folds, one from each side. Press.");
+        add(said.fewLappedHook(words.exact(kind.band())));
+        add(said.fewLappedStitch());
     }
 
     private void whipped() {
-        lines.add(first(
-                "Press " + words.exact(kind.wide()) + " of " + wrapping() + ", " + words.exact(kind.narrow())
-                        + " of the other to the " + felledFace() + ".",
-                "Press both edges to the " + felledFace() + "."));
+        String narrow = words.exact(kind.narrow());
+        String wide = words.exact(kind.wide());
+        add(first(
+                said.fewWhipPress(felledFace(), narrow, wide, wrapping()), said.fewWhipPressShort(felledFace())));
         lay(meeting.plain());
-        lines.add("Line up the two folds. Whipstitch them by hand, about 1 mm apart.");
-        lines.add("Open it out and press it flat.");
+        add(said.fewWhipSew());
+        add(said.fewWhipOpen());
     }
 
     private void lay(Face inside) {
-        String up = MakerWords.capital(MakerWords.face(inside)) + " up. ";
-        String over = turned(inside) + " " + meeting.added().name();
-        String edge = meeting.sideSeen(inside).word() + (meeting.isJoin() ? " end" : " edge");
-        lines.add(first(
-                up + over
-                        + (meeting.sideSeen(inside).isUpright() ? " onto it like a page, at its " : " onto it, at its ")
-                        + edge + ".",
-                up + over + " onto its " + edge + "."));
+        String face = MakerWords.face(inside);
+        String side = meeting.sideSeen(inside).word();
+        String part = meeting.isJoin() ? "end" : "edge";
+        String added = meeting.added().name();
+        add(first(said.fewLay(added, face, part, side), said.fewLayShort(added, face, part, side)));
         String sides = words.touching(meeting, inside);
         if (!sides.isEmpty()) {
-            lines.add(first(sides, "Sides as in the picture."));
+            add(first(sides, said.fewSides()));
         }
         level(inside);
     }
 
-    private String turned(Face inside) {
-        return meeting.sideSeen(inside).isUpright() ? "Turn" : "Flip";
-    }
-
     private void level(Face up) {
         if (meeting.isBar() && words.shows(meeting.tooLong())) {
-            lines.add("Level at the " + meeting.start(up).word() + "; " + words.exact(meeting.tooLong())
-                    + " runs on at the " + meeting.start(up).opposite().word() + ".");
+            add(said.fewLevel(
+                    meeting.start(up).opposite().word(),
+                    words.exact(meeting.tooLong()),
+                    meeting.start(up).word()));
         }
     }
 
     private void pin() {
-        lines.add(
+        String out = words.exact(meeting.offset());
+        add(
                 meeting.offset().isPositive()
-                        ? first(
-                                "Let " + wrapping() + " stick out " + words.exact(meeting.offset())
-                                        + ": it will wrap. Pin.",
-                                "Let the edge that wraps stick out " + words.exact(meeting.offset()) + ". Pin.")
-                        : "Line up the two edges. Pin.");
+                        ? first(said.fewSticksOut(out, wrapping()), said.fewSticksOutShort(out))
+                        : said.seamEven());
     }
 
     private void stitch(Length fromWrapped) {
         Length top = meeting.addedWraps() ? fromWrapped.plus(meeting.offset()) : fromWrapped;
-        lines.add("Stitch " + words.exact(top) + " from the edge on top. Backstitch both ends.");
+        add(said.fewStitch(words.exact(top)));
     }
 
     /** The fuller wording where it is short enough. */

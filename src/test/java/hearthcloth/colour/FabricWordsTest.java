@@ -57,6 +57,7 @@ class FabricWordsTest {
         "chocolate brown, chocolate",
         "duck egg blue, duck egg",
         "the navy one, navy",
+        "madder red check, madder",
         "gray, grey",
         "deep sky blue, deep skyblue"
     })

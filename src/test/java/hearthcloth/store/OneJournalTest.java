@@ -34,7 +34,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.TreeMap;
 import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;

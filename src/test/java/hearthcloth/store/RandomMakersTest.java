@@ -1,6 +1,7 @@
 package hearthcloth.store;
 
 import hearthcloth.TestServer;
+import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.StudioAddress;
 import java.io.IOException;
@@ -27,6 +28,7 @@ class RandomMakersTest {
     private static final int CHANGES = 14;
     /** After so many makers the long runs tell how far they are. */
     private static final int STRETCH = 20;
+    private static final int TRIES = 20;
 
     @TempDir
     Path folder;
@@ -118,8 +120,17 @@ class RandomMakersTest {
         }
     }
 
+    /** Opened once the database answers again; on a busy machine that may take more than the workroom's own patience. */
     private static Studio opened(String address) {
-        return Studio.open(StudioAddress.parse(address, Optional.empty()), CLOCK);
+        StoreException last = new StoreException("not tried");
+        for (int i = 0; i < TRIES; i++) {
+            try {
+                return Studio.open(StudioAddress.parse(address, Optional.empty()), CLOCK);
+            } catch (StoreException e) {
+                last = e;
+            }
+        }
+        throw last;
     }
 
     private static void inStudio(int from, int to) {

@@ -122,6 +122,36 @@ class JourneyTest {
     }
 
     @Test
+    void keys_of_one_letter_change_the_view_take_back_and_can_be_turned_off() {
+        Page page = cloth(Browser.Screen.DESK, ColorScheme.LIGHT);
+        String address = page.url();
+        page.locator("h1").click();
+        page.keyboard().press("2");
+        assertThat(page.locator("#look-back[aria-current]")).isVisible();
+        page.keyboard().press("3");
+        assertThat(page.locator("#look-tied[aria-current]")).isVisible();
+        page.keyboard().press("1");
+        assertThat(page.locator("#look-flat[aria-current]")).isVisible();
+        String size = page.locator(".strip .big").innerText();
+        page.locator("#rounds").fill("1");
+        page.locator("#rounds").press("Tab");
+        assertThat(page.locator(".strip .big")).not().hasText(size);
+        page.locator("h1").click();
+        page.keyboard().press("u");
+        assertThat(page.locator(".strip .big")).hasText(size);
+
+        page.navigate("/settings");
+        page.getByLabel("Keys of one letter or sign work on this device").uncheck();
+        page.navigate(address);
+        page.locator("h1").click();
+        page.keyboard().press("2");
+        page.locator("#tap-1A").click();
+        page.getByText("Bar 1A", new Page.GetByTextOptions().setExact(true)).waitFor();
+        assertThat(page.locator("#look-flat[aria-current]")).isVisible();
+        browser.assertQuiet();
+    }
+
+    @Test
     void two_windows_never_overwrite_each_other() {
         Page one = cloth(Browser.Screen.TABLET, ColorScheme.LIGHT);
         Page two = browser.window(Browser.Screen.TABLET, ColorScheme.LIGHT);

@@ -49,7 +49,7 @@ class ReadingAloudTest {
     void open() {
         browser = new Browser(folder);
         Visit visit = browser.visit();
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter", "language", "de");
+        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter", "language", "ko");
         visit.post("/example");
         String cloth = CutPageTest.taken(visit);
         visit.post(cloth.replace("/cloth/", "/cut/") + "/done");
@@ -73,23 +73,23 @@ class ReadingAloudTest {
     }
 
     @Test
-    void a_step_is_read_in_the_language_of_the_page_and_so_is_the_next_when_space_is_pressed_or_next_is_said() {
+    void a_step_is_read_in_its_own_language_and_so_is_the_next_when_space_is_pressed_or_next_is_said() {
         page.addInitScript(VOICES);
         page.addInitScript(EARS);
         page.navigate(sew);
         page.locator("[data-speak]").click();
         assertThat(page.locator("[data-speak]")).hasAttribute("aria-pressed", "true");
-        page.waitForCondition(() -> read(1, "en_GB: "));
+        page.waitForCondition(() -> read(1, "ko-KR: "));
 
         page.locator("#main").focus();
         page.keyboard().press("Space");
         assertThat(page.locator("#needle")).hasAttribute("data-done", "1");
-        page.waitForCondition(() -> read(2, "en_GB: "));
+        page.waitForCondition(() -> read(2, "ko-KR: "));
 
         page.waitForCondition(() -> (boolean) page.evaluate("() => !!window.ear"));
-        page.evaluate("() => window.hear('and next please')");
+        page.evaluate("() => window.hear('다음이요')");
         assertThat(page.locator("#needle")).hasAttribute("data-done", "2");
-        page.waitForCondition(() -> read(3, "en_GB: "));
+        page.waitForCondition(() -> read(3, "ko-KR: "));
 
         page.locator("[data-speak]").click();
         assertThat(page.locator("[data-speak]")).hasAttribute("aria-pressed", "false");
@@ -107,9 +107,9 @@ class ReadingAloudTest {
         page.addInitScript(EARS);
         page.navigate("/stash");
         page.locator("#speak").click();
-        page.waitForCondition(() -> (boolean) page.evaluate("() => !!window.ear && window.listensIn === 'de-DE'"));
-        page.evaluate("() => window.hear('drei blaue Leinenstreifen 10 mal 50 Zentimeter')");
-        assertThat(page.locator("#line")).hasValue("drei blaue Leinenstreifen 10 mal 50 Zentimeter");
+        page.waitForCondition(() -> (boolean) page.evaluate("() => !!window.ear && window.listensIn === 'ko-KR'"));
+        page.evaluate("() => window.hear('파란 리넨 30 곱하기 40 센티 두 장')");
+        assertThat(page.locator("#line")).hasValue("파란 리넨 30 곱하기 40 센티 두 장");
         browser.assertQuiet();
     }
 }

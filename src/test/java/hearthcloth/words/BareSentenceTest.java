@@ -20,7 +20,7 @@ class BareSentenceTest {
     private static final List<String> HELD = List.of(
             "wrap/Fit wrap/GiftWords wrap/PublishedRule wrap/TradeFit wrap/Tail wrap/Corner wrap/tie/Wrapped",
             "wrap/tying/Tying wrap/tying/TyingLines wrap/tying/WhatShows",
-            "sew/Advice sew/CuttingOut sew/Gathering sew/Guide sew/MakerWords sew/Meeting sew/SeamTasks sew/SeamWords",
+            "sew/Advice sew/CuttingOut sew/FewWords sew/Gathering sew/Guide sew/MakerWords sew/Meeting sew/SeamTasks sew/SeamWords",
             "sew/SmallTasks sew/machine/AtTheMachine",
             "draw/GuidePages draw/NetSheet draw/TiedSheet draw/cloth/CutPicture draw/cloth/DrawingScale draw/cloth/FacePicture",
             "draw/cloth/FaceSheet draw/cloth/Legend draw/cloth/PatchName draw/cloth/StepPicture draw/tied/Eye",

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a picture for the screen in few bytes: neighbours of one paint become one path, on a grid of a tenth of a
@@ -95,10 +96,18 @@ public final class LeanSvg {
             known = name + repeats.size();
             repeats.put(repeat, known);
             svg.append("<defs>")
-                    .append(SvgWriter.laid(known, figured, tiles.putIfAbsent(figured.tile(), known), UNITS))
+                    .append(laid(known, figured, tiles.putIfAbsent(figured.tile(), known)))
                     .append("</defs>");
         }
         return known;
+    }
+
+    /** @param first the pattern that holds the tile already; null where this is the first of it */
+    private static String laid(String id, Mark.Figured figured, @Nullable String first) {
+        String transform = SvgWriter.transform(figured.laid(), "scale(" + UNITS + ") ");
+        return first == null
+                ? SvgWriter.pattern(id, figured.tile(), transform)
+                : "<pattern id=\"" + id + "\" href=\"#" + first + "\"" + transform + "/>";
     }
 
     private void paint(String next) {

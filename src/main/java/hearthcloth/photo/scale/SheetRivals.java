@@ -36,6 +36,9 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
     /** What is as white, and no whiter, and has not four corners is the sheet covered or folded where it is so large. */
     private static final double LARGE_AREA = 0.5;
 
+    /** Flat paper, half in shadow, is askew by less than this. */
+    private static final double FLAT_SKEW = 0.012;
+
     /** Paper that is a little bent is askew by less than this, and larger than what was chosen. */
     private static final double BENT_SKEW = 0.025;
 
@@ -83,7 +86,8 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         }
         SheetFinder.Found said = finder.said(shape, sheet);
         double skew = said.skew();
-        boolean isBent = (skew < BENT_SKEW && times > OTHER_SIZE)
+        boolean isBent = skew < FLAT_SKEW
+                || (skew < BENT_SKEW && times > OTHER_SIZE)
                 || (skew < BENT_MOST && finder.offRectangle(said) > CROOKED);
         boolean isTwin = Math.abs(Math.log(times)) < Math.log(OTHER_SIZE);
         return !isTwin && (whiter ? skew < MOST_SKEW : asWhite && isBent);

@@ -79,7 +79,10 @@ public final class ClothPage {
     }
 
     /** What an address asks, or the field of a form that carries it along. */
-    private static @Nullable String asked(Context context, String name) {
+    private static @Nullable String asked(Context context, @Nullable String name) {
+        if (name == null) {
+            return null;
+        }
         String inAddress = context.queryParam(name);
         return inAddress == null ? context.formParam(name) : inAddress;
     }

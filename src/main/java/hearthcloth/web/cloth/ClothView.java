@@ -130,8 +130,7 @@ public record ClothView(
     /** A small picture to choose the large one by. */
     public String small(ClothBench.Look look) {
         return switch (look) {
-            case FLAT -> still(Face.FRONT);
-            case BACK -> still(Face.BACK);
+            case FLAT, BACK -> still(look == ClothBench.Look.FLAT ? Face.FRONT : Face.BACK);
             case TIED -> "";
             case VALUES -> values();
             case PROTAN, DEUTAN, TRITAN -> "";

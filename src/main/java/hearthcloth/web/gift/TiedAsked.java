@@ -47,7 +47,7 @@ public record TiedAsked(String gift, String tie, Face out, int turns, String rig
     }
 
     /** The gift; empty where she has not said. */
-    public Optional<Gift> thing(Unit bare) {
+    private Optional<Gift> thing(Unit bare) {
         return gift.isEmpty() ? Optional.empty() : Optional.of(Gift.parse(gift, bare));
     }
 

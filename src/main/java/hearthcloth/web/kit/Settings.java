@@ -84,6 +84,11 @@ public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, Language
         return Voice.of(pages(), ruler);
     }
 
+    /** How the steps of sewing speak to her, which are translated before the pages round them. */
+    public Voice stepVoice() {
+        return Voice.of(Spoken.inGuides(language), ruler);
+    }
+
     /** The unit of a number that is typed without one. */
     public Unit bare() {
         return ruler.unit();

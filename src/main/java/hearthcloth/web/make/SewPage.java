@@ -63,9 +63,8 @@ public final class SewPage {
     }
 
     private List<AtTheMachine> steps(SavedCloth cloth) {
-        return AtTheMachine.of(
-                Guide.of(ClothAsked.plan(cloth), settings(cloth).ruler()),
-                Voice.english(settings(cloth).ruler()).sewing());
+        Voice voice = settings(cloth).stepVoice();
+        return AtTheMachine.of(Guide.of(ClothAsked.plan(cloth), voice), voice.sewing());
     }
 
     private Settings settings(SavedCloth cloth) {
@@ -96,8 +95,8 @@ public final class SewPage {
         int done = Math.min(cloth.document().bench().sewn(), steps.size());
         int at = Math.min(wanted < 0 ? done : wanted, steps.size() - 1);
         AtTheMachine step = steps.get(at);
-        PlanFolder drawn = new PlanFolder(
-                ClothAsked.plan(cloth), settings(cloth).ruler(), settings(cloth).paper());
+        Voice voice = settings(cloth).stepVoice();
+        PlanFolder drawn = new PlanFolder(ClothAsked.plan(cloth), voice, settings(cloth).paper(), Optional.empty());
         List<AtTheMachine> left = steps.subList(done, steps.size());
         return new SewSheet(
                 cloth,
@@ -120,7 +119,8 @@ public final class SewPage {
                                 : "",
                         OwnPace.of(room.store()).sentence(left),
                         SewSide.bar(step).orElse(""),
-                        step.thick()));
+                        step.thick(),
+                        voice.language().tag()));
     }
 
     /** The step that is asked for; without one, the one she has come to. */

@@ -36,8 +36,9 @@ public record SewSheet(SavedCloth cloth, Place place, AtTheMachine step, Picture
      * @param time how long what is left will take her, where that is known
      * @param bar the bar that is sewn on; else empty
      * @param thick where it is thick, in a few words; else empty
+     * @param lang the tag of the language that the step is told in
      */
-    public record Told(String measure, String thread, String time, String bar, String thick) {}
+    public record Told(String measure, String thread, String time, String bar, String thick, String lang) {}
 
     public int at() {
         return place.at();

@@ -169,6 +169,141 @@ public final class EnglishSewing implements SewingWords {
     }
 
     @Override
+    public String fewFold(String under, String wrapped, String wrapping) {
+        return "Press to " + wrapped + ", turn " + wrapping + " under " + under + ", stitch the fold.";
+    }
+
+    @Override
+    public String fewFoldShort(String under) {
+        return "Press; turn the wide edge under " + under + ", stitch the fold.";
+    }
+
+    @Override
+    public String fewFrenchFold(String band) {
+        return "Fold the other way along the stitches. Stitch " + band + " from the fold.";
+    }
+
+    @Override
+    public String fewFrenchOpen(String wrapped) {
+        return "Open it, press the flap towards " + wrapped + ".";
+    }
+
+    @Override
+    public String fewFrenchOpenShort() {
+        return "Open it, press the flap flat.";
+    }
+
+    @Override
+    public String fewLappedHook(String band) {
+        return "Hook the folds, " + band + " over each other. Pin.";
+    }
+
+    @Override
+    public String fewLappedLay(String added, String face, String side) {
+        return "Both " + (face.equals("front") ? "front" : "back") + " up, " + added + " at the " + (side.equals("left") ? "left" : side.equals("right") ? "right" : side.equals("top") ? "top" : "bottom") + ".";
+    }
+
+    @Override
+    public String fewLappedLayShort(String face) {
+        return "Both " + (face.equals("front") ? "front" : "back") + " up, beside each other.";
+    }
+
+    @Override
+    public String fewLappedPress(String face, String turn, String under, String wrapping) {
+        return "Press " + turn + " of " + wrapping + " to the " + (face.equals("front") ? "back" : "front") + ", " + under + " of the other to the " + (face.equals("front") ? "front" : "back") + ".";
+    }
+
+    @Override
+    public String fewLappedPressShort() {
+        return "Press both edges over, as the picture of the seam shows.";
+    }
+
+    @Override
+    public String fewLappedStitch() {
+        return "Stitch along both folds, one from each side. Press.";
+    }
+
+    @Override
+    public String fewLay(String added, String face, String part, String side) {
+        return (face.equals("front") ? "Front" : "Back") + " up. " + (side.equals("left") ? "Turn " + added + " onto it like a page" : side.equals("right") ? "Turn " + added + " onto it like a page" : "Flip " + added + " onto it") + ", at its " + (side.equals("left") ? "left" : side.equals("right") ? "right" : side.equals("top") ? "top" : "bottom") + " " + (part.equals("end") ? "end" : "edge") + ".";
+    }
+
+    @Override
+    public String fewLayShort(String added, String face, String part, String side) {
+        return (face.equals("front") ? "Front" : "Back") + " up. " + (side.equals("left") ? "Turn " + added : side.equals("right") ? "Turn " + added : "Flip " + added) + " onto its " + (side.equals("left") ? "left" : side.equals("right") ? "right" : side.equals("top") ? "top" : "bottom") + " " + (part.equals("end") ? "end" : "edge") + ".";
+    }
+
+    @Override
+    public String fewLevel(String end, String length, String start) {
+        return "Level at the " + (start.equals("left") ? "left" : start.equals("right") ? "right" : start.equals("top") ? "top" : "bottom") + "; " + length + " runs on at the " + (end.equals("left") ? "left" : end.equals("right") ? "right" : end.equals("top") ? "top" : "bottom") + ".";
+    }
+
+    @Override
+    public String fewPress(String wrapped) {
+        return "Press both edges towards " + wrapped + ".";
+    }
+
+    @Override
+    public String fewPressShort() {
+        return "Press both edges one way.";
+    }
+
+    @Override
+    public String fewSides() {
+        return "Sides as in the picture.";
+    }
+
+    @Override
+    public String fewSticksOut(String length, String wrapping) {
+        return "Let " + wrapping + " stick out " + length + ": it will wrap. Pin.";
+    }
+
+    @Override
+    public String fewSticksOutShort(String length) {
+        return "Let the edge that wraps stick out " + length + ". Pin.";
+    }
+
+    @Override
+    public String fewStitch(String top) {
+        return "Stitch " + top + " from the edge on top. Backstitch both ends.";
+    }
+
+    @Override
+    public String fewTrimBoth(String length) {
+        return "Trim its end, and its edge by " + length + ".";
+    }
+
+    @Override
+    public String fewTrimEdge(String length) {
+        return "Trim its edge by " + length + ".";
+    }
+
+    @Override
+    public String fewTrimEnd() {
+        return "Trim its end even.";
+    }
+
+    @Override
+    public String fewWhipOpen() {
+        return "Open it out and press it flat.";
+    }
+
+    @Override
+    public String fewWhipPress(String face, String narrow, String wide, String wrapping) {
+        return "Press " + wide + " of " + wrapping + ", " + narrow + " of the other to the " + (face.equals("front") ? "front" : "back") + ".";
+    }
+
+    @Override
+    public String fewWhipPressShort(String face) {
+        return "Press both edges to the " + (face.equals("front") ? "front" : "back") + ".";
+    }
+
+    @Override
+    public String fewWhipSew() {
+        return "Line up the two folds. Whipstitch them by hand, about 1 mm apart.";
+    }
+
+    @Override
     public String frenchOpen(String face, String wrapped) {
         return "Open the seam out flat, " + (face.equals("front") ? "front" : "back") + " up. Press the flap towards " + wrapped + ".";
     }

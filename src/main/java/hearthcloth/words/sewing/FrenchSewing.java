@@ -169,6 +169,141 @@ public final class FrenchSewing implements SewingWords {
     }
 
     @Override
+    public String fewFold(String under, String wrapped, String wrapping) {
+        return "Coucher vers " + wrapped + ", replier " + under + " de " + wrapping + ", piquer le pli.";
+    }
+
+    @Override
+    public String fewFoldShort(String under) {
+        return "Repasser ; replier le bord large de " + under + ", piquer le pli.";
+    }
+
+    @Override
+    public String fewFrenchFold(String band) {
+        return "Plier dans l’autre sens sur la piqûre. Piquer à " + band + " du pli.";
+    }
+
+    @Override
+    public String fewFrenchOpen(String wrapped) {
+        return "Ouvrir, coucher le rabat vers " + wrapped + ".";
+    }
+
+    @Override
+    public String fewFrenchOpenShort() {
+        return "Ouvrir, aplatir le rabat au fer.";
+    }
+
+    @Override
+    public String fewLappedHook(String band) {
+        return "Accrocher les plis, " + band + " l’un sur l’autre. Épingler.";
+    }
+
+    @Override
+    public String fewLappedLay(String added, String face, String side) {
+        return (face.equals("front") ? "Recto" : "Verso") + " vers le haut, " + (side.equals("left") ? "à gauche" : side.equals("right") ? "à droite" : side.equals("top") ? "en haut" : "en bas") + " : " + added + ".";
+    }
+
+    @Override
+    public String fewLappedLayShort(String face) {
+        return (face.equals("front") ? "Recto" : "Verso") + " vers le haut, côte à côte.";
+    }
+
+    @Override
+    public String fewLappedPress(String face, String turn, String under, String wrapping) {
+        return "Rabattre " + turn + " de " + wrapping + " vers le " + (face.equals("front") ? "verso" : "recto") + ", l’autre de " + under + " vers le " + (face.equals("front") ? "recto" : "verso") + ".";
+    }
+
+    @Override
+    public String fewLappedPressShort() {
+        return "Rabattre les deux bords comme sur l’image de la couture.";
+    }
+
+    @Override
+    public String fewLappedStitch() {
+        return "Piquer les deux plis, un de chaque côté. Repasser.";
+    }
+
+    @Override
+    public String fewLay(String added, String face, String part, String side) {
+        return (face.equals("front") ? "Recto" : "Verso") + " vers le haut. Rabattre " + added + " " + (side.equals("left") ? "à gauche" : side.equals("right") ? "à droite" : side.equals("top") ? "en haut" : "en bas") + (part.equals("end") ? ", au bout" : "") + ".";
+    }
+
+    @Override
+    public String fewLayShort(String added, String face, String part, String side) {
+        return (face.equals("front") ? "Recto" : "Verso") + " dessus. Rabattre " + (side.equals("left") ? "à gauche" : side.equals("right") ? "à droite" : side.equals("top") ? "en haut" : "en bas") + (part.equals("end") ? ", au bout" : "") + " : " + added + ".";
+    }
+
+    @Override
+    public String fewLevel(String end, String length, String start) {
+        return "Aligner " + (start.equals("left") ? "à gauche" : start.equals("right") ? "à droite" : start.equals("top") ? "en haut" : "en bas") + " ; " + length + " dépasse " + (end.equals("left") ? "à gauche" : end.equals("right") ? "à droite" : end.equals("top") ? "en haut" : "en bas") + ".";
+    }
+
+    @Override
+    public String fewPress(String wrapped) {
+        return "Coucher les deux bords vers " + wrapped + ".";
+    }
+
+    @Override
+    public String fewPressShort() {
+        return "Coucher les deux bords du même côté.";
+    }
+
+    @Override
+    public String fewSides() {
+        return "Côtés du tissu comme sur l’image.";
+    }
+
+    @Override
+    public String fewSticksOut(String length, String wrapping) {
+        return wrapping + " : dépasser de " + length + ", pour envelopper. Épingler.";
+    }
+
+    @Override
+    public String fewSticksOutShort(String length) {
+        return "Le bord qui enveloppe dépasse de " + length + ". Épingler.";
+    }
+
+    @Override
+    public String fewStitch(String top) {
+        return "Piquer à " + top + " du bord du dessus. Points d’arrêt aux deux bouts.";
+    }
+
+    @Override
+    public String fewTrimBoth(String length) {
+        return "Recouper le bout, et le bord de " + length + ".";
+    }
+
+    @Override
+    public String fewTrimEdge(String length) {
+        return "Recouper le bord de " + length + ".";
+    }
+
+    @Override
+    public String fewTrimEnd() {
+        return "Recouper le bout au ras.";
+    }
+
+    @Override
+    public String fewWhipOpen() {
+        return "Ouvrir et repasser à plat.";
+    }
+
+    @Override
+    public String fewWhipPress(String face, String narrow, String wide, String wrapping) {
+        return "Rabattre " + wide + " de " + wrapping + ", " + narrow + " de l’autre, vers le " + (face.equals("front") ? "recto" : "verso") + ".";
+    }
+
+    @Override
+    public String fewWhipPressShort(String face) {
+        return "Rabattre les deux bords vers le " + (face.equals("front") ? "recto" : "verso") + ".";
+    }
+
+    @Override
+    public String fewWhipSew() {
+        return "Aligner les deux plis. Surjeter à la main, tous les 1 mm environ.";
+    }
+
+    @Override
     public String frenchOpen(String face, String wrapped) {
         return "Ouvrir la couture à plat, " + (face.equals("front") ? "recto" : "verso") + " vers le haut. Coucher au fer le rabat vers " + wrapped + ".";
     }

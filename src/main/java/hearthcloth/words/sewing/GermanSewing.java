@@ -169,6 +169,141 @@ public final class GermanSewing implements SewingWords {
     }
 
     @Override
+    public String fewFold(String under, String wrapped, String wrapping) {
+        return "Zu " + wrapped + " bügeln, " + wrapping + " " + under + " einschlagen, Bruch absteppen.";
+    }
+
+    @Override
+    public String fewFoldShort(String under) {
+        return "Bügeln; breite Kante " + under + " einschlagen, Bruch absteppen.";
+    }
+
+    @Override
+    public String fewFrenchFold(String band) {
+        return "An der Naht andersherum falten. " + band + " vom Bruch nähen.";
+    }
+
+    @Override
+    public String fewFrenchOpen(String wrapped) {
+        return "Aufklappen, den Steg zu " + wrapped + " hin bügeln.";
+    }
+
+    @Override
+    public String fewFrenchOpenShort() {
+        return "Aufklappen, den Steg flach bügeln.";
+    }
+
+    @Override
+    public String fewLappedHook(String band) {
+        return "Die Brüche einhaken, " + band + " übereinander. Stecken.";
+    }
+
+    @Override
+    public String fewLappedLay(String added, String face, String side) {
+        return "Beide " + (face.equals("front") ? "Vorderseite" : "Rückseite") + " oben, " + (side.equals("left") ? "links" : side.equals("right") ? "rechts" : side.equals("top") ? "oben" : "unten") + ": " + added + ".";
+    }
+
+    @Override
+    public String fewLappedLayShort(String face) {
+        return "Beide " + (face.equals("front") ? "Vorderseite" : "Rückseite") + " oben nebeneinanderlegen.";
+    }
+
+    @Override
+    public String fewLappedPress(String face, String turn, String under, String wrapping) {
+        return wrapping + ": " + turn + " zur " + (face.equals("front") ? "Rückseite" : "Vorderseite") + ", das andere " + under + " zur " + (face.equals("front") ? "Vorderseite" : "Rückseite") + " bügeln.";
+    }
+
+    @Override
+    public String fewLappedPressShort() {
+        return "Beide Kanten umbügeln, wie das Bild der Naht zeigt.";
+    }
+
+    @Override
+    public String fewLappedStitch() {
+        return "Beide Brüche absteppen, einen von jeder Seite. Bügeln.";
+    }
+
+    @Override
+    public String fewLay(String added, String face, String part, String side) {
+        return (face.equals("front") ? "Vorderseite" : "Rückseite") + " oben. " + added + " " + (side.equals("left") ? "links" : side.equals("right") ? "rechts" : side.equals("top") ? "oben" : "unten") + " darauf umschlagen" + (part.equals("end") ? ", am Ende" : "") + ".";
+    }
+
+    @Override
+    public String fewLayShort(String added, String face, String part, String side) {
+        return (face.equals("front") ? "Vorderseite" : "Rückseite") + " oben. " + (side.equals("left") ? "Links" : side.equals("right") ? "Rechts" : side.equals("top") ? "Oben" : "Unten") + " umschlagen" + (part.equals("end") ? ", Ende" : "") + ": " + added + ".";
+    }
+
+    @Override
+    public String fewLevel(String end, String length, String start) {
+        return (start.equals("left") ? "Links" : start.equals("right") ? "Rechts" : start.equals("top") ? "Oben" : "Unten") + " bündig; " + length + " steht " + (end.equals("left") ? "links" : end.equals("right") ? "rechts" : end.equals("top") ? "oben" : "unten") + " über.";
+    }
+
+    @Override
+    public String fewPress(String wrapped) {
+        return "Beide Kanten zu " + wrapped + " hin bügeln.";
+    }
+
+    @Override
+    public String fewPressShort() {
+        return "Beide Kanten zu einer Seite bügeln.";
+    }
+
+    @Override
+    public String fewSides() {
+        return "Stoffseiten wie im Bild.";
+    }
+
+    @Override
+    public String fewSticksOut(String length, String wrapping) {
+        return wrapping + ": " + length + " überstehen lassen, umschließt später. Stecken.";
+    }
+
+    @Override
+    public String fewSticksOutShort(String length) {
+        return "Die umschließende Kante " + length + " überstehen lassen. Stecken.";
+    }
+
+    @Override
+    public String fewStitch(String top) {
+        return top + " von der oberen Kante nähen. An beiden Enden verriegeln.";
+    }
+
+    @Override
+    public String fewTrimBoth(String length) {
+        return "Das Ende abschneiden, die Kante um " + length + " kürzen.";
+    }
+
+    @Override
+    public String fewTrimEdge(String length) {
+        return "Die Kante um " + length + " kürzen.";
+    }
+
+    @Override
+    public String fewTrimEnd() {
+        return "Das Ende bündig abschneiden.";
+    }
+
+    @Override
+    public String fewWhipOpen() {
+        return "Aufklappen und flach bügeln.";
+    }
+
+    @Override
+    public String fewWhipPress(String face, String narrow, String wide, String wrapping) {
+        return wrapping + " " + wide + ", das andere " + narrow + " zur " + (face.equals("front") ? "Vorderseite" : "Rückseite") + " bügeln.";
+    }
+
+    @Override
+    public String fewWhipPressShort(String face) {
+        return "Beide Kanten zur " + (face.equals("front") ? "Vorderseite" : "Rückseite") + " bügeln.";
+    }
+
+    @Override
+    public String fewWhipSew() {
+        return "Brüche bündig legen. Von Hand überwendlich nähen, etwa 1 mm Abstand.";
+    }
+
+    @Override
     public String frenchOpen(String face, String wrapped) {
         return "Die Naht flach aufklappen, " + (face.equals("front") ? "Vorderseite" : "Rückseite") + " oben. Den Steg zu " + wrapped + " hin bügeln.";
     }

@@ -169,6 +169,141 @@ public final class JapaneseSewing implements SewingWords {
     }
 
     @Override
+    public String fewFold(String under, String wrapped, String wrapping) {
+        return wrapped + "側へ倒し、" + wrapping + "を " + under + " 折り込み、折り山を縫います。";
+    }
+
+    @Override
+    public String fewFoldShort(String under) {
+        return "アイロンで倒し、広い縫い代を " + under + " 折り込み、縫います。";
+    }
+
+    @Override
+    public String fewFrenchFold(String band) {
+        return "縫い目で逆に折ります。折り山から " + band + " のところを縫います。";
+    }
+
+    @Override
+    public String fewFrenchOpen(String wrapped) {
+        return "開いて、縫い代を" + wrapped + "側へ倒します。";
+    }
+
+    @Override
+    public String fewFrenchOpenShort() {
+        return "開いて、縫い代を倒します。";
+    }
+
+    @Override
+    public String fewLappedHook(String band) {
+        return "折り山を " + band + " 重ねて引っかけます。まち針。";
+    }
+
+    @Override
+    public String fewLappedLay(String added, String face, String side) {
+        return "どちらも" + (face.equals("front") ? "正面" : "背面") + "を上に。" + (side.equals("left") ? "左" : side.equals("right") ? "右" : side.equals("top") ? "上" : "下") + "に：" + added + "。";
+    }
+
+    @Override
+    public String fewLappedLayShort(String face) {
+        return "どちらも" + (face.equals("front") ? "正面" : "背面") + "を上に並べます。";
+    }
+
+    @Override
+    public String fewLappedPress(String face, String turn, String under, String wrapping) {
+        return wrapping + "は" + (face.equals("front") ? "背面" : "正面") + "へ " + turn + "、もう一方は" + (face.equals("front") ? "正面" : "背面") + "へ " + under + " 折ります。";
+    }
+
+    @Override
+    public String fewLappedPressShort() {
+        return "縫い目の図のように両方の辺を折ります。";
+    }
+
+    @Override
+    public String fewLappedStitch() {
+        return "二つの折り山を両側から一つずつ縫います。アイロン。";
+    }
+
+    @Override
+    public String fewLay(String added, String face, String part, String side) {
+        return (face.equals("front") ? "正面" : "背面") + "を上に。" + added + "を" + (side.equals("left") ? "左" : side.equals("right") ? "右" : side.equals("top") ? "上" : "下") + "の" + (part.equals("end") ? "端" : "辺") + "に返して重ねます。";
+    }
+
+    @Override
+    public String fewLayShort(String added, String face, String part, String side) {
+        return (face.equals("front") ? "正面" : "背面") + "を上に。" + (side.equals("left") ? "左" : side.equals("right") ? "右" : side.equals("top") ? "上" : "下") + "の" + (part.equals("end") ? "端" : "辺") + "に：" + added + "。";
+    }
+
+    @Override
+    public String fewLevel(String end, String length, String start) {
+        return (start.equals("left") ? "左" : start.equals("right") ? "右" : start.equals("top") ? "上" : "下") + "をそろえます。" + (end.equals("left") ? "左" : end.equals("right") ? "右" : end.equals("top") ? "上" : "下") + "に " + length + " はみ出します。";
+    }
+
+    @Override
+    public String fewPress(String wrapped) {
+        return "両方の縫い代を" + wrapped + "側へ倒します。";
+    }
+
+    @Override
+    public String fewPressShort() {
+        return "両方の縫い代を片側へ倒します。";
+    }
+
+    @Override
+    public String fewSides() {
+        return "生地の表と裏は図のとおり。";
+    }
+
+    @Override
+    public String fewSticksOut(String length, String wrapping) {
+        return wrapping + "を " + length + " 出します。あとでくるみます。まち針。";
+    }
+
+    @Override
+    public String fewSticksOutShort(String length) {
+        return "くるむ辺を " + length + " 出します。まち針。";
+    }
+
+    @Override
+    public String fewStitch(String top) {
+        return "上の辺から " + top + " のところを縫います。両端は返し縫い。";
+    }
+
+    @Override
+    public String fewTrimBoth(String length) {
+        return "端をそろえて切り、辺を " + length + " 切ります。";
+    }
+
+    @Override
+    public String fewTrimEdge(String length) {
+        return "辺を " + length + " 切ります。";
+    }
+
+    @Override
+    public String fewTrimEnd() {
+        return "端をそろえて切ります。";
+    }
+
+    @Override
+    public String fewWhipOpen() {
+        return "開いて、アイロンで平らにします。";
+    }
+
+    @Override
+    public String fewWhipPress(String face, String narrow, String wide, String wrapping) {
+        return wrapping + "は " + wide + "、もう一方は " + narrow + "、" + (face.equals("front") ? "正面" : "背面") + "へ折ります。";
+    }
+
+    @Override
+    public String fewWhipPressShort(String face) {
+        return "両方の辺を" + (face.equals("front") ? "正面" : "背面") + "へ折ります。";
+    }
+
+    @Override
+    public String fewWhipSew() {
+        return "折り山をそろえ、約 1 mm 間隔で手で巻きかがりにします。";
+    }
+
+    @Override
     public String frenchOpen(String face, String wrapped) {
         return "縫い目を開き、" + (face.equals("front") ? "正面" : "背面") + "を上にします。縫い代を" + wrapped + "側へアイロンで倒します。";
     }

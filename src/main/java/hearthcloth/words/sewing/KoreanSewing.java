@@ -171,6 +171,141 @@ public final class KoreanSewing implements SewingWords {
     }
 
     @Override
+    public String fewFold(String under, String wrapped, String wrapping) {
+        return Particles.fitted(wrapped + " 쪽으로 다리고 " + wrapping + "을(를) " + under + " 접어 넣어 박습니다.");
+    }
+
+    @Override
+    public String fewFoldShort(String under) {
+        return "다린 뒤 넓은 시접을 " + under + " 접어 넣어 박습니다.";
+    }
+
+    @Override
+    public String fewFrenchFold(String band) {
+        return "박은 선에서 반대로 접습니다. 접은 선에서 " + band + " 되는 곳을 박습니다.";
+    }
+
+    @Override
+    public String fewFrenchOpen(String wrapped) {
+        return "펼쳐서 시접을 " + wrapped + " 쪽으로 다립니다.";
+    }
+
+    @Override
+    public String fewFrenchOpenShort() {
+        return "펼쳐서 시접을 다려 눕힙니다.";
+    }
+
+    @Override
+    public String fewLappedHook(String band) {
+        return "접은 변을 " + band + " 겹쳐 겁니다. 시침핀.";
+    }
+
+    @Override
+    public String fewLappedLay(String added, String face, String side) {
+        return "둘 다 " + (face.equals("front") ? "앞면" : "뒷면") + "을 위로. " + (side.equals("left") ? "왼쪽" : side.equals("right") ? "오른쪽" : side.equals("top") ? "위쪽" : "아래쪽") + "에: " + added + ".";
+    }
+
+    @Override
+    public String fewLappedLayShort(String face) {
+        return "둘 다 " + (face.equals("front") ? "앞면" : "뒷면") + "을 위로 나란히 놓습니다.";
+    }
+
+    @Override
+    public String fewLappedPress(String face, String turn, String under, String wrapping) {
+        return Particles.fitted(wrapping + "은(는) " + (face.equals("front") ? "뒷면" : "앞면") + "으로 " + turn + ", 다른 쪽은 " + (face.equals("front") ? "앞면" : "뒷면") + "으로 " + under + " 다려 접습니다.");
+    }
+
+    @Override
+    public String fewLappedPressShort() {
+        return "솔기 그림처럼 두 변을 다려 접습니다.";
+    }
+
+    @Override
+    public String fewLappedStitch() {
+        return "두 접은 선을 양쪽에서 하나씩 박습니다. 다립니다.";
+    }
+
+    @Override
+    public String fewLay(String added, String face, String part, String side) {
+        return Particles.fitted((face.equals("front") ? "앞면" : "뒷면") + "을 위로. " + added + "을(를) " + (side.equals("left") ? "왼쪽" : side.equals("right") ? "오른쪽" : side.equals("top") ? "위쪽" : "아래쪽") + " " + (part.equals("end") ? "끝" : "변") + "에 넘겨 얹습니다.");
+    }
+
+    @Override
+    public String fewLayShort(String added, String face, String part, String side) {
+        return (face.equals("front") ? "앞면" : "뒷면") + "을 위로. " + (side.equals("left") ? "왼쪽" : side.equals("right") ? "오른쪽" : side.equals("top") ? "위쪽" : "아래쪽") + " " + (part.equals("end") ? "끝" : "변") + "에: " + added + ".";
+    }
+
+    @Override
+    public String fewLevel(String end, String length, String start) {
+        return (start.equals("left") ? "왼쪽" : start.equals("right") ? "오른쪽" : start.equals("top") ? "위" : "아래") + "을 맞춥니다. " + (end.equals("left") ? "왼쪽" : end.equals("right") ? "오른쪽" : end.equals("top") ? "위" : "아래") + "로 " + length + " 나옵니다.";
+    }
+
+    @Override
+    public String fewPress(String wrapped) {
+        return "두 시접을 " + wrapped + " 쪽으로 다립니다.";
+    }
+
+    @Override
+    public String fewPressShort() {
+        return "두 시접을 한쪽으로 다립니다.";
+    }
+
+    @Override
+    public String fewSides() {
+        return "천의 겉과 안은 그림처럼.";
+    }
+
+    @Override
+    public String fewSticksOut(String length, String wrapping) {
+        return Particles.fitted(wrapping + "을(를) " + length + " 나오게 합니다. 나중에 감쌉니다. 시침핀.");
+    }
+
+    @Override
+    public String fewSticksOutShort(String length) {
+        return "감싸는 변을 " + length + " 나오게 합니다. 시침핀.";
+    }
+
+    @Override
+    public String fewStitch(String top) {
+        return "위의 변에서 " + top + " 되는 곳을 박습니다. 양 끝은 되돌아박기.";
+    }
+
+    @Override
+    public String fewTrimBoth(String length) {
+        return "끝을 맞추어 자르고 변을 " + length + " 자릅니다.";
+    }
+
+    @Override
+    public String fewTrimEdge(String length) {
+        return "변을 " + length + " 자릅니다.";
+    }
+
+    @Override
+    public String fewTrimEnd() {
+        return "끝을 맞추어 자릅니다.";
+    }
+
+    @Override
+    public String fewWhipOpen() {
+        return "펼쳐서 다립니다.";
+    }
+
+    @Override
+    public String fewWhipPress(String face, String narrow, String wide, String wrapping) {
+        return Particles.fitted(wrapping + "은(는) " + wide + ", 다른 쪽은 " + narrow + " " + (face.equals("front") ? "앞면" : "뒷면") + "으로 다려 접습니다.");
+    }
+
+    @Override
+    public String fewWhipPressShort(String face) {
+        return "두 변을 " + (face.equals("front") ? "앞면" : "뒷면") + "으로 다려 접습니다.";
+    }
+
+    @Override
+    public String fewWhipSew() {
+        return "접은 두 변을 맞추고 약 1 mm 간격으로 손으로 감침질합니다.";
+    }
+
+    @Override
     public String frenchOpen(String face, String wrapped) {
         return "솔기를 " + (face.equals("front") ? "앞면" : "뒷면") + "이 위로 오게 펼칩니다. 시접을 " + wrapped + " 쪽으로 다려 눕힙니다.";
     }

@@ -69,6 +69,60 @@ public interface SewingWords {
 
     String cutTitleDone(String fabric, String piece, String size);
 
+    String fewFold(String under, String wrapped, String wrapping);
+
+    String fewFoldShort(String under);
+
+    String fewFrenchFold(String band);
+
+    String fewFrenchOpen(String wrapped);
+
+    String fewFrenchOpenShort();
+
+    String fewLappedHook(String band);
+
+    String fewLappedLay(String added, String face, String side);
+
+    String fewLappedLayShort(String face);
+
+    String fewLappedPress(String face, String turn, String under, String wrapping);
+
+    String fewLappedPressShort();
+
+    String fewLappedStitch();
+
+    String fewLay(String added, String face, String part, String side);
+
+    String fewLayShort(String added, String face, String part, String side);
+
+    String fewLevel(String end, String length, String start);
+
+    String fewPress(String wrapped);
+
+    String fewPressShort();
+
+    String fewSides();
+
+    String fewSticksOut(String length, String wrapping);
+
+    String fewSticksOutShort(String length);
+
+    String fewStitch(String top);
+
+    String fewTrimBoth(String length);
+
+    String fewTrimEdge(String length);
+
+    String fewTrimEnd();
+
+    String fewWhipOpen();
+
+    String fewWhipPress(String face, String narrow, String wide, String wrapping);
+
+    String fewWhipPressShort(String face);
+
+    String fewWhipSew();
+
     String frenchOpen(String face, String wrapped);
 
     String frenchOther(String face);

@@ -169,6 +169,141 @@ public final class SpanishSewing implements SewingWords {
     }
 
     @Override
+    public String fewFold(String under, String wrapped, String wrapping) {
+        return "Planchar hacia " + wrapped + ", doblar " + under + " de " + wrapping + ", coser el doblez.";
+    }
+
+    @Override
+    public String fewFoldShort(String under) {
+        return "Planchar; doblar " + under + " el borde ancho, coser el doblez.";
+    }
+
+    @Override
+    public String fewFrenchFold(String band) {
+        return "Doblar al revés por la costura. Coser a " + band + " del doblez.";
+    }
+
+    @Override
+    public String fewFrenchOpen(String wrapped) {
+        return "Abrir, planchar la pestaña hacia " + wrapped + ".";
+    }
+
+    @Override
+    public String fewFrenchOpenShort() {
+        return "Abrir, planchar la pestaña.";
+    }
+
+    @Override
+    public String fewLappedHook(String band) {
+        return "Enganchar los dobleces, " + band + " uno sobre otro. Prender.";
+    }
+
+    @Override
+    public String fewLappedLay(String added, String face, String side) {
+        return (face.equals("front") ? "Anverso" : "Reverso") + " arriba, " + (side.equals("left") ? "a la izquierda" : side.equals("right") ? "a la derecha" : side.equals("top") ? "encima" : "debajo") + ": " + added + ".";
+    }
+
+    @Override
+    public String fewLappedLayShort(String face) {
+        return (face.equals("front") ? "Anverso" : "Reverso") + " arriba, uno junto al otro.";
+    }
+
+    @Override
+    public String fewLappedPress(String face, String turn, String under, String wrapping) {
+        return "Planchar " + turn + " de " + wrapping + " hacia el " + (face.equals("front") ? "reverso" : "anverso") + ", " + under + " del otro hacia el " + (face.equals("front") ? "anverso" : "reverso") + ".";
+    }
+
+    @Override
+    public String fewLappedPressShort() {
+        return "Doblar los dos bordes como en el dibujo de la costura.";
+    }
+
+    @Override
+    public String fewLappedStitch() {
+        return "Coser los dos dobleces, uno por cada lado. Planchar.";
+    }
+
+    @Override
+    public String fewLay(String added, String face, String part, String side) {
+        return (face.equals("front") ? "Anverso" : "Reverso") + " arriba. Volver encima " + added + ", " + (side.equals("left") ? "a la izquierda" : side.equals("right") ? "a la derecha" : side.equals("top") ? "arriba" : "abajo") + (part.equals("end") ? ", al extremo" : "") + ".";
+    }
+
+    @Override
+    public String fewLayShort(String added, String face, String part, String side) {
+        return (face.equals("front") ? "Anverso" : "Reverso") + " arriba. Volver " + (side.equals("left") ? "a la izquierda" : side.equals("right") ? "a la derecha" : side.equals("top") ? "arriba" : "abajo") + (part.equals("end") ? ", al extremo" : "") + ": " + added + ".";
+    }
+
+    @Override
+    public String fewLevel(String end, String length, String start) {
+        return "Igualar " + (start.equals("left") ? "a la izquierda" : start.equals("right") ? "a la derecha" : start.equals("top") ? "arriba" : "abajo") + "; " + length + " sobresale " + (end.equals("left") ? "a la izquierda" : end.equals("right") ? "a la derecha" : end.equals("top") ? "arriba" : "abajo") + ".";
+    }
+
+    @Override
+    public String fewPress(String wrapped) {
+        return "Planchar los dos bordes hacia " + wrapped + ".";
+    }
+
+    @Override
+    public String fewPressShort() {
+        return "Planchar los dos bordes hacia un lado.";
+    }
+
+    @Override
+    public String fewSides() {
+        return "Lados de la tela como en el dibujo.";
+    }
+
+    @Override
+    public String fewSticksOut(String length, String wrapping) {
+        return wrapping + ": que sobresalga " + length + ", envolverá. Prender.";
+    }
+
+    @Override
+    public String fewSticksOutShort(String length) {
+        return "El borde que envuelve sobresale " + length + ". Prender.";
+    }
+
+    @Override
+    public String fewStitch(String top) {
+        return "Coser a " + top + " del borde de encima. Rematar en los dos extremos.";
+    }
+
+    @Override
+    public String fewTrimBoth(String length) {
+        return "Recortar el extremo, y el borde " + length + ".";
+    }
+
+    @Override
+    public String fewTrimEdge(String length) {
+        return "Recortar el borde " + length + ".";
+    }
+
+    @Override
+    public String fewTrimEnd() {
+        return "Recortar el extremo al ras.";
+    }
+
+    @Override
+    public String fewWhipOpen() {
+        return "Abrir y planchar.";
+    }
+
+    @Override
+    public String fewWhipPress(String face, String narrow, String wide, String wrapping) {
+        return "Planchar " + wide + " de " + wrapping + ", " + narrow + " del otro, hacia el " + (face.equals("front") ? "anverso" : "reverso") + ".";
+    }
+
+    @Override
+    public String fewWhipPressShort(String face) {
+        return "Planchar los dos bordes hacia el " + (face.equals("front") ? "anverso" : "reverso") + ".";
+    }
+
+    @Override
+    public String fewWhipSew() {
+        return "Igualar los dobleces. Coser a mano por encima, cada 1 mm.";
+    }
+
+    @Override
     public String frenchOpen(String face, String wrapped) {
         return "Abrir la costura, con el " + (face.equals("front") ? "anverso" : "reverso") + " arriba. Planchar la pestaña hacia " + wrapped + ".";
     }

@@ -81,6 +81,17 @@ class SewPageTest {
     }
 
     @Test
+    void a_step_is_told_in_her_own_language_and_says_so() {
+        allCut();
+        assertThat(visit.page(sew)).contains("<h2 lang=\"en\">");
+        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter", "language", "ko");
+        String page = visit.page(sew + "?step=1");
+        assertThat(page).contains("<h2 lang=\"ko\">", "<ol class=\"todo\" lang=\"ko\">");
+        assertThat(page.replaceAll("(?s).*<ol class=\"todo\" lang=\"ko\">(.*?)</ol>.*", "$1"))
+                .containsPattern("[\uac00-\ud7a3]{2}");
+    }
+
+    @Test
     void nothing_is_sewn_before_all_is_cut() {
         assertThat(visit.page(sew)).contains("To look at only").doesNotContain("id=\"done\"");
         assertThat(visit.post(sew + "/done", "step", "0").statusCode()).isEqualTo(409);
