@@ -23,10 +23,6 @@ final class DoubtRules {
 
     /** A mean difference from the ground smaller than this may hide edges. */
     private static final double FAINT_CONTRAST = 12;
-    /** The same where every side shows sharply along more than {@link #WHOLE_SHARE} of its length. */
-    private static final double HARDLY = 5;
-
-    private static final double WHOLE_SHARE = 0.6;
     /** A side of which less than this share was seen is faint. */
     private static final double FAINT_SHARE = 0.3;
     /** Places farther from the sheet than this are far, in diagonals of the sheet. */
@@ -120,8 +116,7 @@ final class DoubtRules {
     }
 
     private void faint(FittedPolygon traced, InteriorColour interior) {
-        boolean whole = traced.fits().stream().allMatch(fit -> fit.share() > WHOLE_SHARE);
-        if (interior.contrast() < (whole ? HARDLY : FAINT_CONTRAST)) {
+        if (interior.contrast() < FAINT_CONTRAST) {
             add(Doubt.Kind.FAINT, "It hardly differs from what it lies on; lay it on something lighter or darker.");
         } else if (traced.fits().stream().anyMatch(fit -> fit.share() < FAINT_SHARE)) {
             add(Doubt.Kind.FAINT, "Part of its rim cannot be made out; check the outline or lay it on another ground.");

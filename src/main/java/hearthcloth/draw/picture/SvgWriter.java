@@ -1,7 +1,6 @@
 package hearthcloth.draw.picture;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.draw.letters.FontSubset;
 import hearthcloth.draw.letters.Run;
 import hearthcloth.draw.letters.Script;
 import hearthcloth.draw.letters.Weight;
@@ -9,12 +8,9 @@ import hearthcloth.geometry.Point;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
@@ -31,9 +27,6 @@ public final class SvgWriter {
     /** The families where a picture has Hangul, kana or kanji; on a page the page's own letters serve. */
     private static final String EASTERN =
             "'hearthcloth','hearthcloth ko','hearthcloth ja','Source Sans 3','Noto Sans KR','Noto Sans JP',system-ui,sans-serif";
-
-    private static final Map<Script, String> FACES =
-            Map.of(Script.WESTERN, "hearthcloth", Script.KOREAN, "hearthcloth ko", Script.JAPANESE, "hearthcloth ja");
 
     /** What the picture is for. */
     private enum Use {
@@ -70,7 +63,7 @@ public final class SvgWriter {
 
     /** The picture with its letters embedded. */
     public static String write(Picture picture) {
-        return new SvgWriter(Use.FILE, "").written(picture, fontFaces(picture));
+        return new SvgWriter(Use.FILE, "").written(picture, EmbeddedLetters.faces(picture));
     }
 
     /** The picture without letters of its own, for readers that know the typeface, and for tests. */
@@ -266,29 +259,5 @@ public final class SvgWriter {
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;")
                 .replace("'", "&#39;");
-    }
-
-    private static String fontFaces(Picture picture) {
-        Map<Script, Map<Weight, Set<Integer>>> used = new EnumMap<>(Script.class);
-        for (Mark.Words words : picture.words()) {
-            Weight weight = words.type().weight();
-            words.text()
-                    .codePoints()
-                    .forEach(letter -> used.computeIfAbsent(Script.of(letter), each -> new EnumMap<>(Weight.class))
-                            .computeIfAbsent(weight, each -> new TreeSet<>())
-                            .add(letter));
-        }
-        if (used.isEmpty()) {
-            return "";
-        }
-        StringBuilder style = new StringBuilder("<style>");
-        used.forEach((script, weights) ->
-                weights.forEach((weight, letters) -> style.append(face(script, weight, letters))));
-        return style.append("</style>\n").toString();
-    }
-
-    private static String face(Script script, Weight weight, Set<Integer> letters) {
-        return "@font-face{font-family:'" + FACES.getOrDefault(script, "hearthcloth") + "';font-weight:" + weight.number()
-                + ";src:url(data:font/ttf;base64," + FontSubset.base64(script, weight, letters) + ")}";
     }
 }
