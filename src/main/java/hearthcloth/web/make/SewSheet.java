@@ -57,7 +57,7 @@ public record SewSheet(SavedCloth cloth, Place place, AtTheMachine step, Picture
     }
 
     /** True where the bar of this step can be said to be too short. */
-    public boolean isBarAsked() {
+    boolean isBarAsked() {
         return isNext() && !told.bar().isEmpty() && !cloth.document().isFree();
     }
 
