@@ -138,8 +138,7 @@ final class KitsCommand implements Callable<Integer> {
         if (json.isWished()) {
             shell.out().println(JsonText.of(kits));
         } else {
-            new KitsReport(shell.out(), ruler)
-                    .say(together, out.shown());
+            new KitsReport(shell.out(), ruler).say(together, out.shown());
         }
     }
 
@@ -152,7 +151,9 @@ final class KitsCommand implements Callable<Integer> {
     }
 
     private List<WishList.Line> lines(StashFile.Read read, Ruler ruler) {
-        WishWords common = options.words().with(WishField.GIFT, options.gift().gift()).with(WishField.TIE, options.gift().tie());
+        WishWords common = options.words()
+                .with(WishField.GIFT, options.gift().gift())
+                .with(WishField.TIE, options.gift().tie());
         WishList list = new WishList(common, read.stash(), ruler);
         if (wishes != null && students != null) {
             throw new BadInputException(
@@ -171,7 +172,11 @@ final class KitsCommand implements Callable<Integer> {
     }
 
     private static void write(
-            OutputFolder folder, Together together, List<WishList.Line> lines, KitsJson kits, PrintOptions.Print print) {
+            OutputFolder folder,
+            Together together,
+            List<WishList.Line> lines,
+            KitsJson kits,
+            PrintOptions.Print print) {
         List<OutputFolder.Proposal> files = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             var gift = lines.get(i).gift().map(wish -> wish.wrapped(print.ruler()));

@@ -27,7 +27,8 @@ record ProposalFiles(Optional<GiftWish> gift, PrintOptions.Print print, Extras e
     void write(List<Plan> plans, OutputFolder folder) {
         List<OutputFolder.Proposal> files = new ArrayList<>();
         for (Plan plan : plans) {
-            PlanFolder drawn = new PlanFolder(plan, print.voice(), print.paper(), gift.map(wish -> wish.wrapped(ruler())));
+            PlanFolder drawn =
+                    new PlanFolder(plan, print.voice(), print.paper(), gift.map(wish -> wish.wrapped(ruler())));
             files.add(into -> {
                 drawn.write(into, print.length());
                 if (extras.slips()) {

@@ -60,7 +60,9 @@ public final class Harmony {
     public static <T> T fittingIn(List<T> able, List<T> all, Function<? super T, Colour> colour) {
         return able.stream()
                 .min(Comparator.comparingDouble((T one) -> all.stream()
-                        .mapToDouble(other -> colour.apply(one).lab().difference(colour.apply(other).lab()))
+                        .mapToDouble(other -> colour.apply(one)
+                                .lab()
+                                .difference(colour.apply(other).lab()))
                         .sum()))
                 .orElseThrow(() -> new IllegalArgumentException("one is picked from at least one fabric"));
     }

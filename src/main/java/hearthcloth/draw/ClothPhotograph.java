@@ -41,8 +41,8 @@ public final class ClothPhotograph {
         int wide = Math.max(1, (int) Math.round(read.getWidth() * scale));
         int high = Math.max(1, (int) Math.round(read.getHeight() * scale));
         boolean isOnItsSide = turn >= 5;
-        BufferedImage drawn = new BufferedImage(
-                isOnItsSide ? high : wide, isOnItsSide ? wide : high, BufferedImage.TYPE_INT_RGB);
+        BufferedImage drawn =
+                new BufferedImage(isOnItsSide ? high : wide, isOnItsSide ? wide : high, BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = drawn.createGraphics();
         graphics.setColor(Color.WHITE);
         graphics.fillRect(0, 0, drawn.getWidth(), drawn.getHeight());

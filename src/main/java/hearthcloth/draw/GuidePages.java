@@ -98,9 +98,7 @@ final class GuidePages {
     private void cut() {
         flow.heading(words.cutTitle());
         TextColumn how = new TextColumn(flow.width());
-        how.words(
-                words.cutHow(),
-                PrintSizes.BODY);
+        how.words(words.cutHow(), PrintSizes.BODY);
         flow.add(how.gap(3).finished(words.cutTitle()));
         new CutCells(plan, voice, flow).flow(guide.cutting());
     }

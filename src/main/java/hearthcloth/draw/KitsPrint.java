@@ -36,7 +36,10 @@ public record KitsPrint(Together together, List<String> asked, Ruler ruler, Pape
     /** The pages as a PDF. */
     public byte[] pdf() {
         List<Bag> bags = bags();
-        Flow flow = new Flow(paper, "Kits for " + bags.size() + (bags.size() == 1 ? " cloth" : " cloths"), Voice.english(ruler).printing());
+        Flow flow = new Flow(
+                paper,
+                "Kits for " + bags.size() + (bags.size() == 1 ? " cloth" : " cloths"),
+                Voice.english(ruler).printing());
         new TeacherSheet(ruler, flow).flow(bags, before());
         new ShoppingPage(flow).flow(lacks(), ways());
         flow.turn();

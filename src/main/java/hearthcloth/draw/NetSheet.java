@@ -42,9 +42,7 @@ final class NetSheet {
                         size(cloth, voice),
                         small(wrapped.gift(), scale).describe(voice)),
                 PrintSizes.BODY);
-        column.words(
-                words.netFold(),
-                PrintSizes.BODY);
+        column.words(words.netFold(), PrintSizes.BODY);
         column.gap(5).picture(net, (width - net.width()) / 2);
         Picture sheet = column.finished(title);
         return new Sketch().place(sheet, new Point(RIM, RIM)).finished(title, paper.width(), paper.height());

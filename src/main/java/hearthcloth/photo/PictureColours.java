@@ -42,7 +42,8 @@ public final class PictureColours {
         int groups = (int) Math.min(most, places.stream().distinct().count());
         StandardKMeans<double[]> means = FactoryClustering.kMeans(new ConfigKMeans(), 3, double[].class);
         means.initialize(SEED);
-        means.process(new ListAccessor<>(points, (from, to) -> System.arraycopy(from, 0, to, 0, 3), double[].class), groups);
+        means.process(
+                new ListAccessor<>(points, (from, to) -> System.arraycopy(from, 0, to, 0, 3), double[].class), groups);
         AssignCluster<double[]> assignment = means.getAssignment();
         List<Main> found = new ArrayList<>();
         for (int group = 0; group < groups; group++) {

@@ -244,10 +244,7 @@ final class ReadingPipeline {
         List<List<Point>> sheets =
                 new FaintSheetFinder(picture, smooth, looked.lens, occupied).like(sheet, finder(looked.lens));
         GroundModel bare = sheets.isEmpty() ? looked.ground : GroundModel.without(sheets, smooth);
-        return beside(
-                looked,
-                sheets.stream().map(EdgeLocaliser.Laid::faint).toList(),
-                bare);
+        return beside(looked, sheets.stream().map(EdgeLocaliser.Laid::faint).toList(), bare);
     }
 
     /**

@@ -35,6 +35,7 @@ final class ShapeTracing {
 
     /** A rim farther from a polygon than this follows none of its sides, as in the notch of an L, in coarse pixels. */
     private static final double STRAY = 4;
+
     private final PixelImage picture;
     private final ReferenceSheet sheet;
     private final LabThumbnail coarse;

@@ -27,7 +27,11 @@ final class Advice {
     static Notes notes(Plan plan, MakerWords words) {
         ThreadNeed thread = ThreadNeed.of(plan.cloth(), Stitch.USUAL);
         return new Notes(
-                thread, threadWords(thread, plan, words), thick(plan.cloth(), words), cautions(words.said()), washing(plan, words.said()));
+                thread,
+                threadWords(thread, plan, words),
+                thick(plan.cloth(), words),
+                cautions(words.said()),
+                washing(plan, words.said()));
     }
 
     private static String threadWords(ThreadNeed thread, Plan plan, MakerWords words) {
@@ -40,8 +44,7 @@ final class Advice {
         boolean byHand = plan.cloth().making().seam().rows() == 1;
         return byHand
                 ? said.threadHand(percent, ply, words.stitch(), tail, total)
-                : said.threadMachine(
-                        voice.run(thread.each(), Rounding.UP), percent, ply, words.stitch(), tail, total);
+                : said.threadMachine(voice.run(thread.each(), Rounding.UP), percent, ply, words.stitch(), tail, total);
     }
 
     private static List<String> thick(Cloth cloth, MakerWords words) {
@@ -52,8 +55,8 @@ final class Advice {
         if (!cloth.steps().isEmpty()) {
             lines.add(said.thickBand(Integer.toString(Layers.band(cloth))));
         }
-        places.forEach((plies, count) ->
-                lines.add(said.thickPlace(height(plies, words), count, Integer.toString(plies))));
+        places.forEach(
+                (plies, count) -> lines.add(said.thickPlace(height(plies, words), count, Integer.toString(plies))));
         if (!places.isEmpty()) {
             lines.add(said.thickPress());
             lines.add(said.thickFoot());

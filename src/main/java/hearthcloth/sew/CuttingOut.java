@@ -58,7 +58,9 @@ final class CuttingOut {
         String id = id();
         String fabric = piece.piece().fabric().name();
         String size = words.had(piece.piece().size());
-        return piece.past() ? words.said().cutTitleDone(fabric, id, size) : words.said().cutTitle(fabric, id, size);
+        return piece.past()
+                ? words.said().cutTitleDone(fabric, id, size)
+                : words.said().cutTitle(fabric, id, size);
     }
 
     private String id() {
@@ -110,7 +112,9 @@ final class CuttingOut {
             return label(kept);
         }
         if (tree instanceof CutTree.Left left) {
-            return isReusable(left.at()) ? words.said().nameOffcut(offcut(left.at())) : words.said().nameScrap();
+            return isReusable(left.at())
+                    ? words.said().nameOffcut(offcut(left.at()))
+                    : words.said().nameScrap();
         }
         rests++;
         String name = words.said().nameStrip(id() + letter(rests));
@@ -140,8 +144,8 @@ final class CuttingOut {
     private List<String> gives() {
         List<String> gives = new ArrayList<>();
         for (CutTree.Kept kept : piece.tree().kept()) {
-            gives.add(
-                    MakerWords.capital(words.said().cutGives(how(kept), label(kept), words.cut(kept.at().size()))));
+            gives.add(MakerWords.capital(words.said()
+                    .cutGives(how(kept), label(kept), words.cut(kept.at().size()))));
         }
         return gives;
     }

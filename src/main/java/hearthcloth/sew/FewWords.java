@@ -121,8 +121,7 @@ final class FewWords {
         String under = words.exact(kind.narrow().minus(half));
         add(first(said.fewLappedPress(felledFace(), turn, under, wrapping()), said.fewLappedPressShort()));
         String side = meeting.sideSeen(meeting.making().fell()).word();
-        add(first(
-                said.fewLappedLay(meeting.added().name(), felledFace(), side), said.fewLappedLayShort(felledFace())));
+        add(first(said.fewLappedLay(meeting.added().name(), felledFace(), side), said.fewLappedLayShort(felledFace())));
         level(meeting.making().fell());
         add(said.fewLappedHook(words.exact(kind.band())));
         add(said.fewLappedStitch());
@@ -131,8 +130,7 @@ final class FewWords {
     private void whipped() {
         String narrow = words.exact(kind.narrow());
         String wide = words.exact(kind.wide());
-        add(first(
-                said.fewWhipPress(felledFace(), narrow, wide, wrapping()), said.fewWhipPressShort(felledFace())));
+        add(first(said.fewWhipPress(felledFace(), narrow, wide, wrapping()), said.fewWhipPressShort(felledFace())));
         lay(meeting.plain());
         add(said.fewWhipSew());
         add(said.fewWhipOpen());

@@ -87,10 +87,7 @@ final class Gathering {
         }
         if (!unknown.isEmpty()) {
             boolean some = !no.isEmpty() || !yes.isEmpty();
-            lines.add(
-                    some
-                            ? said.washSomeUnknown(unknown.size(), words.voice().list(unknown))
-                            : said.washUnknown());
+            lines.add(some ? said.washSomeUnknown(unknown.size(), words.voice().list(unknown)) : said.washUnknown());
         }
         if (no.isEmpty() && unknown.isEmpty()) {
             lines.add(said.washAll());

@@ -58,8 +58,7 @@ final class Hemming {
         }
         List<String> topAndBottom = new ArrayList<>(folds("topBottom"));
         topAndBottom.add(stitch());
-        List<String> sides = new ArrayList<>(
-                folds("sides"));
+        List<String> sides = new ArrayList<>(folds("sides"));
         sides.add(stitch());
         Size half = new Size(raw.width(), cloth.finished().height());
         tasks.add(new Task(
@@ -74,10 +73,7 @@ final class Hemming {
                 check(cloth.finished()),
                 corners(thick(List.of(Side.LEFT, Side.RIGHT), Length.ZERO)),
                 few("both side edges, hems and all")));
-        tasks.add(Task.of(
-                        said.hemCloseTitle(),
-                        List.of(
-                                said.hemClosePush(), said.hemCloseSew()))
+        tasks.add(Task.of(said.hemCloseTitle(), List.of(said.hemClosePush(), said.hemCloseSew()))
                 .inShort(List.of(
                         "Push loose threads in with the eye of a needle.",
                         "Sew each opening shut by hand, a few small stitches.")));
@@ -86,9 +82,7 @@ final class Hemming {
 
     /** The step that cuts off the corner. The cut lies inside both first folds, so that no raw edge can come out. */
     private Task clipped() {
-        return Task.of(
-                        said.hemClipTitle(),
-                        List.of(said.hemClip(words.exact(hem.first()))))
+        return Task.of(said.hemClipTitle(), List.of(said.hemClip(words.exact(hem.first()))))
                 .inShort(List.of(
                         "Cut a triangle off each raw corner: " + words.exact(hem.first()) + " along both edges.",
                         "No more than that: the corner gets less thick, and stays shut."));
@@ -100,10 +94,8 @@ final class Hemming {
         List<Task> tasks = new ArrayList<>(
                 List.of(squaredUp(), Task.of(said.hemPressTitle(), creases).inShort(creased())));
         tasks.add(mitre());
-        List<String> round = List.of(
-                said.hemRoundFold(),
-                said.hemRoundStitch(words.edgestitch(), from()),
-                said.hemRoundCorner());
+        List<String> round =
+                List.of(said.hemRoundFold(), said.hemRoundStitch(words.edgestitch(), from()), said.hemRoundCorner());
         tasks.add(new Task(
                 said.hemRoundTitle(),
                 round,

@@ -2,7 +2,6 @@ package hearthcloth.sew;
 
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
-import hearthcloth.cloth.Side;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;

@@ -139,8 +139,8 @@ final class SeamTasks {
             places.computeIfAbsent(spot.plies(), key -> new ArrayList<>()).add(fromStart(meeting, spot));
         }
         List<String> warnings = new ArrayList<>();
-        places.forEach((plies, at) -> warnings.add(
-                words.said().seamWarning(end(meeting), words.near(at), Integer.toString(plies))));
+        places.forEach((plies, at) ->
+                warnings.add(words.said().seamWarning(end(meeting), words.near(at), Integer.toString(plies))));
         return warnings;
     }
 
@@ -180,9 +180,7 @@ final class SeamTasks {
             return task.get();
         }
         boolean hearth = patches.stream().anyMatch(one -> one.patch().place() instanceof Place.Hearth);
-        return hearth
-                ? said.nameWork()
-                : said.nameStepBlock(Integer.toString(madeIn.getOrDefault(assembly, 0)));
+        return hearth ? said.nameWork() : said.nameStepBlock(Integer.toString(madeIn.getOrDefault(assembly, 0)));
     }
 
     private boolean isWhole(String bar, int parts) {

@@ -74,7 +74,8 @@ final class SeamWords {
 
     /** Sentences one after the other, each with a large letter. */
     private String told(List<String> sentences) {
-        return words.voice().sentences(sentences.stream().map(MakerWords::capital).toList());
+        return words.voice()
+                .sentences(sentences.stream().map(MakerWords::capital).toList());
     }
 
     /** What of the work the new half is laid to. */

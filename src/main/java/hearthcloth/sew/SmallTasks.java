@@ -44,7 +44,8 @@ final class SmallTasks {
         boolean whole = first.number() == 1 && last.number() == size(last.task());
         String from = whole ? first.letters() : first.id();
         String to = whole ? last.letters() : last.id();
-        return Optional.of(first.task() == 1 && first.number() == 1 ? words.nameWorkTo(from, to) : words.namePartTo(from, to));
+        return Optional.of(
+                first.task() == 1 && first.number() == 1 ? words.nameWorkTo(from, to) : words.namePartTo(from, to));
     }
 
     private String inTask(List<Place.Free> names) {

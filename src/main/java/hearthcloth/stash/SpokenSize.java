@@ -49,8 +49,10 @@ final class SpokenSize {
         /** A fat quarter is 18 × 22 in. Source: docs/sources.md#fat-quarter. */
         FAT_QUARTER("fat[ -]quarters?\\b(?:\\s+of\\b)?"),
         /** {@code 2 yd navy, 44 in wide}: the name stands between them. */
-        LONG_THEN_WIDE("(?<b>" + MEASURED + ")(?:\\s*-?long)?(?<between>[^\\d]{1,60}?)(?<a>" + MEASURED + ")\\s*-?wide"),
-        WIDE_THEN_LONG("(?<a>" + MEASURED + ")\\s*-?wide(?<between>[^\\d]{1,60}?)(?<b>" + MEASURED + ")(?:\\s*-?long)?");
+        LONG_THEN_WIDE(
+                "(?<b>" + MEASURED + ")(?:\\s*-?long)?(?<between>[^\\d]{1,60}?)(?<a>" + MEASURED + ")\\s*-?wide"),
+        WIDE_THEN_LONG(
+                "(?<a>" + MEASURED + ")\\s*-?wide(?<between>[^\\d]{1,60}?)(?<b>" + MEASURED + ")(?:\\s*-?long)?");
 
         private final Pattern pattern;
 
@@ -78,8 +80,8 @@ final class SpokenSize {
             Matcher matcher = way.pattern.matcher(line);
             if (matcher.find()) {
                 String counted = way == Way.COUNTED ? matcher.group("count") + " of them, " : "";
-                String rest =
-                        line.substring(0, matcher.start()) + ", " + counted + between(way, matcher) + line.substring(matcher.end());
+                String rest = line.substring(0, matcher.start()) + ", " + counted + between(way, matcher)
+                        + line.substring(matcher.end());
                 return new Found(checked(size(way, matcher, bare)), rest);
             }
         }

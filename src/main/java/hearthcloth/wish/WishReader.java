@@ -228,10 +228,11 @@ public final class WishReader {
 
     private static Scheme.Kind scheme(String written) {
         return Scheme.Kind.named(written)
-                .orElseThrow(() -> new MeasureException("\"" + written + "\" is no plan of colour; write stash or one of "
-                        + Scheme.WISHED.stream()
-                                .map(kind -> kind.title().toLowerCase(Locale.ROOT))
-                                .collect(Collectors.joining(", "))));
+                .orElseThrow(() ->
+                        new MeasureException("\"" + written + "\" is no plan of colour; write stash or one of "
+                                + Scheme.WISHED.stream()
+                                        .map(kind -> kind.title().toLowerCase(Locale.ROOT))
+                                        .collect(Collectors.joining(", "))));
     }
 
     private static Contrast contrast(String written) {

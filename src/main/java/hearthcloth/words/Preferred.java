@@ -41,7 +41,9 @@ public record Preferred(Language language, String region) {
         List<Entry> entries = new ArrayList<>();
         for (String part : header.split(",", -1)) {
             String[] halves = part.strip().split("\\s*;\\s*q\\s*=\\s*", 2);
-            double weight = halves.length == 1 ? 1 : halves[1].matches("[01](\\.\\d{0,3})?") ? Double.parseDouble(halves[1]) : 0;
+            double weight = halves.length == 1
+                    ? 1
+                    : halves[1].matches("[01](\\.\\d{0,3})?") ? Double.parseDouble(halves[1]) : 0;
             if (weight > 0 && halves[0].matches("[A-Za-z0-9-]{2,35}")) {
                 entries.add(new Entry(halves[0], weight));
             }

@@ -73,7 +73,9 @@ public record Purpose(String gift, String tie, String size) {
 
     /** Whether a cloth of this size ties what she wants to wrap, in a sentence; empty where she said nothing. */
     public String fits(Size finished, Ruler ruler) {
-        return wrapped(ruler).map(round -> round.sentence(finished, Voice.english(ruler))).orElse("");
+        return wrapped(ruler)
+                .map(round -> round.sentence(finished, Voice.english(ruler)))
+                .orElse("");
     }
 
     /** In a sentence: {@code a box 12 × 9 × 4 in, errand wrap}. */

@@ -11,8 +11,7 @@ public enum PublishedRule {
     /**
      * The cloth's diagonal is three times the object's longest side: S = 3 L/√2. Source: docs/sources.md#rule-of-three.
      */
-    DIAGONAL_THREE_TIMES_THE_LONGEST_SIDE(
-            "National Museum of Ethnology, Osaka, 2002; City of Kiryu, page 1001031") {
+    DIAGONAL_THREE_TIMES_THE_LONGEST_SIDE("National Museum of Ethnology, Osaka, 2002; City of Kiryu, page 1001031") {
         @Override
         public Length square(Gift gift) {
             return Outward.enough(3 * Outward.mm(gift.longestSide()) / Math.sqrt(2));
@@ -20,8 +19,7 @@ public enum PublishedRule {
     },
 
     /** The cloth's side is three times the bottle's height. Source: docs/sources.md#rule-bottles. */
-    SIDE_THREE_TIMES_THE_BOTTLE(
-            "University of Kansas East Asian Library, How to Wrap Two Bottles and Shoes") {
+    SIDE_THREE_TIMES_THE_BOTTLE("University of Kansas East Asian Library, How to Wrap Two Bottles and Shoes") {
         @Override
         public Length square(Gift gift) {
             return gift.leading().times(3);

@@ -50,7 +50,8 @@ class ColourVisionTest {
     private static double leastDifference(Colour one, Colour two) {
         double least = one.lab().difference(two.lab());
         for (ColourVision vision : ColourVision.values()) {
-            least = Math.min(least, vision.seen(one).lab().difference(vision.seen(two).lab()));
+            least = Math.min(
+                    least, vision.seen(one).lab().difference(vision.seen(two).lab()));
         }
         return least;
     }

@@ -49,14 +49,18 @@ class EasternLettersTest {
 
         try (PDDocument document = Loader.loadPDF(pdf)) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s", "");
-            assertThat(text).contains(KOREAN.replace(" ", "")).contains(JAPANESE).contains("실□");
+            assertThat(text)
+                    .contains(KOREAN.replace(" ", ""))
+                    .contains(JAPANESE)
+                    .contains("실□");
             for (COSName name : document.getPage(0).getResources().getFontNames()) {
                 PDFont font = document.getPage(0).getResources().getFont(name);
                 assertThat(font.isEmbedded()).as(font.getName()).isTrue();
             }
         }
         assertThat(pdf.length).isLessThan(150_000);
-        assertThat(PdfWriter.write("letters", "ko", List.of(page(KOREAN, JAPANESE, "실 🧵")))).isEqualTo(pdf);
+        assertThat(PdfWriter.write("letters", "ko", List.of(page(KOREAN, JAPANESE, "실 🧵"))))
+                .isEqualTo(pdf);
     }
 
     /** Fails where a letter is drawn as nothing or all as the same box: each line has ink of its own shape. */

@@ -76,7 +76,9 @@ class SixLanguagesTest {
     }
 
     @ParameterizedTest
-    @EnumSource(value = Language.class, names = {"KOREAN", "JAPANESE"})
+    @EnumSource(
+            value = Language.class,
+            names = {"KOREAN", "JAPANESE"})
     void no_latin_word_stands_among_eastern_letters(Language language) {
         Set<String> own = texts(pages(language, Ruler.MILLIMETRES));
 
@@ -87,7 +89,8 @@ class SixLanguagesTest {
     /** Without what is the maker's own, and the places where a rule of thumb was published. */
     private static String withoutNames(String text) {
         String bare = text.replaceAll(
-                "National Museum of Ethnology, Osaka|City of Kiryu, page|Ethnology|National|Museum|Osaka|Kiryu|yotsu-musubi|[a-z]*haba", "");
+                "National Museum of Ethnology, Osaka|City of Kiryu, page|Ethnology|National|Museum|Osaka|Kiryu|yotsu-musubi|[a-z]*haba",
+                "");
         for (var fabric : PLAN.fabrics()) {
             bare = bare.replace(fabric.name(), "");
         }

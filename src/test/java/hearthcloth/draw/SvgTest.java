@@ -59,10 +59,13 @@ class SvgTest {
     void a_step_with_a_trim_and_one_with_a_wrong_side_are_kept() throws IOException {
         Plan plan = SMALL.plan();
         var steps = plan.cloth().steps();
-        Golden.isKept("step-1.svg", SvgWriter.writeBare(new StepPicture(plan, steps.get(0), Voice.english(Ruler.EIGHTHS)).within(78, 78)));
+        Golden.isKept(
+                "step-1.svg",
+                SvgWriter.writeBare(new StepPicture(plan, steps.get(0), Voice.english(Ruler.EIGHTHS)).within(78, 78)));
         Golden.isKept(
                 "step-last.svg",
-                SvgWriter.writeBare(new StepPicture(plan, steps.get(steps.size() - 1), Voice.english(Ruler.EIGHTHS)).within(78, 78)));
+                SvgWriter.writeBare(new StepPicture(plan, steps.get(steps.size() - 1), Voice.english(Ruler.EIGHTHS))
+                        .within(78, 78)));
     }
 
     @Test
@@ -120,7 +123,8 @@ class SvgTest {
 
     @Test
     void a_png_shows_the_colours_of_the_cloth() throws IOException {
-        Picture picture = new FacePicture(SMALL.plan(), Face.FRONT, Voice.english(Ruler.EIGHTHS)).at(new DrawingScale(5));
+        Picture picture =
+                new FacePicture(SMALL.plan(), Face.FRONT, Voice.english(Ruler.EIGHTHS)).at(new DrawingScale(5));
         BufferedImage image = ImageIO.read(new ByteArrayInputStream(PngWriter.write(picture, 254)));
         assertThat(image.getWidth()).isEqualTo((int) Math.ceil(picture.width() * 10));
         int kelp = 0;

@@ -56,8 +56,7 @@ class TiedGuideTest {
     })
     void pages_of_every_tie_fit_and_can_be_read(Tie tie, String gift) {
         for (Paper paper : List.of(gift.length() % 2 == 0 ? Paper.A4 : Paper.LETTER)) {
-            PlanSheets proposal =
-                    new PlanSheets(PLAN, Ruler.MILLIMETRES, paper, Optional.of(wrapped(tie, gift)));
+            PlanSheets proposal = new PlanSheets(PLAN, Ruler.MILLIMETRES, paper, Optional.of(wrapped(tie, gift)));
             assertThat(proposal.tied())
                     .as("%s ties %s", PLAN.cloth().finished(), gift)
                     .isPresent();
@@ -79,8 +78,7 @@ class TiedGuideTest {
     @ParameterizedTest
     @CsvSource({"FOUR_CORNER, box 11 x 8 x 4 cm", "ONE_BOTTLE, bottle 4 x 12 cm"})
     void a_gift_adds_its_sheet_to_the_folder(Tie tie, String gift, @TempDir Path folder) throws IOException {
-        PlanFolder proposal =
-                new PlanFolder(PLAN, Ruler.MILLIMETRES, Paper.A4, Optional.of(wrapped(tie, gift)));
+        PlanFolder proposal = new PlanFolder(PLAN, Ruler.MILLIMETRES, Paper.A4, Optional.of(wrapped(tie, gift)));
         proposal.write(folder, GuideLength.FULL);
         proposal.writePngs(folder);
         assertThat(Files.readString(folder.resolve("tied.svg")))
@@ -99,8 +97,7 @@ class TiedGuideTest {
     @ParameterizedTest
     @CsvSource({"FOUR_CORNER, box 40 x 30 x 20 cm"})
     void a_cloth_too_small_is_said_to_be_so(Tie tie, String gift) {
-        PlanSheets proposal =
-                new PlanSheets(PLAN, Ruler.MILLIMETRES, Paper.A4, Optional.of(wrapped(tie, gift)));
+        PlanSheets proposal = new PlanSheets(PLAN, Ruler.MILLIMETRES, Paper.A4, Optional.of(wrapped(tie, gift)));
         assertThat(proposal.tied()).isEmpty();
         List<Picture> pages = GuidePages.of(proposal, Guide.of(PLAN, Ruler.MILLIMETRES), proposal.tied());
         String all = String.join(
@@ -124,7 +121,9 @@ class TiedGuideTest {
                 String text = new PDFTextStripper().getText(document).replaceAll("\\s+", "");
                 for (Tying.Step step :
                         Tying.of(box.tie(), box.gift(), voice.tying()).steps()) {
-                    assertThat(text).as(language.ownName()).contains(step.words().replaceAll("\\s+", ""));
+                    assertThat(text)
+                            .as(language.ownName())
+                            .contains(step.words().replaceAll("\\s+", ""));
                 }
             }
         }

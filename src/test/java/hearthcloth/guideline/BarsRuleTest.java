@@ -83,7 +83,8 @@ class BarsRuleTest {
 
     @Test
     void more_widths_than_there_are_rounds_are_refused() {
-        String many = String.join(", ", IntStream.range(0, 41).mapToObj(i -> "5 cm").toList());
+        String many =
+                String.join(", ", IntStream.range(0, 41).mapToObj(i -> "5 cm").toList());
         assertThatThrownBy(() -> BarsRule.parse(many, Unit.CENTIMETRE))
                 .isInstanceOf(MeasureException.class)
                 .hasMessage("41 widths are too many; write at most 40");

@@ -68,7 +68,8 @@ class ClothFactsTest {
                 ClothFacts.Bar bar = facts.bars().get(i);
                 assertThat(bar.round()).isEqualTo(1 + i / order.sides().size());
                 assertThat(bar.width().cut()).isEqualTo(cut.get(i).width());
-                assertThat(bar.width().finished()).isEqualTo(layout.courses().get(i).width());
+                assertThat(bar.width().finished())
+                        .isEqualTo(layout.courses().get(i).width());
                 assertThat(bar.joins()).isEqualTo(i == cut.size() - 2 ? 2 : 0);
             }
         }
@@ -77,8 +78,9 @@ class ClothFactsTest {
     @Test
     void bars_in_another_order_are_in_none_of_the_usual_ones() {
         Cloth cloth = new Cloth(
-                Notation.parse("((1B left \"Kelp\" 40 x 80 same |> hearth \"Oat\" 80 x 80 same) <| 1A right \"Kelp\" 40 x"
-                        + " 80 same)"),
+                Notation.parse(
+                        "((1B left \"Kelp\" 40 x 80 same |> hearth \"Oat\" 80 x 80 same) <| 1A right \"Kelp\" 40 x"
+                                + " 80 same)"),
                 Making.metric());
         assertThat(ClothFacts.of(cloth).order()).isEmpty();
     }
@@ -86,8 +88,8 @@ class ClothFactsTest {
     @Test
     void a_hearth_alone_in_one_fabric_is_one_field_and_no_halves() {
         Making making = Making.inches();
-        Layout layout = new Layout(
-                Size.square(Length.inches(8)), Layout.courses(Order.ROUND, 2, List.of(Length.inches(2))));
+        Layout layout =
+                new Layout(Size.square(Length.inches(8)), Layout.courses(Order.ROUND, 2, List.of(Length.inches(2))));
         assertThat(ClothFacts.ways(cloth(layout, making, -1), List.of(OAT, KELP)))
                 .contains(Scheme.Kind.FIELD)
                 .doesNotContain(Scheme.Kind.HALVES, Scheme.Kind.TURNS, Scheme.Kind.FRAMES);
@@ -95,8 +97,8 @@ class ClothFactsTest {
 
     @Test
     void a_cloth_of_scraps_has_no_such_facts() {
-        Cloth scraps = new Cloth(
-                Notation.parse("(A1 \"Oat\" 80 x 80 same |> A2 \"Kelp\" 40 x 80 same)"), Making.metric());
+        Cloth scraps =
+                new Cloth(Notation.parse("(A1 \"Oat\" 80 x 80 same |> A2 \"Kelp\" 40 x 80 same)"), Making.metric());
         assertThatThrownBy(() -> ClothFacts.of(scraps))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("this cloth has no hearth");

@@ -21,8 +21,7 @@ class ColourRuleTest {
         for (int i = 0; i < 200; i++) {
             List<Scheme.Kind> ways = new ArrayList<>(ColourRule.WAYS);
             Collections.shuffle(ways, chance);
-            ColourRule rule =
-                    new ColourRule(ways.subList(0, chance.nextInt(ways.size() + 1)), ColourRule.Middle.ANY);
+            ColourRule rule = new ColourRule(ways.subList(0, chance.nextInt(ways.size() + 1)), ColourRule.Middle.ANY);
             assertThat(ColourRule.parse(rule.written())).as(rule.written()).isEqualTo(rule.ways());
         }
     }
@@ -60,8 +59,9 @@ class ColourRuleTest {
     void a_reader_hears_what_each_way_means() {
         ColourRule rule = new ColourRule(List.of(Scheme.Kind.FIELD, Scheme.Kind.FRAMES), ColourRule.Middle.ANY);
         assertThat(rule.words())
-                .isEqualTo("one field (the hearth sits alone in one fabric), or frames (two fabrics take turns, round by"
-                        + " round)");
+                .isEqualTo(
+                        "one field (the hearth sits alone in one fabric), or frames (two fabrics take turns, round by"
+                                + " round)");
         assertThat(new ColourRule(List.of(), ColourRule.Middle.ANY).words()).isEqualTo("as your heap has them");
     }
 }

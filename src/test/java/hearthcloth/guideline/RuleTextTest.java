@@ -39,7 +39,8 @@ class RuleTextTest {
 
     @Test
     void a_square_is_written_with_one_side() {
-        assertThat(RuleText.exact(Size.square(Length.cm(40)), Ruler.MILLIMETRES)).isEqualTo("40 cm");
+        assertThat(RuleText.exact(Size.square(Length.cm(40)), Ruler.MILLIMETRES))
+                .isEqualTo("40 cm");
         assertThat(RuleText.exact(new Size(Length.cm(40), Length.cm(30)), Ruler.MILLIMETRES))
                 .isEqualTo("40 cm x 30 cm");
     }

@@ -25,7 +25,9 @@ class ShareTest {
         Length whole = Length.mm(500);
         for (int mm = 5; mm <= 495; mm++) {
             Share about = Share.about(Length.mm(mm), whole);
-            assertThat(about.holds(Length.mm(mm), whole)).as(mm + " of 500 in " + about).isTrue();
+            assertThat(about.holds(Length.mm(mm), whole))
+                    .as(mm + " of 500 in " + about)
+                    .isTrue();
             assertThat(about.most() - about.least()).isBetween(3, 6);
         }
         assertThat(Share.about(Length.mm(175), whole)).isEqualTo(new Share(32, 38));

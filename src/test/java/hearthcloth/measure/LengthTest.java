@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 class LengthTest {
 
     /** All pairs of lengths near zero and two far from it. */
-    private static final List<Length> SOME =
-            List.of(new Length(-3), new Length(-1), Length.ZERO, new Length(1), new Length(3), Length.inches(5), Length.cm(20));
+    private static final List<Length> SOME = List.of(
+            new Length(-3), new Length(-1), Length.ZERO, new Length(1), new Length(3), Length.inches(5), Length.cm(20));
 
     @Test
     void lengths_are_compared_as_their_nanometres_are() {
@@ -58,7 +58,8 @@ class LengthTest {
             assertThat(Rounding.NEAREST.whole(real)).isEqualTo(Math.round(real));
             Length length = new Length(value);
             assertThat(length.dividedBy(step, Rounding.UP).nm()).isEqualTo((long) Math.ceil(real));
-            assertThat(length.roundedTo(new Length(step), Rounding.DOWN).nm()).isEqualTo((long) Math.floor(real) * step);
+            assertThat(length.roundedTo(new Length(step), Rounding.DOWN).nm())
+                    .isEqualTo((long) Math.floor(real) * step);
         }
     }
 
@@ -81,7 +82,8 @@ class LengthTest {
 
     @Test
     void a_length_beyond_what_a_whole_number_holds_is_refused_and_not_wrapped() {
-        assertThatThrownBy(() -> new Length(Long.MAX_VALUE).plus(new Length(1))).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> new Length(Long.MAX_VALUE).plus(new Length(1)))
+                .isInstanceOf(ArithmeticException.class);
         assertThatThrownBy(() -> Length.cm(Long.MAX_VALUE / 2)).isInstanceOf(ArithmeticException.class);
     }
 }

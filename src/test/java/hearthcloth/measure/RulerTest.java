@@ -53,7 +53,8 @@ class RulerTest {
     void below_zero_is_written_with_a_sign() {
         assertThat(Ruler.EIGHTHS.number(Length.inches(-5, 8), Rounding.NEAREST)).isEqualTo("−⅝");
         assertThat(Ruler.MILLIMETRES.number(Length.mm(-15), Rounding.NEAREST)).isEqualTo("−1.5");
-        assertThat(Ruler.SIXTEENTHS.number(Length.inches(21, 16), Rounding.NEAREST)).isEqualTo("1⁵⁄₁₆");
+        assertThat(Ruler.SIXTEENTHS.number(Length.inches(21, 16), Rounding.NEAREST))
+                .isEqualTo("1⁵⁄₁₆");
     }
 
     @Test

@@ -17,8 +17,7 @@ import org.junit.jupiter.api.Test;
 /** The main colours of pictures painted with known colours. */
 class PictureColoursTest {
 
-    private static final List<Colour> PAINTED =
-            List.of(Colour.of(0x4b5d3a), Colour.of(0xb9c4a3), Colour.of(0xc8342b));
+    private static final List<Colour> PAINTED = List.of(Colour.of(0x4b5d3a), Colour.of(0xb9c4a3), Colour.of(0xc8342b));
 
     /** Half, three tenths and a fifth of three colours, each pixel a little off. */
     private static byte[] picture(int off) throws IOException {
@@ -55,8 +54,8 @@ class PictureColoursTest {
         BufferedImage image = new BufferedImage(60, 60, BufferedImage.TYPE_INT_RGB);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ImageIO.write(image, "png", out);
-        assertThat(PictureColours.of(out.toByteArray(), 6))
-                .containsExactly(new PictureColours.Main(Colour.BLACK, 1));
-        assertThatThrownBy(() -> PictureColours.of(new byte[] {1, 2, 3}, 6)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(PictureColours.of(out.toByteArray(), 6)).containsExactly(new PictureColours.Main(Colour.BLACK, 1));
+        assertThatThrownBy(() -> PictureColours.of(new byte[] {1, 2, 3}, 6))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

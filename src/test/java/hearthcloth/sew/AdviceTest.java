@@ -49,7 +49,8 @@ class AdviceTest {
     void a_seam_sewn_by_hand_needs_no_bobbins() {
         Making whipped = Making.metric().withSeam(SeamKind.named("gamchimjil").orElseThrow());
 
-        assertThat(Advice.notes(two(whipped), new MakerWords(Voice.english(Ruler.MILLIMETRES))).threadWords())
+        assertThat(Advice.notes(two(whipped), new MakerWords(Voice.english(Ruler.MILLIMETRES)))
+                        .threadWords())
                 .doesNotContain("bobbin");
         assertThat(Advice.notes(two(Making.inches()), new MakerWords(Voice.english(Ruler.EIGHTHS)))
                         .threadWords())
@@ -73,7 +74,9 @@ class AdviceTest {
 
     @Test
     void a_cloth_of_one_patch_has_no_seam_to_speak_of() {
-        assertThat(Advice.notes(plan("hearth \"Oat\" 80 x 80 same", Making.metric()), new MakerWords(Voice.english(Ruler.MILLIMETRES)))
+        assertThat(Advice.notes(
+                                plan("hearth \"Oat\" 80 x 80 same", Making.metric()),
+                                new MakerWords(Voice.english(Ruler.MILLIMETRES)))
                         .thick())
                 .startsWith("Up to 9 layers at 4 places, about 2 mm thick.");
     }

@@ -37,8 +37,9 @@ final class BlindCutter {
     }
 
     private static String name(Plan plan, CutTree.Kept kept) {
-        return new MakerWords(Voice.english(Ruler.MILLIMETRES)).patch(Objects.requireNonNull(plan.laid().get(kept.patch()), kept.patch())
-                .patch());
+        return new MakerWords(Voice.english(Ruler.MILLIMETRES))
+                .patch(Objects.requireNonNull(plan.laid().get(kept.patch()), kept.patch())
+                        .patch());
     }
 
     private static void follow(String sentence, Map<String, Size> table) {

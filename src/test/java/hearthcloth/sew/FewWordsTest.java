@@ -35,7 +35,9 @@ class FewWordsTest {
                     at = found;
                 }
             }
-            assertThat(at).as("something is said").isGreaterThanOrEqualTo(all.stream().allMatch(line -> line.length() > 75) ? -1 : 0);
+            assertThat(at)
+                    .as("something is said")
+                    .isGreaterThanOrEqualTo(all.stream().allMatch(line -> line.length() > 75) ? -1 : 0);
         }
     }
 

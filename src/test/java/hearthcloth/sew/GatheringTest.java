@@ -59,6 +59,7 @@ class GatheringTest {
 
     private static String washing(Plan plan) {
         return String.join(
-                "\n", Gathering.of(plan, new MakerWords(Voice.english(Ruler.EIGHTHS))).washing());
+                "\n",
+                Gathering.of(plan, new MakerWords(Voice.english(Ruler.EIGHTHS))).washing());
     }
 }

@@ -192,7 +192,8 @@ class MeetingTest {
         Cloth cloth = new Cloth(Notation.parse(notation), MAKING.withSeam(kind));
         Meeting meeting = new SewnHalves(cloth).meeting(1, "the hearth", "bar 1A");
 
-        assertThat(SeamWords.brief(meeting, new MakerWords(Voice.english(Ruler.MILLIMETRES)))).containsExactly(said.split("\\|"));
+        assertThat(SeamWords.brief(meeting, new MakerWords(Voice.english(Ruler.MILLIMETRES))))
+                .containsExactly(said.split("\\|"));
     }
 
     @Test

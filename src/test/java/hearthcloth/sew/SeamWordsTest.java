@@ -161,6 +161,10 @@ class SeamWordsTest {
         Ruler ruler = making.margins().mark().equals(Ruler.MILLIMETRES.step()) ? Ruler.MILLIMETRES : Ruler.EIGHTHS;
         Cloth cloth = new Cloth(Notation.parse(notation), making);
         return String.join(
-                "\n", SeamTasks.of(cloth, new MakerWords(Voice.english(ruler))).get(0).task().lines());
+                "\n",
+                SeamTasks.of(cloth, new MakerWords(Voice.english(ruler)))
+                        .get(0)
+                        .task()
+                        .lines());
     }
 }

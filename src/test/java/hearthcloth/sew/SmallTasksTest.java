@@ -22,7 +22,8 @@ class SmallTasksTest {
                     + " /> (B1 \"a\" 60 x 50 same |> B2 \"b\" 60 x 50 same)) /> C1 \"a\" 120 x 30 same)"),
             Making.metric());
 
-    private final SmallTasks tasks = new SmallTasks(CLOTH, Voice.english(Ruler.MILLIMETRES).sewing());
+    private final SmallTasks tasks =
+            new SmallTasks(CLOTH, Voice.english(Ruler.MILLIMETRES).sewing());
 
     private static List<Laid> patches(Cloth cloth, String ids) {
         List<String> wanted = Arrays.asList(ids.split(" "));
@@ -58,7 +59,8 @@ class SmallTasksTest {
                         + " |> A4 \"a\" 40 x 60 same)"),
                 Making.metric());
 
-        assertThat(new SmallTasks(four, Voice.english(Ruler.MILLIMETRES).sewing()).name(patches(four, "A1 A2 A3"))).contains("the part A1 to A3");
+        assertThat(new SmallTasks(four, Voice.english(Ruler.MILLIMETRES).sewing()).name(patches(four, "A1 A2 A3")))
+                .contains("the part A1 to A3");
     }
 
     @Test

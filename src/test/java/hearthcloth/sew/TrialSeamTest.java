@@ -73,16 +73,27 @@ class TrialSeamTest {
 
     @Test
     void laying_out_counts_the_patches_and_explains_only_the_names_there_are() {
-        assertThat(TrialSeam.layout(cloth(TWO, Making.metric()), Voice.english(Ruler.MILLIMETRES).sewing()).lines())
+        assertThat(TrialSeam.layout(
+                                cloth(TWO, Making.metric()),
+                                Voice.english(Ruler.MILLIMETRES).sewing())
+                        .lines())
                 .startsWith("Lay out all 2 patches as in the picture of the front, each with its slip.")
                 .anyMatch(line -> line.startsWith("The hearth is the centre. A bar is named"))
                 .noneMatch(line -> line.startsWith("A letter is a small task."));
-        assertThat(TrialSeam.layout(cloth(TASKS, Making.metric()), Voice.english(Ruler.MILLIMETRES).sewing()).lines())
+        assertThat(TrialSeam.layout(
+                                cloth(TASKS, Making.metric()),
+                                Voice.english(Ruler.MILLIMETRES).sewing())
+                        .lines())
                 .anyMatch(line -> line.startsWith("A letter is a small task."))
                 .noneMatch(line -> line.startsWith("The hearth"));
-        assertThat(TrialSeam.layout(cloth(LOOSE, Making.metric()), Voice.english(Ruler.MILLIMETRES).sewing()).lines())
+        assertThat(TrialSeam.layout(
+                                cloth(LOOSE, Making.metric()),
+                                Voice.english(Ruler.MILLIMETRES).sewing())
+                        .lines())
                 .noneMatch(line -> line.startsWith("A letter") || line.startsWith("The hearth"));
-        assertThat(TrialSeam.layout(cloth("hearth \"a\" 80 x 80 same", Making.metric()), Voice.english(Ruler.MILLIMETRES).sewing())
+        assertThat(TrialSeam.layout(
+                                cloth("hearth \"a\" 80 x 80 same", Making.metric()),
+                                Voice.english(Ruler.MILLIMETRES).sewing())
                         .lines())
                 .startsWith("Lay out the one patch as in the picture of the front, each with its slip.");
     }

@@ -77,8 +77,12 @@ class BenchFactTest {
                 new Cut(List.of("2:1"), false),
                 new Sewn(0, new Seam("lay", "", ""), NOW, null, false),
                 seam(1, false),
-                new Sewn(1, new Seam("seam", "1A", "RIGHT"), null, new Measured(
-                        Length.mm(400), Length.mm(399), List.of(), List.of(Length.mm(399))), false),
+                new Sewn(
+                        1,
+                        new Seam("seam", "1A", "RIGHT"),
+                        null,
+                        new Measured(Length.mm(400), Length.mm(399), List.of(), List.of(Length.mm(399))),
+                        false),
                 new Unpicked(1, 2, List.of("1A"), false),
                 seam(1, true),
                 new Unpicked(0, 2, List.of("1A"), true));
@@ -112,8 +116,9 @@ class BenchFactTest {
 
     private List<String> rows() {
         return Jdbi.create("jdbc:sqlite:" + file)
-                .withHandle(handle ->
-                        handle.createQuery("select what from fact").mapTo(String.class).list());
+                .withHandle(handle -> handle.createQuery("select what from fact")
+                        .mapTo(String.class)
+                        .list());
     }
 
     @Test

@@ -71,9 +71,9 @@ class KeptFormsTest {
         Archive second = Archive.read(bytes("archive-2.zip"));
         assertThat(second.pieces()).isEqualTo(archive.pieces());
         assertThat(second.aside()).isEqualTo(archive.aside());
-        assertThat(second.cloths()).extracting(Archive.Kept::id).isEqualTo(archive.cloths().stream()
-                .map(Archive.Kept::id)
-                .toList());
+        assertThat(second.cloths())
+                .extracting(Archive.Kept::id)
+                .isEqualTo(archive.cloths().stream().map(Archive.Kept::id).toList());
 
         Archive first = Archive.read(bytes("archive-1.zip"));
         assertThat(first).isEqualTo(new Archive(second.pieces(), Set.of(), second.swatches(), second.cloths()));

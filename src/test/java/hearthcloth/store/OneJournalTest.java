@@ -249,10 +249,7 @@ class OneJournalTest {
         long before = bytes();
         for (int i = 0; i < 20; i++) {
             store.cloths()
-                    .happened(
-                            cloth("dawn"),
-                            "cut " + i + " of piece 30",
-                            new BenchFact.Cut(List.of("30:" + i), true));
+                    .happened(cloth("dawn"), "cut " + i + " of piece 30", new BenchFact.Cut(List.of("30:" + i), true));
         }
         long grown = bytes() - before;
         System.out.println("20 ticks on a cloth of " + begun.text().length() + " characters: the file grew by " + grown

@@ -214,7 +214,11 @@ final class RandomMaker {
             List<Piece> freed =
                     CutSoFar.freed(plan(cloth), way.plan(), store.stash().nextPiece());
             ClothDocument now = new ClothDocument(
-                    way.design(), Optional.of(way.plan()), List.of(), was.bench().withTicked(way.made()), was.life());
+                    way.design(),
+                    Optional.of(way.plan()),
+                    List.of(),
+                    was.bench().withTicked(way.made()),
+                    was.life());
             edited(cloth, "a patch cut short", now, List.of(), freed);
         }
     }
@@ -272,8 +276,7 @@ final class RandomMaker {
 
     private void cutWrongLate(SavedCloth cloth, String wrong, Optional<Size> real) {
         RemainingPlan.Table table = table(cloth);
-        LateMiscut slip =
-                LateMiscut.of(plan(cloth), cloth.document().bench().ticked(), wrong, real, table.next());
+        LateMiscut slip = LateMiscut.of(plan(cloth), cloth.document().bench().ticked(), wrong, real, table.next());
         Design design = cloth.document().design();
         int bars = Math.min(
                 cloth.document().bench().sewn(), design.layout().courses().size());
@@ -349,8 +352,8 @@ final class RandomMaker {
         List<Piece> come = new ArrayList<>(slip.come());
         come.addAll(resewn.come());
         store.asOneChange(label, () -> {
-            SavedCloth now = fact.map(one -> store.cloths().happened(cloth, label, one))
-                    .orElse(cloth);
+            SavedCloth now =
+                    fact.map(one -> store.cloths().happened(cloth, label, one)).orElse(cloth);
             if (!slip.gone().isEmpty() || !come.isEmpty()) {
                 store.stash().edit(new StashEdit(label, slip.gone(), come));
             }
@@ -542,7 +545,8 @@ final class RandomMaker {
                 .sum();
         for (SavedCloth cloth : store.cloths().all()) {
             there += plan(cloth).cuts().stream()
-                    .filter(cut -> cut.past() || !cloth.document().life().stage().isToCut())
+                    .filter(cut ->
+                            cut.past() || !cloth.document().life().stage().isToCut())
                     .flatMap(cut -> cut.tree().kept().stream())
                     .mapToDouble(kept -> kept.at().size().areaMm2())
                     .sum();

@@ -28,6 +28,7 @@ class RandomMakersTest {
     private static final int CHANGES = 14;
     /** After so many makers the long runs tell how far they are. */
     private static final int STRETCH = 20;
+
     private static final int TRIES = 20;
 
     @TempDir
@@ -139,8 +140,7 @@ class RandomMakersTest {
         studio[0].people().begin("Ada", "kelp and plum by lamplight");
         for (int seed = from; seed < to; seed++) {
             try {
-                Person maker =
-                        studio[0].people().add("Mo" + seed, "kelp and plum by lamplight", Person.Part.MAKER);
+                Person maker = studio[0].people().add("Mo" + seed, "kelp and plum by lamplight", Person.Part.MAKER);
                 Store store = studio[0].of(maker);
                 store.stash().edit(new StashEdit("received", List.of(), RandomMaker.HEAP.pieces()));
                 UnaryOperator<Store> killed = same -> {

@@ -127,7 +127,10 @@ class WorkFiguresTest {
         List<Took> whole = new ArrayList<>();
         for (Plan plan : Planned.plans(heap, 24, 3)) {
             for (String patch : plan.sources().keySet()) {
-                Size size = Objects.requireNonNull(plan.sources().get(patch)).kept().at().size();
+                Size size = Objects.requireNonNull(plan.sources().get(patch))
+                        .kept()
+                        .at()
+                        .size();
                 Size real = new Size(size.width().minus(Length.inches(1, 2)), size.height());
                 MiscutWays ways = new MiscutWays(
                         Miscut.of(plan, Set.of(), patch, real),
@@ -160,8 +163,8 @@ class WorkFiguresTest {
         for (Plan plan : Planned.plans(heap, 24, 3)) {
             var design = DesignEdits.settled(plan, Order.ROUND);
             Stash left = new Stash(heap.pieces().stream()
-                    .filter(piece -> plan.cuts().stream()
-                            .noneMatch(cut -> cut.piece().equals(piece)))
+                    .filter(piece ->
+                            plan.cuts().stream().noneMatch(cut -> cut.piece().equals(piece)))
                     .toList());
             for (int sewn = 0; sewn < design.layout().slots().size(); sewn++) {
                 String bar = design.layout().slots().get(sewn).place().bar();

@@ -101,37 +101,49 @@ class AddressesTest {
     @Test
     void no_two_pages_answer_the_same_address() {
         Map<String, String> whose = new TreeMap<>();
-        pages().forEach((name, page) -> addresses(page).forEach(address -> assertThat(whose.put(address, name))
-                .as(address + " of " + name)
-                .isNull()));
-        assertThat(whose).hasSizeGreaterThan(100).containsEntry("GET /", "home").containsEntry("POST /cut/{id}/tick", "cut");
+        pages().forEach((name, page) -> addresses(page)
+                .forEach(address -> assertThat(whose.put(address, name))
+                        .as(address + " of " + name)
+                        .isNull()));
+        assertThat(whose)
+                .hasSizeGreaterThan(100)
+                .containsEntry("GET /", "home")
+                .containsEntry("POST /cut/{id}/tick", "cut");
     }
 
     /** Of one's own workroom; nothing is asked of it but what a page sends, and nothing but words comes back. */
     @Test
     void every_form_asks_for_the_token_and_what_is_not_there_is_said_in_words() {
         try (Visit visit = new Visit(folder)) {
-            pages().values().forEach(page -> addresses(page).forEach(address -> {
-                String path = address.replaceFirst("^\\w+ ", "").replace("{id}", "nothing").replaceAll("\\{\\w+}", "x");
-                if (address.startsWith(HandlerType.POST.name())) {
-                    HttpResponse<String> response = visit.posted(path, "0", new String[0]);
-                    // there is nothing to join where a workroom is not shared, token or not
-                    assertThat(response.statusCode()).as(address).isIn(path.startsWith("/join") ? List.of(303, 404) : List.of(403));
-                    assertThat(response.body()).as(address).doesNotContain("Exception", "\tat ");
-                    assertThat(response.body().contains("Load it again")).as(address).isEqualTo(!path.startsWith("/join"));
-                } else {
-                    HttpResponse<String> response = visit.see(path);
-                    assertThat(response.statusCode()).as(address).isIn(200, 303, 404, 422);
-                    assertThat(response.body()).as(address).doesNotContain("Exception", "\tat ");
-                }
-            }));
+            pages().values()
+                    .forEach(page -> addresses(page).forEach(address -> {
+                        String path = address.replaceFirst("^\\w+ ", "")
+                                .replace("{id}", "nothing")
+                                .replaceAll("\\{\\w+}", "x");
+                        if (address.startsWith(HandlerType.POST.name())) {
+                            HttpResponse<String> response = visit.posted(path, "0", new String[0]);
+                            // there is nothing to join where a workroom is not shared, token or not
+                            assertThat(response.statusCode())
+                                    .as(address)
+                                    .isIn(path.startsWith("/join") ? List.of(303, 404) : List.of(403));
+                            assertThat(response.body()).as(address).doesNotContain("Exception", "\tat ");
+                            assertThat(response.body().contains("Load it again"))
+                                    .as(address)
+                                    .isEqualTo(!path.startsWith("/join"));
+                        } else {
+                            HttpResponse<String> response = visit.see(path);
+                            assertThat(response.statusCode()).as(address).isIn(200, 303, 404, 422);
+                            assertThat(response.body()).as(address).doesNotContain("Exception", "\tat ");
+                        }
+                    }));
         }
     }
 
     /** In a studio, whose own pages are those of its door and its people; nobody has come in. */
     @Test
     void in_a_studio_every_page_but_the_entrance_leads_to_it() {
-        Studio studio = Studio.open(StudioAddress.parse(TestServer.freshDatabase(), Optional.empty()), Clock.systemUTC());
+        Studio studio =
+                Studio.open(StudioAddress.parse(TestServer.freshDatabase(), Optional.empty()), Clock.systemUTC());
         StudioDesk desk = new StudioDesk(studio, "00");
         List<String> own = new ArrayList<>();
         own.addAll(addresses(routes -> EntrancePage.add(routes, desk)));

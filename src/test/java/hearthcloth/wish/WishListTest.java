@@ -55,7 +55,8 @@ class WishListTest {
                 .satisfiesExactlyInAnyOrder(
                         one -> assertThat(one).startsWith("list.csv, line 2, name: a name is missing"),
                         two -> assertThat(two).startsWith("list.csv, line 3, size: "),
-                        three -> assertThat(three).startsWith("list.csv, line 4, name: another cloth is called \"ada\""),
+                        three ->
+                                assertThat(three).startsWith("list.csv, line 4, name: another cloth is called \"ada\""),
                         four -> assertThat(four).startsWith("list.csv, line 5, size: how large is not said"));
     }
 

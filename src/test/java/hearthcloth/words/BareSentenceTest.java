@@ -53,7 +53,8 @@ class BareSentenceTest {
 
     @Test
     void a_sentence_is_found_and_a_comment_is_not() {
-        assertThat(pieces("lines.add(\"Press the seam.\"); // \"press the seam\"")).containsExactly("\"Press the seam.\"");
+        assertThat(pieces("lines.add(\"Press the seam.\"); // \"press the seam\""))
+                .containsExactly("\"Press the seam.\"");
         assertThat(pieces("words.equals(\"bottom\")")).isEmpty();
     }
 }

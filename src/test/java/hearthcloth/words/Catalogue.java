@@ -67,7 +67,8 @@ record Catalogue(String room, Language language, Map<String, Message> messages) 
             if (own == null) {
                 faults.add(file() + " lacks " + message.key());
             } else if (!own.arguments().equals(message.arguments())) {
-                faults.add(file() + ": " + own.key() + " has " + own.arguments() + ", English has " + message.arguments());
+                faults.add(
+                        file() + ": " + own.key() + " has " + own.arguments() + ", English has " + message.arguments());
             }
         }
         messages.keySet().stream()

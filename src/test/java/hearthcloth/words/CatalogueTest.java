@@ -68,7 +68,9 @@ class CatalogueTest {
             }
         }
         for (Map.Entry<Path, String> each : made.entrySet()) {
-            assertThat(Files.readString(each.getKey())).as(each.getKey().toString()).isEqualTo(each.getValue());
+            assertThat(Files.readString(each.getKey()))
+                    .as(each.getKey().toString())
+                    .isEqualTo(each.getValue());
         }
         try (Stream<Path> all = Files.list(folder)) {
             assertThat(all).containsExactlyInAnyOrderElementsOf(made.keySet());
@@ -89,9 +91,12 @@ class CatalogueTest {
                         .findFirst()
                         .orElseThrow();
                 for (Map<String, Object> values : samples(message)) {
-                    String icu = new MessageFormat(message.pattern(), Locale.forLanguageTag(language.tag())).format(values);
+                    String icu =
+                            new MessageFormat(message.pattern(), Locale.forLanguageTag(language.tag())).format(values);
                     String ours = (String) method.invoke(words, values.values().toArray());
-                    assertThat(ours).as(message.key()).isEqualTo(language == Language.KOREAN ? Particles.fitted(icu) : icu);
+                    assertThat(ours)
+                            .as(message.key())
+                            .isEqualTo(language == Language.KOREAN ? Particles.fitted(icu) : icu);
                     compared++;
                 }
             }
@@ -142,8 +147,10 @@ class CatalogueTest {
 
     @Test
     void a_missing_message_and_another_argument_are_found() {
-        Catalogue english = Catalogue.read("tying", Language.ENGLISH, "a=Fold {x}\nb={n, plural, one {# end} other {# ends}}\nc=Tie");
-        Catalogue german = Catalogue.read("tying", Language.GERMAN, "a=Falte {y}\nb={n, plural, one {# Ende} other {# Enden}}\nd=Knoten");
+        Catalogue english = Catalogue.read(
+                "tying", Language.ENGLISH, "a=Fold {x}\nb={n, plural, one {# end} other {# ends}}\nc=Tie");
+        Catalogue german = Catalogue.read(
+                "tying", Language.GERMAN, "a=Falte {y}\nb={n, plural, one {# Ende} other {# Enden}}\nd=Knoten");
 
         assertThat(german.faults(english))
                 .containsExactly(
@@ -156,11 +163,14 @@ class CatalogueTest {
     @Test
     void a_choice_and_quotes_become_java() {
         Catalogue french = Catalogue.read(
-                "tying", Language.FRENCH, "end=L'\\u0022un\\u0022 {n, plural, one {# bout} other {# bouts}} {side, select, left {g} other {d}}");
+                "tying",
+                Language.FRENCH,
+                "end=L'\\u0022un\\u0022 {n, plural, one {# bout} other {# bouts}} {side, select, left {g} other {d}}");
 
         assertThat(CatalogueWriter.words(french))
                 .contains("public String end(int n, String side)")
-                .contains("return \"L'\\\"un\\\" \" + (n == 0 || n == 1 ? \"\" + n + \" bout\" : \"\" + n + \" bouts\") + \" \""
-                        + " + (side.equals(\"left\") ? \"g\" : \"d\");");
+                .contains(
+                        "return \"L'\\\"un\\\" \" + (n == 0 || n == 1 ? \"\" + n + \" bout\" : \"\" + n + \" bouts\") + \" \""
+                                + " + (side.equals(\"left\") ? \"g\" : \"d\");");
     }
 }

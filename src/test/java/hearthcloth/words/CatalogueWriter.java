@@ -19,7 +19,11 @@ final class CatalogueWriter {
     /** The room's interface. */
     static String type(Catalogue english) {
         StringBuilder out = head(english);
-        out.append("/** What is said in the room of ").append(english.room()).append(", a method for each message. ").append(NOTE).append(" */\n");
+        out.append("/** What is said in the room of ")
+                .append(english.room())
+                .append(", a method for each message. ")
+                .append(NOTE)
+                .append(" */\n");
         out.append("public interface ").append(english.type()).append(" {\n");
         for (Message message : english.messages().values()) {
             out.append("\n    String ").append(signature(message)).append(";\n");
@@ -34,24 +38,37 @@ final class CatalogueWriter {
         if (korean && catalogue.messages().values().stream().anyMatch(CatalogueWriter::hasParticle)) {
             out.append("import hearthcloth.words.korean.Particles;\n\n");
         }
-        out.append("/** The room of ").append(catalogue.room()).append(" in ")
-                .append(catalogue.name(), 0, catalogue.language().name().length()).append(". ").append(NOTE).append(" */\n");
-        out.append("public final class ").append(catalogue.name()).append(" implements ").append(catalogue.type()).append(" {\n");
+        out.append("/** The room of ")
+                .append(catalogue.room())
+                .append(" in ")
+                .append(catalogue.name(), 0, catalogue.language().name().length())
+                .append(". ")
+                .append(NOTE)
+                .append(" */\n");
+        out.append("public final class ")
+                .append(catalogue.name())
+                .append(" implements ")
+                .append(catalogue.type())
+                .append(" {\n");
         for (Message message : catalogue.messages().values()) {
             String value = sum(message.nodes(), catalogue.language());
             if (korean && hasParticle(message)) {
                 value = "Particles.fitted(" + value + ")";
             }
-            out.append("\n    @Override\n    public String ").append(signature(message)).append(" {\n        return ")
-                    .append(value).append(";\n    }\n");
+            out.append("\n    @Override\n    public String ")
+                    .append(signature(message))
+                    .append(" {\n        return ")
+                    .append(value)
+                    .append(";\n    }\n");
         }
         return out.append("}\n").toString();
     }
 
     /** The note that makes a folder a package. */
     static String folder(Catalogue english) {
-        return "/** What is said in the room of " + english.room() + ", in every language. " + NOTE + " */\n@NullMarked\npackage "
-                + folderName(english) + ";\n\nimport org.jspecify.annotations.NullMarked;\n";
+        return "/** What is said in the room of " + english.room() + ", in every language. " + NOTE
+                + " */\n@NullMarked\npackage " + folderName(english)
+                + ";\n\nimport org.jspecify.annotations.NullMarked;\n";
     }
 
     private static String folderName(Catalogue catalogue) {
@@ -63,9 +80,10 @@ final class CatalogueWriter {
     }
 
     private static String signature(Message message) {
-        return message.method() + message.arguments().entrySet().stream()
-                .map(each -> each.getValue().java + " " + each.getKey())
-                .collect(Collectors.joining(", ", "(", ")"));
+        return message.method()
+                + message.arguments().entrySet().stream()
+                        .map(each -> each.getValue().java + " " + each.getKey())
+                        .collect(Collectors.joining(", ", "(", ")"));
     }
 
     private static boolean hasParticle(Message message) {
@@ -93,7 +111,10 @@ final class CatalogueWriter {
         for (Map.Entry<String, List<Message.Node>> each : choice.cases().entrySet()) {
             String said = text(each.getValue(), language);
             if (!said.equals(other)) {
-                out.append(condition(choice, each.getKey(), language)).append(" ? ").append(said).append(" : ");
+                out.append(condition(choice, each.getKey(), language))
+                        .append(" ? ")
+                        .append(said)
+                        .append(" : ");
             }
         }
         return out.append(other).toString();

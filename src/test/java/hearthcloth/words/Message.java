@@ -64,7 +64,10 @@ record Message(String key, String pattern, List<Node> nodes) {
     String method() {
         StringBuilder name = new StringBuilder();
         for (String part : key.split("\\.", -1)) {
-            name.append(name.isEmpty() ? part : part.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + part.substring(1));
+            name.append(
+                    name.isEmpty()
+                            ? part
+                            : part.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + part.substring(1));
         }
         return name.toString();
     }
@@ -101,7 +104,9 @@ record Message(String key, String pattern, List<Node> nodes) {
                     case SKIP_SYNTAX, INSERT_CHAR -> {}
                     default -> throw new IllegalStateException("cannot read " + part.getType());
                 }
-                from = part.getType() == Part.Type.ARG_START ? parts.getPart(at - 1).getLimit() : part.getLimit();
+                from = part.getType() == Part.Type.ARG_START
+                        ? parts.getPart(at - 1).getLimit()
+                        : part.getLimit();
             }
         }
 

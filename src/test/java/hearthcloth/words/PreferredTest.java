@@ -35,7 +35,16 @@ class PreferredTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"ko, KOREAN", "Korean, KOREAN", "한국어, KOREAN", "DE-at, GERMAN", " français , FRENCH", "ENGLISH, ENGLISH", "xx,", "'',"})
+    @CsvSource({
+        "ko, KOREAN",
+        "Korean, KOREAN",
+        "한국어, KOREAN",
+        "DE-at, GERMAN",
+        " français , FRENCH",
+        "ENGLISH, ENGLISH",
+        "xx,",
+        "'',"
+    })
     void a_language_is_known_by_its_tag_and_by_its_names(String text, Language language) {
         assertThat(Language.named(text).orElse(null)).isEqualTo(language);
     }

@@ -25,15 +25,17 @@ class GiftWordsTest {
             roll 6 x 40 cm;           40 cm
             """)
     void a_gift_is_said_with_what_it_measures(String gift, String measure) {
-        assertThat(GiftWords.of(Gift.parse(gift, null), Voice.english(Ruler.MILLIMETRES))).contains(measure);
+        assertThat(GiftWords.of(Gift.parse(gift, null), Voice.english(Ruler.MILLIMETRES)))
+                .contains(measure);
     }
 
     @ParameterizedTest
     @EnumSource(Language.class)
     void no_two_kinds_of_gift_are_said_alike(Language language) {
         Set<String> said = new HashSet<>();
-        for (String gift : new String[] {"bottle 22 x 22", "two bottles 22 x 22", "ball 22", "roll 22 x 22", "box 22 x 22 x 22",
-            "books 22 x 22 x 22"}) {
+        for (String gift : new String[] {
+            "bottle 22 x 22", "two bottles 22 x 22", "ball 22", "roll 22 x 22", "box 22 x 22 x 22", "books 22 x 22 x 22"
+        }) {
             assertThat(said.add(GiftWords.of(Gift.parse(gift, Unit.CENTIMETRE), Voice.of(language, Ruler.MILLIMETRES))))
                     .as(gift)
                     .isTrue();

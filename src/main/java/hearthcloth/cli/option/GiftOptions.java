@@ -21,7 +21,8 @@ public final class GiftOptions {
     @Option(
             names = "--tie",
             paramLabel = "TIE",
-            description = "How it is tied, such as \"errand wrap\"; otherwise plans take the usual tie, and size says all.")
+            description =
+                    "How it is tied, such as \"errand wrap\"; otherwise plans take the usual tie, and size says all.")
     @Nullable
     private String tie;
 

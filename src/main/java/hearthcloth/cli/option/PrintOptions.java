@@ -65,7 +65,8 @@ public final class PrintOptions {
         public Print print(Shell shell) {
             Language printed = Spoken.inGuides(language);
             if (printed != language) {
-                shell.err().println("Note: Guides are not written in " + language.ownName() + " yet; they stay English.");
+                shell.err()
+                        .println("Note: Guides are not written in " + language.ownName() + " yet; they stay English.");
             }
             return new Print(paper, Voice.of(printed, ruler), length);
         }
@@ -83,8 +84,8 @@ public final class PrintOptions {
     private static Language language(String text) {
         return Language.named(text).orElseThrow(() -> {
             String tags = Arrays.stream(Language.values()).map(Language::tag).collect(Collectors.joining(", "));
-            return new MeasureException("\"" + ListWords.plain(text) + "\" is no language that is spoken here; write one of "
-                    + tags + ", or its name");
+            return new MeasureException("\"" + ListWords.plain(text)
+                    + "\" is no language that is spoken here; write one of " + tags + ", or its name");
         });
     }
 }

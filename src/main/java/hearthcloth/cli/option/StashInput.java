@@ -29,8 +29,8 @@ public final class StashInput {
      * @throws BadInputException with a sentence for each of the first faults
      */
     public StashFile.Read read(Shell shell) {
-        StashFile.Reading reading = StashFile.read(
-                InputText.read(file, shell.in()), unit.ruler().map(Ruler::unit));
+        StashFile.Reading reading =
+                StashFile.read(InputText.read(file, shell.in()), unit.ruler().map(Ruler::unit));
         if (reading instanceof StashFile.Read read) {
             return read;
         }
@@ -42,7 +42,6 @@ public final class StashInput {
 
     /** The ruler in hand: as asked for, else as the stash is written, else eighths of an inch. */
     public Ruler ruler(StashFile.Read read) {
-        return unit.ruler()
-                .orElseGet(() -> read.unit().map(Rulers::of).orElse(Ruler.EIGHTHS));
+        return unit.ruler().orElseGet(() -> read.unit().map(Rulers::of).orElse(Ruler.EIGHTHS));
     }
 }

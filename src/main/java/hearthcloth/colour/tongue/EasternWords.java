@@ -252,7 +252,8 @@ final class EasternWords {
             return true;
         }
         char letter = name.charAt(from);
-        boolean begins = from == 0 || !isKanji(name.charAt(from - 1)) || MAY_PRECEDE.indexOf(name.charAt(from - 1)) >= 0;
+        boolean begins =
+                from == 0 || !isKanji(name.charAt(from - 1)) || MAY_PRECEDE.indexOf(name.charAt(from - 1)) >= 0;
         if ("薄淡濃大小".indexOf(letter) >= 0) {
             return begins && to < name.length() && !longestColour(name, to).isEmpty();
         }

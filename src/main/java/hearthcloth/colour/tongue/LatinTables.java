@@ -177,7 +177,8 @@ final class LatinTables {
             cloth: stoff
             """, "", "e", "er", "es", "en", "em");
 
-    static final Vocabulary SPANISH = Vocabulary.read(Vocabulary.Habit.TONE_BEHIND, """
+    static final Vocabulary SPANISH =
+            Vocabulary.read(Vocabulary.Habit.TONE_BEHIND, """
             black: negro*
             white: blanco*
             grey: gris*

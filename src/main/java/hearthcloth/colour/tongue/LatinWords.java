@@ -20,22 +20,44 @@ final class LatinWords {
 
     /** The first half of a German colour made of two, as English says it. */
     private static final Map<String, String> TINGES = Map.ofEntries(
-            Map.entry("blau", "bluish"), Map.entry("grun", "greenish"), Map.entry("gelb", "yellowish"),
-            Map.entry("rot", "reddish"), Map.entry("braun", "brownish"), Map.entry("grau", "greyish"),
-            Map.entry("rosa", "pinkish"), Map.entry("violett", "purplish"), Map.entry("hell", "light"),
-            Map.entry("dunkel", "dark"), Map.entry("tief", "deep"), Map.entry("blass", "pale"),
-            Map.entry("zart", "pale"), Map.entry("pastell", "pastel"), Map.entry("knall", "bright"),
-            Map.entry("leucht", "bright"), Map.entry("matt", "muted"));
+            Map.entry("blau", "bluish"),
+            Map.entry("grun", "greenish"),
+            Map.entry("gelb", "yellowish"),
+            Map.entry("rot", "reddish"),
+            Map.entry("braun", "brownish"),
+            Map.entry("grau", "greyish"),
+            Map.entry("rosa", "pinkish"),
+            Map.entry("violett", "purplish"),
+            Map.entry("hell", "light"),
+            Map.entry("dunkel", "dark"),
+            Map.entry("tief", "deep"),
+            Map.entry("blass", "pale"),
+            Map.entry("zart", "pale"),
+            Map.entry("pastell", "pastel"),
+            Map.entry("knall", "bright"),
+            Map.entry("leucht", "bright"),
+            Map.entry("matt", "muted"));
 
     /** What follows the cloth in a German word. */
-    private static final List<String> NOUNS =
-            List.of("streifen", "stoffe", "stoff", "reste", "rest", "stucke", "stuck", "tuch", "gewebe", "quadrate", "quadrat", "flicken");
+    private static final List<String> NOUNS = List.of(
+            "streifen",
+            "stoffe",
+            "stoff",
+            "reste",
+            "rest",
+            "stucke",
+            "stuck",
+            "tuch",
+            "gewebe",
+            "quadrate",
+            "quadrat",
+            "flicken");
 
     /** Words that English has for something else; they count as foreign only beside another that is. */
     private static final Set<String> ENGLISH_TOO = Set.of(
-            "roses", "lie", "vive", "passe", "stern", "muster", "lunar", "arena", "mousse", "violet", "hell", "matt", "samt",
-            "petit", "petite", "grand", "grande", "lila", "large", "cord", "argent", "sable", "flor", "cafe", "natur",
-            "lino", "print", "pale", "orange", "citron", "prune", "fleur");
+            "roses", "lie", "vive", "passe", "stern", "muster", "lunar", "arena", "mousse", "violet", "hell", "matt",
+            "samt", "petit", "petite", "grand", "grande", "lila", "large", "cord", "argent", "sable", "flor", "cafe",
+            "natur", "lino", "print", "pale", "orange", "citron", "prune", "fleur");
 
     private LatinWords() {}
 
@@ -54,7 +76,10 @@ final class LatinWords {
         for (String word : words) {
             Optional<String> english = meaning(word, most);
             String said = english.orElse(word);
-            boolean behind = english.isPresent() && TONES.contains(said) && most.habit() == Vocabulary.Habit.TONE_BEHIND && !out.isEmpty();
+            boolean behind = english.isPresent()
+                    && TONES.contains(said)
+                    && most.habit() == Vocabulary.Habit.TONE_BEHIND
+                    && !out.isEmpty();
             out.add(behind ? out.size() - 1 : out.size(), said);
         }
         return String.join(" ", out).strip();
@@ -67,7 +92,8 @@ final class LatinWords {
         for (Vocabulary each : ALL) {
             long count = Arrays.stream(words)
                     .filter(word -> !ENGLISH_TOO.contains(word))
-                    .filter(word -> own(word, each).filter(said -> !said.equals(word)).isPresent())
+                    .filter(word ->
+                            own(word, each).filter(said -> !said.equals(word)).isPresent())
                     .count();
             if (count > best) {
                 best = count;

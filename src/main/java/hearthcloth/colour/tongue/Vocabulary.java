@@ -20,7 +20,6 @@ record Vocabulary(Map<String, String> meanings, Habit habit) {
         COMPOUNDS
     }
 
-
     private static final String ACCENTED = "àâäáãåçéèêëíîïìóôöòõúûüùñÿ";
     private static final String PLAIN = "aaaaaaceeeeiiiiooooouuuuny";
 
@@ -65,7 +64,10 @@ record Vocabulary(Map<String, String> meanings, Habit habit) {
     /** In small letters without accents; "ß" is "ss", "œ" is "oe". */
     static String plain(String word) {
         StringBuilder out = new StringBuilder();
-        String small = word.toLowerCase(Locale.ROOT).replace("ß", "ss").replace("œ", "oe").replace("æ", "ae");
+        String small = word.toLowerCase(Locale.ROOT)
+                .replace("ß", "ss")
+                .replace("œ", "oe")
+                .replace("æ", "ae");
         for (int i = 0; i < small.length(); i++) {
             int at = ACCENTED.indexOf(small.charAt(i));
             out.append(at < 0 ? small.charAt(i) : PLAIN.charAt(at));

@@ -105,10 +105,7 @@ public final class FacePicture {
         for (Shown.Field field : shown.fields()) {
             if (!field.fell()) {
                 Patch patch = field.patch();
-                labels.add(Label.of(
-                        free(field, scale),
-                        dyes.colour(patch.fabric()),
-                        PatchName.of(patch, voice)));
+                labels.add(Label.of(free(field, scale), dyes.colour(patch.fabric()), PatchName.of(patch, voice)));
             }
         }
         return labels;

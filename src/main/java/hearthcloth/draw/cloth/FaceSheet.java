@@ -25,10 +25,7 @@ public final class FaceSheet {
         String size = voice.write(plan.cloth().finished(), Rounding.NEAREST);
         column.words(
                 voice.printing()
-                        .faceSheet(
-                                drawn.scale().word(voice),
-                                size,
-                                plan.story().title()),
+                        .faceSheet(drawn.scale().word(voice), size, plan.story().title()),
                 0,
                 PrintSizes.SMALL,
                 2);

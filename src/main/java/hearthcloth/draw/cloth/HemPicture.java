@@ -52,7 +52,11 @@ public final class HemPicture {
      * the page.
      */
     public Picture block(double width) {
-        return block(width, extent <= LARGEST ? voice.printing().cornerLife() : voice.printing().corner());
+        return block(
+                width,
+                extent <= LARGEST
+                        ? voice.printing().cornerLife()
+                        : voice.printing().corner());
     }
 
     /** The same for a screen, on which nobody knows how large a millimetre is. */
@@ -98,8 +102,7 @@ public final class HemPicture {
         if (hem.first().isPositive() && hem.second().isPositive()) {
             rows.add(crease(firstMm, OUTER, voice.printing().cornerFirst(measure(hem.first()))));
         }
-        rows.add(crease(
-                bothMm, INNER, voice.printing().cornerLast(measure(hem.allowance()))));
+        rows.add(crease(bothMm, INNER, voice.printing().cornerLast(measure(hem.allowance()))));
         if (isMitred()) {
             double reach = hem.second().in(Unit.MILLIMETRE);
             List<Point> mitre =

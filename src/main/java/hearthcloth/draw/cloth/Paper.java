@@ -15,8 +15,8 @@ public enum Paper {
      * Where Letter is the usual paper; A4 is in all other places. Latin America as a whole (419) is counted here, since most
      * of its people print on Letter. Source: docs/sources.md#paper-places.
      */
-    private static final Set<String> LETTER_PLACES = Set.of(
-            "BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE", "419");
+    private static final Set<String> LETTER_PLACES =
+            Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE", "419");
 
     private final String word;
     private final double width;

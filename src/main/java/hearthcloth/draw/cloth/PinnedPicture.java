@@ -109,7 +109,9 @@ public final class PinnedPicture {
 
     private String label(Half half) {
         List<Patch> patches = step.patches(half);
-        return patches.size() == 1 ? PatchName.of(patches.get(0), voice) : voice.sewing().nameWork();
+        return patches.size() == 1
+                ? PatchName.of(patches.get(0), voice)
+                : voice.sewing().nameWork();
     }
 
     private String named(Half half) {

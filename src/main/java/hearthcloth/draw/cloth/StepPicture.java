@@ -95,7 +95,9 @@ public final class StepPicture {
 
     private String names(Half half) {
         List<hearthcloth.cloth.Patch> patches = step.patches(half);
-        return patches.size() == 1 ? PatchName.of(patches.get(0), voice) : voice.printing().altPatches(patches.size());
+        return patches.size() == 1
+                ? PatchName.of(patches.get(0), voice)
+                : voice.printing().altPatches(patches.size());
     }
 
     private RawPart part(Half half) {
@@ -142,8 +144,7 @@ public final class StepPicture {
         Rect at = field.at()
                 .movedBy(part(half).finished().x(), part(half).finished().y());
         Bounds room = bounds(at, half, scale).inset(1);
-        Label label = Label.of(
-                room, dyes.colour(field.patch().fabric()), PatchName.of(field.patch(), voice));
+        Label label = Label.of(room, dyes.colour(field.patch().fabric()), PatchName.of(field.patch(), voice));
         boolean needed = half == step.added() || step.joinedBar().isPresent();
         return label.fits(LEAST) || needed ? java.util.Optional.of(label) : java.util.Optional.empty();
     }
@@ -265,7 +266,8 @@ public final class StepPicture {
                     ? frame.right() + labels.gutter(Labels.Edge.RIGHT) + 3.5
                     : frame.x() - labels.gutter(Labels.Edge.LEFT) - 3.5;
             Type.Anchor anchor = after ? Type.Anchor.START : Type.Anchor.END;
-            sketch.words(voice.printing().stepTrim(), new Point(x, at.y() + Dimensions.halfCaps(type)), type.at(anchor));
+            sketch.words(
+                    voice.printing().stepTrim(), new Point(x, at.y() + Dimensions.halfCaps(type)), type.at(anchor));
         }
     }
 

@@ -148,14 +148,20 @@ public final class Cover {
         PlanFigures figures = plan.figures();
         List<Figure> cells = List.of(
                 new Figure(words.figureFinished(), voice.write(plan.cloth().finished(), Rounding.NEAREST)),
-                new Figure(words.figurePatches(), Integer.toString(plan.cloth().patches().size())),
+                new Figure(
+                        words.figurePatches(),
+                        Integer.toString(plan.cloth().patches().size())),
                 plan.cloth().isFree()
                         ? new Figure(
-                                words.figureSeams(), Integer.toString(plan.cloth().steps().size()))
+                                words.figureSeams(),
+                                Integer.toString(plan.cloth().steps().size()))
                         : new Figure(words.figureJoins(), Integer.toString(figures.joins())),
                 new Figure(words.figureCuts(), Integer.toString(figures.cuts())),
-                new Figure(words.figureLost(), voice.measuring().percent(Long.toString(figures.areas().lostPercent()))),
-                new Figure(words.figureThread(), voice.run(guide.notes().thread().total(), Rounding.UP)));
+                new Figure(
+                        words.figureLost(),
+                        voice.measuring().percent(Long.toString(figures.areas().lostPercent()))),
+                new Figure(
+                        words.figureThread(), voice.run(guide.notes().thread().total(), Rounding.UP)));
         TextColumn column = new TextColumn(flow.width());
         column.seam().gap(2);
         Type type = figureType(cells);

@@ -190,8 +190,7 @@ public final class CutBlocks {
         TextColumn column = new TextColumn(190);
         column.words(voice.printing().cutTitle(), PrintSizes.TITLE);
         column.words(
-                voice.printing().cutSheet(tasks.size(), new StoryWords(plan.story(), voice).title()),
-                PrintSizes.BODY);
+                voice.printing().cutSheet(tasks.size(), new StoryWords(plan.story(), voice).title()), PrintSizes.BODY);
         for (PieceTask task : tasks) {
             column.gap(5).seam().gap(4);
             new CutBlocks(plan, task, voice).blocks(190, 400).forEach(block -> column.picture(block, 0));

@@ -53,9 +53,7 @@ public final class PatchSlips {
     private static void intro(Voice voice, Flow flow) {
         flow.add(new TextColumn(flow.width())
                 .words(voice.printing().slipsTitle(), PrintSizes.HEADING)
-                .words(
-                        voice.printing().slipsHow(),
-                        PrintSizes.BODY)
+                .words(voice.printing().slipsHow(), PrintSizes.BODY)
                 .gap(1)
                 .finished("Patch slips"));
     }
@@ -76,10 +74,10 @@ public final class PatchSlips {
         }
         sketch.words(label, new Point(4, 11), name);
         arrow(sketch, new Point(width - 7, 4), voice);
-        List<String> lines =
-                List.of(voice.printing().slipsSize(voice.write(laid.cut(), Rounding.UP)),
-                        patch.fabric(),
-                        voice.printing().slipsUp(patch.showing().name()));
+        List<String> lines = List.of(
+                voice.printing().slipsSize(voice.write(laid.cut(), Rounding.UP)),
+                patch.fabric(),
+                voice.printing().slipsUp(patch.showing().name()));
         // Below the word under the arrow, which a long size would meet in some languages.
         double y = 19;
         for (String line : lines) {

@@ -95,7 +95,7 @@ public final class SeamCards {
     private void measure(TextColumn card, SeamTask seam) {
         seam.task()
                 .check()
-                .ifPresent(check ->
-                        card.words(voice.printing().cardMeasures(voice.write(check.size(), Rounding.NEAREST)), PrintSizes.STRONG));
+                .ifPresent(check -> card.words(
+                        voice.printing().cardMeasures(voice.write(check.size(), Rounding.NEAREST)), PrintSizes.STRONG));
     }
 }

@@ -24,8 +24,7 @@ public record StoryWords(Plan.Story story, Voice voice) {
         String rest = story.title().substring(kind.title().length());
         return Stream.of(Order.values())
                 .filter(order -> rest.equals(", " + order.phrase()))
-                .map(order -> voice.printing()
-                        .schemeOrdered(voice.printing().orderName(order.name()), title))
+                .map(order -> voice.printing().schemeOrdered(voice.printing().orderName(order.name()), title))
                 .findFirst()
                 .orElse(title + rest);
     }

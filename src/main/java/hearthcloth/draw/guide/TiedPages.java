@@ -61,10 +61,8 @@ public final class TiedPages {
     }
 
     private void paragraph(String told) {
-        flow.add(new TextColumn(flow.width())
-                .words(told, PrintSizes.BODY)
-                .gap(1)
-                .finished(told));
+        flow.add(
+                new TextColumn(flow.width()).words(told, PrintSizes.BODY).gap(1).finished(told));
     }
 
     private void whatShows(TiedGift tied) {
@@ -88,15 +86,11 @@ public final class TiedPages {
         String what = voice.tying().reason(fit.tightest().reason().name());
         String own =
                 near(cloth.finished().width()) + " × " + near(cloth.finished().height());
-        paragraph(
-                spare.isPositive()
-                        ? words.tiedLeaves(what, own, near(spare))
-                        : words.tiedJust(what, own));
+        paragraph(spare.isPositive() ? words.tiedLeaves(what, own, near(spare)) : words.tiedJust(what, own));
         paragraph(PublishedRule.of(wrapped.gift())
                 .sentence(wrapped.gift(), tie, wrapped.tail().usual(), voice));
         Length ours = tie.smallestSquare(wrapped.gift(), wrapped.tail().usual());
-        TradeSize.enoughFor(ours)
-                .ifPresent(size -> paragraph(next(size)));
+        TradeSize.enoughFor(ours).ifPresent(size -> paragraph(next(size)));
         paragraph(TradeFit.sentence(
                 TradeFit.of(tie, wrapped.gift(), wrapped.tail().usual()), voice));
     }

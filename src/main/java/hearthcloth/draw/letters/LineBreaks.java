@@ -13,8 +13,8 @@ public final class LineBreaks {
     private static final char SOFT_HYPHEN = '\u00ad';
 
     /** What may not begin a line: closing marks, small kana, the long sound mark, repeat marks, and signs after a number. */
-    private static final String NOT_FIRST = "、。，．,.・:;：；?!？！‼⁇⁈⁉゛゜ヽヾゝゞ々〻ー゠–〜～」』）)】》〉〕］]｝}〟’”»"
-            + "ぁぃぅぇぉっゃゅょゎゕゖァィゥェォッャュョヮヵヶㇰㇱㇲㇳㇴㇵㇶㇷㇸㇹㇺㇻㇼㇽㇾㇿ%％‰°℃′″㎝㎜㎡/／";
+    private static final String NOT_FIRST =
+            "、。，．,.・:;：；?!？！‼⁇⁈⁉゛゜ヽヾゝゞ々〻ー゠–〜～」』）)】》〉〕］]｝}〟’”»" + "ぁぃぅぇぉっゃゅょゎゕゖァィゥェォッャュョヮヵヶㇰㇱㇲㇳㇴㇵㇶㇷㇸㇹㇺㇻㇼㇽㇾㇿ%％‰°℃′″㎝㎜㎡/／";
 
     /** What may not end a line: opening marks and signs before a number. */
     private static final String NOT_LAST = "「『（(【《〈〔［[｛{〝‘“«¥￥$＄£＃#№";
@@ -65,8 +65,8 @@ public final class LineBreaks {
 
     /** Consonants that go to the next line together. */
     private static final List<String> TOGETHER = List.of(
-            "sch", "str", "ch", "ck", "ph", "rh", "sh", "th", "qu", "gn", "bl", "br", "cl", "cr", "dr", "fl", "fr", "gl", "gr", "kl",
-            "kr", "pl", "pr", "tr", "ll", "rr");
+            "sch", "str", "ch", "ck", "ph", "rh", "sh", "th", "qu", "gn", "bl", "br", "cl", "cr", "dr", "fl", "fr",
+            "gl", "gr", "kl", "kr", "pl", "pr", "tr", "ll", "rr");
 
     /** The fewest letters of a word on a line. */
     private static final int FEWEST = 3;

@@ -31,13 +31,14 @@ final class EmbeddedLetters {
             return "";
         }
         StringBuilder style = new StringBuilder("<style>");
-        used.forEach((script, weights) ->
-                weights.forEach((weight, letters) -> style.append(face(script, weight, letters))));
+        used.forEach(
+                (script, weights) -> weights.forEach((weight, letters) -> style.append(face(script, weight, letters))));
         return style.append("</style>\n").toString();
     }
 
     private static String face(Script script, Weight weight, Set<Integer> letters) {
-        return "@font-face{font-family:'" + FACES.getOrDefault(script, "hearthcloth") + "';font-weight:" + weight.number()
-                + ";src:url(data:font/ttf;base64," + FontSubset.base64(script, weight, letters) + ")}";
+        return "@font-face{font-family:'" + FACES.getOrDefault(script, "hearthcloth") + "';font-weight:"
+                + weight.number() + ";src:url(data:font/ttf;base64," + FontSubset.base64(script, weight, letters)
+                + ")}";
     }
 }

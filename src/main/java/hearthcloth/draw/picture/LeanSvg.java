@@ -39,7 +39,8 @@ public final class LeanSvg {
         LeanSvg lean = new LeanSvg(picture.title());
         picture.marks().forEach(lean::mark);
         lean.flush();
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + SvgWriter.number(picture.width()) + "mm\" height=\""
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + SvgWriter.number(picture.width())
+                + "mm\" height=\""
                 + SvgWriter.number(picture.height()) + "mm\" viewBox=\"0 0 " + units(picture.width()) + " "
                 + units(picture.height()) + "\" role=\"img\"><title>" + SvgWriter.escaped(picture.title()) + "</title>"
                 + lean.svg + "</svg>\n";
@@ -77,11 +78,13 @@ public final class LeanSvg {
     }
 
     private static String stroke(Stroke stroke) {
-        StringBuilder paint = new StringBuilder("fill=\"none\" stroke=\"" + stroke.colour().hex() + "\" stroke-width=\""
-                + SvgWriter.number(stroke.width() * UNITS) + "\"");
+        StringBuilder paint = new StringBuilder("fill=\"none\" stroke=\""
+                + stroke.colour().hex() + "\" stroke-width=\"" + SvgWriter.number(stroke.width() * UNITS) + "\"");
         if (!stroke.dashes().isEmpty()) {
             paint.append(" stroke-dasharray=\"");
-            stroke.dashes().forEach(dash -> paint.append(SvgWriter.number(dash * UNITS)).append(' '));
+            stroke.dashes()
+                    .forEach(
+                            dash -> paint.append(SvgWriter.number(dash * UNITS)).append(' '));
             paint.setCharAt(paint.length() - 1, '"');
         }
         return paint.toString();
@@ -161,7 +164,10 @@ public final class LeanSvg {
             if (nextX == x && nextY == y) {
                 continue;
             }
-            path.append(nextX - x).append(nextY < y ? "" : " ").append(nextY - y).append(' ');
+            path.append(nextX - x)
+                    .append(nextY < y ? "" : " ")
+                    .append(nextY - y)
+                    .append(' ');
             x = nextX;
             y = nextY;
         }

@@ -106,8 +106,7 @@ public final class PngWriter {
                 return;
             }
             try (InputStream in = FontFile.file(script, weight)) {
-                GraphicsEnvironment.getLocalGraphicsEnvironment()
-                        .registerFont(Font.createFont(Font.TRUETYPE_FONT, in));
+                GraphicsEnvironment.getLocalGraphicsEnvironment().registerFont(Font.createFont(Font.TRUETYPE_FONT, in));
             } catch (IOException | FontFormatException e) {
                 throw new IllegalStateException("the font " + script.resource(weight) + " cannot be read", e);
             }

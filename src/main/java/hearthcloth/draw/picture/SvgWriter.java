@@ -112,7 +112,8 @@ public final class SvgWriter {
         String width = number(picture.width());
         String height = number(picture.height());
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + width + "mm\" height=\"" + height
-                + "mm\" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\" font-family=\"" + (isEastern(picture) ? EASTERN : FAMILY) + "\">\n");
+                + "mm\" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\" font-family=\""
+                + (isEastern(picture) ? EASTERN : FAMILY) + "\">\n");
         out.append("<title>" + escaped(picture.title()) + "</title>\n");
         out.append(fonts);
         if (use != Use.PAGE && use != Use.CLEAR) {
@@ -176,11 +177,11 @@ public final class SvgWriter {
 
     static String transform(Affine laid, String before) {
         if (laid.isUpright()) {
-            return " patternTransform=\"" + before + "translate(" + number(laid.e()) + " " + number(laid.f()) + ") scale("
-                    + rounded(laid.a()) + ")\"";
+            return " patternTransform=\"" + before + "translate(" + number(laid.e()) + " " + number(laid.f())
+                    + ") scale(" + rounded(laid.a()) + ")\"";
         }
-        return " patternTransform=\"" + before + "matrix(" + rounded(laid.a()) + " " + rounded(laid.b()) + " " + rounded(laid.c())
-                + " " + rounded(laid.d()) + " " + number(laid.e()) + " " + number(laid.f()) + ")\"";
+        return " patternTransform=\"" + before + "matrix(" + rounded(laid.a()) + " " + rounded(laid.b()) + " "
+                + rounded(laid.c()) + " " + rounded(laid.d()) + " " + number(laid.e()) + " " + number(laid.f()) + ")\"";
     }
 
     private static String rounded(double factor) {

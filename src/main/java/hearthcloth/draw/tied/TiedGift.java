@@ -122,7 +122,8 @@ public final class TiedGift {
         Sketch sketch = new Sketch();
         double x = 0;
         for (int i = 0; i < views.size(); i++) {
-            Picture picture = views.get(i).picture(voice.printing().view(views.get(i).eye().key()), scale);
+            Picture picture = views.get(i)
+                    .picture(voice.printing().view(views.get(i).eye().key()), scale);
             sketch.place(picture, new Point(x, foot - picture.height()));
             sketch.words(picture.title(), new Point(x, foot + caption.leading()), caption);
             x += picture.width() + gap;
@@ -140,7 +141,12 @@ public final class TiedGift {
         }
         List<Picture> pictures = new ArrayList<>();
         for (View view : views()) {
-            pictures.add(view.picture("The gift tied, " + lower(Voice.english(Ruler.MILLIMETRES).printing().view(view.eye().key())), scale));
+            pictures.add(view.picture(
+                    "The gift tied, "
+                            + lower(Voice.english(Ruler.MILLIMETRES)
+                                    .printing()
+                                    .view(view.eye().key())),
+                    scale));
         }
         return List.copyOf(pictures);
     }

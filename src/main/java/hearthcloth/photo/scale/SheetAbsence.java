@@ -73,11 +73,13 @@ record SheetAbsence(ReferenceSheet sheet, SheetFinder finder, LabThumbnail coars
         String thing = (sheet.white() ? "Something white lies " : "Something with four corners lies ")
                 + where(Hulls.inner(shape.corners()));
         if (uncut.corners().isEmpty()) {
-            return thing + ", but it runs off the picture, or something that does touches it. Take the picture again with the "
+            return thing
+                    + ", but it runs off the picture, or something that does touches it. Take the picture again with the "
                     + sheet.name() + " whole in it and free all round.";
         }
         if (shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
-            return thing + ", but its rim is not four straight sides: something touches it or lies on it, or it is folded. Lay the "
+            return thing
+                    + ", but its rim is not four straight sides: something touches it or lies on it, or it is folded. Lay the "
                     + sheet.name() + " flat, touching nothing, and take the picture again.";
         }
         double skew = finder.said(shape, sheet).skew();

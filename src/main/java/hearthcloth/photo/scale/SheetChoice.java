@@ -200,8 +200,8 @@ public final class SheetChoice {
         Optional<ReferenceSheet> other = twin().filter(twin -> finder.among(uncut, twin).stream()
                 .anyMatch(found -> found.score() < 3 && found.skew() < found.usualSkew()));
         return other.map(twin -> new PhotoRefusedException(named(twin)))
-                .orElseGet(() -> new SheetUnseenException(
-                        new SheetAbsence(sheet, finder, coarse, ground).sentence(all, uncut)));
+                .orElseGet(() ->
+                        new SheetUnseenException(new SheetAbsence(sheet, finder, coarse, ground).sentence(all, uncut)));
     }
 
     private String named(ReferenceSheet twin) {

@@ -156,8 +156,8 @@ public final class SheetFinder {
     /** How far a shape is from what a camera can make of any rectangle, up to a quarter longer or shorter than the sheet. */
     double offRectangle(Found found) {
         return DoubleStream.iterate(0.8, times -> times < 1.25, times -> times * 1.02)
-                .map(times -> skew(
-                        found.corners, new FloorPlane.Turned(found.size.width() * times, found.size.height())))
+                .map(times ->
+                        skew(found.corners, new FloorPlane.Turned(found.size.width() * times, found.size.height())))
                 .min()
                 .orElse(found.skew);
     }

@@ -63,7 +63,8 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         boolean isAny = IntStream.range(0, all.size())
                 .filter(i -> i != found.index() && all.get(i).corners().size() > 2)
                 .filter(i -> Math.abs(Polygons.signedArea(all.get(i).corners())) > LEAST_AREA * found.area())
-                .anyMatch(i -> isRival(found, own, all.get(i), uncut.get(i).corners().isEmpty()));
+                .anyMatch(i ->
+                        isRival(found, own, all.get(i), uncut.get(i).corners().isEmpty()));
         if (isAny) {
             throw new PhotoRefusedException("Two things in the picture could be the " + sheet.name()
                     + ": one has its shape, and another is as white or whiter but bent, covered, in shadow or cut off. Tap the four"

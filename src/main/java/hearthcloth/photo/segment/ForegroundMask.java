@@ -178,8 +178,10 @@ public final class ForegroundMask {
                 .parallel()
                 .mapToObj(radius -> BinaryMorphology.filled(opened(BinaryMorphology.closed(mask, radius))))
                 .toList();
-        List<List<Blob>> found =
-                shapes.stream().parallel().map(of -> MaskContours.of(of, coarse, 0, 0)).toList();
+        List<List<Blob>> found = shapes.stream()
+                .parallel()
+                .map(of -> MaskContours.of(of, coarse, 0, 0))
+                .toList();
         FragmentGrouping neighbours = new FragmentGrouping(coarse, ground);
         List<Blob> out = new ArrayList<>(found.get(0).stream()
                 .parallel()
@@ -216,7 +218,8 @@ public final class ForegroundMask {
         int low = (int) Math.min(mask.height, box.low() / coarse.step + 2);
         GrayU8 own = of.subimage(left, top, right, low, null).clone();
         return partsOf(
-                whole, MaskContours.of(BinaryMorphology.filled(TouchingPieceSplitter.of(own, half)), coarse, left, top));
+                whole,
+                MaskContours.of(BinaryMorphology.filled(TouchingPieceSplitter.of(own, half)), coarse, left, top));
     }
 
     private static List<Blob> partsOf(Blob whole, List<Blob> blobs) {

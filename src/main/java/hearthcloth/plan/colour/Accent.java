@@ -77,7 +77,8 @@ public final class Accent {
 
     /** The sides it lies on count for more than how far out. */
     private int worth(List<Integer> bars) {
-        List<Place.Bar> places = bars.stream().map(bar -> slots.get(bar).place()).toList();
+        List<Place.Bar> places =
+                bars.stream().map(bar -> slots.get(bar).place()).toList();
         int sides = (int) places.stream().map(Place.Bar::side).distinct().count();
         int rounds = places.stream().mapToInt(Place.Bar::round).sum();
         return 100 * sides + rounds - 10 * places.size();

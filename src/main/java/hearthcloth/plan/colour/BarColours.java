@@ -101,9 +101,8 @@ final class BarColours {
 
     /** Gives each bar, the outermost first, the fabric that costs least by itself and of which most is left. */
     private boolean begin() {
-        double[] rest = IntStream.range(0, left.length)
-                .mapToDouble(problem::room)
-                .toArray();
+        double[] rest =
+                IntStream.range(0, left.length).mapToDouble(problem::room).toArray();
         for (int bar = chosen.length - 1; bar >= 0; bar--) {
             int at = bar;
             int fabric = IntStream.range(0, left.length)

@@ -54,8 +54,7 @@ public final class ScatteredBars {
 
     /** Any of these fabrics for any bar; empty where some bar can be of none or there is not enough for all. */
     public static Optional<Scheme> of(Design design, Supply supply, List<Fabric> rest, Contrast wanted) {
-        List<List<Fabric>> allowed =
-                Collections.nCopies(design.layout().slots().size(), rest);
+        List<List<Fabric>> allowed = Collections.nCopies(design.layout().slots().size(), rest);
         return of(design, supply, Scheme.Kind.SCATTERED, allowed, wanted);
     }
 

@@ -122,8 +122,10 @@ public final class SchemeRule {
     /** Whether the bars go round the hearth, each on the next side. */
     private boolean isRound() {
         return bars.stream().anyMatch(patch -> bar(patch).order() == 3)
-                && bars.stream().map(SchemeRule::bar).allMatch(bar -> bar.order() < 4
-                        && bar.side() == Order.ROUND.sides().get(bar.order()));
+                && bars.stream()
+                        .map(SchemeRule::bar)
+                        .allMatch(bar -> bar.order() < 4
+                                && bar.side() == Order.ROUND.sides().get(bar.order()));
     }
 
     /** The fabrics of each round from the hearth outwards, each once. */

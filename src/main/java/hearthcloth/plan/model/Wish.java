@@ -41,11 +41,7 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
         Preferences was = preferences;
         Looks looks = new Looks(was.looks.outside, scheme, contrast);
         return new Wish(
-                target,
-                shape,
-                making,
-                rules,
-                new Preferences(was.fabrics, was.proposals, was.seed, was.ruler, looks));
+                target, shape, making, rules, new Preferences(was.fabrics, was.proposals, was.seed, was.ruler, looks));
     }
 
     /**

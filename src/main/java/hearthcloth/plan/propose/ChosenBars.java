@@ -46,8 +46,7 @@ public final class ChosenBars {
                     .ifPresent(found::add);
         }
         return found.stream()
-                .map(scheme ->
-                        new Design(design.order(), design.layout(), scheme, design.making(), design.rules()))
+                .map(scheme -> new Design(design.order(), design.layout(), scheme, design.making(), design.rules()))
                 .filter(one -> SchemeRule.holds(one.scheme().kind(), one.whole(), one.fabrics()))
                 .toList();
     }

@@ -63,7 +63,8 @@ final class HearthSeen {
 
     /** The same layout and hearth with a fabric chosen for each bar before it is cut; none where little is amiss. */
     private List<DraftTrial> scattered(DraftTrial trial, Budget budget) {
-        if (TrialColours.figures(trial).amissMm() < LITTLE || trial.draft().scheme().kind().isOfAreas()) {
+        if (TrialColours.figures(trial).amissMm() < LITTLE
+                || trial.draft().scheme().kind().isOfAreas()) {
             return List.of();
         }
         String hearth = TrialColours.hearth(trial);
@@ -77,8 +78,7 @@ final class HearthSeen {
         if (rest.isEmpty() || own.isEmpty()) {
             return List.of();
         }
-        return ScatteredBars.of(
-                        with(was, new Scheme(Scheme.Kind.ALL, own, bars)), supply, rest, Contrast.READS)
+        return ScatteredBars.of(with(was, new Scheme(Scheme.Kind.ALL, own, bars)), supply, rest, Contrast.READS)
                 .flatMap(scheme -> found(trial, scheme, budget))
                 .stream()
                 .toList();

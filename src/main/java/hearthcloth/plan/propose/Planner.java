@@ -80,8 +80,7 @@ public final class Planner {
         if (stash.pieces().isEmpty()) {
             return new PlanOutcome.CannotMake(true, List.of("The stash is empty; add at least one piece."), List.of());
         }
-        return new Planner(stash, wish, List.copyOf(named), new SearchWork(effort, budget, seen), idea(wish))
-                .outcome();
+        return new Planner(stash, wish, List.copyOf(named), new SearchWork(effort, budget, seen), idea(wish)).outcome();
     }
 
     /** What a wished plan of colour holds the search to. */

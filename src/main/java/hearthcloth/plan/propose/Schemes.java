@@ -148,7 +148,9 @@ public final class Schemes {
         List<Side> sides = Order.ROUND.sides();
         return slots.size() >= sides.size()
                 && slots.get(sides.size() - 1).place().round() == 1
-                && slots.stream().map(Layout.Slot::place).allMatch(bar -> bar.order() < sides.size() && bar.side() == sides.get(bar.order()));
+                && slots.stream()
+                        .map(Layout.Slot::place)
+                        .allMatch(bar -> bar.order() < sides.size() && bar.side() == sides.get(bar.order()));
     }
 
     /** Each round darker than the one inside it, of as many fabrics as there are rounds, those of which there is most. */

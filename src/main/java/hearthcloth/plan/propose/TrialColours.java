@@ -40,9 +40,7 @@ final class TrialColours {
     static DraftTrial exchanged(DraftTrial trial, long seed, Contrast wanted) {
         DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), LOOKS, seed, wanted));
         Scheme scheme = better.draft().scheme();
-        return isTrue(better)
-                ? better
-                : renamed(better, new Scheme(Scheme.Kind.FALLS, scheme.hearth(), scheme.bars()));
+        return isTrue(better) ? better : renamed(better, new Scheme(Scheme.Kind.FALLS, scheme.hearth(), scheme.bars()));
     }
 
     /** Whether the name of its plan of colour is true. */

@@ -129,7 +129,8 @@ final class TrialSearch {
     private static List<DraftTrial> ofFewestJoins(List<DraftTrial> sorted) {
         Map<Order, DraftTrial> best = new EnumMap<>(Order.class);
         sorted.stream()
-                .filter(trial -> trial.figures().joins() == sorted.get(0).figures().joins())
+                .filter(trial ->
+                        trial.figures().joins() == sorted.get(0).figures().joins())
                 .forEach(trial -> best.putIfAbsent(trial.draft().shape().order(), trial));
         return List.copyOf(best.values());
     }
@@ -138,7 +139,8 @@ final class TrialSearch {
     List<DraftTrial> improved(List<DraftTrial> trials) {
         List<DraftTrial> better = new ArrayList<>();
         int most = 3 * wish.preferences().proposals();
-        List<DraftTrial> first = outwards.isEmpty() ? ofFewestJoins(trials) : trials.subList(0, Math.min(1, trials.size()));
+        List<DraftTrial> first =
+                outwards.isEmpty() ? ofFewestJoins(trials) : trials.subList(0, Math.min(1, trials.size()));
         for (DraftTrial trial : ProposalSelection.varied(first, trials, most, order)) {
             boolean done = trial.figures().joins() <= trial.bound().joins()
                     && trial.figures().sliverArea() == 0;
@@ -179,7 +181,8 @@ final class TrialSearch {
         int joins = sorted.get(0).figures().joins();
         List<DraftTrial> found = new ArrayList<>();
         sorted.stream()
-                .filter(trial -> trial.figures().joins() == joins && trial.isOffCentre() == sorted.get(0).isOffCentre())
+                .filter(trial -> trial.figures().joins() == joins
+                        && trial.isOffCentre() == sorted.get(0).isOffCentre())
                 .limit(HEARTHS)
                 .takeWhile(trial -> !lieWell(found, joins))
                 .forEach(trial -> found.addAll(hearths.of(trial, share)));

@@ -44,8 +44,7 @@ public record CutSoFar(Plan before, Set<String> made, Map<Piece, CutTree.Kept> l
     }
 
     private static boolean isMade(PieceCut from, CutTree.Parted cut, Set<String> made) {
-        return from.past()
-                || made.contains(Miscut.name(from, from.tree().cuts().indexOf(cut)));
+        return from.past() || made.contains(Miscut.name(from, from.tree().cuts().indexOf(cut)));
     }
 
     /** Patches that a plan uses just as they lie on the table. */

@@ -43,11 +43,11 @@ public record GuidelineFit(Design design) {
             return new Followed(alike, answer);
         }
         Optional<Design> other = settling.again(
-                        alike,
-                        new DesignFit.Stays(Set.of(), false),
-                        new DesignFit.Wished(Optional.empty(), Contrast.READS),
-                        0,
-                        budget);
+                alike,
+                new DesignFit.Stays(Set.of(), false),
+                new DesignFit.Wished(Optional.empty(), Contrast.READS),
+                0,
+                budget);
         if (other.isPresent() && settling.fit(other.get(), title, budget) instanceof DesignFit.Answer.Made made) {
             return new Followed(other.get(), made);
         }

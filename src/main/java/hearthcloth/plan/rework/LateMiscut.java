@@ -91,8 +91,7 @@ public record LateMiscut(Plan before, List<Piece> gone, List<Piece> come) {
         List<Piece> pieces = new ArrayList<>(table.stash().pieces());
         pieces.removeAll(gone);
         pieces.addAll(come);
-        RemainingPlan.Table now =
-                new RemainingPlan.Table(new Stash(pieces), table.next() + come.size(), table.ruler());
+        RemainingPlan.Table now = new RemainingPlan.Table(new Stash(pieces), table.next() + come.size(), table.ruler());
         return new RemainingPlan(before, bars, Map.of()).fit(design, now, budget);
     }
 }

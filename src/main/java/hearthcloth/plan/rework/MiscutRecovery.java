@@ -34,8 +34,7 @@ import java.util.Set;
  * @param patches the patches among them, by the bar (or hearth) they were cut for
  * @param story how each piece was cut so far
  */
-public record MiscutRecovery(
-        List<Piece> gone, List<Piece> come, Map<String, List<Piece>> patches, CutSoFar story) {
+public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, List<Piece>> patches, CutSoFar story) {
 
     public MiscutRecovery {
         gone = List.copyOf(gone);

@@ -143,8 +143,7 @@ public final class MiscutWays {
     private boolean isCut(String patch) {
         PieceCut from =
                 Objects.requireNonNull(miscut.plan().sources().get(patch)).from();
-        return from.past()
-                || (!from.tree().cuts().isEmpty() && miscut.made().containsAll(Miscut.path(from, patch)));
+        return from.past() || (!from.tree().cuts().isEmpty() && miscut.made().containsAll(Miscut.path(from, patch)));
     }
 
     /** Whether each patch that is cut and good is used for its bar. A way that wastes one is offered only where all do. */

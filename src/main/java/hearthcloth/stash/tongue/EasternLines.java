@@ -10,14 +10,11 @@ final class EasternLines {
 
     private static final String KOREAN_UNITS = "(?:센티미터|센티|센치|밀리미터|밀리|미터|인치|야드|마|피트|cm|mm|m)";
 
-    static final LineTongue KOREAN = new LineTongue(
-            "[\\uac00-\\ud7a3㎝㎜]",
-            """
+    static final LineTongue KOREAN =
+            new LineTongue("[\\uac00-\\ud7a3㎝㎜]", """
             한=1 하나=1 두=2 둘=2 세=3 석=3 셋=3 네=4 넉=4 넷=4 다섯=5 여섯=6 일곱=7 여덟=8 아홉=9 열=10 열한=11 열두=12 열세=13
             열네=14 열다섯=15 열여섯=16 열일곱=17 열여덟=18 열아홉=19 스무=20
-            """,
-            "\\s*(?:" + KOREAN_COUNTERS + "|" + KOREAN_UNITS + "|다스)",
-            """
+            """, "\\s*(?:" + KOREAN_COUNTERS + "|" + KOREAN_UNITS + "|다스)", """
             (?<!\\p{L})반\\s?(?:마|야드)(?!\\p{L}) -> 1/2 yd
             (?<!\\p{L})반\\s?미터 -> 1/2 m
             (\\d)\\s?(?:센티미터|센티|센치|㎝) -> $1 cm
@@ -53,13 +50,10 @@ final class EasternLines {
     private static final String JAPANESE_UNITS = "(?:センチメートル|センチ|ミリメートル|ミリ|メートル|インチ|ヤード|フィート|cm|mm|m)";
 
     static final LineTongue JAPANESE = new LineTongue(
-            "[\\u3041-\\u30ff\\u3400-\\u9fff㎝㎜]",
-            """
+            "[\\u3041-\\u30ff\\u3400-\\u9fff㎝㎜]", """
             一=1 二=2 三=3 四=4 五=5 六=6 七=7 八=8 九=9 十=10 十一=11 十二=12 十三=13 十四=14 十五=15 十六=16 十七=17 十八=18
             十九=19 二十=20 ひと=1 ふた=2 みっ=3 よっ=4 いつ=5 むっ=6 なな=7 やっ=8 ここの=9
-            """,
-            "(?:" + JAPANESE_COUNTERS + "|" + JAPANESE_UNITS + ")",
-            """
+            """, "(?:" + JAPANESE_COUNTERS + "|" + JAPANESE_UNITS + ")", """
             半(?:ヤード) -> 1/2 yd
             半メートル -> 1/2 m
             (\\d)\\s?(?:センチメートル|センチ|㎝) -> $1 cm

@@ -7,8 +7,9 @@ package hearthcloth.stash.tongue;
  */
 final class LatinLines {
 
-    private static final String FRENCH_THINGS = "(?:bandes?|morceaux?|pi[eè]ces?|chutes?|coupons?|carr[eé]s?|rectangles?"
-            + "|restes?|bouts?|lés?|languettes?|bandelettes?)(?!\\p{L})(?:\\s+(?:de|du|des|en)(?!\\p{L})|\\s+d['’])?";
+    private static final String FRENCH_THINGS =
+            "(?:bandes?|morceaux?|pi[eè]ces?|chutes?|coupons?|carr[eé]s?|rectangles?"
+                    + "|restes?|bouts?|lés?|languettes?|bandelettes?)(?!\\p{L})(?:\\s+(?:de|du|des|en)(?!\\p{L})|\\s+d['’])?";
 
     private static final String FRENCH_UNITS =
             "(?:demi-)?(?:centim[eè]tres?|millim[eè]tres?|m[eè]tres?|pouces?|yards?|pieds?|cm|mm|m)(?!\\p{L})";
@@ -45,7 +46,8 @@ final class LatinLines {
             {{(\\d+) paires?}}(?:\\s+de(?!\\p{L})|\\s+d['’])? -> 2 of them,_
             dozen,\\s+"""
                     + FRENCH_THINGS + " -> dozen,_\n(2|6) of them,\\s+" + FRENCH_THINGS
-                    + " -> $1 of them,_\n(?<![\\p{L}\\d.,/-])(\\d+)\\s+(?:petites?\\s|petits\\s|grandes?\\s|grands\\s)?" + FRENCH_THINGS
+                    + " -> $1 of them,_\n(?<![\\p{L}\\d.,/-])(\\d+)\\s+(?:petites?\\s|petits\\s|grandes?\\s|grands\\s)?"
+                    + FRENCH_THINGS
                     + """
              -> $1 of them,_
             {{sans (?:endroit|envers)(?: ni (?:envers|endroit))?|réversible|double face|(?:les )?deux (?:faces|côtés) (?:identiques|pareils|pareilles)}} -> reversible
@@ -57,8 +59,9 @@ final class LatinLines {
             {{chacune?s?}} -> ,
             """);
 
-    private static final String GERMAN_THINGS = "(?:Streifen|Stück(?:e|en)?|Stueck|Teile?n?|Reste?n?|Stoffreste?n?|Quadrate?n?"
-            + "|Rechtecke?n?|Flicken|Bahnen?|Abschnitte?n?|Stoffstücke?n?|Lappen|Zuschnitte?n?)(?!\\p{L})(?:\\s+(?:von|aus)(?!\\p{L}))?";
+    private static final String GERMAN_THINGS =
+            "(?:Streifen|Stück(?:e|en)?|Stueck|Teile?n?|Reste?n?|Stoffreste?n?|Quadrate?n?"
+                    + "|Rechtecke?n?|Flicken|Bahnen?|Abschnitte?n?|Stoffstücke?n?|Lappen|Zuschnitte?n?)(?!\\p{L})(?:\\s+(?:von|aus)(?!\\p{L}))?";
 
     private static final String GERMAN_UNITS =
             "(?:Zentimetern?|Millimetern?|Metern?|Zoll|Yards?|Fuß|cm|mm|m)(?!\\p{L})";
@@ -108,10 +111,12 @@ final class LatinLines {
             {{jeweils}} -> ,
             """);
 
-    private static final String SPANISH_THINGS = "(?:tiras?|piezas?|trozos?|retal(?:es)?|retazos?|cuadrados?|rectángulos?|recortes?"
-            + "|pedazos?|cortes?|sobrantes?)(?!\\p{L})(?:\\s+del?(?!\\p{L}))?";
+    private static final String SPANISH_THINGS =
+            "(?:tiras?|piezas?|trozos?|retal(?:es)?|retazos?|cuadrados?|rectángulos?|recortes?"
+                    + "|pedazos?|cortes?|sobrantes?)(?!\\p{L})(?:\\s+del?(?!\\p{L}))?";
 
-    private static final String SPANISH_UNITS = "(?:centímetros?|milímetros?|metros?|pulgadas?|yardas?|pies?|cm|mm|m)(?!\\p{L})";
+    private static final String SPANISH_UNITS =
+            "(?:centímetros?|milímetros?|metros?|pulgadas?|yardas?|pies?|cm|mm|m)(?!\\p{L})";
 
     static final LineTongue SPANISH = new LineTongue(
             "(?<!\\p{L})(?:tira|pieza|trozo|reta|cuadr|rect|recor|pedaz|corte|sobr|centím|milím|metro|pulg|yarda|pie|medi|por |ancho|largo"
@@ -159,10 +164,7 @@ final class LatinLines {
 
     /** The small words between a measure and what it measures, when all else is read; and dozens. */
     static final LineTongue JOINS = new LineTongue(
-            "\\d dozen|\\s(?:y|et|und|de|du|des|del|en|à|von|aus|zu|je|mit)\\s|\\sd['’]",
-            "",
-            "(?!)",
-            """
+            "\\d dozen|\\s(?:y|et|und|de|du|des|del|en|à|von|aus|zu|je|mit)\\s|\\sd['’]", "", "(?!)", """
             {{1 dozen}},? -> 12 of them,_
             {{2 dozen}},? -> 24 of them,_
             {{3 dozen}},? -> 36 of them,_

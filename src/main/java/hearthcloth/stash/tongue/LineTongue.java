@@ -63,7 +63,8 @@ final class LineTongue {
         for (String line : rules.strip().split("\n", -1)) {
             int arrow = line.indexOf("->");
             this.rules.add(new Rule(
-                    pattern(filled(line.substring(0, arrow).strip())), line.substring(arrow + 2).strip().replace('_', ' ')));
+                    pattern(filled(line.substring(0, arrow).strip())),
+                    line.substring(arrow + 2).strip().replace('_', ' ')));
         }
     }
 

@@ -9,8 +9,8 @@ import java.util.List;
  */
 public final class LineWords {
 
-    private static final List<LineTongue> TONGUES =
-            List.of(EasternLines.KOREAN, EasternLines.JAPANESE, LatinLines.FRENCH, LatinLines.GERMAN, LatinLines.SPANISH);
+    private static final List<LineTongue> TONGUES = List.of(
+            EasternLines.KOREAN, EasternLines.JAPANESE, LatinLines.FRENCH, LatinLines.GERMAN, LatinLines.SPANISH);
 
     private LineWords() {}
 

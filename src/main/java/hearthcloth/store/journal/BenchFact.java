@@ -56,8 +56,13 @@ public sealed interface BenchFact {
     record Sewn(
             int step,
             Seam seam,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String at,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Measured measured,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String at,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Measured measured,
+
             boolean last)
             implements BenchFact {
 

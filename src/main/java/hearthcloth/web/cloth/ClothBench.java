@@ -99,9 +99,7 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
         if (!cloth.barred()) {
             return "";
         }
-        return look.eyes()
-                .map(eyes -> told(eyes, colours(eyes::seen)))
-                .orElseGet(() -> colours(colour -> colour));
+        return look.eyes().map(eyes -> told(eyes, colours(eyes::seen))).orElseGet(() -> colours(colour -> colour));
     }
 
     private String colours(UnaryOperator<Colour> seen) {

@@ -61,8 +61,7 @@ public record ClothCard(
         return when == null ? "" : "/made/" + cloth + "/photograph.jpg?v=" + when.replaceAll("\\D", "");
     }
 
-    private static ClothCard of(
-            PageContext room, SavedCloth saved, Map<String, Length> pictures, String photograph) {
+    private static ClothCard of(PageContext room, SavedCloth saved, Map<String, Length> pictures, String photograph) {
         Settings settings = ClothAsked.settings(room, saved);
         Ruler ruler = settings.ruler();
         ClothView view = new ClothView(saved, new Stash(List.of()), pictures, settings, Purpose.NOTHING, "");

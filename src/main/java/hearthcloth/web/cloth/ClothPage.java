@@ -200,13 +200,12 @@ public final class ClothPage {
     /** The same design, cut from what is in the stash now. */
     private void replan(Context context) {
         SavedCloth saved = current(context);
-        ClothDocument planned =
-                new OwnRuler(room, saved).again(new CutPatches(room, saved).stash());
+        ClothDocument planned = new OwnRuler(room, saved).again(new CutPatches(room, saved).stash());
         Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
         Set<String> ticked = new HashSet<>(planned.bench().ticked());
         ticked.removeAll(stale);
-        SavedCloth after =
-                new CutPatches(room, saved).save("planned again", planned.with(planned.bench().withTicked(ticked)));
+        SavedCloth after = new CutPatches(room, saved)
+                .save("planned again", planned.with(planned.bench().withTicked(ticked)));
         String said = after.document().plan().isPresent()
                 ? "Planned again from what is in the stash."
                 : "You don't have enough fabric for it; change a bar or a width.";

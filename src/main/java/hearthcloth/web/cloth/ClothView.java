@@ -123,8 +123,7 @@ public record ClothView(
 
     /** The front as eyes see it that lack one kind of cone. */
     String seenBy(ColourVision eyes) {
-        return ClothDrawing.seenBy(
-                cloth(), swatches(), saved.name() + " to " + eyes.word() + " eyes, " + size(), eyes);
+        return ClothDrawing.seenBy(cloth(), swatches(), saved.name() + " to " + eyes.word() + " eyes, " + size(), eyes);
     }
 
     /** A small picture to choose the large one by. */

@@ -136,7 +136,8 @@ public final class ClothsPage {
                 .flatMap(Paper::named)
                 .orElse(settings.paper());
         Ruler ruler = settings.ruler();
-        Language language = Language.tagged(PageContext.text(context, "language")).orElse(settings.language());
+        Language language =
+                Language.tagged(PageContext.text(context, "language")).orElse(settings.language());
         return new PlanFolder(
                 named,
                 Voice.of(Spoken.inGuides(language), ruler),

@@ -83,7 +83,11 @@ public record TiedStage(TiedAsked asked, String fit, boolean isTied, boolean isG
                     .isPresent();
             String picture = "/tied/" + view.saved().id() + "/small.svg" + so.query() + "&v="
                     + view.saved().version();
-            ties.add(new Choice(tie.words(), address(so, grey), does ? picture : "", tie.words().equals(now.tie())));
+            ties.add(new Choice(
+                    tie.words(),
+                    address(so, grey),
+                    does ? picture : "",
+                    tie.words().equals(now.tie())));
         }
         return List.copyOf(ties);
     }

@@ -70,10 +70,17 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
         lean.kind().ifPresent(kind -> {
             ProposalOrder order = new ProposalOrder(Optional.of(kind), java.util.Set.of(), false);
             boolean isMet = plans.isEmpty() || plans.stream().anyMatch(order::isLiked);
-            chips.add(new Chip("scheme", kind.name(), "colours:", kind.title(), "", isMet ? "" : "needs " + kind.needs()));
+            chips.add(new Chip(
+                    "scheme", kind.name(), "colours:", kind.title(), "", isMet ? "" : "needs " + kind.needs()));
         });
         if (lean.contrast() != Contrast.READS) {
-            chips.add(new Chip("contrast", lean.contrast().word(), "contrast:", lean.contrast().words(), "", ""));
+            chips.add(new Chip(
+                    "contrast",
+                    lean.contrast().word(),
+                    "contrast:",
+                    lean.contrast().words(),
+                    "",
+                    ""));
         }
         if (!lean.bars().isEmpty()) {
             String cut = lean.width(asked.ruler.isMetric()) + " "

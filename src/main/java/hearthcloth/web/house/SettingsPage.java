@@ -57,7 +57,8 @@ public final class SettingsPage {
                 .filter(each -> each.name().equals(PageContext.field(context, "ruler")))
                 .findFirst()
                 .orElse(was.ruler());
-        Language language = Language.tagged(PageContext.field(context, "language")).orElse(was.language());
+        Language language =
+                Language.tagged(PageContext.field(context, "language")).orElse(was.language());
         Paper paper = Paper.named(PageContext.field(context, "paper"))
                 .orElse(was.asked() ? was.paper() : ruler.isMetric() ? Paper.A4 : Paper.LETTER);
         new Settings(ruler, paper, was.eats(), language, true).keep(room.store());

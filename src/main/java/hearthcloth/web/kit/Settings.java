@@ -46,7 +46,8 @@ public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, Language
 
     /** Inches for who reads English, and in the United States; centimetres elsewhere (ours). */
     private static Ruler usual(Preferred reader) {
-        boolean inches = reader.language() == Language.ENGLISH || reader.region().equals("US");
+        boolean inches =
+                reader.language() == Language.ENGLISH || reader.region().equals("US");
         return inches ? Ruler.EIGHTHS : Ruler.MILLIMETRES;
     }
 

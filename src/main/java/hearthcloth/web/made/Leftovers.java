@@ -97,7 +97,9 @@ record Leftovers(List<Left> all) {
                     ? "It is back on the table, as it measures now."
                     : "They are back on the table, as they measure now.";
         }
-        return here == 0 ? "All of it has been used since." : here + " of them on the table still, the rest used since.";
+        return here == 0
+                ? "All of it has been used since."
+                : here + " of them on the table still, the rest used since.";
     }
 
     /** The first of those that are there, side by side to one scale; each says its fabric and size. */

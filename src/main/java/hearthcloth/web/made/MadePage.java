@@ -75,9 +75,13 @@ public final class MadePage {
         Stage stage =
                 PageContext.field(context, "sewn").equals("yes") && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
         Life now = was.at(stage)
-                .noted(SlipForm.note(context, "made"), SlipForm.note(context, "wrapped"), SlipForm.note(context, "keeper"))
                 .noted(
-                        SlipForm.measured(context, ClothAsked.settings(room, saved).bare()),
+                        SlipForm.note(context, "made"),
+                        SlipForm.note(context, "wrapped"),
+                        SlipForm.note(context, "keeper"))
+                .noted(
+                        SlipForm.measured(
+                                context, ClothAsked.settings(room, saved).bare()),
                         SlipForm.note(context, "word"));
         room.store().asOneChange("slip of " + saved.name(), () -> {
             room.store().cloths().save(saved, "slip", saved.document().with(now));
@@ -106,8 +110,9 @@ public final class MadePage {
     /** What is left over is wished to be used first, and the next gift is asked for. */
     private void leftovers(Context context) {
         SavedCloth saved = cloth(context);
-        List<Piece> here =
-                Leftovers.of(ClothAsked.plan(saved), room.store().stash().whole()).here();
+        List<Piece> here = Leftovers.of(
+                        ClothAsked.plan(saved), room.store().stash().whole())
+                .here();
         if (here.isEmpty()) {
             PageContext.go(context, "/made/" + saved.id(), "None of them is in the stash any more.");
             return;
@@ -135,7 +140,9 @@ public final class MadePage {
             throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
         }
         PageContext.go(
-                context, "/made/" + saved.id(), "The photograph is kept. Where and when it was taken is not kept with it.");
+                context,
+                "/made/" + saved.id(),
+                "The photograph is kept. Where and when it was taken is not kept with it.");
     }
 
     private void putAway(Context context) {

@@ -56,7 +56,8 @@ public record MadeSheet(PageFrame frame, SavedCloth cloth, Pictures pictures, Sl
 
     /** Each time it wrapped something again, the latest first. */
     public List<Keepsake.Use> used() {
-        List<Keepsake.Use> used = new java.util.ArrayList<>(cloth.document().life().kept().used());
+        List<Keepsake.Use> used =
+                new java.util.ArrayList<>(cloth.document().life().kept().used());
         java.util.Collections.reverse(used);
         return List.copyOf(used);
     }

@@ -56,7 +56,10 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
         Swatches swatches = new Swatches(plan.fabrics(), room.store().swatches().across());
         String own = "/cloths/" + cloth.id();
         String version = "?v=" + cloth.version();
-        boolean ties = purpose().wrapped(ruler).flatMap(round -> round.fold(plan.cloth())).isPresent();
+        boolean ties = purpose()
+                .wrapped(ruler)
+                .flatMap(round -> round.fold(plan.cloth()))
+                .isPresent();
         List<Fabric> fabrics = plan.fabrics();
         return new MadeSheet.Pictures(
                 MadePage.photograph(room.store(), cloth.id()),
@@ -78,7 +81,8 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
                         number(real.map(Keepsake.Measured::width)),
                         number(real.map(Keepsake.Measured::height)),
                         number(real.flatMap(one -> one.corners().stream().findFirst())),
-                        number(real.flatMap(one -> one.corners().stream().skip(1).findFirst()))),
+                        number(real.flatMap(
+                                one -> one.corners().stream().skip(1).findFirst()))),
                 kept.word());
     }
 

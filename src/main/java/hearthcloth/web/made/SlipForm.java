@@ -36,7 +36,8 @@ final class SlipForm {
         }
         return Optional.of(new Keepsake.Measured(
                 width.orElseThrow(() -> new MeasureException("give the width as well, or leave all of the size blank")),
-                height.orElseThrow(() -> new MeasureException("give the height as well, or leave all of the size blank")),
+                height.orElseThrow(
+                        () -> new MeasureException("give the height as well, or leave all of the size blank")),
                 corners));
     }
 

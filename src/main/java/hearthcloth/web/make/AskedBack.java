@@ -39,12 +39,7 @@ public record AskedBack(
             }
         }
         String words = e.getMessage();
-        return new AskedBack(
-                place,
-                title,
-                words == null ? "" : ErrorPages.upright(words),
-                written,
-                meant);
+        return new AskedBack(place, title, words == null ? "" : ErrorPages.upright(words), written, meant);
     }
 
     public boolean isAt(String form) {

@@ -179,9 +179,7 @@ public final class CutPage {
         if (PageContext.isPart(context)) {
             SavedCloth now = asked.cloth(context);
             CutShown shown = CutShown.of(room, now, piece);
-            room.show(
-                    context,
-                    new CutSheet.Mat(shown.sheet(), shown.slips(), room.token(), true, AskedBack.NOTHING));
+            room.show(context, new CutSheet.Mat(shown.sheet(), shown.slips(), room.token(), true, AskedBack.NOTHING));
         } else {
             PageContext.go(context, "/cut/" + context.pathParam("id") + (piece < 0 ? "" : "?piece=" + piece), "");
         }

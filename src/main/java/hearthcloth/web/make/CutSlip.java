@@ -153,7 +153,8 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         ClothDocument was = cloth.document();
         ClothDocument now = new ClothDocument(
                 way.design(), Optional.of(way.plan()), List.of(), was.bench().withTicked(way.made()), was.life());
-        List<Piece> freed = CutSoFar.freed(plan, way.plan(), room.store().stash().nextPiece());
+        List<Piece> freed =
+                CutSoFar.freed(plan, way.plan(), room.store().stash().nextPiece());
         room.store().asOneChange(LABEL, () -> {
             if (!freed.isEmpty()) {
                 room.store().stash().edit(new StashEdit(LABEL, List.of(), freed));

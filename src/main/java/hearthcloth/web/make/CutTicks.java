@@ -63,7 +63,8 @@ record CutTicks(List<PieceTask> tasks, Set<String> ticked) {
     boolean isOfNow(String key) {
         return tasks.stream()
                 .filter(task -> !task.cut().past())
-                .anyMatch(task -> task.lines().stream().anyMatch(line -> key(task, line.number()).equals(key)));
+                .anyMatch(task -> task.lines().stream()
+                        .anyMatch(line -> key(task, line.number()).equals(key)));
     }
 
     /** The piece with this id. */

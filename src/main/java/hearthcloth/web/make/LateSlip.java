@@ -28,11 +28,11 @@ record LateSlip(PageContext room, SavedCloth cloth, Plan plan) {
      */
     void mend(Context context, String wrong, Optional<Size> real) {
         SewWays.Desk desk = new SewWays.Desk(room, cloth);
-        List<AtTheMachine> steps = AtTheMachine.of(Guide.of(plan, desk.ruler()), Voice.english(desk.ruler()).sewing());
+        List<AtTheMachine> steps = AtTheMachine.of(
+                Guide.of(plan, desk.ruler()), Voice.english(desk.ruler()).sewing());
         int sewn = Math.min(cloth.document().bench().sewn(), steps.size());
         RemainingPlan.Table table = desk.table();
-        LateMiscut slip =
-                LateMiscut.of(plan, cloth.document().bench().ticked(), wrong, real, table.next());
+        LateMiscut slip = LateMiscut.of(plan, cloth.document().bench().ticked(), wrong, real, table.next());
         RemainingPlan.Answer answer = slip.fit(
                 SewMeasure.seams(steps.subList(0, sewn)),
                 cloth.document().design(),
@@ -45,8 +45,8 @@ record LateSlip(PageContext room, SavedCloth cloth, Plan plan) {
                     + " Bring in more fabric, then tell this once more");
         }
         String label = wrong.isEmpty() ? "planned again what is still to cut" : "a mistake in piece " + wrong;
-        String to = desk.book(
-                new SewWays.Taken(label, cloth.document().design(), made.resewn()), Optional.empty(), slip);
+        String to =
+                desk.book(new SewWays.Taken(label, cloth.document().design(), made.resewn()), Optional.empty(), slip);
         PageContext.go(context, to, "Planned again from what is left. What is sewn and what is cut stay as they are.");
     }
 }

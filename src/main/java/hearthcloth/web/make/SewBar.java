@@ -103,7 +103,8 @@ final class SewBar {
 
     /** Steps that are done when so many bars are sewn on: joins of a bar that is made anew are to do again. */
     private int sewn(Plan now) {
-        List<AtTheMachine> steps = AtTheMachine.of(Guide.of(now, desk.ruler()), Voice.english(desk.ruler()).sewing());
+        List<AtTheMachine> steps = AtTheMachine.of(
+                Guide.of(now, desk.ruler()), Voice.english(desk.ruler()).sewing());
         int seams = 0;
         for (int i = 0; i < steps.size(); i++) {
             AtTheMachine.Kind kind = steps.get(i).kind();

@@ -229,10 +229,7 @@ final class SewMeasure {
 
     /** Records a measure that changes nothing. */
     void note() {
-        desk.room()
-                .store()
-                .cloths()
-                .happened(desk.cloth(), label(), fact());
+        desk.room().store().cloths().happened(desk.cloth(), label(), fact());
     }
 
     private BenchFact fact() {
@@ -244,11 +241,7 @@ final class SewMeasure {
                 ends.height());
         boolean isSewn = number < desk.cloth().document().bench().sewn();
         return new BenchFact.Sewn(
-                number,
-                seam,
-                isSewn ? null : desk.room().store().now().toString(),
-                measured,
-                last && !isSewn);
+                number, seam, isSewn ? null : desk.room().store().now().toString(), measured, last && !isSewn);
     }
 
     private Layout.Slot slot() {

@@ -7,8 +7,8 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.house.Threads;
@@ -96,7 +96,8 @@ public final class SewPage {
         int at = Math.min(wanted < 0 ? done : wanted, steps.size() - 1);
         AtTheMachine step = steps.get(at);
         Voice voice = settings(cloth).stepVoice();
-        PlanFolder drawn = new PlanFolder(ClothAsked.plan(cloth), voice, settings(cloth).paper(), Optional.empty());
+        PlanFolder drawn =
+                new PlanFolder(ClothAsked.plan(cloth), voice, settings(cloth).paper(), Optional.empty());
         List<AtTheMachine> left = steps.subList(done, steps.size());
         return new SewSheet(
                 cloth,
@@ -161,9 +162,7 @@ public final class SewPage {
             int undone = Math.min(was.bench().sewn(), steps.size()) - step - 1;
             String title = steps.get(Math.min(step, steps.size() - 1)).task().title();
             String more = undone > 0 ? " and " + undone + " more" : "";
-            room.store()
-                    .cloths()
-                    .happened(cloth, "unpicked: " + title + more, SewnSteps.unpicked(cloth, steps, step));
+            room.store().cloths().happened(cloth, "unpicked: " + title + more, SewnSteps.unpicked(cloth, steps, step));
         }
         answer(context, cloth);
     }
@@ -191,9 +190,7 @@ public final class SewPage {
             AskedBack asked = AskedBack.about(
                     bar ? "bar" : "work", context, bar ? List.of("bar") : List.of("width", "height"), e);
             context.status(422);
-            room.show(
-                    context,
-                    new SewSheet.View(room.frame(context, asked.title(), "Sew"), sheet, asked));
+            room.show(context, new SewSheet.View(room.frame(context, asked.title(), "Sew"), sheet, asked));
         }
     }
 

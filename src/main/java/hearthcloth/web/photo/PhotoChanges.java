@@ -151,8 +151,9 @@ final class PhotoChanges {
     private static List<OutlineEdits.Placed> found(Photograph seen, FloorScale scale, Point tap) {
         List<Point> corners = seen.shapeAt(tap, scale.pictureWidth());
         if (corners.isEmpty()) {
-            throw new MeasureException("no rim shows that goes round this place; tap the piece's corners one after another"
-                    + " instead. Nothing was added");
+            throw new MeasureException(
+                    "no rim shows that goes round this place; tap the piece's corners one after another"
+                            + " instead. Nothing was added");
         }
         return corners.stream()
                 .map(corner -> new Point(

@@ -245,7 +245,10 @@ public final class PhotoPage {
         context.contentType("image/jpeg")
                 .header("Cache-Control", "private, no-cache")
                 .result(StraightPicture.jpeg(
-                        Photograph.ofSmall(screen), read.scale().scale(), piece.piece().outline(), STRAIGHT_PIXELS));
+                        Photograph.ofSmall(screen),
+                        read.scale().scale(),
+                        piece.piece().outline(),
+                        STRAIGHT_PIXELS));
     }
 
     private TappedCorners.View tapping(Context context, SavedPhoto photo) {

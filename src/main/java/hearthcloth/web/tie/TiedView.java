@@ -114,7 +114,8 @@ public record TiedView(
                 ties,
                 wrapped.tie().words(),
                 wrapped.sentence(plan.cloth().finished(), settings.voice()),
-                tied.map(gift -> stills(gift, own + "/still.svg" + asked.query())).orElse(List.of()),
+                tied.map(gift -> stills(gift, own + "/still.svg" + asked.query()))
+                        .orElse(List.of()),
                 tied.map(gift -> shows(gift, plan, settings.voice())).orElse(Shows.NOTHING),
                 links,
                 "");

@@ -7,7 +7,9 @@ package hearthcloth.words.korean;
  */
 public final class Particles {
 
-    private static final String[][] PAIRS = {{"을(를)", "을", "를"}, {"이(가)", "이", "가"}, {"은(는)", "은", "는"}, {"과(와)", "과", "와"}};
+    private static final String[][] PAIRS = {
+        {"을(를)", "을", "를"}, {"이(가)", "이", "가"}, {"은(는)", "은", "는"}, {"과(와)", "과", "와"}
+    };
     private static final String ROAD = "(으)로";
 
     /** Digits whose names end in a consonant: 영 일 삼 육 칠 팔. */

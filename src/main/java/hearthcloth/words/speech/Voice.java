@@ -52,27 +52,49 @@ public record Voice(Ruler ruler, Language language, MeasuringWords measuring, Ro
      */
     public record Rooms(TyingWords tying, SewingWords sewing, PrintingWords printing) {}
 
-
     /** English, without touching any other language: what a page that carries its own program needs. */
     public static Voice english(Ruler ruler) {
         return new Voice(
-                    ruler, Language.ENGLISH, new EnglishMeasuring(), new Rooms(new EnglishTying(), new EnglishSewing(), new EnglishPrinting()));
+                ruler,
+                Language.ENGLISH,
+                new EnglishMeasuring(),
+                new Rooms(new EnglishTying(), new EnglishSewing(), new EnglishPrinting()));
     }
 
     /** Any language. */
     public static Voice of(Language language, Ruler ruler) {
         return switch (language) {
             case ENGLISH -> english(ruler);
-            case KOREAN -> new Voice(
-                    ruler, language, new KoreanMeasuring(), new Rooms(new KoreanTying(), new KoreanSewing(), new KoreanPrinting()));
-            case JAPANESE -> new Voice(
-                    ruler, language, new JapaneseMeasuring(), new Rooms(new JapaneseTying(), new JapaneseSewing(), new JapanesePrinting()));
-            case FRENCH -> new Voice(
-                    ruler, language, new FrenchMeasuring(), new Rooms(new FrenchTying(), new FrenchSewing(), new FrenchPrinting()));
-            case GERMAN -> new Voice(
-                    ruler, language, new GermanMeasuring(), new Rooms(new GermanTying(), new GermanSewing(), new GermanPrinting()));
-            case SPANISH -> new Voice(
-                    ruler, language, new SpanishMeasuring(), new Rooms(new SpanishTying(), new SpanishSewing(), new SpanishPrinting()));
+            case KOREAN ->
+                new Voice(
+                        ruler,
+                        language,
+                        new KoreanMeasuring(),
+                        new Rooms(new KoreanTying(), new KoreanSewing(), new KoreanPrinting()));
+            case JAPANESE ->
+                new Voice(
+                        ruler,
+                        language,
+                        new JapaneseMeasuring(),
+                        new Rooms(new JapaneseTying(), new JapaneseSewing(), new JapanesePrinting()));
+            case FRENCH ->
+                new Voice(
+                        ruler,
+                        language,
+                        new FrenchMeasuring(),
+                        new Rooms(new FrenchTying(), new FrenchSewing(), new FrenchPrinting()));
+            case GERMAN ->
+                new Voice(
+                        ruler,
+                        language,
+                        new GermanMeasuring(),
+                        new Rooms(new GermanTying(), new GermanSewing(), new GermanPrinting()));
+            case SPANISH ->
+                new Voice(
+                        ruler,
+                        language,
+                        new SpanishMeasuring(),
+                        new Rooms(new SpanishTying(), new SpanishSewing(), new SpanishPrinting()));
         };
     }
 
@@ -142,9 +164,7 @@ public record Voice(Ruler ruler, Language language, MeasuringWords measuring, Ro
             String thing = things.get(i);
             before = i == 0
                     ? thing
-                    : i + 1 == things.size()
-                            ? measuring.listLast(before, thing)
-                            : measuring.listNext(before, thing);
+                    : i + 1 == things.size() ? measuring.listLast(before, thing) : measuring.listNext(before, thing);
         }
         return before;
     }

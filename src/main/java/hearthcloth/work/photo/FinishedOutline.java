@@ -34,8 +34,7 @@ public record FinishedOutline(List<MeasuredLength> sides, List<MeasuredLength> d
         List<MeasuredLength> diagonals = new ArrayList<>();
         for (int i = 0; i < 2; i++) {
             // Its two ends are seen as surely as those of the sides that meet there.
-            double own = Math.max(
-                    ownMm(cloth, scale, i), ownMm(cloth, scale, i + 1));
+            double own = Math.max(ownMm(cloth, scale, i), ownMm(cloth, scale, i + 1));
             diagonals.add(scale.measured(cloth.picture().get(i), cloth.picture().get(i + 2), own));
         }
         double off = IntStream.range(0, 4)

@@ -69,8 +69,27 @@ class SharedOptionsTest {
     @Test
     void what_is_typed_counts() {
         All all = typed(
-                "-", "--out", "/", "--guide", "full", "--paper", "a4", "--language", "fr", "--json", "--gift", "box 30 x 20 x 8", "--tie",
-                "errand wrap", "--size", "40", "--free", "--proposals", "2", "--seed", "7");
+                "-",
+                "--out",
+                "/",
+                "--guide",
+                "full",
+                "--paper",
+                "a4",
+                "--language",
+                "fr",
+                "--json",
+                "--gift",
+                "box 30 x 20 x 8",
+                "--tie",
+                "errand wrap",
+                "--size",
+                "40",
+                "--free",
+                "--proposals",
+                "2",
+                "--seed",
+                "7");
         assertThat(all.print.read(new OptionText(), Ruler.EIGHTHS))
                 .isEqualTo(new PrintOptions.Asked(Paper.A4, Language.FRENCH, GuideLength.FULL, Ruler.EIGHTHS));
         assertThat(all.out.shown()).isEqualTo("/");
@@ -89,7 +108,18 @@ class SharedOptionsTest {
 
     @Test
     void what_cannot_be_used_is_told_at_once() {
-        All all = typed("scraps.csv", "--out", "out", "--guide", "long", "--paper", "a5", "--budget", "soon", "--language", "tide");
+        All all = typed(
+                "scraps.csv",
+                "--out",
+                "out",
+                "--guide",
+                "long",
+                "--paper",
+                "a5",
+                "--budget",
+                "soon",
+                "--language",
+                "tide");
         OptionText text = new OptionText();
         all.print.read(text, Ruler.EIGHTHS);
         all.budget.read(text);
@@ -98,7 +128,8 @@ class SharedOptionsTest {
                         BadInputException.class, e -> assertThat(e.sentences()).hasSize(4));
         assertThatThrownBy(() -> typed("scraps.csv")).hasMessageContaining("--out");
         UnitOption unit = new UnitOption();
-        new CommandLine(CommandLine.Model.CommandSpec.create().addMixin("unit", CommandLine.Model.CommandSpec.forAnnotatedObject(unit)))
+        new CommandLine(CommandLine.Model.CommandSpec.create()
+                        .addMixin("unit", CommandLine.Model.CommandSpec.forAnnotatedObject(unit)))
                 .parseArgs("--unit", "ell");
         assertThatThrownBy(unit::ruler).isInstanceOf(BadInputException.class).hasMessageContaining("write in or cm");
     }

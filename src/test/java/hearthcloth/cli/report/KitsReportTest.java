@@ -57,7 +57,9 @@ class KitsReportTest {
     void each_cloth_has_a_line_with_its_size_its_joins_and_its_folder() {
         String said = said(together(square("Ada", 12), square("Bea\u0007", 13)));
         assertThat(said).containsPattern("Ada: [^\n]*12 × 12 in, hearth of \\w+, [^\n]*join[^\n]*, in out/1\\.");
-        assertThat(said).containsPattern("Bea ?: [^\n]*13 × 13 in, [^\n]*, in out/2\\.").doesNotContain("\u0007");
+        assertThat(said)
+                .containsPattern("Bea ?: [^\n]*13 × 13 in, [^\n]*, in out/2\\.")
+                .doesNotContain("\u0007");
         assertThat(said).contains("Most joins: ", "out/kits.pdf").doesNotContain("Not as it was asked for");
     }
 
@@ -75,7 +77,8 @@ class KitsReportTest {
                 .readTree(JsonText.of(KitsJson.of(HEAP, together, List.of("12 in", "13 in", "150 in"))));
         assertThat(json.get("format").asText()).isEqualTo("hearthcloth-kits");
         assertThat(json.get("outcome").asText()).isEqualTo("some-lack");
-        assertThat(json.get("stash").get("pieces").asInt()).isEqualTo(HEAP.pieces().size());
+        assertThat(json.get("stash").get("pieces").asInt())
+                .isEqualTo(HEAP.pieces().size());
         assertThat(json.get("cloths")).hasSize(3);
         assertThat(json.get("cloths").get(1).get("made").get("width").asLong())
                 .isEqualTo(Length.inches(13).nm());

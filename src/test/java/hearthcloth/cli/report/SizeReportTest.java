@@ -127,7 +127,8 @@ class SizeReportTest {
     @Test
     void how_a_tie_is_done_is_told_step_by_step_with_its_cautions() {
         List<String> lines = said(Ruler.MILLIMETRES, report -> report.steps(BOX, Tie.FOUR_CORNER));
-        Tying tying = Tying.of(Tie.FOUR_CORNER, BOX, Voice.english(Ruler.MILLIMETRES).tying());
+        Tying tying =
+                Tying.of(Tie.FOUR_CORNER, BOX, Voice.english(Ruler.MILLIMETRES).tying());
         for (int i = 0; i < tying.steps().size(); i++) {
             assertThat(lines)
                     .contains("  " + (i + 1) + "  " + tying.steps().get(i).words());

@@ -87,11 +87,33 @@ class ClothWordsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "gris, grey", "grau, grey", "gris oscuro, dark grey", "회색, grey", "灰色, grey", "dunkelgrau, dark grey",
-        "noir, black", "schwarz, black",
-        "negro, black", "검정, black", "黒, black", "weiß, white", "흰색, white",
-        "白, white", "rouge, red", "rot, red", "rojo, red", "빨강, red", "赤, red", "braun, brown", "갈색, brown",
-        "茶色, brown", "marron, brown", "marrón, brown", "보라, purple", "紫, purple", "morado, purple"
+        "gris, grey",
+        "grau, grey",
+        "gris oscuro, dark grey",
+        "회색, grey",
+        "灰色, grey",
+        "dunkelgrau, dark grey",
+        "noir, black",
+        "schwarz, black",
+        "negro, black",
+        "검정, black",
+        "黒, black",
+        "weiß, white",
+        "흰색, white",
+        "白, white",
+        "rouge, red",
+        "rot, red",
+        "rojo, red",
+        "빨강, red",
+        "赤, red",
+        "braun, brown",
+        "갈색, brown",
+        "茶色, brown",
+        "marron, brown",
+        "marrón, brown",
+        "보라, purple",
+        "紫, purple",
+        "morado, purple"
     })
     void and_that_colour_is_called_so(String name, String english) {
         assertThat(Colour.named(name).map(ColourName::of)).contains(english);
@@ -101,8 +123,21 @@ class ClothWordsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "青山さんの布", "赤ちゃんの服", "白石", "紅茶", "花子さんのスレッド", "새 천", "은은한 천", "아연", "stern", "roses",
-                "hell", "Muster", "arena", "Grandma's curtain", "shirt 501"
+                "青山さんの布",
+                "赤ちゃんの服",
+                "白石",
+                "紅茶",
+                "花子さんのスレッド",
+                "새 천",
+                "은은한 천",
+                "아연",
+                "stern",
+                "roses",
+                "hell",
+                "Muster",
+                "arena",
+                "Grandma's curtain",
+                "shirt 501"
             })
     void a_word_inside_another_or_of_another_meaning_is_no_colour(String name) {
         assertThat(Colour.named(name)).as(ClothWords.english(name)).isEmpty();
@@ -111,8 +146,15 @@ class ClothWordsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "green print", "oat", "pale linen, washed", "Harbour slate", "two-tone silk", "blé d'été", "violet roses",
-                "marine stripe", "Large orange print"
+                "green print",
+                "oat",
+                "pale linen, washed",
+                "Harbour slate",
+                "two-tone silk",
+                "blé d'été",
+                "violet roses",
+                "marine stripe",
+                "Large orange print"
             })
     void an_english_name_stays_as_it_was_written(String name) {
         assertThat(ClothWords.english(name)).isEqualTo(name);
@@ -126,6 +168,9 @@ class ClothWordsTest {
         assertThat(ClothWords.english("petits carreaux bleus")).isEqualTo("small check blue");
         assertThat(ClothWords.english("pana marrón")).isEqualTo("corduroy brown");
         assertThat(ClothWords.english("デニム")).isEqualTo("denim");
-        assertThat(ClothWords.english("小花柄のコーデュロイ")).contains("small").contains("floral").contains("corduroy");
+        assertThat(ClothWords.english("小花柄のコーデュロイ"))
+                .contains("small")
+                .contains("floral")
+                .contains("corduroy");
     }
 }

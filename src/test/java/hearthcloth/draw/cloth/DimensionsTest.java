@@ -35,8 +35,7 @@ import org.junit.jupiter.api.Test;
 /** Small marks of the drawings of a cloth: {@link Dimensions}, {@link Arrow}, {@link CutNumber}, {@link Dyes}, {@link RawPart}. */
 class DimensionsTest {
 
-    private static final Plan PLAN =
-            Planned.plans(Stashes.scraps(40, 3), 18, 1).get(0);
+    private static final Plan PLAN = Planned.plans(Stashes.scraps(40, 3), 18, 1).get(0);
 
     private static List<Mark.Line> lines(Sketch sketch) {
         return sketch.marks().stream()
@@ -49,7 +48,9 @@ class DimensionsTest {
     void a_dimension_says_its_measure_only_where_there_is_room() {
         Sketch wide = new Sketch();
         Dimensions.across(wide, 10, 60, 5, "12½ in");
-        assertThat(wide.finished("", 100, 100).words()).extracting(Mark.Words::text).containsExactly("12½ in");
+        assertThat(wide.finished("", 100, 100).words())
+                .extracting(Mark.Words::text)
+                .containsExactly("12½ in");
         assertThat(wide.finished("", 100, 100).words().get(0).at().x()).isEqualTo(35);
         Sketch narrow = new Sketch();
         Dimensions.across(narrow, 10, 14, 5, "12½ in");
@@ -71,7 +72,9 @@ class DimensionsTest {
         assertThat(lines(up)).hasSize(3);
         Sketch small = new Sketch();
         Arrow.draw(small, new Point(50, 50), 6, 6, true);
-        assertThat(lines(small).get(0).points().get(0)).as("no gap where there is no room").isEqualTo(new Point(50, 50));
+        assertThat(lines(small).get(0).points().get(0))
+                .as("no gap where there is no room")
+                .isEqualTo(new Point(50, 50));
     }
 
     /** Seeds 1 to 20: a dozen numbers on one line never touch each other, and the last finds no place. */
@@ -111,7 +114,9 @@ class DimensionsTest {
         assertThatThrownBy(() -> both.colour("rust")).hasMessage("no piece of the plan is of \"rust\"");
         for (int rgb = 0; rgb < 0xffffff; rgb += 0x111111) {
             Colour ground = Colour.of(rgb);
-            assertThat(Dyes.hatch(ground).colour()).as("a hatch is seen on " + ground.hex()).isNotEqualTo(ground);
+            assertThat(Dyes.hatch(ground).colour())
+                    .as("a hatch is seen on " + ground.hex())
+                    .isNotEqualTo(ground);
         }
     }
 
@@ -155,9 +160,14 @@ class DimensionsTest {
                 RawPart part = RawPart.of(PLAN, step, half);
                 Rect exact = part.exact();
                 assertThat(exact.width())
-                        .isEqualTo(part.finished().width().plus(part.open().left()).plus(part.open().right()));
+                        .isEqualTo(part.finished()
+                                .width()
+                                .plus(part.open().left())
+                                .plus(part.open().right()));
                 assertThat(part.raw().height())
-                        .isEqualTo(exact.height().plus(part.extra().top()).plus(part.extra().bottom()));
+                        .isEqualTo(exact.height()
+                                .plus(part.extra().top())
+                                .plus(part.extra().bottom()));
                 assertThat(Stream.of(Side.values()).map(side -> part.open().on(side)))
                         .as("some edge is open, or it could not be sewn on")
                         .anyMatch(Length::isPositive);

@@ -16,7 +16,8 @@ class CatalogueLettersTest {
     void the_fonts_have_every_letter_of_the_catalogues() throws IOException {
         List<Path> catalogues;
         try (Stream<Path> files = Files.walk(Path.of("src", "main", "words"))) {
-            catalogues = files.filter(file -> file.toString().endsWith(".properties")).toList();
+            catalogues = files.filter(file -> file.toString().endsWith(".properties"))
+                    .toList();
         }
         assertThat(catalogues).hasSizeGreaterThanOrEqualTo(12);
         for (Path catalogue : catalogues) {

@@ -97,8 +97,10 @@ class LineBreaksTest {
             at += part.text().length();
         }
         assertThat(at).isEqualTo(text.length());
-        assertThat(ours).isNotEmpty().allSatisfy(place -> assertThat(library.isBoundary(place))
-                .as(text.substring(0, place) + "|" + text.substring(place))
-                .isTrue());
+        assertThat(ours)
+                .isNotEmpty()
+                .allSatisfy(place -> assertThat(library.isBoundary(place))
+                        .as(text.substring(0, place) + "|" + text.substring(place))
+                        .isTrue());
     }
 }

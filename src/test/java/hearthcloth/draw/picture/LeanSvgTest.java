@@ -15,8 +15,7 @@ class LeanSvgTest {
     private static final Colour OAT = Colour.of(0xddd0b7);
 
     private static List<Point> square(double x, double y, double side) {
-        return List.of(
-                new Point(x, y), new Point(x + side, y), new Point(x + side, y + side), new Point(x, y + side));
+        return List.of(new Point(x, y), new Point(x + side, y), new Point(x + side, y + side), new Point(x, y + side));
     }
 
     private static List<Point> backwards(List<Point> outline) {

@@ -113,7 +113,8 @@ class ParagraphTest {
         assertThat(narrow.inside(6, 3).orElseThrow().lines()).containsExactly("1A");
         Label tall = new Label(new Bounds(0, 0, 8, 60), Colour.WHITE, label.wordings());
         assertThat(tall.inside(4, 3).orElseThrow().way()).as("it runs up").isEqualTo(Type.Way.UP);
-        assertThat(new Label(new Bounds(0, 0, 2, 2), Colour.WHITE, label.wordings()).inside(6, 3)).isEmpty();
+        assertThat(new Label(new Bounds(0, 0, 2, 2), Colour.WHITE, label.wordings()).inside(6, 3))
+                .isEmpty();
     }
 
     @Test

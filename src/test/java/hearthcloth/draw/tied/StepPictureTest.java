@@ -62,7 +62,9 @@ class StepPictureTest {
     void every_step_shows_the_cloth_and_what_moved(Round round) throws IOException {
         TiedGift tied = Sample.of(round.tie, round.gift, Length.cm(12));
         List<Picture> pictures = new ArrayList<>();
-        for (Tying.Step step : Tying.of(round.tie, round.gift, Voice.english(Ruler.MILLIMETRES).tying()).steps()) {
+        for (Tying.Step step : Tying.of(
+                        round.tie, round.gift, Voice.english(Ruler.MILLIMETRES).tying())
+                .steps()) {
             Picture picture = tied.moment(step.moment(), WIDTH, HEIGHT);
             assertThat(picture.width()).as(step.words()).isBetween(20.0, WIDTH);
             assertThat(picture.height()).as(step.words()).isBetween(12.0, HEIGHT);

@@ -48,8 +48,7 @@ class FieldReaderTest {
         assertThat(faults).hasSize(4);
         assertThat(faults.get(0)).startsWith("\"seam.wide\": For input string");
         assertThat(faults.get(1)).isEqualTo("\"cloths[1]\": this is to be an object with fields, in { }.");
-        assertThat(faults.get(2))
-                .isEqualTo("\"cloths[2].n\": this will not do; write a whole number from 1 to 9.");
+        assertThat(faults.get(2)).isEqualTo("\"cloths[2].n\": this will not do; write a whole number from 1 to 9.");
         assertThat(faults.get(3)).isEqualTo("\"hem\": this is to be an object with fields, in { }.");
     }
 

@@ -48,7 +48,8 @@ class SewingFieldsTest {
         Random chance = new Random(4);
         for (int i = 0; i < 200; i++) {
             Guideline.SewingRule sewing = new Guideline.SewingRule(
-                    making(chance, ruler), new PiecingRules(length(chance, 900), length(chance, 900), chance.nextInt(41)));
+                    making(chance, ruler),
+                    new PiecingRules(length(chance, 900), length(chance, 900), chance.nextInt(41)));
             JsonValue.Building file = JsonValue.object();
             new SewingFields(ruler).write(sewing, file);
             String written = JsonWriter.write(file.done());
@@ -86,9 +87,7 @@ class SewingFieldsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             {"leeway":"11 cm"}| "leeway": "11 cm" will not do; write a length at most 10 cm.
             {"trim":"4,5 in"}| "trim": "4,5 in" will not do; write a length at most 10 cm.
             {"hem":{"first":"0 cm"}}| "hem.first": "0 cm" will not do; write more than nothing and at most 10 cm.
@@ -106,10 +105,15 @@ class SewingFieldsTest {
     /** The kind is left out, so it is the usual one; what is said of it counts all the same. */
     @Test
     void allowances_count_where_the_kind_is_left_out() {
-        SeamKind seam = read(Ruler.MILLIMETRES, "{\"seam\":{\"wide\":\"14 mm\"}}").making().seam();
+        SeamKind seam = read(Ruler.MILLIMETRES, "{\"seam\":{\"wide\":\"14 mm\"}}")
+                .making()
+                .seam();
         assertThat(seam.wide()).isEqualTo(Length.mm(14));
         assertThat(seam.narrow()).isEqualTo(Making.metric().seam().narrow());
-        assertThat(read(Ruler.MILLIMETRES, "{\"seam\":{\"narrow\":\"4 mm\"}}").making().seam().narrow())
+        assertThat(read(Ruler.MILLIMETRES, "{\"seam\":{\"narrow\":\"4 mm\"}}")
+                        .making()
+                        .seam()
+                        .narrow())
                 .isEqualTo(Length.mm(4));
         assertThat(faults).isEmpty();
     }

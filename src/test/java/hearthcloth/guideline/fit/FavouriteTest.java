@@ -70,7 +70,8 @@ class FavouriteTest {
     void the_largest_square_is_measured_down_to_the_rulers_marks() {
         Favourite favourite = new Favourite(HEAP, ColourRule.Middle.ANY);
         assertThat(favourite.largestSquare(Optional.empty(), Ruler.MILLIMETRES)).isEqualTo(Length.cm(40));
-        assertThat(favourite.largestSquare(Optional.of(BLACK), Ruler.MILLIMETRES)).isEqualTo(Length.cm(10));
+        assertThat(favourite.largestSquare(Optional.of(BLACK), Ruler.MILLIMETRES))
+                .isEqualTo(Length.cm(10));
         // 199 mm are 7.83 in
         assertThat(favourite.largestSquare(Optional.of(WHITE), Ruler.QUARTERS)).isEqualTo(Length.inches(31, 4));
     }

@@ -54,7 +54,8 @@ class HeapTextTest {
         assertThat(HeapText.read("4 x 8, 400 of them, oat", Unit.INCH).faults()).isEmpty();
         assertThat(HeapText.read("4 x 8, 401 of them, oat", Unit.INCH).faults())
                 .containsExactly("These are 401 pieces; a page plans with up to 400. Leave some out.");
-        assertThat(HeapText.read("4 x 8, 10000 of them, oat\n".repeat(50), Unit.INCH).faults())
+        assertThat(HeapText.read("4 x 8, 10000 of them, oat\n".repeat(50), Unit.INCH)
+                        .faults())
                 .hasSize(1);
     }
 }

@@ -103,8 +103,7 @@ final class SheetRivalsTest {
                 case BENT -> {
                     int up = chance.nextInt(4);
                     shape.set(
-                            up,
-                            whole.get(up).plus(14 * (chance.nextDouble() - 0.5), 14 * (chance.nextDouble() - 0.5)));
+                            up, whole.get(up).plus(14 * (chance.nextDouble() - 0.5), 14 * (chance.nextDouble() - 0.5)));
                     painted.soft(shape, PAPER);
                 }
                 default -> painted.soft(shape, PAPER);
@@ -126,7 +125,8 @@ final class SheetRivalsTest {
             double slope = 0.25 * (chance.nextDouble() - 0.5);
             double depth = 0.5 + 0.3 * chance.nextDouble();
             double edge = 60 + 90 * chance.nextDouble();
-            painted.lit((x, y) -> (1 - 0.1 + slope * (x / WIDTH - 0.5)) * (plight == Plight.SHADED && x < edge ? depth : 1));
+            painted.lit((x, y) ->
+                    (1 - 0.1 + slope * (x / WIDTH - 0.5)) * (plight == Plight.SHADED && x < edge ? depth : 1));
         }
 
         Answer answer() {
@@ -144,7 +144,8 @@ final class SheetRivalsTest {
             }
             LabThumbnail coarse = painted.coarse();
             SheetFinder finder = new SheetFinder(painted.picture(), coarse, lens, Optional.of(0.74));
-            SheetChoice choice = new SheetChoice(finder, ReferenceSheet.A4, coarse, GroundModel.of(coarse.smoothed(1.2)));
+            SheetChoice choice =
+                    new SheetChoice(finder, ReferenceSheet.A4, coarse, GroundModel.of(coarse.smoothed(1.2)));
             try {
                 SheetChoice.Chosen chosen = choice.sure(traced, uncut);
                 boolean right = chosen.found().index() == 0;
@@ -171,8 +172,7 @@ final class SheetRivalsTest {
     void a_pale_scrap_of_the_sheets_proportions_is_never_taken_for_it_in_silence() {
         Map<Plight, Map<Answer, List<Long>>> answers = answers(0, 90);
 
-        assertThat(answers.values())
-                .allSatisfy(of -> assertThat(of).doesNotContainKey(Answer.SILENTLY_WRONG));
+        assertThat(answers.values()).allSatisfy(of -> assertThat(of).doesNotContainKey(Answer.SILENTLY_WRONG));
         // Where it lies flat and the scrap differs in whiteness, nothing needs to be asked.
         assertThat(answers.getOrDefault(Plight.FLAT, Map.of())).containsKey(Answer.RIGHT);
     }

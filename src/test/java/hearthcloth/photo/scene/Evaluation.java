@@ -54,8 +54,7 @@ final class Evaluation {
         ReferenceSheet sheet = card ? ReferenceSheet.CARD : a4 ? ReferenceSheet.A4 : ReferenceSheet.LETTER;
         int pieces = 12 + (int) (seed % 5) * 6;
         Scene scene = Scenes.drawn(seed, new Scenes.Wish(floor, tilt, Double.parseDouble(args[2]), pieces, format));
-        byte[] photograph =
-                kept(seed + "-" + args[2] + (card ? "-card" : ""), () -> jpeg(scene.photograph(), 0.6f));
+        byte[] photograph = kept(seed + "-" + args[2] + (card ? "-card" : ""), () -> jpeg(scene.photograph(), 0.6f));
         long start = System.nanoTime();
         Reading reading = PhotoReader.read(photograph, sheet, ReadingProgress.NONE);
         double seconds = (System.nanoTime() - start) / 1e9;

@@ -253,7 +253,11 @@ class RemeasurementTest {
         Doubt cut = new Doubt(Doubt.Kind.CUT_OFF, "It runs off.");
         Doubt faint = new Doubt(Doubt.Kind.FAINT, "It is faint.");
         PhotoSorting sorting = PhotoSorting.of(
-                List.of(numbered(piece, 1), numbered(piece, 2, cut), numbered(piece, 3, faint), numbered(piece, 4, cut)),
+                List.of(
+                        numbered(piece, 1),
+                        numbered(piece, 2, cut),
+                        numbered(piece, 3, faint),
+                        numbered(piece, 4, cut)),
                 List.of());
 
         PhotoSorting checked = sorting.allChecked(List.of("4"));
@@ -270,8 +274,7 @@ class RemeasurementTest {
     @Test
     void a_cloth_of_four_corners_tells_its_diagonals_and_how_square_it_is_and_lies_level_in_its_picture()
             throws IOException {
-        FinishedOutline outline =
-                FinishedOutline.of(navy().outline(), scale).orElseThrow();
+        FinishedOutline outline = FinishedOutline.of(navy().outline(), scale).orElseThrow();
 
         double diagonal = Math.hypot(150, 90);
         for (MeasuredLength one : outline.diagonals()) {
@@ -287,8 +290,10 @@ class RemeasurementTest {
         BufferedImage seen = ImageIO.read(new ByteArrayInputStream(jpeg));
         assertThat(seen.getWidth()).isEqualTo(600);
         assertThat((double) seen.getHeight() / seen.getWidth()).isCloseTo(102 / 162.0, within(0.02));
-        for (int[] inside : new int[][] {{40, 40}, {560, 40}, {40, seen.getHeight() - 40}, {560, seen.getHeight() - 40}}) {
-            assertThat(new Colour(seen.getRGB(inside[0], inside[1]) & 0xffffff).red()).isLessThan(90);
+        for (int[] inside :
+                new int[][] {{40, 40}, {560, 40}, {40, seen.getHeight() - 40}, {560, seen.getHeight() - 40}}) {
+            assertThat(new Colour(seen.getRGB(inside[0], inside[1]) & 0xffffff).red())
+                    .isLessThan(90);
         }
         assertThat(new Colour(seen.getRGB(8, 8) & 0xffffff).red()).isGreaterThan(110);
     }

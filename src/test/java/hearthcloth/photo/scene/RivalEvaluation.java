@@ -90,8 +90,8 @@ final class RivalEvaluation {
         double rivalTurn = chance.nextDouble() * 0.6 - 0.3;
         scraps.add(new Scrap(
                 Scenes.box(new double[] {190, 10}, 210 * size, 297 * size, rivalTurn), plain(pale()), 0, false));
-        scraps.add(new Scrap(
-                Scenes.box(new double[] {40, -235}, 110, 70, chance.nextDouble()), plain(dark()), 0, false));
+        scraps.add(
+                new Scrap(Scenes.box(new double[] {40, -235}, 110, 70, chance.nextDouble()), plain(dark()), 0, false));
         double across = 920 + 120 * chance.nextDouble();
         double width = 1680;
         Camera camera = new Camera(

@@ -45,8 +45,7 @@ final class RoughEvaluation {
     private void read(long seed, String[] args) throws IOException {
         double tilt = 5 * (seed % 5);
         Scene scene = RoughScenes.drawn(
-                seed,
-                new Scenes.Wish(FLOORS.get((int) (seed % 3)), tilt, Double.parseDouble(args[2]), 16, Scenes.A4));
+                seed, new Scenes.Wish(FLOORS.get((int) (seed % 3)), tilt, Double.parseDouble(args[2]), 16, Scenes.A4));
         byte[] jpeg = Evaluation.kept(
                 "rough-" + seed + "-" + args[2],
                 () -> Evaluation.jpeg(RoughScenes.photograph(scene, RoughScenes.blur(seed / 3)), 0.7f));

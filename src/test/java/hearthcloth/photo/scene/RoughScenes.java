@@ -40,8 +40,8 @@ final class RoughScenes {
         for (int i = 0; i < weights.length; i++) {
             weights[i] /= sum;
         }
-        BufferedImage along = new ConvolveOp(new Kernel(weights.length, 1, weights), ConvolveOp.EDGE_NO_OP, null)
-                .filter(sharp, null);
+        BufferedImage along =
+                new ConvolveOp(new Kernel(weights.length, 1, weights), ConvolveOp.EDGE_NO_OP, null).filter(sharp, null);
         return new ConvolveOp(new Kernel(1, weights.length, weights), ConvolveOp.EDGE_NO_OP, null).filter(along, null);
     }
 

@@ -136,8 +136,8 @@ class BarColoursTest {
                     fabric.name(), fabric, Size.square(Length.cm(100)), Piece.Washed.UNKNOWN, pieces.size() + 2));
         }
         Supply supply = new Supply(new Stash(pieces));
-        Cloth turns = Greys.cloth(
-                100, 20, 1, Greys.WHITE, slot -> slot.place().order() % 2 == 0 ? Greys.RED : Greys.DARK);
+        Cloth turns =
+                Greys.cloth(100, 20, 1, Greys.WHITE, slot -> slot.place().order() % 2 == 0 ? Greys.RED : Greys.DARK);
         LeastAmiss best = LeastAmiss.of(turns, supply, Contrast.READS);
         assertThat(best.isProven()).isTrue();
         Cloth field = Greys.cloth(100, 20, 1, Greys.WHITE, slot -> Greys.DARK);

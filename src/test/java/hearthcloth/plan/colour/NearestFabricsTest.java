@@ -21,13 +21,14 @@ class NearestFabricsTest {
     @Test
     void each_colour_has_the_nearest_fabric_that_is_left_or_none() {
         Stash stash = new Stash(List.of(
-                piece(2, Greys.DARK, 20), piece(3, Greys.NEAR, 40), piece(4, Greys.RED, 30), piece(5, Greys.WHITE, 10)));
+                piece(2, Greys.DARK, 20),
+                piece(3, Greys.NEAR, 40),
+                piece(4, Greys.RED, 30),
+                piece(5, Greys.WHITE, 10)));
         Colour blue = Colour.of(0x1030c0);
         List<NearestFabrics.Match> found =
                 NearestFabrics.of(List.of(Greys.GREY.colour(), Greys.GREY.colour(), blue, Greys.RED.colour()), stash);
-        assertThat(found)
-                .extracting(match -> match.fabric().name())
-                .containsExactly("Near", "Dark", "Red");
+        assertThat(found).extracting(match -> match.fabric().name()).containsExactly("Near", "Dark", "Red");
         assertThat(found.get(2).apart()).isZero();
         assertThat(NearestFabrics.names(found, stash)).containsExactly("Near", "Red", "Dark");
     }

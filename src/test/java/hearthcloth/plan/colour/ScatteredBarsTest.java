@@ -71,7 +71,8 @@ class ScatteredBarsTest {
                 List.of(Greys.PALE, Greys.DARK, Greys.RED),
                 List.of(Greys.GREY, Greys.NEAR, Greys.BLACK),
                 List.of(Greys.DARK, Greys.BLACK, Greys.GREY))) {
-            Scheme scheme = ScatteredBars.of(design(rest), plenty(rest), rest, Contrast.READS).orElseThrow();
+            Scheme scheme = ScatteredBars.of(design(rest), plenty(rest), rest, Contrast.READS)
+                    .orElseThrow();
 
             double least = Double.POSITIVE_INFINITY;
             for (int way = 0; way < 81; way++) {
@@ -126,6 +127,7 @@ class ScatteredBarsTest {
         }
         assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(narrow)), rest, Contrast.READS))
                 .isEqualTo(Optional.empty());
-        assertThat(ScatteredBars.of(design(rest), plenty(rest), List.of(), Contrast.READS)).isEmpty();
+        assertThat(ScatteredBars.of(design(rest), plenty(rest), List.of(), Contrast.READS))
+                .isEmpty();
     }
 }

@@ -63,8 +63,8 @@ class SchemeRuleTest {
 
     @Test
     void a_spiral_winds_light_and_dark_outwards_five_bars_at_a_time() {
-        Function<Layout.Slot, Fabric> arms = slot ->
-                (4 * (slot.place().round() - 1) + slot.place().order()) / 5 % 2 == 0 ? Greys.PALE : Greys.DARK;
+        Function<Layout.Slot, Fabric> arms =
+                slot -> (4 * (slot.place().round() - 1) + slot.place().order()) / 5 % 2 == 0 ? Greys.PALE : Greys.DARK;
         assertThat(holds(Scheme.Kind.SPIRAL, Greys.cloth(100, 20, 2, Greys.RED, arms)))
                 .isTrue();
         assertThat(holds(Scheme.Kind.SPIRAL, Greys.cloth(100, 20, 3, Greys.RED, arms)))

@@ -46,7 +46,11 @@ class TiedColoursTest {
     void no_more_of_any_edge_shows_than_there_is() {
         for (long hearth : new long[] {100, 150, 250, 300}) {
             Cloth cloth = Greys.cloth(
-                    hearth, (900 - hearth) / 6, 3, Greys.WHITE, slot -> slot.place().order() < 2 ? Greys.GREY : Greys.DARK);
+                    hearth,
+                    (900 - hearth) / 6,
+                    3,
+                    Greys.WHITE,
+                    slot -> slot.place().order() < 2 ? Greys.GREY : Greys.DARK);
             ColourFigures.Neighbours seen = figures(cloth).neighbours();
             ColourFigures.Neighbours flat = ColourFigures.of(cloth, Greys.ALL).neighbours();
             assertThat(seen.edgeMm()).isPositive().isLessThan(flat.edgeMm());

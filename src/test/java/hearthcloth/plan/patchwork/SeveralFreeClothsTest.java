@@ -18,8 +18,7 @@ import org.junit.jupiter.api.Test;
 /** {@link SeveralFreeCloths}: cloths whose answer is known, since each scrap is a ninth of one. */
 class SeveralFreeClothsTest {
 
-    private static final Patchwork AS_THEY_ARE =
-            new Patchwork(Optional.empty(), true, Patchwork.ScrapRule.AS_THEY_ARE);
+    private static final Patchwork AS_THEY_ARE = new Patchwork(Optional.empty(), true, Patchwork.ScrapRule.AS_THEY_ARE);
 
     /** Three by three patches that finish 10 by 10 eighths, the outer ones less the hem: what nine scraps of 18 make. */
     private static Stash squares(int count) {

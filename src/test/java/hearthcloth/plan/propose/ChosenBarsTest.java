@@ -28,8 +28,8 @@ class ChosenBarsTest {
             .design();
 
     private static ChosenBars bars(Contrast contrast) {
-        return new ChosenBars(Trials.plenty(
-                        Trials.WHITE, REST.get(0), REST.get(1), REST.get(2), REST.get(3), REST.get(4)), contrast);
+        return new ChosenBars(
+                Trials.plenty(Trials.WHITE, REST.get(0), REST.get(1), REST.get(2), REST.get(3), REST.get(4)), contrast);
     }
 
     @ParameterizedTest

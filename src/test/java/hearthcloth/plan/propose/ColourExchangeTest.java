@@ -18,9 +18,9 @@ import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
@@ -75,7 +75,8 @@ class ColourExchangeTest {
     void the_same_seed_gives_the_same_cloth() {
         DraftTrial trial = free(hidden(new Random(3), 0)).orElseThrow();
         assertThat(ColourExchange.of(trial.answer(), LOOKS, 5, Contrast.READS).found())
-                .isEqualTo(ColourExchange.of(trial.answer(), LOOKS, 5, Contrast.READS).found());
+                .isEqualTo(ColourExchange.of(trial.answer(), LOOKS, 5, Contrast.READS)
+                        .found());
     }
 
     private static Optional<DraftTrial> free(HiddenCloth hidden) {

@@ -58,7 +58,8 @@ class ShortSearchTest {
 
     @Test
     void where_nothing_can_be_cut_nothing_is_found() {
-        assertThat(search(new Stash(List.of()), wish(12), ShortSearch.Depth.PLAIN)).isEmpty();
+        assertThat(search(new Stash(List.of()), wish(12), ShortSearch.Depth.PLAIN))
+                .isEmpty();
         assertThat(search(Stashes.scraps(20, 2), wish(12, "Velvet"), ShortSearch.Depth.PLAIN))
                 .as("a fabric that is not there")
                 .isEmpty();

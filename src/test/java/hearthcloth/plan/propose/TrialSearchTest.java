@@ -47,8 +47,10 @@ class TrialSearchTest {
 
     @Test
     void a_spent_budget_counts_only_once_a_cloth_was_found() {
-        assertThat(search(Budget.until(() -> true)).made(Optional.of(SIZE), true)).isEmpty();
-        assertThat(search(Budget.until(() -> true)).made(Optional.of(SIZE), false)).isPresent();
+        assertThat(search(Budget.until(() -> true)).made(Optional.of(SIZE), true))
+                .isEmpty();
+        assertThat(search(Budget.until(() -> true)).made(Optional.of(SIZE), false))
+                .isPresent();
     }
 
     @Test
@@ -61,7 +63,9 @@ class TrialSearchTest {
             assertThat(ProposalSelection.plan(trial).cloth().finished()).isEqualTo(SIZE);
         });
         for (int i = 0; i < told.size(); i++) {
-            assertThat(told.get(i).tried()).isEqualTo(i + 1).isLessThanOrEqualTo(told.get(i).of());
+            assertThat(told.get(i).tried())
+                    .isEqualTo(i + 1)
+                    .isLessThanOrEqualTo(told.get(i).of());
         }
         assertThat(told.get(told.size() - 1).tried()).isEqualTo(told.get(0).of());
     }
@@ -71,7 +75,8 @@ class TrialSearchTest {
     void longer_search_never_leaves_the_best_worse() {
         TrialSearch search = search(Budget.steps(Long.MAX_VALUE));
         List<DraftTrial> trials = search.tryAt(Optional.of(SIZE), 12);
-        int fewest = trials.stream().mapToInt(trial -> trial.figures().joins()).min().orElseThrow();
+        int fewest =
+                trials.stream().mapToInt(trial -> trial.figures().joins()).min().orElseThrow();
         int again = search.improved(trials).stream()
                 .mapToInt(trial -> trial.figures().joins())
                 .min()

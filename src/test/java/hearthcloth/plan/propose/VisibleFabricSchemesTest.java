@@ -9,9 +9,9 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.PiecingRules;
-import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
@@ -99,8 +99,8 @@ class VisibleFabricSchemesTest {
                         1,
                         Ruler.EIGHTHS,
                         new Wish.Looks(
-                                Optional.of(new Wish.Outside(
-                                        "Velvet", BOX, Tie.FOUR_CORNER, Tail.INCHES, Placing.CENTRED)),
+                                Optional.of(
+                                        new Wish.Outside("Velvet", BOX, Tie.FOUR_CORNER, Tail.INCHES, Placing.CENTRED)),
                                 Optional.empty(),
                                 Contrast.READS)));
         PlanOutcome outcome = Planner.plan(stash, wish, 1, Budget.steps(100), progress -> {});

@@ -31,8 +31,9 @@ class KeptNamesTest {
                 bars.computeIfAbsent(bar.bar(), none -> new ArrayList<>()).add(patch);
             }
         }
-        bars.values().forEach(parts -> parts.sort(java.util.Comparator.comparing(
-                patch -> patch.place().id())));
+        bars.values()
+                .forEach(parts -> parts.sort(
+                        java.util.Comparator.comparing(patch -> patch.place().id())));
         return bars;
     }
 
@@ -66,7 +67,8 @@ class KeptNamesTest {
                 .findFirst()
                 .orElseThrow();
         Cloth cloth = new Cloth(
-                layout.sewn(hearth.fabric(), hearth.showing(), parts), plan.cloth().making());
+                layout.sewn(hearth.fabric(), hearth.showing(), parts),
+                plan.cloth().making());
         List<PieceCut> cuts = plan.cuts().stream()
                 .map(cut -> new PieceCut(cut.piece(), named(cut.tree(), names), cut.past()))
                 .toList();

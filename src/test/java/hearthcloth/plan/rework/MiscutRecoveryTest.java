@@ -138,8 +138,9 @@ class MiscutRecoveryTest {
                     .as("piece " + cut.piece().id())
                     .isEqualTo(isBegun);
         }
-        assertThat(whole.cuts()).filteredOn(cut -> !cut.past()).noneMatch(cut -> slip.gone()
-                .contains(cut.piece()));
+        assertThat(whole.cuts())
+                .filteredOn(cut -> !cut.past())
+                .noneMatch(cut -> slip.gone().contains(cut.piece()));
         double used = found.cuts().stream()
                 .flatMap(cut -> cut.tree().kept().stream())
                 .mapToDouble(kept -> kept.at().size().areaMm2())

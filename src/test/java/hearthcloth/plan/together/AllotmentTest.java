@@ -50,8 +50,7 @@ class AllotmentTest {
 
     @Test
     void what_a_cloth_is_cut_from_is_gone_but_for_what_it_leaves() {
-        List<Piece> used =
-                first.plan().cuts().stream().map(cut -> cut.piece()).toList();
+        List<Piece> used = first.plan().cuts().stream().map(cut -> cut.piece()).toList();
         assertThat(one.untouched()).doesNotContainAnyElementsOf(used);
         assertThat(one.free()).containsAll(one.untouched()).doesNotContainAnyElementsOf(used);
         assertThat(area(one.free()))
@@ -82,10 +81,12 @@ class AllotmentTest {
     @Test
     void the_leftovers_that_are_handed_on_are_those_the_second_is_cut_from() {
         List<Leftover> handed = both.handedOn();
-        assertThat(handed).extracting(Leftover::part).containsExactlyInAnyOrderElementsOf(second.plan().cuts().stream()
-                .map(cut -> cut.piece())
-                .filter(piece -> !HEAP.pieces().contains(piece))
-                .toList());
+        assertThat(handed)
+                .extracting(Leftover::part)
+                .containsExactlyInAnyOrderElementsOf(second.plan().cuts().stream()
+                        .map(cut -> cut.piece())
+                        .filter(piece -> !HEAP.pieces().contains(piece))
+                        .toList());
         assertThat(handed).isNotEmpty().allSatisfy(left -> {
             assertThat(left.by()).isZero();
             assertThat(left.part().size()).isEqualTo(left.at().size());
@@ -141,7 +142,8 @@ class AllotmentTest {
 
     @Test
     void shares_of_fabrics_sum_up_to_the_whole_cloth() {
-        assertThat(first.shares().values().stream().mapToDouble(share -> share).sum()).isCloseTo(1, within(1e-9));
+        assertThat(first.shares().values().stream().mapToDouble(share -> share).sum())
+                .isCloseTo(1, within(1e-9));
         assertThat(first.dark(101)).isCloseTo(1, within(1e-9));
         assertThat(first.dark(-1)).isZero();
     }

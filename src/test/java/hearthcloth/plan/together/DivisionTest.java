@@ -57,8 +57,8 @@ class DivisionTest {
     @ParameterizedTest
     @EnumSource(Division.Offer.class)
     void whoever_gets_a_cloth_gets_the_size_asked_and_the_others_keep_theirs(Division.Offer offer) {
-        Allotment kept = division(1)
-                .planned(Allotment.of(alike()), List.of(1), Division.Offer.ALL, ShortSearch.Depth.PLAIN);
+        Allotment kept =
+                division(1).planned(Allotment.of(alike()), List.of(1), Division.Offer.ALL, ShortSearch.Depth.PLAIN);
         Allotment all = division(2).planned(kept, List.of(2, 0), offer, ShortSearch.Depth.PLAIN);
         assertThat(all.made()).containsOnlyKeys(0, 1, 2);
         assertThat(all.made(1)).isEqualTo(kept.made(1));
@@ -73,10 +73,8 @@ class DivisionTest {
     @EnumSource(Division.Offer.class)
     void the_same_chance_divides_alike(Division.Offer offer) {
         Stash heap = Stashes.scraps(30, 4);
-        Allotment once =
-                division(3).planned(Allotment.of(heap), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
-        Allotment again =
-                division(3).planned(Allotment.of(heap), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
+        Allotment once = division(3).planned(Allotment.of(heap), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
+        Allotment again = division(3).planned(Allotment.of(heap), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
         assertThat(again.made()).isEqualTo(once.made());
     }
 
@@ -99,9 +97,9 @@ class DivisionTest {
             for (int i = 0; i < 4; i++) {
                 seen.put(Stashes.fabric(i, Fabric.Faces.SAME, Fabric.Nap.ANY).name(), i == rare ? 1 : 2);
             }
-            Optional<Made> made = new OneCloth(ASKED)
-                    .plan(0, alike().pieces(), ShortSearch.Depth.SHORT, seen, work(1));
-            String expected = Stashes.fabric(rare, Fabric.Faces.SAME, Fabric.Nap.ANY).name();
+            Optional<Made> made = new OneCloth(ASKED).plan(0, alike().pieces(), ShortSearch.Depth.SHORT, seen, work(1));
+            String expected =
+                    Stashes.fabric(rare, Fabric.Faces.SAME, Fabric.Nap.ANY).name();
             assertThat(made.orElseThrow().hearth()).isEqualTo(expected);
             assertThat(hearth(made.orElseThrow().plan())).isEqualTo(expected);
         }

@@ -47,8 +47,11 @@ class HandsTest {
         hands.values().forEach(all::addAll);
         assertThat(all).containsExactlyInAnyOrderElementsOf(pieces);
         for (Predicate<Piece> some : List.<Predicate<Piece>>of(HandsTest::isDark, piece -> !isDark(piece))) {
-            double largest =
-                    pieces.stream().filter(some).mapToDouble(Piece::areaMm2).max().orElseThrow();
+            double largest = pieces.stream()
+                    .filter(some)
+                    .mapToDouble(Piece::areaMm2)
+                    .max()
+                    .orElseThrow();
             needs.forEach((one, need) -> needs.forEach((other, needed) -> {
                 double share = area(hands.getOrDefault(one, List.of()), some) / need;
                 double others = area(hands.getOrDefault(other, List.of()), some) / needed;
@@ -62,7 +65,8 @@ class HandsTest {
     void the_same_chance_deals_the_same_and_another_deals_otherwise() {
         List<Piece> pieces = Stashes.scraps(40, 5).pieces();
         Hands hands = new Hands(MIDDLE, needs(1, 1, 1));
-        assertThat(hands.dealt(pieces, new SplittableRandom(1))).isEqualTo(hands.dealt(pieces, new SplittableRandom(1)));
+        assertThat(hands.dealt(pieces, new SplittableRandom(1)))
+                .isEqualTo(hands.dealt(pieces, new SplittableRandom(1)));
         assertThat(hands.dealt(pieces, new SplittableRandom(1)))
                 .isNotEqualTo(hands.dealt(pieces, new SplittableRandom(2)));
     }

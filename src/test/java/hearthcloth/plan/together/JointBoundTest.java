@@ -59,22 +59,23 @@ class JointBoundTest {
     @Test
     void where_fewer_strips_reach_than_there_are_cloths_somebody_joins() {
         Making making = Making.inches();
-        Length narrowest =
-                making.seam().wide().plus(making.seam().narrow().min(making.hem().allowance()));
+        Length narrowest = making.seam()
+                .wide()
+                .plus(making.seam().narrow().min(making.hem().allowance()));
         Length reach = Length.inches(12).plus(making.hem().allowance().times(2));
         List<Asked> three = List.of(Wished.square("a", 12), Wished.square("b", 12), Wished.square("c", 12));
         assertThat(JointBound.worstJoins(pieces(3, narrowest, reach), three)).isZero();
         assertThat(JointBound.worstJoins(pieces(2, narrowest, reach), three)).isOne();
-        assertThat(JointBound.worstJoins(pieces(1, narrowest.times(3), reach), three)).isZero();
-        assertThat(JointBound.worstJoins(pieces(1, narrowest, reach.times(3)), three)).isZero();
+        assertThat(JointBound.worstJoins(pieces(1, narrowest.times(3), reach), three))
+                .isZero();
+        assertThat(JointBound.worstJoins(pieces(1, narrowest, reach.times(3)), three))
+                .isZero();
     }
 
     @Test
     void only_fabrics_that_are_wished_count() {
         Asked rust = new Asked(
-                "Rust",
-                Wished.wish(Optional.of(Size.square(Length.inches(12))), List.of("Rust")),
-                Optional.empty());
+                "Rust", Wished.wish(Optional.of(Size.square(Length.inches(12))), List.of("Rust")), Optional.empty());
         Fabric oat = Stashes.fabric(0, Fabric.Faces.SAME, Fabric.Nap.ANY);
         Fabric other = Stashes.fabric(3, Fabric.Faces.SAME, Fabric.Nap.ANY);
         Stash heap = new Stash(List.of(

@@ -136,7 +136,9 @@ class PlanningTogetherTest {
         List<TogetherProgress> told = new ArrayList<>();
         PlanningTogether.plan(Stashes.scraps(30, 43), squares(3, 12), steps(1, 43), told::add);
         for (int i = 0; i < told.size(); i++) {
-            assertThat(told.get(i).tried()).isEqualTo(i + 1).isLessThanOrEqualTo(told.get(i).of());
+            assertThat(told.get(i).tried())
+                    .isEqualTo(i + 1)
+                    .isLessThanOrEqualTo(told.get(i).of());
             assertThat(told.get(i).asked()).isEqualTo(3);
         }
     }

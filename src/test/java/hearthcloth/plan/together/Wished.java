@@ -25,7 +25,6 @@ final class Wished {
     }
 
     static Asked square(String name, int inches) {
-        return new Asked(
-                name, wish(Optional.of(Size.square(Length.inches(inches))), List.of()), Optional.empty());
+        return new Asked(name, wish(Optional.of(Size.square(Length.inches(inches))), List.of()), Optional.empty());
     }
 }

@@ -8,13 +8,14 @@ import org.junit.jupiter.api.Test;
 /** {@link LineTongue} by a small language of two numbers and one rule; {@link LatinLines} and {@link EasternLines} leave English alone. */
 class LineTongueTest {
 
-    private static final LineTongue SMALL =
-            new LineTongue("par", "zwo*=2 tri=3", "par|cm", "{n} par -> $0 of them");
+    private static final LineTongue SMALL = new LineTongue("par", "zwo*=2 tri=3", "par|cm", "{n} par -> $0 of them");
 
     @Test
     void a_number_word_counts_where_a_unit_or_a_counter_follows() {
         assertThat(SMALL.english("par zwo cm")).isEqualTo("par 2 cm");
-        assertThat(SMALL.english("par, zwo greens")).as("with a star also at the beginning of a part").isEqualTo("par, 2 greens");
+        assertThat(SMALL.english("par, zwo greens"))
+                .as("with a star also at the beginning of a part")
+                .isEqualTo("par, 2 greens");
         assertThat(SMALL.english("par, tri greens")).isEqualTo("par, tri greens");
     }
 
@@ -34,7 +35,11 @@ class LineTongueTest {
                 "fat quarter, kelp",
                 "10 x 12 cm, navy")) {
             for (LineTongue tongue : List.of(
-                    LatinLines.FRENCH, LatinLines.GERMAN, LatinLines.SPANISH, EasternLines.KOREAN, EasternLines.JAPANESE)) {
+                    LatinLines.FRENCH,
+                    LatinLines.GERMAN,
+                    LatinLines.SPANISH,
+                    EasternLines.KOREAN,
+                    EasternLines.JAPANESE)) {
                 assertThat(tongue.english(line)).isEqualTo(line);
             }
         }

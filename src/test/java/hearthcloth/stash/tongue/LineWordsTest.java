@@ -99,9 +99,17 @@ class LineWordsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "12 green print 4 x 8", "a strip of linen 2x30", "once loved curtain 10 x 12", "elf print 4 x 8 in",
-                "6 in square oat", "five pieces of Grandma's curtain 10x12", "4 large roses 4 x 8 in",
-                "two yards of 44 in pale linen", "oat, 3 in stock, 4 x 8", "M & S cotton 4 x 8", "denim 44 in wide, 2 yd long"
+                "12 green print 4 x 8",
+                "a strip of linen 2x30",
+                "once loved curtain 10 x 12",
+                "elf print 4 x 8 in",
+                "6 in square oat",
+                "five pieces of Grandma's curtain 10x12",
+                "4 large roses 4 x 8 in",
+                "two yards of 44 in pale linen",
+                "oat, 3 in stock, 4 x 8",
+                "M & S cotton 4 x 8",
+                "denim 44 in wide, 2 yd long"
             })
     void an_english_line_stays_as_it_is(String line) {
         assertThat(LineWords.english(line)).isEqualTo(line);

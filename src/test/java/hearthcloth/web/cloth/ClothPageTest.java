@@ -71,7 +71,10 @@ class ClothPageTest {
         assertThat(visit.page(cloth)).contains("class=\"colours\">The hearth");
         for (String eyes : new String[] {"red-blind", "green-blind", "blue-blind"}) {
             assertThat(visit.page(cloth + "?look=" + eyes))
-                    .contains("<filter id=\"" + eyes + "\"", "filter=\"url(#" + eyes + ")\"", "To " + eyes + " eyes the hearth");
+                    .contains(
+                            "<filter id=\"" + eyes + "\"",
+                            "filter=\"url(#" + eyes + ")\"",
+                            "To " + eyes + " eyes the hearth");
         }
     }
 

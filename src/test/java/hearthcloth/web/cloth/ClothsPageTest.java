@@ -113,8 +113,7 @@ class ClothsPageTest {
                     .contains("&lt;script&gt;alert(1)");
         }
         assertThat(visit.page("/cloths")).contains("used 2 times", "Made 4 May", "with Mo");
-        assertThat(visit.post("/made/" + id + "/slip", "made", "x".repeat(999))
-                        .statusCode())
+        assertThat(visit.post("/made/" + id + "/slip", "made", "x".repeat(999)).statusCode())
                 .isEqualTo(422);
     }
 

@@ -110,16 +110,19 @@ class ProposalOrderTest {
 
     @Test
     void each_wish_is_a_chip_that_says_where_it_is_not_met() {
-        Leanings lean = new Leanings(
-                "Velvet", List.of("Oat"), new Leanings.Colours("", ""), "wide", true);
+        Leanings lean = new Leanings("Velvet", List.of("Oat"), new Leanings.Colours("", ""), "wide", true);
         WishChips.Asked asked = new WishChips.Asked(
                 lean, WishForm.OPEN, new Stash(List.of()), STASH, Ruler.EIGHTHS, false, Optional.of("a box"));
-        WishChips chips =
-                WishChips.of(asked, lean.from(STASH), new Swatches(STASH.fabrics(), Map.of()), PLANS);
-        assertThat(chips.chips()).extracting(WishChips.Chip::what).containsExactly("hearth", "without", "bars", "quick");
+        WishChips chips = WishChips.of(asked, lean.from(STASH), new Swatches(STASH.fabrics(), Map.of()), PLANS);
+        assertThat(chips.chips())
+                .extracting(WishChips.Chip::what)
+                .containsExactly("hearth", "without", "bars", "quick");
         assertThat(chips.chips().get(0).note()).isEqualTo("no piece large enough");
         assertThat(chips.chips().get(2).words()).isEqualTo("wide, cut 5 in");
-        assertThat(chips.fabrics()).extracting(WishChips.Cloth::name).doesNotContain("Oat").contains("Rust");
+        assertThat(chips.fabrics())
+                .extracting(WishChips.Cloth::name)
+                .doesNotContain("Oat")
+                .contains("Rust");
         assertThat(chips.waiting()).contains("a box");
     }
 }

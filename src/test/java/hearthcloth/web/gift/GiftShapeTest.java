@@ -20,7 +20,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Gifts as the page asks for them ({@link GiftShape}) and the ink they are drawn in ({@link GiftInk}). */
 class GiftShapeTest {
 
-    private static final Settings INCHES = new Settings(Ruler.EIGHTHS, Paper.LETTER, Optional.empty(), Language.ENGLISH, true);
+    private static final Settings INCHES =
+            new Settings(Ruler.EIGHTHS, Paper.LETTER, Optional.empty(), Language.ENGLISH, true);
 
     @ParameterizedTest
     @EnumSource(GiftShape.class)

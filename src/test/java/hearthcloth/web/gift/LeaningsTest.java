@@ -35,8 +35,8 @@ class LeaningsTest {
 
     private static final Stash STASH = Stashes.scraps(20, 3);
 
-    private static final Leanings ALL = new Leanings(
-            "Rust", List.of("Oat", "Kelp"), new Leanings.Colours("frames", ""), "wide", true);
+    private static final Leanings ALL =
+            new Leanings("Rust", List.of("Oat", "Kelp"), new Leanings.Colours("frames", ""), "wide", true);
 
     @TempDir
     Path folder;
@@ -86,7 +86,10 @@ class LeaningsTest {
                         .sum())
                 .toList();
         assertThat(areas).isSortedAccordingTo(Collections.reverseOrder());
-        assertThat(Leanings.NONE.with("hearth", "Velvet").in(WishForm.OPEN, STASH, true).fabrics())
+        assertThat(Leanings.NONE
+                        .with("hearth", "Velvet")
+                        .in(WishForm.OPEN, STASH, true)
+                        .fabrics())
                 .as("a fabric that is not there")
                 .isEmpty();
     }
@@ -124,7 +127,8 @@ class LeaningsTest {
             FirstUse.keep(store, some);
             assertThat(FirstUse.of(store, STASH).pieces()).isEqualTo(some);
             Stash less = new Stash(STASH.pieces().subList(4, 20));
-            assertThat(FirstUse.of(store, less).pieces()).isEqualTo(STASH.pieces().subList(4, 6));
+            assertThat(FirstUse.of(store, less).pieces())
+                    .isEqualTo(STASH.pieces().subList(4, 6));
         }
         Fabric oat = Stashes.fabric(0, Fabric.Faces.SAME, Fabric.Nap.ANY);
         Fabric kelp = Stashes.fabric(1, Fabric.Faces.SAME, Fabric.Nap.ANY);
@@ -158,14 +162,17 @@ class LeaningsTest {
             try (Store store = Store.open(folder.resolve(way.word() + ".db"), CLOCK)) {
                 form.keep(store);
                 assertThat(PatchworkForm.of(store)).isEqualTo(form);
-                WishView view = WishView.of(
-                        store, Purpose.NOTHING, new MeasuredSeams(List.of()).usual(settings(store)), "");
+                WishView view =
+                        WishView.of(store, Purpose.NOTHING, new MeasuredSeams(List.of()).usual(settings(store)), "");
                 assertThat(view.patchwork()).isEqualTo(form);
                 assertThat(view.tied().is()).isFalse();
                 assertThat(view.tied().larger()).isEmpty();
             }
         }
-        assertThat(PatchworkForm.read("3").patchwork(WishForm.OPEN).orElseThrow().blocks())
+        assertThat(PatchworkForm.read("3")
+                        .patchwork(WishForm.OPEN)
+                        .orElseThrow()
+                        .blocks())
                 .isPresent();
         assertThat(PatchworkForm.read("free").patchwork(WishForm.OPEN)).contains(Patchwork.free());
     }

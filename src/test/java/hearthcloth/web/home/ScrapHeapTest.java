@@ -44,7 +44,8 @@ class ScrapHeapTest {
     void the_first_run_has_nine_scraps_and_twelve_bars() {
         String film = FirstRun.film();
         assertThat(film).startsWith("<svg").endsWith("</svg>").doesNotContain("NaN");
-        assertThat(Pattern.compile("in drop d\\d").matcher(film).results().count()).isEqualTo(9);
+        assertThat(Pattern.compile("in drop d\\d").matcher(film).results().count())
+                .isEqualTo(9);
         assertThat(FirstRun.film()).isEqualTo(film);
     }
 }

@@ -22,7 +22,8 @@ class SettingsPageTest {
     @Test
     void a_browser_is_met_in_its_language_with_its_paper_and_measure_until_she_chooses(@TempDir Path folder) {
         try (Visit visit = new Visit(folder)) {
-            String korean = visit.see("/settings", "Accept-Language", "ko-KR,ko;q=0.9,en;q=0.8").body();
+            String korean = visit.see("/settings", "Accept-Language", "ko-KR,ko;q=0.9,en;q=0.8")
+                    .body();
             assertThat(chosen(korean, "language")).isEqualTo("ko");
             assertThat(isChecked(korean, "a4")).isTrue();
             assertThat(isChecked(korean, "MILLIMETRES")).isTrue();

@@ -66,7 +66,8 @@ class FormFieldsTest {
 
     @Test
     void a_stale_change_tells_what_is_there_now_and_how_to_send_again() {
-        StaleChangeException stale = new StaleChangeException("It changed.", "Now it is red.", "/cloth/a", "version", "3");
+        StaleChangeException stale =
+                new StaleChangeException("It changed.", "Now it is red.", "/cloth/a", "version", "3");
         assertThat(stale).hasMessage("It changed.");
         assertThat(stale.now()).isEqualTo("Now it is red.");
         assertThat(stale.look()).isEqualTo("/cloth/a");

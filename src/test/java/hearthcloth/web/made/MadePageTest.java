@@ -39,7 +39,8 @@ class MadePageTest {
         id = CutPageTest.taken(visit).replaceFirst(".*/cloth/", "").replaceFirst("\\?.*", "");
         visit.post("/cut/" + id + "/done");
         String page = visit.page("/sew/" + id);
-        int steps = Integer.parseInt(CutPageTest.all("Step \\d+ of (\\d+)", page).get(0));
+        int steps =
+                Integer.parseInt(CutPageTest.all("Step \\d+ of (\\d+)", page).get(0));
         for (int step = 0; step < steps; step++) {
             String to = Visit.onward(visit.post("/sew/" + id + "/done", "step", String.valueOf(step)));
             assertThat(to).endsWith(step == steps - 1 ? "/made/" + id : "/sew/" + id);
@@ -108,10 +109,12 @@ class MadePageTest {
         byte[] given = ofACamera(6);
         assertThat(new String(given, StandardCharsets.ISO_8859_1)).contains("Exif", "Ada Box");
 
-        assertThat(Visit.onward(visit.send("/made/" + id + "/photograph", "picture", given))).contains("/made/" + id);
+        assertThat(Visit.onward(visit.send("/made/" + id + "/photograph", "picture", given)))
+                .contains("/made/" + id);
 
         HttpResponse<byte[]> kept = photograph("");
-        assertThat(kept.headers().firstValue("Content-Type")).hasValueSatisfying(type -> assertThat(type).startsWith("image/jpeg"));
+        assertThat(kept.headers().firstValue("Content-Type"))
+                .hasValueSatisfying(type -> assertThat(type).startsWith("image/jpeg"));
         assertThat(new String(kept.body(), StandardCharsets.ISO_8859_1)).doesNotContain("Exif", "Ada");
         BufferedImage upright = ImageIO.read(new ByteArrayInputStream(kept.body()));
         assertThat(upright.getHeight()).isEqualTo(1280);
@@ -119,7 +122,8 @@ class MadePageTest {
         // Turned a quarter clockwise, its left is above.
         assertThat(new Color(upright.getRGB(200, 100)).getRed()).isGreaterThan(200);
         assertThat(new Color(upright.getRGB(200, 1200)).getBlue()).isGreaterThan(200);
-        BufferedImage small = ImageIO.read(new ByteArrayInputStream(photograph("?small").body()));
+        BufferedImage small =
+                ImageIO.read(new ByteArrayInputStream(photograph("?small").body()));
         assertThat(small.getHeight()).isEqualTo(480);
         assertThat(made()).contains("/made/" + id + "/photograph.jpg?v=", "Another photograph");
         assertThat(visit.page("/cloths")).contains("/made/" + id + "/photograph.jpg?v=");
@@ -146,8 +150,24 @@ class MadePageTest {
         String planned = CutPageTest.all("planned ([^<]+)<", made()).get(0);
         String side = planned.split(" ×", 2)[0].replace(" in", "");
         String[] slip = {
-            "name", "Harbour", "width", "90 in", "height", side, "corner", "40", "corner2", "41 1/2", "keeper", "Nora",
-            "wrapped", "a box", "made", "May", "word", "Press from the <back>"
+            "name",
+            "Harbour",
+            "width",
+            "90 in",
+            "height",
+            side,
+            "corner",
+            "40",
+            "corner2",
+            "41 1/2",
+            "keeper",
+            "Nora",
+            "wrapped",
+            "a box",
+            "made",
+            "May",
+            "word",
+            "Press from the <back>"
         };
         assertThat(Visit.onward(visit.post("/made/" + id + "/slip", slip))).endsWith("/made/" + id);
         assertThat(made())
@@ -174,8 +194,12 @@ class MadePageTest {
         assertThat(made()).containsSubsequence("two books", "1 June", "a pot of honey", "Ines", "4 May");
         assertThat(visit.page("/cloths")).contains("used 2 times, last: 1 June, two books");
         assertThat(visit.page("/cloths?find=honey")).contains("1 of 2 for", "/made/" + id);
-        assertThat(visit.page("/cloths?find=nobody%20has%20this")).contains("0 of 2 for").doesNotContain("/made/" + id);
-        assertThat(visit.page("/cloths?find=%3Cscript%3E")).contains("“&lt;script&gt;”").doesNotContain("“<script>");
+        assertThat(visit.page("/cloths?find=nobody%20has%20this"))
+                .contains("0 of 2 for")
+                .doesNotContain("/made/" + id);
+        assertThat(visit.page("/cloths?find=%3Cscript%3E"))
+                .contains("“&lt;script&gt;”")
+                .doesNotContain("“<script>");
     }
 
     @Test
@@ -196,7 +220,8 @@ class MadePageTest {
                 .body();
         visit.post("/made/" + id + "/photograph/away");
 
-        assertThat(Visit.onward(visit.send("/archive", "file", archive, "how", "add"))).contains("/");
+        assertThat(Visit.onward(visit.send("/archive", "file", archive, "how", "add")))
+                .contains("/");
 
         assertThat(photograph("").body()).isEqualTo(before);
     }

@@ -122,16 +122,15 @@ public class CutPageTest {
             List<String> numbers = all("name=\"number\" value=\"(\\w+)\"", page);
             String number = pieceByPiece ? numbers.get(0) : numbers.get(numbers.size() - 1);
             HttpResponse<String> answer = visit.posted(
-                    cut + "/next",
-                    visit.token(),
-                    new String[] {"of", of, "number", number},
-                    "HX-Request",
-                    "true");
+                    cut + "/next", visit.token(), new String[] {"of", of, "number", number}, "HX-Request", "true");
             page = answer.body();
             presses++;
             // The last one sends her on to the sewing, with nothing more to press.
             assertThat(page.isEmpty())
-                    .isEqualTo(answer.headers().firstValue("HX-Redirect").orElse("").contains("/sew/"));
+                    .isEqualTo(answer.headers()
+                            .firstValue("HX-Redirect")
+                            .orElse("")
+                            .contains("/sew/"));
         }
         return presses;
     }

@@ -33,7 +33,8 @@ class CutTicksTest {
     @Test
     void nothing_is_cut_at_first_and_all_is_when_every_line_is_ticked() {
         CutTicks none = ticks(Set.of());
-        assertThat(none.done()).isEqualTo((int) TASKS.stream().filter(task -> task.lines().isEmpty()).count());
+        assertThat(none.done()).isEqualTo((int)
+                TASKS.stream().filter(task -> task.lines().isEmpty()).count());
         Set<String> all = new HashSet<>();
         TASKS.forEach(task -> task.lines().forEach(line -> all.add(CutTicks.key(task, line.number()))));
         assertThat(ticks(all).done()).isEqualTo(TASKS.size());

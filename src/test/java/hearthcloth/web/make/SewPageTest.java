@@ -199,10 +199,11 @@ class SewPageTest {
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", "3").body())
                 .contains("far from", "<h3>Is that right?</h3>", "name=\"width\" value=\"3\"");
         String tenth = "1." + real.replaceFirst("^1(\\d).*", "$1");
-        String asked = visit.post(sew + "/measure", "step", seam[0], "width", tenth)
-                .body();
+        String asked =
+                visit.post(sew + "/measure", "step", seam[0], "width", tenth).body();
         assertThat(asked).contains("<h3>Is it ", "Yes, that is it");
-        assertThat(CutPageTest.all("type=\"hidden\" name=\"width\" value=\"(1\\d)", asked)).hasSize(1);
+        assertThat(CutPageTest.all("type=\"hidden\" name=\"width\" value=\"(1\\d)", asked))
+                .hasSize(1);
         assertThat(visit.post(sew + "/measure", "step", "0", "width", "3").body())
                 .contains("after a bar is sewn on");
     }

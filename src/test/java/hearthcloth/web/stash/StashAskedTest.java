@@ -42,8 +42,7 @@ class StashAskedTest {
         StashAsked asked = new StashAsked("a&b", "oat? linen", "10 x 12", 1);
         URI address = URI.create(asked.page(3));
         assertThat(address.getPath()).isEqualTo("/stash");
-        assertThat(address.getRawQuery())
-                .isEqualTo("text=a%26b&fabric=oat%3F+linen&least=10+x+12&page=3");
+        assertThat(address.getRawQuery()).isEqualTo("text=a%26b&fabric=oat%3F+linen&least=10+x+12&page=3");
         assertThat(asked.of("")).isEqualTo("/stash?text=a%26b&least=10+x+12");
         assertThat(new StashAsked("", "", "", 4).isAll()).isTrue();
         assertThat(new StashAsked("", "", "", 4).page(1)).isEqualTo("/stash");
@@ -52,7 +51,8 @@ class StashAskedTest {
     @Test
     void a_piece_is_wanted_by_part_of_its_fabrics_name_by_its_number_and_by_what_it_holds_either_way() {
         Piece oat = piece("7", "Oat Linen", 10, 30);
-        assertThat(new StashAsked("linen", "", "", 1).wants(oat, Optional.empty())).isTrue();
+        assertThat(new StashAsked("linen", "", "", 1).wants(oat, Optional.empty()))
+                .isTrue();
         assertThat(new StashAsked("7", "", "", 1).wants(oat, Optional.empty())).isTrue();
         assertThat(new StashAsked("70", "", "", 1).wants(oat, Optional.empty())).isFalse();
         assertThat(new StashAsked("", "Oat", "", 1).wants(oat, Optional.empty()))
@@ -81,7 +81,8 @@ class StashAskedTest {
         assertThat(StashFields.checked(size, "3").count()).isEqualTo(3);
         assertThat(StashFields.checked(size, "two dozen").count()).isEqualTo(24);
         assertThatThrownBy(() -> StashFields.checked(size, count)).isInstanceOf(MeasureException.class);
-        assertThatThrownBy(() -> StashFields.checked(new Size(Length.ZERO, Length.cm(20)))).isInstanceOf(MeasureException.class);
+        assertThatThrownBy(() -> StashFields.checked(new Size(Length.ZERO, Length.cm(20))))
+                .isInstanceOf(MeasureException.class);
     }
 
     @Test

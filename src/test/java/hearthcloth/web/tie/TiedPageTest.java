@@ -89,7 +89,9 @@ class TiedPageTest {
         assertThat(visit.page(link("quarter-1", back))).contains("out=back&amp;turn=1");
         assertThat(visit.page(link("round-bottle", back))).contains("one-bottle wrap");
         assertThat(visit.page(link("grey", shown))).contains("five-steps", "In its colours", "tie=errand+wrap");
-        assertThat(visit.page(bench + "?look=tied&gift=%3Cb%3Ewombat")).contains("wombat").doesNotContain("<b>wombat");
+        assertThat(visit.page(bench + "?look=tied&gift=%3Cb%3Ewombat"))
+                .contains("wombat")
+                .doesNotContain("<b>wombat");
         assertThat(visit.page(bench + "?look=tied&gift=box+30+x+20+x+12+in"))
                 .contains("too small")
                 .doesNotContain("data-model");
@@ -103,7 +105,8 @@ class TiedPageTest {
     }
 
     private static String link(String id, String page) {
-        Matcher link = Pattern.compile("id=\"" + id + "\"[^>]* href=\"([^\"]+)\"").matcher(page);
+        Matcher link =
+                Pattern.compile("id=\"" + id + "\"[^>]* href=\"([^\"]+)\"").matcher(page);
         assertThat(link.find()).as(id).isTrue();
         return link.group(1).replace("&amp;", "&");
     }

@@ -9,9 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ParticlesTest {
 
     @ParameterizedTest
-    @CsvSource(
-            textBlock =
-                    """
+    @CsvSource(textBlock = """
             띠 1A을(를) 편다, 띠 1A를 편다
             띠 2C·1을(를) 편다, 띠 2C·1을 편다
             띠 2C·2을(를) 편다, 띠 2C·2를 편다

@@ -24,7 +24,8 @@ class BendingTest {
         double most = 0;
         for (int q = 0; q < bends.length; q += 3) {
             for (int i = 0; i < 3; i++) {
-                double d = sheet.p[3 * bends[q] + i] - 2 * sheet.p[3 * bends[q + 1] + i] + sheet.p[3 * bends[q + 2] + i];
+                double d =
+                        sheet.p[3 * bends[q] + i] - 2 * sheet.p[3 * bends[q + 1] + i] + sheet.p[3 * bends[q + 2] + i];
                 most = Math.max(most, Math.abs(d));
             }
         }

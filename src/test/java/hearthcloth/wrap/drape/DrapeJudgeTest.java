@@ -17,7 +17,9 @@ class DrapeJudgeTest {
         Drape.Acceptance acceptance = new DrapeJudge(sheet, new Solid.Block(10, 10, 4), 1).of(List.of());
         assertThat(acceptance.stretch()).isCloseTo(0, within(1e-12));
         assertThat(acceptance.piercing()).isZero();
-        assertThat(acceptance.depthMm()).as("the foot, where nothing is seen, is left out").isZero();
+        assertThat(acceptance.depthMm())
+                .as("the foot, where nothing is seen, is left out")
+                .isZero();
         assertThat(acceptance.holds()).isTrue();
     }
 

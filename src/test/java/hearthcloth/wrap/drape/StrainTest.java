@@ -69,7 +69,8 @@ class StrainTest {
         Sheet near = corner(0.1);
         double was = near.p[0];
         new Strain(near.grid, 300, 1e9).pull(near, true);
-        // a 301st part of the 0.1 mm that its thread lacks, and of the 0.0705 mm that its diagonal lacks, which lies at 45°
+        // a 301st part of the 0.1 mm that its thread lacks, and of the 0.0705 mm that its diagonal lacks, which lies at
+        // 45°
         assertThat(near.p[0]).isCloseTo(was - (0.1 + 0.0705 * 0.704) / 301, within(1e-5));
     }
 

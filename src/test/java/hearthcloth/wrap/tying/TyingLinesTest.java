@@ -77,6 +77,7 @@ class TyingLinesTest {
     void what_to_do_when_a_corner_is_short_names_a_tie_there_is() {
         assertThat(TyingLines.ifShort(Tie.FOUR_CORNER, WORDS)).contains("as in the " + Tie.TWO_KNOT.words());
         assertThat(TyingLines.ifShort(Tie.FLAT, WORDS)).contains("use the " + Tie.ERRAND.words());
-        assertThat(Arrays.stream(Tie.values()).map(tie -> TyingLines.ifShort(tie, WORDS))).allMatch(line -> line.startsWith("If "));
+        assertThat(Arrays.stream(Tie.values()).map(tie -> TyingLines.ifShort(tie, WORDS)))
+                .allMatch(line -> line.startsWith("If "));
     }
 }
