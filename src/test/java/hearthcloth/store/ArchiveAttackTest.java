@@ -88,7 +88,7 @@ class ArchiveAttackTest {
         refuses("kelp".getBytes(StandardCharsets.UTF_8), "no whole archive");
         refuses(zipped(Map.of("readme.txt", new byte[3])), "no whole archive");
         refuses(changed("hearthcloth.json", text -> text.replace("hearthcloth-archive", "other")), "no archive");
-        refuses(changed("hearthcloth.json", text -> text.replace("\"version\":2", "\"version\":3")), "newer");
+        refuses(changed("hearthcloth.json", text -> text.replace("\"version\":3", "\"version\":4")), "newer");
     }
 
     @Test

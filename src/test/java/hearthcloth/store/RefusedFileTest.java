@@ -201,7 +201,7 @@ class RefusedFileTest {
     void on_a_full_disk_a_change_is_refused_whole_and_all_before_it_stays() {
         Store.open(file(), CLOCK);
         SQLiteConfig full = SqliteFile.usual();
-        full.setMaxPageCount(40);
+        full.setMaxPageCount(64);
         StashBook book = SqliteFile.open(file(), full, CLOCK).stash();
         List<Piece> kept = new ArrayList<>();
         StoreException refusal = catchThrowableOfType(StoreException.class, () -> {
