@@ -18,6 +18,7 @@ import hearthcloth.plan.model.Wish.Outside;
 import hearthcloth.plan.model.Wish.Preferences;
 import hearthcloth.plan.model.Wish.Shape;
 import hearthcloth.plan.model.Wish.Target;
+import hearthcloth.plan.model.Wish.Tied;
 import hearthcloth.stash.Stash;
 import hearthcloth.wrap.Slack;
 import java.util.List;
@@ -223,7 +224,7 @@ public final class WishReader {
                         written -> Optional.of(scheme(written)));
         Contrast contrast = text.read(
                 WishField.CONTRAST.option(), words.of(WishField.CONTRAST), Contrast.READS, WishReader::contrast);
-        return new Preferences(fabrics, proposals, seed, ruler, new Looks(outside, scheme, contrast));
+        return new Preferences(fabrics, proposals, seed, ruler, new Looks(outside, scheme, contrast, gift.map(this::tied)));
     }
 
     private static Scheme.Kind scheme(String written) {
@@ -239,6 +240,10 @@ public final class WishReader {
         return Contrast.named(written)
                 .orElseThrow(() -> new MeasureException("\"" + written + "\" is no contrast; write one of "
                         + Stream.of(Contrast.values()).map(Contrast::word).collect(Collectors.joining(", "))));
+    }
+
+    private Tied tied(GiftWish wish) {
+        return new Tied(wish.gift(), wish.tie(), GiftWish.tail(ruler), wish.placing());
     }
 
     private Optional<Outside> show(String written, Optional<GiftWish> gift) {

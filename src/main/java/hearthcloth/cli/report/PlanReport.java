@@ -63,8 +63,9 @@ public final class PlanReport {
         Cloth cloth = plan.cloth();
         wish.wrapped(ruler).fold(cloth).map(Visible::of).ifPresent(visible -> {
             List<String> said = new ArrayList<>(WhatShows.of(cloth, visible).sentences(Voice.english(ruler)));
-            if (!cloth.isFree()) {
-                said.add(TiedColours.sentence(cloth, plan.fabrics(), visible));
+            String colours = cloth.isFree() ? "" : TiedColours.sentence(cloth, plan.fabrics(), visible);
+            if (!plan.story().goodAt().contains(colours)) {
+                said.add(colours);
             }
             line("Tied: " + String.join(" ", said).strip());
         });

@@ -39,7 +39,7 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
     /** The same wish with its colours wished otherwise. */
     public Wish coloured(Optional<Scheme.Kind> scheme, Contrast contrast) {
         Preferences was = preferences;
-        Looks looks = new Looks(was.looks.outside, scheme, contrast);
+        Looks looks = new Looks(was.looks.outside, scheme, contrast, was.looks.tied);
         return new Wish(
                 target, shape, making, rules, new Preferences(was.fabrics, was.proposals, was.seed, was.ruler, looks));
     }
@@ -102,9 +102,25 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
      *
      * @param outside a fabric to be seen on the tied gift
      * @param scheme the plan of colour wished; empty where any may be
+     * @param tied the gift round which the cloth will be seen, if there is one
      */
-    public record Looks(Optional<Outside> outside, Optional<Scheme.Kind> scheme, Contrast contrast) {}
+    public record Looks(
+            Optional<Outside> outside, Optional<Scheme.Kind> scheme, Contrast contrast, Optional<Tied> tied) {
+
+        /** Looks of a cloth that is seen flat, or round the gift of the fabric that is to be outside. */
+        public Looks(Optional<Outside> outside, Optional<Scheme.Kind> scheme, Contrast contrast) {
+            this(outside, scheme, contrast, outside.map(Outside::tied));
+        }
+    }
+
+    /** A gift, and how the cloth is tied round it. */
+    public record Tied(Gift gift, Tie tie, Tail tail, Placing placing) {}
 
     /** A fabric that is to be visible once the cloth is tied round a gift. */
-    public record Outside(String fabric, Gift gift, Tie tie, Tail tail, Placing placing) {}
+    public record Outside(String fabric, Gift gift, Tie tie, Tail tail, Placing placing) {
+
+        Tied tied() {
+            return new Tied(gift, tie, tail, placing);
+        }
+    }
 }

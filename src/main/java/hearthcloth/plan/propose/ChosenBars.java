@@ -1,10 +1,9 @@
 package hearthcloth.plan.propose;
 
-import hearthcloth.plan.colour.Accent;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.colour.ScatteredBars;
 import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Supply;
-import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
@@ -16,12 +15,12 @@ import java.util.function.Predicate;
 public final class ChosenBars {
 
     private final Supply supply;
-    private final Contrast contrast;
+    private final ColourGoal goal;
 
-    /** From this heap, with so much contrast. */
-    public ChosenBars(Supply supply, Contrast contrast) {
+    /** From this heap, to this end. */
+    public ChosenBars(Supply supply, ColourGoal goal) {
         this.supply = supply;
-        this.contrast = contrast;
+        this.goal = goal;
     }
 
     /** Whether any of these plans of colour is asked for. */
@@ -38,11 +37,11 @@ public final class ChosenBars {
         List<Scheme> found = new ArrayList<>();
         List<Fabric> rest = design.scheme().bars().get(0);
         if (kinds.test(Scheme.Kind.SCATTERED)) {
-            ScatteredBars.of(design, supply, rest, contrast).ifPresent(found::add);
+            ScatteredBars.of(design, supply, rest, goal).ifPresent(found::add);
         }
         if (kinds.test(Scheme.Kind.ACCENT)) {
             Accent.of(design.layout(), rest)
-                    .flatMap(bars -> ScatteredBars.of(design, supply, Scheme.Kind.ACCENT, bars, contrast))
+                    .flatMap(bars -> ScatteredBars.of(design, supply, Scheme.Kind.ACCENT, bars, goal))
                     .ifPresent(found::add);
         }
         return found.stream()

@@ -3,6 +3,7 @@ package hearthcloth.plan.propose;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
@@ -26,10 +27,10 @@ import java.util.function.Predicate;
 final class Drafts {
 
     /** Drafts of each look whose bars are chosen before anything is cut. */
-    private static final int CHOSEN_EACH = 15;
+    private static final int CHOSEN_EACH = 8;
 
     /** And those of them that are kept, under a name that is true. */
-    private static final int KEPT_EACH = 8;
+    private static final int KEPT_EACH = 5;
 
     /** The same where such a plan of colour is wished. */
     private static final int WISHED_EACH = 25;
@@ -48,13 +49,14 @@ final class Drafts {
             Supply supply,
             LayoutCandidates shapes,
             List<Fabric> named,
+            ColourGoal goal,
             Optional<VisibleFabricSchemes> outwards) {
         this.wish = wish;
         this.supply = supply;
         this.shapes = shapes;
         Contrast contrast = wish.preferences().looks().contrast();
         this.schemes = new Schemes(supply, named, contrast);
-        this.chosen = new ChosenBars(supply, contrast);
+        this.chosen = new ChosenBars(supply, goal);
         this.judgement = new DraftScore(supply, wish.making());
         this.outwards = outwards;
     }

@@ -1,7 +1,8 @@
-package hearthcloth.plan.colour;
+package hearthcloth.plan.propose;
 
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.layout.Layout;
+import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,7 +14,7 @@ import java.util.Optional;
  * many sides and as far out as may be, since the outer rounds are what a tied gift shows. The shares are ours:
  * docs/sources.md#colour-figures.
  */
-public final class Accent {
+final class Accent {
 
     private static final double LEAST = 0.03;
     private static final double MOST = 0.08;
@@ -33,7 +34,7 @@ public final class Accent {
      *
      * @param fabrics of all bars
      */
-    public static Optional<List<List<Fabric>>> of(Layout layout, List<Fabric> fabrics) {
+    static Optional<List<List<Fabric>>> of(Layout layout, List<Fabric> fabrics) {
         Optional<Fabric> bright = fabrics.stream()
                 .max(Comparator.comparingDouble(Accent::chroma))
                 .filter(fabric -> chroma(fabric) >= SchemeRule.BRIGHT);
