@@ -36,7 +36,13 @@ public record CutSheet(SavedCloth cloth, Place place, Piece piece, List<Mini> ro
     public record Piece(PieceTask task, String words, String desk, String hand, List<String> cautions) {}
 
     /** A piece in the row of all: so wide and high, in this colour, whether it is cut. */
-    public record Mini(String words, int width, int height, String colour, boolean done) {}
+    public record Mini(String words, int width, int height, String colour, boolean done) {
+
+        /** Whether it is cut, as a catalogue asks. */
+        public String cut() {
+            return done ? "yes" : "no";
+        }
+    }
 
     /** A cut with its tick. */
     public record Line(int number, String measure, String sentence, String gives, boolean ticked) {}

@@ -4,7 +4,6 @@ import hearthcloth.cloth.Laid;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.CutTree;
@@ -33,7 +32,6 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
     static CutShown of(PageContext room, SavedCloth cloth, int asked) {
         Plan plan = ClothAsked.plan(cloth);
         Settings settings = ClothAsked.settings(room, cloth);
-        Ruler ruler = settings.ruler();
         Voice voice = settings.voice();
         MakingWords words = MakingWords.in(voice.language());
         Guide guide = Guide.of(plan, voice);

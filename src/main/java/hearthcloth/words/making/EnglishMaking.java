@@ -724,11 +724,6 @@ public final class EnglishMaking implements MakingWords {
     }
 
     @Override
-    public String wrongLacking(String why) {
-        return "You don't have enough fabric left. " + why;
-    }
-
-    @Override
     public String wrongLateLacking(String why) {
         return "You don't have enough fabric left for what is still to cut. " + why + " Bring in more fabric, then tell this once more.";
     }

@@ -724,11 +724,6 @@ public final class FrenchMaking implements MakingWords {
     }
 
     @Override
-    public String wrongLacking(String why) {
-        return "Il ne reste pas assez de tissu. " + why;
-    }
-
-    @Override
     public String wrongLateLacking(String why) {
         return "Il ne reste pas assez de tissu pour ce qui est encore à couper. " + why + " Ajoutez du tissu, puis redites-le ici.";
     }

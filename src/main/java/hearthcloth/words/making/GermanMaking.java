@@ -724,11 +724,6 @@ public final class GermanMaking implements MakingWords {
     }
 
     @Override
-    public String wrongLacking(String why) {
-        return "Es ist nicht genug Stoff übrig. " + why;
-    }
-
-    @Override
     public String wrongLateLacking(String why) {
         return "Für das, was noch zu schneiden ist, reicht der Stoff nicht. " + why + " Mehr Stoff eintragen und es dann noch einmal melden.";
     }

@@ -724,11 +724,6 @@ public final class JapaneseMaking implements MakingWords {
     }
 
     @Override
-    public String wrongLacking(String why) {
-        return "残りの布が足りません。" + why;
-    }
-
-    @Override
     public String wrongLateLacking(String why) {
         return "これから切る分の布が足りません。" + why + " 布を足してから、もう一度知らせてください。";
     }

@@ -726,11 +726,6 @@ public final class KoreanMaking implements MakingWords {
     }
 
     @Override
-    public String wrongLacking(String why) {
-        return "남은 천이 모자랍니다. " + why;
-    }
-
-    @Override
     public String wrongLateLacking(String why) {
         return "아직 자를 것에 쓸 천이 모자랍니다. " + why + " 천을 더 넣고 다시 알려 주세요.";
     }

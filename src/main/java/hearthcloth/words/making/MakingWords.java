@@ -305,8 +305,6 @@ public interface MakingWords {
 
     String wrongHow();
 
-    String wrongLacking(String why);
-
     String wrongLateLacking(String why);
 
     String wrongLatePlanned();

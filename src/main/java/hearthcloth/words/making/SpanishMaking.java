@@ -724,11 +724,6 @@ public final class SpanishMaking implements MakingWords {
     }
 
     @Override
-    public String wrongLacking(String why) {
-        return "No queda bastante tela. " + why;
-    }
-
-    @Override
     public String wrongLateLacking(String why) {
         return "No queda bastante tela para lo que falta por cortar. " + why + " Añada tela y dígalo aquí otra vez.";
     }
