@@ -92,6 +92,7 @@ public final class GalleryPage {
 
     public static void add(PageRoutes routes) {
         ProposalSearches searches = new ProposalSearches();
+        routes.whenClosed(searches::stop);
         routes.of(room -> new GalleryPage(room, searches))
                 .get("/cloth", GalleryPage::show)
                 .get("/proposals/beside", GalleryPage::beside)
