@@ -93,7 +93,10 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
             PageContext.go(context, "/cut/" + cloth.id(), told(slip, made.plan()));
         } else {
             String why =
-                    now.lacking().stream().findFirst().map(first -> " " + first).orElse("");
+                    now.lacking().stream()
+                            .findFirst()
+                            .map(first -> " " + first.in(room.settings().voice()))
+                            .orElse("");
             PageContext.go(
                     context,
                     "/cloth/" + cloth.id(),

@@ -39,8 +39,9 @@ record LateSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 table,
                 TimeLimit.within(ANSWER_WITHIN_MS));
         if (!(answer instanceof RemainingPlan.Answer.Made made)) {
-            String why = ((RemainingPlan.Answer.Lacking) answer)
-                    .why().stream().findFirst().orElse("");
+            String why = desk.said(((RemainingPlan.Answer.Lacking) answer).why()).stream()
+                    .findFirst()
+                    .orElse("");
             throw new MeasureException("you don't have enough fabric left for what is still to cut. " + why
                     + " Bring in more fabric, then tell this once more");
         }

@@ -115,8 +115,6 @@ public interface PrintingWords {
 
     String netTitle(String tie);
 
-    String orderName(String order);
-
     String page(String all, String number);
 
     String piecesHow(String unit);
@@ -132,12 +130,6 @@ public interface PrintingWords {
     String pinStitching();
 
     String pinTitle();
-
-    String schemeGoodAt(String scheme);
-
-    String schemeOrdered(String order, String title);
-
-    String schemeTitle(String scheme);
 
     String seamTitle();
 
