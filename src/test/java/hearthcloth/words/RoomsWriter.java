@@ -15,9 +15,20 @@ final class RoomsWriter {
 
     private static final String NOTE = "Made from src/main/words by CatalogueTest; mend the catalogue, not this file.";
 
-    private static final String VALUES = "hearthcloth.words.sentence";
+    private static final String SENTENCES = "hearthcloth.words.sentence";
+
+    /** The rooms whose messages are kept as values: {@code hearthcloth.words.sentence.Planning} and its like. */
+    static final List<String> VALUES = List.of("planning");
+
+    /** The other rooms that a voice says; all that are left belong to pages. */
+    private static final List<String> VOICED = List.of("measuring", "printing", "sewing", "tying");
 
     private RoomsWriter() {}
+
+    /** Whether a voice has the room; a page asks any other by its {@code in}. */
+    static boolean isVoiced(String room) {
+        return VALUES.contains(room) || VOICED.contains(room);
+    }
 
     static String rooms(List<Catalogue> english) {
         StringBuilder out = new StringBuilder("package hearthcloth.words.room;\n\n");
@@ -54,7 +65,7 @@ final class RoomsWriter {
     /** The list of all rooms whose messages are values. */
     static String all(List<Catalogue> english) {
         String names = english.stream().map(room -> capital(room.room()) + ".ROOM").collect(Collectors.joining(", "));
-        return "package " + VALUES + ";\n\nimport java.util.List;\n\n"
+        return "package " + SENTENCES + ";\n\nimport java.util.List;\n\n"
                 + "/** The rooms whose messages are kept as sentences. " + NOTE + " */\n"
                 + "final class SentenceRooms {\n\n    static final List<Room> ALL = List.of(OwnWords.ROOM, " + names
                 + ");\n\n    private SentenceRooms() {}\n}\n";
@@ -63,7 +74,7 @@ final class RoomsWriter {
     /** The factories of a room's sentences. */
     static String sentences(Catalogue english) {
         String name = capital(english.room());
-        StringBuilder out = new StringBuilder("package " + VALUES + ";\n\n");
+        StringBuilder out = new StringBuilder("package " + SENTENCES + ";\n\n");
         out.append("import hearthcloth.words.%s.%s;\n".formatted(english.room(), english.type()));
         out.append("import hearthcloth.words.speech.Voice;\nimport org.jspecify.annotations.Nullable;\n\n");
         out.append("/** Sentences of the room of ").append(english.room()).append(". ").append(NOTE).append(" */\n");
