@@ -10,6 +10,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -166,6 +167,19 @@ public final class RunningWorkroom implements AutoCloseable {
     /** The same browser at another workroom. */
     public void with(RunningWorkroom other) {
         cookie = other.cookie;
+    }
+
+    public int port() {
+        return port;
+    }
+
+    /** How much memory the program holds, in kB, as Linux tells it (proc(5), VmRSS). */
+    public long residentKb() throws IOException {
+        return Files.readAllLines(Path.of("/proc", String.valueOf(process.pid()), "status")).stream()
+                .filter(line -> line.startsWith("VmRSS:"))
+                .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** SIGKILL: no hook runs, nothing is flushed. */
