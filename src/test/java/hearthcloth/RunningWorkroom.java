@@ -115,6 +115,19 @@ public final class RunningWorkroom implements AutoCloseable {
         return sent(HttpRequest.newBuilder(uri(path)));
     }
 
+    /** What is to be kept as a file. */
+    public byte[] bytes(String path) throws IOException {
+        try {
+            return client.send(
+                            HttpRequest.newBuilder(uri(path)).header("Cookie", cookie).build(),
+                            HttpResponse.BodyHandlers.ofByteArray())
+                    .body();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+        }
+    }
+
     /** The token of the page at {@code path}. */
     public String token(String path) throws IOException {
         Matcher matcher = TOKEN.matcher(see(path).body());

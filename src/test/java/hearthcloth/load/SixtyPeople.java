@@ -92,14 +92,16 @@ public final class SixtyPeople {
         long seconds = Long.parseLong(words[2]);
         List<String> restart = List.of(words).subList(3, words.length);
         List<RunningWorkroom> rooms = new ArrayList<>();
+        boolean held;
         try {
             for (int i = 0; i < ROOMS; i++) {
                 rooms.add(RunningWorkroom.opened("--data", address));
             }
-            System.exit(held(rooms, address, people, seconds, restart) ? 0 : 1);
+            held = held(rooms, address, people, seconds, restart);
         } finally {
             rooms.forEach(RunningWorkroom::close);
         }
+        System.exit(held ? 0 : 1);
     }
 
     private static boolean held(

@@ -38,13 +38,14 @@ public final class Soak {
         long seconds = Long.parseLong(words[0]);
         int rate = Integer.parseInt(words[1]);
         Path folder = Files.createTempDirectory("soak");
+        boolean held;
         try (RunningWorkroom room =
                 RunningWorkroom.opened("--data", folder.resolve("work.db").toString(), "--new")) {
-            boolean held = new Soak(room).held(seconds, rate);
+            held = new Soak(room).held(seconds, rate);
             System.out.printf(
                     "  the file: %d kB%n", Files.size(folder.resolve("work.db")) / 1024);
-            System.exit(held ? 0 : 1);
         }
+        System.exit(held ? 0 : 1);
     }
 
     private boolean held(long seconds, int rate) throws Exception {
