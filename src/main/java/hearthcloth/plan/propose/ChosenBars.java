@@ -1,5 +1,6 @@
 package hearthcloth.plan.propose;
 
+import hearthcloth.plan.colour.Accent;
 import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.colour.ScatteredBars;
 import hearthcloth.plan.colour.SchemeRule;

@@ -26,7 +26,7 @@ import java.util.Optional;
 public final class ShortSearch {
 
     /** Steps of the search for each draft, as {@link Planner} first takes. */
-    private static final long STEPS = 60;
+    private final long steps = PlannerParameters.standard().firstSteps();
 
     private final Wish wish;
     private final Supply supply;
@@ -97,7 +97,7 @@ public final class ShortSearch {
             if (!found.isEmpty() && (depth == Depth.PLAIN ? isCentred(found) : budget.spent())) {
                 break;
             }
-            Fitting.fit(draft, supply, STEPS, wish.preferences().seed(), Budget.steps(STEPS))
+            Fitting.fit(draft, supply, steps, wish.preferences().seed(), Budget.steps(steps))
                     .ifPresent(found::add);
         }
         found.sort(order);
@@ -133,7 +133,7 @@ public final class ShortSearch {
             return few.stream().min(order).orElseThrow();
         }
         if (contrast().isSeen()) {
-            few.addAll(new HearthSeen(supply, named, goal, STEPS, seed).of(few.get(0), Budget.steps(4 * STEPS)));
+            few.addAll(new HearthSeen(supply, named, goal, steps, seed).of(few.get(0), Budget.steps(4 * steps)));
         }
         few.sort(order);
         return TrialColours.bestFirst(few, goal).get(0);

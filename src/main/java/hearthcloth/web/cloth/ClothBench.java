@@ -106,7 +106,11 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
         List<Fabric> fabrics = cloth.fabrics().stream()
                 .map(fabric -> fabric.seen(seen))
                 .toList();
-        return ColourWords.of(cloth.cloth(), fabrics, Optional.empty());
+        return cloth.settings()
+                .voice()
+                .sentences(ColourWords.of(cloth.cloth(), fabrics, Optional.empty()).stream()
+                        .map(sentence -> sentence.in(cloth.settings().voice()))
+                        .toList());
     }
 
     private static String told(ColourVision eyes, String colours) {

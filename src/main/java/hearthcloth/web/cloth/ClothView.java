@@ -69,7 +69,9 @@ public record ClothView(
 
     /** What is short; empty where it can be made. */
     public List<String> lacking() {
-        return document().lacking();
+        return document().lacking().stream()
+                .map(one -> one.in(settings.voice()))
+                .toList();
     }
 
     /** Whether it has a hearth and bars that can be changed one by one. */
@@ -192,7 +194,7 @@ public record ClothView(
 
     /** Whether it ties what she wants to wrap, in a sentence; empty where she said nothing. */
     public String fits() {
-        return wished.fits(cloth().finished(), ruler());
+        return wished.fits(cloth().finished(), settings.voice());
     }
 
     /** The form for seam, hem and piecing. */

@@ -19,6 +19,7 @@ import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.words.Language;
 import hearthcloth.words.Spoken;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.List;
@@ -111,7 +112,7 @@ public final class ClothsPage {
     private void remove(Context context) {
         SavedCloth saved = cloth(context);
         StaleChangeException.check(
-                context, saved, ClothCard.about(saved.document().life()));
+                room.language(), context, saved, ClothCard.about(saved.document().life()));
         room.store().cloths().remove(saved.id());
         PageContext.go(context, "/cloths", saved.name() + " is removed. Undo brings it back.");
     }
@@ -123,7 +124,7 @@ public final class ClothsPage {
                 .orElseThrow(() -> new StoreException("You don't have enough fabric for this cloth; change it first."));
         Plan named = new Plan(
                 new Plan.Story(
-                        saved.name(),
+                        Sentence.itself(saved.name()),
                         plan.story().goodAt(),
                         plan.story().chosen(),
                         plan.story().cautions()),

@@ -47,6 +47,7 @@ public final class TiedPage {
 
     public static void add(PageRoutes routes) {
         DrapeKeeper drapes = new DrapeKeeper();
+        routes.whenClosed(drapes::close);
         routes.of(room -> new TiedPage(room, drapes))
                 .get("/tie", TiedPage::choose)
                 .get("/tied/{id}", TiedPage::show)
@@ -132,7 +133,7 @@ public final class TiedPage {
                 context,
                 "/tied/" + saved.id(),
                 saved.name() + " is for "
-                        + purpose.words(ClothAsked.settings(room, saved).ruler()) + " now.");
+                        + purpose.words(ClothAsked.settings(room, saved).voice()) + " now.");
     }
 
     /** The model to turn, as JSON. */

@@ -9,9 +9,13 @@ public interface MeasuringWords {
 
     String decimal();
 
+    String listApart(String before, String next);
+
     String listLast(String before, String last);
 
     String listNext(String before, String next);
+
+    String listOr(String before, String last);
 
     String percent(String number);
 

@@ -66,6 +66,51 @@ public final class KoreanPrinting implements PrintingWords {
     }
 
     @Override
+    public String coloursEyes(String eyes) {
+        return (eyes.equals("protan") ? "적색맹의 눈에 보이는 모습" : eyes.equals("deutan") ? "녹색맹의 눈에 보이는 모습" : "청색맹의 눈에 보이는 모습");
+    }
+
+    @Override
+    public String coloursGrey(String shade) {
+        return (shade.equals("black") ? "검정" : shade.equals("dark") ? "짙은 회색" : shade.equals("middle") ? "회색" : shade.equals("light") ? "밝은 회색" : "흰색");
+    }
+
+    @Override
+    public String coloursLeast() {
+        return "가장 눈에 띄지 않음";
+    }
+
+    @Override
+    public String coloursLike(String fabric) {
+        return fabric + " 같은 색";
+    }
+
+    @Override
+    public String coloursMost() {
+        return "가장 눈에 띔";
+    }
+
+    @Override
+    public String coloursSeams() {
+        return "솔기";
+    }
+
+    @Override
+    public String coloursThread() {
+        return "솔기마다 어울리는 실의 색입니다. 가장 눈에 띄지 않는 실은 고르지 않은 땀을 가려 주고, 가장 눈에 띄는 실은 무늬가 됩니다.";
+    }
+
+    @Override
+    public String coloursTitle() {
+        return "색";
+    }
+
+    @Override
+    public String coloursValues() {
+        return "밝기를 다섯 단계로";
+    }
+
+    @Override
     public String corner() {
         return "귀 하나";
     }
@@ -286,11 +331,6 @@ public final class KoreanPrinting implements PrintingWords {
     }
 
     @Override
-    public String orderName(String order) {
-        return (order.equals("ROUND") ? "빙 둘러" : order.equals("PAIRS") ? "마주 보는 짝" : "두 변");
-    }
-
-    @Override
     public String page(String all, String number) {
         return all + "쪽 가운데 " + number + "쪽";
     }
@@ -328,21 +368,6 @@ public final class KoreanPrinting implements PrintingWords {
     @Override
     public String pinTitle() {
         return "1단계, 시침핀 꽂기";
-    }
-
-    @Override
-    public String schemeGoodAt(String scheme) {
-        return (scheme.equals("HALVES") ? "밝음과 어두움이 대각선에서 만납니다" : scheme.equals("ROUNDS") ? "둘레마다 천이 다릅니다" : scheme.equals("TURNS") ? "띠마다 밝음과 어두움이 번갈아 갑니다" : scheme.equals("FIELD") ? "중심 조각이 한 가지 천 속에 홀로 있습니다" : scheme.equals("SPIRAL") ? "밝음과 어두움이 나란히 바깥으로 돕니다" : scheme.equals("SCATTERED") ? "띠마다 천이 하나이고 같은 천이 이웃하지 않습니다" : scheme.equals("GRADED") ? "바깥 둘레가 안쪽보다 어둡습니다" : scheme.equals("FRAMES") ? "두 천이 둘레마다 번갈아 갑니다" : scheme.equals("ACCENT") ? "밝은 천이 몇 곳에서 두드러집니다" : scheme.equals("ALL") ? "천을 어디에나 씁니다" : scheme.equals("FALLS") ? "천을 가장 아끼는 곳에서 띠를 자릅니다" : scheme.equals("OUTWARDS") ? "고른 천이 묶었을 때 보이는 곳에 있습니다" : "손수 골랐습니다");
-    }
-
-    @Override
-    public String schemeOrdered(String order, String title) {
-        return title + ", " + order;
-    }
-
-    @Override
-    public String schemeTitle(String scheme) {
-        return (scheme.equals("HALVES") ? "두 반쪽" : scheme.equals("ROUNDS") ? "둘레마다" : scheme.equals("TURNS") ? "번갈아" : scheme.equals("FIELD") ? "한 바탕" : scheme.equals("SPIRAL") ? "소용돌이" : scheme.equals("SCATTERED") ? "고루 흩기" : scheme.equals("GRADED") ? "밝음에서 어두움으로" : scheme.equals("FRAMES") ? "테두리" : scheme.equals("ACCENT") ? "밝은 자투리 하나" : scheme.equals("ALL") ? "가진 천 모두에서" : scheme.equals("FALLS") ? "천이 나오는 대로" : scheme.equals("OUTWARDS") ? "좋은 쪽을 밖으로" : "직접 고름");
     }
 
     @Override

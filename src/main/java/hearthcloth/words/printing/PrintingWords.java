@@ -27,6 +27,24 @@ public interface PrintingWords {
 
     String chosenTitle();
 
+    String coloursEyes(String eyes);
+
+    String coloursGrey(String shade);
+
+    String coloursLeast();
+
+    String coloursLike(String fabric);
+
+    String coloursMost();
+
+    String coloursSeams();
+
+    String coloursThread();
+
+    String coloursTitle();
+
+    String coloursValues();
+
     String corner();
 
     String cornerFirst(String length);
@@ -115,8 +133,6 @@ public interface PrintingWords {
 
     String netTitle(String tie);
 
-    String orderName(String order);
-
     String page(String all, String number);
 
     String piecesHow(String unit);
@@ -132,12 +148,6 @@ public interface PrintingWords {
     String pinStitching();
 
     String pinTitle();
-
-    String schemeGoodAt(String scheme);
-
-    String schemeOrdered(String order, String title);
-
-    String schemeTitle(String scheme);
 
     String seamTitle();
 

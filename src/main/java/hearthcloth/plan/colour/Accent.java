@@ -1,8 +1,7 @@
-package hearthcloth.plan.propose;
+package hearthcloth.plan.colour;
 
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.layout.Layout;
-import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,7 +13,7 @@ import java.util.Optional;
  * many sides and as far out as may be, since the outer rounds are what a tied gift shows. The shares are ours:
  * docs/sources.md#colour-figures.
  */
-final class Accent {
+public final class Accent {
 
     private static final double LEAST = 0.03;
     private static final double MOST = 0.08;
@@ -34,7 +33,7 @@ final class Accent {
      *
      * @param fabrics of all bars
      */
-    static Optional<List<List<Fabric>>> of(Layout layout, List<Fabric> fabrics) {
+    public static Optional<List<List<Fabric>>> of(Layout layout, List<Fabric> fabrics) {
         Optional<Fabric> bright = fabrics.stream()
                 .max(Comparator.comparingDouble(Accent::chroma))
                 .filter(fabric -> chroma(fabric) >= SchemeRule.BRIGHT);
