@@ -54,9 +54,4 @@ public record Fabric(String name, Colour colour, Faces faces, Nap nap, Optional<
     public Fabric seen(UnaryOperator<Colour> eye) {
         return new Fabric(name, eye.apply(colour), faces, nap, wrong.map(eye));
     }
-
-    /** The same fabric with another colour on its wrong side, or with none known. */
-    public Fabric withWrong(Optional<Colour> other) {
-        return new Fabric(name, colour, faces, nap, other);
-    }
 }

@@ -131,7 +131,7 @@ public final class FabricPage {
                         .orElse(was.nap()),
                 PageContext.field(context, "own").isEmpty()
                         ? Optional.empty()
-                        : Optional.of(FormFields.colour(PageContext.field(context, "wrong"))));
+                        : Optional.of(FormFields.colour(PageContext.field(context, "wrong"), room.language())));
         // A name that another fabric bears makes them one fabric.
         List<Piece> gone = stash.pieces().stream()
                 .filter(piece ->
