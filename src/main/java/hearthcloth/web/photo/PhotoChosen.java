@@ -123,10 +123,6 @@ public record PhotoChosen(
         return state != PhotoView.State.IN;
     }
 
-    public boolean isSplitting() {
-        return doing.equals("split");
-    }
-
     public boolean mayLoseCorner() {
         return corners.size() > 3;
     }

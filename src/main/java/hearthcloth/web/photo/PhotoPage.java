@@ -12,9 +12,7 @@ import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
-import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.web.stash.BegunPhoto;
 import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.work.photo.SortedPiece;
@@ -37,57 +35,6 @@ public final class PhotoPage {
 
     /** The longer side of a straightened picture. */
     private static final int STRAIGHT_PIXELS = 1400;
-
-    /**
-     * How far a reading is.
-     *
-     * @param share in hundredths
-     * @param before how many are read before it
-     */
-    @PageView.Template("part/photo-going.jte")
-    public record Going(String id, int share, String what, int before, PageFrame.Asker asker) implements PageView {
-
-        public String token() {
-            return asker.token();
-        }
-
-        /** What is said on it. */
-        public PicturingWords words() {
-            return PicturingWords.in(asker.language());
-        }
-    }
-
-    /**
-     * The page that asks for a photograph.
-     *
-     * @param wrong what was wrong with the last one; may be empty
-     */
-    @PageView.Template("photo-ask.jte")
-    public record Ask(BegunPhoto.Form form, String wrong) implements PageView {
-
-        /** What is said on it. */
-        public PicturingWords words() {
-            return PicturingWords.in(form.frame().language());
-        }
-    }
-
-    /** The page while it is read. */
-    @PageView.Template("photo-going.jte")
-    public record Waiting(PageFrame frame, Going going) implements PageView {}
-
-    /** The page where nothing could be read; there she may tap the sheet's corners. */
-    @PageView.Template("photo-refused.jte")
-    public record Refused(PageFrame frame, String id, String reason, TappedCorners.View tapped) implements PageView {
-
-        /** What is said on it. */
-        public PicturingWords words() {
-            return PicturingWords.in(frame.language());
-        }
-    }
-
-    /** The page where what was read is put right. */
-    @PageView.Template("photo.jte")
-    public record View(PageFrame frame, SortingView sorting) implements PageView {}
 
     private final PageContext room;
     private final ReadingQueue readings;
@@ -138,7 +85,7 @@ public final class PhotoPage {
     private void ask(Context context, String wrong) {
         room.show(
                 context,
-                new Ask(
+                new PhotoScreens.Ask(
                         new BegunPhoto.Form(room.frame(context, words().another(), "Stash"), BegunPhoto.all(book())),
                         wrong));
     }
@@ -217,14 +164,14 @@ public final class PhotoPage {
             if (PageContext.isPart(context)) {
                 room.show(context, new SortingView.Changed(sorting, ""));
             } else {
-                room.show(context, new View(room.frame(context, words().sortTitle(), "Stash"), sorting));
+                room.show(context, new PhotoScreens.View(room.frame(context, words().sortTitle(), "Stash"), sorting));
             }
         } else if (photo.refused().isEmpty()) {
-            room.show(context, new Waiting(room.frame(context, words().goingTitle(), "Stash"), going(photo)));
+            room.show(context, new PhotoScreens.Waiting(room.frame(context, words().goingTitle(), "Stash"), going(photo)));
         } else {
             room.show(
                     context,
-                    new Refused(
+                    new PhotoScreens.Refused(
                             room.frame(context, words().refusedTitle(), "Stash"),
                             photo.id(),
                             ReadingQueue.told(photo.refused(), words()),
@@ -232,10 +179,10 @@ public final class PhotoPage {
         }
     }
 
-    private Going going(SavedPhoto photo) {
+    private PhotoScreens.Going going(SavedPhoto photo) {
         ReadingQueue.Job job = readings.of(room.store(), photo);
         int before = job.isBegun() ? 0 : readings.before(job);
-        return new Going(photo.id(), (int) (100 * job.share()), words().goingDoing(job.what()), before, room.asker());
+        return new PhotoScreens.Going(photo.id(), (int) (100 * job.share()), words().goingDoing(job.what()), before, room.asker());
     }
 
     private void progress(Context context) {

@@ -10,7 +10,6 @@ import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;
-import hearthcloth.web.stash.StashView;
 import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.PhotoSorting;
