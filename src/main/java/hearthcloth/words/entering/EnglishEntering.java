@@ -204,8 +204,8 @@ public final class EnglishEntering implements EnteringWords {
     }
 
     @Override
-    public String devicesCode(String code) {
-        return "Code: " + code;
+    public String devicesCode() {
+        return "Code:";
     }
 
     @Override
@@ -454,8 +454,8 @@ public final class EnglishEntering implements EnteringWords {
     }
 
     @Override
-    public String joinAsks(String mark) {
-        return "This device asks to come in. Its mark: " + mark;
+    public String joinAsks() {
+        return "This device asks to come in. Its mark:";
     }
 
     @Override

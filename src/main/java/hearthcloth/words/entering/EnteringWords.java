@@ -97,7 +97,7 @@ public interface EnteringWords {
 
     String devicesAtMachine();
 
-    String devicesCode(String code);
+    String devicesCode();
 
     String devicesComes(String yes);
 
@@ -197,7 +197,7 @@ public interface EnteringWords {
 
     String joinAsk();
 
-    String joinAsks(String mark);
+    String joinAsks();
 
     String joinCode();
 

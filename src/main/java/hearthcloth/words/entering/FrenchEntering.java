@@ -204,8 +204,8 @@ public final class FrenchEntering implements EnteringWords {
     }
 
     @Override
-    public String devicesCode(String code) {
-        return "Code : " + code;
+    public String devicesCode() {
+        return "Code :";
     }
 
     @Override
@@ -454,8 +454,8 @@ public final class FrenchEntering implements EnteringWords {
     }
 
     @Override
-    public String joinAsks(String mark) {
-        return "Cet appareil demande à entrer. Sa marque : " + mark;
+    public String joinAsks() {
+        return "Cet appareil demande à entrer. Sa marque :";
     }
 
     @Override

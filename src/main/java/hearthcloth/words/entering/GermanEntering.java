@@ -204,8 +204,8 @@ public final class GermanEntering implements EnteringWords {
     }
 
     @Override
-    public String devicesCode(String code) {
-        return "Code: " + code;
+    public String devicesCode() {
+        return "Code:";
     }
 
     @Override
@@ -454,8 +454,8 @@ public final class GermanEntering implements EnteringWords {
     }
 
     @Override
-    public String joinAsks(String mark) {
-        return "Dieses Gerät möchte herein. Sein Zeichen: " + mark;
+    public String joinAsks() {
+        return "Dieses Gerät möchte herein. Sein Zeichen:";
     }
 
     @Override

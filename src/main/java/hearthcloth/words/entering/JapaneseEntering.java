@@ -204,8 +204,8 @@ public final class JapaneseEntering implements EnteringWords {
     }
 
     @Override
-    public String devicesCode(String code) {
-        return "コード：" + code;
+    public String devicesCode() {
+        return "コード：";
     }
 
     @Override
@@ -454,8 +454,8 @@ public final class JapaneseEntering implements EnteringWords {
     }
 
     @Override
-    public String joinAsks(String mark) {
-        return "この機器は入りたいと頼みました。印：" + mark;
+    public String joinAsks() {
+        return "この機器は入りたいと頼みました。印：";
     }
 
     @Override

@@ -204,8 +204,8 @@ public final class KoreanEntering implements EnteringWords {
     }
 
     @Override
-    public String devicesCode(String code) {
-        return "코드: " + code;
+    public String devicesCode() {
+        return "코드:";
     }
 
     @Override
@@ -454,8 +454,8 @@ public final class KoreanEntering implements EnteringWords {
     }
 
     @Override
-    public String joinAsks(String mark) {
-        return "이 기기가 들어가기를 청했습니다. 표시: " + mark;
+    public String joinAsks() {
+        return "이 기기가 들어가기를 청했습니다. 표시:";
     }
 
     @Override

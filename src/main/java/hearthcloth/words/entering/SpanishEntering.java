@@ -204,8 +204,8 @@ public final class SpanishEntering implements EnteringWords {
     }
 
     @Override
-    public String devicesCode(String code) {
-        return "Código: " + code;
+    public String devicesCode() {
+        return "Código:";
     }
 
     @Override
@@ -454,8 +454,8 @@ public final class SpanishEntering implements EnteringWords {
     }
 
     @Override
-    public String joinAsks(String mark) {
-        return "Este aparato pide entrar. Su marca: " + mark;
+    public String joinAsks() {
+        return "Este aparato pide entrar. Su marca:";
     }
 
     @Override
