@@ -31,6 +31,7 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.handing.HandingWords;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -225,7 +226,7 @@ public final class HandOnPage {
         Fitted.Nearest nearest = fitted.cloths().stream()
                 .findFirst()
                 .orElseThrow(() -> new StoreException(
-                        words().noneFits(String.join(" ", fitted.why()))));
+                        words().noneFits(said(fitted))));
         String id = NewCloth.id(false);
         Plan plan = nearest.plan();
         Design design = nearest.isScraps()
@@ -243,6 +244,10 @@ public final class HandOnPage {
         return TimeLimit.within(ANSWER_WITHIN_MS);
     }
 
+    private String said(Fitted fitted) {
+        return Sentence.row(fitted.why()).in(room.settings().voice());
+    }
+
     private String told(Fitted.Nearest nearest, Fitted fitted) {
         if (nearest.keepsAll()) {
             return words().fitsAll();
@@ -250,7 +255,7 @@ public final class HandOnPage {
         String bent = nearest.isScraps()
                 ? words().asScraps()
                 : String.join(" ", nearest.bends().stream().map(Bend::what).toList());
-        return words().nearest(bent, String.join(" ", fitted.why()));
+        return words().nearest(bent, said(fitted));
     }
 
     /** A guideline file, or a plan file as a guideline that keeps the shares of the cloth in it. */
