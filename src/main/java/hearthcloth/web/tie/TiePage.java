@@ -10,7 +10,6 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.speech.Voice;
-import hearthcloth.words.tying.TyingWords;
 import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
@@ -72,7 +71,7 @@ public final class TiePage {
     }
 
     private String title(Tie tie) {
-        String name = TyingWords.in(room.language()).tieName(tie.name());
+        String name = room.settings().voice().tying().tieName(tie.name());
         return tie.trade().isEmpty() ? words().tieTitle(name) : words().tieTitleNamed(name, tie.trade());
     }
 

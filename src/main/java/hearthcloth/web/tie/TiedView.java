@@ -3,6 +3,7 @@ package hearthcloth.web.tie;
 import hearthcloth.draw.picture.LeanSvg;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.measure.Ruler;
 import hearthcloth.plan.colour.TiedColours;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
@@ -11,7 +12,6 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.Language;
 import hearthcloth.words.speech.Voice;
-import hearthcloth.words.tying.TyingWords;
 import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Visible;
@@ -148,14 +148,12 @@ public record TiedView(
 
     /** The chosen tie in the page's language. */
     public String named() {
-        return Tie.named(choice.chosen())
-                .map(tie -> TyingWords.in(language).tieName(tie.name()))
-                .orElse(choice.chosen());
+        return Tie.named(choice.chosen()).map(this::named).orElse(choice.chosen());
     }
 
     /** A tie to choose, in the page's language. */
     public String named(Tie tie) {
-        return TyingWords.in(language).tieName(tie.name());
+        return Voice.of(language, Ruler.MILLIMETRES).tying().tieName(tie.name());
     }
 
     /** A tie in an address: {@code four-corner-tie}. */

@@ -285,7 +285,7 @@ public final class FrenchFinishing implements FinishingWords {
 
     @Override
     public String slipTie() {
-        return "Voir comment le nouer";
+        return "Comment le nouer";
     }
 
     @Override

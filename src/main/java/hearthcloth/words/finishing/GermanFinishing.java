@@ -285,7 +285,7 @@ public final class GermanFinishing implements FinishingWords {
 
     @Override
     public String slipTie() {
-        return "Zeigen, wie es gebunden wird";
+        return "Bindung zeigen";
     }
 
     @Override

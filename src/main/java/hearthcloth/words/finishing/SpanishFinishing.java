@@ -285,7 +285,7 @@ public final class SpanishFinishing implements FinishingWords {
 
     @Override
     public String slipTie() {
-        return "Ver cómo se ata";
+        return "Cómo se ata";
     }
 
     @Override
