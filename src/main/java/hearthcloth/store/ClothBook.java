@@ -147,18 +147,20 @@ public final class ClothBook {
         return bench.text();
     }
 
+    private record Kept(long version, String document) {}
+
     /** The cloth's text, which must still be that of the version at hand. */
     private static String unchanged(Handle handle, SavedCloth was) {
-        SavedCloth now = handle.createQuery("select * from cloth where id = :id")
+        Kept now = handle.createQuery("select version, document from cloth where id = :id")
                 .bind("id", was.id())
-                .map((row, context) -> cloth(row))
+                .map((row, context) -> new Kept(row.getLong(1), row.getString(2)))
                 .findOne()
                 .orElseThrow(() -> new StoreException("This cloth has been removed in another window."));
         if (now.version() != was.version()) {
             throw new StoreException(
                     "This cloth has meanwhile been changed in another window. Nothing was changed; look again.");
         }
-        return text(handle, was.id());
+        return now.document();
     }
 
     private SavedCloth booked(Handle handle, SavedCloth was, String label, DocumentEdit edit, String what) {

@@ -6,6 +6,7 @@ import com.zaxxer.hikari.pool.HikariPool.PoolInitializationException;
 import hearthcloth.store.Person;
 import hearthcloth.store.SqliteFile;
 import hearthcloth.store.Store;
+import hearthcloth.store.journal.ReadOnce;
 import hearthcloth.store.journal.WholeChange;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
@@ -133,7 +134,7 @@ public final class Studio implements AutoCloseable {
     }
 
     private Jdbi in(String schema) {
-        Jdbi jdbi = Jdbi.create(() -> connection(schema));
+        Jdbi jdbi = ReadOnce.of(Jdbi.create(() -> connection(schema)));
         jdbi.setTransactionHandler(WholeChange.inSchema(jdbi.getTransactionHandler()));
         return jdbi;
     }
