@@ -10,9 +10,9 @@ import hearthcloth.plan.rework.LateMiscut;
 import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
-import hearthcloth.store.journal.BenchFact;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.work.BenchFact;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Stage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -105,7 +105,7 @@ final class MakersRoom {
     }
 
     /** A cloth's design and plan changed, and pieces with it. */
-    void edited(SavedCloth cloth, String label, ClothDocument now, List<Piece> gone, List<Piece> come) {
+    void edited(SavedCloth cloth, String label, Project now, List<Piece> gone, List<Piece> come) {
         store.asOneChange(label, () -> {
             if (!gone.isEmpty() || !come.isEmpty()) {
                 store.stash().edit(new StashEdit(label, gone, come));
@@ -124,12 +124,12 @@ final class MakersRoom {
             if (!on.slip().gone().isEmpty() || !come.isEmpty()) {
                 store.stash().edit(new StashEdit(label, on.slip().gone(), come));
             }
-            ClothDocument was = now.document();
+            Project was = now.document();
             return store.cloths()
                     .save(
                             now,
                             label,
-                            new ClothDocument(
+                            new Project(
                                     on.design(),
                                     Optional.of(on.resewn().plan()),
                                     List.of(),

@@ -22,8 +22,8 @@ import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.ShortBar;
 import hearthcloth.plan.rework.WayOn;
 import hearthcloth.stash.Piece;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Stage;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -73,9 +73,9 @@ final class Mishaps {
     private void take(SavedCloth cloth, WayOn way) {
         Plan plan = Seen.plan(cloth);
         OneStory.sameNames(plan, way.plan());
-        ClothDocument was = cloth.document();
+        Project was = cloth.document();
         List<Piece> freed = CutSoFar.freed(plan, way.plan(), room.seen().next());
-        ClothDocument now = new ClothDocument(
+        Project now = new Project(
                 way.design(), Optional.of(way.plan()), List.of(), was.bench().withTicked(way.made()), was.life());
         room.edited(cloth, "a patch cut short", now, List.of(), freed);
     }
@@ -100,7 +100,7 @@ final class Mishaps {
 
     private void cutWrongEarly(SavedCloth cloth, String wrong, Optional<Size> real) {
         Plan plan = Seen.plan(cloth);
-        ClothDocument was = cloth.document();
+        Project was = cloth.document();
         MiscutRecovery slip =
                 MiscutRecovery.of(plan, was.bench().ticked(), wrong, real, room.seen().next());
         DesignFit.Answer answer = slip.fit(
@@ -111,7 +111,7 @@ final class Mishaps {
                 "again",
                 MakersRoom.STEPS);
         if (answer instanceof DesignFit.Answer.Made made) {
-            ClothDocument now = new ClothDocument(
+            Project now = new Project(
                     was.design(),
                     Optional.of(slip.story().told(made.plan())),
                     List.of(),
@@ -123,7 +123,7 @@ final class Mishaps {
 
     private void cutWrongLate(SavedCloth cloth, String wrong, Optional<Size> real) {
         RemainingPlan.Table table = room.table(cloth);
-        ClothDocument was = cloth.document();
+        Project was = cloth.document();
         LateMiscut slip = LateMiscut.of(Seen.plan(cloth), was.bench().ticked(), wrong, real, table.next());
         int bars = Math.min(was.bench().sewn(), was.design().layout().courses().size());
         if (slip.fit(bars, was.design(), table, MakersRoom.STEPS) instanceof RemainingPlan.Answer.Made made) {
@@ -175,8 +175,8 @@ final class Mishaps {
     }
 
     private void left(SavedCloth cloth, Design design, Plan plan, String label) {
-        ClothDocument was = cloth.document();
-        ClothDocument now = new ClothDocument(design, Optional.of(plan), List.of(), was.bench(), was.life());
+        Project was = cloth.document();
+        Project now = new Project(design, Optional.of(plan), List.of(), was.bench(), was.life());
         room.store().cloths().save(cloth, label, now);
     }
 

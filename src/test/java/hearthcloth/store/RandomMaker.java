@@ -17,9 +17,9 @@ import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.SewnCloth;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
-import hearthcloth.store.journal.BenchFact;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.work.BenchFact;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
 import java.util.List;
 import java.util.Map;
@@ -125,7 +125,7 @@ final class RandomMaker {
         if (new DesignFit(free, Ruler.EIGHTHS).fit(design, "a cloth", MakersRoom.STEPS)
                 instanceof DesignFit.Answer.Made made) {
             String id = "c" + room.seed() + "-" + kept++;
-            room.store().cloths().keep(id, "Cloth " + id, ClothDocument.of(design, made.plan(), Purpose.NOTHING));
+            room.store().cloths().keep(id, "Cloth " + id, Project.of(design, made.plan(), Purpose.NOTHING));
             room.story.begins(id, "Cloth " + id, made.plan());
         }
     }
@@ -150,11 +150,11 @@ final class RandomMaker {
     /** Plans a cloth anew of which patches are cut already: they are fabric again. */
     private void planAgain(SavedCloth cloth) {
         MiscutRecovery cut = MiscutRecovery.of(Seen.plan(cloth), room.seen().next());
-        ClothDocument was = cloth.document();
+        Project was = cloth.document();
         Stash stash = cut.stash(room.seen().heap().freeFor(cloth.id()));
         if (new DesignFit(stash, Ruler.EIGHTHS).fit(was.design(), "again", MakersRoom.STEPS)
                 instanceof DesignFit.Answer.Made made) {
-            ClothDocument now = new ClothDocument(
+            Project now = new Project(
                     was.design(),
                     Optional.of(cut.story().told(made.plan())),
                     List.of(),
@@ -166,7 +166,7 @@ final class RandomMaker {
 
     private void cut(SavedCloth cloth) {
         if (room.seen().heap().canBeCut(cloth.id())) {
-            ClothDocument was = cloth.document();
+            Project was = cloth.document();
             room.store().asOneChange("cut " + cloth.name(), () -> {
                 room.store().cloths().save(cloth, "cut", was.with(was.life().at(Stage.CUT)));
                 return room.store().stash().cut("cut " + cloth.name(), Seen.plan(cloth));

@@ -6,8 +6,8 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.work.Project;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,7 +20,7 @@ record CutPatches(PageContext room, SavedCloth cloth) {
     private Optional<MiscutRecovery> cut() {
         return cloth.document()
                 .plan()
-                .filter(plan -> cloth.document().life().stage() == ClothDocument.Stage.DESIGNED
+                .filter(plan -> cloth.document().life().stage() == Project.Stage.DESIGNED
                         && plan.cuts().stream().anyMatch(PieceCut::past))
                 .map(plan -> MiscutRecovery.of(plan, room.store().stash().nextPiece()));
     }
@@ -32,14 +32,14 @@ record CutPatches(PageContext room, SavedCloth cloth) {
     }
 
     /** Keeps a document that was planned from {@link #stash}, and what becomes of the patches, as one change. */
-    SavedCloth save(String label, ClothDocument planned) {
+    SavedCloth save(String label, Project planned) {
         Optional<MiscutRecovery> cut = cut();
         if (cut.isEmpty()) {
             return room.store().cloths().save(cloth, label, planned);
         }
         MiscutRecovery patches = cut.get();
         List<Piece> come = planned.plan().map(patches::come).orElse(patches.come());
-        ClothDocument told = new ClothDocument(
+        Project told = new Project(
                 planned.design(),
                 planned.plan().map(patches.story()::told),
                 planned.lacking(),

@@ -5,9 +5,6 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.PieceTask;
 import hearthcloth.store.ClothBook;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.journal.BenchFact;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.kit.PageContext;
@@ -15,6 +12,9 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.StaleChangeException;
+import hearthcloth.work.BenchFact;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Stage;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
@@ -248,8 +248,8 @@ public final class CutPage {
     /** All is cut: the pieces are used up, the offcuts come back into the stash. */
     private void allCut(Context context, SavedCloth cloth) {
         Plan plan = ClothAsked.plan(cloth);
-        ClothDocument.Life life = cloth.document().life();
-        ClothDocument now = cloth.document().with(life.at(Stage.CUT));
+        Project.Life life = cloth.document().life();
+        Project now = cloth.document().with(life.at(Stage.CUT));
         int offcuts = room.store().asOneChange(cut(cloth), () -> {
             room.store().cloths().save(cloth, "cut", now);
             return room.store().stash().cut(cut(cloth), plan).size();

@@ -19,8 +19,6 @@ import hearthcloth.plan.rework.WayOn;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
@@ -28,6 +26,8 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Stage;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
@@ -83,7 +83,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 settings().ruler(),
                 cloth.name(),
                 TimeLimit.within(ANSWER_WITHIN_MS));
-        ClothDocument now = now(slip, answer);
+        Project now = now(slip, answer);
         List<Piece> come = answer instanceof DesignFit.Answer.Made made ? slip.come(made.plan()) : slip.come();
         room.store().asOneChange("a mistake in piece " + wrong, () -> {
             room.store().stash().edit(new StashEdit("a mistake in piece " + wrong, slip.gone(), come));
@@ -150,8 +150,8 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
     }
 
     private void take(Context context, String told, WayOn way) {
-        ClothDocument was = cloth.document();
-        ClothDocument now = new ClothDocument(
+        Project was = cloth.document();
+        Project now = new Project(
                 way.design(), Optional.of(way.plan()), List.of(), was.bench().withTicked(way.made()), was.life());
         List<Piece> freed =
                 CutSoFar.freed(plan, way.plan(), room.store().stash().nextPiece());
@@ -180,13 +180,13 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         return Optional.of(real);
     }
 
-    private ClothDocument now(MiscutRecovery slip, DesignFit.Answer answer) {
-        ClothDocument was = cloth.document();
-        ClothDocument.Bench bench = was.bench().withTicked(Set.of());
+    private Project now(MiscutRecovery slip, DesignFit.Answer answer) {
+        Project was = cloth.document();
+        Project.Bench bench = was.bench().withTicked(Set.of());
         return answer instanceof DesignFit.Answer.Made made
-                ? new ClothDocument(
+                ? new Project(
                         was.design(), Optional.of(slip.story().told(made.plan())), List.of(), bench, was.life())
-                : new ClothDocument(
+                : new Project(
                         was.design(), Optional.empty(), ((DesignFit.Answer.Lacking) answer).why(), bench, was.life());
     }
 

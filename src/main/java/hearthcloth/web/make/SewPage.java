@@ -7,8 +7,6 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.house.Threads;
@@ -18,6 +16,8 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.speech.Voice;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Stage;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -156,7 +156,7 @@ public final class SewPage {
     private void again(Context context) {
         SavedCloth cloth = asked.cloth(context);
         int step = number(context);
-        ClothDocument was = cloth.document();
+        Project was = cloth.document();
         if (step < was.bench().sewn()) {
             List<AtTheMachine> steps = steps(cloth);
             int undone = Math.min(was.bench().sewn(), steps.size()) - step - 1;
@@ -247,7 +247,7 @@ public final class SewPage {
         SavedCloth cloth = cut(context);
         SewSide side =
                 wrong(context, cloth).orElseThrow(() -> new MeasureException("both sides of its fabric look alike"));
-        ClothDocument now = SewSide.left(cloth, steps(cloth), side.bar(), side.wrong())
+        Project now = SewSide.left(cloth, steps(cloth), side.bar(), side.wrong())
                 .orElseThrow(() -> new MeasureException("the bars to come would not fit it so; unpick it"));
         room.store().cloths().save(cloth, side.label(), now);
         PageContext.go(context, "/sew/" + cloth.id(), "The pictures show it so from now on.");

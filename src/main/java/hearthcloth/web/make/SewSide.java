@@ -10,9 +10,9 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.OtherEdge;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.Project;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,7 +68,7 @@ public record SewSide(SavedCloth cloth, int step, String bar, Wrong wrong, List<
                 .map(one -> one.task().title())
                 .toList();
         String front = left(cloth, steps, bar, wrong)
-                .flatMap(ClothDocument::plan)
+                .flatMap(Project::plan)
                 .map(other -> ClothDrawing.still(
                         other.cloth(),
                         Face.FRONT,
@@ -99,8 +99,8 @@ public record SewSide(SavedCloth cloth, int step, String bar, Wrong wrong, List<
     }
 
     /** The cloth with the bar left as it was sewn; empty where the rest would not fit it. */
-    static Optional<ClothDocument> left(SavedCloth cloth, List<AtTheMachine> steps, String bar, Wrong wrong) {
-        ClothDocument was = cloth.document();
+    static Optional<Project> left(SavedCloth cloth, List<AtTheMachine> steps, String bar, Wrong wrong) {
+        Project was = cloth.document();
         Plan plan = was.plan().orElseThrow();
         if (wrong == Wrong.FACE) {
             return Optional.of(with(was, was.design(), OtherEdge.otherSideUp(plan, bar)));
@@ -111,8 +111,8 @@ public record SewSide(SavedCloth cloth, int step, String bar, Wrong wrong, List<
                 : OtherEdge.of(was.design(), plan, bar, sewn).map(other -> with(was, other.design(), other.plan()));
     }
 
-    private static ClothDocument with(ClothDocument was, Design design, Plan plan) {
-        return new ClothDocument(design, Optional.of(plan), List.of(), was.bench(), was.life());
+    private static Project with(Project was, Design design, Plan plan) {
+        return new Project(design, Optional.of(plan), List.of(), was.bench(), was.life());
     }
 
     /** What leaving it so is called in the journal. */

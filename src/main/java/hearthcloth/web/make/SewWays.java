@@ -14,15 +14,15 @@ import hearthcloth.plan.rework.RemainingPlan.Resewn;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
-import hearthcloth.store.journal.BenchFact;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.HeldGift;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.BenchFact;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
 import java.util.ArrayList;
@@ -141,13 +141,13 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
                 if (!slip.gone().isEmpty() || !come.isEmpty()) {
                     room.store().stash().edit(new StashEdit(way.label(), slip.gone(), come));
                 }
-                ClothDocument.Life life = now.document().life();
+                Project.Life life = now.document().life();
                 return room.store()
                         .cloths()
                         .save(
                                 now,
                                 way.label(),
-                                new ClothDocument(
+                                new Project(
                                         way.design(),
                                         Optional.of(way.resewn().plan()),
                                         List.of(),

@@ -15,8 +15,8 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
 import hearthcloth.store.SwatchBook.Swatch;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -49,14 +49,14 @@ public class ArchiveTest {
         store.swatches()
                 .keep("Oat", new Swatch("image/jpeg", Base64.getEncoder().encodeToString(picture), Length.cm(7)));
         for (Plan plan : Planned.plans(stash, 27, 2)) {
-            ClothDocument document =
-                    ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, new Purpose("ball 22 cm", "", ""));
+            Project document =
+                    Project.of(DesignEdits.settled(plan, Order.ROUND), plan, new Purpose("ball 22 cm", "", ""));
             String cut = plan.cuts().get(0).piece().id();
             store.cloths()
                     .keep(
                             "c" + Math.floorMod(plan.hashCode(), 100_000),
                             "<b>" + plan.story().title() + "</b>",
-                            document.with(new ClothDocument.Bench(
+                            document.with(new Project.Bench(
                                     Set.of("1A"), Set.of(cut + ":1"), 0, List.of(), List.of())));
         }
         return store;
@@ -101,8 +101,8 @@ public class ArchiveTest {
         Archive archive = Archive.read(Archive.of(store).bytes());
         SavedCloth cloth = store.cloths().all().get(0);
         store.stash().cut("cut it", cloth.document().plan().orElseThrow());
-        ClothDocument.Life life =
-                new ClothDocument.Life(ClothDocument.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter", null);
+        Project.Life life =
+                new Project.Life(Project.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter", null);
         store.cloths().save(cloth, "cut", cloth.document().with(life));
         List<Piece> before = store.stash().whole().pieces();
 
