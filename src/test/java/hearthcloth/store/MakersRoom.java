@@ -2,27 +2,29 @@ package hearthcloth.store;
 
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Ruler;
-import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
-import hearthcloth.plan.rework.LateMiscut;
-import hearthcloth.plan.rework.RemainingPlan;
-import hearthcloth.stash.Piece;
+import hearthcloth.sew.Guide;
+import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.stash.Stash;
-import hearthcloth.work.BenchFact;
-import hearthcloth.work.Project;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Project.Stage;
-import java.util.ArrayList;
+import hearthcloth.work.deed.Deed;
+import hearthcloth.work.deed.SewingSoFar;
+import hearthcloth.work.deed.Workbench;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 
 /** The workroom of a maker at random: her heap, chance, and what was seen last. */
 final class MakersRoom {
 
     static final Budget STEPS = Budget.steps(300);
+    static final Instant NOW = Instant.parse("2026-05-04T10:00:00Z");
 
     /**
      * What a maker begins with, and designs like which her cloths are.
@@ -50,6 +52,8 @@ final class MakersRoom {
     private final long seed;
     private Store store;
     private Seen seen;
+    private @Nullable List<AtTheMachine> steps;
+    private @Nullable Plan stepsOf;
 
     MakersRoom(Store store, long seed) {
         this.store = store;
@@ -100,48 +104,22 @@ final class MakersRoom {
         return some.get(random.nextInt(some.size()));
     }
 
-    RemainingPlan.Table table(SavedCloth cloth) {
-        return new RemainingPlan.Table(seen.heap().freeFor(cloth.id()), seen.next(), Ruler.EIGHTHS);
+    Workbench bench(SavedCloth cloth) {
+        return new Workbench(cloth.document(), seen.heap().freeFor(cloth.id()), seen.next(), Ruler.EIGHTHS);
     }
 
-    /** A cloth's design and plan changed, and pieces with it. */
-    void edited(SavedCloth cloth, String label, Project now, List<Piece> gone, List<Piece> come) {
-        store.asOneChange(label, () -> {
-            if (!gone.isEmpty() || !come.isEmpty()) {
-                store.stash().edit(new StashEdit(label, gone, come));
-            }
-            return store.cloths().save(cloth, label, now);
-        });
-    }
-
-    /** A way on while sewing: what happened on the bench, what became of pieces, and the rest planned anew. */
-    void booked(SavedCloth cloth, String label, On on, Optional<BenchFact> fact) {
-        List<Piece> come = new ArrayList<>(on.slip().come());
-        come.addAll(on.resewn().come());
-        store.asOneChange(label, () -> {
-            SavedCloth now =
-                    fact.map(one -> store.cloths().happened(cloth, label, one)).orElse(cloth);
-            if (!on.slip().gone().isEmpty() || !come.isEmpty()) {
-                store.stash().edit(new StashEdit(label, on.slip().gone(), come));
-            }
-            Project was = now.document();
-            return store.cloths()
-                    .save(
-                            now,
-                            label,
-                            new Project(
-                                    on.design(),
-                                    Optional.of(on.resewn().plan()),
-                                    List.of(),
-                                    was.bench(),
-                                    was.life().at(on.resewn().cuts().isEmpty() ? Stage.CUT : Stage.RECUT)));
-        });
-    }
-
-    /** A way on while sewing. */
-    record On(Design design, RemainingPlan.Resewn resewn, LateMiscut slip) {
-        On(Design design, RemainingPlan.Resewn resewn) {
-            this(design, resewn, new LateMiscut(resewn.plan(), List.of(), List.of()));
+    /** The steps of a cloth, which stay the same while its plan does. */
+    SewingSoFar sewing(SavedCloth cloth) {
+        Plan plan = Seen.plan(cloth);
+        if (steps == null || !plan.equals(stepsOf)) {
+            steps = AtTheMachine.of(
+                    Guide.of(plan, Ruler.EIGHTHS), Voice.english(Ruler.EIGHTHS).sewing());
+            stepsOf = plan;
         }
+        return new SewingSoFar(cloth.document(), steps);
+    }
+
+    SavedCloth does(SavedCloth cloth, Deed deed) {
+        return store.book(cloth, deed);
     }
 }

@@ -2,28 +2,25 @@ package hearthcloth.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.rework.CutSoFar;
-import hearthcloth.plan.rework.DesignFit;
-import hearthcloth.plan.rework.LateMiscut;
 import hearthcloth.plan.rework.Miscut;
-import hearthcloth.plan.rework.MiscutRecovery;
-import hearthcloth.plan.rework.MiscutWays;
-import hearthcloth.plan.rework.OtherEdge;
 import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.ShortBar;
 import hearthcloth.plan.rework.WayOn;
 import hearthcloth.stash.Piece;
-import hearthcloth.work.Project;
 import hearthcloth.work.Project.Stage;
+import hearthcloth.work.deed.BarTooShort;
+import hearthcloth.work.deed.LateSpoiled;
+import hearthcloth.work.deed.PatchTooSmall;
+import hearthcloth.work.deed.PieceSpoiled;
+import hearthcloth.work.deed.SewingSoFar;
+import hearthcloth.work.deed.SewnWrongly;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -59,25 +56,14 @@ final class Mishaps {
         if (!measured.width().isPositive() || !measured.height().isPositive()) {
             return;
         }
-        List<WayOn> ways = new MiscutWays(
-                        Miscut.of(plan, ticked, patch.get(), measured),
-                        cloth.document().design(),
-                        room.seen().heap().freeFor(cloth.id()),
-                        Ruler.EIGHTHS)
-                .ways(MakersRoom.STEPS, way -> {});
-        if (!ways.isEmpty()) {
-            take(cloth, room.any(ways));
-        }
-    }
-
-    private void take(SavedCloth cloth, WayOn way) {
-        Plan plan = Seen.plan(cloth);
-        OneStory.sameNames(plan, way.plan());
-        Project was = cloth.document();
-        List<Piece> freed = CutSoFar.freed(plan, way.plan(), room.seen().next());
-        Project now = new Project(
-                way.design(), Optional.of(way.plan()), List.of(), was.bench().withTicked(way.made()), was.life());
-        room.edited(cloth, "a patch cut short", now, List.of(), freed);
+        PatchTooSmall.of(room.bench(cloth), cut.piece().id(), measured).ifPresent(slip -> {
+            List<WayOn> ways = slip.ways(MakersRoom.STEPS);
+            if (!ways.isEmpty()) {
+                WayOn way = room.any(ways);
+                OneStory.sameNames(plan, way.plan());
+                room.does(cloth, slip.taken(way));
+            }
+        });
     }
 
     /** Spoils a piece, or a part of it, in the middle of cutting; the rest is planned again. */
@@ -92,66 +78,35 @@ final class Mishaps {
         boolean untouched = cloth.document().bench().ticked().stream().noneMatch(tick -> tick.startsWith(wrong.id() + ":"));
         Optional<Size> real = untouched && room.random.nextBoolean() ? Optional.of(half) : Optional.empty();
         if (cloth.document().life().stage() == Stage.RECUT) {
-            cutWrongLate(cloth, wrong.id(), real);
-        } else {
-            cutWrongEarly(cloth, wrong.id(), real);
+            if (new LateSpoiled(room.bench(cloth), wrong.id(), real).planned(MakersRoom.STEPS)
+                    instanceof LateSpoiled.Outcome.Planned planned) {
+                room.does(cloth, planned.deed());
+            }
+            return;
         }
-    }
-
-    private void cutWrongEarly(SavedCloth cloth, String wrong, Optional<Size> real) {
-        Plan plan = Seen.plan(cloth);
-        Project was = cloth.document();
-        MiscutRecovery slip =
-                MiscutRecovery.of(plan, was.bench().ticked(), wrong, real, room.seen().next());
-        DesignFit.Answer answer = slip.fit(
-                plan,
-                was.design(),
-                slip.stash(room.seen().heap().freeFor(cloth.id())),
-                Ruler.EIGHTHS,
-                "again",
-                MakersRoom.STEPS);
-        if (answer instanceof DesignFit.Answer.Made made) {
-            Project now = new Project(
-                    was.design(),
-                    Optional.of(slip.story().told(made.plan())),
-                    List.of(),
-                    was.bench().withTicked(Set.of()),
-                    was.life());
-            room.edited(cloth, "a mistake in piece " + wrong, now, slip.gone(), slip.come(made.plan()));
-        }
-    }
-
-    private void cutWrongLate(SavedCloth cloth, String wrong, Optional<Size> real) {
-        RemainingPlan.Table table = room.table(cloth);
-        Project was = cloth.document();
-        LateMiscut slip = LateMiscut.of(Seen.plan(cloth), was.bench().ticked(), wrong, real, table.next());
-        int bars = Math.min(was.bench().sewn(), was.design().layout().courses().size());
-        if (slip.fit(bars, was.design(), table, MakersRoom.STEPS) instanceof RemainingPlan.Answer.Made made) {
-            MakersRoom.On on = new MakersRoom.On(was.design(), made.resewn(), slip);
-            room.booked(cloth, "a mistake in piece " + wrong, on, Optional.empty());
+        PieceSpoiled.Outcome outcome =
+                new PieceSpoiled(room.bench(cloth), wrong.id(), real).planned("again", MakersRoom.STEPS);
+        if (outcome.plan().isPresent()) {
+            room.does(cloth, outcome.deed());
         }
     }
 
     /** The next bar turns out one to three inches too short. */
     void findShort(SavedCloth cloth) {
-        int sewn = cloth.document().bench().sewn();
+        SewingSoFar sewing = room.sewing(cloth);
+        int bars = sewing.bars(cloth.document().bench().sewn());
         Design design = cloth.document().design();
-        if (sewn >= design.layout().courses().size()) {
+        if (bars >= design.layout().courses().size()) {
             return;
         }
-        Plan plan = Seen.plan(cloth);
-        Layout.Slot slot = design.layout().slots().get(sewn);
-        String bar = slot.place().bar();
-        Length cut = new RemainingPlan(plan, sewn, Map.of()).cutLength(bar);
+        String bar = design.layout().slots().get(bars).place().bar();
+        Length cut = new RemainingPlan(Seen.plan(cloth), bars, Map.of()).cutLength(bar);
         Length real = cut.minus(Length.inches(4 + room.random.nextInt(8), 4));
+        BarTooShort slip = new BarTooShort(room.bench(cloth), bars, bar, real);
         try {
-            List<ShortBar.Way> ways = new ShortBar(
-                            new RemainingPlan(plan, sewn, Map.of(bar, real)), bar, design, room.table(cloth))
-                    .ways(MakersRoom.STEPS);
+            List<ShortBar.Way> ways = slip.ways(MakersRoom.STEPS);
             if (!ways.isEmpty()) {
-                ShortBar.Way way = room.any(ways);
-                MakersRoom.On on = new MakersRoom.On(way.design(), way.resewn());
-                room.booked(cloth, "bar " + bar + " too short", on, Optional.empty());
+                room.does(cloth, slip.taken(room.any(ways)));
             }
         } catch (MeasureException e) {
             assertThat(e).hasMessageContainingAll("bar " + bar);
@@ -160,24 +115,13 @@ final class Mishaps {
 
     /** The last bar lies the other side up, or on the other side of the work, and is left so. */
     void sewWrongly(SavedCloth cloth) {
-        int sewn = cloth.document().bench().sewn();
-        Design design = cloth.document().design();
-        if (sewn == 0 || sewn > design.layout().courses().size()) {
-            return;
+        SewingSoFar sewing = room.sewing(cloth);
+        int bars = sewing.bars(cloth.document().bench().sewn());
+        if (bars > 0) {
+            String last = cloth.document().design().layout().slots().get(bars - 1).place().bar();
+            SewnWrongly.Wrong wrong = room.random.nextBoolean() ? SewnWrongly.Wrong.EDGE : SewnWrongly.Wrong.FACE;
+            new SewnWrongly(sewing, last, wrong).left().ifPresent(deed -> room.does(cloth, deed));
         }
-        String last = design.layout().slots().get(sewn - 1).place().bar();
-        if (room.random.nextBoolean()) {
-            OtherEdge.of(design, Seen.plan(cloth), last, sewn)
-                    .ifPresent(other -> left(cloth, other.design(), other.plan(), "bar " + last + " on the other side"));
-        } else {
-            left(cloth, design, OtherEdge.otherSideUp(Seen.plan(cloth), last), "bar " + last + " the other side up");
-        }
-    }
-
-    private void left(SavedCloth cloth, Design design, Plan plan, String label) {
-        Project was = cloth.document();
-        Project now = new Project(design, Optional.of(plan), List.of(), was.bench(), was.life());
-        room.store().cloths().save(cloth, label, now);
     }
 
     Optional<Piece> anyPiece() {

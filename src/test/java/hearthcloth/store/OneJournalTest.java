@@ -1,6 +1,5 @@
 package hearthcloth.store;
 
-import hearthcloth.store.json.KeptCloth;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.layout.Order;
@@ -18,11 +17,13 @@ import hearthcloth.plan.propose.Planner;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
-import hearthcloth.work.BenchFact;
 import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.json.BenchText;
+import hearthcloth.store.json.KeptCloth;
+import hearthcloth.work.BenchFact;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.deed.AllCut;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -79,11 +80,7 @@ class OneJournalTest {
 
     private void cut(String id) {
         SavedCloth was = cloth(id);
-        Project.Life life = was.document().life().at(Project.Stage.CUT);
-        store.asOneChange("cut " + was.name(), () -> {
-            store.cloths().save(was, "cut", was.document().with(life));
-            return store.stash().cut("cut " + was.name(), plan);
-        });
+        store.book(was, new AllCut(was.document(), store.stash().nextPiece()).of(was.name()));
     }
 
     private void sew(String id, int steps) {

@@ -12,28 +12,29 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.plan.rework.DesignFit;
-import hearthcloth.plan.rework.MiscutRecovery;
 import hearthcloth.plan.rework.RemainingPlan;
-import hearthcloth.plan.rework.SewnCloth;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
-import hearthcloth.work.BenchFact;
 import hearthcloth.work.Project;
 import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.deed.AllCut;
+import hearthcloth.work.deed.CutsMade;
+import hearthcloth.work.deed.PlannedAgain;
+import hearthcloth.work.deed.SewingSoFar;
+import hearthcloth.work.deed.WorkMeasured;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A maker who does at random what makers do, on several cloths over one heap, while {@link Mishaps} befall her; after every
- * change {@link OneStory} must hold. Bench and shelf are changed by the same calls as by the pages; {@code bench().sewn()}
- * counts bars here.
+ * change {@link OneStory} must hold. Bench and shelf are changed by the same calls as by the pages.
  */
 final class RandomMaker {
 
@@ -58,6 +59,14 @@ final class RandomMaker {
         this.killed = killed;
         keep();
         room.look();
+    }
+
+    MakersRoom room() {
+        return room;
+    }
+
+    Mishaps mishaps() {
+        return mishaps;
     }
 
     void work(int changes) {
@@ -131,7 +140,7 @@ final class RandomMaker {
     }
 
     private void tick(SavedCloth cloth) {
-        Set<String> ticked = cloth.document().bench().ticked();
+        Set<String> ticked = new HashSet<>(cloth.document().bench().ticked());
         PieceCut cut = room.any(Seen.plan(cloth).cuts());
         if (cut.past()) {
             return;
@@ -139,9 +148,8 @@ final class RandomMaker {
         boolean made = room.random.nextInt(6) > 0;
         for (int i = 1; i <= cut.tree().cuts().size(); i++) {
             String key = cut.piece().id() + ":" + i;
-            if (ticked.contains(key) != made) {
-                String label = "cut " + i + " of piece " + cut.piece().id();
-                room.store().cloths().happened(cloth, label, new BenchFact.Cut(List.of(key), made));
+            if (made ? ticked.add(key) : ticked.remove(key)) {
+                new CutsMade(cloth.document(), ticked).told().ifPresent(deed -> room.does(cloth, deed));
                 return;
             }
         }
@@ -149,34 +157,72 @@ final class RandomMaker {
 
     /** Plans a cloth anew of which patches are cut already: they are fabric again. */
     private void planAgain(SavedCloth cloth) {
-        MiscutRecovery cut = MiscutRecovery.of(Seen.plan(cloth), room.seen().next());
         Project was = cloth.document();
-        Stash stash = cut.stash(room.seen().heap().freeFor(cloth.id()));
-        if (new DesignFit(stash, Ruler.EIGHTHS).fit(was.design(), "again", MakersRoom.STEPS)
+        PlannedAgain again = new PlannedAgain(
+                was, room.seen().heap().freeFor(cloth.id()), room.seen().next());
+        if (new DesignFit(again.stash(), Ruler.EIGHTHS).fit(was.design(), "again", MakersRoom.STEPS)
                 instanceof DesignFit.Answer.Made made) {
             Project now = new Project(
                     was.design(),
-                    Optional.of(cut.story().told(made.plan())),
+                    Optional.of(made.plan()),
                     List.of(),
                     was.bench().withTicked(Set.of()),
                     was.life());
-            room.edited(cloth, "planned again", now, List.of(), cut.come(made.plan()));
+            room.does(cloth, again.taken("planned again", now));
         }
     }
 
-    private void cut(SavedCloth cloth) {
+    void cut(SavedCloth cloth) {
         if (room.seen().heap().canBeCut(cloth.id())) {
-            Project was = cloth.document();
-            room.store().asOneChange("cut " + cloth.name(), () -> {
-                room.store().cloths().save(cloth, "cut", was.with(was.life().at(Stage.CUT)));
-                return room.store().stash().cut("cut " + cloth.name(), Seen.plan(cloth));
-            });
+            room.does(cloth, new AllCut(cloth.document(), room.seen().next()).of(cloth.name()));
         }
     }
 
-    private static BenchFact.Sewn sewn(int step, String bar, BenchFact.@Nullable Measured measured) {
-        return new BenchFact.Sewn(
-                step, new BenchFact.Seam("seam", bar, ""), "2026-05-04T10:00:00Z", measured, bar.isEmpty());
+    /** Does the steps before the next seam, sews that, a little off, measures both ends and goes on in one way or another. */
+    void sew(SavedCloth cloth) {
+        SavedCloth now = cloth;
+        SewingSoFar sewing = room.sewing(now);
+        int step = now.document().bench().sewn();
+        while (step < sewing.steps().size() && SewingSoFar.bar(sewing.steps().get(step)).isEmpty()) {
+            now = room.does(now, room.sewing(now).done(step, MakersRoom.NOW).orElseThrow());
+            step++;
+        }
+        if (step < sewing.steps().size()) {
+            measure(now, step);
+        }
+    }
+
+    private void measure(SavedCloth cloth, int step) {
+        SewingSoFar sewing = room.sewing(cloth);
+        Size should = sewing.steps().get(step).task().check().orElseThrow().size();
+        int bars = sewing.bars(step + 1);
+        Length off = Length.inches(room.random.nextInt(5) - 2, 16);
+        boolean upright = cloth.document().design().layout().slots().get(bars - 1).place().side().isUpright();
+        Size real = upright
+                ? new Size(should.width().plus(off), should.height())
+                : new Size(should.width(), should.height().plus(off));
+        WorkMeasured measured = new WorkMeasured(
+                room.bench(cloth),
+                sewing,
+                step,
+                new WorkMeasured.Taken(
+                        real,
+                        upright ? List.of(real.width()) : List.of(),
+                        upright ? List.of() : List.of(real.height(), real.height())));
+        if (off.equals(Length.ZERO)) {
+            room.does(cloth, measured.noted(MakersRoom.NOW));
+            return;
+        }
+        List<WorkMeasured.Way> ways = List.copyOf(measured.ways().keySet());
+        Design on = Objects.requireNonNull(measured.ways().get(room.random.nextInt(3) > 0 ? ways.get(0) : room.any(ways)));
+        if (measured.fit(on, MakersRoom.STEPS) instanceof RemainingPlan.Answer.Made made) {
+            Plan now = Seen.plan(room.does(cloth, measured.taken(on, made.resewn(), MakersRoom.NOW)));
+            assertThat(running(now).get(bars - 1)).as("what was measured").isEqualTo(real);
+            assertThat(now.cloth().finished())
+                    .as("the size foretold")
+                    .isEqualTo(on.layout().finished());
+            room.story.mayHaveMore(cloth.id(), now);
+        }
     }
 
     private static List<Size> running(Plan plan) {
@@ -186,48 +232,10 @@ final class RandomMaker {
                 .toList();
     }
 
-    /** Sews the next bar on, a little off, measures it and sews on as it is. */
-    private void sew(SavedCloth cloth) {
-        int sewn = cloth.document().bench().sewn() + 1;
-        Design design = cloth.document().design();
-        if (sewn > design.layout().courses().size()) {
-            room.store().cloths().happened(cloth, "hemmed", sewn(sewn - 1, "", null));
-            return;
-        }
-        Size should = running(Seen.plan(cloth)).get(sewn - 1);
-        Length off = Length.inches(room.random.nextInt(5) - 2, 16);
-        boolean upright = design.layout().slots().get(sewn - 1).place().side().isUpright();
-        Size real = upright
-                ? new Size(should.width().plus(off), should.height())
-                : new Size(should.width(), should.height().plus(off));
-        Design on = SewnCloth.measured(design, sewn, real).design();
-        if (new RemainingPlan(Seen.plan(cloth), sewn, Map.of()).fit(on, room.table(cloth), MakersRoom.STEPS)
-                instanceof RemainingPlan.Answer.Made made) {
-            BenchFact.Measured measured = upright
-                    ? new BenchFact.Measured(should.width(), real.width(), List.of(real.width()), List.of())
-                    : new BenchFact.Measured(should.height(), real.height(), List.of(), List.of(real.height()));
-            String bar = design.layout().slots().get(sewn - 1).place().bar();
-            room.booked(
-                    cloth,
-                    "sewed bar " + bar + " on",
-                    new MakersRoom.On(on, made.resewn()),
-                    Optional.of(sewn(sewn - 1, bar, measured)));
-            Plan now = Seen.plan(room.store().cloths().find(cloth.id()).orElseThrow());
-            assertThat(running(now).get(sewn - 1)).as("what was measured").isEqualTo(real);
-            assertThat(now.cloth().finished())
-                    .as("the size foretold")
-                    .isEqualTo(on.layout().finished());
-        }
-    }
-
     private void unpick(SavedCloth cloth) {
         int sewn = cloth.document().bench().sewn();
         if (sewn > 0) {
-            boolean whole = cloth.document().life().stage() == Stage.SEWN;
-            int from = room.random.nextInt(sewn);
-            room.store()
-                    .cloths()
-                    .happened(cloth, "unpicked", new BenchFact.Unpicked(from, sewn, List.of("some"), whole));
+            room.sewing(cloth).unpicked(room.random.nextInt(sewn)).ifPresent(deed -> room.does(cloth, deed));
         }
     }
 
@@ -275,7 +283,7 @@ final class RandomMaker {
     }
 
     private void backAndForth(Supplier<Optional<String>> undo, Supplier<Optional<String>> redo) {
-        List<Object> before = room.look().everything();
+        List<Object> before = Seen.of(room.store()).everything();
         if (undo.get().isPresent()) {
             assertThat(redo.get()).isPresent();
         }

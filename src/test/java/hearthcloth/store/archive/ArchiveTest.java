@@ -18,6 +18,8 @@ import hearthcloth.store.SwatchBook.Swatch;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.deed.AllCut;
+import hearthcloth.work.deed.Deed;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -91,7 +93,7 @@ public class ArchiveTest {
         Set<String> used = plan.cuts().stream().map(cut -> cut.piece().id()).collect(Collectors.toSet());
         assertThat(cloth.document().bench().ticked())
                 .allSatisfy(tick -> assertThat(used).contains(tick.replaceFirst(":.*", "")));
-        other.stash().cut("cut it", plan);
+        other.book(cloth, new AllCut(cloth.document(), other.stash().nextPiece()).of("it"));
         assertThat(other.stash().whole().pieces()).containsAll(there);
     }
 
@@ -100,7 +102,10 @@ public class ArchiveTest {
         Store store = filled(open("one.db"));
         Archive archive = Archive.read(Archive.of(store).bytes());
         SavedCloth cloth = store.cloths().all().get(0);
-        store.stash().cut("cut it", cloth.document().plan().orElseThrow());
+        Deed.Pieces cut = new AllCut(cloth.document(), store.stash().nextPiece())
+                .of("it")
+                .pieces();
+        store.stash().edit(new StashEdit("cut it", cut.gone(), cut.come()));
         Project.Life life =
                 new Project.Life(Project.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter", null);
         store.cloths().save(cloth, "cut", cloth.document().with(life));
