@@ -9,7 +9,6 @@ import hearthcloth.store.archive.Archive;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
-import hearthcloth.work.Project;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;

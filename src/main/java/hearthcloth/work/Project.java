@@ -3,6 +3,7 @@ package hearthcloth.work;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.sentence.Sentence;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param bench what is locked, cut, sewn and measured
  * @param life what became of the cloth
  */
-public record Project(Design design, Optional<Plan> plan, List<String> lacking, Bench bench, Life life) {
+public record Project(Design design, Optional<Plan> plan, List<Sentence> lacking, Bench bench, Life life) {
 
     /**
      * What the maker has marked while cutting and sewing.

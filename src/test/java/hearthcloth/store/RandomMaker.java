@@ -15,6 +15,7 @@ import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Project;
 import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
@@ -131,7 +132,7 @@ final class RandomMaker {
         if (free.pieces().isEmpty() || room.story.cloths() >= room.heap().most()) {
             return;
         }
-        if (new DesignFit(free, Ruler.EIGHTHS).fit(design, "a cloth", MakersRoom.STEPS)
+        if (new DesignFit(free, Ruler.EIGHTHS).fit(design, Sentence.itself("a cloth"), MakersRoom.STEPS)
                 instanceof DesignFit.Answer.Made made) {
             String id = "c" + room.seed() + "-" + kept++;
             room.store().cloths().keep(id, "Cloth " + id, Project.of(design, made.plan(), Purpose.NOTHING));
@@ -160,7 +161,7 @@ final class RandomMaker {
         Project was = cloth.document();
         PlannedAgain again = new PlannedAgain(
                 was, room.seen().heap().freeFor(cloth.id()), room.seen().next());
-        if (new DesignFit(again.stash(), Ruler.EIGHTHS).fit(was.design(), "again", MakersRoom.STEPS)
+        if (new DesignFit(again.stash(), Ruler.EIGHTHS).fit(was.design(), Sentence.itself("again"), MakersRoom.STEPS)
                 instanceof DesignFit.Answer.Made made) {
             Project now = new Project(
                     was.design(),

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * A cloth as it is kept.
  *
  * @param plan missing where the stash does not suffice
+ * @param lacks the same as {@code lacking}, which is in English for earlier versions, so that it can be said in any language
  * @param sewn and {@code measures} and {@code done} are missing in the earliest documents
  */
 public record KeptCloth(
@@ -26,6 +27,7 @@ public record KeptCloth(
         KeptDesign design,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable KeptPlan plan,
         List<String> lacking,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<String> lacks,
         List<String> locked,
         List<String> ticked,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Integer sewn,
@@ -68,7 +70,8 @@ public record KeptCloth(
                 VERSION,
                 KeptDesign.of(cloth.design()),
                 cloth.plan().map(KeptPlan::of).orElse(null),
-                cloth.lacking(),
+                KeptStory.english(cloth.lacking()),
+                KeptStory.written(cloth.lacking()),
                 bench.locked().stream().sorted().toList(),
                 bench.ticked().stream().sorted().toList(),
                 bench.sewn(),
@@ -94,7 +97,7 @@ public record KeptCloth(
         return new Project(
                 design.design(),
                 Optional.ofNullable(plan).map(KeptPlan::plan),
-                lacking,
+                KeptStory.read(lacks, lacking),
                 new Bench(
                         Set.copyOf(locked),
                         Set.copyOf(ticked),

@@ -9,6 +9,7 @@ import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Project;
 import java.util.HashSet;
 import java.util.List;
@@ -28,7 +29,7 @@ public final class DesignPlanning {
     static Project settled(SavedCloth saved, Design design, Stash stash, Ruler ruler) {
         Project was = saved.document();
         DesignFit.Answer answer =
-                new DesignFit(stash, ruler).fit(design, saved.name(), TimeLimit.within(ANSWER_WITHIN_MS));
+                new DesignFit(stash, ruler).fit(design, Sentence.itself(saved.name()), TimeLimit.within(ANSWER_WITHIN_MS));
         return answer instanceof DesignFit.Answer.Made made
                 ? new Project(
                         bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())

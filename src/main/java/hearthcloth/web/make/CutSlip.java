@@ -73,7 +73,10 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         if (outcome.plan().isPresent()) {
             PageContext.go(context, "/cut/" + cloth.id(), told(outcome, outcome.plan().get()));
         } else {
-            String why = now.document().lacking().stream().findFirst().orElse("");
+            String why = now.document().lacking().stream()
+                    .findFirst()
+                    .map(first -> first.in(room.settings().voice()))
+                    .orElse("");
             PageContext.go(
                     context,
                     "/cloth/" + cloth.id(),

@@ -27,7 +27,7 @@ record LateSlip(PageContext room, SavedCloth cloth, Plan plan) {
         LateSpoiled slip = new LateSpoiled(desk.bench(), wrong, real);
         LateSpoiled.Outcome outcome = slip.planned(TimeLimit.within(ANSWER_WITHIN_MS));
         if (outcome instanceof LateSpoiled.Outcome.Lacking lacking) {
-            String why = lacking.why().stream().findFirst().orElse("");
+            String why = desk.said(lacking.why()).stream().findFirst().orElse("");
             throw new MeasureException(MakingWords.in(room.language()).wrongLateLacking(why));
         }
         String to = desk.book(((LateSpoiled.Outcome.Planned) outcome).deed());

@@ -206,7 +206,7 @@ final class SewMeasure {
                 desk.words().waysMeasured(way.key()),
                 desk.size(design),
                 words,
-                answer instanceof RemainingPlan.Answer.Lacking lacking ? lacking.why() : List.of(),
+                answer instanceof RemainingPlan.Answer.Lacking lacking ? desk.said(lacking.why()) : List.of(),
                 desk.picture(made, design));
     }
 

@@ -17,6 +17,7 @@ import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.words.making.MakingWords;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.deed.Deed;
@@ -68,6 +69,12 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
 
         Ruler ruler() {
             return ClothAsked.settings(room, cloth).ruler();
+        }
+
+        /** Sentences of the planner, as she reads them. */
+        List<String> said(List<Sentence> sentences) {
+            Voice voice = ClothAsked.settings(room, cloth).voice();
+            return sentences.stream().map(one -> one.in(voice)).toList();
         }
 
         Workbench bench() {

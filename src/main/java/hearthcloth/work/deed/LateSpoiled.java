@@ -4,6 +4,7 @@ import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.rework.LateMiscut;
 import hearthcloth.plan.rework.RemainingPlan;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Project;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +34,7 @@ public final class LateSpoiled {
         record Planned(Deed deed) implements Outcome {}
 
         /** Not enough fabric is left. */
-        record Lacking(List<String> why) implements Outcome {
+        record Lacking(List<Sentence> why) implements Outcome {
             public Lacking {
                 why = List.copyOf(why);
             }

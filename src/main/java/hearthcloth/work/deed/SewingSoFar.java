@@ -2,8 +2,8 @@ package hearthcloth.work.deed;
 
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Step;
-import hearthcloth.plan.model.Plan;
 import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.words.speech.Voice;
