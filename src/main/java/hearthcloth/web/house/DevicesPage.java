@@ -34,7 +34,13 @@ public final class DevicesPage {
      * @param sew lets it in beside the machine
      * @param photo lets it in where its own camera is one tap away
      */
-    public record Way(String address, String sew, String photo) {}
+    public record Way(String address, String sew, String photo) {
+
+        /** Where a device goes that is to photograph. */
+        public String toPhoto() {
+            return address + "?to=" + PHOTO;
+        }
+    }
 
     private static final String PHOTO = "photo";
 
@@ -56,6 +62,11 @@ public final class DevicesPage {
         /** What is said on it. */
         public EnteringWords words() {
             return EnteringWords.in(frame.language());
+        }
+
+        /** How the workroom is started for other devices. */
+        public String option() {
+            return "--lan";
         }
 
         /** The code in two halves, as it is read out. */

@@ -9,7 +9,6 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Person;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.GuidelineBook;
 import hearthcloth.web.cloth.DesignPlanning;
@@ -21,9 +20,13 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
+<<<<<<< HEAD
 import hearthcloth.words.framing.FramingWords;
 import hearthcloth.words.handing.HandingWords;
 import hearthcloth.words.speech.Voice;
+=======
+import hearthcloth.work.Project;
+>>>>>>> 8a7a878a4e7358e20abd36307ae636bb2aaee060
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -144,16 +147,16 @@ public final class GuidelinesPage {
                         : words().classLacks());
     }
 
-    private static ClothDocument document(GuidelineFit.Followed followed) {
+    private static Project document(GuidelineFit.Followed followed) {
         if (followed.answer() instanceof DesignFit.Answer.Made made) {
-            return ClothDocument.of(DesignPlanning.bound(followed.design(), made.plan()), made.plan(), Purpose.NOTHING);
+            return Project.of(DesignPlanning.bound(followed.design(), made.plan()), made.plan(), Purpose.NOTHING);
         }
-        return new ClothDocument(
+        return new Project(
                 followed.design(),
                 Optional.empty(),
                 ((DesignFit.Answer.Lacking) followed.answer()).why(),
-                ClothDocument.Bench.CLEAR,
-                ClothDocument.Life.begun(Purpose.NOTHING));
+                Project.Bench.CLEAR,
+                Project.Life.begun(Purpose.NOTHING));
     }
 
     private void away(Context context) {

@@ -1,11 +1,14 @@
 package hearthcloth.web.made;
 
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.Keepsake;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
+<<<<<<< HEAD
 import hearthcloth.words.finishing.FinishingWords;
+=======
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
+>>>>>>> 8a7a878a4e7358e20abd36307ae636bb2aaee060
 import java.util.List;
 
 /**
@@ -74,10 +77,10 @@ public record MadeSheet(PageFrame frame, SavedCloth cloth, Pictures pictures, Sl
     }
 
     public boolean isSewn() {
-        return cloth.document().life().stage() == ClothDocument.Stage.SEWN;
+        return cloth.document().life().stage() == Project.Stage.SEWN;
     }
 
     public boolean isCut() {
-        return cloth.document().life().stage() == ClothDocument.Stage.CUT;
+        return cloth.document().life().stage() == Project.Stage.CUT;
     }
 }

@@ -7,17 +7,20 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Life;
-import hearthcloth.store.json.Keepsake;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.Swatches;
+<<<<<<< HEAD
 import hearthcloth.words.finishing.FinishingWords;
 import hearthcloth.words.speech.Voice;
+=======
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Life;
+>>>>>>> 8a7a878a4e7358e20abd36307ae636bb2aaee060
 import hearthcloth.work.Purpose;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -72,7 +75,7 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Voice voice) {
                 own + (ties ? "/tied.svg" : "/flat.svg") + version,
                 ClothDrawing.still(plan.cloth(), Face.FRONT, swatches, words().picture(cloth.name())),
                 fabrics.stream().map(swatches::swatch).toList(),
-                life().stage() == ClothDocument.Stage.SEWN && !fabrics.isEmpty() ? Bunting.of(fabrics, swatches) : "");
+                life().stage() == Project.Stage.SEWN && !fabrics.isEmpty() ? Bunting.of(fabrics, swatches) : "");
     }
 
     private MadeSheet.Slip slip() {
@@ -131,7 +134,7 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Voice voice) {
     }
 
     private Optional<LocalDate> lastDay() {
-        return life().stage() == ClothDocument.Stage.SEWN ? days().max(LocalDate::compareTo) : Optional.empty();
+        return life().stage() == Project.Stage.SEWN ? days().max(LocalDate::compareTo) : Optional.empty();
     }
 
     private static LocalDate day(Instant at) {
@@ -147,7 +150,7 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Voice voice) {
     }
 
     private MadeSheet.Left left() {
-        if (life().stage() == ClothDocument.Stage.DESIGNED) {
+        if (life().stage() == Project.Stage.DESIGNED) {
             return new MadeSheet.Left("", "", "", false);
         }
         Leftovers left = Leftovers.of(plan, room.store().stash().whole());

@@ -759,6 +759,11 @@ public final class JapanesePicturing implements PicturingWords {
     }
 
     @Override
+    public String sheetSizeExample(String unit) {
+        return (unit.equals("in") ? "12 x 18" : "30 x 45");
+    }
+
+    @Override
     public String sheetSizeHow(String unit) {
         return "幅 × 高さ、" + unit;
     }

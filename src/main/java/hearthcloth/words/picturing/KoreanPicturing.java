@@ -761,6 +761,11 @@ public final class KoreanPicturing implements PicturingWords {
     }
 
     @Override
+    public String sheetSizeExample(String unit) {
+        return (unit.equals("in") ? "12 x 18" : "30 x 45");
+    }
+
+    @Override
     public String sheetSizeHow(String unit) {
         return "너비 × 높이, " + unit;
     }

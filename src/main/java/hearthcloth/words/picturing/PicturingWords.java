@@ -319,6 +319,8 @@ public interface PicturingWords {
 
     String sheetSize();
 
+    String sheetSizeExample(String unit);
+
     String sheetSizeHow(String unit);
 
     String sheetWhich();
