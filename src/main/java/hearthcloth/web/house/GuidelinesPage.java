@@ -20,13 +20,10 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
-<<<<<<< HEAD
 import hearthcloth.words.framing.FramingWords;
 import hearthcloth.words.handing.HandingWords;
 import hearthcloth.words.speech.Voice;
-=======
 import hearthcloth.work.Project;
->>>>>>> 8a7a878a4e7358e20abd36307ae636bb2aaee060
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;

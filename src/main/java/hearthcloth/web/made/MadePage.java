@@ -14,14 +14,11 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
-<<<<<<< HEAD
 import hearthcloth.words.finishing.FinishingWords;
-=======
 import hearthcloth.work.Keepsake;
 import hearthcloth.work.Project;
 import hearthcloth.work.Project.Life;
 import hearthcloth.work.Project.Stage;
->>>>>>> 8a7a878a4e7358e20abd36307ae636bb2aaee060
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
@@ -105,15 +102,10 @@ public final class MadePage {
     private void used(Context context) {
         SavedCloth saved = cloth(context);
         Keepsake.Use use = new Keepsake.Use(
-<<<<<<< HEAD
                 SlipForm.note(context, "day", words()),
                 SlipForm.note(context, "what", words()),
                 SlipForm.note(context, "who", words()));
-        ClothDocument was = saved.document();
-=======
-                SlipForm.note(context, "day"), SlipForm.note(context, "what"), SlipForm.note(context, "who"));
         Project was = saved.document();
->>>>>>> 8a7a878a4e7358e20abd36307ae636bb2aaee060
         Life now = was.life().usedAgain(use);
         room.store().cloths().save(saved, "wrapped again", was.with(now));
         PageContext.go(

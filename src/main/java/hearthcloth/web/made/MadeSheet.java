@@ -3,12 +3,9 @@ package hearthcloth.web.made;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
-<<<<<<< HEAD
 import hearthcloth.words.finishing.FinishingWords;
-=======
 import hearthcloth.work.Keepsake;
 import hearthcloth.work.Project;
->>>>>>> 8a7a878a4e7358e20abd36307ae636bb2aaee060
 import java.util.List;
 
 /**

@@ -13,14 +13,11 @@ import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.Swatches;
-<<<<<<< HEAD
 import hearthcloth.words.finishing.FinishingWords;
 import hearthcloth.words.speech.Voice;
-=======
 import hearthcloth.work.Keepsake;
 import hearthcloth.work.Project;
 import hearthcloth.work.Project.Life;
->>>>>>> 8a7a878a4e7358e20abd36307ae636bb2aaee060
 import hearthcloth.work.Purpose;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;

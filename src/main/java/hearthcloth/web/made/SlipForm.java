@@ -8,12 +8,9 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.web.kit.PageContext;
-<<<<<<< HEAD
 import hearthcloth.words.finishing.FinishingWords;
 import hearthcloth.words.speech.Voice;
-=======
 import hearthcloth.work.Keepsake;
->>>>>>> 8a7a878a4e7358e20abd36307ae636bb2aaee060
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
