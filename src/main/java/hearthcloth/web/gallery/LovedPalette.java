@@ -40,7 +40,7 @@ public record LovedPalette(List<Main> colours) {
      */
     public record Row(String hex, String name, long percent, String fill, String fabric) {}
 
-    LovedPalette {
+    public LovedPalette {
         colours = List.copyOf(colours);
     }
 
