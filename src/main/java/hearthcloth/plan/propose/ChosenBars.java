@@ -10,6 +10,7 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** The plans of colour that choose one fabric for each bar before anything is cut: scattered evenly, one bright scrap. */
@@ -49,5 +50,15 @@ public final class ChosenBars {
                 .map(scheme -> new Design(design.order(), design.layout(), scheme, design.making(), design.rules()))
                 .filter(one -> SchemeRule.holds(one.scheme().kind(), one.whole(), one.fabrics()))
                 .toList();
+    }
+
+    /** The same design with a second plan of colour in it, under names that are both true; empty where that cannot be. */
+    Optional<Design> mixed(Design design, Scheme.Kind with) {
+        List<List<Fabric>> allowed = design.scheme().bars();
+        return (with == Scheme.Kind.ACCENT ? Accent.within(design.layout(), allowed) : Optional.of(allowed))
+                .flatMap(bars -> ScatteredBars.of(design, supply, design.scheme().kind(), bars, goal))
+                .map(scheme -> new Design(design.order(), design.layout(), scheme, design.making(), design.rules()))
+                .filter(one -> SchemeRule.holds(one.scheme().kind(), one.whole(), one.fabrics())
+                        && SchemeRule.holds(with, one.whole(), one.fabrics()));
     }
 }

@@ -94,9 +94,11 @@ final class Drafts {
                 if (!kinds.test(scheme.kind()) && !(isChosen && scheme.kind() == Scheme.Kind.ALL)) {
                     continue;
                 }
-                Draft draft = new Draft(
-                        shape, new Design(shape.order(), shape.layout(), scheme, wish.making(), wish.rules()));
-                judgement.judged(draft).ifPresent(judged -> costs.put(draft, cost(draft, judged)));
+                for (Design design : mixed(
+                        new Design(shape.order(), shape.layout(), scheme, wish.making(), wish.rules()))) {
+                    Draft draft = new Draft(shape, design);
+                    judgement.judged(draft).ifPresent(judged -> costs.put(draft, cost(draft, judged)));
+                }
             }
         }
         if (isChosen) {
@@ -108,6 +110,15 @@ final class Drafts {
                 .map(Map.Entry::getKey)
                 .toList();
         return outwards.map(wished -> brought(wished, sorted, most)).orElseGet(() -> taken(sorted, most));
+    }
+
+    /** The design, with the plan of colour in it that is to be mixed with its own; none where both cannot be. */
+    private List<Design> mixed(Design design) {
+        Optional<Scheme.Kind> with = wish.preferences().looks().with();
+        Scheme.Kind kind = design.scheme().kind();
+        return with.isEmpty() || kind == Scheme.Kind.ALL
+                ? List.of(design)
+                : chosen.mixed(design, with.get()).stream().toList();
     }
 
     /** The most promising drafts in which any fabric may lie anywhere, with one fabric chosen for each bar. */

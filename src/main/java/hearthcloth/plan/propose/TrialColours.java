@@ -24,6 +24,7 @@ import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** Colour among what was found: exchanged at no loss, named only by what is true, and the one to take first. */
@@ -50,6 +51,11 @@ final class TrialColours {
     /** Whether the name of its plan of colour is true. */
     static boolean isTrue(DraftTrial trial) {
         return SchemeRule.holds(trial.draft().scheme().kind(), trial.cloth(), fabrics(trial));
+    }
+
+    /** Whether the name of the plan of colour that is mixed in is true too. */
+    static boolean isAlso(DraftTrial trial, Optional<Scheme.Kind> with) {
+        return with.isEmpty() || SchemeRule.holds(with.get(), trial.cloth(), fabrics(trial));
     }
 
     private static DraftTrial renamed(DraftTrial trial, Scheme scheme) {

@@ -149,7 +149,8 @@ final class TrialSearch {
         better.replaceAll(DraftTrial::recut);
         better.replaceAll(this::exchanged);
         if (!idea.colours().isEmpty()) {
-            better.removeIf(trial -> !TrialColours.isTrue(trial));
+            better.removeIf(trial -> !TrialColours.isTrue(trial)
+                    || !TrialColours.isAlso(trial, wish.preferences().looks().with()));
         }
         better.sort(order);
         if (outwards.isEmpty() && idea.colours().isEmpty() && goal.contrast().isSeen() && !better.isEmpty()) {

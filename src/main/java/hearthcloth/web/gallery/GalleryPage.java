@@ -158,7 +158,7 @@ public final class GalleryPage {
                 lean.in(WishForm.of(store()), stash, room.settings().ruler().isMetric());
         Stash first = first(stash);
         ProposalOrder order = new ProposalOrder(
-                lean.kind(), first.pieces().stream().map(Piece::id).collect(Collectors.toSet()), lean.isQuick());
+                lean.kind(), lean.mixed(), first.pieces().stream().map(Piece::id).collect(Collectors.toSet()), lean.isQuick());
         try {
             searches.begin(
                     store(),
