@@ -2,13 +2,11 @@ package hearthcloth.work.photo;
 
 import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
-import hearthcloth.measure.Ruler;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.FloorScale;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
