@@ -34,10 +34,20 @@ public final class ShortBar {
 
     /** What is done about it, in the order in which ways are offered. */
     public enum Kind {
-        JOINED_STRIP,
-        ANEW,
-        PIECED,
-        TRIMMED
+        JOINED_STRIP("Join a strip to it"),
+        ANEW("Make the bar anew"),
+        PIECED("Make the bar anew, pieced"),
+        TRIMMED("Use it as it is, and trim the work to it");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
     }
 
     /** One way on: the whole plan from here, and the design it follows. */
