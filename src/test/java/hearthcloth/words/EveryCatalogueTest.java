@@ -1,0 +1,152 @@
+package hearthcloth.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.words.framing.EnglishFraming;
+import hearthcloth.words.framing.FramingWords;
+import hearthcloth.words.framing.FrenchFraming;
+import hearthcloth.words.framing.GermanFraming;
+import hearthcloth.words.framing.JapaneseFraming;
+import hearthcloth.words.framing.KoreanFraming;
+import hearthcloth.words.framing.SpanishFraming;
+import hearthcloth.words.making.EnglishMaking;
+import hearthcloth.words.making.FrenchMaking;
+import hearthcloth.words.making.GermanMaking;
+import hearthcloth.words.making.JapaneseMaking;
+import hearthcloth.words.making.KoreanMaking;
+import hearthcloth.words.making.MakingWords;
+import hearthcloth.words.making.SpanishMaking;
+import hearthcloth.words.measuring.EnglishMeasuring;
+import hearthcloth.words.measuring.FrenchMeasuring;
+import hearthcloth.words.measuring.GermanMeasuring;
+import hearthcloth.words.measuring.JapaneseMeasuring;
+import hearthcloth.words.measuring.KoreanMeasuring;
+import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.measuring.SpanishMeasuring;
+import hearthcloth.words.printing.EnglishPrinting;
+import hearthcloth.words.printing.FrenchPrinting;
+import hearthcloth.words.printing.GermanPrinting;
+import hearthcloth.words.printing.JapanesePrinting;
+import hearthcloth.words.printing.KoreanPrinting;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.printing.SpanishPrinting;
+import hearthcloth.words.sewing.EnglishSewing;
+import hearthcloth.words.sewing.FrenchSewing;
+import hearthcloth.words.sewing.GermanSewing;
+import hearthcloth.words.sewing.JapaneseSewing;
+import hearthcloth.words.sewing.KoreanSewing;
+import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.sewing.SpanishSewing;
+import hearthcloth.words.tying.EnglishTying;
+import hearthcloth.words.tying.FrenchTying;
+import hearthcloth.words.tying.GermanTying;
+import hearthcloth.words.tying.JapaneseTying;
+import hearthcloth.words.tying.KoreanTying;
+import hearthcloth.words.tying.SpanishTying;
+import hearthcloth.words.tying.TyingWords;
+import java.lang.reflect.Method;
+import java.util.List;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What holds for the catalogue of every room in every language, whatever it says. */
+class EveryCatalogueTest {
+
+    /** A room's door, and its catalogues in the order of {@link Language}. */
+    private record Room(Function<Language, Object> door, List<Class<?>> catalogues) {}
+
+    private static final List<Room> ROOMS = List.of(
+            new Room(FramingWords::in, List.of(EnglishFraming.class, KoreanFraming.class, JapaneseFraming.class, FrenchFraming.class, GermanFraming.class, SpanishFraming.class)),
+            new Room(MakingWords::in, List.of(EnglishMaking.class, KoreanMaking.class, JapaneseMaking.class, FrenchMaking.class, GermanMaking.class, SpanishMaking.class)),
+            new Room(MeasuringWords::in, List.of(EnglishMeasuring.class, KoreanMeasuring.class, JapaneseMeasuring.class, FrenchMeasuring.class, GermanMeasuring.class, SpanishMeasuring.class)),
+            new Room(PrintingWords::in, List.of(EnglishPrinting.class, KoreanPrinting.class, JapanesePrinting.class, FrenchPrinting.class, GermanPrinting.class, SpanishPrinting.class)),
+            new Room(SewingWords::in, List.of(EnglishSewing.class, KoreanSewing.class, JapaneseSewing.class, FrenchSewing.class, GermanSewing.class, SpanishSewing.class)),
+            new Room(TyingWords::in, List.of(EnglishTying.class, KoreanTying.class, JapaneseTying.class, FrenchTying.class, GermanTying.class, SpanishTying.class)));
+
+    private static final Pattern KOREAN = Pattern.compile("[\\uac00-\\ud7a3]");
+    private static final Pattern JAPANESE = Pattern.compile("[\\u3040-\\u30ff\\u4e00-\\u9fff]");
+    private static final Pattern HOLE = Pattern.compile("[{}]|\\bnull\\b");
+
+    /** What a catalogue says without being told anything. */
+    private static Stream<String> said(Object catalogue) {
+        return Stream.of(catalogue.getClass().getDeclaredMethods())
+                .filter(method -> method.getParameterCount() == 0 && method.getReturnType() == String.class)
+                .map(method -> said(catalogue, method));
+    }
+
+    private static String said(Object catalogue, Method method) {
+        try {
+            return (String) method.invoke(catalogue);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(method.getName(), e);
+        }
+    }
+
+    @Test
+    void each_language_is_answered_by_its_own_catalogue() {
+        for (Room room : ROOMS) {
+            for (Language language : Language.values()) {
+                assertThat(room.door().apply(language))
+                        .as("%s", language)
+                        .isExactlyInstanceOf(room.catalogues().get(language.ordinal()));
+            }
+        }
+    }
+
+    @Test
+    void no_message_is_empty_and_none_shows_where_something_should_stand() {
+        for (Room room : ROOMS) {
+            for (Language language : Language.values()) {
+                Object catalogue = room.door().apply(language);
+                assertThat(said(catalogue))
+                        .as("%s", catalogue.getClass().getSimpleName())
+                        .isNotEmpty()
+                        .allSatisfy(text -> assertThat(text).isNotBlank().doesNotContainPattern(HOLE));
+            }
+        }
+    }
+
+    @Test
+    void whole_sentences_are_written_in_the_letters_of_their_language() {
+        for (Room room : ROOMS) {
+            assertThat(said(room.door().apply(Language.KOREAN)).filter(text -> text.length() > 12))
+                    .allSatisfy(text -> assertThat(text).containsPattern(KOREAN).doesNotContainPattern("[\\u3040-\\u30ff]"));
+            assertThat(said(room.door().apply(Language.JAPANESE)).filter(text -> text.length() > 12))
+                    .allSatisfy(text -> assertThat(text).containsPattern(JAPANESE).doesNotContainPattern(KOREAN));
+            for (Language latin : List.of(Language.ENGLISH, Language.FRENCH, Language.GERMAN, Language.SPANISH)) {
+                assertThat(said(room.door().apply(latin)))
+                        .allSatisfy(text -> assertThat(text)
+                                .doesNotContainPattern(KOREAN)
+                                .doesNotContainPattern(JAPANESE));
+            }
+        }
+    }
+
+    @Test
+    void long_sentences_are_translated_and_not_left_in_english() {
+        for (Room room : ROOMS) {
+            List<String> english = said(room.door().apply(Language.ENGLISH))
+                    .filter(text -> text.length() > 40)
+                    .toList();
+            for (Language language : Language.values()) {
+                if (language != Language.ENGLISH && !english.isEmpty()) {
+                    assertThat(said(room.door().apply(language)))
+                            .as("%s", language)
+                            .doesNotContainAnyElementsOf(english);
+                }
+            }
+        }
+    }
+
+    @Test
+    void a_guide_is_printed_in_the_language_chosen_and_a_page_in_it_or_in_english() {
+        for (Language language : Language.values()) {
+            assertThat(Spoken.inGuides(language)).isEqualTo(language);
+            assertThat(Spoken.onPages(language)).isIn(language, Language.ENGLISH);
+        }
+        assertThat(Spoken.guides()).containsExactly(Language.values());
+        assertThat(Spoken.onPages(Language.ENGLISH)).isEqualTo(Language.ENGLISH);
+    }
+}
