@@ -1,21 +1,7 @@
 package hearthcloth.words.printing;
 
-import hearthcloth.words.Language;
-
 /** What is said in the room of printing, a method for each message. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public interface PrintingWords {
-
-    /** What is said in one language; the class of no other is loaded. */
-    static PrintingWords in(Language language) {
-        return switch (language) {
-            case ENGLISH -> new EnglishPrinting();
-            case KOREAN -> new KoreanPrinting();
-            case JAPANESE -> new JapanesePrinting();
-            case FRENCH -> new FrenchPrinting();
-            case GERMAN -> new GermanPrinting();
-            case SPANISH -> new SpanishPrinting();
-        };
-    }
 
     String altCut(String fabric, int n, String piece, String size);
 
@@ -119,6 +105,10 @@ public interface PrintingWords {
 
     String lostTouched(String touched);
 
+    String matStays();
+
+    String matTitle(String all, String made, String piece);
+
     String needsTitle();
 
     String netFold();
@@ -128,8 +118,6 @@ public interface PrintingWords {
     String netSquare(String side);
 
     String netTitle(String tie);
-
-    String orderName(String order);
 
     String page(String all, String number);
 
@@ -146,12 +134,6 @@ public interface PrintingWords {
     String pinStitching();
 
     String pinTitle();
-
-    String schemeGoodAt(String scheme);
-
-    String schemeOrdered(String order, String title);
-
-    String schemeTitle(String scheme);
 
     String seamTitle();
 

@@ -13,6 +13,7 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -67,6 +68,7 @@ class ShortfallTest {
                 Trials.piece(2, Trials.GREY, 480, 480));
         assertThat(reasons.proven()).isTrue();
         assertThat(reasons.why().get(0))
+                .asString()
                 .startsWith(
                         "This hearth with these bars comes to 12 × 12 in with one round, 18 × 18 in with 2 rounds,");
         Shortfall.Reasons open = reasons(
@@ -75,7 +77,7 @@ class ShortfallTest {
                 List.of(),
                 Trials.piece(2, Trials.GREY, 480, 480));
         assertThat(open.proven()).isFalse();
-        assertThat(open.why().get(0)).startsWith("No hearth and bars of this kind come to 13 × 13 in; ");
+        assertThat(open.why().get(0)).asString().startsWith("No hearth and bars of this kind come to 13 × 13 in; ");
     }
 
     /** The hearth of 6 in is cut 6½. */
@@ -90,6 +92,7 @@ class ShortfallTest {
                 Trials.piece(3, Trials.WHITE, 40, 480));
         assertThat(reasons.proven()).isTrue();
         assertThat(reasons.why())
+                .map(Sentence::english)
                 .containsExactly(
                         "No single piece holds the hearth, cut 6½ × 6½ in; the best is Grey, 6⅜ × 60 in (line 2).");
         assertThat(reasons(
@@ -112,6 +115,7 @@ class ShortfallTest {
                 Trials.piece(2, Trials.GREY, 31, 480));
         assertThat(reasons.proven()).isTrue();
         assertThat(reasons.why())
+                .map(Sentence::english)
                 .containsExactly(
                         "No piece is wide enough for a bar cut 4 in; the widest is Grey, 3⅞ × 60 in (line 2).");
 
