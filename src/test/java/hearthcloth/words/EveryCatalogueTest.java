@@ -2,6 +2,21 @@ package hearthcloth.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.measure.Ruler;
+import hearthcloth.words.entering.EnglishEntering;
+import hearthcloth.words.entering.EnteringWords;
+import hearthcloth.words.entering.FrenchEntering;
+import hearthcloth.words.entering.GermanEntering;
+import hearthcloth.words.entering.JapaneseEntering;
+import hearthcloth.words.entering.KoreanEntering;
+import hearthcloth.words.entering.SpanishEntering;
+import hearthcloth.words.finishing.EnglishFinishing;
+import hearthcloth.words.finishing.FinishingWords;
+import hearthcloth.words.finishing.FrenchFinishing;
+import hearthcloth.words.finishing.GermanFinishing;
+import hearthcloth.words.finishing.JapaneseFinishing;
+import hearthcloth.words.finishing.KoreanFinishing;
+import hearthcloth.words.finishing.SpanishFinishing;
 import hearthcloth.words.framing.EnglishFraming;
 import hearthcloth.words.framing.FramingWords;
 import hearthcloth.words.framing.FrenchFraming;
@@ -9,6 +24,13 @@ import hearthcloth.words.framing.GermanFraming;
 import hearthcloth.words.framing.JapaneseFraming;
 import hearthcloth.words.framing.KoreanFraming;
 import hearthcloth.words.framing.SpanishFraming;
+import hearthcloth.words.handing.EnglishHanding;
+import hearthcloth.words.handing.FrenchHanding;
+import hearthcloth.words.handing.GermanHanding;
+import hearthcloth.words.handing.HandingWords;
+import hearthcloth.words.handing.JapaneseHanding;
+import hearthcloth.words.handing.KoreanHanding;
+import hearthcloth.words.handing.SpanishHanding;
 import hearthcloth.words.making.EnglishMaking;
 import hearthcloth.words.making.FrenchMaking;
 import hearthcloth.words.making.GermanMaking;
@@ -21,29 +43,53 @@ import hearthcloth.words.measuring.FrenchMeasuring;
 import hearthcloth.words.measuring.GermanMeasuring;
 import hearthcloth.words.measuring.JapaneseMeasuring;
 import hearthcloth.words.measuring.KoreanMeasuring;
-import hearthcloth.words.measuring.MeasuringWords;
 import hearthcloth.words.measuring.SpanishMeasuring;
+import hearthcloth.words.picturing.EnglishPicturing;
+import hearthcloth.words.picturing.FrenchPicturing;
+import hearthcloth.words.picturing.GermanPicturing;
+import hearthcloth.words.picturing.JapanesePicturing;
+import hearthcloth.words.picturing.KoreanPicturing;
+import hearthcloth.words.picturing.PicturingWords;
+import hearthcloth.words.picturing.SpanishPicturing;
+import hearthcloth.words.planning.EnglishPlanning;
+import hearthcloth.words.planning.FrenchPlanning;
+import hearthcloth.words.planning.GermanPlanning;
+import hearthcloth.words.planning.JapanesePlanning;
+import hearthcloth.words.planning.KoreanPlanning;
+import hearthcloth.words.planning.SpanishPlanning;
 import hearthcloth.words.printing.EnglishPrinting;
 import hearthcloth.words.printing.FrenchPrinting;
 import hearthcloth.words.printing.GermanPrinting;
 import hearthcloth.words.printing.JapanesePrinting;
 import hearthcloth.words.printing.KoreanPrinting;
-import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.printing.SpanishPrinting;
+import hearthcloth.words.room.EnglishRooms;
+import hearthcloth.words.room.FrenchRooms;
+import hearthcloth.words.room.GermanRooms;
+import hearthcloth.words.room.JapaneseRooms;
+import hearthcloth.words.room.KoreanRooms;
+import hearthcloth.words.room.Rooms;
+import hearthcloth.words.room.SpanishRooms;
 import hearthcloth.words.sewing.EnglishSewing;
 import hearthcloth.words.sewing.FrenchSewing;
 import hearthcloth.words.sewing.GermanSewing;
 import hearthcloth.words.sewing.JapaneseSewing;
 import hearthcloth.words.sewing.KoreanSewing;
-import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.sewing.SpanishSewing;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.words.tying.EnglishTying;
 import hearthcloth.words.tying.FrenchTying;
 import hearthcloth.words.tying.GermanTying;
 import hearthcloth.words.tying.JapaneseTying;
 import hearthcloth.words.tying.KoreanTying;
 import hearthcloth.words.tying.SpanishTying;
-import hearthcloth.words.tying.TyingWords;
+import hearthcloth.words.wrapping.EnglishWrapping;
+import hearthcloth.words.wrapping.FrenchWrapping;
+import hearthcloth.words.wrapping.GermanWrapping;
+import hearthcloth.words.wrapping.JapaneseWrapping;
+import hearthcloth.words.wrapping.KoreanWrapping;
+import hearthcloth.words.wrapping.SpanishWrapping;
+import hearthcloth.words.wrapping.WrappingWords;
 import java.lang.reflect.Method;
 import java.util.List;
 import java.util.function.Function;
@@ -58,16 +104,44 @@ class EveryCatalogueTest {
     private record Room(Function<Language, Object> door, List<Class<?>> catalogues) {}
 
     private static final List<Room> ROOMS = List.of(
+            new Room(EnteringWords::in, List.of(EnglishEntering.class, KoreanEntering.class, JapaneseEntering.class, FrenchEntering.class, GermanEntering.class, SpanishEntering.class)),
+            new Room(FinishingWords::in, List.of(EnglishFinishing.class, KoreanFinishing.class, JapaneseFinishing.class, FrenchFinishing.class, GermanFinishing.class, SpanishFinishing.class)),
             new Room(FramingWords::in, List.of(EnglishFraming.class, KoreanFraming.class, JapaneseFraming.class, FrenchFraming.class, GermanFraming.class, SpanishFraming.class)),
+            new Room(HandingWords::in, List.of(EnglishHanding.class, KoreanHanding.class, JapaneseHanding.class, FrenchHanding.class, GermanHanding.class, SpanishHanding.class)),
             new Room(MakingWords::in, List.of(EnglishMaking.class, KoreanMaking.class, JapaneseMaking.class, FrenchMaking.class, GermanMaking.class, SpanishMaking.class)),
-            new Room(MeasuringWords::in, List.of(EnglishMeasuring.class, KoreanMeasuring.class, JapaneseMeasuring.class, FrenchMeasuring.class, GermanMeasuring.class, SpanishMeasuring.class)),
-            new Room(PrintingWords::in, List.of(EnglishPrinting.class, KoreanPrinting.class, JapanesePrinting.class, FrenchPrinting.class, GermanPrinting.class, SpanishPrinting.class)),
-            new Room(SewingWords::in, List.of(EnglishSewing.class, KoreanSewing.class, JapaneseSewing.class, FrenchSewing.class, GermanSewing.class, SpanishSewing.class)),
-            new Room(TyingWords::in, List.of(EnglishTying.class, KoreanTying.class, JapaneseTying.class, FrenchTying.class, GermanTying.class, SpanishTying.class)));
+            new Room(language -> rooms(language).measuring(), List.of(EnglishMeasuring.class, KoreanMeasuring.class, JapaneseMeasuring.class, FrenchMeasuring.class, GermanMeasuring.class, SpanishMeasuring.class)),
+            new Room(PicturingWords::in, List.of(EnglishPicturing.class, KoreanPicturing.class, JapanesePicturing.class, FrenchPicturing.class, GermanPicturing.class, SpanishPicturing.class)),
+            new Room(language -> rooms(language).planning(), List.of(EnglishPlanning.class, KoreanPlanning.class, JapanesePlanning.class, FrenchPlanning.class, GermanPlanning.class, SpanishPlanning.class)),
+            new Room(language -> rooms(language).printing(), List.of(EnglishPrinting.class, KoreanPrinting.class, JapanesePrinting.class, FrenchPrinting.class, GermanPrinting.class, SpanishPrinting.class)),
+            new Room(language -> rooms(language).sewing(), List.of(EnglishSewing.class, KoreanSewing.class, JapaneseSewing.class, FrenchSewing.class, GermanSewing.class, SpanishSewing.class)),
+            new Room(language -> rooms(language).tying(), List.of(EnglishTying.class, KoreanTying.class, JapaneseTying.class, FrenchTying.class, GermanTying.class, SpanishTying.class)),
+            new Room(WrappingWords::in, List.of(EnglishWrapping.class, KoreanWrapping.class, JapaneseWrapping.class, FrenchWrapping.class, GermanWrapping.class, SpanishWrapping.class)));
 
     private static final Pattern KOREAN = Pattern.compile("[\\uac00-\\ud7a3]");
     private static final Pattern JAPANESE = Pattern.compile("[\\u3040-\\u30ff\\u4e00-\\u9fff]");
     private static final Pattern HOLE = Pattern.compile("[{}]|\\bnull\\b");
+
+    private static Rooms rooms(Language language) {
+        return switch (language) {
+            case ENGLISH -> new EnglishRooms();
+            case KOREAN -> new KoreanRooms();
+            case JAPANESE -> new JapaneseRooms();
+            case FRENCH -> new FrenchRooms();
+            case GERMAN -> new GermanRooms();
+            case SPANISH -> new SpanishRooms();
+        };
+    }
+
+    @Test
+    void a_voice_speaks_in_the_rooms_of_its_language() {
+        for (Language language : Language.values()) {
+            Voice voice = Voice.of(language, Ruler.EIGHTHS);
+            assertThat(voice.measuring()).hasSameClassAs(rooms(language).measuring());
+            assertThat(voice.printing()).hasSameClassAs(rooms(language).printing());
+            assertThat(voice.sewing()).hasSameClassAs(rooms(language).sewing());
+            assertThat(voice.tying()).hasSameClassAs(rooms(language).tying());
+        }
+    }
 
     /** What a catalogue says without being told anything. */
     private static Stream<String> said(Object catalogue) {

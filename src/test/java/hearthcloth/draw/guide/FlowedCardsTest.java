@@ -15,8 +15,8 @@ import hearthcloth.geometry.Polygons;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
-import hearthcloth.words.Language;
-import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.measure.Ruler;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class FlowedCardsTest {
 
     private static Flow flow() {
-        return new Flow(Paper.A4, "running", PrintingWords.in(Language.ENGLISH));
+        return new Flow(Paper.A4, "running", Voice.english(Ruler.EIGHTHS).printing());
     }
 
     private static Picture card(double width, double height) {
