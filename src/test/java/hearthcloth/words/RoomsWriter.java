@@ -21,7 +21,7 @@ final class RoomsWriter {
     static final List<String> VALUES = List.of("planning");
 
     /** The other rooms that a voice says; all that are left belong to pages. */
-    private static final List<String> VOICED = List.of("measuring", "printing", "sewing", "tying");
+    private static final List<String> VOICED = List.of("measuring", "printing", "reporting", "sewing", "tying");
 
     private RoomsWriter() {}
 

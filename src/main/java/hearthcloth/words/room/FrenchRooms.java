@@ -6,6 +6,8 @@ import hearthcloth.words.planning.FrenchPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.FrenchPrinting;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reporting.FrenchReporting;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.FrenchSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.FrenchTying;
@@ -27,6 +29,11 @@ public final class FrenchRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new FrenchPrinting();
+    }
+
+    @Override
+    public ReportingWords reporting() {
+        return new FrenchReporting();
     }
 
     @Override

@@ -6,6 +6,8 @@ import hearthcloth.words.planning.GermanPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.GermanPrinting;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reporting.GermanReporting;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.GermanSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.GermanTying;
@@ -27,6 +29,11 @@ public final class GermanRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new GermanPrinting();
+    }
+
+    @Override
+    public ReportingWords reporting() {
+        return new GermanReporting();
     }
 
     @Override

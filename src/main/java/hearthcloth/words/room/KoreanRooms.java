@@ -6,6 +6,8 @@ import hearthcloth.words.planning.KoreanPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.KoreanPrinting;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reporting.KoreanReporting;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.KoreanSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.KoreanTying;
@@ -27,6 +29,11 @@ public final class KoreanRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new KoreanPrinting();
+    }
+
+    @Override
+    public ReportingWords reporting() {
+        return new KoreanReporting();
     }
 
     @Override

@@ -6,6 +6,8 @@ import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.planning.SpanishPlanning;
 import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.printing.SpanishPrinting;
+import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.reporting.SpanishReporting;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.sewing.SpanishSewing;
 import hearthcloth.words.tying.SpanishTying;
@@ -27,6 +29,11 @@ public final class SpanishRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new SpanishPrinting();
+    }
+
+    @Override
+    public ReportingWords reporting() {
+        return new SpanishReporting();
     }
 
     @Override
