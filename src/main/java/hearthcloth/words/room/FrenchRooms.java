@@ -6,6 +6,8 @@ import hearthcloth.words.planning.FrenchPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.FrenchPrinting;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reading.FrenchReading;
+import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reporting.FrenchReporting;
 import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.FrenchSewing;
@@ -29,6 +31,11 @@ public final class FrenchRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new FrenchPrinting();
+    }
+
+    @Override
+    public ReadingWords reading() {
+        return new FrenchReading();
     }
 
     @Override

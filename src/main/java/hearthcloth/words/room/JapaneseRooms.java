@@ -6,6 +6,8 @@ import hearthcloth.words.planning.JapanesePlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.JapanesePrinting;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reading.JapaneseReading;
+import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reporting.JapaneseReporting;
 import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.JapaneseSewing;
@@ -29,6 +31,11 @@ public final class JapaneseRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new JapanesePrinting();
+    }
+
+    @Override
+    public ReadingWords reading() {
+        return new JapaneseReading();
     }
 
     @Override

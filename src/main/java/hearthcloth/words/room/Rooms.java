@@ -3,6 +3,7 @@ package hearthcloth.words.room;
 import hearthcloth.words.measuring.MeasuringWords;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.TyingWords;
@@ -15,6 +16,8 @@ public interface Rooms {
     PlanningWords planning();
 
     PrintingWords printing();
+
+    ReadingWords reading();
 
     ReportingWords reporting();
 

@@ -6,6 +6,8 @@ import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.planning.SpanishPlanning;
 import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.printing.SpanishPrinting;
+import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.reading.SpanishReading;
 import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.reporting.SpanishReporting;
 import hearthcloth.words.sewing.SewingWords;
@@ -29,6 +31,11 @@ public final class SpanishRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new SpanishPrinting();
+    }
+
+    @Override
+    public ReadingWords reading() {
+        return new SpanishReading();
     }
 
     @Override
