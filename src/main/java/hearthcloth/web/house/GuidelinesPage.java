@@ -10,7 +10,6 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Person;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.GuidelineBook;
 import hearthcloth.web.cloth.DesignPlanning;
@@ -22,6 +21,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -133,16 +133,16 @@ public final class GuidelinesPage {
                         : "You don't have enough fabric for it; the page says what is short.");
     }
 
-    private static ClothDocument document(GuidelineFit.Followed followed) {
+    private static Project document(GuidelineFit.Followed followed) {
         if (followed.answer() instanceof DesignFit.Answer.Made made) {
-            return ClothDocument.of(DesignPlanning.bound(followed.design(), made.plan()), made.plan(), Purpose.NOTHING);
+            return Project.of(DesignPlanning.bound(followed.design(), made.plan()), made.plan(), Purpose.NOTHING);
         }
-        return new ClothDocument(
+        return new Project(
                 followed.design(),
                 Optional.empty(),
                 ((DesignFit.Answer.Lacking) followed.answer()).why(),
-                ClothDocument.Bench.CLEAR,
-                ClothDocument.Life.begun(Purpose.NOTHING));
+                Project.Bench.CLEAR,
+                Project.Life.begun(Purpose.NOTHING));
     }
 
     private void away(Context context) {

@@ -21,7 +21,6 @@ import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.NewCloth;
 import hearthcloth.web.kit.PageContext;
@@ -31,6 +30,7 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.sentence.Sentence;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -220,7 +220,7 @@ public final class HandOnPage {
                         hearthcloth.guideline.ClothFacts.of(plan.cloth())
                                 .order()
                                 .orElse(hearthcloth.cloth.layout.Order.ROUND));
-        room.store().cloths().keep(id, guideline.told().name(), ClothDocument.of(design, plan, Purpose.NOTHING));
+        room.store().cloths().keep(id, guideline.told().name(), Project.of(design, plan, Purpose.NOTHING));
         PageContext.go(context, "/cloth/" + id, told(nearest, fitted));
     }
 

@@ -7,10 +7,6 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Life;
-import hearthcloth.store.json.ClothDocument.Stage;
-import hearthcloth.store.json.Keepsake;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.cloth.ClothCard;
 import hearthcloth.web.gift.FirstUse;
@@ -18,6 +14,10 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Life;
+import hearthcloth.work.Project.Stage;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
@@ -98,7 +98,7 @@ public final class MadePage {
         SavedCloth saved = cloth(context);
         Keepsake.Use use = new Keepsake.Use(
                 SlipForm.note(context, "day"), SlipForm.note(context, "what"), SlipForm.note(context, "who"));
-        ClothDocument was = saved.document();
+        Project was = saved.document();
         Life now = was.life().usedAgain(use);
         room.store().cloths().save(saved, "wrapped again", was.with(now));
         PageContext.go(

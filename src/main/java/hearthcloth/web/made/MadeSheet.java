@@ -1,10 +1,10 @@
 package hearthcloth.web.made;
 
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.Keepsake;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
 import java.util.List;
 
 /**
@@ -68,10 +68,10 @@ public record MadeSheet(PageFrame frame, SavedCloth cloth, Pictures pictures, Sl
     }
 
     public boolean isSewn() {
-        return cloth.document().life().stage() == ClothDocument.Stage.SEWN;
+        return cloth.document().life().stage() == Project.Stage.SEWN;
     }
 
     public boolean isCut() {
-        return cloth.document().life().stage() == ClothDocument.Stage.CUT;
+        return cloth.document().life().stage() == Project.Stage.CUT;
     }
 }

@@ -7,15 +7,15 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Life;
-import hearthcloth.store.json.Keepsake;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Life;
 import hearthcloth.work.Purpose;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -66,7 +66,7 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
                 own + (ties ? "/tied.svg" : "/flat.svg") + version,
                 ClothDrawing.still(plan.cloth(), Face.FRONT, swatches, "Front of " + cloth.name()),
                 fabrics.stream().map(swatches::swatch).toList(),
-                life().stage() == ClothDocument.Stage.SEWN && !fabrics.isEmpty() ? Bunting.of(fabrics, swatches) : "");
+                life().stage() == Project.Stage.SEWN && !fabrics.isEmpty() ? Bunting.of(fabrics, swatches) : "");
     }
 
     private MadeSheet.Slip slip() {
@@ -117,7 +117,7 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
     }
 
     private Optional<LocalDate> lastDay() {
-        return life().stage() == ClothDocument.Stage.SEWN ? days().max(LocalDate::compareTo) : Optional.empty();
+        return life().stage() == Project.Stage.SEWN ? days().max(LocalDate::compareTo) : Optional.empty();
     }
 
     private static LocalDate day(Instant at) {
@@ -133,7 +133,7 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
     }
 
     private MadeSheet.Left left() {
-        if (life().stage() == ClothDocument.Stage.DESIGNED) {
+        if (life().stage() == Project.Stage.DESIGNED) {
             return new MadeSheet.Left("", "", "", false);
         }
         Leftovers left = Leftovers.of(plan, room.store().stash().whole());
