@@ -1,12 +1,8 @@
 package hearthcloth.store;
 
-import hearthcloth.cloth.Rect;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.model.CutTree;
-import hearthcloth.plan.model.PieceCut;
-import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -17,7 +13,6 @@ import hearthcloth.work.Thing;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,11 +55,23 @@ public final class StashBook {
         Fabric read = new Fabric(
                 row.getString(2),
                 colours.computeIfAbsent(row.getString(3), Colour::parse),
-                Fabric.Faces.valueOf(row.getString(4)),
-                Fabric.Nap.valueOf(row.getString(5)));
+                Fabric.Faces.valueOf(row.getString(4).split(" ", -1)[0]),
+                Fabric.Nap.valueOf(row.getString(5)),
+                wrong(row.getString(4), colours));
         Fabric fabric = fabrics.computeIfAbsent(read, same -> same);
         Size size = new Size(new Length(row.getLong(6)), new Length(row.getLong(7)));
         return new Piece(row.getString(1), fabric, size, Piece.Washed.valueOf(row.getString(8)), (int) row.getLong(9));
+    }
+
+    /** The faces of a fabric in a row: {@code RIGHT}, and the colour of the wrong side after it where she said one. */
+    private static String faces(Fabric fabric) {
+        return fabric.faces().name()
+                + fabric.wrong().map(colour -> " " + colour.hex()).orElse("");
+    }
+
+    private static Optional<Colour> wrong(String faces, Map<String, Colour> colours) {
+        int at = faces.indexOf(' ');
+        return at < 0 ? Optional.empty() : Optional.of(colours.computeIfAbsent(faces.substring(at + 1), Colour::parse));
     }
 
     /** Ids of pieces that are set aside. The mark outlives its piece, so that undo brings both back; ids are not used again. */
@@ -118,38 +125,6 @@ public final class StashBook {
         });
     }
 
-    /**
-     * Records that a plan has been cut: its pieces, but for those that were cut before, are used up, and the offcuts that can be used again come back with
-     * numbers of their own. It is one change and is undone as one.
-     *
-     * @param label what was done, for "Undo …": {@code cut Two halves}
-     * @return the offcuts that came
-     * @throws StoreException where a piece of the plan is no longer there as it was planned; nothing is changed then
-     */
-    public List<Piece> cut(String label, Plan plan) {
-        return jdbi.inTransaction(handle -> cutNow(label, plan));
-    }
-
-    private List<Piece> cutNow(String label, Plan plan) {
-        // One that was cut into by mistake gives no patch, and is a whole piece no more.
-        List<PieceCut> cuts = plan.cuts().stream()
-                .filter(cut -> !cut.past() && !(cut.tree() instanceof CutTree.Left))
-                .toList();
-        List<Piece> offcuts = new ArrayList<>();
-        int number = nextPiece();
-        for (PieceCut cut : cuts) {
-            Piece whole = cut.piece();
-            for (Rect left : cut.tree().left()) {
-                if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
-                    offcuts.add(whole.part(number, left.size()));
-                    number++;
-                }
-            }
-        }
-        edit(new StashEdit(label, cuts.stream().map(PieceCut::piece).toList(), offcuts));
-        return List.copyOf(offcuts);
-    }
-
     private static void number(Handle handle, List<Piece> come) {
         int next =
                 Math.max(next(handle), come.stream().mapToInt(Piece::row).max().orElse(0) + 1);
@@ -189,7 +164,7 @@ public final class StashBook {
         batch.bind("id", piece.id())
                 .bind("fabric", piece.fabric().name())
                 .bind("colour", piece.fabric().colour().hex())
-                .bind("faces", piece.fabric().faces().name())
+                .bind("faces", faces(piece.fabric()))
                 .bind("nap", piece.fabric().nap().name())
                 .bind("width", piece.size().width().nm())
                 .bind("length", piece.size().height().nm())

@@ -17,15 +17,22 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.introspect.Annotated;
 import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
 import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
+import com.fasterxml.jackson.databind.annotation.JsonDeserialize;
+import com.fasterxml.jackson.databind.annotation.JsonSerialize;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
+import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.work.BenchFact;
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads and writes what is kept as JSON, through records whose components are the fields. A length is a whole number of
@@ -50,7 +57,11 @@ public final class Json {
                 .addMixIn(Point.class, AsList.class)
                 .addMixIn(Lab.class, AsList.class)
                 .addMixIn(Piece.class, OfPiece.class)
+                .addMixIn(Fabric.class, OfFabric.class)
                 .addMixIn(Making.class, OfMaking.class)
+                .addMixIn(Project.Life.class, OfLife.class)
+                .addMixIn(Keepsake.class, OfKeepsake.class)
+                .addMixIn(BenchFact.Sewn.class, OfSewn.class)
                 .build();
     }
 
@@ -168,6 +179,11 @@ public final class Json {
         abstract String hex();
     }
 
+    /** Its fields, with the colour of its wrong side where there is one. */
+    @JsonSerialize(converter = KeptFabric.Keeping.class)
+    @JsonDeserialize(converter = KeptFabric.Reading.class)
+    private interface OfFabric {}
+
     /** The numbers alone, in their order. */
     @JsonFormat(shape = JsonFormat.Shape.ARRAY)
     private interface AsList {}
@@ -177,4 +193,35 @@ public final class Json {
 
     @JsonPropertyOrder({"fell", "seam", "hem", "margins"})
     private interface OfMaking {}
+
+    /** What a cloth lacks that was kept before cloths remembered it is left out. */
+    private interface OfLife {
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object purpose();
+
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object paper();
+
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object keepsake();
+    }
+
+    private interface OfKeepsake {
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object real();
+    }
+
+    private interface OfSewn {
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object at();
+
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object measured();
+    }
 }
