@@ -3,6 +3,7 @@ package hearthcloth.web.made;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.finishing.FinishingWords;
 import hearthcloth.work.Keepsake;
 import hearthcloth.work.Project;
 import java.util.List;
@@ -53,6 +54,11 @@ public record MadeSheet(PageFrame frame, SavedCloth cloth, Pictures pictures, Sl
      * @param usable whether some of it can be used
      */
     public record Left(String heading, String where, String drawing, boolean usable) {}
+
+    /** What is said on it. */
+    public FinishingWords words() {
+        return FinishingWords.in(frame.language());
+    }
 
     /** Each time it wrapped something again, the latest first. */
     public List<Keepsake.Use> used() {

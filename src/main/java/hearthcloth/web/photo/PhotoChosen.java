@@ -5,7 +5,10 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.photo.Remeasurement;
 import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.words.picturing.PicturingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.FinishedOutline;
 import hearthcloth.work.photo.SortedPiece;
 import java.util.ArrayList;
@@ -42,7 +45,8 @@ public record PhotoChosen(
     /** A place that can be moved. */
     public record Corner(int number, String x, String y) {}
 
-    static PhotoChosen of(SortedPiece piece, FloorScale scale, Ruler ruler, PhotoView.State state, String doing) {
+    static PhotoChosen of(SortedPiece piece, FloorScale scale, Voice voice, PhotoView.State state, String doing) {
+        Ruler ruler = voice.ruler();
         List<Point> corners = piece.piece().outline().picture();
         double[] seen = seen(corners);
         return new PhotoChosen(
@@ -52,18 +56,33 @@ public record PhotoChosen(
                 PhotoView.points(corners),
                 PhotoView.points(
                         piece.usable().corners().stream().map(scale::inPicture).toList()),
-                ruler.write(piece.size(ruler), Rounding.DOWN),
+                voice.write(piece.size(ruler), Rounding.DOWN),
                 corners(corners),
                 piece.piece().outline().sides().stream()
-                        .map(side -> side.write(ruler))
+                        .map(side -> written(side, voice))
                         .toList(),
-                by(piece),
+                by(piece, PicturingWords.in(voice.language())),
                 piece.piece().doubts().stream().map(Doubt::sentence).toList(),
                 doing,
                 line(piece, scale, doing),
                 FinishedOutline.of(piece.piece().outline(), scale)
-                        .map(outline -> outline.words(ruler))
+                        .map(outline -> square(outline, voice))
                         .orElse(""));
+    }
+
+    private static String written(MeasuredLength length, Voice voice) {
+        return voice.number(length.length(), Rounding.NEAREST) + " ± "
+                + voice.write(length.giveOrTake(), Rounding.UP);
+    }
+
+    /** Diagonals and squareness in a sentence. */
+    private static String square(FinishedOutline outline, Voice voice) {
+        return PicturingWords.in(voice.language())
+                .pieceSquare(
+                        voice.local(String.format(Locale.ROOT, "%.1f", Math.ceil(10 * outline.offSquareDeg()) / 10)),
+                        written(outline.diagonals().get(0), voice),
+                        outline.isSame() ? "yes" : "no",
+                        written(outline.diagonals().get(1), voice));
     }
 
     /** Left, top, width and height: the piece with room round it. */
@@ -84,12 +103,10 @@ public record PhotoChosen(
         return out;
     }
 
-    private static String by(SortedPiece piece) {
-        String grain = piece.grain().isPresent() ? ", along its grain" : "";
-        return (piece.isDrawn()
-                        ? "Drawn in by you"
-                        : piece.byHand() ? "Measured by your outline" : "Measured by its rim")
-                + grain + ".";
+    private static String by(SortedPiece piece, PicturingWords words) {
+        return words.pieceBy(
+                piece.isDrawn() ? "drawn" : piece.byHand() ? "hand" : "rim",
+                piece.grain().isPresent() ? "yes" : "no");
     }
 
     /** Across the middle to part it, along the longest side for the grain. */
@@ -120,10 +137,6 @@ public record PhotoChosen(
 
     public boolean isOpen() {
         return state != PhotoView.State.IN;
-    }
-
-    public boolean isSplitting() {
-        return doing.equals("split");
     }
 
     public boolean mayLoseCorner() {
