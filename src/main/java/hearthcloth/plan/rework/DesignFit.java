@@ -3,8 +3,8 @@ package hearthcloth.plan.rework;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.colour.SchemeRule;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
@@ -42,11 +42,9 @@ public final class DesignFit {
     private static final int TRIES = 16;
 
     private final Supply supply;
-    private final Ruler ruler;
 
-    public DesignFit(Stash stash, Ruler ruler) {
+    public DesignFit(Stash stash) {
         this.supply = new Supply(stash);
-        this.ruler = ruler;
     }
 
     /** The result of fitting. */
@@ -140,7 +138,7 @@ public final class DesignFit {
     /** The plans of colour to try: those that divide the fabrics, and those that choose one for each bar. */
     private List<Scheme> schemes(Design design, Wished wished) {
         List<Scheme> all = new Schemes(supply, List.of(), wished.contrast).forLayout(design.layout());
-        ChosenBars chosen = new ChosenBars(supply, wished.contrast);
+        ChosenBars chosen = new ChosenBars(supply, ColourGoal.flat(wished.contrast));
         List<Scheme> found = new ArrayList<>();
         for (Scheme scheme : all) {
             if (wished.scheme.isEmpty() || wished.scheme.get() == scheme.kind()) {
