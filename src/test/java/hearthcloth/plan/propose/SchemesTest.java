@@ -24,6 +24,7 @@ import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -163,7 +164,7 @@ class SchemesTest {
         double bars = schemes.score(plain(shape, Trials.WHITE, Trials.BLACK));
         double hearth = schemes.score(plain(shape, Trials.BLACK, Trials.WHITE));
         assertThat(bars + hearth).isCloseTo(1, org.assertj.core.api.Assertions.within(1e-9));
-        assertThat(schemes.sentence(plain(shape, Trials.BLACK, Trials.BLACK)))
+        assertThat(schemes.sentence(plain(shape, Trials.BLACK, Trials.BLACK)).english())
                 .isEqualTo("Black: 100 % of what shows once tied.");
         // a cloth too small for the box shows nothing
         assertThat(schemes.score(plain(Trials.shape(Order.ROUND, 1, 48, 24), Trials.BLACK, Trials.BLACK)))
