@@ -211,7 +211,7 @@ public record ClothView(
     /** What it ties at most, one line a tie that suits. */
     public List<HeldGift> holds() {
         return Capacity.of(cloth().finished(), Purpose.tail(ruler()).usual()).stream()
-                .map(capacity -> HeldGift.of(capacity, ruler()))
+                .map(capacity -> HeldGift.of(capacity, settings.voice()))
                 .filter(HeldGift::fits)
                 .toList();
     }

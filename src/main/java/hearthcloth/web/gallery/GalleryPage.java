@@ -31,6 +31,7 @@ import hearthcloth.web.kit.Swatches;
 import hearthcloth.wish.Usual;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.words.choosing.ChoosingWords;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
@@ -41,6 +42,9 @@ import java.util.stream.Collectors;
 
 /** What her heap can make: four cloths flat and tied beside each other, more on demand, wishes as chips. */
 public final class GalleryPage {
+
+    /** What a fabric can be picked for, by which the catalogue knows it. */
+    public static final List<String> PICKED = List.of("hearth", "show", "without");
 
     /** On one page, and looked for at most. */
     private static final int AT_ONCE = 4;
@@ -102,6 +106,10 @@ public final class GalleryPage {
                 .post("/wishes", GalleryPage::wish);
     }
 
+    private ChoosingWords words() {
+        return ChoosingWords.in(room.language());
+    }
+
     private Store store() {
         return room.store();
     }
@@ -124,7 +132,7 @@ public final class GalleryPage {
                         form,
                         first(stash),
                         free,
-                        room.settings().ruler(),
+                        room.settings().voice(),
                         wished.thing().isPresent(),
                         waiting()),
                 stash,
@@ -133,13 +141,13 @@ public final class GalleryPage {
         room.show(
                 context,
                 new View(
-                        room.frame(context, "What your heap can make", "Cloth"),
+                        room.frame(context, words().galleryTitle(), "Cloth"),
                         new Wishes(WishView.of(store(), wished, usual, room.settings().voice(), trouble), chips, GiftDrawing.of(wished.gift())),
                         new Heap(
                                 tiles.toString(),
                                 heap.stash().pieces().isEmpty(),
                                 heap.stash().pieces().isEmpty() ? plain(wished) : "",
-                                HeldBack.of(heap, also())),
+                                HeldBack.of(heap, also(), words())),
                         shown(context),
                         new ClothCard.Choice(
                                 ClothCard.all(room, store().cloths().all()), "/cloth/")));
@@ -239,7 +247,7 @@ public final class GalleryPage {
         if (PageContext.isPart(context)) {
             room.show(context, shown(context));
         } else {
-            PageContext.go(context, "/cloth", "Stopped; the best so far is shown.");
+            PageContext.go(context, "/cloth", words().foundStopped());
         }
     }
 
@@ -255,7 +263,7 @@ public final class GalleryPage {
         room.show(
                 context,
                 new Beside(
-                        room.frame(context, "Side by side", "Cloth"),
+                        room.frame(context, words().foundBeside(), "Cloth"),
                         all.state().cards()));
     }
 
@@ -268,7 +276,7 @@ public final class GalleryPage {
         Optional<ProposalSearch> search = searches.of(store());
         Optional<Plan> shown = search.flatMap(now -> now.shown(name));
         if (shown.isEmpty()) {
-            PageContext.go(context, "/cloth", "That proposal is gone; these are the ones now.");
+            PageContext.go(context, "/cloth", words().foundGone());
             return;
         }
         Plan plan = shown.get();
@@ -281,9 +289,9 @@ public final class GalleryPage {
         int place = List.copyOf(all.keySet()).indexOf(name);
         String title = place < 0
                 ? plan.story().title()
-                : ProposalNames.of(all, names()).get(place);
+                : ProposalNames.of(all, names(), words()).get(place);
         ClothDocument kept = ClothDocument.of(design, plan, Wished.of(store()));
         store().cloths().keep(id, title, kept.onPaper(room.settings().paper().word()));
-        PageContext.go(context, "/cloth/" + id, "Kept among your cloths." + (free ? "" : " Tap any bar to change it."));
+        PageContext.go(context, "/cloth/" + id, free ? words().foundKept() : words().foundKeptTap());
     }
 }

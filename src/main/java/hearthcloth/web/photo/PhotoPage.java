@@ -112,7 +112,7 @@ public final class PhotoPage {
         room.show(
                 context,
                 new Ask(
-                        new BegunPhoto.Form(room.frame(context, "From a photograph", "Stash"), BegunPhoto.all(book())),
+                        new BegunPhoto.Form(room.frame(context, "From a photograph", "Stash"), BegunPhoto.all(book(), room.language())),
                         wrong));
     }
 

@@ -21,6 +21,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.stash.StashFields;
 import hearthcloth.web.stash.StashView;
+import hearthcloth.words.Language;
 import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.work.photo.PieceGroup;
 import hearthcloth.work.photo.SortedPiece;
@@ -65,8 +66,8 @@ final class PhotoTaking {
             return pieces.get(0).look().colour().toColour();
         }
 
-        Fabric fabric() {
-            return new Fabric(StashFields.name(group.name()), colour(), group.faces(), group.nap());
+        Fabric fabric(Language language) {
+            return new Fabric(StashFields.name(group.name(), language), colour(), group.faces(), group.nap());
         }
     }
 
@@ -138,7 +139,7 @@ final class PhotoTaking {
                 "image/jpeg", Base64.getEncoder().encodeToString(jpeg), new Length(Rounding.NEAREST.whole(side * 1e6)));
     }
 
-    private static String taken(
+    private String taken(
             Store store, SavedPhoto photo, List<Coming> coming, Map<String, Swatch> swatches, Ruler ruler) {
         long version =
                 store.photographs().find(photo.id()).map(SavedPhoto::version).orElse(-1L);
@@ -185,8 +186,8 @@ final class PhotoTaking {
         return "Added " + StashView.pieces(come.size()) + ", " + numbers + "." + notes;
     }
 
-    private static Piece piece(Coming one, Size size) {
-        return new Piece("0", one.fabric(), size, one.group().washed(), 0);
+    private Piece piece(Coming one, Size size) {
+        return new Piece("0", one.fabric(room.language()), size, one.group().washed(), 0);
     }
 
     /** What stays on the photograph, in words; empty where nothing does. */
