@@ -68,7 +68,7 @@ public class CutPageTest {
     private int withCuts() {
         for (int at = 0; at < pieces(); at++) {
             String page = piece(at);
-            boolean parts = all("Gives</span> ([^<]+)", page).stream().anyMatch(gives -> gives.contains("·"));
+            boolean parts = all("class=\"sr\">Gives ([^<]+)", page).stream().anyMatch(gives -> gives.contains("·"));
             if (page.contains("name=\"cut\"") && !parts) {
                 return at;
             }
@@ -162,7 +162,7 @@ public class CutPageTest {
         int other = IntStream.range(0, pieces())
                 .filter(at -> at != at0)
                 .filter(at ->
-                        all("Gives</span> ([^<]+)", piece(at)).stream().noneMatch(gives -> gives.contains("hearth")))
+                        all("class=\"sr\">Gives ([^<]+)", piece(at)).stream().noneMatch(gives -> gives.contains("hearth")))
                 .findFirst()
                 .orElseThrow();
         String wrong = all("name=\"id\" value=\"([^\"]+)\"", piece(other)).get(0);
@@ -183,7 +183,7 @@ public class CutPageTest {
             ids.addAll(all("name=\"id\" value=\"([^\"]+)\"", piece(at)));
         }
         assertThat(ids).doesNotContain(wrong, cutOf).isNotEmpty();
-        assertThat(all("<span>Gives</span> ([^<]+)", piece(0)).get(0))
+        assertThat(all("class=\"sr\">Gives ([^<]+)", piece(0)).get(0))
                 .as("what was cut before is told still")
                 .isNotBlank();
         assertThat(piece(0)).contains("This piece is cut.");

@@ -179,7 +179,7 @@ class SewPageTest {
                 .body();
         assertThat(both)
                 .containsPattern("[⅛¼] in narrower than planned")
-                .contains("name=\"width\" value=\"" + less(real) + " and " + less(less(real)) + "\"")
+                .contains("name=\"width\" value=\"" + less(real) + "; " + less(less(real)) + "\"")
                 .contains("name=\"height\" value=\"\"");
         String crooked = real + " and " + less(less(less(real)));
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", crooked)
