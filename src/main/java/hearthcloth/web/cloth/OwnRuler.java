@@ -9,6 +9,7 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.words.designing.DesigningWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,10 +50,8 @@ record OwnRuler(PageContext room, SavedCloth cloth) {
         List<String> warnings = new ArrayList<>(room.store().atHand().warnings(cloth.id()));
         Ruler own = own();
         if (own != room.settings().ruler()) {
-            warnings.add("This cloth is measured in " + (own.isMetric() ? "centimetres" : "inches")
-                    + (isBegun()
-                            ? ", as it is cut."
-                            : ", as it was planned. Plan it again to have it on the ruler you use now."));
+            warnings.add(DesigningWords.in(room.language())
+                    .warnRuler(isBegun() ? "yes" : "no", own.isMetric() ? "metric" : "inches"));
         }
         return warnings;
     }

@@ -17,6 +17,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.words.Language;
+import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
@@ -192,6 +193,6 @@ public record ProposalCards(PageContext room, Purpose wished) {
     private String joins(Plan plan) {
         return plan.cloth().isFree() || plan.figures().joins() == 0
                 ? ""
-                : words().foundJoins(ClothFigures.joins(plan.figures(), plan.bound()));
+                : words().foundJoins(ClothFigures.joins(plan.figures(), plan.bound(), DesigningWords.in(room.language())));
     }
 }
