@@ -3,6 +3,7 @@ package hearthcloth.work;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.Language;
+import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.words.stashing.StashingWords;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -68,8 +69,8 @@ public record StashAtHand(Stash stash, Set<String> aside, Promises promises) {
      * What the maker should know before she cuts this cloth, one sentence each; empty where all is well. Whatever is
      * said here is asked of the same heap that planning takes its pieces from.
      */
-    public List<String> warnings(String cloth) {
-        return promises.warnings(cloth, stash, setAsideOf(cloth));
+    public List<String> warnings(String cloth, Language language) {
+        return promises.warnings(cloth, stash, setAsideOf(cloth), DesigningWords.in(language));
     }
 
     /** True where the cloth can be cut as it is planned: every piece it counts on is there and not set aside. */

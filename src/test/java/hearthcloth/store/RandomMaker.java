@@ -36,6 +36,7 @@ import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.words.Language;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -583,7 +584,7 @@ final class RandomMaker {
             if (toCut) {
                 boolean can = pieces.containsAll(counted) && counted.stream().noneMatch(heap::isAside);
                 assertThat(heap.canBeCut(cloth.id())).isEqualTo(can);
-                assertThat(can || !heap.warnings(cloth.id()).isEmpty()).isTrue();
+                assertThat(can || !heap.warnings(cloth.id(), Language.ENGLISH).isEmpty()).isTrue();
             }
         }
         shared(heap, pieces, cloths);
@@ -609,7 +610,7 @@ final class RandomMaker {
                 boolean both = !one.id().equals(other.id())
                         && counted(one, pieces).stream().anyMatch(counted(other, pieces)::contains);
                 if (both) {
-                    assertThat(heap.warnings(one.id())).anyMatch(told -> told.startsWith(other.name() + " counts on"));
+                    assertThat(heap.warnings(one.id(), Language.ENGLISH)).anyMatch(told -> told.startsWith(other.name() + " counts on"));
                 }
             }
         }

@@ -193,7 +193,15 @@ public record ClothView(
     }
 
     public String size() {
-        Size size = cloth().finished();
+        return written(cloth().finished());
+    }
+
+    /** The size it is planned to have. */
+    String planned() {
+        return written(design().layout().finished());
+    }
+
+    private String written(Size size) {
         return size.isSquare()
                 ? words().sizeSquare(voice().write(size.width(), Rounding.NEAREST))
                 : voice().write(size, Rounding.NEAREST);

@@ -47,7 +47,7 @@ record OwnRuler(PageContext room, SavedCloth cloth) {
 
     /** What she should know before she cuts it, a sentence each. */
     List<String> warnings() {
-        List<String> warnings = new ArrayList<>(room.store().atHand().warnings(cloth.id()));
+        List<String> warnings = new ArrayList<>(room.store().atHand().warnings(cloth.id(), room.language()));
         Ruler own = own();
         if (own != room.settings().ruler()) {
             warnings.add(DesigningWords.in(room.language())

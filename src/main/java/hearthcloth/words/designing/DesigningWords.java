@@ -351,7 +351,17 @@ public interface DesigningWords {
 
     String turnTo(String way);
 
+    String warnAside(int n, String pieces);
+
+    String warnMissing(int n, String pieces);
+
+    String warnPiece(String fabric, String number);
+
+    String warnPieces(int n, String pieces);
+
     String warnRuler(String begun, String ruler);
+
+    String warnShared(String cloth, String pieces);
 
     String wrongBar();
 

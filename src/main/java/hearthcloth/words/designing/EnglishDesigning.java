@@ -839,8 +839,33 @@ public final class EnglishDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnAside(int n, String pieces) {
+        return (n == 1 ? "This cloth counts on " + pieces + ", which you have set aside. Give it back in the stash, or plan the cloth again." : "This cloth counts on " + pieces + ", which you have set aside. Give them back in the stash, or plan the cloth again.");
+    }
+
+    @Override
+    public String warnMissing(int n, String pieces) {
+        return (n == 1 ? "This cloth counts on " + pieces + ", which is no longer in the stash as planned. It cannot be cut so; plan it again." : "This cloth counts on " + pieces + ", which are no longer in the stash as planned. It cannot be cut so; plan it again.");
+    }
+
+    @Override
+    public String warnPiece(String fabric, String number) {
+        return number + " (" + fabric + ")";
+    }
+
+    @Override
+    public String warnPieces(int n, String pieces) {
+        return (n == 1 ? "piece " + pieces : "pieces " + pieces);
+    }
+
+    @Override
     public String warnRuler(String begun, String ruler) {
         return (ruler.equals("metric") ? "This cloth is measured in centimetres" : "This cloth is measured in inches") + (begun.equals("yes") ? ", as it is cut." : ", as it was planned. Plan it again to have it on the ruler you use now.");
+    }
+
+    @Override
+    public String warnShared(String cloth, String pieces) {
+        return cloth + " counts on " + pieces + " too. The cloth that is cut first has it; the other is then planned again.";
     }
 
     @Override

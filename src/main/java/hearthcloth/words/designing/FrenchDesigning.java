@@ -839,8 +839,33 @@ public final class FrenchDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnAside(int n, String pieces) {
+        return (n == 0 || n == 1 ? "Ce carré compte sur " + pieces + ", que vous avez mis de côté. Remettez-le dans la réserve, ou refaites le plan." : "Ce carré compte sur " + pieces + ", que vous avez mis de côté. Remettez-les dans la réserve, ou refaites le plan.");
+    }
+
+    @Override
+    public String warnMissing(int n, String pieces) {
+        return (n == 0 || n == 1 ? "Ce carré compte sur " + pieces + ", qui n’est plus dans la réserve comme prévu. On ne peut pas le couper ainsi ; refaites le plan." : "Ce carré compte sur " + pieces + ", qui ne sont plus dans la réserve comme prévu. On ne peut pas le couper ainsi ; refaites le plan.");
+    }
+
+    @Override
+    public String warnPiece(String fabric, String number) {
+        return number + " (" + fabric + ")";
+    }
+
+    @Override
+    public String warnPieces(int n, String pieces) {
+        return (n == 0 || n == 1 ? "le morceau " + pieces : "les morceaux " + pieces);
+    }
+
+    @Override
     public String warnRuler(String begun, String ruler) {
         return (ruler.equals("metric") ? "Ce carré est mesuré en centimètres" : "Ce carré est mesuré en pouces") + (begun.equals("yes") ? ", comme il est coupé." : ", comme il a été prévu. Refaites le plan pour l’avoir sur la règle que vous utilisez.");
+    }
+
+    @Override
+    public String warnShared(String cloth, String pieces) {
+        return cloth + " compte aussi sur " + pieces + ". Le carré coupé d’abord les prend ; l’autre est alors refait.";
     }
 
     @Override

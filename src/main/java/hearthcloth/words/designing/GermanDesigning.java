@@ -839,8 +839,33 @@ public final class GermanDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnAside(int n, String pieces) {
+        return "Für dieses Tuch vorgesehen, aber zurückgelegt: " + pieces + ". Im Vorrat zurückgeben oder das Tuch neu planen.";
+    }
+
+    @Override
+    public String warnMissing(int n, String pieces) {
+        return "Für dieses Tuch vorgesehen, aber nicht mehr wie geplant im Vorrat: " + pieces + ". So lässt es sich nicht zuschneiden; neu planen.";
+    }
+
+    @Override
+    public String warnPiece(String fabric, String number) {
+        return number + " (" + fabric + ")";
+    }
+
+    @Override
+    public String warnPieces(int n, String pieces) {
+        return (n == 1 ? "Stück " + pieces : "Stücke " + pieces);
+    }
+
+    @Override
     public String warnRuler(String begun, String ruler) {
         return (ruler.equals("metric") ? "Dieses Tuch ist in Zentimetern gemessen" : "Dieses Tuch ist in Zoll gemessen") + (begun.equals("yes") ? ", so wie es zugeschnitten ist." : ", so wie es geplant wurde. Neu planen, um es mit dem jetzigen Lineal zu haben.");
+    }
+
+    @Override
+    public String warnShared(String cloth, String pieces) {
+        return "Auch für " + cloth + " vorgesehen: " + pieces + ". Das zuerst zugeschnittene Tuch bekommt sie; das andere wird dann neu geplant.";
     }
 
     @Override

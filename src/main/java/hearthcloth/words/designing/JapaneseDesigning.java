@@ -839,8 +839,33 @@ public final class JapaneseDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnAside(int n, String pieces) {
+        return "この布に使う予定の布が取り分けてあります：" + pieces + "。布のページで戻すか、計画し直してください。";
+    }
+
+    @Override
+    public String warnMissing(int n, String pieces) {
+        return "この布に使う予定の布が、計画したときのままではありません：" + pieces + "。このままでは裁てません。計画し直してください。";
+    }
+
+    @Override
+    public String warnPiece(String fabric, String number) {
+        return number + "（" + fabric + "）";
+    }
+
+    @Override
+    public String warnPieces(int n, String pieces) {
+        return "布 " + pieces;
+    }
+
+    @Override
     public String warnRuler(String begun, String ruler) {
         return (ruler.equals("metric") ? "この布はセンチで測っています" : "この布はインチで測っています") + (begun.equals("yes") ? "。そのように裁ちました。" : "。そのように計画しました。いまの定規にするには計画し直してください。");
+    }
+
+    @Override
+    public String warnShared(String cloth, String pieces) {
+        return "「" + cloth + "」にも使う予定です：" + pieces + "。先に裁つ布が使い、もう一方は計画し直します。";
     }
 
     @Override

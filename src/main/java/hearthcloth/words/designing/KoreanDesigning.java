@@ -841,8 +841,33 @@ public final class KoreanDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnAside(int n, String pieces) {
+        return "이 보자기에 쓸 천을 따로 두었습니다: " + pieces + ". 천 쪽에서 되돌려 놓거나 다시 계획하세요.";
+    }
+
+    @Override
+    public String warnMissing(int n, String pieces) {
+        return "이 보자기에 쓸 천이 계획한 대로 있지 않습니다: " + pieces + ". 이대로는 자를 수 없으니 다시 계획하세요.";
+    }
+
+    @Override
+    public String warnPiece(String fabric, String number) {
+        return number + "(" + fabric + ")";
+    }
+
+    @Override
+    public String warnPieces(int n, String pieces) {
+        return "천 " + pieces;
+    }
+
+    @Override
     public String warnRuler(String begun, String ruler) {
         return (ruler.equals("metric") ? "이 보자기는 센티미터로 재었습니다" : "이 보자기는 인치로 재었습니다") + (begun.equals("yes") ? ". 그렇게 잘랐습니다." : ". 그렇게 계획했습니다. 지금 쓰는 자로 하려면 다시 계획하세요.");
+    }
+
+    @Override
+    public String warnShared(String cloth, String pieces) {
+        return cloth + "에도 쓸 천입니다: " + pieces + ". 먼저 자르는 보자기가 쓰고, 다른 것은 다시 계획합니다.";
     }
 
     @Override

@@ -839,8 +839,33 @@ public final class SpanishDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnAside(int n, String pieces) {
+        return (n == 1 ? "Este paño cuenta con " + pieces + ", que usted ha apartado. Devuélvalo a sus telas o planee el paño otra vez." : "Este paño cuenta con " + pieces + ", que usted ha apartado. Devuélvalos a sus telas o planee el paño otra vez.");
+    }
+
+    @Override
+    public String warnMissing(int n, String pieces) {
+        return (n == 1 ? "Este paño cuenta con " + pieces + ", que ya no está entre sus telas como se planeó. Así no se puede cortar; planéelo otra vez." : "Este paño cuenta con " + pieces + ", que ya no están entre sus telas como se planeó. Así no se puede cortar; planéelo otra vez.");
+    }
+
+    @Override
+    public String warnPiece(String fabric, String number) {
+        return number + " (" + fabric + ")";
+    }
+
+    @Override
+    public String warnPieces(int n, String pieces) {
+        return (n == 1 ? "el trozo " + pieces : "los trozos " + pieces);
+    }
+
+    @Override
     public String warnRuler(String begun, String ruler) {
         return (ruler.equals("metric") ? "Este paño está medido en centímetros" : "Este paño está medido en pulgadas") + (begun.equals("yes") ? ", tal como está cortado." : ", tal como se planeó. Planéelo otra vez para tenerlo en la regla que usa ahora.");
+    }
+
+    @Override
+    public String warnShared(String cloth, String pieces) {
+        return cloth + " también cuenta con " + pieces + ". Se lo queda el paño que se corte primero; el otro se planea otra vez.";
     }
 
     @Override
