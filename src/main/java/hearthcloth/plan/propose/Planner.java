@@ -30,11 +30,6 @@ import java.util.function.Consumer;
  */
 public final class Planner {
 
-    /** Drafts that are searched for a wished size. */
-    private static final int FIRST_TRIES = 96;
-    /** Drafts for each of two sizes. */
-    private static final int HALF_TRIES = FIRST_TRIES / 2;
-
     private final Wish wish;
     private final Stash stash;
     private final List<Fabric> named;
@@ -174,7 +169,7 @@ public final class Planner {
         if (isOfAnySize()) {
             return anySize();
         }
-        List<DraftTrial> trials = search.tryAt(wish.target().size(), FIRST_TRIES);
+        List<DraftTrial> trials = search.tryAt(wish.target().size(), work.parameters().tries());
         return trials.isEmpty() ? List.of() : proposals(trials);
     }
 
@@ -219,7 +214,7 @@ public final class Planner {
         List<DraftTrial> largestFirst = trials.subList(0, 1);
         List<DraftTrial> both = new ArrayList<>();
         if (idea.sides().isEmpty() || !smaller.isLessThan(idea.sides().get().least())) {
-            both.addAll(search.tryAt(Optional.of(Size.square(smaller)), HALF_TRIES));
+            both.addAll(search.tryAt(Optional.of(Size.square(smaller)), work.parameters().tries() / 2));
         }
         both.addAll(trials);
         both.sort(search.order());
@@ -248,7 +243,7 @@ public final class Planner {
 
     /** What else can be made as large as {@code made}, which is at least that one, best first. */
     private List<DraftTrial> atLargest(DraftTrial made) {
-        List<DraftTrial> trials = search.tryAt(Optional.of(made.draft().shape().finished()), HALF_TRIES);
+        List<DraftTrial> trials = search.tryAt(Optional.of(made.draft().shape().finished()), work.parameters().tries() / 2);
         return trials.isEmpty() ? search.improved(List.of(made)) : trials;
     }
 
