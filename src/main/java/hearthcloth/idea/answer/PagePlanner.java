@@ -19,6 +19,8 @@ import hearthcloth.json.JsonWriter;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.tie.Wrapped;
@@ -118,13 +120,18 @@ public final class PagePlanner {
         return JsonValue.of(texts);
     }
 
+    private static JsonValue said(List<Sentence> sentences, Ruler ruler) {
+        Voice voice = Voice.english(ruler);
+        return texts(sentences.stream().map(one -> one.in(voice)).toList());
+    }
+
     private String answer(Fitted fitted, Ruler ruler) {
         List<JsonValue> cloths = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++) {
             cloths.add(cloth(fitted.cloths().get(i), sheets.get(i), ruler));
         }
         return JsonWriter.tight(JsonValue.object()
-                .with("why", texts(fitted.why()))
+                .with("why", said(fitted.why(), ruler))
                 .with("cloths", JsonValue.of(cloths))
                 .done());
     }
@@ -132,11 +139,11 @@ public final class PagePlanner {
     private static JsonValue cloth(Fitted.Nearest nearest, PlanSheets drawn, Ruler ruler) {
         Plan plan = nearest.plan();
         return JsonValue.object()
-                .with("title", plan.story().title())
+                .with("title", plan.story().title().english())
                 .with("size", ruler.write(plan.cloth().finished(), Rounding.NEAREST))
-                .with("good", plan.story().goodAt())
-                .with("chosen", texts(plan.story().chosen()))
-                .with("cautions", texts(plan.story().cautions()))
+                .with("good", plan.story().goodAt().in(Voice.english(ruler)))
+                .with("chosen", said(plan.story().chosen(), ruler))
+                .with("cautions", said(plan.story().cautions(), ruler))
                 .with("bends", texts(bends(nearest)))
                 .with("joins", plan.figures().joins())
                 .with("patches", patches(plan, ruler))

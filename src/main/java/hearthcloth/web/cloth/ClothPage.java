@@ -21,7 +21,6 @@ import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.words.designing.DesigningWords;
-import hearthcloth.words.printing.PrintingWords;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.Objects;
@@ -194,7 +193,7 @@ public final class ClothPage {
                 .orElseThrow(() -> new MeasureException(wished.scheme()
                         .map(kind -> words().wrongScheme(
                                 ChoosingWords.in(room.language()).schemeNeeds(kind.name()),
-                                PrintingWords.in(room.language()).schemeTitle(kind.name())))
+                                room.settings().voice().printing().schemeTitle(kind.name())))
                         .orElseGet(words()::wrongNoOther)));
         SavedCloth after = settle(saved, words().deedAgain(), other, before.stash());
         answer(context, view(context, after).since(before), Optional.of(before));

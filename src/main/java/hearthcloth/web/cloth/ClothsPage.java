@@ -21,6 +21,7 @@ import hearthcloth.words.Language;
 import hearthcloth.words.Spoken;
 import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.words.keeping.KeepingWords;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.List;
@@ -133,7 +134,7 @@ public final class ClothsPage {
                 .orElseThrow(() -> new StoreException(designing().wrongLacking()));
         Plan named = new Plan(
                 new Plan.Story(
-                        saved.name(),
+                        Sentence.itself(saved.name()),
                         plan.story().goodAt(),
                         plan.story().chosen(),
                         plan.story().cautions()),

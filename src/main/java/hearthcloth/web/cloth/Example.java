@@ -72,7 +72,7 @@ public final class Example {
             ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, WishForm.order(plan)), plan, wished);
             room.store()
                     .cloths()
-                    .keep(NewCloth.id(true), words().exampleName(plan.story().title()), document);
+                    .keep(NewCloth.id(true), words().exampleName(plan.story().title().in(room.settings().voice())), document);
         }
     }
 

@@ -11,6 +11,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.propose.GoodAt;
 import hearthcloth.web.cloth.ClothFigures;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.PageContext;
@@ -19,6 +20,7 @@ import hearthcloth.web.kit.Swatches;
 import hearthcloth.words.Language;
 import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.words.choosing.ChoosingWords;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import java.util.ArrayList;
@@ -107,7 +109,7 @@ public record ProposalCards(PageContext room, Purpose wished) {
     private State state(ProposalSearch search, int most, Set<String> taken) {
         int of = Math.max(1, search.progress().of());
         Map<String, Plan> plans = search.plans();
-        List<String> names = ProposalNames.of(plans, taken, words());
+        List<String> names = ProposalNames.of(plans, taken, room.settings().voice());
         List<Card> cards = new ArrayList<>();
         int place = 0;
         for (Map.Entry<String, Plan> one : plans.entrySet()) {
@@ -121,7 +123,7 @@ public record ProposalCards(PageContext room, Purpose wished) {
                 : search.outcome().map(this::verdict).orElse("");
         List<String> why = search.outcome()
                 .filter(outcome -> outcome instanceof PlanOutcome.CannotMake)
-                .map(outcome -> ((PlanOutcome.CannotMake) outcome).why())
+                .map(outcome -> said(((PlanOutcome.CannotMake) outcome).why()))
                 .orElse(List.of());
         return new State(search.isRunning(), 100 * search.progress().tried() / of, plans.size(), cards, verdict, why);
     }
@@ -144,12 +146,14 @@ public record ProposalCards(PageContext room, Purpose wished) {
         String words = size.isSquare()
                 ? words().tiesSquare(voice.write(size.width(), Rounding.NEAREST))
                 : voice.write(size, Rounding.NEAREST);
-        String goodAt = honest(plan.story().goodAt(), search.isReordered());
+        Sentence all = plan.story().goodAt();
+        Sentence good = search.isReordered() ? GoodAt.uncompared(all) : all;
+        String goodAt = good.in(voice);
         String tied = search.tied(name, () -> tied(plan));
         return new Card(
                 name,
                 title,
-                new Words(words, figures(plan), joins(plan), reason(goodAt), goodAt),
+                new Words(words, figures(plan), joins(plan), GoodAt.reason(good).in(voice), goodAt),
                 ClothDrawing.named(cloth, swatches, words().foundFront(words, title)),
                 tied.isEmpty() ? ClothDrawing.still(cloth, Face.BACK, swatches, words().foundBackFace()) : tied,
                 !tied.isEmpty(),
@@ -164,18 +168,9 @@ public record ProposalCards(PageContext room, Purpose wished) {
                 .orElse("");
     }
 
-    /** Without what compares it with the first proposal, where she put them in another order. */
-    private static String honest(String goodAt, boolean isReordered) {
-        return isReordered ? goodAt.replaceFirst(";[^.]*than the first", "") : goodAt;
-    }
-
-    /** What shows once tied, where that was wished; else the first sentence. */
-    private static String reason(String goodAt) {
-        List<String> sentences = List.of(goodAt.split("(?<=[.]) "));
-        return sentences.stream()
-                .filter(sentence -> sentence.contains("% of what shows once tied"))
-                .findFirst()
-                .orElse(sentences.get(0));
+    private List<String> said(List<Sentence> sentences) {
+        Voice voice = room.settings().voice();
+        return sentences.stream().map(one -> one.in(voice)).toList();
     }
 
     private String figures(Plan plan) {

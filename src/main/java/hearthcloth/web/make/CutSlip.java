@@ -95,7 +95,10 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         if (answer instanceof DesignFit.Answer.Made made) {
             PageContext.go(context, "/cut/" + cloth.id(), told(slip, made.plan()));
         } else {
-            String why = now.lacking().stream().findFirst().orElse("");
+            String why = now.lacking().stream()
+                    .findFirst()
+                    .map(first -> first.in(room.settings().voice()))
+                    .orElse("");
             PageContext.go(
                     context,
                     "/cloth/" + cloth.id(),

@@ -40,8 +40,9 @@ record LateSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 table,
                 TimeLimit.within(ANSWER_WITHIN_MS));
         if (!(answer instanceof RemainingPlan.Answer.Made made)) {
-            String why = ((RemainingPlan.Answer.Lacking) answer)
-                    .why().stream().findFirst().orElse("");
+            String why = desk.said(((RemainingPlan.Answer.Lacking) answer).why()).stream()
+                    .findFirst()
+                    .orElse("");
             throw new MeasureException(MakingWords.in(room.language()).wrongLateLacking(why));
         }
         String label = wrong.isEmpty() ? "planned again what is still to cut" : "a mistake in piece " + wrong;

@@ -236,7 +236,7 @@ final class SewMeasure {
                 way.title(),
                 desk.size(way.design()),
                 words,
-                answer instanceof RemainingPlan.Answer.Lacking lacking ? lacking.why() : List.of(),
+                answer instanceof RemainingPlan.Answer.Lacking lacking ? desk.said(lacking.why()) : List.of(),
                 desk.picture(made, way.design()));
     }
 

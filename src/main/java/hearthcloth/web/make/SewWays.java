@@ -9,20 +9,21 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.plan.rework.LateMiscut;
-import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.RemainingPlan.Resewn;
+import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.journal.BenchFact;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.HeldGift;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.making.MakingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
@@ -77,6 +78,12 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
 
         Ruler ruler() {
             return ClothAsked.settings(room, cloth).ruler();
+        }
+
+        /** Sentences of the planner, as she reads them. */
+        List<String> said(List<Sentence> sentences) {
+            Voice voice = ClothAsked.settings(room, cloth).voice();
+            return sentences.stream().map(one -> one.in(voice)).toList();
         }
 
         RemainingPlan.Table table() {

@@ -2,6 +2,7 @@ package hearthcloth.web.cloth;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.web.BegunWork;
 import hearthcloth.web.Visit;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
@@ -24,16 +25,11 @@ class FreeClothPageTest {
 
     @BeforeAll
     void open() {
+        BegunWork.example(folder);
         visit = new Visit(folder);
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        visit.post("/example");
         visit.post("/gift", "size", "30 in");
         visit.post("/proposals", "patchwork", "free");
-        visit.page("/cloth");
-        String found;
-        do {
-            found = visit.page("/proposals");
-        } while (!found.contains("Take this one"));
+        String found = visit.firstProposals();
         assertThat(found).contains(" patches · ").doesNotContain("joins");
         String name = found("name=\"name\" value=\"(\\w+)\"", found);
         id = Visit.onward(visit.post("/proposals/open", "name", name)).replaceFirst(".*/", "");

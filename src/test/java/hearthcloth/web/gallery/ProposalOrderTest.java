@@ -30,6 +30,7 @@ import org.junit.jupiter.api.Test;
 /** How proposals stand beside each other: their order, their names, what was left out, and what was wished. */
 class ProposalOrderTest {
 
+    private static final Voice VOICE = Voice.english(Ruler.EIGHTHS);
     private static final ChoosingWords WORDS = ChoosingWords.in(Language.ENGLISH);
 
     private static final Stash STASH = Stashes.scraps(40, 3);
@@ -90,8 +91,8 @@ class ProposalOrderTest {
             alike.add(PLANS.get(0));
         }
         alike.addAll(PLANS);
-        Set<String> taken = Set.copyOf(ProposalNames.of(numbered(PLANS), Set.of(), WORDS));
-        List<String> names = ProposalNames.of(numbered(alike), taken, WORDS);
+        Set<String> taken = Set.copyOf(ProposalNames.of(numbered(PLANS), Set.of(), VOICE));
+        List<String> names = ProposalNames.of(numbered(alike), taken, VOICE);
         assertThat(names).hasSize(alike.size()).doesNotHaveDuplicates().doesNotContainAnyElementsOf(taken);
     }
 

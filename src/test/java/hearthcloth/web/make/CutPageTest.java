@@ -2,6 +2,7 @@ package hearthcloth.web.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.web.BegunWork;
 import hearthcloth.web.Visit;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
@@ -26,10 +27,8 @@ public class CutPageTest {
 
     @BeforeEach
     void open() {
+        cut = BegunWork.exampleTaken(folder).replace("/cloth/", "/cut/");
         visit = new Visit(folder);
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        visit.post("/example");
-        cut = taken(visit).replace("/cloth/", "/cut/");
     }
 
     @AfterEach
@@ -37,13 +36,9 @@ public class CutPageTest {
         visit.close();
     }
 
-    /** Takes the first proposal; the path of its page. */
+    /** Takes the first proposal as soon as there is one; the path of its page. */
     public static String taken(Visit visit) {
-        visit.page("/cloth");
-        String found;
-        do {
-            found = visit.page("/proposals");
-        } while (!found.contains("Take this one"));
+        String found = visit.firstProposals();
         return Visit.onward(visit.post(
                         "/proposals/open",
                         "name",

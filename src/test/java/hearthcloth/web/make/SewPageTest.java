@@ -2,6 +2,7 @@ package hearthcloth.web.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.web.BegunWork;
 import hearthcloth.web.Visit;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,10 +22,8 @@ class SewPageTest {
 
     @BeforeEach
     void open() {
+        sew = BegunWork.exampleTaken(folder).replace("/cloth/", "/sew/");
         visit = new Visit(folder);
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        visit.post("/example");
-        sew = CutPageTest.taken(visit).replace("/cloth/", "/sew/");
     }
 
     @AfterEach
