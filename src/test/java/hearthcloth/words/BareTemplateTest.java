@@ -33,7 +33,6 @@ class BareTemplateTest {
             "hand-on.jte",
             "join.jte",
             "made.jte",
-            "part/measures.jte",
             "part/photo-draw.jte",
             "part/photo-fabric.jte",
             "part/photo-form.jte",

@@ -19,7 +19,6 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
-import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.words.designing.DesigningWords;
 import io.javalin.http.Context;
 import java.util.HashSet;
@@ -192,8 +191,8 @@ public final class ClothPage {
                         TimeLimit.within(AGAIN_WITHIN_MS))
                 .orElseThrow(() -> new MeasureException(wished.scheme()
                         .map(kind -> words().wrongScheme(
-                                ChoosingWords.in(room.language()).schemeNeeds(kind.name()),
-                                room.settings().voice().printing().schemeTitle(kind.name())))
+                                room.settings().voice().rooms().planning().schemeNeeds(kind.name()),
+                                room.settings().voice().rooms().planning().scheme(kind.name())))
                         .orElseGet(words()::wrongNoOther)));
         SavedCloth after = settle(saved, words().deedAgain(), other, before.stash());
         answer(context, view(context, after).since(before), Optional.of(before));

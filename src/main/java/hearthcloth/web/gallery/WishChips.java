@@ -76,9 +76,9 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
                     "scheme",
                     kind.name(),
                     words.chipKind("scheme"),
-                    asked.voice.printing().schemeTitle(kind.name()),
+                    asked.voice.rooms().planning().scheme(kind.name()),
                     "",
-                    isMet ? "" : words.chipNeeds(words.schemeNeeds(kind.name()))));
+                    isMet ? "" : words.chipNeeds(asked.voice.rooms().planning().schemeNeeds(kind.name()))));
         });
         if (lean.contrast() != Contrast.READS) {
             chips.add(new Chip(

@@ -157,8 +157,6 @@ public interface ChoosingWords {
 
     String nameSeams(int n, String title);
 
-    String schemeNeeds(String scheme);
-
     String tiesCannot(String most);
 
     String tiesFinished(String size, String tie);

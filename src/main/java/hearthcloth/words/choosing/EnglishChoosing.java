@@ -354,11 +354,6 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
-    public String schemeNeeds(String scheme) {
-        return (scheme.equals("HALVES") ? "fabrics that part clearly into light and dark, enough of each" : scheme.equals("TURNS") ? "fabrics that part clearly into light and dark, enough of each" : scheme.equals("SPIRAL") ? "fabrics that part clearly into light and dark, enough of each" : scheme.equals("ROUNDS") ? "enough of one fabric for each round, none of them the hearth's" : scheme.equals("FIELD") ? "enough of one fabric for all bars, and another for the hearth" : scheme.equals("SCATTERED") ? "enough of several fabrics that none need lie beside itself" : scheme.equals("GRADED") ? "a fabric for each round, each darker than the one inside it" : scheme.equals("FRAMES") ? "two fabrics, one clearly lighter, enough of each for its rounds" : scheme.equals("ACCENT") ? "one bright fabric beside quieter ones" : "nothing but fabric");
-    }
-
-    @Override
     public String tiesCannot(String most) {
         return "more than your pieces: " + most + " square at most";
     }

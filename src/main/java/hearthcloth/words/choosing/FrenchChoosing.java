@@ -354,11 +354,6 @@ public final class FrenchChoosing implements ChoosingWords {
     }
 
     @Override
-    public String schemeNeeds(String scheme) {
-        return (scheme.equals("HALVES") ? "des tissus nettement clairs et foncés, assez de chacun" : scheme.equals("TURNS") ? "des tissus nettement clairs et foncés, assez de chacun" : scheme.equals("SPIRAL") ? "des tissus nettement clairs et foncés, assez de chacun" : scheme.equals("ROUNDS") ? "assez d’un tissu pour chaque tour, différent de la pièce centrale" : scheme.equals("FIELD") ? "assez d’un tissu pour toutes les bandes, et un autre pour la pièce centrale" : scheme.equals("SCATTERED") ? "assez de plusieurs tissus pour qu’aucun ne soit à côté de lui-même" : scheme.equals("GRADED") ? "un tissu par tour, chacun plus foncé que celui du dedans" : scheme.equals("FRAMES") ? "deux tissus, l’un nettement plus clair, assez de chacun pour ses tours" : scheme.equals("ACCENT") ? "un tissu vif à côté d’autres plus calmes" : "rien que du tissu");
-    }
-
-    @Override
     public String tiesCannot(String most) {
         return "plus que vos morceaux : " + most + " de côté au plus";
     }

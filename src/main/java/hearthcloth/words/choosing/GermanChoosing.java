@@ -354,11 +354,6 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
-    public String schemeNeeds(String scheme) {
-        return (scheme.equals("HALVES") ? "Stoffe, die sich klar in hell und dunkel teilen, genug von beiden" : scheme.equals("TURNS") ? "Stoffe, die sich klar in hell und dunkel teilen, genug von beiden" : scheme.equals("SPIRAL") ? "Stoffe, die sich klar in hell und dunkel teilen, genug von beiden" : scheme.equals("ROUNDS") ? "genug von einem Stoff für jede Runde, keiner davon der des Mittelstücks" : scheme.equals("FIELD") ? "genug von einem Stoff für alle Streifen und ein anderer für das Mittelstück" : scheme.equals("SCATTERED") ? "genug von mehreren Stoffen, damit keiner neben sich selbst liegt" : scheme.equals("GRADED") ? "ein Stoff für jede Runde, jeder dunkler als der innere" : scheme.equals("FRAMES") ? "zwei Stoffe, einer deutlich heller, genug von jedem für seine Runden" : scheme.equals("ACCENT") ? "ein leuchtender Stoff neben ruhigeren" : "nichts als Stoff");
-    }
-
-    @Override
     public String tiesCannot(String most) {
         return "mehr als deine Stücke: höchstens " + most + " im Quadrat";
     }

@@ -354,11 +354,6 @@ public final class JapaneseChoosing implements ChoosingWords {
     }
 
     @Override
-    public String schemeNeeds(String scheme) {
-        return (scheme.equals("HALVES") ? "明るい布と暗い布がはっきり分かれ、どちらも足りること" : scheme.equals("TURNS") ? "明るい布と暗い布がはっきり分かれ、どちらも足りること" : scheme.equals("SPIRAL") ? "明るい布と暗い布がはっきり分かれ、どちらも足りること" : scheme.equals("ROUNDS") ? "周ごとに足りる布が一つずつあり、中心布と違うこと" : scheme.equals("FIELD") ? "すべてのストリップに足りる布一つと、中心布に別の布" : scheme.equals("SCATTERED") ? "同じ布が隣り合わないだけの数種類の布" : scheme.equals("GRADED") ? "周ごとに、内側より暗い布" : scheme.equals("FRAMES") ? "片方がはっきり明るい 2 種類の布、それぞれの周に足りること" : scheme.equals("ACCENT") ? "静かな布の中に明るい布一つ" : "布だけ");
-    }
-
-    @Override
     public String tiesCannot(String most) {
         return "手持ちの布を超えます。最大 " + most + " 角";
     }

@@ -356,11 +356,6 @@ public final class KoreanChoosing implements ChoosingWords {
     }
 
     @Override
-    public String schemeNeeds(String scheme) {
-        return (scheme.equals("HALVES") ? "밝은 천과 어두운 천이 뚜렷이 나뉘고 저마다 넉넉할 것" : scheme.equals("TURNS") ? "밝은 천과 어두운 천이 뚜렷이 나뉘고 저마다 넉넉할 것" : scheme.equals("SPIRAL") ? "밝은 천과 어두운 천이 뚜렷이 나뉘고 저마다 넉넉할 것" : scheme.equals("ROUNDS") ? "둘레마다 한 천이 넉넉하고, 중심 조각과 다를 것" : scheme.equals("FIELD") ? "모든 띠에 넉넉한 한 천과 중심 조각에 쓸 다른 천" : scheme.equals("SCATTERED") ? "같은 천이 이웃하지 않을 만큼 여러 천" : scheme.equals("GRADED") ? "둘레마다 안쪽보다 어두운 천 하나씩" : scheme.equals("FRAMES") ? "한쪽이 뚜렷이 밝은 두 천, 저마다 둘레에 넉넉할 것" : scheme.equals("ACCENT") ? "차분한 천 사이의 밝은 천 하나" : "천만 있으면 됨");
-    }
-
-    @Override
     public String tiesCannot(String most) {
         return "가진 천보다 큽니다. 가장 커도 " + most + " 정사각형";
     }

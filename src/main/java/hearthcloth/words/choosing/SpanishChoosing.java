@@ -354,11 +354,6 @@ public final class SpanishChoosing implements ChoosingWords {
     }
 
     @Override
-    public String schemeNeeds(String scheme) {
-        return (scheme.equals("HALVES") ? "telas que se separen con claridad en claras y oscuras, bastante de cada" : scheme.equals("TURNS") ? "telas que se separen con claridad en claras y oscuras, bastante de cada" : scheme.equals("SPIRAL") ? "telas que se separen con claridad en claras y oscuras, bastante de cada" : scheme.equals("ROUNDS") ? "bastante de una tela para cada vuelta, ninguna la de la pieza central" : scheme.equals("FIELD") ? "bastante de una tela para todas las tiras y otra para la pieza central" : scheme.equals("SCATTERED") ? "bastante de varias telas para que ninguna quede junto a sí misma" : scheme.equals("GRADED") ? "una tela por vuelta, cada una más oscura que la de dentro" : scheme.equals("FRAMES") ? "dos telas, una claramente más clara, bastante de cada para sus vueltas" : scheme.equals("ACCENT") ? "una tela viva junto a otras más tranquilas" : "solo tela");
-    }
-
-    @Override
     public String tiesCannot(String most) {
         return "más que sus trozos: como mucho " + most + " por lado";
     }

@@ -393,6 +393,8 @@ public interface DesigningWords {
 
     String wrongSeam(String written);
 
+    String wrongTiesNone();
+
     String wrongTwo(String what, String written);
 
     String wrongWhole(String least, String most, String written);

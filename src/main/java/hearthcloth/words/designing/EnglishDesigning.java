@@ -944,6 +944,11 @@ public final class EnglishDesigning implements DesigningWords {
     }
 
     @Override
+    public String wrongTiesNone() {
+        return "This cloth ties no gift yet: say what it is to wrap.";
+    }
+
+    @Override
     public String wrongTwo(String what, String written) {
         return (what.equals("hem") ? "\"" + written + "\" will not do; a hem has a first and a second fold, such as 1/4 + 1/2 in." : "\"" + written + "\" will not do; a felled seam has a narrow and a wide allowance, such as 1/4 + 1/2 in.");
     }

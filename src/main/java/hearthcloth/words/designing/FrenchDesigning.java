@@ -944,6 +944,11 @@ public final class FrenchDesigning implements DesigningWords {
     }
 
     @Override
+    public String wrongTiesNone() {
+        return "Ce carré ne noue encore aucun cadeau : dites ce qu’il doit envelopper.";
+    }
+
+    @Override
     public String wrongTwo(String what, String written) {
         return (what.equals("hem") ? "« " + written + " » ne convient pas ; un ourlet a un premier et un second pli, par exemple 0,6 + 1,2 cm." : "« " + written + " » ne convient pas ; une couture rabattue a une marge étroite et une large, par exemple 0,6 + 1,2 cm.");
     }

@@ -944,6 +944,11 @@ public final class GermanDesigning implements DesigningWords {
     }
 
     @Override
+    public String wrongTiesNone() {
+        return "Dieses Tuch bindet noch kein Geschenk: angeben, was eingebunden werden soll.";
+    }
+
+    @Override
     public String wrongTwo(String what, String written) {
         return (what.equals("hem") ? "„" + written + "“ geht nicht; ein Saum hat einen ersten und einen zweiten Einschlag, etwa 0,6 + 1,2 cm." : "„" + written + "“ geht nicht; eine Kappnaht hat eine schmale und eine breite Zugabe, etwa 0,6 + 1,2 cm.");
     }

@@ -944,6 +944,11 @@ public final class JapaneseDesigning implements DesigningWords {
     }
 
     @Override
+    public String wrongTiesNone() {
+        return "この布で包むものがまだありません。何を包むか書いてください。";
+    }
+
+    @Override
     public String wrongTwo(String what, String written) {
         return (what.equals("hem") ? "「" + written + "」は使えません。縁には 1 つ目と 2 つ目の折りがあります。例：0.6 + 1.2 cm。" : "「" + written + "」は使えません。折り伏せ縫いには細い縫い代と太い縫い代があります。例：0.6 + 1.2 cm。");
     }

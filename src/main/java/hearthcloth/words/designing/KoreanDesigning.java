@@ -946,6 +946,11 @@ public final class KoreanDesigning implements DesigningWords {
     }
 
     @Override
+    public String wrongTiesNone() {
+        return "이 보자기로 쌀 것이 아직 없습니다. 무엇을 쌀지 적으세요.";
+    }
+
+    @Override
     public String wrongTwo(String what, String written) {
         return Particles.fitted((what.equals("hem") ? "\"" + written + "\"은(는) 쓸 수 없습니다. 단에는 첫째와 둘째 접기가 있습니다. 예: 0.6 + 1.2 cm." : "\"" + written + "\"은(는) 쓸 수 없습니다. 쌈솔에는 좁은 시접과 넓은 시접이 있습니다. 예: 0.6 + 1.2 cm."));
     }

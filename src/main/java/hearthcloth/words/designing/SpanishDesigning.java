@@ -944,6 +944,11 @@ public final class SpanishDesigning implements DesigningWords {
     }
 
     @Override
+    public String wrongTiesNone() {
+        return "Este paño aún no ata ningún regalo: diga qué va a envolver.";
+    }
+
+    @Override
     public String wrongTwo(String what, String written) {
         return (what.equals("hem") ? "«" + written + "» no sirve; un dobladillo tiene un primer y un segundo doblez, como 0,6 + 1,2 cm." : "«" + written + "» no sirve; una costura sobrecargada tiene un margen estrecho y otro ancho, como 0,6 + 1,2 cm.");
     }
