@@ -93,7 +93,7 @@
       if (turn) turning.turn(...ways[turn]);
       if (look) turning.look(look);
       if (closer) turning.closer(Number(closer));
-      here.querySelector("[data-said]").textContent = turn ? button.dataset.saidAs : button.textContent;
+      here.querySelector("[data-said]").textContent = button.dataset.says || button.getAttribute("aria-label") || button.textContent;
     });
     canvas.addEventListener("webglcontextlost", event => {
       event.preventDefault();

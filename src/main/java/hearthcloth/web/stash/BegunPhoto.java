@@ -3,6 +3,7 @@ package hearthcloth.web.stash;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.web.kit.PageFrame;
+import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.words.Language;
 import hearthcloth.words.stashing.StashingWords;
@@ -28,7 +29,13 @@ public record BegunPhoto(String href, String words) {
      *
      * @param begun photographs that were begun before, to go on with
      */
-    public record Form(PageFrame frame, List<BegunPhoto> begun) {}
+    public record Form(PageFrame frame, List<BegunPhoto> begun) {
+
+        /** What is said on it. */
+        public PicturingWords words() {
+            return PicturingWords.in(frame.language());
+        }
+    }
 
     /** Those whose pieces are not all in the stash or left out. */
     public static List<BegunPhoto> all(PhotoBook book, Language language) {

@@ -110,14 +110,6 @@ public record StashView(
         return sorted;
     }
 
-    public static String washed(Piece.Washed washed) {
-        return switch (washed) {
-            case YES -> "washed";
-            case NO -> "not washed";
-            case UNKNOWN -> "";
-        };
-    }
-
     /** Pieces and square millimetres by name. */
     private static Map<String, double[]> sums(List<Piece> pieces) {
         Map<String, double[]> sums = new LinkedHashMap<>();
