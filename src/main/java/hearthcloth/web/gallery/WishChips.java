@@ -80,6 +80,17 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
                     "",
                     isMet ? "" : words.chipNeeds(asked.voice.rooms().planning().schemeNeeds(kind.name()))));
         });
+        lean.mixed().ifPresent(kind -> {
+            ProposalOrder order = new ProposalOrder(lean.kind(), Optional.of(kind), java.util.Set.of(), false);
+            boolean isMet = plans.isEmpty() || plans.stream().anyMatch(order::isLiked);
+            chips.add(new Chip(
+                    "with",
+                    kind.name(),
+                    words.chipKind("with"),
+                    asked.voice.rooms().planning().scheme(kind.name()),
+                    "",
+                    isMet ? "" : words.chipNotTogether()));
+        });
         if (lean.contrast() != Contrast.READS) {
             chips.add(new Chip(
                     "contrast",

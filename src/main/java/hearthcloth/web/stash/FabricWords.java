@@ -9,7 +9,7 @@ import hearthcloth.words.stashing.StashingWords;
 import java.util.Set;
 
 /** What is said of a fabric in few words, in the language of the page. */
-final class FabricWords {
+public final class FabricWords {
 
     /** First words of a colour's name that tell how dark or strong it is. */
     private static final Set<String> TONES = Set.of("dark", "light", "pale", "bright", "greyish");
@@ -17,7 +17,7 @@ final class FabricWords {
     private FabricWords() {}
 
     /** A colour in everyday words: {@code dark green}. */
-    static String colour(Colour colour, Language language) {
+    public static String colour(Colour colour, Language language) {
         StashingWords words = StashingWords.in(language);
         String[] name = ColourName.of(colour).split(" ", 2);
         boolean isToned = name.length == 2 && TONES.contains(name[0]);
@@ -29,8 +29,11 @@ final class FabricWords {
     static String about(Fabric fabric, Language language) {
         StashingWords words = StashingWords.in(language);
         String colour = fabric.colour().isKnown() ? colour(fabric.colour(), language) : words.colourUnknown();
-        return words.fabricAbout(
-                colour, fabric.faces().name(), fabric.nap().name());
+        String faces = fabric.faces().name();
+        String nap = fabric.nap().name();
+        return fabric.wrong()
+                .map(wrong -> words.fabricAboutWrong(colour, faces, nap, colour(wrong, language)))
+                .orElseGet(() -> words.fabricAbout(colour, faces, nap));
     }
 
     /** The same of a piece of it, which may be washed. */

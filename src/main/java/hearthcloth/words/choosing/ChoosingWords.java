@@ -27,6 +27,8 @@ public interface ChoosingWords {
 
     String chipNoPiece();
 
+    String chipNotTogether();
+
     String chipQuick();
 
     String chooseNone();
@@ -151,6 +153,18 @@ public interface ChoosingWords {
 
     String leftOut(String what);
 
+    String lovedFile();
+
+    String lovedFind();
+
+    String lovedList();
+
+    String lovedNone();
+
+    String lovedNothing();
+
+    String lovedTitle();
+
     String nameNumber(String n, String title);
 
     String nameRound(String fabric, String title);
@@ -208,6 +222,8 @@ public interface ChoosingWords {
     String wishHeading(String what);
 
     String wishHearth(String unit);
+
+    String wishMixed();
 
     String wishNarrow();
 

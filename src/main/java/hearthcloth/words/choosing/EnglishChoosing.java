@@ -10,7 +10,7 @@ public final class EnglishChoosing implements ChoosingWords {
 
     @Override
     public String chipKind(String kind) {
-        return (kind.equals("hearth") ? "hearth:" : kind.equals("show") ? "shows:" : kind.equals("only") ? "only:" : kind.equals("without") ? "without:" : kind.equals("first") ? "first:" : kind.equals("scheme") ? "colours:" : kind.equals("contrast") ? "contrast:" : kind.equals("bars") ? "bars:" : "");
+        return (kind.equals("hearth") ? "hearth:" : kind.equals("show") ? "shows:" : kind.equals("only") ? "only:" : kind.equals("without") ? "without:" : kind.equals("first") ? "first:" : kind.equals("scheme") ? "colours:" : kind.equals("with") ? "with:" : kind.equals("contrast") ? "contrast:" : kind.equals("bars") ? "bars:" : "");
     }
 
     @Override
@@ -26,6 +26,11 @@ public final class EnglishChoosing implements ChoosingWords {
     @Override
     public String chipNoPiece() {
         return "no piece large enough";
+    }
+
+    @Override
+    public String chipNotTogether() {
+        return "not found together with the first";
     }
 
     @Override
@@ -339,6 +344,36 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String lovedFile() {
+        return "A garden, a wall: PNG or JPEG. Only its colours are kept";
+    }
+
+    @Override
+    public String lovedFind() {
+        return "Find my nearest fabrics";
+    }
+
+    @Override
+    public String lovedList() {
+        return "The colours of your picture and your fabrics nearest to them";
+    }
+
+    @Override
+    public String lovedNone() {
+        return "None of your fabrics lies near the colours of this picture; any may be used.";
+    }
+
+    @Override
+    public String lovedNothing() {
+        return "nothing near it";
+    }
+
+    @Override
+    public String lovedTitle() {
+        return "The colours of a picture you love";
+    }
+
+    @Override
     public String nameNumber(String n, String title) {
         return title + " " + n;
     }
@@ -481,6 +516,11 @@ public final class EnglishChoosing implements ChoosingWords {
     @Override
     public String wishHearth(String unit) {
         return "Hearth, cut, " + unit;
+    }
+
+    @Override
+    public String wishMixed() {
+        return "Mixed with";
     }
 
     @Override

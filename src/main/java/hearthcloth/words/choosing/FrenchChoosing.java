@@ -10,7 +10,7 @@ public final class FrenchChoosing implements ChoosingWords {
 
     @Override
     public String chipKind(String kind) {
-        return (kind.equals("hearth") ? "centre :" : kind.equals("show") ? "visible :" : kind.equals("only") ? "seulement :" : kind.equals("without") ? "sans :" : kind.equals("first") ? "d’abord :" : kind.equals("scheme") ? "couleurs :" : kind.equals("contrast") ? "contraste :" : kind.equals("bars") ? "bandes :" : "");
+        return (kind.equals("hearth") ? "centre :" : kind.equals("show") ? "visible :" : kind.equals("only") ? "seulement :" : kind.equals("without") ? "sans :" : kind.equals("first") ? "d’abord :" : kind.equals("scheme") ? "couleurs :" : kind.equals("with") ? "avec :" : kind.equals("contrast") ? "contraste :" : kind.equals("bars") ? "bandes :" : "");
     }
 
     @Override
@@ -26,6 +26,11 @@ public final class FrenchChoosing implements ChoosingWords {
     @Override
     public String chipNoPiece() {
         return "aucun morceau assez grand";
+    }
+
+    @Override
+    public String chipNotTogether() {
+        return "pas trouvé avec le premier";
     }
 
     @Override
@@ -339,6 +344,36 @@ public final class FrenchChoosing implements ChoosingWords {
     }
 
     @Override
+    public String lovedFile() {
+        return "Un jardin, un mur : PNG ou JPEG. Seules ses couleurs sont gardées";
+    }
+
+    @Override
+    public String lovedFind() {
+        return "Trouver mes tissus les plus proches";
+    }
+
+    @Override
+    public String lovedList() {
+        return "Les couleurs de votre image et vos tissus les plus proches";
+    }
+
+    @Override
+    public String lovedNone() {
+        return "Aucun de vos tissus n’est proche des couleurs de cette image ; tous peuvent servir.";
+    }
+
+    @Override
+    public String lovedNothing() {
+        return "rien d’approchant";
+    }
+
+    @Override
+    public String lovedTitle() {
+        return "Les couleurs d’une image que vous aimez";
+    }
+
+    @Override
     public String nameNumber(String n, String title) {
         return title + " " + n;
     }
@@ -481,6 +516,11 @@ public final class FrenchChoosing implements ChoosingWords {
     @Override
     public String wishHearth(String unit) {
         return "Pièce centrale, coupée, " + unit;
+    }
+
+    @Override
+    public String wishMixed() {
+        return "Mêlé à";
     }
 
     @Override

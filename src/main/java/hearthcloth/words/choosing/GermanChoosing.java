@@ -10,7 +10,7 @@ public final class GermanChoosing implements ChoosingWords {
 
     @Override
     public String chipKind(String kind) {
-        return (kind.equals("hearth") ? "Mitte:" : kind.equals("show") ? "sichtbar:" : kind.equals("only") ? "nur:" : kind.equals("without") ? "ohne:" : kind.equals("first") ? "zuerst:" : kind.equals("scheme") ? "Farben:" : kind.equals("contrast") ? "Kontrast:" : kind.equals("bars") ? "Streifen:" : "");
+        return (kind.equals("hearth") ? "Mitte:" : kind.equals("show") ? "sichtbar:" : kind.equals("only") ? "nur:" : kind.equals("without") ? "ohne:" : kind.equals("first") ? "zuerst:" : kind.equals("scheme") ? "Farben:" : kind.equals("with") ? "mit:" : kind.equals("contrast") ? "Kontrast:" : kind.equals("bars") ? "Streifen:" : "");
     }
 
     @Override
@@ -26,6 +26,11 @@ public final class GermanChoosing implements ChoosingWords {
     @Override
     public String chipNoPiece() {
         return "kein Stück groß genug";
+    }
+
+    @Override
+    public String chipNotTogether() {
+        return "nicht zusammen mit dem ersten gefunden";
     }
 
     @Override
@@ -339,6 +344,36 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String lovedFile() {
+        return "Ein Garten, eine Wand: PNG oder JPEG. Nur die Farben werden behalten";
+    }
+
+    @Override
+    public String lovedFind() {
+        return "Meine nächsten Stoffe finden";
+    }
+
+    @Override
+    public String lovedList() {
+        return "Die Farben deines Bildes und deine Stoffe, die ihnen am nächsten sind";
+    }
+
+    @Override
+    public String lovedNone() {
+        return "Keiner deiner Stoffe liegt nahe an den Farben dieses Bildes; alle können verwendet werden.";
+    }
+
+    @Override
+    public String lovedNothing() {
+        return "nichts in der Nähe";
+    }
+
+    @Override
+    public String lovedTitle() {
+        return "Die Farben eines Bildes, das du magst";
+    }
+
+    @Override
     public String nameNumber(String n, String title) {
         return title + " " + n;
     }
@@ -481,6 +516,11 @@ public final class GermanChoosing implements ChoosingWords {
     @Override
     public String wishHearth(String unit) {
         return "Mittelstück, zugeschnitten, " + unit;
+    }
+
+    @Override
+    public String wishMixed() {
+        return "Gemischt mit";
     }
 
     @Override

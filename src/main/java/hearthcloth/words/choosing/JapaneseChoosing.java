@@ -10,7 +10,7 @@ public final class JapaneseChoosing implements ChoosingWords {
 
     @Override
     public String chipKind(String kind) {
-        return (kind.equals("hearth") ? "中心布：" : kind.equals("show") ? "見せる：" : kind.equals("only") ? "これだけ：" : kind.equals("without") ? "使わない：" : kind.equals("first") ? "先に：" : kind.equals("scheme") ? "色：" : kind.equals("contrast") ? "コントラスト：" : kind.equals("bars") ? "ストリップ：" : "");
+        return (kind.equals("hearth") ? "中心布：" : kind.equals("show") ? "見せる：" : kind.equals("only") ? "これだけ：" : kind.equals("without") ? "使わない：" : kind.equals("first") ? "先に：" : kind.equals("scheme") ? "色：" : kind.equals("with") ? "組み合わせ：" : kind.equals("contrast") ? "コントラスト：" : kind.equals("bars") ? "ストリップ：" : "");
     }
 
     @Override
@@ -26,6 +26,11 @@ public final class JapaneseChoosing implements ChoosingWords {
     @Override
     public String chipNoPiece() {
         return "足りる大きさの布がない";
+    }
+
+    @Override
+    public String chipNotTogether() {
+        return "一つ目と一緒には見つからない";
     }
 
     @Override
@@ -339,6 +344,36 @@ public final class JapaneseChoosing implements ChoosingWords {
     }
 
     @Override
+    public String lovedFile() {
+        return "庭、壁など：PNG または JPEG。色だけを保存します";
+    }
+
+    @Override
+    public String lovedFind() {
+        return "いちばん近い布を探す";
+    }
+
+    @Override
+    public String lovedList() {
+        return "写真の色と、それにいちばん近い手持ちの布";
+    }
+
+    @Override
+    public String lovedNone() {
+        return "この写真の色に近い布はありません。どの布も使えます。";
+    }
+
+    @Override
+    public String lovedNothing() {
+        return "近い布なし";
+    }
+
+    @Override
+    public String lovedTitle() {
+        return "好きな写真の色";
+    }
+
+    @Override
     public String nameNumber(String n, String title) {
         return title + " " + n;
     }
@@ -481,6 +516,11 @@ public final class JapaneseChoosing implements ChoosingWords {
     @Override
     public String wishHearth(String unit) {
         return "中心布、裁ち、" + unit;
+    }
+
+    @Override
+    public String wishMixed() {
+        return "組み合わせる";
     }
 
     @Override

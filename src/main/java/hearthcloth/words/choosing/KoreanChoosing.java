@@ -12,7 +12,7 @@ public final class KoreanChoosing implements ChoosingWords {
 
     @Override
     public String chipKind(String kind) {
-        return (kind.equals("hearth") ? "중심 조각:" : kind.equals("show") ? "보일 천:" : kind.equals("only") ? "이것만:" : kind.equals("without") ? "빼기:" : kind.equals("first") ? "먼저:" : kind.equals("scheme") ? "색:" : kind.equals("contrast") ? "대비:" : kind.equals("bars") ? "띠:" : "");
+        return (kind.equals("hearth") ? "중심 조각:" : kind.equals("show") ? "보일 천:" : kind.equals("only") ? "이것만:" : kind.equals("without") ? "빼기:" : kind.equals("first") ? "먼저:" : kind.equals("scheme") ? "색:" : kind.equals("with") ? "섞기:" : kind.equals("contrast") ? "대비:" : kind.equals("bars") ? "띠:" : "");
     }
 
     @Override
@@ -28,6 +28,11 @@ public final class KoreanChoosing implements ChoosingWords {
     @Override
     public String chipNoPiece() {
         return "충분히 큰 천이 없음";
+    }
+
+    @Override
+    public String chipNotTogether() {
+        return "첫째와 함께 찾지 못함";
     }
 
     @Override
@@ -341,6 +346,36 @@ public final class KoreanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String lovedFile() {
+        return "정원, 벽: PNG 또는 JPEG. 색만 저장합니다";
+    }
+
+    @Override
+    public String lovedFind() {
+        return "가장 가까운 천 찾기";
+    }
+
+    @Override
+    public String lovedList() {
+        return "사진의 색과 거기에 가장 가까운 가진 천";
+    }
+
+    @Override
+    public String lovedNone() {
+        return "이 사진의 색에 가까운 천이 없습니다. 아무 천이나 쓸 수 있습니다.";
+    }
+
+    @Override
+    public String lovedNothing() {
+        return "가까운 천 없음";
+    }
+
+    @Override
+    public String lovedTitle() {
+        return "좋아하는 사진의 색";
+    }
+
+    @Override
     public String nameNumber(String n, String title) {
         return title + " " + n;
     }
@@ -483,6 +518,11 @@ public final class KoreanChoosing implements ChoosingWords {
     @Override
     public String wishHearth(String unit) {
         return "중심 조각, 재단, " + unit;
+    }
+
+    @Override
+    public String wishMixed() {
+        return "섞을 것";
     }
 
     @Override

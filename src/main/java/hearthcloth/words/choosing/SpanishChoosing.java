@@ -10,7 +10,7 @@ public final class SpanishChoosing implements ChoosingWords {
 
     @Override
     public String chipKind(String kind) {
-        return (kind.equals("hearth") ? "centro:" : kind.equals("show") ? "se ve:" : kind.equals("only") ? "solo:" : kind.equals("without") ? "sin:" : kind.equals("first") ? "primero:" : kind.equals("scheme") ? "colores:" : kind.equals("contrast") ? "contraste:" : kind.equals("bars") ? "tiras:" : "");
+        return (kind.equals("hearth") ? "centro:" : kind.equals("show") ? "se ve:" : kind.equals("only") ? "solo:" : kind.equals("without") ? "sin:" : kind.equals("first") ? "primero:" : kind.equals("scheme") ? "colores:" : kind.equals("with") ? "con:" : kind.equals("contrast") ? "contraste:" : kind.equals("bars") ? "tiras:" : "");
     }
 
     @Override
@@ -26,6 +26,11 @@ public final class SpanishChoosing implements ChoosingWords {
     @Override
     public String chipNoPiece() {
         return "ningún trozo lo bastante grande";
+    }
+
+    @Override
+    public String chipNotTogether() {
+        return "no se ha encontrado junto con el primero";
     }
 
     @Override
@@ -339,6 +344,36 @@ public final class SpanishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String lovedFile() {
+        return "Un jardín, una pared: PNG o JPEG. Solo se guardan sus colores";
+    }
+
+    @Override
+    public String lovedFind() {
+        return "Buscar mis telas más cercanas";
+    }
+
+    @Override
+    public String lovedList() {
+        return "Los colores de su imagen y las telas suyas más cercanas";
+    }
+
+    @Override
+    public String lovedNone() {
+        return "Ninguna de sus telas se acerca a los colores de esta imagen; se puede usar cualquiera.";
+    }
+
+    @Override
+    public String lovedNothing() {
+        return "nada parecido";
+    }
+
+    @Override
+    public String lovedTitle() {
+        return "Los colores de una imagen que le gusta";
+    }
+
+    @Override
     public String nameNumber(String n, String title) {
         return title + " " + n;
     }
@@ -481,6 +516,11 @@ public final class SpanishChoosing implements ChoosingWords {
     @Override
     public String wishHearth(String unit) {
         return "Pieza central, cortada, " + unit;
+    }
+
+    @Override
+    public String wishMixed() {
+        return "Mezclado con";
     }
 
     @Override

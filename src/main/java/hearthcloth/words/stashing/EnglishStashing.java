@@ -174,6 +174,11 @@ public final class EnglishStashing implements StashingWords {
     }
 
     @Override
+    public String fabricAboutWrong(String colour, String faces, String nap, String wrong) {
+        return colour + ", " + (faces.equals("RIGHT") ? "has a right side" : "same on both sides") + ", its wrong side " + wrong + (nap.equals("LENGTHWISE") ? ", nap lengthwise" : "");
+    }
+
+    @Override
     public String fabricAcross() {
         return "Cloth along its shorter side";
     }
@@ -356,6 +361,16 @@ public final class EnglishStashing implements StashingWords {
     @Override
     public String fieldWidthIn(String unit) {
         return "Width, " + unit;
+    }
+
+    @Override
+    public String fieldWrong() {
+        return "Wrong side";
+    }
+
+    @Override
+    public String fieldWrongOwn() {
+        return "The wrong side has this colour";
     }
 
     @Override

@@ -174,6 +174,11 @@ public final class FrenchStashing implements StashingWords {
     }
 
     @Override
+    public String fabricAboutWrong(String colour, String faces, String nap, String wrong) {
+        return colour + ", " + (faces.equals("RIGHT") ? "avec un endroit" : "pareil des deux côtés") + ", envers " + wrong + (nap.equals("LENGTHWISE") ? ", poil en longueur" : "");
+    }
+
+    @Override
     public String fabricAcross() {
         return "Tissu le long du petit côté";
     }
@@ -356,6 +361,16 @@ public final class FrenchStashing implements StashingWords {
     @Override
     public String fieldWidthIn(String unit) {
         return "Largeur, " + unit;
+    }
+
+    @Override
+    public String fieldWrong() {
+        return "Envers";
+    }
+
+    @Override
+    public String fieldWrongOwn() {
+        return "L’envers a cette couleur";
     }
 
     @Override

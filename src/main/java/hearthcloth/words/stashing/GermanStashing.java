@@ -174,6 +174,11 @@ public final class GermanStashing implements StashingWords {
     }
 
     @Override
+    public String fabricAboutWrong(String colour, String faces, String nap, String wrong) {
+        return colour + ", " + (faces.equals("RIGHT") ? "hat eine rechte Seite" : "beidseitig gleich") + ", linke Seite " + wrong + (nap.equals("LENGTHWISE") ? ", Strich in Längsrichtung" : "");
+    }
+
+    @Override
     public String fabricAcross() {
         return "Stoff entlang der kürzeren Seite";
     }
@@ -356,6 +361,16 @@ public final class GermanStashing implements StashingWords {
     @Override
     public String fieldWidthIn(String unit) {
         return "Breite, " + unit;
+    }
+
+    @Override
+    public String fieldWrong() {
+        return "Linke Seite";
+    }
+
+    @Override
+    public String fieldWrongOwn() {
+        return "Die linke Seite hat diese Farbe";
     }
 
     @Override

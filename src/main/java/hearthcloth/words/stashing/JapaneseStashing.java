@@ -174,6 +174,11 @@ public final class JapaneseStashing implements StashingWords {
     }
 
     @Override
+    public String fabricAboutWrong(String colour, String faces, String nap, String wrong) {
+        return colour + "、" + (faces.equals("RIGHT") ? "表がある" : "両面同じ") + "、裏は" + wrong + (nap.equals("LENGTHWISE") ? "、毛並みは縦" : "");
+    }
+
+    @Override
     public String fabricAcross() {
         return "短い辺に写る布の長さ";
     }
@@ -356,6 +361,16 @@ public final class JapaneseStashing implements StashingWords {
     @Override
     public String fieldWidthIn(String unit) {
         return "幅、" + unit;
+    }
+
+    @Override
+    public String fieldWrong() {
+        return "裏";
+    }
+
+    @Override
+    public String fieldWrongOwn() {
+        return "裏はこの色です";
     }
 
     @Override

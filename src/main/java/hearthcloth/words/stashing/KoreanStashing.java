@@ -176,6 +176,11 @@ public final class KoreanStashing implements StashingWords {
     }
 
     @Override
+    public String fabricAboutWrong(String colour, String faces, String nap, String wrong) {
+        return colour + ", " + (faces.equals("RIGHT") ? "겉이 있음" : "양면이 같음") + ", 안은 " + wrong + (nap.equals("LENGTHWISE") ? ", 결이 길이 방향" : "");
+    }
+
+    @Override
     public String fabricAcross() {
         return "짧은 변에 담긴 천의 길이";
     }
@@ -358,6 +363,16 @@ public final class KoreanStashing implements StashingWords {
     @Override
     public String fieldWidthIn(String unit) {
         return "너비, " + unit;
+    }
+
+    @Override
+    public String fieldWrong() {
+        return "안";
+    }
+
+    @Override
+    public String fieldWrongOwn() {
+        return "안이 이 색입니다";
     }
 
     @Override

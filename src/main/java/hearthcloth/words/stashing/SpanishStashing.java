@@ -174,6 +174,11 @@ public final class SpanishStashing implements StashingWords {
     }
 
     @Override
+    public String fabricAboutWrong(String colour, String faces, String nap, String wrong) {
+        return colour + ", " + (faces.equals("RIGHT") ? "tiene derecho" : "igual por los dos lados") + ", revés " + wrong + (nap.equals("LENGTHWISE") ? ", pelo a lo largo" : "");
+    }
+
+    @Override
     public String fabricAcross() {
         return "Tela a lo largo del lado corto";
     }
@@ -356,6 +361,16 @@ public final class SpanishStashing implements StashingWords {
     @Override
     public String fieldWidthIn(String unit) {
         return "Ancho, " + unit;
+    }
+
+    @Override
+    public String fieldWrong() {
+        return "Revés";
+    }
+
+    @Override
+    public String fieldWrongOwn() {
+        return "El revés tiene este color";
     }
 
     @Override

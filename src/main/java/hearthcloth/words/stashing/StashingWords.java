@@ -85,6 +85,8 @@ public interface StashingWords {
 
     String fabricAbout(String colour, String faces, String nap);
 
+    String fabricAboutWrong(String colour, String faces, String nap, String wrong);
+
     String fabricAcross();
 
     String fabricAll();
@@ -158,6 +160,10 @@ public interface StashingWords {
     String fieldWidth();
 
     String fieldWidthIn(String unit);
+
+    String fieldWrong();
+
+    String fieldWrongOwn();
 
     String fileColumns();
 
