@@ -12,6 +12,7 @@ import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
 import hearthcloth.words.Language;
 import hearthcloth.words.keeping.KeepingWords;
+import hearthcloth.work.StashAtHand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,10 +22,15 @@ import java.util.Map;
  * One cloth on the shelf, to choose it by.
  *
  * @param size finished, in her unit
- * @param stage how far it has come, in a word
+ * @param standing how far it has come, and what is amiss with that
  */
 public record ClothCard(
-        SavedCloth saved, Pictures pictures, String size, String stage, List<ClothFigures.Line> figures, Language language) {
+        SavedCloth saved,
+        Pictures pictures,
+        String size,
+        Standing standing,
+        List<ClothFigures.Line> figures,
+        Language language) {
 
     /**
      * How it looks.
@@ -33,6 +39,18 @@ public record ClothCard(
      * @param photograph address of her photograph of it; empty where she took none
      */
     public record Pictures(String front, String back, String photograph) {}
+
+    /**
+     * How it stands.
+     *
+     * @param stage how far it has come, in a word
+     * @param amiss what she should know before she cuts it, a sentence each
+     */
+    public record Standing(String stage, List<String> amiss) {
+        public Standing {
+            amiss = List.copyOf(amiss);
+        }
+    }
 
     /**
      * Cloths to choose one of.
@@ -45,8 +63,18 @@ public record ClothCard(
     public static List<ClothCard> all(PageContext room, List<SavedCloth> cloths) {
         Map<String, Length> pictures = room.store().swatches().across();
         Map<String, String> kept = room.store().portraits().kept();
+        StashAtHand heap = room.store().atHand();
+        Language language = room.language();
         return cloths.stream()
-                .map(saved -> of(room, saved, pictures, photograph(saved.id(), kept)))
+                .map(saved -> of(
+                        room,
+                        saved,
+                        pictures,
+                        photograph(saved.id(), kept),
+                        new Standing(
+                                KeepingWords.in(language)
+                                        .stage(saved.document().life().stage().name()),
+                                heap.warnings(saved.id(), language))))
                 .toList();
     }
 
@@ -60,17 +88,30 @@ public record ClothCard(
         return when == null ? "" : "/made/" + cloth + "/photograph.jpg?v=" + when.replaceAll("\\D", "");
     }
 
-    private static ClothCard of(PageContext room, SavedCloth saved, Map<String, Length> pictures, String photograph) {
+    private static ClothCard of(
+            PageContext room,
+            SavedCloth saved,
+            Map<String, Length> pictures,
+            String photograph,
+            Standing standing) {
         Settings settings = ClothAsked.settings(room, saved);
         ClothView view = new ClothView(saved, new Stash(List.of()), pictures, settings, Purpose.NOTHING, "");
-        Stage stage = saved.document().life().stage();
         return new ClothCard(
                 saved,
                 new Pictures(view.still(Face.FRONT), view.still(Face.BACK), photograph),
                 view.planned(),
-                KeepingWords.in(settings.pages()).stage(stage.name()),
+                standing,
                 view.figures(),
                 settings.pages());
+    }
+
+    public String stage() {
+        return standing.stage();
+    }
+
+    /** What she should know before she cuts it, a sentence each. */
+    public List<String> amiss() {
+        return standing.amiss();
     }
 
     public String front() {

@@ -20,7 +20,7 @@ public record HeldGift(String tie, String shape, String largest, boolean fits) {
                 capacity.largest().flatMap(gift -> gift.onMarks(voice.ruler())).map(gift -> gift.describe(voice));
         return new HeldGift(
                 voice.tying().tieName(capacity.tie().name()),
-                capacity.shape(),
+                capacity.shape(voice),
                 largest.orElseGet(ChoosingWords.in(voice.language())::heldSmall),
                 largest.isPresent());
     }

@@ -18,7 +18,6 @@ import hearthcloth.web.kit.Settings;
 import hearthcloth.words.Language;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
-import hearthcloth.words.Language;
 import hearthcloth.words.speech.Voice;
 import java.nio.file.Path;
 import java.time.Clock;
