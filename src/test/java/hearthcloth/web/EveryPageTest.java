@@ -160,7 +160,7 @@ class EveryPageTest {
         try (Browser browser = new Browser(folder)) {
             Visit visit = browser.visit();
             visit.post("/example");
-            String one = taken(visit, 0);
+            String one = taken(visit);
             List<String> paths = List.of(
                     "/",
                     "/gift?kind=box&a=30&b=20&c=10.5&size=80",
