@@ -34,6 +34,11 @@ public final class Visit implements AutoCloseable {
         return "http://localhost:" + workroom.port();
     }
 
+    /** Where another device finds it; like a network's address, it is not the machine's own loopback address. */
+    public String nearAddress() {
+        return "http://127.0.0.2:" + workroom.port();
+    }
+
     public int port() {
         return workroom.port();
     }

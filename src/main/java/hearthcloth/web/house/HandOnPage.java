@@ -100,7 +100,7 @@ public final class HandOnPage {
 
     private void show(Context context) {
         SavedCloth cloth = cloth(context);
-        plan(cloth);
+        SaidIdea.plan(cloth);
         room.show(context, new View(room.frame(context, "Hand on an idea", "Made"), cloth.id(), cloth.name(), rules()));
     }
 
@@ -134,59 +134,18 @@ public final class HandOnPage {
                         ""));
     }
 
-    private static Plan plan(SavedCloth cloth) {
-        if (cloth.document().isFree()) {
-            throw new MeasureException(
-                    "a cloth of scraps is its own heap's: only a cloth with a hearth and bars can be handed on");
-        }
-        return cloth.document()
-                .plan()
-                .orElseThrow(() -> new StoreException(
-                        "There is not enough fabric for this cloth yet; an idea is taken from one that can be made."));
-    }
-
-    private Guideline guideline(Context context, SavedCloth cloth) {
-        Plan plan = plan(cloth);
-        String name = PageContext.field(context, "name");
-        Guideline.Told told = new Guideline.Told(
-                name.isBlank() ? cloth.name() : name,
-                PageContext.field(context, "by"),
-                PageContext.field(context, "words"),
-                Optional.empty(),
-                room.settings().ruler());
-        Taken taken = new Taken(new SentCloth(cloth.name(), plan.cloth(), plan.fabrics(), plan.rules()), told);
-        ColourRule colours = taken.colours(said(context, "colours"), said(context, "middle"));
-        return new Guideline(
-                told,
-                taken.size(said(context, "size")),
-                new Guideline.ShapeRule(
-                        taken.hearth(said(context, "hearth")),
-                        taken.bars(said(context, "bars")),
-                        taken.rounds(said(context, "rounds")),
-                        taken.order(said(context, "order"))),
-                colours,
-                taken.sewing(Optional.empty()));
-    }
-
-    /** Her own rule where she wrote one, else what she chose. */
-    private static String said(Context context, String rule) {
-        String own = PageContext.field(context, rule + "-own");
-        String chosen = PageContext.field(context, rule);
-        return !own.isBlank() ? own : chosen.isBlank() ? "open" : chosen;
-    }
-
     private void file(Context context) {
-        sent(context, "application/json", "idea.json").result(GuidelineFile.write(guideline(context, cloth(context))));
+        sent(context, "application/json", "idea.json").result(GuidelineFile.write(SaidIdea.of(room, context, cloth(context))));
     }
 
     private void page(Context context) {
         SavedCloth cloth = cloth(context);
         Stash pieces = new Stash(
-                plan(cloth).cuts().stream().<Piece>map(cut -> cut.piece()).toList());
+                SaidIdea.plan(cloth).cuts().stream().<Piece>map(cut -> cut.piece()).toList());
         try {
             // as a file to keep: its planner needs a content policy that the workroom's own pages never have
             sent(context, "application/octet-stream", "idea.html")
-                    .result(IdeaPage.of(guideline(context, cloth), pieces));
+                    .result(IdeaPage.of(SaidIdea.of(room, context, cloth), pieces));
         } catch (MissingPlannerException e) {
             throw new StoreException(String.valueOf(e.getMessage()), e);
         }
@@ -198,7 +157,7 @@ public final class HandOnPage {
 
     private void in(Context context) {
         String text = new String(Uploads.upload(context, "file", MOST_BYTES), StandardCharsets.UTF_8);
-        Guideline guideline = read(text, room.settings().ruler());
+        Guideline guideline = SaidIdea.read(text, room.settings().ruler());
         Stash stash = room.store().atHand().free(Set.of());
         if (stash.pieces().isEmpty()) {
             throw new StoreException("Your stash is empty; lay in what you have first.");
@@ -235,37 +194,5 @@ public final class HandOnPage {
                 ? "Your pieces give no hearth with bars; the scraps are laid together as they are."
                 : String.join(" ", nearest.bends().stream().map(Bend::what).toList());
         return "The nearest your stash makes. " + bent + " Why: " + String.join(" ", fitted.why());
-    }
-
-    /** A guideline file, or a plan file as a guideline that keeps the shares of the cloth in it. */
-    private static Guideline read(String text, Ruler ruler) {
-        if (!text.contains("\"hearthcloth-plan\"")) {
-            GuidelineFile.Reading reading = GuidelineFile.read(text);
-            if (reading instanceof GuidelineFile.Reading.Read read) {
-                return read.guideline();
-            }
-            throw refused(((GuidelineFile.Reading.Faulty) reading).sentences());
-        }
-        PlanReader.Reading reading = PlanReader.read(text);
-        if (reading instanceof PlanReader.Reading.Faulty faulty) {
-            throw refused(faulty.sentences());
-        }
-        SentCloth cloth = ((PlanReader.Reading.Read) reading).cloth();
-        Guideline.Told told = new Guideline.Told(cloth.title(), "", "", Optional.empty(), ruler);
-        Taken taken = new Taken(cloth, told);
-        return new Guideline(
-                told,
-                taken.size(Taken.KEPT),
-                new Guideline.ShapeRule(
-                        taken.hearth(Taken.SHARE),
-                        taken.bars("open"),
-                        taken.rounds(Taken.KEPT),
-                        taken.order(Taken.KEPT)),
-                taken.colours(Taken.KEPT, "any"),
-                taken.sewing(Optional.empty()));
-    }
-
-    private static RuntimeException refused(List<String> sentences) {
-        return Uploads.refused(422, "This file cannot be used as it is. " + String.join(" ", sentences));
     }
 }

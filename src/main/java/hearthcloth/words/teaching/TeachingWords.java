@@ -1,0 +1,123 @@
+package hearthcloth.words.teaching;
+
+/** What is said in the room of teaching, a method for each message. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public interface TeachingWords {
+
+    String classBegin();
+
+    String classCode();
+
+    String classCount(int inside);
+
+    String classEnd();
+
+    String classEndAsk();
+
+    String classEnded();
+
+    String classFile();
+
+    String classFromCloth();
+
+    String classFromFile();
+
+    String classHidden();
+
+    String classIntro();
+
+    String classIsOut(String name);
+
+    String classNoCloth();
+
+    String classNotShared();
+
+    String classOut(String name);
+
+    String classPoint();
+
+    String classQr();
+
+    String classSeams(String all, String sewn);
+
+    String classTitle();
+
+    String classWall();
+
+    String comeCode();
+
+    String comeFull();
+
+    String comeIn();
+
+    String comeName();
+
+    String comeNone();
+
+    String comeTitle();
+
+    String comeWait();
+
+    String comeWrong();
+
+    String cutCut();
+
+    String cutFabric();
+
+    String cutList();
+
+    String cutPatch();
+
+    String cutPiece();
+
+    String mineAgain();
+
+    String mineAnother();
+
+    String mineCentimetres();
+
+    String mineFavourite();
+
+    String mineGuide();
+
+    String mineHelp();
+
+    String mineHide();
+
+    String mineInches();
+
+    String mineKeep();
+
+    String mineKeeps();
+
+    String mineLeave();
+
+    String mineLess();
+
+    String mineLooking();
+
+    String mineMore();
+
+    String mineNearest();
+
+    String mineNone();
+
+    String mineOnWall();
+
+    String minePlan();
+
+    String minePlanFile();
+
+    String mineRuler();
+
+    String mineRules();
+
+    String mineSample();
+
+    String mineScraps();
+
+    String mineScrapsOnly();
+
+    String mineShow();
+
+    String mineWhy();
+}
